@@ -1,0 +1,28 @@
+#include "gritwright/report/messages.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace gritwright;
+
+TEST_CASE("A place in a text file is file, line and column", "[messages]") {
+  CHECK(place_text(Place{"bag.csv", 3, 7, ""}) == "bag.csv:3:7");
+  CHECK(place_text(Place{"bag.csv", 3, {}, ""}) == "bag.csv:3");
+}
+
+TEST_CASE("A place in a JSON file is file and pointer", "[messages]") {
+  CHECK(place_text(Place{"mix.json", {}, {}, "/components/0/parts"}) == "mix.json#/components/0/parts");
+}
+
+TEST_CASE("A message quotes numbers with a point under every locale", "[messages]") {
+  const Problem problem{"file.too-large", {}, {{"limit_mb", 1.5}}};
+  CHECK(sentence(problem) == "the file is larger than 1.5 MB; a sieve test or a mix is a few kilobytes");
+}
+
+TEST_CASE("A code without a template is still told with its facts", "[messages]") {
+  CHECK(sentence(Problem{"no-such.code", {}, {{"mass_g", 2.0}}}) == "no-such.code mass_g=2");
+}
+
+TEST_CASE("A message can be translated before its facts are filled in", "[messages]") {
+  const Problem problem{"file.too-large", {}, {{"limit_mb", 64.0}}};
+  CHECK(sentence(problem, [](std::string_view) { return std::string("mehr als {limit_mb} MB"); }) == "mehr als 64 MB");
+}
