@@ -16,8 +16,10 @@ struct Template {
 };
 
 constexpr std::array templates{
+    Template{"file.is-folder", GRITWRIGHT_TEXT("this is a folder; name a file")},
     Template{"file.missing", GRITWRIGHT_TEXT("the file is not there or can't be read")},
     Template{"file.too-large", GRITWRIGHT_TEXT("the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes")},
+    Template{"file.unreadable", GRITWRIGHT_TEXT("reading stopped half-way; nothing was done with the file")},
 };
 
 }  // namespace

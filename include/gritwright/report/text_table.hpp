@@ -1,0 +1,15 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gritwright {
+
+/// A figure with `decimals`, a point, and a dash where there is none. Never "-0".
+[[nodiscard]] std::string figure(std::optional<double> value, int decimals);
+
+/// A table in text: a heading line, then rows; the first column flush left, the others flush right.
+[[nodiscard]] std::string text_table(const std::vector<std::string>& heading,
+                                     const std::vector<std::vector<std::string>>& rows);
+
+}  // namespace gritwright
