@@ -1,0 +1,220 @@
+#include "json_document.hpp"
+
+#include <cstddef>
+#include <nlohmann/json.hpp>
+#include <utility>
+
+#include "text_door.hpp"
+
+namespace gritwright {
+
+namespace {
+
+using Json = nlohmann::json;
+
+constexpr std::size_t deepest_nesting = 64;
+
+int decimals_of(const std::string& token) {
+  // The parser hands the token out with the locale's decimal mark.
+  const auto point = token.find_first_of(".,");
+  if (point == std::string::npos) return 0;
+  const auto end = token.find_first_of("eE", point);
+  return static_cast<int>((end == std::string::npos ? token.size() : end) - point - 1);
+}
+
+/// Builds our tree from the parser's events, because the parser's own tree forgets duplicate keys and written decimals.
+class Builder : public nlohmann::json_sax<Json> {
+ public:
+  Builder(std::string_view text, Problems& problems) : text_(text), problems_(problems) {}
+
+  JsonValue root;
+
+  bool null() override { return add({}); }
+  bool boolean(bool value) override {
+    JsonValue item;
+    item.kind = JsonValue::Kind::boolean;
+    item.boolean = value;
+    return add(std::move(item));
+  }
+  bool number_integer(number_integer_t value) override { return add_number(static_cast<double>(value), 0); }
+  bool number_unsigned(number_unsigned_t value) override { return add_number(static_cast<double>(value), 0); }
+  bool number_float(number_float_t value, const string_t& token) override { return add_number(value, decimals_of(token)); }
+  bool string(string_t& value) override {
+    JsonValue item;
+    item.kind = JsonValue::Kind::text;
+    item.text = std::move(value);
+    if (item.text.find('\0') != std::string::npos) problems_.push_back({"text.nul", {{}, {}, {}, here()}, {}});
+    return add(std::move(item));
+  }
+  bool binary(binary_t&) override { return false; }
+  bool start_object(std::size_t) override { return open(JsonValue::Kind::object); }
+  bool start_array(std::size_t) override { return open(JsonValue::Kind::array); }
+  bool end_object() override { return close(); }
+  bool end_array() override { return close(); }
+
+  bool key(string_t& name) override {
+    Frame& frame = open_.back();
+    frame.key = name;
+    if (frame.value.members.contains(name)) problems_.push_back({"key.duplicate", {{}, {}, {}, here()}, {{"key", name}}});
+    return true;
+  }
+
+  bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) override {
+    Place place = place_at(text_, position == 0 ? 0 : position - 1);
+    constexpr int out_of_range_number = 406;
+    if (error.id == out_of_range_number)
+      problems_.push_back({"number.too-large", place, {{"text", token}}});
+    else
+      problems_.push_back({"json.syntax", place, {{"text", token.substr(0, 40)}}});
+    return false;
+  }
+
+ private:
+  struct Frame {
+    JsonValue value;
+    std::string key;
+  };
+
+  std::string here() const {
+    std::string pointer;
+    for (const Frame& frame : open_)
+      pointer = below(pointer, frame.value.kind == JsonValue::Kind::object ? frame.key : std::to_string(frame.value.items.size()));
+    return pointer;
+  }
+
+  bool add(JsonValue item) {
+    if (open_.empty())
+      root = std::move(item);
+    else if (Frame& frame = open_.back(); frame.value.kind == JsonValue::Kind::object)
+      frame.value.members.insert_or_assign(frame.key, std::move(item));
+    else
+      frame.value.items.push_back(std::move(item));
+    return true;
+  }
+  bool add_number(double value, int decimals) {
+    JsonValue item;
+    item.kind = JsonValue::Kind::number;
+    item.number = value;
+    item.decimals = decimals;
+    return add(std::move(item));
+  }
+  bool open(JsonValue::Kind kind) {
+    if (open_.size() >= deepest_nesting) {
+      problems_.push_back({"json.too-deep", {}, {{"limit", static_cast<double>(deepest_nesting)}}});
+      return false;
+    }
+    open_.emplace_back().value.kind = kind;
+    return true;
+  }
+  bool close() {
+    JsonValue done = std::move(open_.back().value);
+    open_.pop_back();
+    return add(std::move(done));
+  }
+
+  std::string_view text_;
+  Problems& problems_;
+  std::vector<Frame> open_;
+};
+
+}  // namespace
+
+Result<JsonValue> parse_json(std::string_view text) {
+  if (Problems problems = check_text(text); !problems.empty()) return problems;
+  text = without_byte_order_mark(text);
+  Problems problems;
+  Builder builder(text, problems);
+  const bool whole = Json::sax_parse(text.begin(), text.end(), &builder);
+  if (!problems.empty()) return problems;
+  if (!whole) return Problem{"json.syntax", {}, {}};
+  return std::move(builder.root);
+}
+
+std::string below(const std::string& pointer, const std::string& key) {
+  std::string result = pointer + '/';
+  for (const char sign : key) {
+    if (sign == '~')
+      result += "~0";
+    else if (sign == '/')
+      result += "~1";
+    else
+      result += sign;
+  }
+  return result;
+}
+
+JsonObject::JsonObject(const JsonValue& value, std::string pointer, Problems& problems)
+    : value_(value), pointer_(std::move(pointer)), problems_(problems) {
+  if (value.kind != JsonValue::Kind::object) report("value.wrong-kind", pointer_, {{"expected", std::string("object")}});
+}
+
+bool JsonObject::has(const std::string& key) const { return value_.members.contains(key); }
+
+const JsonValue* JsonObject::take(const std::string& key) {
+  known_.insert(key);
+  const auto found = value_.members.find(key);
+  return found == value_.members.end() ? nullptr : &found->second;
+}
+
+const JsonValue* JsonObject::take_kind(const std::string& key, JsonValue::Kind kind, const char* expected) {
+  const JsonValue* found = take(key);
+  if (found == nullptr || found->kind == kind) return found;
+  report("value.wrong-kind", at(key), {{"key", key}, {"expected", std::string(expected)}});
+  return nullptr;
+}
+
+std::optional<double> JsonObject::number(const std::string& key) {
+  const JsonValue* found = take_kind(key, JsonValue::Kind::number, "number");
+  return found == nullptr ? std::nullopt : std::optional(found->number);
+}
+
+std::optional<std::string> JsonObject::text(const std::string& key) {
+  const JsonValue* found = take_kind(key, JsonValue::Kind::text, "text");
+  return found == nullptr ? std::nullopt : std::optional(found->text);
+}
+
+std::optional<bool> JsonObject::boolean(const std::string& key) {
+  const JsonValue* found = take_kind(key, JsonValue::Kind::boolean, "true or false");
+  return found == nullptr ? std::nullopt : std::optional(found->boolean);
+}
+
+const std::vector<JsonValue>* JsonObject::array(const std::string& key) {
+  const JsonValue* found = take_kind(key, JsonValue::Kind::array, "list");
+  return found == nullptr ? nullptr : &found->items;
+}
+
+bool JsonObject::required(const std::string& key) {
+  if (has(key) || value_.kind != JsonValue::Kind::object) return true;
+  report("key.missing", pointer_, {{"key", key}});
+  return false;
+}
+
+std::optional<double> JsonObject::required_number(const std::string& key) {
+  return required(key) ? number(key) : std::nullopt;
+}
+
+std::optional<std::string> JsonObject::required_text(const std::string& key) {
+  return required(key) ? text(key) : std::nullopt;
+}
+
+const std::vector<JsonValue>* JsonObject::required_array(const std::string& key) {
+  return required(key) ? array(key) : nullptr;
+}
+
+void JsonObject::format(const std::string& name) {
+  const auto found = required_text("format");
+  if (found && *found != name) report("format.unknown", at("format"), {{"found", *found}, {"expected", name}});
+}
+
+void JsonObject::finish() {
+  for (const auto& [key, value] : value_.members)
+    if (!known_.contains(key)) report("key.unknown", at(key), {{"key", key}});
+}
+
+void JsonObject::report(const std::string& code, const std::string& pointer, Facts facts) {
+  Place place;
+  place.pointer = pointer;
+  problems_.push_back({code, std::move(place), std::move(facts)});
+}
+
+}  // namespace gritwright

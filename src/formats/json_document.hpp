@@ -1,0 +1,75 @@
+#pragma once
+// The strict door for JSON: duplicate keys, numbers beyond double, deep nesting and bad text are refused with their place; a
+// reader takes the keys it knows from a JsonObject and the rest is refused by name.
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "gritwright/result.hpp"
+
+namespace gritwright {
+
+/// One JSON value as written.
+struct JsonValue {
+  enum class Kind { null, boolean, number, text, array, object };
+  Kind kind = Kind::null;
+  bool boolean = false;
+  double number = 0;
+  int decimals = 0;  ///< digits written after the point of a number
+  std::string text;
+  std::vector<JsonValue> items;
+  std::map<std::string, JsonValue> members;
+};
+
+/// Errors: those of check_text, json.syntax, json.too-deep, key.duplicate, number.too-large.
+[[nodiscard]] Result<JsonValue> parse_json(std::string_view text);
+
+/// `pointer` with `key` below it, escaped as RFC 6901 asks.
+[[nodiscard]] std::string below(const std::string& pointer, const std::string& key);
+
+/// Reads one object: takes what is asked for, collects every problem, and `finish()` refuses the keys nobody asked for.
+class JsonObject {
+ public:
+  /// Reports value.wrong-kind if `value` is no object. Both references must outlive this.
+  JsonObject(const JsonValue& value, std::string pointer, Problems& problems);
+
+  [[nodiscard]] bool has(const std::string& key) const;
+  /// The value of `key`, marked as known; null if it is not there.
+  const JsonValue* take(const std::string& key);
+
+  std::optional<double> number(const std::string& key);
+  std::optional<std::string> text(const std::string& key);
+  std::optional<bool> boolean(const std::string& key);
+  /// The items of an array; empty if the key is not there.
+  const std::vector<JsonValue>* array(const std::string& key);
+
+  /// As above; reports key.missing where the key is not there.
+  std::optional<double> required_number(const std::string& key);
+  std::optional<std::string> required_text(const std::string& key);
+  const std::vector<JsonValue>* required_array(const std::string& key);
+
+  /// The mandatory first key of every file; reports format.unknown unless it is `name`.
+  void format(const std::string& name);
+
+  /// Reports key.unknown for every key that was not asked for.
+  void finish();
+
+  [[nodiscard]] std::string at(const std::string& key) const { return below(pointer_, key); }
+  [[nodiscard]] const std::string& pointer() const { return pointer_; }
+  void report(const std::string& code, const std::string& pointer, Facts facts = {});
+
+ private:
+  const JsonValue* take_kind(const std::string& key, JsonValue::Kind kind, const char* expected);
+  bool required(const std::string& key);
+
+  const JsonValue& value_;
+  std::string pointer_;
+  Problems& problems_;
+  std::set<std::string> known_;
+};
+
+}  // namespace gritwright

@@ -1,0 +1,44 @@
+#include "gritwright/formats/number.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <string>
+#include <system_error>
+
+namespace gritwright {
+
+namespace {
+
+Problem refused(const char* code, std::string_view text) {
+  return Problem{code, {}, {{"text", std::string(text)}}};
+}
+
+bool looks_numeric(std::string_view text) {
+  // from_chars would take "nan", "inf" and "infinity".
+  return std::ranges::all_of(text, [](char sign) { return std::string_view("0123456789.,eE+-").find(sign) != std::string_view::npos; });
+}
+
+}  // namespace
+
+Result<double> parse_number(std::string_view text, DecimalMark mark) {
+  if (text.empty()) return Problem{"number.missing", {}, {}};
+  if (!looks_numeric(text)) return refused("number.not-a-number", text);
+
+  std::string with_point(text);
+  const auto commas = std::ranges::count(text, ',');
+  if (commas > 0) {
+    if (mark == DecimalMark::point) return refused("number.decimal-comma", text);
+    if (commas > 1 || text.find('.') != std::string_view::npos) return refused("number.not-a-number", text);
+    std::ranges::replace(with_point, ',', '.');
+  }
+
+  double value = 0;
+  const char* const end = with_point.data() + with_point.size();
+  const auto [stopped, error] = std::from_chars(with_point.data(), end, value);
+  if (stopped != end || error == std::errc::invalid_argument) return refused("number.not-a-number", text);
+  if (error == std::errc::result_out_of_range || !std::isfinite(value)) return refused("number.too-large", text);
+  return value;
+}
+
+}  // namespace gritwright

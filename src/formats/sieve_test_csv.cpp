@@ -1,0 +1,267 @@
+#include <array>
+#include <cctype>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "gritwright/formats/number.hpp"
+#include "sieve_test_formats.hpp"
+#include "text_door.hpp"
+
+namespace gritwright {
+
+namespace {
+
+struct Cell {
+  std::string text;
+  int column = 1;  ///< 1-based, where the cell starts in its line
+};
+
+struct Line {
+  std::string_view text;
+  int number = 1;
+};
+
+std::vector<Line> lines_of(std::string_view text) {
+  std::vector<Line> lines;
+  int number = 1;
+  while (!text.empty()) {
+    const auto end = text.find('\n');
+    std::string_view line = text.substr(0, end);
+    if (line.ends_with('\r')) line.remove_suffix(1);
+    lines.push_back({line, number++});
+    text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+  }
+  return lines;
+}
+
+/// Cells of one line; a cell may stand in double quotes with the separator inside.
+std::vector<Cell> cells_of(std::string_view line, char separator) {
+  std::vector<Cell> cells;
+  std::string cell;
+  std::size_t start = 0;
+  bool quoted = false;
+  for (std::size_t i = 0; i <= line.size(); ++i) {
+    const bool ends = i == line.size() || (line[i] == separator && !quoted);
+    if (ends) {
+      cells.push_back({std::string(trimmed(cell)), static_cast<int>(start) + 1});
+      cell.clear();
+      start = i + 1;
+    } else if (line[i] == '"') {
+      quoted = !quoted;
+    } else {
+      cell += line[i];
+    }
+  }
+  while (!cells.empty() && cells.back().text.empty()) cells.pop_back();
+  return cells;
+}
+
+std::string lower(std::string text) {
+  for (char& sign : text)
+    if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
+  return text;
+}
+
+int decimals_of(std::string_view number) {
+  const auto mark = number.find_first_of(".,");
+  if (mark == std::string_view::npos) return 0;
+  const auto end = number.find_first_of("eE", mark);
+  return static_cast<int>((end == std::string_view::npos ? number.size() : end) - mark - 1);
+}
+
+constexpr std::array columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
+
+class Reader {
+ public:
+  explicit Reader(std::string_view text) : lines_(lines_of(text)) {}
+
+  Result<SieveTest> read() {
+    const std::size_t header = find_header();
+    if (header == lines_.size()) return Problem{"csv.no-header", place(1, 1), {}};
+    read_header(lines_[header]);
+    for (std::size_t i = 0; i < header; ++i) read_remark(lines_[i]);
+    if (header_stands_)
+      for (std::size_t i = header + 1; i < lines_.size(); ++i) read_row(lines_[i]);
+    if (header_stands_ && !pan_line_) report("sieve-test.no-pan", lines_.back().number, 1);
+    if (!problems_.empty()) return problems_;
+    if (!resolution_given_) test_.resolution = written_.resolution();
+    return test_;
+  }
+
+ private:
+  static Place place(int line, int column) {
+    Place where;
+    where.line = line;
+    where.column = column;
+    return where;
+  }
+  void report(const char* code, int line, int column, Facts facts = {}) {
+    problems_.push_back({code, place(line, column), std::move(facts)});
+  }
+
+  static bool is_remark(std::string_view line) {
+    line = trimmed(line);
+    return line.starts_with('#') || line.starts_with("\"#");
+  }
+  std::size_t find_header() const {
+    std::size_t i = 0;
+    // A spreadsheet fills a remark or a blank line with separators.
+    while (i < lines_.size() && (is_remark(lines_[i].text) || lines_[i].text.find_first_not_of(" \t,;\"") == std::string_view::npos)) ++i;
+    return i;
+  }
+
+  void read_header(const Line& line) {
+    separator_ = line.text.find(';') != std::string_view::npos ? ';' : line.text.find('\t') != std::string_view::npos ? '\t' : ',';
+    mark_ = separator_ == ',' ? DecimalMark::point : DecimalMark::point_or_comma;
+    const std::vector<Cell> cells = cells_of(line.text, separator_);
+    width_ = cells.size();
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      const std::string name = lower(cells[i].text);
+      if (std::ranges::find(columns, name) == columns.end())
+        report("csv.unknown-column", line.number, cells[i].column, {{"column", cells[i].text}});
+      else if (!column_.emplace(name, i).second)
+        report("csv.duplicate-column", line.number, cells[i].column, {{"column", cells[i].text}});
+    }
+    const bool gross = column_.contains("gross_g"), tare = column_.contains("tare_g");
+    const int ways = int{column_.contains("retained_g")} + int{gross || tare} + int{column_.contains("retained_l")};
+    if (!column_.contains("aperture_mm")) report("csv.missing-column", line.number, 1, {{"column", std::string("aperture_mm")}});
+    if (ways == 0) report("csv.missing-column", line.number, 1, {{"column", std::string("retained_g")}});
+    if (ways > 1) report("sieve-test.measured-twice", line.number, 1);
+    if (gross != tare) report("csv.missing-column", line.number, 1, {{"column", std::string(gross ? "tare_g" : "gross_g")}});
+    header_stands_ = problems_.empty();
+  }
+
+  void read_remark(const Line& line) {
+    std::string_view text = trimmed(line.text);
+    while (!text.empty() && (text.back() == separator_ || text.back() == '"' || text.back() == ' ')) text.remove_suffix(1);
+    text.remove_prefix(std::min(text.find_first_not_of("\"# \t"), text.size()));
+    const auto colon = text.find(':');
+    if (text.empty() || colon == std::string_view::npos) return;
+    const std::string key(trimmed(text.substr(0, colon)));
+    const std::string value(trimmed(text.substr(colon + 1)));
+    const int column = static_cast<int>(text.data() - line.text.data()) + 1;
+    if (!remarks_.emplace(key, line.number).second) {
+      report("key.duplicate", line.number, column, {{"key", key}});
+      return;
+    }
+    take_remark(key, value, line.number, column + static_cast<int>(colon) + 1);
+  }
+
+  void take_remark(const std::string& key, const std::string& value, int line, int column) {
+    const auto numeric = [&]() { return number({value, column}, line); };
+    if (key == "material") {
+      test_.material = value;
+    } else if (key == "lot") {
+      test_.lot = value;
+    } else if (key == "date") {
+      test_.date = value;
+      if (!is_iso_day(value)) report("date.not-a-day", line, column, {{"text", value}});
+    } else if (key == "basis") {
+      if (value == "recovered")
+        test_.basis = PercentBasis::recovered;
+      else if (value != "original")
+        report("sieve-test.unknown-basis", line, column, {{"text", value}});
+    } else if (key == "dry_mass_g") {
+      if (const auto mass = numeric()) test_.dry_mass = mass_g(*mass);
+    } else if (key == "washed_dry_mass_g") {
+      if (const auto mass = numeric()) test_.washed_dry_mass = mass_g(*mass);
+    } else if (key == "moisture_percent") {
+      if (const auto percent = numeric()) test_.moisture = Moisture(*percent / 100);
+    } else if (key == "sieve_diameter_mm") {
+      if (const auto diameter = numeric()) test_.sieve_diameter = length_mm(*diameter);
+    } else if (key == "resolution_g") {
+      resolution_given_ = true;
+      if (const auto mass = numeric()) test_.resolution = mass_g(*mass);
+    } else if (key == "particle_density_g_l") {
+      if (const auto density = numeric()) test_.particle_density = particle_g_l(*density);
+    } else if (key == "bulk_density_g_l") {
+      if (const auto density = numeric()) test_.bulk_density = bulk_g_l(*density);
+    } else {
+      report("key.unknown", line, column, {{"key", key}});
+    }
+  }
+
+  std::optional<double> number(const Cell& cell, int line) {
+    const Result<double> value = parse_number(cell.text, mark_);
+    if (value) return *value;
+    for (const Problem& problem : value.problems()) report(problem.code.c_str(), line, cell.column, problem.facts);
+    return std::nullopt;
+  }
+  std::optional<double> number_in(const std::vector<Cell>& cells, const char* column, int line) {
+    const std::size_t index = column_.at(column);
+    if (index < cells.size()) return number(cells[index], line);
+    report("number.missing", line, cells.back().column, {{"column", std::string(column)}});
+    return std::nullopt;
+  }
+  std::optional<double> weighing(const std::vector<Cell>& cells, const char* column, int line) {
+    const auto value = number_in(cells, column, line);
+    if (value) written_.saw(decimals_of(cells[column_.at(column)].text));
+    return value;
+  }
+
+  std::optional<Retained> retained_in(const std::vector<Cell>& cells, int line) {
+    if (column_.contains("retained_l")) {
+      const auto volume = number_in(cells, "retained_l", line);
+      return volume ? std::optional<Retained>(loose_l(*volume)) : std::nullopt;
+    }
+    if (column_.contains("gross_g")) {
+      const auto gross = weighing(cells, "gross_g", line);
+      const auto tare = weighing(cells, "tare_g", line);
+      return gross && tare ? std::optional<Retained>(GrossTare{mass_g(*gross), mass_g(*tare)}) : std::nullopt;
+    }
+    const auto mass = weighing(cells, "retained_g", line);
+    return mass ? std::optional<Retained>(mass_g(*mass)) : std::nullopt;
+  }
+
+  MassShare crumbs_in(const std::vector<Cell>& cells, int line) {
+    const auto column = column_.find("crumbs_percent");
+    if (column == column_.end() || column->second >= cells.size() || cells[column->second].text.empty()) return MassShare(0);
+    return MassShare(number(cells[column->second], line).value_or(0) / 100);
+  }
+
+  void read_row(const Line& line) {
+    const std::vector<Cell> cells = cells_of(line.text, separator_);
+    if (cells.empty()) return;
+    if (cells.size() > width_) {
+      report("csv.too-many-cells", line.number, cells[width_].column,
+             {{"found", static_cast<double>(cells.size())}, {"expected", static_cast<double>(width_)}});
+      return;
+    }
+    if (pan_line_) {
+      report("csv.row-after-pan", line.number, 1, {{"pan_line", static_cast<double>(*pan_line_)}});
+      return;
+    }
+    const std::size_t aperture_column = column_.at("aperture_mm");
+    const bool is_pan = aperture_column < cells.size() && lower(cells[aperture_column].text) == "pan";
+    if (is_pan) {
+      pan_line_ = line.number;
+      if (const auto retained = retained_in(cells, line.number)) test_.pan = *retained;
+      test_.pan_crumbs = crumbs_in(cells, line.number);
+      return;
+    }
+    const auto aperture = number_in(cells, "aperture_mm", line.number);
+    const auto retained = retained_in(cells, line.number);
+    const MassShare crumbs = crumbs_in(cells, line.number);
+    if (aperture && retained) test_.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+  }
+
+  std::vector<Line> lines_;
+  char separator_ = ',';
+  DecimalMark mark_ = DecimalMark::point;
+  std::size_t width_ = 0;
+  std::map<std::string, std::size_t> column_;
+  std::map<std::string, int> remarks_;
+  bool header_stands_ = false;
+  bool resolution_given_ = false;
+  std::optional<int> pan_line_;
+  WrittenResolution written_;
+  SieveTest test_;
+  Problems problems_;
+};
+
+}  // namespace
+
+Result<SieveTest> read_sieve_test_csv(std::string_view text) { return Reader(without_byte_order_mark(text)).read(); }
+
+}  // namespace gritwright

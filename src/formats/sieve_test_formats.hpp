@@ -1,0 +1,24 @@
+#pragma once
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+#include "gritwright/domain/sieve_test.hpp"
+#include "gritwright/result.hpp"
+
+namespace gritwright {
+
+[[nodiscard]] Result<SieveTest> read_sieve_test_csv(std::string_view text);
+[[nodiscard]] Result<SieveTest> read_sieve_test_json(std::string_view text);
+
+/// The finest decimal written among the weighings: what a balance shows is taken for its resolution.
+class WrittenResolution {
+ public:
+  void saw(int decimals) { decimals_ = std::max(decimals_, decimals); }
+  [[nodiscard]] Mass resolution() const { return mass_g(std::pow(10.0, -std::max(decimals_, 0))); }
+
+ private:
+  int decimals_ = 0;
+};
+
+}  // namespace gritwright

@@ -1,0 +1,28 @@
+#pragma once
+#include <cstddef>
+#include <string_view>
+
+#include "gritwright/result.hpp"
+
+namespace gritwright {
+
+/// No file of a grower comes near this; a larger text is refused before it is looked at.
+inline constexpr std::size_t largest_text_mb = 16;
+
+/// What every text must be before it is read: not empty, not huge, UTF-8 without NUL. Errors: file.empty, file.too-large,
+/// text.nul, text.not-utf8 (with line and column).
+[[nodiscard]] Problems check_text(std::string_view text);
+
+/// `text` without the byte order mark that spreadsheets put in front.
+[[nodiscard]] std::string_view without_byte_order_mark(std::string_view text);
+
+/// `text` without blanks at both ends.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// Line and column (1-based, in bytes) of the byte at `offset`.
+[[nodiscard]] Place place_at(std::string_view text, std::size_t offset);
+
+/// True for a day like "2026-03-14".
+[[nodiscard]] bool is_iso_day(std::string_view text);
+
+}  // namespace gritwright

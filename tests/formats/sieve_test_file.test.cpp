@@ -1,0 +1,142 @@
+#include "gritwright/formats/sieve_test_file.hpp"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <string>
+#include <vector>
+
+using namespace gritwright;
+
+namespace {
+
+const std::string csv = "# material: river grit\n# dry_mass_g: 100\naperture_mm,retained_g\n4.75,10.0\n2.36,50.5\npan,39.5\n";
+const std::string json =
+    R"({"format":"gritwright/sieve-test/1","material":"river grit","dry_mass_g":100,)"
+    R"("retained":[{"aperture_mm":4.75,"mass_g":10.0},{"aperture_mm":2.36,"mass_g":50.5}],"pan_g":39.5})";
+
+Problems problems_of(const std::string& text) { return read_sieve_test(text, "bag.csv").problems(); }
+
+/// The only problem, so that no second one hides behind it.
+Problem refusal(const std::string& text) {
+  const Problems problems = problems_of(text);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().where.file == "bag.csv");
+  return problems.front();
+}
+
+std::string replaced(std::string text, const std::string& from, const std::string& to) {
+  const auto at = text.find(from);
+  REQUIRE(at != std::string::npos);
+  return text.replace(at, from.size(), to);
+}
+
+}  // namespace
+
+TEST_CASE("The same sieve test reads alike from CSV and JSON", "[sieve_test_file][roundtrip]") {
+  const auto from_csv = read_sieve_test(csv, "bag.csv");
+  const auto from_json = read_sieve_test(json, "bag.json");
+  REQUIRE(from_csv);
+  REQUIRE(from_json);
+  CHECK(*from_csv == *from_json);
+  CHECK(from_csv->material == "river grit");
+  CHECK(from_csv->rows.size() == 2);
+  CHECK(from_csv->rows[1].retained == Retained(mass_g(50.5)));
+  CHECK(from_csv->pan == Retained(mass_g(39.5)));
+  CHECK(from_csv->resolution == mass_g(0.1));
+}
+
+TEST_CASE("A spreadsheet's file with byte order mark, CRLF, semicolons and decimal commas is taken", "[sieve_test_file]") {
+  std::string text = "\xEF\xBB\xBF# material: river grit;\r\n# dry_mass_g: 100;\r\naperture_mm;retained_g\r\n4,75;10,0\r\n2,36;50,5\r\npan;39,5\r\n;\r\n";
+  const auto semicolons = read_sieve_test(text, "bag.csv");
+  REQUIRE(semicolons);
+  CHECK(*semicolons == *read_sieve_test(csv, "bag.csv"));
+  std::replace(text.begin(), text.end(), ';', '\t');
+  const auto tabs = read_sieve_test(text, "bag.csv");
+  REQUIRE(tabs);
+  CHECK(*tabs == *semicolons);
+}
+
+TEST_CASE("Gross and tare, litres and crumbs are read as they were measured", "[sieve_test_file]") {
+  const auto weighed = read_sieve_test("aperture_mm,gross_g,tare_g,crumbs_percent\n2,5.27,2.32,20\npan,2.31,2.29\n", "f");
+  REQUIRE(weighed);
+  CHECK(weighed->rows[0].retained == Retained(GrossTare{mass_g(5.27), mass_g(2.32)}));
+  CHECK(weighed->rows[0].crumbs == MassShare(0.2));
+  CHECK(weighed->pan_crumbs == MassShare(0));
+  CHECK(weighed->resolution == mass_g(0.01));
+  const auto litres = read_sieve_test("aperture_mm,retained_l\n2,10.3\npan,1.5\n", "f");
+  REQUIRE(litres);
+  CHECK(litres->rows[0].retained == Retained(loose_l(10.3)));
+}
+
+TEST_CASE("A file without a pan is refused", "[sieve_test_file][refuses]") {
+  CHECK(refusal(replaced(csv, "pan,39.5\n", "")).code == "sieve-test.no-pan");
+  CHECK(refusal(replaced(json, R"(,"pan_g":39.5)", "")).code == "sieve-test.no-pan");
+}
+
+TEST_CASE("Rubbish where a mass belongs is refused at its cell", "[sieve_test_file][refuses]") {
+  for (const char* text : {"12g3", "nan", "plenty"}) {
+    const Problem problem = refusal(replaced(csv, "50.5", text));
+    CHECK(problem.code == "number.not-a-number");
+    CHECK(problem.where.line == 5);
+    CHECK(problem.where.column == 6);
+    CHECK(std::get<std::string>(problem.facts.at("text")) == text);
+  }
+  CHECK(refusal(replaced(csv, "50.5", "1e999")).code == "number.too-large");
+  CHECK(refusal(replaced(json, "50.5", "1e999")).code == "number.too-large");
+  CHECK(refusal(replaced(json, "50.5", "NaN")).code == "json.syntax");
+  const Problem text_for_number = refusal(replaced(json, "50.5", "\"50.5\""));
+  CHECK(text_for_number.code == "value.wrong-kind");
+  CHECK(text_for_number.where.pointer == "/retained/1/mass_g");
+}
+
+TEST_CASE("A decimal comma in a comma-separated file is refused", "[sieve_test_file][refuses]") {
+  const Problem unquoted = refusal(replaced(csv, "50.5", "50,5"));
+  CHECK(unquoted.code == "csv.too-many-cells");
+  CHECK(unquoted.where.line == 5);
+  CHECK(refusal(replaced(csv, "50.5", "\"50,5\"")).code == "number.decimal-comma");
+}
+
+TEST_CASE("Unknown and duplicate keys are refused by name", "[sieve_test_file][refuses]") {
+  const Problem unknown = refusal(replaced(json, "\"dry_mass_g\"", "\"dry_mass\""));
+  CHECK(unknown.code == "key.unknown");
+  CHECK(unknown.where.pointer == "/dry_mass");
+  const Problem duplicate = refusal(replaced(json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":39.5"));
+  CHECK(duplicate.code == "key.duplicate");
+  CHECK(std::get<std::string>(duplicate.facts.at("key")) == "pan_g");
+  CHECK(refusal(replaced(csv, "# dry_mass_g", "# dry_mass")).code == "key.unknown");
+  CHECK(refusal(replaced(csv, "# dry_mass_g: 100", "# material: pumice")).code == "key.duplicate");
+  CHECK(refusal(replaced(csv, "aperture_mm,retained_g", "aperture_mm,retained_g,colour")).code == "csv.unknown-column");
+}
+
+TEST_CASE("Text that is empty, huge, not UTF-8 or holds NUL is refused", "[sieve_test_file][refuses]") {
+  CHECK(refusal("").code == "file.empty");
+  CHECK(refusal("\xEF\xBB\xBF \r\n").code == "file.empty");
+  CHECK(refusal(std::string(100'000'000, ' ')).code == "file.too-large");
+  for (const char* bad : {"\xFF", "\xC3", "\xC0\x80", "\xED\xA0\x80", "\xF5\x80\x80\x80"}) {
+    CHECK(refusal(replaced(csv, "grit", bad)).code == "text.not-utf8");
+    CHECK(refusal(replaced(json, "grit", bad)).code == "text.not-utf8");
+  }
+  CHECK(refusal(replaced(csv, "grit", std::string(1, '\0'))).code == "text.nul");
+  CHECK(refusal(replaced(json, "grit", "\\u0000")).code == "text.nul");
+}
+
+TEST_CASE("JSON nested ten thousand deep is refused, closed or not", "[sieve_test_file][refuses]") {
+  const std::string opened(10'000, '['), closed(10'000, ']');
+  CHECK(refusal(opened).code == "json.too-deep");
+  CHECK(refusal(opened + closed).code == "json.too-deep");
+}
+
+TEST_CASE("All faults of a file come back in one go", "[sieve_test_file][refuses]") {
+  const Problems problems = problems_of("# lot_mark: K\naperture_mm,retained_g\n4.75,x\n2.36\npan,y\n9,1\n");
+  std::vector<std::string> codes;
+  for (const Problem& problem : problems) codes.push_back(problem.code);
+  CHECK(codes == std::vector<std::string>{"key.unknown", "number.not-a-number", "number.missing", "number.not-a-number", "csv.row-after-pan"});
+}
+
+TEST_CASE("Every text cut short is read or refused, never more", "[sieve_test_file][refuses]") {
+  for (const std::string& whole : {csv, json})
+    for (std::size_t length = 0; length < whole.size(); ++length) {
+      const auto result = read_sieve_test(whole.substr(0, length), "f");
+      CHECK((result.ok() || !result.problems().empty()));
+    }
+}
