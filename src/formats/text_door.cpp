@@ -67,6 +67,12 @@ Place place_at(std::string_view text, std::size_t offset) {
   return place;
 }
 
+Problems in_file(Problems problems, const std::string& file) {
+  for (Problem& problem : problems)
+    if (!problem.where.file) problem.where.file = file;
+  return problems;
+}
+
 bool is_iso_day(std::string_view text) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
   const auto digits = [&](std::size_t from, std::size_t count) -> std::optional<int> {

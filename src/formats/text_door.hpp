@@ -1,5 +1,6 @@
 #pragma once
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 #include "gritwright/result.hpp"
@@ -21,6 +22,9 @@ inline constexpr std::size_t largest_text_mb = 16;
 
 /// Line and column (1-based, in bytes) of the byte at `offset`.
 [[nodiscard]] Place place_at(std::string_view text, std::size_t offset);
+
+/// Puts `file` into the place of each problem that names no file of its own.
+[[nodiscard]] Problems in_file(Problems problems, const std::string& file);
 
 /// True for a day like "2026-03-14".
 [[nodiscard]] bool is_iso_day(std::string_view text);

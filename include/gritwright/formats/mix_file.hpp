@@ -1,0 +1,20 @@
+#pragma once
+#include <string>
+#include <string_view>
+
+#include "gritwright/domain/mix.hpp"
+#include "gritwright/formats/component_sources.hpp"
+#include "gritwright/result.hpp"
+
+namespace gritwright {
+
+struct MixFile {
+  Mix mix;
+  Notes notes;  ///< what was put right while reading: passing rescaled
+};
+
+/// Reads a mix from JSON ("gritwright/mix/1"). Settling and spill are 0 and the water constants standard where absent.
+/// All faults come back in one go with their JSON pointer.
+[[nodiscard]] Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources);
+
+}  // namespace gritwright

@@ -1,0 +1,16 @@
+#pragma once
+#include <optional>
+
+#include "gritwright/domain/component.hpp"
+#include "gritwright/formats/component_sources.hpp"
+#include "json_document.hpp"
+
+namespace gritwright {
+
+enum class PartsKey { required, optional };
+
+/// Reads the keys of a component; the caller takes keys of its own and calls `finish()`. Empty when a problem was reported.
+[[nodiscard]] std::optional<Component> read_component(JsonObject& object, PartsKey parts, const ComponentSources& sources,
+                                                      Problems& problems, Notes& notes);
+
+}  // namespace gritwright

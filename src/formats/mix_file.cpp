@@ -1,0 +1,58 @@
+#include "gritwright/formats/mix_file.hpp"
+
+#include <cstddef>
+#include <utility>
+
+#include "component_json.hpp"
+#include "json_document.hpp"
+#include "text_door.hpp"
+
+namespace gritwright {
+
+namespace {
+
+void read_water(JsonObject& mix, RetentionConstants& constants, Problems& problems) {
+  const JsonValue* value = mix.take("water");
+  if (value == nullptr) return;
+  JsonObject water(*value, mix.at("water"), problems);
+  const auto read = [&](const char* key, double& into) {
+    if (const auto number = water.number(key)) into = *number;
+  };
+  read("k_cm_mm", constants.k_cm_mm);
+  read("spread", constants.spread);
+  read("n", constants.n);
+  read("residual", constants.residual);
+  read("flooded_fill", constants.flooded_fill);
+  read("grain_fill", constants.grain_fill);
+  water.finish();
+}
+
+}  // namespace
+
+Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources) {
+  const Result<JsonValue> root = parse_json(text);
+  if (!root) return in_file(root.problems(), file_name);
+
+  Problems problems;
+  MixFile file;
+  JsonObject object(*root, "", problems);
+  object.format("gritwright/mix/1");
+  if (const auto name = object.text("name")) file.mix.name = *name;
+  if (const auto* components = object.required_array("components")) {
+    if (components->empty()) object.report("mix.no-components", object.at("components"));
+    for (std::size_t i = 0; i < components->size(); ++i) {
+      JsonObject item((*components)[i], below(object.at("components"), std::to_string(i)), problems);
+      if (auto component = read_component(item, PartsKey::required, sources, problems, file.notes))
+        file.mix.components.push_back(*std::move(component));
+      item.finish();
+    }
+  }
+  read_water(object, file.mix.water, problems);
+  file.mix.settling = Settling(object.number("settling").value_or(0));
+  file.mix.spill = Spill(object.number("spill").value_or(0));
+  object.finish();
+  if (!problems.empty()) return in_file(std::move(problems), file_name);
+  return file;
+}
+
+}  // namespace gritwright

@@ -1,0 +1,155 @@
+#include "gritwright/formats/mix_file.hpp"
+
+#include <catch2/catch.hpp>
+#include <string>
+
+using namespace gritwright;
+
+namespace {
+
+const std::string json =
+    R"({"format":"gritwright/mix/1","name":"pines","components":[)"
+    R"({"name":"a","parts":2,"bulk_density_g_l":450,"bulk_moisture_percent":5,"particle_density_g_l":900,)"
+    R"("skeletal_density_g_l":2350,"open_share":0.9,"water_absorption":0.4,"cec_meq_100g":19,"pan_size_mm":0.3,"top_size_mm":12.5,)"
+    R"("grading":[{"aperture_mm":9.5,"passing":95},{"aperture_mm":4,"passing":40},{"aperture_mm":0.5,"passing":2}]},)"
+    R"({"name":"b","parts":1,"bulk_density_g_l":750,"class_mm":4}],)"
+    R"("water":{"k_cm_mm":12},"settling":0.08})";
+
+Problem refusal(const std::string& text, const ComponentSources& sources = {}) {
+  const auto result = read_mix(text, "mix.json", sources);
+  REQUIRE(result.problems().size() == 1);
+  CHECK(result.problems().front().where.file == "mix.json");
+  return result.problems().front();
+}
+
+std::string replaced(std::string text, const std::string& from, const std::string& to) {
+  const auto at = text.find(from);
+  REQUIRE(at != std::string::npos);
+  return text.replace(at, from.size(), to);
+}
+
+Catalogue invented_catalogue() {
+  Material grit;
+  grit.name = "grit";
+  grit.aliases = {"river grit"};
+  grit.bulk_density_g_l = {1000, 900, 1200, FigureKind::typical, "memory", {}, {}, {}, {}};
+  grit.particle_density_g_l = CatalogueFigure{1900, {}, {}, FigureKind::typical, "memory", {}, {}, {}, {}};
+  Material lava = grit;
+  lava.name = "lava";
+  lava.aliases = {};
+  return Catalogue({grit, lava});
+}
+
+}  // namespace
+
+TEST_CASE("A mix is read with every key of a component", "[mix_file]") {
+  const auto file = read_mix(json, "mix.json", {});
+  REQUIRE(file);
+  CHECK(file->notes.empty());
+  const Mix& mix = file->mix;
+  CHECK(mix.name == "pines");
+  CHECK(mix.water.k_cm_mm == 12);
+  CHECK(mix.water.n == RetentionConstants{}.n);
+  CHECK(mix.settling == Settling(0.08));
+  CHECK(mix.spill == Spill(0));
+  REQUIRE(mix.components.size() == 2);
+  const Component& a = mix.components[0];
+  CHECK(a.parts == Parts(2));
+  CHECK(a.grain.bulk_density == bulk_g_l(450));
+  CHECK(a.grain.bulk_moisture == Moisture(0.05));
+  CHECK(a.grain.particle_density == particle_g_l(900));
+  CHECK(a.grain.skeletal_density == skeletal_g_l(2350));
+  CHECK(a.grain.open_share == OpenShare(0.9));
+  CHECK(a.grain.water_absorption == WaterAbsorption(0.4));
+  CHECK(a.grain.cation_exchange == CationExchange(19));
+  CHECK(a.grain.provenance == Provenance::measured);
+  const auto& grading = std::get<Grading>(a.sizes);
+  REQUIRE(grading.points.size() == 3);
+  CHECK(grading.points[0] == GradingPoint{aperture_mm(0.5), passing_percent(2)});
+  CHECK(grading.points[2] == GradingPoint{aperture_mm(9.5), passing_percent(95)});
+  CHECK(grading.pan_size == aperture_mm(0.3));
+  CHECK(grading.top_size == aperture_mm(12.5));
+  CHECK(mix.components[1].sizes == GrainSizes(SingleSize{aperture_mm(4)}));
+}
+
+TEST_CASE("A catalogue material fills in what a component does not say", "[mix_file]") {
+  const Catalogue catalogue = invented_catalogue();
+  const auto file = read_mix(
+      R"({"format":"gritwright/mix/1","components":[{"material":"River-Grit","parts":1,"bulk_density_g_l":1100,"class_mm":3}]})",
+      "mix.json", {&catalogue, {}});
+  REQUIRE(file);
+  const Component& component = file->mix.components.front();
+  CHECK(component.name == "grit");
+  CHECK(component.material == "grit");
+  CHECK(component.grain.bulk_density == bulk_g_l(1100));
+  CHECK(component.grain.particle_density == particle_g_l(1900));
+  CHECK(component.grain.provenance == Provenance::typical);
+}
+
+TEST_CASE("An unknown material is refused with the nearest names", "[mix_file][refuses]") {
+  const Catalogue catalogue = invented_catalogue();
+  const Problem problem = refusal(
+      R"({"format":"gritwright/mix/1","components":[{"material":"gritt","parts":1,"class_mm":3}]})", {&catalogue, {}});
+  CHECK(problem.code == "component.unknown-material");
+  CHECK(problem.where.pointer == "/components/0/material");
+  CHECK(std::get<std::string>(problem.facts.at("nearest")) == "grit, lava");
+}
+
+TEST_CASE("A sieve test named by a component brings its grading and densities", "[mix_file]") {
+  const std::string text = R"({"format":"gritwright/mix/1","components":[{"name":"a","parts":1,"sieve_test":"bag.csv"}]})";
+  ComponentSources sources;
+  CHECK(refusal(text, sources).code == "component.no-sieve-tests-here");
+  sources.grading_of_sieve_test = [](const std::string& name) -> Result<SieveTestGrading> {
+    CHECK(name == "bag.csv");
+    return SieveTestGrading{Grading{{{aperture_mm(2), passing_percent(0)}, {aperture_mm(4), passing_percent(100)}}, {}, {}},
+                            bulk_g_l(500), {}, {{"sieving.loss", Level::warning, "", {}}}};
+  };
+  const auto file = read_mix(text, "mix.json", sources);
+  REQUIRE(file);
+  CHECK(file->mix.components[0].grain.bulk_density == bulk_g_l(500));
+  CHECK(std::get<Grading>(file->mix.components[0].sizes).points.size() == 2);
+  REQUIRE(file->notes.size() == 1);
+  CHECK(file->notes[0].where == "a");
+  sources.grading_of_sieve_test = [](const std::string&) -> Result<SieveTestGrading> { return Problem{"file.missing", {}, {}}; };
+  const Problem problem = refusal(text, sources);
+  CHECK(problem.code == "file.missing");
+  CHECK(problem.where.pointer == "/components/0/sieve_test");
+}
+
+TEST_CASE("Passing up to one point outside 0-100 is rescaled with a note, more is refused", "[mix_file][refuses]") {
+  const auto file = read_mix(replaced(json, "\"passing\":95", "\"passing\":100.5"), "mix.json", {});
+  REQUIRE(file);
+  REQUIRE(file->notes.size() == 1);
+  CHECK(file->notes[0].code == "grading.passing-rescaled");
+  CHECK(file->notes[0].where == "a");
+  const auto& points = std::get<Grading>(file->mix.components[0].sizes).points;
+  CHECK(points.back().passing == Passing(1));
+  CHECK_THAT(points[1].passing.value(), Catch::Matchers::WithinAbs(40 / 100.5, 1e-12));
+  const Problem above = refusal(replaced(json, "\"passing\":95", "\"passing\":101.5"));
+  CHECK(above.code == "grading.passing-out-of-range");
+  CHECK(above.where.pointer == "/components/0/grading/0/passing");
+  CHECK(refusal(replaced(json, "\"passing\":2", "\"passing\":-1.5")).code == "grading.passing-out-of-range");
+}
+
+TEST_CASE("A grading may be written fine to coarse but not out of order", "[mix_file][refuses]") {
+  const Problem problem = refusal(replaced(json, "\"aperture_mm\":0.5", "\"aperture_mm\":5"));
+  CHECK(problem.code == "grading.aperture-order");
+  CHECK(problem.where.pointer == "/components/0/grading/2/aperture_mm");
+  CHECK(refusal(replaced(json, "\"aperture_mm\":4,", "\"aperture_mm\":9.5,")).code == "grading.aperture-order");
+}
+
+TEST_CASE("A mix with a fault in its keys is refused by name", "[mix_file][refuses]") {
+  CHECK(refusal(replaced(json, "\"settling\"", "\"setling\"")).where.pointer == "/setling");
+  CHECK(refusal(replaced(json, "\"k_cm_mm\"", "\"k\"")).where.pointer == "/water/k");
+  CHECK(refusal(replaced(json, "\"open_share\"", "\"open\"")).where.pointer == "/components/0/open");
+  CHECK(refusal(replaced(json, "\"parts\":1,", "")).code == "key.missing");
+  CHECK(refusal(replaced(json, "\"bulk_density_g_l\":750,", "")).code == "key.missing");
+  CHECK(refusal(replaced(json, ",\"class_mm\":4", "")).code == "component.no-sizes");
+  CHECK(refusal(replaced(json, "\"class_mm\":4", "\"class_mm\":4,\"grading\":[{\"aperture_mm\":2,\"passing\":0}]")).code ==
+        "component.sizes-twice");
+  CHECK(refusal(replaced(json, "\"class_mm\":4", "\"class_mm\":4,\"pan_size_mm\":1")).code == "component.class-has-no-pan");
+  CHECK(refusal(replaced(json, "mix/1", "mix/2")).code == "format.unknown");
+  CHECK(refusal(replaced(json, "\"parts\":1", "\"parts\":\"1\"")).code == "value.wrong-kind");
+  CHECK(refusal(R"({"format":"gritwright/mix/1","components":[]})").code == "mix.no-components");
+  CHECK(refusal("[1,2]").code == "value.wrong-kind");
+}
