@@ -1,5 +1,5 @@
 #include <array>
-#include <cctype>
+#include <limits>
 #include <map>
 #include <string>
 #include <vector>
@@ -84,8 +84,9 @@ class Reader {
     if (header_stands_)
       for (std::size_t i = header + 1; i < lines_.size(); ++i) read_row(lines_[i]);
     if (header_stands_ && !pan_line_) report("sieve-test.no-pan", lines_.back().number, 1);
-    if (!problems_.empty()) return problems_;
     if (!resolution_given_) test_.resolution = written_.resolution();
+    check_record();
+    if (!problems_.empty()) return problems_;
     return test_;
   }
 
@@ -98,6 +99,16 @@ class Reader {
   }
   void report(const char* code, int line, int column, Facts facts = {}) {
     problems_.push_back({code, place(line, column), std::move(facts)});
+  }
+
+  /// The domain names the keys of the JSON form; here each stands at a cell or a remark.
+  void check_record() {
+    if (!header_stands_) return;
+    for (Problem& problem : check_what_was_read(test_, rows_, problems_.empty())) {
+      const auto found = places_.find(problem.where.pointer);
+      problem.where = found == places_.end() ? place(first_row_line_, 1) : found->second;
+      problems_.push_back(std::move(problem));
+    }
   }
 
   static bool is_remark(std::string_view line) {
@@ -145,7 +156,9 @@ class Reader {
       report("key.duplicate", line.number, column, {{"key", key}});
       return;
     }
-    take_remark(key, value, line.number, column + static_cast<int>(colon) + 1);
+    const int value_column = column + static_cast<int>(colon) + 1;
+    places_.emplace('/' + key, place(line.number, value_column));
+    take_remark(key, value, line.number, value_column);
   }
 
   void take_remark(const std::string& key, const std::string& value, int line, int column) {
@@ -234,16 +247,29 @@ class Reader {
     }
     const std::size_t aperture_column = column_.at("aperture_mm");
     const bool is_pan = aperture_column < cells.size() && lower(cells[aperture_column].text) == "pan";
+    first_row_line_ = std::min(first_row_line_, line.number);
     if (is_pan) {
       pan_line_ = line.number;
       if (const auto retained = retained_in(cells, line.number)) test_.pan = *retained;
       test_.pan_crumbs = crumbs_in(cells, line.number);
+      remember_places(cells, line.number, "/pan_");
       return;
     }
     const auto aperture = number_in(cells, "aperture_mm", line.number);
     const auto retained = retained_in(cells, line.number);
     const MassShare crumbs = crumbs_in(cells, line.number);
-    if (aperture && retained) test_.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+    if (!aperture || !retained) return;
+    remember_places(cells, line.number, "/retained/" + std::to_string(test_.rows.size()) + '/');
+    rows_.push_back(test_.rows.size());
+    test_.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+  }
+
+  void remember_places(const std::vector<Cell>& cells, int line, const std::string& prefix) {
+    for (const auto& [column, index] : column_) {
+      const bool in_pan = prefix == "/pan_";
+      const std::string key = column == "retained_g" ? (in_pan ? "g" : "mass_g") : column == "retained_l" && in_pan ? "l" : column;
+      if (index < cells.size()) places_.emplace(prefix + key, place(line, cells[index].column));
+    }
   }
 
   std::vector<Line> lines_;
@@ -252,6 +278,9 @@ class Reader {
   std::size_t width_ = 0;
   std::map<std::string, std::size_t> column_;
   std::map<std::string, int> remarks_;
+  std::map<std::string, Place> places_;  ///< by the pointer of the JSON form
+  std::vector<std::size_t> rows_;
+  int first_row_line_ = std::numeric_limits<int>::max();
   bool header_stands_ = false;
   bool resolution_given_ = false;
   std::optional<int> pan_line_;

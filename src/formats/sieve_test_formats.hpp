@@ -1,7 +1,10 @@
 #pragma once
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/result.hpp"
@@ -20,5 +23,9 @@ class WrittenResolution {
  private:
   int decimals_ = 0;
 };
+
+/// The domain's problems with what was read. `rows` says which written row each row of `test` came from. Where the text itself had
+/// faults the record is not whole, so only what concerns single rows and the pan is told beside them.
+[[nodiscard]] Problems check_what_was_read(const SieveTest& test, const std::vector<std::size_t>& rows, bool whole);
 
 }  // namespace gritwright

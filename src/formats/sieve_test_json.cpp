@@ -47,9 +47,11 @@ std::optional<Retained> read_retained(JsonObject& object, const RetainedKeys& ke
 
 MassShare read_crumbs(JsonObject& object, const char* key) { return MassShare(object.number(key).value_or(0) / 100); }
 
-void read_rows(JsonObject& object, SieveTest& test, WrittenResolution& resolution, Problems& problems) {
+/// Returns which written row each row that was read came from.
+std::vector<std::size_t> read_rows(JsonObject& object, SieveTest& test, WrittenResolution& resolution, Problems& problems) {
   const auto* rows = object.required_array("retained");
-  if (rows == nullptr) return;
+  std::vector<std::size_t> written_rows;
+  if (rows == nullptr) return written_rows;
   constexpr RetainedKeys keys{"mass_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
   for (std::size_t i = 0; i < rows->size(); ++i) {
     JsonObject row((*rows)[i], below(object.at("retained"), std::to_string(i)), problems);
@@ -57,8 +59,11 @@ void read_rows(JsonObject& object, SieveTest& test, WrittenResolution& resolutio
     const auto retained = read_retained(row, keys, "key.missing", resolution);
     const MassShare crumbs = read_crumbs(row, keys.crumbs);
     row.finish();
-    if (aperture && retained) test.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+    if (!aperture || !retained) continue;
+    test.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+    written_rows.push_back(i);
   }
+  return written_rows;
 }
 
 }  // namespace
@@ -88,13 +93,14 @@ Result<SieveTest> read_sieve_test_json(std::string_view text) {
     else if (*basis != "original")
       object.report("sieve-test.unknown-basis", object.at("basis"), {{"text", *basis}});
   }
-  read_rows(object, test, written, problems);
+  const std::vector<std::size_t> rows = read_rows(object, test, written, problems);
   constexpr RetainedKeys pan_keys{"pan_g", "pan_gross_g", "pan_tare_g", "pan_l", "pan_crumbs_percent"};
   if (const auto pan = read_retained(object, pan_keys, "sieve-test.no-pan", written)) test.pan = *pan;
   test.pan_crumbs = read_crumbs(object, pan_keys.crumbs);
   test.resolution = written.resolution();
   if (const auto resolution = object.number("resolution_g")) test.resolution = mass_g(*resolution);
   object.finish();
+  append(problems, check_what_was_read(test, rows, problems.empty()));
   if (!problems.empty()) return problems;
   return test;
 }

@@ -133,6 +133,38 @@ TEST_CASE("All faults of a file come back in one go", "[sieve_test_file][refuses
   CHECK(codes == std::vector<std::string>{"key.unknown", "number.not-a-number", "number.missing", "number.not-a-number", "csv.row-after-pan"});
 }
 
+TEST_CASE("What the record itself forbids is refused at its cell", "[sieve_test_file][refuses]") {
+  const auto at = [](const Problem& problem) { return std::pair(problem.where.line.value_or(0), problem.where.column.value_or(0)); };
+  const Problem repeated = refusal(replaced(csv, "2.36,", "4.75,"));
+  CHECK(repeated.code == "sieve-test.aperture-repeated");
+  CHECK(at(repeated) == std::pair(5, 1));
+  CHECK(refusal(replaced(csv, "2.36,", "9.5,")).code == "sieve-test.aperture-not-falling");
+  CHECK(refusal(replaced(csv, "2.36,", "0,")).code == "sieve-test.aperture-not-positive");
+  CHECK(refusal(replaced(csv, "2.36,", "-2.36,")).code == "sieve-test.aperture-not-positive");
+  const Problem negative = refusal(replaced(csv, "pan,39.5", "pan,-39.5"));
+  CHECK(negative.code == "sieve-test.mass-negative");
+  CHECK(at(negative) == std::pair(6, 5));
+  CHECK(at(refusal(replaced(csv, "dry_mass_g: 100", "dry_mass_g: 0"))) == std::pair(2, 14));
+  CHECK(refusal(replaced(json, "\"mass_g\":50.5", "\"mass_g\":-50.5")).where.pointer == "/retained/1/mass_g");
+}
+
+TEST_CASE("A gain is taken as far as the written decimals explain it", "[sieve_test_file][refuses]") {
+  // Three weighings to 0.1 g explain 0.3 g.
+  CHECK(read_sieve_test(replaced(csv, "39.5", "39.8"), "f").ok());
+  CHECK(refusal(replaced(csv, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
+  CHECK(read_sieve_test(replaced(csv, "# dry_mass_g: 100", "# dry_mass_g: 100\n# resolution_g: 1"), "f").ok());
+  CHECK(refusal(replaced(json, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
+}
+
+TEST_CASE("Faults of the record stand beside faults of the text", "[sieve_test_file][refuses]") {
+  const Problems problems = problems_of(
+      R"({"format":"gritwright/sieve-test/1","retained":[{"aperture_mm":"x","mass_g":1},{"aperture_mm":2,"mass_g":-1}],"pan_g":0})");
+  REQUIRE(problems.size() == 2);
+  CHECK(problems[0].where.pointer == "/retained/0/aperture_mm");
+  CHECK(problems[1].code == "sieve-test.mass-negative");
+  CHECK(problems[1].where.pointer == "/retained/1/mass_g");
+}
+
 TEST_CASE("Every text cut short is read or refused, never more", "[sieve_test_file][refuses]") {
   for (const std::string& whole : {csv, json})
     for (std::size_t length = 0; length < whole.size(); ++length) {
