@@ -1,0 +1,27 @@
+#pragma once
+#include <optional>
+
+#include "gritwright/domain/grading.hpp"
+#include "gritwright/result.hpp"
+
+namespace gritwright {
+
+/// Size on the phi scale, -log2(d / 1 mm). Precondition: size > 0.
+[[nodiscard]] double phi_of(Aperture size);
+
+/// Figures a soils or concrete laboratory reports; each is absent where the curve doesn't reach far enough, with a note.
+struct LaboratoryFigures {
+  std::optional<double> curvature;         ///< Cc = D30^2 / (D10 D60). Source: astm-d2487
+  std::optional<double> fineness_modulus;  ///< Source: astm-c136, crd-c-104-80
+  std::optional<double> mean_phi;          ///< this and the four below: Folk & Ward 1957
+  std::optional<double> median_phi;
+  std::optional<double> sorting_phi;
+  std::optional<double> skewness;  ///< -1..1, positive for a fine tail
+  std::optional<double> kurtosis;  ///< 1 for a normal curve
+  Notes notes;
+};
+
+/// Precondition: check(grading) is empty.
+[[nodiscard]] LaboratoryFigures laboratory_figures(const Grading& grading);
+
+}  // namespace gritwright
