@@ -1,0 +1,24 @@
+#pragma once
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "gritwright/models/sieve_analysis.hpp"
+
+namespace gritwright {
+
+/// Where a figure comes from: its formula, the numbers that went in (as text with units) and the source.
+struct Explanation {
+  std::string figure;
+  std::string formula;
+  std::vector<std::pair<std::string, std::string>> inputs;
+  std::string source;
+};
+
+/// Loss, percentages, percentiles and the coefficient of uniformity of a worked-out sieve test.
+[[nodiscard]] std::vector<Explanation> explain(const SieveAnalysis& analysis);
+
+/// The explanations as lines for people.
+[[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);
+
+}  // namespace gritwright

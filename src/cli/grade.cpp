@@ -1,0 +1,105 @@
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/report/messages.hpp"
+#include "gritwright/report/quantity_text.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "inputs.hpp"
+#include "json_out.hpp"
+#include "verbs.hpp"
+
+namespace gritwright::cli {
+
+namespace {
+
+Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
+  Json passing = Json::array();
+  Json retained = Json::array();
+  for (const SieveShare& sieve : analysis.sieves) {
+    passing.push_back({{"aperture_mm", in_mm(sieve.aperture)}, {"percent", in_percent(sieve.passing)}});
+    retained.push_back({{"aperture_mm", in_mm(sieve.aperture)},
+                        {"percent", sieve.retained.value() * 100},
+                        {"cumulative_percent", sieve.cumulative_retained.value() * 100}});
+  }
+  Json sizes = Json::object();
+  for (const int percent : reported_percentiles) {
+    const auto size = percentile(analysis.grading, percent);
+    sizes["d" + std::to_string(percent)] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
+  }
+  Json shares = Json::array();
+  for (const Band& band : bands) {
+    const auto share = band_share(analysis.grading, band);
+    shares.push_back({{"from_mm", in_mm(band.from)},
+                      {"to_mm", in_mm(band.to)},
+                      {"percent", to_json(share ? std::optional(share->value() * 100) : std::nullopt)}});
+  }
+  return {{"total_g", to_json(analysis.total ? std::optional(in_g(*analysis.total)) : std::nullopt)},
+          {"base_g", to_json(analysis.base ? std::optional(in_g(*analysis.base)) : std::nullopt)},
+          {"loss_percent", to_json(analysis.loss ? std::optional(analysis.loss->value() * 100) : std::nullopt)},
+          {"passing", passing},
+          {"retained", retained},
+          {"d_mm", sizes},
+          {"cu", to_json(uniformity(analysis.grading))},
+          {"bands", shares}};
+}
+
+std::string grade_text(const SieveAnalysis& analysis, const std::vector<Band>& bands, UnitSystem units) {
+  std::vector<std::vector<std::string>> rows;
+  for (const SieveShare& sieve : analysis.sieves) {
+    rows.push_back({size_text(sieve.aperture, units), percent_text(sieve.retained.value()),
+                    percent_text(sieve.cumulative_retained.value()), percent_text(sieve.passing.value())});
+  }
+  rows.push_back({"pan", percent_text(analysis.pan.value()), percent_text(1), percent_text(0)});
+  std::string text = text_table({"sieve", "retained", "cumulative", "passing"}, rows);
+  text += "\nbase " + mass_text(analysis.base, units) + ", recovered " + mass_text(analysis.total, units) + ", lost " +
+          percent_text(analysis.loss ? std::optional(analysis.loss->value()) : std::nullopt, 2) + "\n";
+  const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), units); };
+  text += "D10 " + size(10) + ", D50 " + size(50) + ", D90 " + size(90) + ", D60/D10 " +
+          figure(uniformity(analysis.grading), 2) + "\n";
+  for (const Band& band : bands) {
+    const auto share = band_share(analysis.grading, band);
+    text += size_text(band.from, units) + " to " + size_text(band.to, units) + ": " +
+            percent_text(share ? std::optional(share->value()) : std::nullopt) + " of the mass\n";
+  }
+  return text;
+}
+
+class Grade final : public Verb {
+ public:
+  std::string name() const override { return "grade"; }
+  std::string summary() const override { return "Curve, percentiles, checks and verdict of a sieve test"; }
+  void declare(CLI::App& app) override {
+    app.add_option("FILE", file_, "A sieve test (.csv or .json); - reads standard input")->required();
+    app.add_option("--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)")->check(is_band);
+  }
+  Exit run(const CommonOptions& options, Streams streams) override {
+    const auto test = sieve_test_from(file_, streams.in);
+    if (!test) return refuse(test.problems(), streams.err);
+    const auto analysis = analyse(*test);
+    if (!analysis) return refuse(in_file(analysis.problems(), file_), streams.err);
+    std::vector<Band> bands;
+    for (const std::string& text : band_texts_) bands.push_back(band_from(text));
+    const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
+    if (options.json) {
+      Json answer = grade_json(*analysis, bands);
+      answer["notes"] = to_json(analysis->notes);
+      if (options.explain) answer["explanations"] = to_json(explanations);
+      streams.out << answer.dump(2) << '\n';
+    } else {
+      streams.out << grade_text(*analysis, bands, options.units) << notes_text(analysis->notes);
+      if (options.explain) streams.out << '\n' << explanation_text(explanations);
+    }
+    return exit_for(analysis->notes, options);
+  }
+
+ private:
+  std::string file_;
+  std::vector<std::string> band_texts_;
+};
+
+}  // namespace
+
+std::unique_ptr<Verb> grade_verb() { return std::make_unique<Grade>(); }
+
+}  // namespace gritwright::cli

@@ -1,0 +1,80 @@
+#include "inputs.hpp"
+
+#include <filesystem>
+#include <fstream>
+
+#include "gritwright/formats/number.hpp"
+#include "gritwright/formats/sieve_test_file.hpp"
+#include "gritwright/report/messages.hpp"
+
+namespace gritwright::cli {
+
+namespace {
+
+constexpr std::size_t limit_mb = 64;
+
+Result<std::string> read_up_to_limit(std::istream& stream, const std::string& name) {
+  constexpr std::size_t limit = limit_mb << 20U;
+  std::string text;
+  std::string chunk(1 << 16, '\0');
+  while (stream.read(chunk.data(), static_cast<std::streamsize>(chunk.size())) || stream.gcount() > 0) {
+    text.append(chunk, 0, static_cast<std::size_t>(stream.gcount()));
+    if (text.size() > limit) {
+      return Problem{"file.too-large", {name, {}, {}, ""}, {{"limit_mb", static_cast<double>(limit_mb)}}};
+    }
+  }
+  if (stream.bad()) return Problem{"file.unreadable", {name, {}, {}, ""}, {}};
+  return text;
+}
+
+std::optional<Band> parse_band(const std::string& text) {
+  const std::size_t dash = text.find('-');
+  if (dash == std::string::npos) return std::nullopt;
+  const auto from = parse_number(text.substr(0, dash));
+  const auto to = parse_number(text.substr(dash + 1));
+  if (!from || !to || *from < 0 || *to <= *from) return std::nullopt;
+  return Band{aperture_mm(*from), aperture_mm(*to)};
+}
+
+}  // namespace
+
+std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
+
+Result<std::string> read_input(const std::string& path, std::istream& standard_input) {
+  if (path == "-") return read_up_to_limit(standard_input, shown_name(path));
+  std::error_code trouble;
+  if (std::filesystem::is_directory(path, trouble)) return Problem{"file.is-folder", {path, {}, {}, ""}, {}};
+  std::ifstream file(path, std::ios::binary);
+  if (!file) return Problem{"file.missing", {path, {}, {}, ""}, {}};
+  return read_up_to_limit(file, path);
+}
+
+Problems in_file(Problems problems, const std::string& path) {
+  for (Problem& problem : problems) {
+    if (!problem.where.file) problem.where.file = shown_name(path);
+  }
+  return problems;
+}
+
+Result<SieveTest> sieve_test_from(const std::string& path, std::istream& standard_input) {
+  const auto text = read_input(path, standard_input);
+  if (!text) return text.problems();
+  return read_sieve_test(*text, shown_name(path));
+}
+
+std::string is_band(const std::string& text) {
+  return parse_band(text) ? "" : text + " is no band; expected two sizes in mm, finer first, like 2-6";
+}
+
+Band band_from(const std::string& text) { return parse_band(text).value(); }
+
+std::string notes_text(const Notes& notes) {
+  std::string text;
+  for (const Note& note : notes) {
+    text += (note.level == Level::warning ? "warning: " : "note: ") + (note.where.empty() ? "" : note.where + ": ") +
+            sentence(note) + '\n';
+  }
+  return text.empty() ? text : '\n' + text;
+}
+
+}  // namespace gritwright::cli

@@ -1,0 +1,31 @@
+#pragma once
+#include <istream>
+#include <string>
+
+#include "gritwright/domain/sieve_test.hpp"
+#include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/result.hpp"
+
+namespace gritwright::cli {
+
+/// The whole of `path`, or of `standard_input` for "-". Refuses what is missing, unreadable, a folder, or above 64 MB
+/// (read no further than that).
+[[nodiscard]] Result<std::string> read_input(const std::string& path, std::istream& standard_input);
+
+/// The name that messages give to `path`.
+[[nodiscard]] std::string shown_name(const std::string& path);
+
+/// Puts the file's name into problems found after reading it.
+[[nodiscard]] Problems in_file(Problems problems, const std::string& path);
+
+[[nodiscard]] Result<SieveTest> sieve_test_from(const std::string& path, std::istream& standard_input);
+
+/// Empty if `text` is a band like "2-6" with 0 <= from < to, else what was expected. For the option parser.
+[[nodiscard]] std::string is_band(const std::string& text);
+/// Precondition: is_band(text) is empty.
+[[nodiscard]] Band band_from(const std::string& text);
+
+/// Notes as lines for people; empty without notes.
+[[nodiscard]] std::string notes_text(const Notes& notes);
+
+}  // namespace gritwright::cli

@@ -1,0 +1,66 @@
+#include "program.hpp"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+
+#include "gritwright/report/messages.hpp"
+
+namespace gritwright::cli {
+
+namespace {
+
+void declare_common(CLI::App& app, CommonOptions& options) {
+  app.add_flag("--json", options.json, "Answer as JSON, for programs");
+  app.add_flag("--explain", options.explain, "Add formula, inputs and source behind each figure");
+  app.add_flag("--laboratory", options.laboratory, "Add the laboratory figures");
+  app.add_flag("--strict", options.strict, "Exit with 1 if there are warnings");
+  static const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric}, {"us", UnitSystem::us}};
+  app.add_option("--units", options.units, "Units of the text: metric or us (JSON is always metric)")
+      ->transform(CLI::CheckedTransformer(systems));
+}
+
+bool is_file_trouble(const Problem& problem) {
+  return problem.code.starts_with("file.") && problem.code != "file.too-large";
+}
+
+}  // namespace
+
+Exit refuse(const Problems& problems, std::ostream& err) {
+  for (const Problem& problem : problems) {
+    const std::string place = place_text(problem.where);
+    err << place << (place.empty() ? "" : ": ") << sentence(problem) << '\n';
+  }
+  return std::ranges::any_of(problems, is_file_trouble) ? Exit::file_trouble : Exit::input_refused;
+}
+
+Exit exit_for(const Notes& notes, const CommonOptions& options) {
+  const bool warned = std::ranges::any_of(notes, [](const Note& note) { return note.level == Level::warning; });
+  return warned && options.strict ? Exit::strict_warnings : Exit::done;
+}
+
+Exit run_program(std::vector<std::string> arguments, Streams streams) {
+  CLI::App app("From a weighed sieve sample to a mix in a pot", "gritwright");
+  app.set_version_flag("--version", "gritwright " GRITWRIGHT_VERSION);
+  app.require_subcommand(1);
+  CommonOptions options;
+  const auto verbs = all_verbs();
+  std::vector<CLI::App*> commands;
+  for (const auto& verb : verbs) {
+    commands.push_back(app.add_subcommand(verb->name(), verb->summary()));
+    verb->declare(*commands.back());
+    declare_common(*commands.back(), options);
+  }
+  try {
+    std::ranges::reverse(arguments);  // the parser takes them from the back
+    app.parse(arguments);
+  } catch (const CLI::ParseError& error) {
+    const int code = app.exit(error, streams.out, streams.err);
+    return code == 0 ? Exit::done : Exit::wrong_usage;
+  }
+  for (std::size_t index = 0; index < verbs.size(); ++index) {
+    if (commands[index]->parsed()) return verbs[index]->run(options, streams);
+  }
+  return Exit::wrong_usage;
+}
+
+}  // namespace gritwright::cli

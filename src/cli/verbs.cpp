@@ -1,0 +1,11 @@
+#include "verbs.hpp"
+
+namespace gritwright::cli {
+
+std::vector<std::unique_ptr<Verb>> all_verbs() {
+  std::vector<std::unique_ptr<Verb>> verbs;
+  verbs.push_back(grade_verb());
+  return verbs;
+}
+
+}  // namespace gritwright::cli

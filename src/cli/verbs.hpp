@@ -1,0 +1,10 @@
+#pragma once
+#include <memory>
+
+#include "program.hpp"
+
+namespace gritwright::cli {
+
+std::unique_ptr<Verb> grade_verb();
+
+}  // namespace gritwright::cli

@@ -1,0 +1,38 @@
+#include "gritwright/report/explanations.hpp"
+
+#include "gritwright/report/quantity_text.hpp"
+
+namespace gritwright {
+
+std::vector<Explanation> explain(const SieveAnalysis& analysis) {
+  const auto mass = [](std::optional<Mass> value) { return mass_text(value, UnitSystem::metric); };
+  const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
+  std::vector<Explanation> list;
+  if (analysis.loss) {
+    list.push_back({"loss_percent", "100 (start - recovered) / start",
+                    {{"recovered", mass(analysis.total)}, {"base", mass(analysis.base)}},
+                    "ASTM C136-19: more than 0.3 % is not for acceptance"});
+  }
+  list.push_back({"passing", "100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added",
+                  {{"base", mass(analysis.base)}},
+                  "ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered"});
+  list.push_back({"d_mm", "size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated",
+                  {{"D10", size(10)}, {"D50", size(50)}, {"D90", size(90)}},
+                  "docs/science/grading.md"});
+  list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
+  return list;
+}
+
+std::string explanation_text(const std::vector<Explanation>& explanations) {
+  std::string text;
+  for (const Explanation& explanation : explanations) {
+    text += explanation.figure + " = " + explanation.formula + '\n';
+    std::string inputs;
+    for (const auto& [name, value] : explanation.inputs) inputs += (inputs.empty() ? "" : ", ") + name + " " + value;
+    if (!inputs.empty()) text += "    with " + inputs + '\n';
+    text += "    " + explanation.source + '\n';
+  }
+  return text;
+}
+
+}  // namespace gritwright

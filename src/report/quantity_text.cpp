@@ -1,0 +1,78 @@
+#include "gritwright/report/quantity_text.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "gritwright/domain/sieve_series.hpp"
+#include "gritwright/report/text_table.hpp"
+
+namespace gritwright {
+
+namespace {
+
+constexpr double mm_per_inch = 25.4;
+constexpr double cm_per_inch = 2.54;
+constexpr double g_per_ounce = 28.34952;
+constexpr double l_per_quart = 0.9463529;
+constexpr double g_l_per_lb_ft3 = 16.01846;
+
+// Three significant digits: what a hobby balance, a jug and a ruler can carry.
+std::string three_digits(double value) {
+  if (value == 0) return "0";
+  const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
+  return figure(value, std::max(0, 2 - magnitude));
+}
+
+std::string with_unit(std::optional<double> value, const char* unit) {
+  return value ? three_digits(*value) + " " + unit : figure(std::nullopt, 0);
+}
+
+template <class Quantity, class Convert>
+std::optional<double> number(const std::optional<Quantity>& quantity, Convert convert) {
+  return quantity ? std::optional<double>(convert(*quantity)) : std::nullopt;
+}
+
+}  // namespace
+
+std::string size_text(std::optional<Aperture> size, UnitSystem units) {
+  const auto mm = number(size, [](Aperture value) { return in_mm(value); });
+  if (units == UnitSystem::metric) return mm ? fmt::format("{:.3g} mm", *mm) : figure(std::nullopt, 0);
+  if (mm) {
+    for (const StandardSieve& sieve : standard_sieves()) {
+      if (!sieve.designation.empty() && std::abs(sieve.aperture_mm - *mm) < 1e-9 * *mm) return std::string(sieve.designation);
+    }
+  }
+  return with_unit(mm ? std::optional(*mm / mm_per_inch) : std::nullopt, "in");
+}
+
+std::string depth_text(std::optional<Depth> depth, UnitSystem units) {
+  const auto cm = number(depth, [](Depth value) { return in_cm(value); });
+  if (units == UnitSystem::metric) return cm ? figure(cm, 1) + " cm" : figure(cm, 1);
+  return with_unit(cm ? std::optional(*cm / cm_per_inch) : std::nullopt, "in");
+}
+
+std::string mass_text(std::optional<Mass> mass, UnitSystem units) {
+  const auto g = number(mass, [](Mass value) { return in_g(value); });
+  if (units == UnitSystem::us) return with_unit(g ? std::optional(*g / g_per_ounce) : std::nullopt, "oz");
+  if (g && std::abs(*g) >= 10000) return with_unit(*g / 1000, "kg");
+  return with_unit(g, "g");
+}
+
+std::string volume_text(std::optional<double> litres, UnitSystem units) {
+  if (units == UnitSystem::us) return with_unit(litres ? std::optional(*litres / l_per_quart) : std::nullopt, "qt");
+  if (litres && std::abs(*litres) < 1) return figure(*litres * 1000, 0) + " mL";
+  return with_unit(litres, "L");
+}
+
+std::string density_text(std::optional<double> g_per_l, UnitSystem units) {
+  if (units == UnitSystem::us) return with_unit(g_per_l ? std::optional(*g_per_l / g_l_per_lb_ft3) : std::nullopt, "lb/ft3");
+  return g_per_l ? figure(g_per_l, 0) + " g/L" : figure(g_per_l, 0);
+}
+
+std::string percent_text(std::optional<double> share, int decimals) {
+  if (!share) return figure(std::nullopt, decimals);
+  return figure(*share * 100, decimals) + " %";
+}
+
+}  // namespace gritwright

@@ -1,0 +1,60 @@
+#include <catch2/catch.hpp>
+
+#include "run.hpp"
+
+using namespace gritwright::cli;
+using Catch::Matchers::WithinAbs;
+
+TEST_CASE("grade gives the published passing of Das's worked example", "[cli][grade][published]") {
+  // B. M. Das, Principles of Geotechnical Engineering, ch. 2: printed to 0.1; 12/729 = 1.65 was printed 1.7.
+  const Answer answer = run({"grade", fixture("published/das_sand.csv"), "--json"});
+  REQUIRE(answer.exit == Exit::done);
+  const auto passing = answer.json()["passing"];
+  const std::vector<double> printed{100, 94.5, 86.3, 74.1, 54.9, 38.1, 9.3, 1.7};
+  REQUIRE(passing.size() == printed.size());
+  for (std::size_t i = 0; i < printed.size(); ++i) CHECK_THAT(passing[i]["percent"].get<double>(), WithinAbs(printed[i], 0.06));
+}
+
+TEST_CASE("grade gives the percentiles and size groups of a published pine bark", "[cli][grade][published]") {
+  // Boyer et al. 2012, Int. J. Agronomy 978528, Table 2; D values derived log-linearly from it; groups printed 30.0/38.0/32.0
+  // with other inner sieves, so to .45.
+  const Answer answer = run({"grade", fixture("published/boyer_2012_pine_bark.csv"), "--json", "--band", "3.35-12.5", "--band",
+                             "1-3.35", "--band", "0-1"});
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  CHECK_THAT(json["d_mm"]["d10"].get<double>(), WithinAbs(0.256, 5e-4));
+  CHECK_THAT(json["d_mm"]["d50"].get<double>(), WithinAbs(1.860, 5e-4));
+  CHECK_THAT(json["d_mm"]["d90"].get<double>(), WithinAbs(5.72, 5e-3));
+  CHECK_THAT(json["bands"][0]["percent"].get<double>(), WithinAbs(30.0, 0.45));
+  CHECK_THAT(json["bands"][1]["percent"].get<double>(), WithinAbs(38.0, 0.45));
+  CHECK_THAT(json["bands"][2]["percent"].get<double>(), WithinAbs(32.0, 0.45));
+}
+
+TEST_CASE("grade never extrapolates: a percentile outside the sieves is null", "[cli][grade][law]") {
+  const Answer answer = run({"grade", "-", "--json"}, "aperture_mm,retained_g\n4,0\n2,50\npan,50\n");
+  REQUIRE(answer.exit == Exit::done);
+  CHECK(answer.json()["d_mm"]["d10"].is_null());
+  CHECK(answer.json()["cu"].is_null());
+}
+
+TEST_CASE("Warnings end with 1 under --strict only", "[cli][grade]") {
+  const std::string small = "# particle_density_g_l: 2650\naperture_mm,retained_g\n4,0\n2,50\npan,1\n";
+  CHECK(run({"grade", "-"}, small).exit == Exit::done);
+  CHECK(run({"grade", "-", "--strict"}, small).exit == Exit::strict_warnings);
+}
+
+TEST_CASE("JSON answers are metric and in point decimals, also with US text units", "[cli][grade]") {
+  const std::string file = fixture("published/das_sand.csv");
+  CHECK(run({"grade", file, "--json", "--units", "us"}).out == run({"grade", file, "--json"}).out);
+  CHECK(run({"grade", file, "--units", "us"}).out.find("No. 10") != std::string::npos);
+}
+
+TEST_CASE("--explain adds formula, inputs and source", "[cli][grade]") {
+  const Answer answer = run({"grade", fixture("published/das_sand.csv"), "--json", "--explain"});
+  const auto explanations = answer.json()["explanations"];
+  REQUIRE(explanations.size() >= 3);
+  for (const auto& explanation : explanations) {
+    CHECK_FALSE(explanation["formula"].get<std::string>().empty());
+    CHECK_FALSE(explanation["source"].get<std::string>().empty());
+  }
+}

@@ -1,0 +1,29 @@
+#include "gritwright/report/quantity_text.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace gritwright;
+
+TEST_CASE("Text gives a unit with every figure and a dash without one", "[quantity_text]") {
+  CHECK(size_text(aperture_mm(4.75), UnitSystem::metric) == "4.75 mm");
+  CHECK(depth_text(depth_cm(6), UnitSystem::metric) == "6.0 cm");
+  CHECK(mass_text(mass_g(729), UnitSystem::metric) == "729 g");
+  CHECK(mass_text(mass_kg(14.25), UnitSystem::metric) == "14.2 kg");
+  CHECK(volume_text(2.5, UnitSystem::metric) == "2.50 L");
+  CHECK(volume_text(0.35, UnitSystem::metric) == "350 mL");
+  CHECK(density_text(696.2, UnitSystem::metric) == "696 g/L");
+  CHECK(percent_text(0.1724) == "17.2 %");
+  CHECK(size_text(std::nullopt, UnitSystem::metric) == "–");
+  CHECK(percent_text(std::nullopt) == "–");
+}
+
+TEST_CASE("US text names standard sieves and converts by the published factors", "[quantity_text][published]") {
+  // NIST Special Publication 811, appendix B: 1 in = 25.4 mm, 1 oz = 28.34952 g, 1 qt (US liquid) = 0.9463529 L,
+  // 1 lb/ft3 = 16.01846 kg/m3. Designation: ASTM E11.
+  CHECK(size_text(aperture_mm(4.75), UnitSystem::us) == "No. 4");
+  CHECK(size_text(aperture_mm(3.0), UnitSystem::us) == "0.118 in");
+  CHECK(mass_text(mass_g(453.5924), UnitSystem::us) == "16.0 oz");
+  CHECK(volume_text(3.785412, UnitSystem::us) == "4.00 qt");
+  CHECK(density_text(1601.846, UnitSystem::us) == "100 lb/ft3");
+  CHECK(depth_text(depth_cm(25.4), UnitSystem::us) == "10.0 in");
+}
