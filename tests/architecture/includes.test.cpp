@@ -26,7 +26,7 @@ const std::map<std::string, Room>& rules() {
       {"formats", {{"domain"}, {}, {"nlohmann"}}},
       {"workbook", {{"domain", "formats"}, {"SQLiteCpp"}, {"sqlite3"}}},
       {"report", {{"domain", "models"}, {"fmt"}, {}}},
-      {"cli", {{"domain", "models", "formats", "workbook", "report"}, {"fmt", "CLI"}, {"nlohmann"}}},
+      {"cli", {{"domain", "models", "formats", "workbook", "report"}, {"fmt", "CLI", "nlohmann"}, {}}},
       {"desktop", {{"domain", "models", "formats", "workbook", "report"}, {"Qt"}, {"fmt"}}}};
   return all;
 }
