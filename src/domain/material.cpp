@@ -58,6 +58,8 @@ std::vector<NamedFigure> figures(const Material& material) {
   add("grain_porosity", "share", material.grain_porosity);
   add("open_share", "share", material.open_share);
   add("water_absorption", "kg/kg", material.water_absorption);
+  add("water_held", "kg/kg", material.water_held);
+  add("container_capacity", "share", material.container_capacity);
   add("ph", "pH", material.ph);
   add("cec_meq_100g", "meq/100 g", material.cec_meq_100g);
   add("durability_years", "years", material.durability_years);

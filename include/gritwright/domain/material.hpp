@@ -42,6 +42,8 @@ struct Material {
   std::optional<CatalogueFigure> grain_porosity;  ///< pores inside the grain as a share of its envelope, 0..1
   std::optional<CatalogueFigure> open_share;      ///< 0..1
   std::optional<CatalogueFigure> water_absorption;  ///< kg/kg after 24 h, >= 0
+  std::optional<CatalogueFigure> water_held;        ///< kg/kg held by the bulk when soaked, where no grain absorption is known
+  std::optional<CatalogueFigure> container_capacity;  ///< 0..1, as published for one column
   std::optional<CatalogueFigure> ph;                ///< 0..14
   std::optional<CatalogueFigure> cec_meq_100g;      ///< >= 0
   std::optional<CatalogueFigure> durability_years;  ///< seasons until the grain breaks down, > 0
@@ -65,6 +67,14 @@ struct NamedFigure {
 
 /// A value outside its own range, a range upside down, shares beyond 1, negative figures, no source. Codes catalogue.*.
 [[nodiscard]] Problems check(const Material& material);
+
+/// A source that catalogue figures name by its key. `seen` says how far it was read: read, abstract, ranges, quoted or none.
+struct Reference {
+  std::string key;
+  std::string citation;
+  std::string seen;
+  friend bool operator==(const Reference&, const Reference&) = default;
+};
 
 /// Materials by name or alias; case, "-" and "_" do not matter.
 class Catalogue {
