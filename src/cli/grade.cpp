@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
+#include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -44,6 +45,20 @@ Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
           {"bands", shares}};
 }
 
+Json laboratory_json(const LaboratoryFigures& figures) {
+  return {{"cc", to_json(figures.curvature)},         {"fineness_modulus", to_json(figures.fineness_modulus)},
+          {"mean_phi", to_json(figures.mean_phi)},    {"median_phi", to_json(figures.median_phi)},
+          {"sorting_phi", to_json(figures.sorting_phi)}, {"skewness", to_json(figures.skewness)},
+          {"kurtosis", to_json(figures.kurtosis)}};
+}
+
+std::string laboratory_text(const LaboratoryFigures& figures) {
+  return "\nlaboratory figures: D30^2/(D10 D60) " + figure(figures.curvature, 2) + ", fineness modulus " +
+         figure(figures.fineness_modulus, 2) + ",\n    phi mean " + figure(figures.mean_phi, 2) + ", median " +
+         figure(figures.median_phi, 2) + ", sorting " + figure(figures.sorting_phi, 2) + ", skewness " +
+         figure(figures.skewness, 2) + ", kurtosis " + figure(figures.kurtosis, 2) + '\n';
+}
+
 std::string grade_text(const SieveAnalysis& analysis, const std::vector<Band>& bands, UnitSystem units) {
   std::vector<std::vector<std::string>> rows;
   for (const SieveShare& sieve : analysis.sieves) {
@@ -80,17 +95,24 @@ class Grade final : public Verb {
     if (!analysis) return refuse(in_file(analysis.problems(), file_), streams.err);
     std::vector<Band> bands;
     for (const std::string& text : band_texts_) bands.push_back(band_from(text));
+    std::optional<LaboratoryFigures> laboratory;
+    if (options.laboratory) laboratory = laboratory_figures(analysis->grading);
+    Notes notes = analysis->notes;
+    if (laboratory) append(notes, laboratory->notes);
     const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
     if (options.json) {
       Json answer = grade_json(*analysis, bands);
-      answer["notes"] = to_json(analysis->notes);
+      answer["notes"] = to_json(notes);
+      if (laboratory) answer["laboratory"] = laboratory_json(*laboratory);
       if (options.explain) answer["explanations"] = to_json(explanations);
       streams.out << answer.dump(2) << '\n';
     } else {
-      streams.out << grade_text(*analysis, bands, options.units) << notes_text(analysis->notes);
+      streams.out << grade_text(*analysis, bands, options.units);
+      if (laboratory) streams.out << laboratory_text(*laboratory);
+      streams.out << notes_text(notes);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
-    return exit_for(analysis->notes, options);
+    return exit_for(notes, options);
   }
 
  private:

@@ -58,3 +58,12 @@ TEST_CASE("--explain adds formula, inputs and source", "[cli][grade]") {
     CHECK_FALSE(explanation["source"].get<std::string>().empty());
   }
 }
+
+TEST_CASE("--laboratory adds the laboratory figures, and only then", "[cli][grade][published]") {
+  // 1000 g over a stack with an empty pan, published exercise: fineness modulus 2.60.
+  const std::string stack = "aperture_mm,retained_g\n4.75,0\n2.36,100\n1.18,150\n0.6,200\n0.3,350\n0.15,200\npan,0\n";
+  const Answer answer = run({"grade", "-", "--json", "--laboratory"}, stack);
+  REQUIRE(answer.exit == Exit::done);
+  CHECK_THAT(answer.json()["laboratory"]["fineness_modulus"].get<double>(), WithinAbs(2.60, 1e-9));
+  CHECK_FALSE(run({"grade", "-", "--json"}, stack).json().contains("laboratory"));
+}
