@@ -78,6 +78,7 @@ struct passing;
 struct mass_share;
 struct envelope_share;
 struct loose_share;
+struct packing_density;
 struct porosity;
 struct open_share;
 struct moisture;
@@ -120,6 +121,8 @@ using Passing = Number<kind::passing>;
 using MassShare = Number<kind::mass_share>;
 using EnvelopeShare = Number<kind::envelope_share>;
 using LooseShare = Number<kind::loose_share>;
+/// Envelope volume of the grains over the bulk volume they lie in, 0..1; of grain of one size its loosely placed beta.
+using PackingDensity = Number<kind::packing_density>;
 /// A share of a bulk volume that is not solid, 0..1; also volumetric water content and air.
 using Porosity = Number<kind::porosity>;
 /// Share of the grain's inner pores that is open to water, 0..1.

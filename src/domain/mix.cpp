@@ -1,0 +1,52 @@
+#include "gritwright/domain/mix.hpp"
+
+#include <cmath>
+#include <string>
+
+namespace gritwright {
+
+namespace {
+
+enum class UpperEnd { included, excluded };
+
+void check_range(Problems& problems, const char* pointer, double value, double low, double high,
+                 UpperEnd end = UpperEnd::included) {
+  const bool below = end == UpperEnd::included ? value <= high : value < high;
+  if (!(value >= low && below))
+    problems.push_back({"water.out-of-range", Place{{}, {}, {}, pointer}, {{"value", value}, {"low", low}, {"high", high}}});
+}
+
+void check_lost_share(Problems& problems, const char* code, const char* pointer, double value) {
+  if (!(value >= 0 && value < 1)) problems.push_back({code, Place{{}, {}, {}, pointer}, {{"share", value}}});
+}
+
+}  // namespace
+
+Problems check(const RetentionConstants& constants) {
+  Problems problems;
+  check_range(problems, "/k_cm_mm", constants.k_cm_mm, 2, 40);
+  check_range(problems, "/spread", constants.spread, 0, 1);
+  if (!(std::isfinite(constants.n) && constants.n > 1))
+    problems.push_back({"water.n-not-above-one", Place{{}, {}, {}, "/n"}, {{"value", constants.n}}});
+  check_range(problems, "/residual", constants.residual, 0, 1, UpperEnd::excluded);
+  check_range(problems, "/flooded_fill", constants.flooded_fill, 0, 1);
+  check_range(problems, "/grain_fill", constants.grain_fill, 0, 1);
+  return problems;
+}
+
+Problems check(const Mix& mix) {
+  Problems problems;
+  if (mix.components.empty()) problems.push_back({"mix.no-components", Place{{}, {}, {}, "/components"}, {}});
+  double parts = 0;
+  for (std::size_t i = 0; i < mix.components.size(); ++i) {
+    append(problems, under(check(mix.components[i]), "/components/" + std::to_string(i)));
+    parts += mix.components[i].parts.value();
+  }
+  if (problems.empty() && !(parts > 0)) problems.push_back({"mix.no-parts", Place{{}, {}, {}, "/components"}, {}});
+  append(problems, under(check(mix.water), "/water"));
+  check_lost_share(problems, "mix.settling-range", "/settling", mix.settling.value());
+  check_lost_share(problems, "mix.spill-range", "/spill", mix.spill.value());
+  return problems;
+}
+
+}  // namespace gritwright
