@@ -1,0 +1,61 @@
+#pragma once
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "gritwright/estimate.hpp"
+#include "gritwright/models/screening.hpp"
+#include "gritwright/models/sieve_analysis.hpp"
+
+namespace gritwright {
+
+/// When a bag is good enough. The defaults are our assumption; the grower changes them.
+struct VerdictLimits {
+  MassShare least_in_band{0.85};
+  MassShare most_finer{0.03};
+  LooseShare least_usable{0.60};  ///< usable litres per litre of bag, after screening
+  friend bool operator==(const VerdictLimits&, const VerdictLimits&) = default;
+};
+
+enum class Verdict { take, take_after_screening, other_use_or_complain };
+
+/// A bag judged against the wanted band.
+struct BagVerdict {
+  Verdict verdict;
+  Band band;  ///< as judged
+  MassShare in_band;
+  MassShare finer;
+  MassShare coarser;
+  std::vector<Aperture> openings;  ///< to screen at, coarse to fine; empty for a bag that is taken as it is
+  std::optional<MassShare> kept;   ///< share of the mass that the screening keeps; absent without openings
+  LooseShare usable;               ///< usable loose litres per loose litre of bag; by mass share where packing is unknown
+};
+
+/// Take: enough in the band and little enough finer. Else: screened at the lower, the upper or both ends of the band, at the first
+/// of these whose kept fraction is a bag to take, or at all that apply; taken if the usable litres suffice. The value is absent
+/// where the sieves don't reach the band's ends. Precondition: check(grading) is empty, 0 < from < to.
+[[nodiscard]] Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const VerdictLimits& limits = {},
+                                         Sharpness sharpness = {}, const PackingDensityOf& packing = {});
+
+/// The band with its ends at the owned openings nearest by ratio; as it was if none is owned or both ends meet in one.
+[[nodiscard]] Band snapped(const Band& band, std::span<const Aperture> owned);
+
+/// A way to screen a bag with the sieves at hand.
+struct OpeningChoice {
+  std::optional<Aperture> coarse;  ///< absent: nothing is taken off the top
+  std::optional<Aperture> fine;    ///< absent: nothing is taken off below
+  MassShare kept;                  ///< of the bag
+  MassShare usable;                ///< of the bag: kept and inside the wanted band
+  MassShare dust;                  ///< of what is kept: finer than the band
+  bool takes;                      ///< what is kept meets the limits
+};
+
+/// Which openings? Every pair of owned openings and every single one; those that meet the limits first, then by usable share,
+/// fewer openings on a tie. Openings below the test's sieves are left out. Empty where the wanted band is outside the sieves.
+[[nodiscard]] std::vector<OpeningChoice> opening_choices(const Grading& grading, const Band& wanted, std::span<const Aperture> owned,
+                                                         const VerdictLimits& limits = {}, Sharpness sharpness = {});
+
+/// Price of a litre that can be used; empty if none can. Precondition: price >= 0, in the grower's currency per loose litre.
+[[nodiscard]] std::optional<double> price_per_usable_l(double price_per_l, LooseShare usable);
+
+}  // namespace gritwright
