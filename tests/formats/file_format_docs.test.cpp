@@ -1,0 +1,146 @@
+// The schemas and worked examples of docs/file-format against the readers.
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <vector>
+
+#include "gritwright/formats/catalogue_folder.hpp"
+#include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/json_schema.hpp"
+#include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/sieve_test_file.hpp"
+
+using namespace gritwright;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path docs = fs::path(GRITWRIGHT_SOURCE_DIR) / "docs" / "file-format";
+
+std::string text_of(const fs::path& path) {
+  std::ifstream stream(path, std::ios::binary);
+  REQUIRE(stream.is_open());
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+SchemaTexts schemas() {
+  SchemaTexts texts;
+  for (const auto& entry : fs::directory_iterator(docs))
+    if (entry.path().extension() == ".json") texts[entry.path().filename().string()] = text_of(entry.path());
+  return texts;
+}
+
+const Catalogue& catalogue() {
+  static const Catalogue shipped = [] {
+    auto folder = read_catalogue(fs::path(GRITWRIGHT_SOURCE_DIR) / "materials");
+    REQUIRE(folder);
+    return folder->catalogue;
+  }();
+  return shipped;
+}
+
+ComponentSources sources() {
+  return {&catalogue(), [](const std::string& file) -> Result<SieveTestGrading> {
+            const auto test = read_sieve_test(text_of(docs / "examples" / file), file);
+            if (!test) return test.problems();
+            // The grading itself is the models' business; here it only has to be one.
+            return SieveTestGrading{Grading{{{aperture_mm(2), passing_percent(10)}, {aperture_mm(4), passing_percent(100)}}, {}, {}},
+                                    test->bulk_density, test->particle_density, {}};
+          }};
+}
+
+/// The problems of the reader that belongs to `schema`.
+Problems read(const std::string& text, const std::string& schema) {
+  if (schema == "sieve_test.schema.json") return read_sieve_test(text, "example").problems();
+  if (schema == "mix.schema.json") return read_mix(text, "example", sources()).problems();
+  return read_container(text, "example", sources()).problems();
+}
+
+struct Example {
+  std::string file;
+  std::string schema;
+};
+const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"},
+                                    {"sieve_test_weighed_with_pans.json", "sieve_test.schema.json"},
+                                    {"sieve_test_by_bucket.json", "sieve_test.schema.json"},
+                                    {"mix.json", "mix.schema.json"},
+                                    {"container.json", "container.schema.json"},
+                                    {"container_drum.json", "container.schema.json"},
+                                    {"container_hexagonal.json", "container.schema.json"},
+                                    {"container_superellipse.json", "container.schema.json"},
+                                    {"container_profile.json", "container.schema.json"}};
+
+std::string told(const Problems& problems) {
+  std::string text;
+  for (const Problem& problem : problems) text += problem.code + " " + problem.where.pointer + "\n";
+  return text;
+}
+
+/// Where each key's name starts, and where its value ends if that is a plain number.
+struct KeyPlace {
+  std::size_t name;
+  std::size_t value;
+  std::size_t value_end;
+};
+std::vector<KeyPlace> numeric_keys(const std::string& text) {
+  std::vector<KeyPlace> places;
+  for (std::size_t colon = text.find("\": "); colon != std::string::npos; colon = text.find("\": ", colon + 1)) {
+    const std::size_t value = colon + 3;
+    const std::size_t end = text.find_first_not_of("0123456789.", value);
+    if (end != value) places.push_back({text.rfind('"', colon - 1) + 1, value, end});
+  }
+  return places;
+}
+
+}  // namespace
+
+TEST_CASE("Every worked example keeps to its schema and is read", "[file_format]") {
+  const SchemaTexts texts = schemas();
+  for (const Example& example : examples) {
+    INFO(example.file);
+    const std::string text = text_of(docs / "examples" / example.file);
+    CHECK(told(check_against_schema(text, example.schema, texts)) == "");
+    CHECK(told(read(text, example.schema)) == "");
+  }
+}
+
+TEST_CASE("No worked example is left out of the tests", "[file_format]") {
+  for (const auto& entry : fs::directory_iterator(docs / "examples")) {
+    if (entry.path().extension() != ".json") continue;
+    INFO(entry.path().string());
+    CHECK(std::any_of(examples.begin(), examples.end(), [&](const Example& example) { return example.file == entry.path().filename(); }));
+  }
+}
+
+TEST_CASE("The CSV example is the sieve test of the JSON example", "[file_format]") {
+  const auto csv = read_sieve_test(text_of(docs / "examples" / "sieve_test.csv"), "example");
+  const auto json = read_sieve_test(text_of(docs / "examples" / "sieve_test.json"), "example");
+  REQUIRE(csv);
+  REQUIRE(json);
+  CHECK(*csv == *json);
+}
+
+TEST_CASE("Schema and reader agree on what they refuse in an example", "[file_format][law]") {
+  const SchemaTexts texts = schemas();
+  for (const Example& example : examples) {
+    const std::string text = text_of(docs / "examples" / example.file);
+    const auto keys = numeric_keys(text);
+    CHECK(keys.size() >= 3);
+    for (const KeyPlace& key : keys) {
+      const std::string quote = "\"";
+      const std::string misspelt = text.substr(0, key.name) + std::string("x_") + text.substr(key.name);
+      const std::string quoted = text.substr(0, key.value) + quote + text.substr(key.value, key.value_end - key.value) + quote +
+                                 text.substr(key.value_end);
+      const std::string negative = text.substr(0, key.value) + std::string("-1000") + text.substr(key.value);
+      for (const std::string& spoiled : {misspelt, quoted, negative}) {
+        INFO(example.file << " " << text.substr(key.name, 30) << "\n" << spoiled);
+        CHECK_FALSE(check_against_schema(spoiled, example.schema, texts).empty());
+        if (spoiled != negative) CHECK_FALSE(read(spoiled, example.schema).empty());
+      }
+    }
+  }
+}
