@@ -7,8 +7,8 @@
 #include <numbers>
 #include <string>
 
-#include "gritwright/domain/sieve_series.hpp"
 #include "gritwright/models/grading_curve.hpp"
+#include "gritwright/models/packing.hpp"
 
 namespace gritwright {
 
@@ -86,7 +86,7 @@ Edges edges_of(const Grading& grading, std::span<const Aperture> openings) {
   Grading closed = grading;
   Edges edges;
   if (closed.points.back().passing.value() < 1) {
-    edges.top_size = grading.top_size.value_or(next_coarser_principal(closed.points.back().aperture));
+    edges.top_size = top_size(grading);
     closed.points.push_back({*edges.top_size, Passing(1)});
   }
   std::vector<Aperture> sizes;
@@ -175,7 +175,7 @@ Result<Screening> screen(const Grading& grading, std::span<const Aperture> openi
     if (!fraction.grading) {
       if (parent_packing) fraction.loose_per_loose = LooseShare(0);
     } else if (parent_packing) {
-      if (const auto own = packing(*fraction.grading)) fraction.loose_per_loose = LooseShare(share * *parent_packing / *own);
+      if (const auto own = packing(*fraction.grading)) fraction.loose_per_loose = LooseShare(share * parent_packing->value() / own->value());
     }
     screening.fractions.push_back(std::move(fraction));
   }

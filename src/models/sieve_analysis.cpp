@@ -103,6 +103,27 @@ void note_ends(SieveAnalysis& analysis) {
   }
 }
 
+/// A percentile finer than the finest or coarser than the coarsest sieve has no value; the reader is told why.
+void note_undefined_percentiles(SieveAnalysis& analysis) {
+  std::string fine;
+  std::string coarse;
+  const GradingPoint& finest = analysis.grading.points.front();
+  for (const int percent : reported_percentiles) {
+    if (percentile(analysis.grading, percent)) continue;
+    std::string& side = Passing(percent / 100.0) < finest.passing ? fine : coarse;
+    side += (side.empty() ? "D" : ", D") + std::to_string(percent);
+  }
+  const GradingPoint& coarsest = analysis.grading.points.back();
+  if (!fine.empty()) {
+    analysis.notes.push_back({"sieve-test.percentile-below-sieves", Level::note, "",
+                              {{"list", fine}, {"percent", in_percent(finest.passing)}, {"aperture_mm", in_mm(finest.aperture)}}});
+  }
+  if (!coarse.empty()) {
+    analysis.notes.push_back({"sieve-test.percentile-above-sieves", Level::note, "",
+                              {{"list", coarse}, {"percent", in_percent(coarsest.passing)}, {"aperture_mm", in_mm(coarsest.aperture)}}});
+  }
+}
+
 }  // namespace
 
 Result<SieveAnalysis> analyse(const SieveTest& test) {
@@ -144,6 +165,7 @@ Result<SieveAnalysis> analyse(const SieveTest& test) {
   note_overload(test, analysis);
   note_small_sample(test, analysis);
   note_ends(analysis);
+  note_undefined_percentiles(analysis);
   return analysis;
 }
 

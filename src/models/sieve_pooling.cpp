@@ -5,8 +5,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "gritwright/domain/sieve_series.hpp"
 #include "gritwright/models/grading_curve.hpp"
+#include "gritwright/models/packing.hpp"
 
 namespace gritwright {
 
@@ -131,7 +131,7 @@ std::optional<MassShare> sampling_deviation(const Grading& grading, const Band& 
   for (const GradingPoint& point : grading.points) edges.push_back(point.aperture);
   Grading closed = grading;
   if (closed.points.back().passing.value() < 1) {
-    const Aperture top = grading.top_size.value_or(next_coarser_principal(closed.points.back().aperture));
+    const Aperture top = top_size(grading);
     closed.points.push_back({top, Passing(1)});
     edges.push_back(top);
   }

@@ -57,7 +57,7 @@ TEST_CASE("A bag with too little in the band is for another use", "[bag_verdict]
 
 TEST_CASE("Loose litres decide where packing is known", "[bag_verdict][law]") {
   const Grading bag = graded({{0.5, 20}, {1, 30}, {2, 40}, {6, 98}, {8, 100}});
-  const PackingDensityOf packing = [&](const Grading& g) { return std::optional(g == bag ? 0.60 : 0.50); };
+  const PackingDensityOf packing = [&](const Grading& g) { return std::optional(PackingDensity(g == bag ? 0.60 : 0.50)); };
   const auto by_mass = judge(bag, two_to_six);
   const auto by_litres = judge(bag, two_to_six, {}, {}, packing);
   REQUIRE(by_mass.value);

@@ -109,7 +109,7 @@ TEST_CASE("What stays above the coarsest sieve ends at the next principal sieve"
 TEST_CASE("Loose litres follow the packing densities", "[screening][law]") {
   const std::array cuts{aperture_mm(2)};
   const Grading bag = graded({{1, 5}, {2, 30}, {8, 100}});
-  const PackingDensityOf packing = [&](const Grading& g) { return std::optional(g == bag ? 0.55 : 0.50); };
+  const PackingDensityOf packing = [&](const Grading& g) { return std::optional(PackingDensity(g == bag ? 0.55 : 0.50)); };
   const auto screening = screen(bag, cuts, {}, packing);
   REQUIRE(screening.ok());
   double litres = 0;

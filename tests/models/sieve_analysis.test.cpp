@@ -140,6 +140,68 @@ TEST_CASE("A long stack has the printed whole percents", "[sieve_analysis][publi
   check_passing(worked(test), {99, 98, 97, 95, 93, 88, 80, 69, 59, 46, 35, 27, 20, 13, 9, 7, 5, 4, 3}, 0.501);
 }
 
+// Boyer et al. 2012, International Journal of Agronomy, article 978528, Table 2: mean % retained of four growing media, and the
+// share in the groups > 3.35, 1-3.35 and < 1 mm. A group adds up to nine means, each rounded to 0.1: 0.45 of a point.
+TEST_CASE("Real growing media have their published groups", "[sieve_analysis][published]") {
+  struct Medium {
+    std::string name;
+    std::vector<double> retained;
+    std::vector<double> groups;
+  };
+  const std::vector<double> sizes{12.5, 9.5, 6.35, 3.35, 2.36, 2.00, 1.40, 1.00, .50, .25, .11, .05};
+  const std::vector<Medium> media{
+      {"pine bark", {0, .1, 6.0, 24.0, 12.6, 5.0, 11.3, 9.1, 13.8, 8.4, 5.1, 2.5, 2.1}, {30.0, 38.0, 32.0}},
+      {"peat", {2.2, 8.2, 11.0, 17.0, 9.1, 3.5, 9.0, 9.0, 15.1, 9.4, 5.0, 1.1, .4}, {38.3, 31.0, 30.7}},
+      {"chip .48 cm", {0, 0, 0, .8, 8.8, 7.9, 19.0, 12.4, 13.0, 12.1, 15.1, 5.8, 5.1}, {.8, 48.0, 51.2}},
+      {"chip .95 cm", {0, 0, 2.7, 23.9, 20.0, 8.1, 13.2, 8.2, 7.7, 7.8, 7.0, .9, .5}, {26.6, 49.5, 23.9}},
+  };
+  for (const Medium& medium : media) {
+    CAPTURE(medium.name);
+    SieveTest test;
+    for (std::size_t i = 0; i < sizes.size(); ++i) test.rows.push_back({aperture_mm(sizes[i]), mass_g(medium.retained[i])});
+    test.pan = mass_g(medium.retained.back());
+    const SieveAnalysis analysis = worked(test);
+    const auto fine = band_share(analysis.grading, {aperture_mm(0), aperture_mm(1)});
+    const auto middle = band_share(analysis.grading, {aperture_mm(1), aperture_mm(3.35)});
+    CHECK_THAT(100 * (1 - fine->value() - middle->value()), WithinAbs(medium.groups[0], 0.45));
+    CHECK_THAT(100 * middle->value(), WithinAbs(medium.groups[1], 0.45));
+    CHECK_THAT(100 * fine->value(), WithinAbs(medium.groups[2], 0.45));
+  }
+}
+
+// The same table; the percentiles are recomputed log-linearly outside the project.
+TEST_CASE("Real growing media have their recomputed percentiles", "[sieve_analysis][published]") {
+  const std::vector<double> sizes{12.5, 9.5, 6.35, 3.35, 2.36, 2.00, 1.40, 1.00, .50, .25, .11, .05};
+  const auto medium = [&](const std::vector<double>& retained) {
+    SieveTest test;
+    for (std::size_t i = 0; i < sizes.size(); ++i) test.rows.push_back({aperture_mm(sizes[i]), mass_g(retained[i])});
+    test.pan = mass_g(retained.back());
+    return worked(test);
+  };
+  const SieveAnalysis bark = medium({0, .1, 6.0, 24.0, 12.6, 5.0, 11.3, 9.1, 13.8, 8.4, 5.1, 2.5, 2.1});
+  CHECK_THAT(size_mm(bark, 10), WithinAbs(0.256, 0.0006));
+  CHECK_THAT(size_mm(bark, 30), WithinAbs(0.909, 0.0006));
+  CHECK_THAT(size_mm(bark, 50), WithinAbs(1.860, 0.0006));
+  CHECK_THAT(size_mm(bark, 60), WithinAbs(2.544, 0.0006));
+  CHECK_THAT(size_mm(bark, 90), WithinAbs(5.72, 0.006));
+  const SieveAnalysis chip = medium({0, 0, 2.7, 23.9, 20.0, 8.1, 13.2, 8.2, 7.7, 7.8, 7.0, .9, .5});
+  CHECK_THAT(size_mm(chip, 10), WithinAbs(0.288, 0.0006));
+  CHECK_THAT(size_mm(chip, 30), WithinAbs(1.284, 0.0006));
+  CHECK_THAT(size_mm(chip, 50), WithinAbs(2.202, 0.0006));
+  CHECK_THAT(size_mm(chip, 60), WithinAbs(2.649, 0.0006));
+  CHECK_THAT(size_mm(chip, 90), WithinAbs(5.22, 0.006));
+}
+
+TEST_CASE("A percentile outside the sieves is named in a note", "[sieve_analysis][law]") {
+  const SieveAnalysis analysis = worked(weighed({{4, 120}, {2, 260}}, 20));
+  CHECK_FALSE(percentile(analysis.grading, 75));
+  CHECK_FALSE(uniformity(worked(weighed({{4, 100}, {2, 260}}, 200)).grading));
+  const auto note = std::ranges::find(analysis.notes, "sieve-test.percentile-above-sieves", &Note::code);
+  REQUIRE(note != analysis.notes.end());
+  CHECK(std::get<std::string>(note->facts.at("list")) == "D75, D84, D90, D95");
+  CHECK(noted(worked(weighed({{4, 0}, {2, 260}}, 200)), "sieve-test.percentile-below-sieves") == Level::note);
+}
+
 // ASTM C136-19 8.3 gives 7 kg/m2 below 4.75 mm and 2.5 x opening above; 200 g on an 8 in frame, area from memory.
 TEST_CASE("A sieve that holds too much is warned of", "[sieve_analysis][published]") {
   CHECK_THAT(in_g(overload_limit(aperture_mm(2), length_mm(203.2), {})), WithinAbs(200, 1));

@@ -41,7 +41,7 @@ struct Screening {
 };
 
 /// The packing density (dry bulk over particle density) grain of the screened kind has when it is so graded.
-using PackingDensityOf = std::function<std::optional<double>(const Grading&)>;
+using PackingDensityOf = std::function<std::optional<PackingDensity>(const Grading&)>;
 
 /// Grain screened at `openings` (any order), coarsest first. The pan falls through every opening. Refuses: no opening, one that is
 /// repeated, not positive, or below the finest sieve of a grading with something in its pan; sharpness <= 0. Pointers "/at/0".
