@@ -167,8 +167,18 @@ constexpr std::array templates{
     Template{"verdict.litres-by-mass", GRITWRIGHT_TEXT("litres are taken in proportion to mass; screened grain lies looser, so they come out a little low")},
     Template{"verdict.screening-leaves-misplaced", GRITWRIGHT_TEXT("what the screening keeps is {percent} % in the band, {finer_percent} % finer")},
     Template{"verdict.small-pots", GRITWRIGHT_TEXT("{percent} % is 1-2 mm: good for very small pots and for top dressing")},
+    Template{"water.above-two-mm", GRITWRIGHT_TEXT("above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better")},
+    Template{"water.dusty", GRITWRIGHT_TEXT("a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model's range")},
+    Template{"water.fines-clog", GRITWRIGHT_TEXT("{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high")},
+    Template{"water.gap-graded", GRITWRIGHT_TEXT("the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high")},
+    Template{"water.layer-unknown", GRITWRIGHT_TEXT("the bottom layer's grain is not known; the water is computed as if the mix reached the floor")},
     Template{"water.n-not-above-one", GRITWRIGHT_TEXT("{value} can't be; expected more than 1")},
+    Template{"water.new-mix", GRITWRIGHT_TEXT("the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time")},
+    Template{"water.one-grain-perched", GRITWRIGHT_TEXT("grain of {size_mm} mm holds a wet zone of about one grain or less")},
+    Template{"water.organic", GRITWRIGHT_TEXT("organic, fibrous or soft grain is out of the model's range")},
     Template{"water.out-of-range", GRITWRIGHT_TEXT("{value} can't be; expected {low} to {high}")},
+    Template{"water.perched-to-the-top", GRITWRIGHT_TEXT("the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet")},
+    Template{"water.tilted-table", GRITWRIGHT_TEXT("a table of areas has no outline; tilted, a round one is assumed")},
 };
 
 }  // namespace

@@ -1,0 +1,131 @@
+#include "tilted_body.hpp"
+
+#include <algorithm>
+#include <boost/math/quadrature/gauss.hpp>
+#include <cmath>
+#include <numbers>
+
+namespace gritwright {
+
+namespace {
+
+using std::numbers::pi;
+using std::numbers::sqrt2;
+
+/// A horizontal section seen across the tilt: how wide it is at a share of the way from the low edge to the high one.
+class Chord {
+ public:
+  Chord(const Container& container, double extent_cm, double across_cm)
+      : container_(container), extent_(extent_cm), across_(across_cm) {}
+
+  /// Relative width at `share` of the extent, 0..1.
+  [[nodiscard]] double at(double share) const {
+    const double from_edge = std::min(share, 1 - share);
+    const double from_middle = 1 - 2 * from_edge;
+    switch (container_.shape) {
+      case Shape::rectangular: {
+        const double corner = in_cm(container_.corner_radius);
+        const double inside = corner - from_edge * extent_;
+        return inside > 0 ? across_ - 2 * (corner - std::sqrt(std::max(0.0, corner * corner - inside * inside))) : across_;
+      }
+      case Shape::hexagonal: return 1 + 2 * from_edge;
+      case Shape::octagonal: return std::min(1 + from_edge * 2 * (1 + sqrt2), 1 + sqrt2);
+      case Shape::superellipse: {
+        const double exponent = *container_.exponent;
+        return std::pow(std::max(0.0, 1 - std::pow(from_middle, exponent)), 1 / exponent);
+      }
+      default: return std::sqrt(std::max(0.0, 1 - from_middle * from_middle));
+    }
+  }
+
+  /// Where the width has a kink, besides edges and middle.
+  [[nodiscard]] double kink() const {
+    if (container_.shape == Shape::octagonal) return 1 / (2 + sqrt2);
+    if (container_.shape == Shape::rectangular) return std::min(0.5, in_cm(container_.corner_radius) / extent_);
+    return 0;
+  }
+
+ private:
+  const Container& container_;
+  double extent_;
+  double across_;
+};
+
+/// A bare table of areas has no sections: a round one of that area stands for it.
+Section section_for_tilt(const PotGeometry& pot, Depth height) {
+  const Section section = pot.section_at(height);
+  if (pot.container().shape != Shape::profile) return section;
+  const double to_disc = 2 / std::sqrt(pi);
+  return {section.length * to_disc, section.width * to_disc};
+}
+
+using Rule = boost::math::quadrature::gauss<double, 15>;
+
+}  // namespace
+
+double tilted_mean_saturation(const RetentionCurve& curve, const PotGeometry& pot, double from_cm, double to_cm,
+                              double interface_head_cm) {
+  const Container& container = pot.container();
+  const double cosine = std::cos(container.tilt.angle.value());
+  const double sine = std::sin(container.tilt.angle.value());
+  // Turned about the length, the pot rises along its width.
+  const bool about_length = container.tilt.axis == TiltAxis::length;
+  const auto extent = [&](const Section& section) { return in_cm(about_length ? section.width : section.length); };
+  const auto across = [&](const Section& section) { return in_cm(about_length ? section.length : section.width); };
+  const double floor_half = extent(section_for_tilt(pot, Depth{})) / 2;
+
+  const auto section_mean = [&](double height) {
+    const Section section = section_for_tilt(pot, depth_cm(height));
+    const double width = extent(section);
+    const double low_edge = floor_half - width / 2;
+    const Chord chord(container, width, across(section));
+    double weighted = 0;
+    double weights = 0;
+    // share = (1 - cos phi)/2 takes the roots at the edges away; panels end at the kinks.
+    const auto panel = [&](double from, double to) {
+      if (to - from < 1e-12) return;
+      const double from_phi = std::acos(1 - 2 * from);
+      const double to_phi = std::acos(1 - 2 * to);
+      const auto both = [&](double phi, double weight) {
+        const double share = (1 - std::cos(phi)) / 2;
+        const double mass = weight * chord.at(share) * std::sin(phi);
+        const double head = interface_head_cm + (height - from_cm) * cosine + (low_edge + share * width) * sine;
+        weights += mass;
+        weighted += mass * curve.saturation(head);
+      };
+      const double middle = (from_phi + to_phi) / 2;
+      const double half = (to_phi - from_phi) / 2;
+      for (std::size_t i = 0; i < Rule::abscissa().size(); ++i) {
+        both(middle + half * Rule::abscissa()[i], Rule::weights()[i] * half);
+        if (Rule::abscissa()[i] != 0) both(middle - half * Rule::abscissa()[i], Rule::weights()[i] * half);
+      }
+    };
+    const double kink = chord.kink();
+    for (const auto& [from, to] : {std::pair(0.0, kink), std::pair(kink, 0.25), std::pair(0.25, 0.5)}) {
+      if (to <= from) continue;
+      panel(from, to);
+      panel(1 - to, 1 - from);
+    }
+    if (kink > 0.25 && kink < 0.5) {
+      panel(kink, 0.5);
+      panel(0.5, 1 - kink);
+    }
+    return weighted / weights;
+  };
+
+  double sum = 0;
+  for (const AreaProfile::Piece& piece : pot.profile().pieces()) {
+    const double low = std::max(from_cm, piece.from_cm);
+    const double high = std::min(to_cm, piece.to_cm);
+    if (high <= low) continue;
+    const int panels = std::max(1, static_cast<int>(std::ceil((high - low) / (to_cm - from_cm) * 4)));
+    const double step = (high - low) / panels;
+    for (int i = 0; i < panels; ++i) {
+      sum += Rule::integrate([&](double height) { return pot.profile().area_cm2(height) * section_mean(height); }, low + i * step,
+                             low + (i + 1) * step);
+    }
+  }
+  return sum / pot.profile().volume_cm3(from_cm, to_cm);
+}
+
+}  // namespace gritwright
