@@ -167,6 +167,7 @@ std::optional<Component> read_component(JsonObject& object, PartsKey parts, cons
   } else if (size) {
     component.sizes = SingleSize{aperture_mm(*size)};
   }
+  if (problems.size() == problems_before) append(problems, under(check(component), object.pointer()));
   if (problems.size() != problems_before) return std::nullopt;
   return component;
 }

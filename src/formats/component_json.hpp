@@ -9,7 +9,7 @@ namespace gritwright {
 
 enum class PartsKey { required, optional };
 
-/// Reads the keys of a component; the caller takes keys of its own and calls `finish()`. Empty when a problem was reported.
+/// Reads and checks the keys of a component; the caller takes keys of its own and calls `finish()`. Empty when a problem was reported.
 [[nodiscard]] std::optional<Component> read_component(JsonObject& object, PartsKey parts, const ComponentSources& sources,
                                                       Problems& problems, Notes& notes);
 

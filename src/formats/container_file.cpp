@@ -203,6 +203,8 @@ Result<ContainerFile> read_container(std::string_view text, std::string file_nam
   object.format("gritwright/container/1");
   file.container = Reader(object, sources, problems, file.notes).read();
   object.finish();
+  // A length that could not be read would make the pot look flat or closed.
+  if (problems.empty()) append(problems, check(file.container));
   if (!problems.empty()) return in_file(std::move(problems), file_name);
   return file;
 }

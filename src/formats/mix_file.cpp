@@ -27,6 +27,17 @@ void read_water(JsonObject& mix, RetentionConstants& constants, Problems& proble
   water.finish();
 }
 
+/// What the domain finds beyond the components, which were checked one by one as they were read.
+Problems check_beyond_components(const Mix& mix, bool whole) {
+  Problems kept;
+  for (Problem& problem : check(mix)) {
+    const std::string& pointer = problem.where.pointer;
+    if (pointer.starts_with("/components/") || (pointer == "/components" && !whole)) continue;
+    kept.push_back(std::move(problem));
+  }
+  return kept;
+}
+
 }  // namespace
 
 Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources) {
@@ -39,7 +50,6 @@ Result<MixFile> read_mix(std::string_view text, std::string file_name, const Com
   object.format("gritwright/mix/1");
   if (const auto name = object.text("name")) file.mix.name = *name;
   if (const auto* components = object.required_array("components")) {
-    if (components->empty()) object.report("mix.no-components", object.at("components"));
     for (std::size_t i = 0; i < components->size(); ++i) {
       JsonObject item((*components)[i], below(object.at("components"), std::to_string(i)), problems);
       if (auto component = read_component(item, PartsKey::required, sources, problems, file.notes))
@@ -50,6 +60,7 @@ Result<MixFile> read_mix(std::string_view text, std::string file_name, const Com
   read_water(object, file.mix.water, problems);
   file.mix.settling = Settling(object.number("settling").value_or(0));
   file.mix.spill = Spill(object.number("spill").value_or(0));
+  append(problems, check_beyond_components(file.mix, problems.empty()));
   object.finish();
   if (!problems.empty()) return in_file(std::move(problems), file_name);
   return file;

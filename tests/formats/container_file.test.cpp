@@ -80,3 +80,20 @@ TEST_CASE("A container with a fault in its keys is refused by name", "[container
   CHECK(refusal(R"("shape":"profile","areas":[])").code == "container.no-areas");
   CHECK(refusal(R"("shape":"round","rim":{"diameter_cm":"26"},"depth_cm":6)").where.pointer == "/rim/diameter_cm");
 }
+
+TEST_CASE("A pot that holds nothing is refused with its place", "[container_file][refuses]") {
+  const auto place = [](const std::string& keys) {
+    const Problem problem = refusal(keys);
+    return problem.code + problem.where.pointer;
+  };
+  CHECK(place(R"("shape":"round","rim":{"diameter_cm":26},"depth_cm":0)") == "container.length-not-positive/depth_cm");
+  CHECK(place(R"("shape":"round","rim":{"diameter_cm":26},"depth_cm":6,"freeboard_cm":7)") ==
+        "container.fill-line-below-floor/freeboard_cm");
+  CHECK(place(R"("shape":"round","rim":{"diameter_cm":26},"base":{"diameter_cm":-4},"depth_cm":6)") ==
+        "container.length-not-positive/base/diameter_cm");
+  CHECK(place(R"("shape":"drum","rim":{"diameter_cm":10},"middle":{"diameter_cm":4},"base":{"diameter_cm":30},"depth_cm":8)") ==
+        "container.walls-close/middle/diameter_cm");
+  CHECK(place(R"("shape":"rectangular","rim":{"length_cm":30,"width_cm":20},"depth_cm":6,)"
+              R"("bottom_layer":{"thickness_cm":1,"component":{"name":"grit","bulk_density_g_l":1400,"class_mm":0}})") ==
+        "component.size-not-positive/bottom_layer/component/class_mm");
+}

@@ -139,7 +139,7 @@ TEST_CASE("Schema and reader agree on what they refuse in an example", "[file_fo
       for (const std::string& spoiled : {misspelt, quoted, negative}) {
         INFO(example.file << " " << text.substr(key.name, 30) << "\n" << spoiled);
         CHECK_FALSE(check_against_schema(spoiled, example.schema, texts).empty());
-        if (spoiled != negative) CHECK_FALSE(read(spoiled, example.schema).empty());
+        CHECK_FALSE(read(spoiled, example.schema).empty());
       }
     }
   }

@@ -153,3 +153,34 @@ TEST_CASE("A mix with a fault in its keys is refused by name", "[mix_file][refus
   CHECK(refusal(R"({"format":"gritwright/mix/1","components":[]})").code == "mix.no-components");
   CHECK(refusal("[1,2]").code == "value.wrong-kind");
 }
+
+TEST_CASE("What a component or mix may not be is refused with its place", "[mix_file][refuses]") {
+  const auto place = [](const std::string& from, const std::string& to) {
+    const Problem problem = refusal(replaced(json, from, to));
+    return problem.code + problem.where.pointer;
+  };
+  CHECK(place("\"bulk_density_g_l\":450", "\"bulk_density_g_l\":950") == "component.bulk-above-particle/components/0/bulk_density_g_l");
+  CHECK(place("\"skeletal_density_g_l\":2350", "\"skeletal_density_g_l\":850") ==
+        "component.particle-above-skeletal/components/0/particle_density_g_l");
+  CHECK(place("\"water_absorption\":0.4", "\"water_absorption\":0.7") == "component.absorption-above-pores/components/0/water_absorption");
+  CHECK(place("\"passing\":40", "\"passing\":96") == "grading.passing-falls/components/0/grading");
+  CHECK(place("\"aperture_mm\":0.5", "\"aperture_mm\":0") == "grading.aperture-not-positive/components/0/grading");
+  CHECK(place("\"class_mm\":4", "\"class_mm\":0") == "component.size-not-positive/components/1/class_mm");
+  CHECK(place("\"parts\":1", "\"parts\":-1") == "component.parts-negative/components/1/parts");
+  CHECK(place("\"settling\":0.08", "\"settling\":1") == "mix.settling-range/settling");
+  CHECK(place("\"k_cm_mm\":12", "\"k_cm_mm\":1") == "water.out-of-range/water/k_cm_mm");
+  const auto idle = read_mix(replaced(replaced(json, "\"parts\":2", "\"parts\":0"), "\"parts\":1", "\"parts\":0"), "mix.json", {});
+  REQUIRE(idle.problems().size() == 1);
+  CHECK(idle.problems().front().code == "mix.no-parts");
+}
+
+TEST_CASE("Equal passing on two sieves is allowed", "[mix_file]") {
+  CHECK(read_mix(replaced(json, "\"passing\":40", "\"passing\":95"), "mix.json", {}).ok());
+}
+
+TEST_CASE("A fault in one component does not hide those of the others", "[mix_file][refuses]") {
+  const auto result = read_mix(replaced(replaced(json, "\"parts\":2", "\"parts\":\"2\""), "\"class_mm\":4", "\"class_mm\":-4"), "mix.json", {});
+  REQUIRE(result.problems().size() == 2);
+  CHECK(result.problems()[0].where.pointer == "/components/0/parts");
+  CHECK(result.problems()[1].where.pointer == "/components/1/class_mm");
+}
