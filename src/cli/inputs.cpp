@@ -3,6 +3,8 @@
 #include <filesystem>
 #include <fstream>
 
+#include "gritwright/formats/catalogue_folder.hpp"
+#include "gritwright/formats/data_folder.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/report/messages.hpp"
@@ -36,7 +38,53 @@ std::optional<Band> parse_band(const std::string& text) {
   return Band{aperture_mm(*from), aperture_mm(*to)};
 }
 
+/// A sieve test named inside another file lies beside that file.
+Result<SieveTestGrading> graded(const std::filesystem::path& file) {
+  std::ifstream unused;
+  const auto test = sieve_test_from(file.string(), unused);
+  if (!test) return test.problems();
+  const auto analysis = analyse(*test);
+  if (!analysis) return in_file(analysis.problems(), file.string());
+  return SieveTestGrading{analysis->grading, test->bulk_density, test->particle_density, analysis->notes};
+}
+
+// The catalogue is read only when an input names a material: a grading must not fail because the materials lie elsewhere.
+template <class Read>
+auto with_sources(const std::string& path, std::istream& standard_input, Read read)
+    -> decltype(read(std::string(), ComponentSources{})) {
+  const auto text = read_input(path, standard_input);
+  if (!text) return text.problems();
+  CatalogueFolder catalogue;
+  if (text->find("\"material\"") != std::string::npos) {
+    const auto folder = catalogue_folder();
+    if (!folder) return folder.problems();
+    auto content = read_catalogue(*folder);
+    if (!content) return content.problems();
+    catalogue = std::move(content).value();
+  }
+  const std::filesystem::path beside = path == "-" ? std::filesystem::path() : std::filesystem::path(path).parent_path();
+  const ComponentSources sources{&catalogue.catalogue, [beside](const std::string& file) { return graded(beside / file); }};
+  return read(*text, sources);
+}
+
 }  // namespace
+
+Result<std::filesystem::path> catalogue_folder() {
+  if (auto folder = data_folder("materials")) return *folder;
+  return Problem{"file.no-catalogue", {}, {}};
+}
+
+Result<MixFile> mix_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_mix(text, shown_name(path), sources);
+  });
+}
+
+Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_container(text, shown_name(path), sources);
+  });
+}
 
 std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
 

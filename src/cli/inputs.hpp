@@ -1,8 +1,12 @@
 #pragma once
+#include <filesystem>
 #include <istream>
 #include <string>
 
 #include "gritwright/domain/sieve_test.hpp"
+#include "gritwright/formats/component_sources.hpp"
+#include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/mix_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/result.hpp"
 
@@ -19,6 +23,12 @@ namespace gritwright::cli {
 [[nodiscard]] Problems in_file(Problems problems, const std::string& path);
 
 [[nodiscard]] Result<SieveTest> sieve_test_from(const std::string& path, std::istream& standard_input);
+
+/// Where the shipped materials lie. Error: catalogue.no-folder.
+[[nodiscard]] Result<std::filesystem::path> catalogue_folder();
+
+[[nodiscard]] Result<MixFile> mix_from(const std::string& path, std::istream& standard_input);
+[[nodiscard]] Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input);
 
 /// Empty if `text` is a band like "2-6" with 0 <= from < to, else what was expected. For the option parser.
 [[nodiscard]] std::string is_band(const std::string& text);

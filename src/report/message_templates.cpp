@@ -78,6 +78,7 @@ constexpr std::array templates{
     Template{"file.empty", GRITWRIGHT_TEXT("the file is empty; expected a sieve test, a mix or a container")},
     Template{"file.is-folder", GRITWRIGHT_TEXT("this is a folder; name a file")},
     Template{"file.missing", GRITWRIGHT_TEXT("the file is not there or can't be read")},
+    Template{"file.no-catalogue", GRITWRIGHT_TEXT("the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/")},
     Template{"file.too-large", GRITWRIGHT_TEXT("the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes")},
     Template{"file.unreadable", GRITWRIGHT_TEXT("reading stopped half-way; nothing was done with the file")},
     Template{"format.unknown", GRITWRIGHT_TEXT("the format is {found}; expected {expected}")},

@@ -1,0 +1,132 @@
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include "gritwright/formats/catalogue_folder.hpp"
+#include "gritwright/report/messages.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "inputs.hpp"
+#include "json_out.hpp"
+#include "verbs.hpp"
+
+namespace gritwright::cli {
+
+namespace {
+
+std::string kind_text(FigureKind kind) {
+  switch (kind) {
+    case FigureKind::measured: return "measured";
+    case FigureKind::derived: return "derived";
+    case FigureKind::typical: return "typical";
+  }
+  return {};
+}
+
+Json figure_json(const NamedFigure& named) {
+  const CatalogueFigure& figure = *named.figure;
+  return {{"key", named.key},
+          {"value", figure.value},
+          {"low", to_json(figure.low)},
+          {"high", to_json(figure.high)},
+          {"unit", named.unit},
+          {"kind", kind_text(figure.kind)},
+          {"source", figure.source}};
+}
+
+Json material_json(const Material& material) {
+  Json list = Json::array();
+  for (const NamedFigure& named : figures(material)) list.push_back(figure_json(named));
+  return {{"name", material.name}, {"aliases", material.aliases}, {"description", material.description}, {"figures", list}};
+}
+
+std::string short_number(std::optional<double> value) {
+  if (!value) return figure(value, 0);
+  std::string text = figure(value, 3);
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.ends_with('.')) text.pop_back();
+  return text;
+}
+
+std::string material_text(const Material& material) {
+  std::vector<std::vector<std::string>> rows;
+  for (const NamedFigure& named : figures(material)) {
+    const CatalogueFigure& row = *named.figure;
+    const std::string range = row.low && row.high ? short_number(row.low) + " to " + short_number(row.high) : figure({}, 0);
+    rows.push_back({std::string(named.key), short_number(row.value), range, std::string(named.unit), kind_text(row.kind), row.source});
+  }
+  return material.name + ": " + material.description + "\n\n" +
+         text_table({"figure", "value", "range", "unit", "kind", "source"}, rows) +
+         "\nTypical figures are defaults from memory; the figures of one material go together as a set.\n";
+}
+
+std::string list_text(const Catalogue& catalogue) {
+  std::vector<std::vector<std::string>> rows;
+  const auto value = [](const std::optional<CatalogueFigure>& figure) {
+    return figure ? std::optional(figure->value) : std::nullopt;
+  };
+  for (const Material& material : catalogue.materials()) {
+    rows.push_back({material.name, short_number(material.bulk_density_g_l.value),
+                    short_number(value(material.particle_density_g_l)), short_number(value(material.skeletal_density_g_l)),
+                    short_number(value(material.cec_meq_100g))});
+  }
+  return text_table({"material", "bulk g/L", "particle g/L", "skeletal g/L", "CEC meq/100 g"}, rows);
+}
+
+class CatalogueVerb final : public Verb {
+ public:
+  std::string name() const override { return "catalogue"; }
+  std::string summary() const override { return "Reference materials: list, show NAME, check"; }
+  void declare(CLI::App& app) override {
+    app.add_option("ACTION", action_, "list, show or check")->required()->check(CLI::IsMember({"list", "show", "check"}));
+    app.add_option("NAME", material_, "The material to show");
+  }
+  Exit run(const CommonOptions& options, Streams streams) override {
+    if (action_ == "show" && material_.empty()) {
+      streams.err << "catalogue show wants the name of a material\n";
+      return Exit::wrong_usage;
+    }
+    const auto folder = catalogue_folder();
+    if (!folder) return refuse(folder.problems(), streams.err);
+    if (action_ == "check") return check_folder(*folder, options, streams);
+    const auto read = read_catalogue(*folder);
+    if (!read) return refuse(read.problems(), streams.err);
+    return action_ == "list" ? list(read->catalogue, options, streams) : show(read->catalogue, options, streams);
+  }
+
+ private:
+  static Exit check_folder(const std::filesystem::path& folder, const CommonOptions& options, Streams streams) {
+    if (const Problems problems = check_catalogue(folder); !problems.empty()) return refuse(problems, streams.err);
+    streams.out << (options.json ? "{\"problems\": []}\n" : "The catalogue is sound.\n");
+    return Exit::done;
+  }
+
+  static Exit list(const Catalogue& catalogue, const CommonOptions& options, Streams streams) {
+    if (!options.json) {
+      streams.out << list_text(catalogue);
+      return Exit::done;
+    }
+    Json all = Json::array();
+    for (const Material& material : catalogue.materials()) all.push_back(material_json(material));
+    streams.out << Json{{"materials", all}}.dump(2) << '\n';
+    return Exit::done;
+  }
+
+  Exit show(const Catalogue& catalogue, const CommonOptions& options, Streams streams) const {
+    const Material* material = catalogue.find(material_);
+    if (material == nullptr) {
+      std::string nearest;
+      for (const std::string& other : catalogue.nearest(material_)) nearest += (nearest.empty() ? "" : ", ") + other;
+      return refuse({Problem{"component.unknown-material", {}, {{"name", material_}, {"nearest", nearest}}}}, streams.err);
+    }
+    streams.out << (options.json ? material_json(*material).dump(2) + "\n" : material_text(*material));
+    return Exit::done;
+  }
+
+  std::string action_;
+  std::string material_;
+};
+
+}  // namespace
+
+std::unique_ptr<Verb> catalogue_verb() { return std::make_unique<CatalogueVerb>(); }
+
+}  // namespace gritwright::cli

@@ -1,0 +1,30 @@
+#include <catch2/catch.hpp>
+
+#include "run.hpp"
+
+using namespace gritwright::cli;
+
+TEST_CASE("catalogue list names all 21 reference materials, each figure with kind and source", "[cli][catalogue]") {
+  const Answer answer = run({"catalogue", "list", "--json"});
+  REQUIRE(answer.exit == Exit::done);
+  const auto materials = answer.json()["materials"];
+  CHECK(materials.size() == 21);
+  for (const auto& material : materials) {
+    INFO(material["name"]);
+    CHECK(material["figures"].size() >= 1);
+    for (const auto& figure : material["figures"]) {
+      CHECK_FALSE(figure["source"].get<std::string>().empty());
+      CHECK((figure["kind"] == "measured" || figure["kind"] == "derived" || figure["kind"] == "typical"));
+    }
+  }
+}
+
+TEST_CASE("catalogue show takes any spelling and names the nearest where there is none", "[cli][catalogue][refuses]") {
+  CHECK(run({"catalogue", "show", "Pine-Bark"}).exit == Exit::done);
+  const Answer answer = run({"catalogue", "show", "pumce"});
+  CHECK(answer.exit == Exit::input_refused);
+  CHECK(answer.err.find("pumice") != std::string::npos);
+  CHECK(run({"catalogue", "show"}).exit == Exit::wrong_usage);
+}
+
+TEST_CASE("The shipped catalogue passes its own check", "[cli][catalogue]") { CHECK(run({"catalogue", "check"}).exit == Exit::done); }
