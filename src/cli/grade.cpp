@@ -1,6 +1,7 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/report/messages.hpp"
@@ -13,6 +14,52 @@
 namespace gritwright::cli {
 
 namespace {
+
+std::string verdict_key(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::take: return "take";
+    case Verdict::take_after_screening: return "take_after_screening";
+    case Verdict::other_use_or_complain: return "other_use_or_complain";
+  }
+  return {};
+}
+
+/// One verdict per wanted band; null where the sieves don't reach it.
+Json verdict_json(const std::vector<Estimate<BagVerdict>>& verdicts) {
+  Json list = Json::array();
+  for (const auto& [value, low, high, notes] : verdicts) {
+    if (!value) {
+      list.push_back(nullptr);
+      continue;
+    }
+    Json openings = Json::array();
+    for (const Aperture& opening : value->openings) openings.push_back(in_mm(opening));
+    list.push_back({{"verdict", verdict_key(value->verdict)},
+                    {"from_mm", in_mm(value->band.from)},
+                    {"to_mm", in_mm(value->band.to)},
+                    {"in_band_percent", value->in_band.value() * 100},
+                    {"finer_percent", value->finer.value() * 100},
+                    {"coarser_percent", value->coarser.value() * 100},
+                    {"screen_at_mm", openings},
+                    {"usable_l_per_l", value->usable.value()}});
+  }
+  return list;
+}
+
+std::string verdict_text(const Estimate<BagVerdict>& judged, UnitSystem units) {
+  if (!judged.value) return "verdict: –\n";
+  const BagVerdict& verdict = *judged.value;
+  std::string openings;
+  for (const Aperture& opening : verdict.openings) openings += (openings.empty() ? "" : " and ") + size_text(opening, units);
+  std::string text = "verdict: ";
+  switch (verdict.verdict) {
+    case Verdict::take: text += "take"; break;
+    case Verdict::take_after_screening: text += "take after screening at " + openings; break;
+    case Verdict::other_use_or_complain: text += "other use or complain"; break;
+  }
+  return text + "; usable " + volume_text(verdict.usable.value(), units) + " of each litre of the bag; " +
+         percent_text(verdict.finer.value()) + " finer, " + percent_text(verdict.coarser.value()) + " coarser than the band\n";
+}
 
 Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
   Json passing = Json::array();
@@ -95,19 +142,24 @@ class Grade final : public Verb {
     if (!analysis) return refuse(in_file(analysis.problems(), file_), streams.err);
     std::vector<Band> bands;
     for (const std::string& text : band_texts_) bands.push_back(band_from(text));
+    std::vector<Estimate<BagVerdict>> verdicts;
+    for (const Band& band : bands) verdicts.push_back(judge(analysis->grading, band));
     std::optional<LaboratoryFigures> laboratory;
     if (options.laboratory) laboratory = laboratory_figures(analysis->grading);
     Notes notes = analysis->notes;
+    for (const auto& verdict : verdicts) append(notes, verdict.notes);
     if (laboratory) append(notes, laboratory->notes);
     const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
     if (options.json) {
       Json answer = grade_json(*analysis, bands);
+      answer["verdict"] = verdicts.empty() ? Json(nullptr) : verdict_json(verdicts);
       answer["notes"] = to_json(notes);
       if (laboratory) answer["laboratory"] = laboratory_json(*laboratory);
       if (options.explain) answer["explanations"] = to_json(explanations);
       streams.out << answer.dump(2) << '\n';
     } else {
       streams.out << grade_text(*analysis, bands, options.units);
+      for (const auto& verdict : verdicts) streams.out << verdict_text(verdict, options.units);
       if (laboratory) streams.out << laboratory_text(*laboratory);
       streams.out << notes_text(notes);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);

@@ -67,3 +67,14 @@ TEST_CASE("--laboratory adds the laboratory figures, and only then", "[cli][grad
   CHECK_THAT(answer.json()["laboratory"]["fineness_modulus"].get<double>(), WithinAbs(2.60, 1e-9));
   CHECK_FALSE(run({"grade", "-", "--json"}, stack).json().contains("laboratory"));
 }
+
+TEST_CASE("grade judges the bag for each wanted band, and gives no verdict without one", "[cli][grade]") {
+  const std::string clean = "aperture_mm,retained_g\n8,0\n6.3,5\n2,193\npan,2\n";
+  const auto judged = run({"grade", "-", "--json", "--band", "2-6.3"}, clean).json();
+  CHECK(judged["verdict"][0]["verdict"] == "take");
+  CHECK(run({"grade", "-", "--json"}, clean).json()["verdict"].is_null());
+  const std::string dusty = "aperture_mm,retained_g\n8,0\n6.3,5\n2,155\n1,30\npan,10\n";
+  const auto screened = run({"grade", "-", "--json", "--band", "2-6.3"}, dusty).json();
+  CHECK(screened["verdict"][0]["verdict"] == "take_after_screening");
+  CHECK(screened["verdict"][0]["screen_at_mm"][0] == 2.0);
+}
