@@ -126,7 +126,7 @@ Problems check_catalogue(const fs::path& folder) {
       append(problems, text.problems());
       continue;
     }
-    append(problems, in_file(check_against_schema(*text, schema_file, {{schema_file, *schema}}), path.string()));
+    append(problems, placed_in(check_against_schema(*text, schema_file, {{schema_file, *schema}}), path.string()));
     const auto material = read_material(*text, path.string());
     if (!material) {
       append(problems, material.problems());

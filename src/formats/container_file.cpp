@@ -196,7 +196,7 @@ class Reader {
 
 Result<ContainerFile> read_container(std::string_view text, std::string file_name, const ComponentSources& sources) {
   const Result<JsonValue> root = parse_json(text);
-  if (!root) return in_file(root.problems(), file_name);
+  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
   ContainerFile file;
   JsonObject object(*root, "", problems);
@@ -205,7 +205,7 @@ Result<ContainerFile> read_container(std::string_view text, std::string file_nam
   object.finish();
   // A length that could not be read would make the pot look flat or closed.
   if (problems.empty()) append(problems, check(file.container));
-  if (!problems.empty()) return in_file(std::move(problems), file_name);
+  if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;
 }
 

@@ -167,7 +167,7 @@ Problems check_against_schema(std::string_view document, const std::string& sche
   std::map<std::string, JsonValue> schemas;
   for (const auto& [name, text] : texts) {
     Result<JsonValue> parsed = parse_json(text);
-    if (!parsed) return in_file(parsed.problems(), name);
+    if (!parsed) return placed_in(parsed.problems(), name);
     schemas.emplace(name, std::move(parsed).value());
   }
   const Result<JsonValue> value = parse_json(document);

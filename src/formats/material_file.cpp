@@ -82,7 +82,7 @@ void read_figures(JsonObject& root, Material& material, Problems& problems) {
 
 Result<Material> read_material(std::string_view text, std::string file_name) {
   const Result<JsonValue> root = parse_json(text);
-  if (!root) return in_file(root.problems(), file_name);
+  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
   Material material;
   JsonObject object(*root, "", problems);
@@ -99,13 +99,13 @@ Result<Material> read_material(std::string_view text, std::string file_name) {
   read_figures(object, material, problems);
   object.finish();
   if (problems.empty()) append(problems, check(material));
-  if (!problems.empty()) return in_file(std::move(problems), file_name);
+  if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return material;
 }
 
 Result<std::vector<Reference>> read_references(std::string_view text, std::string file_name) {
   const Result<JsonValue> root = parse_json(text);
-  if (!root) return in_file(root.problems(), file_name);
+  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
   std::vector<Reference> references;
   JsonObject object(*root, "", problems);
@@ -118,7 +118,7 @@ Result<std::vector<Reference>> read_references(std::string_view text, std::strin
       item.finish();
     }
   object.finish();
-  if (!problems.empty()) return in_file(std::move(problems), file_name);
+  if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return references;
 }
 

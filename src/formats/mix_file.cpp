@@ -42,7 +42,7 @@ Problems check_beyond_components(const Mix& mix, bool whole) {
 
 Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources) {
   const Result<JsonValue> root = parse_json(text);
-  if (!root) return in_file(root.problems(), file_name);
+  if (!root) return placed_in(root.problems(), file_name);
 
   Problems problems;
   MixFile file;
@@ -62,7 +62,7 @@ Result<MixFile> read_mix(std::string_view text, std::string file_name, const Com
   file.mix.spill = Spill(object.number("spill").value_or(0));
   append(problems, check_beyond_components(file.mix, problems.empty()));
   object.finish();
-  if (!problems.empty()) return in_file(std::move(problems), file_name);
+  if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;
 }
 

@@ -67,7 +67,7 @@ Place place_at(std::string_view text, std::size_t offset) {
   return place;
 }
 
-Problems in_file(Problems problems, const std::string& file) {
+Problems placed_in(Problems problems, const std::string& file) {
   for (Problem& problem : problems)
     if (!problem.where.file) problem.where.file = file;
   return problems;

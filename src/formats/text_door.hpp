@@ -24,7 +24,7 @@ inline constexpr std::size_t largest_text_mb = 16;
 [[nodiscard]] Place place_at(std::string_view text, std::size_t offset);
 
 /// Puts `file` into the place of each problem that names no file of its own.
-[[nodiscard]] Problems in_file(Problems problems, const std::string& file);
+[[nodiscard]] Problems placed_in(Problems problems, const std::string& file);
 
 /// True for a day like "2026-03-14".
 [[nodiscard]] bool is_iso_day(std::string_view text);
