@@ -41,9 +41,8 @@ TEST_CASE("The bag itself packs as its densities say", "[fraction_packing][law]"
 
 TEST_CASE("Fractions of one bag fill more litres apart than together", "[fraction_packing][law]") {
   const auto measured = fraction_packing(wide_bag(), bulk_g_l(500), particle_g_l(900));
-  const double litres = litres_apart(wide_bag(), measured, {aperture_mm(6.3), aperture_mm(2)});
-  CHECK(litres > 1.02);
-  CHECK(litres < 1.20);
+  // 14 L come apart as about 15.2 L in a worked example on the same three shares; its sieves in between are not known.
+  CHECK_THAT(14 * litres_apart(wide_bag(), measured, {aperture_mm(6.3), aperture_mm(2)}), WithinAbs(15.2, 0.2));
 }
 
 TEST_CASE("Without densities the litres rest on an assumed packing and a note says so", "[fraction_packing][law]") {
