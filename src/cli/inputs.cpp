@@ -116,6 +116,13 @@ std::string is_band(const std::string& text) {
 
 Band band_from(const std::string& text) { return parse_band(text).value(); }
 
+std::string is_plain_number(const std::string& text) {
+  const auto number = parse_number(text);
+  return number ? "" : sentence(number.problems().front());
+}
+
+double plain_number(const std::string& text) { return parse_number(text).value(); }
+
 std::string notes_text(const Notes& notes) {
   std::string text;
   for (const Note& note : notes) {

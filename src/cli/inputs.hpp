@@ -35,6 +35,11 @@ namespace gritwright::cli {
 /// Precondition: is_band(text) is empty.
 [[nodiscard]] Band band_from(const std::string& text);
 
+/// Empty if `text` is a plain number, else what was expected; then `plain_number` gives it. For the option parser, which would
+/// read numbers by the locale.
+[[nodiscard]] std::string is_plain_number(const std::string& text);
+[[nodiscard]] double plain_number(const std::string& text);
+
 /// Notes as lines for people; empty without notes.
 [[nodiscard]] std::string notes_text(const Notes& notes);
 

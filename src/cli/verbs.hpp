@@ -8,5 +8,6 @@ namespace gritwright::cli {
 std::unique_ptr<Verb> catalogue_verb();
 std::unique_ptr<Verb> grade_verb();
 std::unique_ptr<Verb> pot_verb();
+std::unique_ptr<Verb> screen_verb();
 
 }  // namespace gritwright::cli

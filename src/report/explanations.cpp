@@ -23,6 +23,19 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   return list;
 }
 
+std::vector<Explanation> explain(const Screening& screening) {
+  const auto share = [](const Fraction& fraction) { return percent_text(fraction.share.value()); };
+  std::vector<std::pair<std::string, std::string>> masses;
+  for (const Fraction& fraction : screening.fractions) {
+    masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : "the rest", share(fraction));
+  }
+  return {{"mass_percent", "share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
+                           "two cuts in series multiply; the pan passes",
+           masses, "Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found"},
+          {"loose_l_per_l", "(mass share / packing density of the fraction) / (1 / packing density of the bag)", {},
+           "docs/science/packing.md, one class beta for the bag and its fractions"}};
+}
+
 std::string explanation_text(const std::vector<Explanation>& explanations) {
   std::string text;
   for (const Explanation& explanation : explanations) {

@@ -3,6 +3,7 @@
 #include <utility>
 #include <vector>
 
+#include "gritwright/models/screening.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 
 namespace gritwright {
@@ -17,6 +18,9 @@ struct Explanation {
 
 /// Loss, percentages, percentiles and the coefficient of uniformity of a worked-out sieve test.
 [[nodiscard]] std::vector<Explanation> explain(const SieveAnalysis& analysis);
+
+/// Partition and loose litres of the fractions.
+[[nodiscard]] std::vector<Explanation> explain(const Screening& screening);
 
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);
