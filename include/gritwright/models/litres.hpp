@@ -1,0 +1,19 @@
+#pragma once
+#include <optional>
+#include <vector>
+
+#include "gritwright/models/mix_state.hpp"
+#include "gritwright/units.hpp"
+
+namespace gritwright {
+
+/// Mixed litres, as poured, that fill `fill` after settling and spill: P/((1 - settling)(1 - spill)).
+[[nodiscard]] MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill);
+
+/// Loose litres of one component in `mixed` litres as poured: mixed·share/(1 - shrinkage).
+[[nodiscard]] LooseVolume component_volume(MixedVolume mixed, LooseShare share, Shrinkage shrinkage);
+
+/// Loose litres of every component in `mixed` litres as poured. Empty where the shrinkage is unknown.
+[[nodiscard]] std::optional<std::vector<LooseVolume>> component_volumes(MixedVolume mixed, const MixState& state);
+
+}  // namespace gritwright

@@ -1,0 +1,20 @@
+#include "gritwright/models/litres.hpp"
+
+namespace gritwright {
+
+MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill) {
+  return MixedVolume(fill.quantity() / ((1 - settling.value()) * (1 - spill.value())));
+}
+
+LooseVolume component_volume(MixedVolume mixed, LooseShare share, Shrinkage shrinkage) {
+  return LooseVolume(mixed.quantity() * share.value() / (1 - shrinkage.value()));
+}
+
+std::optional<std::vector<LooseVolume>> component_volumes(MixedVolume mixed, const MixState& state) {
+  if (!state.shrinkage) return std::nullopt;
+  std::vector<LooseVolume> volumes;
+  for (const LooseShare share : state.loose_shares) volumes.push_back(component_volume(mixed, share, *state.shrinkage));
+  return volumes;
+}
+
+}  // namespace gritwright

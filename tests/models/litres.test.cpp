@@ -1,0 +1,26 @@
+#include "gritwright/models/litres.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace gritwright;
+using Catch::Matchers::WithinAbs;
+
+TEST_CASE("Filling a volume takes more mixed litres, by settling and by spill", "[litres][law]") {
+  // 4.6 L / (.92 · .95), worked by hand.
+  CHECK_THAT(in_l(mixed_volume_to_fill(pot_ml(4600), Settling(0.08), Spill(0.05))), WithinAbs(5.263158, 1e-6));
+  CHECK_THAT(in_l(mixed_volume_to_fill(pot_ml(4600), Settling(0), Spill(0))), WithinAbs(4.6, 1e-12));
+}
+
+TEST_CASE("The components of mixed litres take up the shrinkage", "[litres][law]") {
+  CHECK_THAT(in_l(component_volume(mixed_l(10), LooseShare(0.25), Shrinkage(0.2))), WithinAbs(3.125, 1e-12));
+
+  MixState state;
+  state.loose_shares = {LooseShare(0.25), LooseShare(0.75)};
+  CHECK_FALSE(component_volumes(mixed_l(10), state));
+  state.shrinkage = Shrinkage(0.2);
+  const auto volumes = component_volumes(mixed_l(10), state);
+  REQUIRE(volumes);
+  double loose_l = 0;
+  for (const LooseVolume& volume : *volumes) loose_l += in_l(volume);
+  CHECK_THAT(loose_l * (1 - 0.2), WithinAbs(10, 1e-12));
+}
