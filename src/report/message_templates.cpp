@@ -119,6 +119,7 @@ constexpr std::array templates{
     Template{"number.missing", GRITWRIGHT_TEXT("a number is missing here")},
     Template{"number.not-a-number", GRITWRIGHT_TEXT("{text} is not a number")},
     Template{"number.too-large", GRITWRIGHT_TEXT("{text} is too large to be a measured value")},
+    Template{"quantity.unknown-unit", GRITWRIGHT_TEXT("{unit} is no unit known here; leave it out or write one that fits the field")},
     Template{"schema.endless", GRITWRIGHT_TEXT("the schema refers to itself without end")},
     Template{"schema.missing-schema", GRITWRIGHT_TEXT("there is no schema called {schema}")},
     Template{"schema.no-alternative", GRITWRIGHT_TEXT("this fits none of the allowed forms")},
