@@ -1,7 +1,9 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
-#include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/litres.hpp"
+#include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "inputs.hpp"
@@ -41,29 +43,105 @@ std::string pot_text(const PotGeometry& geometry, UnitSystem units) {
   return text + '\n' + text_table({"height", "area"}, rows);
 }
 
+/// A mix measured out for one pot. Litres are unknown where a particle density is missing.
+struct Filling {
+  Mix mix;
+  MixState state;
+  std::optional<PotWater> water;
+  std::optional<std::vector<LooseVolume>> measure_out;
+};
+
+Filling filling_of(const Mix& mix, const MixState& state, const PotGeometry& geometry) {
+  const MixedVolume mixed = mixed_volume_to_fill(geometry.main_mix_volume(), mix.settling, mix.spill);
+  return {mix, state, mix_in_pot(state, mix.water, geometry), component_volumes(mixed, state)};
+}
+
+std::optional<double> litres_of(const Filling& filling, std::size_t component) {
+  return filling.measure_out ? std::optional(in_l((*filling.measure_out)[component])) : std::nullopt;
+}
+
+void add_json(Json& answer, const Filling& filling) {
+  Json water = Json::array();
+  if (filling.water) {
+    for (const WaterAtHeight& at : filling.water->water_by_height) {
+      water.push_back({{"height_cm", in_cm(at.height)}, {"theta", at.water.value()}});
+    }
+  }
+  answer["water"] = filling.water ? water : Json(nullptr);
+  Json measure_out = Json::array();
+  for (std::size_t i = 0; i < filling.mix.components.size(); ++i) {
+    measure_out.push_back({{"name", filling.mix.components[i].name}, {"loose_l", to_json(litres_of(filling, i))}});
+  }
+  answer["measure_out"] = measure_out;
+}
+
+std::string filling_text(const Filling& filling, UnitSystem units) {
+  std::string text = "\n";
+  if (filling.water) {
+    text += pot_water_text(*filling.water, units) + '\n';
+    std::vector<std::vector<std::string>> rows;
+    for (const WaterAtHeight& at : filling.water->water_by_height) {
+      rows.push_back({depth_text(at.height, units), percent_text(at.water.value())});
+    }
+    text += text_table({"height", "water"}, rows) + '\n';
+  }
+  std::vector<std::vector<std::string>> rows;
+  for (std::size_t i = 0; i < filling.mix.components.size(); ++i) {
+    rows.push_back({filling.mix.components[i].name, volume_text(litres_of(filling, i), units)});
+  }
+  return text + text_table({"measure out", "loose"}, rows);
+}
+
 class Pot final : public Verb {
  public:
   std::string name() const override { return "pot"; }
   std::string summary() const override { return "Volume and area of a container, and with a mix the water in it"; }
   void declare(CLI::App& app) override {
     app.add_option("FILE", file_, "A container (.json); - reads standard input")->required();
+    app.add_option("--mix", mix_file_, "A mix (.json) to fill it with");
   }
   Exit run(const CommonOptions& options, Streams streams) override {
+    Problems problems;
     const auto read = container_from(file_, streams.in);
-    if (!read) return refuse(read.problems(), streams.err);
+    append(problems, read.problems());
+    std::optional<Result<MixFile>> mix;
+    if (!mix_file_.empty()) mix.emplace(mix_from(mix_file_, streams.in));
+    if (mix) append(problems, mix->problems());
+    if (!problems.empty()) return refuse(problems, streams.err);
     const PotGeometry geometry(read->container);
+    Notes notes = read->notes;
+    std::optional<Filling> filling;
+    if (mix) {
+      const auto state = mix_state((*mix)->mix);
+      if (!state) return refuse(in_file(state.problems(), mix_file_), streams.err);
+      filling = filling_of((*mix)->mix, *state, geometry);
+      append(notes, (*mix)->notes);
+      append(notes, state->notes);
+      if (filling->water) append(notes, filling->water->notes);
+    }
+    std::vector<Explanation> explanations;
+    if (options.explain) explanations = explain(geometry);
+    if (options.explain && filling && filling->water) {
+      for (Explanation& more : explain(filling->mix, filling->state, *filling->water)) explanations.push_back(std::move(more));
+    }
     if (options.json) {
       Json answer = pot_json(geometry);
-      answer["notes"] = to_json(read->notes);
+      if (filling) add_json(answer, *filling);
+      answer["notes"] = to_json(notes);
+      if (options.explain) answer["explanations"] = to_json(explanations);
       streams.out << answer.dump(2) << '\n';
     } else {
-      streams.out << pot_text(geometry, options.units) << notes_text(read->notes);
+      streams.out << pot_text(geometry, options.units);
+      if (filling) streams.out << filling_text(*filling, options.units);
+      streams.out << notes_text(notes);
+      if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
-    return exit_for(read->notes, options);
+    return exit_for(notes, options);
   }
 
  private:
   std::string file_;
+  std::string mix_file_;
 };
 
 }  // namespace

@@ -6,6 +6,7 @@ std::vector<std::unique_ptr<Verb>> all_verbs() {
   std::vector<std::unique_ptr<Verb>> verbs;
   verbs.push_back(grade_verb());
   verbs.push_back(screen_verb());
+  verbs.push_back(mix_verb());
   verbs.push_back(pot_verb());
   verbs.push_back(catalogue_verb());
   return verbs;

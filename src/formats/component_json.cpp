@@ -103,7 +103,7 @@ std::optional<SieveTestGrading> grade_sieve_test(JsonObject& object, const std::
     return std::nullopt;
   }
   for (Note note : graded->notes) {
-    if (note.where.empty()) note.where = name;
+    note.where = note.where.empty() ? name : name + ", " + note.where;
     notes.push_back(std::move(note));
   }
   return std::move(graded).value();

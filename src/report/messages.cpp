@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "message_templates.hpp"
 
 namespace gritwright {
@@ -10,7 +12,9 @@ namespace {
 
 std::string fact_text(const Fact& fact) {
   if (const auto* text = std::get_if<std::string>(&fact)) return *text;
-  return fmt::format("{:.6g}", std::get<double>(fact));
+  const double number = std::get<double>(fact);
+  // Four digits are more than a balance or a ruler carries; thousands keep theirs instead of turning into powers of ten.
+  return std::abs(number) >= 1000 ? fmt::format("{:.0f}", number) : fmt::format("{:.4g}", number);
 }
 
 // Placeholders are {key}; what the input does not supply stays visible, so that a forgotten fact is noticed.

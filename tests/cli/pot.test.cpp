@@ -24,3 +24,17 @@ TEST_CASE("pot refuses a container without depth or with its fill line under the
   CHECK(buried.exit == Exit::input_refused);
   CHECK(buried.err.find("#/freeboard_cm") != std::string::npos);
 }
+
+TEST_CASE("pot with a mix gives the water by height and litres that return the fill", "[cli][pot][law]") {
+  const std::string folder = std::string(GRITWRIGHT_SOURCE_DIR) + "/demo-data/";
+  const Answer answer = run({"pot", folder + "containers/tray_01.json", "--mix", folder + "mixes/pines.json", "--json"});
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  REQUIRE(json["water"].size() == 11);
+  for (std::size_t i = 1; i < 11; ++i) CHECK(json["water"][i]["theta"].get<double>() <= json["water"][i - 1]["theta"].get<double>());
+  const auto mix = run({"mix", folder + "mixes/pines.json", "--json"}).json();
+  double loose_l = 0;
+  for (const auto& component : json["measure_out"]) loose_l += component["loose_l"].get<double>();
+  CHECK(loose_l * 1000 * (1 - mix["shrinkage_percent"].get<double>() / 100) >= json["volume_ml"].get<double>());
+}

@@ -1,0 +1,23 @@
+#pragma once
+#include <string>
+
+#include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/report/explanations.hpp"
+#include "gritwright/report/quantity_text.hpp"
+
+namespace gritwright {
+
+/// The mix as a table and lines for people.
+[[nodiscard]] std::string mix_text(const Mix& mix, const MixState& state, UnitSystem units);
+
+/// Air and water in a pot; never without the depth they belong to.
+[[nodiscard]] std::string pot_water_text(const PotWater& water, UnitSystem units);
+
+/// Shares, packing, shrinkage, voids and water of a mix: formula, numbers, source.
+[[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state);
+[[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water);
+
+/// Volume and, where there are any, mound, layers and water fill of a container.
+[[nodiscard]] std::vector<Explanation> explain(const PotGeometry& pot);
+
+}  // namespace gritwright

@@ -1,0 +1,88 @@
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/report/mix_report.hpp"
+#include "inputs.hpp"
+#include "json_out.hpp"
+#include "mix_json.hpp"
+#include "verbs.hpp"
+
+namespace gritwright::cli {
+
+namespace {
+
+class MixVerb final : public Verb {
+ public:
+  std::string name() const override { return "mix"; }
+  std::string summary() const override { return "What a mix is, and what it does in a pot"; }
+  void declare(CLI::App& app) override {
+    app.add_option("FILE", file_, "A mix (.json); - reads standard input")->required();
+    auto* pot = app.add_option("--pot", pot_file_, "A container (.json)");
+    app.add_option("--depth-cm", depth_text_, "Straight walls of this depth instead of a container")
+        ->check(is_plain_number)
+        ->excludes(pot);
+  }
+  Exit run(const CommonOptions& options, Streams streams) override {
+    if (!depth_text_.empty() && plain_number(depth_text_) <= 0) {
+      streams.err << "--depth-cm wants a depth above 0\n";
+      return Exit::wrong_usage;
+    }
+    Problems problems;
+    const auto mix = mix_from(file_, streams.in);
+    append(problems, mix.problems());
+    std::optional<Result<ContainerFile>> container;
+    if (!pot_file_.empty()) container.emplace(container_from(pot_file_, streams.in));
+    if (container) append(problems, container->problems());
+    if (!problems.empty()) return refuse(problems, streams.err);
+    const auto state = mix_state(mix->mix);
+    if (!state) return refuse(in_file(state.problems(), file_), streams.err);
+
+    std::optional<PotWater> water;
+    std::optional<PotVolume> volume;
+    if (container) {
+      const PotGeometry geometry((*container)->container);
+      volume = geometry.volume();
+      water = mix_in_pot(*state, mix->mix.water, geometry);
+    } else if (!depth_text_.empty()) {
+      water = mix_in_column(*state, mix->mix.water, depth_cm(plain_number(depth_text_)));
+    }
+    Notes notes = mix->notes;
+    if (container) append(notes, (*container)->notes);
+    append(notes, state->notes);
+    if (water) append(notes, water->notes);
+    answer(options, streams, mix->mix, *state, water, volume, notes);
+    return exit_for(notes, options);
+  }
+
+ private:
+  [[nodiscard]] bool has_pot() const { return !pot_file_.empty() || !depth_text_.empty(); }
+
+  void answer(const CommonOptions& options, Streams streams, const Mix& mix, const MixState& state,
+              const std::optional<PotWater>& water, std::optional<PotVolume> volume, const Notes& notes) const {
+    std::vector<Explanation> explanations;
+    if (options.explain) explanations = water ? explain(mix, state, *water) : explain(mix, state);
+    if (options.json) {
+      Json json = mix_json(state);
+      if (has_pot()) json["pot"] = water ? pot_water_json(*water, volume, state.settled->bulk_density) : Json(nullptr);
+      json["notes"] = to_json(notes);
+      if (options.explain) json["explanations"] = to_json(explanations);
+      streams.out << json.dump(2) << '\n';
+      return;
+    }
+    streams.out << mix_text(mix, state, options.units);
+    if (water) streams.out << pot_water_text(*water, options.units);
+    streams.out << notes_text(notes);
+    if (options.explain) streams.out << '\n' << explanation_text(explanations);
+  }
+
+  std::string file_;
+  std::string pot_file_;
+  std::string depth_text_;
+};
+
+}  // namespace
+
+std::unique_ptr<Verb> mix_verb() { return std::make_unique<MixVerb>(); }
+
+}  // namespace gritwright::cli

@@ -1,0 +1,144 @@
+#include "gritwright/report/mix_report.hpp"
+
+#include <fmt/format.h>
+
+#include "gritwright/report/text_table.hpp"
+
+namespace gritwright {
+
+namespace {
+
+template <class Value, class Convert>
+std::optional<double> number(const std::optional<Value>& value, Convert convert) {
+  return value ? std::optional<double>(convert(*value)) : std::nullopt;
+}
+
+std::string significant(double value) { return fmt::format("{:.4g}", value); }
+
+std::string component_rows(const Mix& mix, const MixState& state) {
+  std::vector<std::vector<std::string>> rows;
+  for (std::size_t i = 0; i < mix.components.size(); ++i) {
+    const auto envelope = state.envelope_shares ? std::optional((*state.envelope_shares)[i].value()) : std::nullopt;
+    rows.push_back({mix.components[i].name, significant(mix.components[i].parts.value()),
+                    percent_text(state.loose_shares[i].value()), percent_text(state.mass_shares[i].value()),
+                    percent_text(envelope)});
+  }
+  return text_table({"component", "parts", "of the loose litres", "of the mass", "of the grain volume"}, rows);
+}
+
+std::string grading_rows(const MixState& state, UnitSystem units) {
+  std::vector<std::vector<std::string>> rows;
+  for (auto point = state.passing.rbegin(); point != state.passing.rend(); ++point) {
+    rows.push_back({size_text(point->aperture, units), percent_text(point->passing.value())});
+  }
+  return text_table({"sieve", "passing"}, rows);
+}
+
+}  // namespace
+
+std::string mix_text(const Mix& mix, const MixState& state, UnitSystem units) {
+  const auto share = [&](auto member) {
+    return percent_text(number(state.settled, [&](const PackedState& s) { return (s.*member).value(); }));
+  };
+  std::string text = component_rows(mix, state) + '\n' + grading_rows(state, units) + '\n';
+  const auto shrinkage = number(state.shrinkage, [](Shrinkage s) { return s.value(); });
+  if (shrinkage && *shrinkage < 0) {
+    text += "the parts swell by " + percent_text(-*shrinkage) + " when mixed";
+  } else {
+    text += "the parts shrink by " + percent_text(shrinkage) + " when mixed";
+  }
+  text += ": " + volume_text(number(state.poured, [](const PackedState& s) { return in_l(s.volume); }), units) +
+          " of the parts taken as litres\n";
+  text += "bulk density " + density_text(number(state.settled, [](const PackedState& s) { return in_g_l(s.bulk_density); }), units) +
+          ", voids between grains " + share(&PackedState::voids_between_grains) + ", in grains " +
+          share(&PackedState::voids_in_grains) + ", total porosity " + share(&PackedState::total_porosity) + ", water in grains " +
+          share(&PackedState::grain_water) + '\n';
+  const auto exchange = state.settled ? number(state.settled->cation_exchange, [](auto c) { return c.value(); }) : std::nullopt;
+  text += "cation exchange capacity " + figure(exchange, 0) + (exchange ? " meq/L" : "") + '\n';
+  return text;
+}
+
+std::string pot_water_text(const PotWater& water, UnitSystem units) {
+  std::string text = "new mix, " + depth_text(water.filled_depth, units) + " deep: air " +
+                     percent_text(water.air_filled_porosity.value()) + " (and " + percent_text(water.trapped_air.value()) +
+                     " trapped), water " + percent_text(water.container_capacity.value()) + ", of it available here " +
+                     percent_text(water.available_in_pot.value()) + "; wet zone " + depth_text(water.perched_height, units) +
+                     " high\n";
+  if (const auto& layer = water.bottom_layer) {
+    text += "with the bottom layer the mix drains to a suction of " + depth_text(layer->interface_head, units) +
+            "; without it: air " + percent_text(layer->air_without.value()) + ", water " +
+            percent_text(layer->capacity_without.value()) + '\n';
+  }
+  return text;
+}
+
+std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
+  std::vector<Explanation> list;
+  std::vector<std::pair<std::string, std::string>> shares;
+  for (std::size_t i = 0; i < mix.components.size(); ++i) {
+    shares.emplace_back(mix.components[i].name,
+                        significant(mix.components[i].parts.value()) + " parts at " +
+                            density_text(in_g_l(dry_bulk_density(mix.components[i].grain)), UnitSystem::metric));
+  }
+  list.push_back({"mass_shares", "m_k = v_k rho_b,k; the grading of the mix is blended by these shares", shares,
+                  "docs/science/packing.md"});
+  if (!state.poured || !state.settled) return list;
+  std::vector<std::pair<std::string, std::string>> betas;
+  for (std::size_t i = 0; i < mix.components.size(); ++i) {
+    if (state.class_betas[i]) betas.emplace_back("beta of " + mix.components[i].name, significant(state.class_betas[i]->value()));
+  }
+  list.push_back({"packing_density", "1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
+                                     "class beta that gives back its own packing density",
+                  betas, "Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids"});
+  list.push_back({"shrinkage_percent", "1 - V/sum v, with V = sum E/phi",
+                  {{"phi", significant(state.poured->packing_density.value())},
+                   {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)}},
+                  "docs/science/packing.md"});
+  list.push_back({"voids_between_grains", "1 - phi/(1 - settling)",
+                  {{"phi", significant(state.poured->packing_density.value())}, {"settling", percent_text(mix.settling.value())}},
+                  "docs/science/packing.md"});
+  return list;
+}
+
+std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water) {
+  std::vector<Explanation> list = explain(mix, state);
+  const auto share = [](Porosity value) { return percent_text(value.value()); };
+  const RetentionConstants& constants = mix.water;
+  list.push_back({"container_capacity", "mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
+                                        "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains",
+                  {{"k", significant(constants.k_cm_mm) + " cm mm"},
+                   {"b", significant(constants.spread)},
+                   {"n", significant(constants.n)},
+                   {"theta_r", significant(constants.residual)},
+                   {"f", significant(constants.flooded_fill)},
+                   {"w", significant(constants.grain_fill)}},
+                  "docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test"});
+  list.push_back({"air_filled_porosity", "theta(0) - container capacity: the share that drains",
+                  {{"theta(0)", share(water.theta_0)}, {"capacity", share(water.container_capacity)}}, "docs/science/water.md"});
+  list.push_back({"available_in_pot", "container capacity - theta(50)",
+                  {{"capacity", share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
+  return list;
+}
+
+std::vector<Explanation> explain(const PotGeometry& pot) {
+  const auto litres = [](PotVolume volume) { return volume_text(in_ml(volume) / 1000, UnitSystem::metric); };
+  std::vector<Explanation> list{{"volume_ml", "integral of A(z) from the floor to the fill line",
+                                 {{"filled depth", depth_text(pot.filled_depth(), UnitSystem::metric)},
+                                  {"area at the floor", figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
+                                  {"area at the fill line", figure(in_cm2(pot.area_at(pot.filled_depth())), 0) + " cm2"}},
+                                 "docs/science/containers.md"}};
+  if (pot.container().water_fill) {
+    list.push_back({"volume_ml", "the water fill overrides the lengths; A(z) is scaled by their ratio",
+                    {{"water fill", litres(pot.volume())}, {"by the lengths", litres(pot.volume_by_lengths())}},
+                    "docs/science/containers.md"});
+  }
+  list.push_back({"measure_out", "component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), "
+                                 "fill = volume + mound - bottom layer - top dressing",
+                  {{"mound", litres(pot.mound_volume())},
+                   {"bottom layer", litres(pot.bottom_layer_volume())},
+                   {"top dressing", litres(pot.top_dressing_volume())}},
+                  "docs/science/packing.md"});
+  return list;
+}
+
+}  // namespace gritwright
