@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
+#include <boost/math/quadrature/tanh_sinh.hpp>
 #include <boost/math/special_functions/ellint_2.hpp>
 #include <cmath>
 #include <numbers>
@@ -39,20 +40,19 @@ double ellipse_perimeter_cm(double length_cm, double width_cm) {
   return 4 * major * boost::math::ellint_2(eccentricity);
 }
 
-double superellipse_perimeter_cm(double length_cm, double width_cm, double exponent) {
-  constexpr int chords = 4096;
-  const auto point = [&](int i) {
-    const double angle = pi / 2 * i / chords;
-    return std::pair(length_cm / 2 * std::pow(std::abs(std::cos(angle)), 2 / exponent),
-                     width_cm / 2 * std::pow(std::abs(std::sin(angle)), 2 / exponent));
+/// Half of a quarter's arc: from the end of axis `a` = 0 to the point of equal parameter, where the slope is still finite.
+double superellipse_arc_cm(double a, double b, double exponent) {
+  const double diagonal = std::pow(0.5, 1 / exponent);
+  const auto speed = [&](double t) {
+    return std::hypot(a, b * std::pow(t, exponent - 1) * std::pow(1 - std::pow(t, exponent), 1 / exponent - 1));
   };
-  double quarter = 0;
-  for (int i = 0; i < chords; ++i) {
-    const auto [x0, y0] = point(i);
-    const auto [x1, y1] = point(i + 1);
-    quarter += std::hypot(x1 - x0, y1 - y0);
-  }
-  return 4 * quarter;
+  return boost::math::quadrature::tanh_sinh<double>().integrate(speed, 0.0, diagonal);
+}
+
+double superellipse_perimeter_cm(double length_cm, double width_cm, double exponent) {
+  const double a = length_cm / 2;
+  const double b = width_cm / 2;
+  return 4 * (superellipse_arc_cm(a, b, exponent) + superellipse_arc_cm(b, a, exponent));
 }
 
 double floor_perimeter_cm(const Container& container) {

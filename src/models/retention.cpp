@@ -1,8 +1,11 @@
 #include "gritwright/models/retention.hpp"
 
 #include <algorithm>
+#include <boost/math/quadrature/gauss.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cmath>
+
+#include "gritwright/models/saturation_kernel.hpp"
 
 namespace gritwright {
 
@@ -28,11 +31,24 @@ struct Stretch {
   double head_to_cm;
   Coefficients area_by_head;
   int degree;
+
+  /// A thin stretch high up has steep powers of the head that nearly cancel; there the moments would lose digits.
+  [[nodiscard]] bool cancels() const { return degree > 1 && head_to_cm - head_from_cm < 0.15 * head_to_cm; }
 };
 
+/// Integral of area·S over a thin stretch by Gauss' rule, which is exact to rounding on so short a way.
+double thin_integral(const MomentTable& table, double alpha_per_cm, const Stretch& stretch) {
+  const auto integrand = [&](double head) {
+    const Coefficients& c = stretch.area_by_head;
+    return (c[0] + head * (c[1] + head * (c[2] + head * c[3]))) * table.saturation(alpha_per_cm * head);
+  };
+  return boost::math::quadrature::gauss<double, 10>::integrate(integrand, stretch.head_from_cm, stretch.head_to_cm);
+}
+
 /// J_m(h) = integral of u^m·S(alpha u) from 0 to h = h^(m+1)·M_m(alpha h).
-Coefficients moment_integrals(const MomentTable& table, double alpha_per_cm, double head_cm, int degree) {
-  Coefficients integrals = table.at(alpha_per_cm * head_cm, degree);
+Coefficients moment_integrals(const MomentTable& table, double log_alpha, double head_cm, int degree) {
+  if (head_cm <= 0) return {};
+  Coefficients integrals = table.at_log(log_alpha + std::log(head_cm), degree);
   double power = head_cm;
   for (int m = 0; m <= degree; ++m, power *= head_cm) integrals[static_cast<std::size_t>(m)] *= power;
   return integrals;
@@ -100,13 +116,17 @@ Notes bias_notes(const RetentionInput& input, const std::vector<Aperture>& sizes
 
 RetentionCurve::RetentionCurve(double residual, double saturated, const std::vector<double>& alphas_per_cm, double n,
                                double grain_water)
-    : residual_(residual), saturated_(saturated), grain_water_(grain_water), table_(MomentTable::for_shape(n)) {
+    : RetentionCurve(residual, saturated, alphas_per_cm, MomentTable::for_shape(n), grain_water) {}
+
+RetentionCurve::RetentionCurve(double residual, double saturated, const std::vector<double>& alphas_per_cm,
+                               std::shared_ptr<const MomentTable> table, double grain_water)
+    : residual_(residual), saturated_(saturated), grain_water_(grain_water), table_(std::move(table)) {
   const double share = 1 / static_cast<double>(alphas_per_cm.size());
   for (double alpha : alphas_per_cm) {
     if (!classes_.empty() && classes_.back().alpha_per_cm == alpha) {
       classes_.back().share += share;
     } else {
-      classes_.push_back({alpha, share});
+      classes_.push_back({alpha, std::log(alpha), share});
     }
   }
 }
@@ -143,11 +163,15 @@ double RetentionCurve::mean_saturation(const AreaProfile& body, double from_cm, 
 
   double sum = 0;
   for (const PoreClass& pores : classes_) {
-    Coefficients lower = moment_integrals(*table_, pores.alpha_per_cm, stretches.front().head_from_cm, degree);
+    Coefficients lower = moment_integrals(*table_, pores.log_alpha, stretches.front().head_from_cm, degree);
     double water = 0;
     for (const Stretch& stretch : stretches) {
-      const Coefficients upper = moment_integrals(*table_, pores.alpha_per_cm, stretch.head_to_cm, degree);
-      for (std::size_t m = 0; m <= static_cast<std::size_t>(stretch.degree); ++m) water += stretch.area_by_head[m] * (upper[m] - lower[m]);
+      const Coefficients upper = moment_integrals(*table_, pores.log_alpha, stretch.head_to_cm, degree);
+      if (stretch.cancels()) {
+        water += thin_integral(*table_, pores.alpha_per_cm, stretch);
+      } else {
+        for (std::size_t m = 0; m <= static_cast<std::size_t>(stretch.degree); ++m) water += stretch.area_by_head[m] * (upper[m] - lower[m]);
+      }
       lower = upper;
     }
     sum += pores.share * water;
@@ -173,26 +197,15 @@ std::vector<GradingPoint> with_pan_step(std::vector<GradingPoint> points, std::o
   return points;
 }
 
-std::vector<Aperture> equal_volume_sizes(const std::vector<GradingPoint>& grading, int classes) {
-  std::vector<Aperture> sizes;
-  sizes.reserve(static_cast<std::size_t>(classes));
-  std::size_t upper = 0;
-  for (int j = 0; j < classes; ++j) {
-    const double share = (j + 0.5) / classes;
-    while (upper + 1 < grading.size() && grading[upper].passing.value() < share) ++upper;
-    const GradingPoint& above = grading[upper];
-    if (upper == 0 || above.passing.value() <= share) {
-      sizes.push_back(above.aperture);
-      continue;
-    }
-    const GradingPoint& below = grading[upper - 1];
-    if (above.aperture == below.aperture) {
-      sizes.push_back(above.aperture);
-      continue;
-    }
-    const double along = (share - below.passing.value()) / (above.passing.value() - below.passing.value());
-    sizes.push_back(aperture_mm(std::exp(log_mm(below.aperture) + along * (log_mm(above.aperture) - log_mm(below.aperture)))));
+std::vector<Aperture> equal_volume_sizes(const std::vector<GradingPoint>& grading) {
+  std::vector<double> log_sizes_mm;
+  std::vector<double> shares_finer;
+  for (const GradingPoint& point : grading) {
+    log_sizes_mm.push_back(log_mm(point.aperture));
+    shares_finer.push_back(point.passing.value());
   }
+  std::vector<Aperture> sizes;
+  for (double log_size : equal_volume_log_sizes(log_sizes_mm, shares_finer)) sizes.push_back(aperture_mm(std::exp(log_size)));
   return sizes;
 }
 

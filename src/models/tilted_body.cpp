@@ -1,6 +1,7 @@
 #include "tilted_body.hpp"
 
 #include <algorithm>
+#include <array>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
 #include <numbers>
@@ -61,10 +62,21 @@ Section section_for_tilt(const PotGeometry& pot, Depth height) {
 
 using Rule = boost::math::quadrature::gauss<double, 15>;
 
+/// Calls visit(point, weight) for Gauss' rule between two ends.
+template <class Visit>
+void for_gauss_points(double from, double to, Visit visit) {
+  const double middle = (from + to) / 2;
+  const double half = (to - from) / 2;
+  for (std::size_t i = 0; i < Rule::abscissa().size(); ++i) {
+    const double offset = half * Rule::abscissa()[i];
+    visit(middle + offset, Rule::weights()[i] * half);
+    if (offset != 0) visit(middle - offset, Rule::weights()[i] * half);
+  }
+}
+
 }  // namespace
 
-double tilted_mean_saturation(const RetentionCurve& curve, const PotGeometry& pot, double from_cm, double to_cm,
-                              double interface_head_cm) {
+std::vector<WeightedHead> tilted_heads(const PotGeometry& pot, double from_cm, double to_cm, double interface_head_cm) {
   const Container& container = pot.container();
   const double cosine = std::cos(container.tilt.angle.value());
   const double sine = std::sin(container.tilt.angle.value());
@@ -73,47 +85,35 @@ double tilted_mean_saturation(const RetentionCurve& curve, const PotGeometry& po
   const auto extent = [&](const Section& section) { return in_cm(about_length ? section.width : section.length); };
   const auto across = [&](const Section& section) { return in_cm(about_length ? section.length : section.width); };
   const double floor_half = extent(section_for_tilt(pot, Depth{})) / 2;
+  const double volume = pot.profile().volume_cm3(from_cm, to_cm);
+  std::vector<WeightedHead> heads;
 
-  const auto section_mean = [&](double height) {
+  const auto add_section = [&](double height, double share_of_volume) {
     const Section section = section_for_tilt(pot, depth_cm(height));
     const double width = extent(section);
     const double low_edge = floor_half - width / 2;
     const Chord chord(container, width, across(section));
-    double weighted = 0;
+    const std::size_t first = heads.size();
     double weights = 0;
     // share = (1 - cos phi)/2 takes the roots at the edges away; panels end at the kinks.
-    const auto panel = [&](double from, double to) {
+    const auto add_panel = [&](double from, double to) {
       if (to - from < 1e-12) return;
-      const double from_phi = std::acos(1 - 2 * from);
-      const double to_phi = std::acos(1 - 2 * to);
-      const auto both = [&](double phi, double weight) {
+      for_gauss_points(std::acos(1 - 2 * from), std::acos(1 - 2 * to), [&](double phi, double weight) {
         const double share = (1 - std::cos(phi)) / 2;
         const double mass = weight * chord.at(share) * std::sin(phi);
-        const double head = interface_head_cm + (height - from_cm) * cosine + (low_edge + share * width) * sine;
+        heads.push_back({interface_head_cm + (height - from_cm) * cosine + (low_edge + share * width) * sine, mass});
         weights += mass;
-        weighted += mass * curve.saturation(head);
-      };
-      const double middle = (from_phi + to_phi) / 2;
-      const double half = (to_phi - from_phi) / 2;
-      for (std::size_t i = 0; i < Rule::abscissa().size(); ++i) {
-        both(middle + half * Rule::abscissa()[i], Rule::weights()[i] * half);
-        if (Rule::abscissa()[i] != 0) both(middle - half * Rule::abscissa()[i], Rule::weights()[i] * half);
-      }
+      });
     };
-    const double kink = chord.kink();
-    for (const auto& [from, to] : {std::pair(0.0, kink), std::pair(kink, 0.25), std::pair(0.25, 0.5)}) {
-      if (to <= from) continue;
-      panel(from, to);
-      panel(1 - to, 1 - from);
+    std::array<double, 4> ends{0, chord.kink(), 0.25, 0.5};
+    std::ranges::sort(ends);
+    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+      add_panel(ends[i], ends[i + 1]);
+      add_panel(1 - ends[i + 1], 1 - ends[i]);
     }
-    if (kink > 0.25 && kink < 0.5) {
-      panel(kink, 0.5);
-      panel(0.5, 1 - kink);
-    }
-    return weighted / weights;
+    for (std::size_t i = first; i < heads.size(); ++i) heads[i].share *= share_of_volume / weights;
   };
 
-  double sum = 0;
   for (const AreaProfile::Piece& piece : pot.profile().pieces()) {
     const double low = std::max(from_cm, piece.from_cm);
     const double high = std::min(to_cm, piece.to_cm);
@@ -121,11 +121,20 @@ double tilted_mean_saturation(const RetentionCurve& curve, const PotGeometry& po
     const int panels = std::max(1, static_cast<int>(std::ceil((high - low) / (to_cm - from_cm) * 4)));
     const double step = (high - low) / panels;
     for (int i = 0; i < panels; ++i) {
-      sum += Rule::integrate([&](double height) { return pot.profile().area_cm2(height) * section_mean(height); }, low + i * step,
-                             low + (i + 1) * step);
+      for_gauss_points(low + i * step, low + (i + 1) * step,
+                       [&](double height, double weight) { add_section(height, weight * pot.profile().area_cm2(height) / volume); });
     }
   }
-  return sum / pot.profile().volume_cm3(from_cm, to_cm);
+  return heads;
+}
+
+double tilted_mean_saturation(const RetentionCurve& curve, const PotGeometry& pot, double from_cm, double to_cm,
+                              double interface_head_cm) {
+  double sum = 0;
+  for (const WeightedHead& point : tilted_heads(pot, from_cm, to_cm, interface_head_cm)) {
+    sum += point.share * curve.saturation(point.head_cm);
+  }
+  return sum;
 }
 
 }  // namespace gritwright

@@ -3,6 +3,7 @@
 // shares can be integrated exactly.
 
 #include <array>
+#include <utility>
 #include <vector>
 
 namespace gritwright {
@@ -35,7 +36,8 @@ class AreaProfile {
   [[nodiscard]] AreaProfile below(double height_cm) const;
 
   [[nodiscard]] double top_cm() const { return pieces_.back().to_cm; }
-  [[nodiscard]] const std::vector<Piece>& pieces() const { return pieces_; }
+  [[nodiscard]] const std::vector<Piece>& pieces() const& { return pieces_; }
+  [[nodiscard]] std::vector<Piece> pieces() && { return std::move(pieces_); }
 
  private:
   std::vector<Piece> pieces_;

@@ -18,8 +18,11 @@ class MomentTable {
   /// A table for `n`; the one for the default shape is built once.
   [[nodiscard]] static std::shared_ptr<const MomentTable> for_shape(double n);
 
-  /// The moments up to `degree` at x >= 0 (higher ones are left 0).
-  [[nodiscard]] Moments at(double x, int degree = 3) const;
+  /// The moments up to `degree` at ln x (higher ones are left 0). Kernels hold logarithms, so a look-up costs no logarithm.
+  [[nodiscard]] Moments at_log(double log_x, int degree = 3) const;
+
+  /// The moments at x >= 0.
+  [[nodiscard]] Moments at(double x) const;
 
   /// S(x), x >= 0.
   [[nodiscard]] double saturation(double x) const;

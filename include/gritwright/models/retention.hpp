@@ -17,6 +17,10 @@ class RetentionCurve {
   /// One alpha (1/cm) per equal share of the pore volume; n > 1; shares of the bulk volume.
   RetentionCurve(double residual, double saturated, const std::vector<double>& alphas_per_cm, double n, double grain_water = 0);
 
+  /// The same with a table that is at hand.
+  RetentionCurve(double residual, double saturated, const std::vector<double>& alphas_per_cm,
+                 std::shared_ptr<const MomentTable> table, double grain_water = 0);
+
   /// Se(h), 1 for heads up to 0.
   [[nodiscard]] double saturation(double head_cm) const;
 
@@ -36,6 +40,7 @@ class RetentionCurve {
  private:
   struct PoreClass {
     double alpha_per_cm = 0;
+    double log_alpha = 0;
     double share = 0;
   };
   double residual_;
@@ -61,9 +66,9 @@ struct RetentionInput {
 /// Puts the share that passed the finest sieve at the pan's size: pan_size, else half that sieve.
 [[nodiscard]] std::vector<GradingPoint> with_pan_step(std::vector<GradingPoint> points, std::optional<Aperture> pan_size = {});
 
-/// Equal-volume classes of a grading at mid-quantiles, rising, sizes linear in log between sieves.
+/// A hundred equal-volume classes of a grading at mid-quantiles, rising, sizes linear in log between sieves.
 /// Precondition: a point at least; passing runs from 0 to 1.
-[[nodiscard]] std::vector<Aperture> equal_volume_sizes(const std::vector<GradingPoint>& grading, int classes = 100);
+[[nodiscard]] std::vector<Aperture> equal_volume_sizes(const std::vector<GradingPoint>& grading);
 
 /// Geometric mean: unlike a median it does not jump when one half of a bimodal mix outweighs the other.
 [[nodiscard]] Aperture geometric_mean(const std::vector<Aperture>& sizes);

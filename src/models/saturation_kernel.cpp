@@ -1,0 +1,106 @@
+#include "gritwright/models/saturation_kernel.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+#include <numeric>
+
+#include "gritwright/models/moment_table.hpp"
+#include "gritwright/models/retention.hpp"
+#include "tilted_body.hpp"
+
+namespace gritwright {
+
+namespace {
+
+constexpr int intervals = 4096;
+const double log_least = std::log(1e-4);
+const double log_greatest = std::log(1e3);
+const double log_step = (log_greatest - log_least) / intervals;
+
+/// The cubic through values at -1, 0, 1, 2.
+std::array<double, 4> cubic_through(double before, double low, double high, double after) {
+  return {low, high - before / 3 - low / 2 - after / 6, (before + high) / 2 - low, (after - before) / 6 + (low - high) / 2};
+}
+
+}  // namespace
+
+LogSizes equal_volume_log_sizes(std::span<const double> log_sizes_mm, std::span<const double> shares_finer) {
+  LogSizes sizes{};
+  const std::size_t last = shares_finer.size() - 1;
+  std::size_t upper = 0;
+  double slope = 0;
+  std::size_t slope_of = 0;  // the point the slope leads up to; 0: none yet
+  for (std::size_t j = 0; j < sizes.size(); ++j) {
+    const double share = (static_cast<double>(j) + 0.5) / static_cast<double>(sizes.size());
+    while (upper < last && shares_finer[upper] < share) ++upper;
+    if (upper == 0 || shares_finer[upper] <= share) {
+      sizes[j] = log_sizes_mm[upper];
+      continue;
+    }
+    if (slope_of != upper) {
+      slope = (log_sizes_mm[upper] - log_sizes_mm[upper - 1]) / (shares_finer[upper] - shares_finer[upper - 1]);
+      slope_of = upper;
+    }
+    sizes[j] = log_sizes_mm[upper - 1] + (share - shares_finer[upper - 1]) * slope;
+  }
+  return sizes;
+}
+
+SaturationKernel::SaturationKernel(std::function<double(double)> by_log_alpha) : exact_(std::move(by_log_alpha)) {
+  std::vector<double> values;
+  values.reserve(intervals + 3);
+  for (int i = -1; i <= intervals + 1; ++i) values.push_back(exact_(log_least + i * log_step));
+  cubics_.reserve(intervals);
+  for (std::size_t i = 0; i < intervals; ++i) cubics_.push_back(cubic_through(values[i], values[i + 1], values[i + 2], values[i + 3]));
+}
+
+SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n) {
+  const Container& container = pot.container();
+  const double top = in_cm(pot.filled_depth());
+  const double free_water = in_cm(container.saucer) - in_cm(container.wick);
+  const auto table = MomentTable::for_shape(n);
+  if (container.tilt.angle.value() > 0) {
+    const auto heads = std::make_shared<const std::vector<WeightedHead>>(tilted_heads(pot, 0, top, -free_water));
+    return SaturationKernel([heads, table](double log_alpha) {
+      const double alpha = std::exp(log_alpha);
+      return std::accumulate(heads->begin(), heads->end(), 0.0, [&](double sum, const WeightedHead& point) {
+        return sum + point.share * (point.head_cm > 0 ? table->saturation(alpha * point.head_cm) : 1);
+      });
+    });
+  }
+  return SaturationKernel([body = pot.profile(), top, free_water, table](double log_alpha) {
+    return RetentionCurve(0, 1, {std::exp(log_alpha)}, table).mean_saturation(body, 0, top, free_water);
+  });
+}
+
+SaturationKernel SaturationKernel::for_column(Depth depth, double n) {
+  return SaturationKernel([log_depth = std::log(in_cm(depth)), table = MomentTable::for_shape(n)](double log_alpha) {
+    return table->at_log(log_alpha + log_depth, 0)[0];
+  });
+}
+
+SaturationKernel SaturationKernel::at_head(Depth head, double n) {
+  return SaturationKernel([head_cm = in_cm(head), table = MomentTable::for_shape(n)](double log_alpha) {
+    return table->saturation(std::exp(log_alpha) * head_cm);
+  });
+}
+
+double SaturationKernel::at(double log_alpha) const {
+  const double position = (log_alpha - log_least) / log_step;
+  if (!(position >= 0 && position < intervals)) return exact_(log_alpha);
+  const auto index = static_cast<std::size_t>(position);
+  const double u = position - static_cast<double>(index);
+  const std::array<double, 4>& c = cubics_[index];
+  return c[0] + u * (c[1] + u * (c[2] + u * c[3]));
+}
+
+double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spread) const {
+  const double log_mean = std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(sizes.size());
+  const double shift = (1 - spread) * log_mean - std::log(k_cm_mm);
+  double sum = 0;
+  for (double size : sizes) sum += at(spread * size + shift);
+  return sum / static_cast<double>(sizes.size());
+}
+
+}  // namespace gritwright
