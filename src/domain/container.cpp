@@ -194,7 +194,11 @@ Problems check(const Container& container) {
     findings.add("container.fillet-without-floor-edge", "/fillet_radius_cm");
   }
   check_filling(findings, container);
-  return std::move(findings).take();
+  Problems problems = std::move(findings).take();
+  if (container.bottom_layer && container.bottom_layer->component) {
+    append(problems, under(check(*container.bottom_layer->component), "/bottom_layer/component"));
+  }
+  return problems;
 }
 
 }  // namespace gritwright

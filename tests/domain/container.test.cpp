@@ -96,6 +96,17 @@ TEST_CASE("A table of areas must rise from the floor to the rim", "[container][r
   CHECK(check(table).empty());
 }
 
+TEST_CASE("The grain of a bottom layer is checked in its place", "[container][refuses]") {
+  Container container = tray();
+  Component grain;
+  grain.sizes = SingleSize{aperture_mm(-3)};
+  grain.grain.bulk_density = bulk_g_l(800);
+  container.bottom_layer = BottomLayer{depth_cm(1), grain};
+  const Problems problems = check(container);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().where.pointer == "/bottom_layer/component/class_mm");
+}
+
 TEST_CASE("What stands in and under the pot is checked too", "[container][refuses]") {
   Container container = tray();
   container.saucer = depth_cm(-1);

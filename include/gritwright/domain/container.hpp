@@ -67,7 +67,9 @@ struct Container {
   friend bool operator==(const Container&, const Container&) = default;
 };
 
-/// Zero depth, walls that close, a fill line under the floor, missing lengths, profile heights that do not rise.
+/// Every length that leaves no room: zero depth, walls that close, a fill line under the floor, missing lengths, heights of a
+/// table that do not rise, layers that fill the pot; radii the shape has no place for; and the bottom layer's component.
+/// Pointers are relative to the container ("/rim/width_cm").
 [[nodiscard]] Problems check(const Container& container);
 
 }  // namespace gritwright
