@@ -1,7 +1,9 @@
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/bag_verdict.hpp"
+#include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/report/messages.hpp"
@@ -143,11 +145,14 @@ class Grade final : public Verb {
     std::vector<Band> bands;
     for (const std::string& text : band_texts_) bands.push_back(band_from(text));
     std::vector<Estimate<BagVerdict>> verdicts;
-    for (const Band& band : bands) verdicts.push_back(judge(analysis->grading, band));
+    const FractionPacking packing = fraction_packing(analysis->grading, test->bulk_density, test->particle_density);
+    for (const Band& band : bands) verdicts.push_back(judge(analysis->grading, band, {}, {}, packing.of));
+    const bool litres_told = std::ranges::any_of(verdicts, [](const auto& verdict) { return verdict.value && verdict.value->kept; });
     std::optional<LaboratoryFigures> laboratory;
     if (options.laboratory) laboratory = laboratory_figures(analysis->grading);
     Notes notes = analysis->notes;
     for (const auto& verdict : verdicts) append(notes, verdict.notes);
+    if (litres_told) append(notes, packing.notes);
     if (laboratory) append(notes, laboratory->notes);
     const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
     if (options.json) {

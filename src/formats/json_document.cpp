@@ -13,6 +13,8 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::size_t deepest_nesting = 64;
+/// A file of zeros and commas would swell to many times its size.
+constexpr std::size_t most_values = 200'000;
 
 int decimals_of(const std::string& token) {
   // The parser hands the token out with the locale's decimal mark.
@@ -83,6 +85,10 @@ class Builder : public nlohmann::json_sax<Json> {
   }
 
   bool add(JsonValue item) {
+    if (++values_ > most_values) {
+      problems_.push_back({"json.too-many-values", {}, {{"limit", static_cast<double>(most_values)}}});
+      return false;
+    }
     if (open_.empty())
       root = std::move(item);
     else if (Frame& frame = open_.back(); frame.value.kind == JsonValue::Kind::object)
@@ -115,6 +121,7 @@ class Builder : public nlohmann::json_sax<Json> {
   std::string_view text_;
   Problems& problems_;
   std::vector<Frame> open_;
+  std::size_t values_ = 0;
 };
 
 }  // namespace

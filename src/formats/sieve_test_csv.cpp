@@ -80,6 +80,10 @@ class Reader {
     const std::size_t header = find_header();
     if (header == lines_.size()) return Problem{"csv.no-header", place(1, 1), {}};
     read_header(lines_[header]);
+    if (lines_.size() > most_sieve_rows) {
+      report("sieve-test.too-many-rows", lines_[header].number, 1, {{"limit", static_cast<double>(most_sieve_rows)}});
+      return problems_;
+    }
     for (std::size_t i = 0; i < header; ++i) read_remark(lines_[i]);
     if (header_stands_)
       for (std::size_t i = header + 1; i < lines_.size(); ++i) read_row(lines_[i]);

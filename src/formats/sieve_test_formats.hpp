@@ -14,6 +14,9 @@ namespace gritwright {
 [[nodiscard]] Result<SieveTest> read_sieve_test_csv(std::string_view text);
 [[nodiscard]] Result<SieveTest> read_sieve_test_json(std::string_view text);
 
+/// No stack of sieves is higher; a longer list is some other file, and its faults would run to millions.
+inline constexpr std::size_t most_sieve_rows = 1'000;
+
 /// The finest decimal written among the weighings: what a balance shows is taken for its resolution.
 class WrittenResolution {
  public:

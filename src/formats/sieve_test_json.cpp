@@ -52,6 +52,10 @@ std::vector<std::size_t> read_rows(JsonObject& object, SieveTest& test, WrittenR
   const auto* rows = object.required_array("retained");
   std::vector<std::size_t> written_rows;
   if (rows == nullptr) return written_rows;
+  if (rows->size() > most_sieve_rows) {
+    object.report("sieve-test.too-many-rows", object.at("retained"), {{"limit", static_cast<double>(most_sieve_rows)}});
+    return written_rows;
+  }
   constexpr RetainedKeys keys{"mass_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
   for (std::size_t i = 0; i < rows->size(); ++i) {
     JsonObject row((*rows)[i], below(object.at("retained"), std::to_string(i)), problems);

@@ -17,7 +17,7 @@ struct BandShares {
 
 std::optional<BandShares> shares_of(const Grading& grading, const Band& band) {
   const GradingCurve curve(grading);
-  const auto below = curve.passing_at(band.from);
+  const auto below = band.from <= aperture_mm(0) ? std::optional(Passing(0)) : curve.passing_at(band.from);
   const auto up_to = curve.passing_at(band.to);
   if (!below || !up_to) return std::nullopt;
   return BandShares{MassShare(up_to->value() - below->value()), MassShare(below->value()), MassShare(1 - up_to->value())};

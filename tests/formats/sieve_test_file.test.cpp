@@ -126,6 +126,17 @@ TEST_CASE("JSON nested ten thousand deep is refused, closed or not", "[sieve_tes
   CHECK(refusal(opened + closed).code == "json.too-deep");
 }
 
+TEST_CASE("A file that is no sieve test by its sheer length is refused in one problem", "[sieve_test_file][refuses]") {
+  std::string rows, values = "[0";
+  for (int i = 0; i < 300'000; ++i) {
+    rows += "x,y\n";
+    values += ",0";
+  }
+  CHECK(refusal("aperture_mm,retained_g\n" + rows).code == "sieve-test.too-many-rows");
+  CHECK(refusal(values + "]").code == "json.too-many-values");
+  CHECK(refusal(replaced(json, "\"retained\":[", "\"retained\":" + values.substr(0, 4'000) + ",")).code == "sieve-test.too-many-rows");
+}
+
 TEST_CASE("All faults of a file come back in one go", "[sieve_test_file][refuses]") {
   const Problems problems = problems_of("# lot_mark: K\naperture_mm,retained_g\n4.75,x\n2.36\npan,y\n9,1\n");
   std::vector<std::string> codes;

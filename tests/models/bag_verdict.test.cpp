@@ -72,6 +72,14 @@ TEST_CASE("No verdict is guessed where the sieves don't reach the band", "[bag_v
   CHECK(noted(verdict.notes, "verdict.band-outside-sieves"));
 }
 
+TEST_CASE("A band from zero asks for nothing finer and is screened at its upper end", "[bag_verdict][law]") {
+  const auto verdict = judge(graded({{1, 20}, {2, 40}, {6, 75}, {9.5, 100}}), {aperture_mm(0), aperture_mm(6)});
+  REQUIRE(verdict.value);
+  CHECK(verdict.value->finer == MassShare(0));
+  CHECK(verdict.value->verdict == Verdict::take_after_screening);
+  CHECK(verdict.value->openings == std::vector{aperture_mm(6)});
+}
+
 TEST_CASE("A band snaps to the nearest owned sieves", "[bag_verdict][law]") {
   const std::array owned{aperture_mm(2.36), aperture_mm(6.3), aperture_mm(9.5)};
   CHECK(snapped(two_to_six, owned) == Band{aperture_mm(2.36), aperture_mm(6.3)});

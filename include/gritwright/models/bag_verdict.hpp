@@ -33,7 +33,8 @@ struct BagVerdict {
 
 /// Take: enough in the band and little enough finer. Else: screened at the lower, the upper or both ends of the band, at the first
 /// of these whose kept fraction is a bag to take, or at all that apply; taken if the usable litres suffice. The value is absent
-/// where the sieves don't reach the band's ends. Precondition: check(grading) is empty, 0 < from < to.
+/// where the sieves don't reach the band's ends. Precondition: check(grading) is empty, 0 <= from < to; from 0
+/// means that dust is welcome.
 [[nodiscard]] Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const VerdictLimits& limits = {},
                                          Sharpness sharpness = {}, const PackingDensityOf& packing = {});
 

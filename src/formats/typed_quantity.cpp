@@ -1,0 +1,188 @@
+#include "gritwright/formats/typed_quantity.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+#include <span>
+#include <string>
+
+#include "gritwright/domain/sieve_series.hpp"
+#include "gritwright/formats/number.hpp"
+
+namespace gritwright {
+
+namespace {
+
+/// A unit's spellings and how many base units (m, kg, m3) it holds.
+struct Unit {
+  std::string_view spelling;
+  double base;
+};
+
+constexpr double inch_m = 0.0254;
+constexpr double ounce_kg = 0.02834952;
+constexpr double pound_kg = 0.4535924;
+constexpr double quart_m3 = 0.9463529e-3;
+constexpr double gallon_m3 = 3.785412e-3;
+
+constexpr std::array lengths{Unit{"mm", 0.001},    Unit{"cm", 0.01},      Unit{"m", 1},        Unit{"in", inch_m},
+                             Unit{"inch", inch_m}, Unit{"inches", inch_m}, Unit{"\"", inch_m}, Unit{"\u2033", inch_m}};
+constexpr std::array masses{Unit{"g", 0.001},        Unit{"kg", 1},          Unit{"mg", 1e-6},      Unit{"oz", ounce_kg},
+                            Unit{"ounce", ounce_kg}, Unit{"ounces", ounce_kg}, Unit{"lb", pound_kg}, Unit{"lbs", pound_kg},
+                            Unit{"pound", pound_kg}, Unit{"pounds", pound_kg}};
+constexpr std::array volumes{Unit{"ml", 1e-6},          Unit{"cm3", 1e-6},       Unit{"cl", 1e-5},        Unit{"dl", 1e-4},
+                             Unit{"l", 1e-3},           Unit{"litre", 1e-3},     Unit{"litres", 1e-3},    Unit{"liter", 1e-3},
+                             Unit{"liters", 1e-3},      Unit{"qt", quart_m3},    Unit{"quart", quart_m3}, Unit{"quarts", quart_m3},
+                             Unit{"gal", gallon_m3},    Unit{"gallon", gallon_m3}, Unit{"gallons", gallon_m3}};
+
+std::string_view trimmed(std::string_view text) {
+  const auto is_space = [](char sign) { return std::isspace(static_cast<unsigned char>(sign)) != 0; };
+  while (!text.empty() && is_space(text.front())) text.remove_prefix(1);
+  while (!text.empty() && is_space(text.back())) text.remove_suffix(1);
+  return text;
+}
+
+std::string lowered(std::string_view text) {
+  std::string lower(text);
+  std::ranges::transform(lower, lower.begin(), [](unsigned char sign) { return static_cast<char>(std::tolower(sign)); });
+  return lower;
+}
+
+/// Splits "2,5 l" into the number's and the unit's text. An exponent's e belongs to the number only if digits follow.
+std::pair<std::string_view, std::string_view> split(std::string_view text) {
+  text = trimmed(text);
+  std::size_t end = 0;
+  const auto is_digit = [&](std::size_t at) { return at < text.size() && std::isdigit(static_cast<unsigned char>(text[at])) != 0; };
+  while (end < text.size()) {
+    const char sign = text[end];
+    const bool exponent = (sign == 'e' || sign == 'E') && end > 0 &&
+                          (is_digit(end + 1) || (end + 1 < text.size() && (text[end + 1] == '-' || text[end + 1] == '+') && is_digit(end + 2)));
+    if (exponent) {
+      end += 2;
+      continue;
+    }
+    if (!is_digit(end) && std::string_view(".,+-/ ").find(sign) == std::string_view::npos) break;
+    ++end;
+  }
+  return {trimmed(text.substr(0, end)), trimmed(text.substr(end))};
+}
+
+/// A plain number or a fraction as rulers have them: "3/8", "2 1/2".
+Result<double> number_or_fraction(std::string_view text) {
+  const std::size_t slash = text.find('/');
+  if (slash == std::string_view::npos) return parse_number(text, DecimalMark::point_or_comma);
+  std::string_view above = trimmed(text.substr(0, slash));
+  double whole = 0;
+  if (const std::size_t space = above.find(' '); space != std::string_view::npos) {
+    const auto before = parse_number(above.substr(0, space));
+    if (!before) return Problem{"number.not-a-number", {}, {{"text", std::string(text)}}};
+    whole = *before;
+    above = trimmed(above.substr(space));
+  }
+  const auto numerator = parse_number(above);
+  const auto denominator = parse_number(trimmed(text.substr(slash + 1)));
+  if (!numerator || !denominator || !(*denominator > 0)) return Problem{"number.not-a-number", {}, {{"text", std::string(text)}}};
+  return whole + *numerator / *denominator;
+}
+
+struct Typed {
+  double base = 0;       ///< in m, kg, m3
+  double unit_base = 1;  ///< base units in the unit it was typed in
+  std::string_view number;
+};
+
+Result<Typed> typed(std::string_view text, std::span<const Unit> units, double bare_base) {
+  const auto [number, unit] = split(text);
+  // "twelve g" has no number at all: what stands there is told, not that something is missing.
+  if (number.empty() && !unit.empty()) return Problem{"number.not-a-number", {}, {{"text", std::string(trimmed(text))}}};
+  const auto value = number_or_fraction(number);
+  if (!value) {
+    Problem problem = value.problems().front();
+    if (problem.facts.contains("text")) problem.facts["text"] = std::string(trimmed(text));
+    return problem;
+  }
+  if (unit.empty()) return Typed{*value * bare_base, bare_base, number};
+  const std::string name = lowered(unit);
+  const auto found = std::ranges::find(units, name, &Unit::spelling);
+  if (found == units.end()) {
+    const bool rubbish = std::ranges::any_of(name, [](unsigned char sign) { return std::isdigit(sign) != 0; });
+    if (rubbish) return Problem{"number.not-a-number", {}, {{"text", std::string(trimmed(text))}}};
+    return Problem{"quantity.unknown-unit", {}, {{"unit", std::string(unit)}}};
+  }
+  return Typed{*value * found->base, found->base, number};
+}
+
+double base_of(LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::millimetre: return 0.001;
+    case LengthUnit::centimetre: return 0.01;
+    case LengthUnit::inch: return inch_m;
+  }
+  return 0.001;
+}
+
+double base_of(MassUnit unit) {
+  switch (unit) {
+    case MassUnit::gram: return 0.001;
+    case MassUnit::kilogram: return 1;
+    case MassUnit::ounce: return ounce_kg;
+    case MassUnit::pound: return pound_kg;
+  }
+  return 0.001;
+}
+
+double base_of(VolumeUnit unit) {
+  switch (unit) {
+    case VolumeUnit::millilitre: return 1e-6;
+    case VolumeUnit::litre: return 1e-3;
+    case VolumeUnit::quart: return quart_m3;
+    case VolumeUnit::gallon: return gallon_m3;
+  }
+  return 1e-3;
+}
+
+int decimals_in(std::string_view number) {
+  const std::size_t mark = number.find_first_of(".,");
+  if (mark == std::string_view::npos) return 0;
+  const std::size_t exponent = number.find_first_of("eE", mark);
+  const std::size_t end = exponent == std::string_view::npos ? number.size() : exponent;
+  return static_cast<int>(end - mark - 1);
+}
+
+}  // namespace
+
+Result<Length> parse_length(std::string_view text, LengthUnit bare) {
+  const auto value = typed(text, lengths, base_of(bare));
+  if (!value) return value.problems();
+  return length_mm(value->base * 1000);
+}
+
+Result<WrittenMass> parse_mass(std::string_view text, MassUnit bare) {
+  const auto value = typed(text, masses, base_of(bare));
+  if (!value) return value.problems();
+  return WrittenMass{mass_kg(value->base), mass_kg(value->unit_base * std::pow(10.0, -decimals_in(value->number)))};
+}
+
+Result<Volume> parse_volume(std::string_view text, VolumeUnit bare) {
+  const auto value = typed(text, volumes, base_of(bare));
+  if (!value) return value.problems();
+  return loose_l(value->base * 1000).quantity();
+}
+
+Result<Aperture> parse_aperture(std::string_view text) {
+  if (const auto named = aperture_named(trimmed(text))) return *named;
+  const auto length = parse_length(text, LengthUnit::millimetre);
+  if (!length) return length.problems();
+  return aperture_mm(in_mm(*length));
+}
+
+Result<double> parse_percent(std::string_view text) {
+  const auto [number, sign] = split(text);
+  if (!sign.empty() && sign != "%") return Problem{"quantity.unknown-unit", {}, {{"unit", std::string(sign)}}};
+  const auto value = parse_number(number, DecimalMark::point_or_comma);
+  if (!value) return value.problems();
+  return *value / 100;
+}
+
+}  // namespace gritwright
