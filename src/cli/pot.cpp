@@ -38,7 +38,7 @@ std::string pot_text(const PotGeometry& geometry, UnitSystem units) {
   std::vector<std::vector<std::string>> rows;
   for (int i = 0; i < heights_listed; ++i) {
     const Depth height = listed_height(geometry, i);
-    rows.push_back({depth_text(height, units), figure(in_cm2(geometry.area_at(height)), 0) + " cm2"});
+    rows.push_back({depth_text(height, units), area_text(geometry.area_at(height), units)});
   }
   return text + '\n' + text_table({"height", "area"}, rows);
 }

@@ -2,6 +2,7 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <set>
 
 #include "gritwright/report/messages.hpp"
 
@@ -19,8 +20,10 @@ void declare_common(CLI::App& app, CommonOptions& options) {
       ->transform(CLI::CheckedTransformer(systems));
 }
 
+// Trouble with reaching the file, as opposed to what stands in it.
 bool is_file_trouble(const Problem& problem) {
-  return problem.code.starts_with("file.") && problem.code != "file.too-large";
+  static const std::set<std::string> codes{"file.missing", "file.unreadable", "file.is-folder", "file.no-catalogue"};
+  return codes.contains(problem.code);
 }
 
 }  // namespace

@@ -20,8 +20,10 @@ constexpr double g_l_per_lb_ft3 = 16.01846;
 // Three significant digits: what a hobby balance, a jug and a ruler can carry.
 std::string three_digits(double value) {
   if (value == 0) return "0";
-  const int magnitude = static_cast<int>(std::floor(std::log10(std::abs(value))));
-  return figure(value, std::max(0, 2 - magnitude));
+  const auto magnitude_of = [](double number) { return static_cast<int>(std::floor(std::log10(std::abs(number)))); };
+  // Rounding may carry into the next power of ten: 99.97 is 100, not 100.0.
+  const double unit = std::pow(10, magnitude_of(value) - 2);
+  return figure(value, std::max(0, 2 - magnitude_of(std::round(value / unit) * unit * (1 + 1e-12))));
 }
 
 std::string with_unit(std::optional<double> value, const char* unit) {
@@ -50,6 +52,12 @@ std::string depth_text(std::optional<Depth> depth, UnitSystem units) {
   const auto cm = number(depth, [](Depth value) { return in_cm(value); });
   if (units == UnitSystem::metric) return cm ? figure(cm, 1) + " cm" : figure(cm, 1);
   return with_unit(cm ? std::optional(*cm / cm_per_inch) : std::nullopt, "in");
+}
+
+std::string area_text(std::optional<Area> area, UnitSystem units) {
+  const auto cm2 = number(area, [](Area value) { return in_cm2(value); });
+  if (units == UnitSystem::metric) return cm2 ? figure(cm2, 0) + " cm2" : figure(cm2, 0);
+  return with_unit(cm2 ? std::optional(*cm2 / (cm_per_inch * cm_per_inch)) : std::nullopt, "in2");
 }
 
 std::string mass_text(std::optional<Mass> mass, UnitSystem units) {

@@ -26,4 +26,5 @@ TEST_CASE("US text names standard sieves and converts by the published factors",
   CHECK(volume_text(3.785412, UnitSystem::us) == "4.00 qt");
   CHECK(density_text(1601.846, UnitSystem::us) == "100 lb/ft3");
   CHECK(depth_text(depth_cm(25.4), UnitSystem::us) == "10.0 in");
+  CHECK(area_text(area_cm2(645.16), UnitSystem::us) == "100 in2");
 }

@@ -16,6 +16,8 @@ enum class UnitSystem { metric, us };
 [[nodiscard]] std::string size_text(std::optional<Aperture> size, UnitSystem units);
 /// "6.0 cm", "2.36 in".
 [[nodiscard]] std::string depth_text(std::optional<Depth> depth, UnitSystem units);
+/// "1200 cm2", "186 in2".
+[[nodiscard]] std::string area_text(std::optional<Area> area, UnitSystem units);
 /// "729 g", "25.7 oz".
 [[nodiscard]] std::string mass_text(std::optional<Mass> mass, UnitSystem units);
 /// "2.50 L", "2.64 qt"; below a litre "350 mL", "0.37 qt". `litres` of whatever kind of volume.
