@@ -1,0 +1,179 @@
+#include "gritwright/domain/root_mass_plan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+namespace gritwright {
+
+namespace {
+
+constexpr std::array<std::string_view, 6> direction_names{"right", "left", "back", "front", "up", "down"};
+constexpr std::array<std::string_view, 6> face_names{"right", "left", "back", "front", "top", "bottom"};
+
+class Findings {
+ public:
+  void add(const char* code, std::string pointer, Facts facts = {}) {
+    problems_.push_back({code, Place{{}, {}, {}, std::move(pointer)}, std::move(facts)});
+  }
+  bool positive(Length value, const std::string& pointer) {
+    if (std::isfinite(value.value()) && value.value() > 0) return true;
+    add("root-plan.length-not-positive", pointer, {{"length_cm", in_cm(value)}});
+    return false;
+  }
+  bool not_negative(Length value, const std::string& pointer) {
+    if (std::isfinite(value.value()) && value.value() >= 0) return true;
+    add("root-plan.length-negative", pointer, {{"length_cm", in_cm(value)}});
+    return false;
+  }
+  void share(std::optional<double> value, const std::string& pointer) {
+    if (value && !(*value >= 0 && *value <= 1)) add("root-plan.share-range", pointer, {{"share", *value}});
+  }
+  void angle(Angle value, double low, double high, const std::string& pointer) {
+    const double degrees = in_deg(value);
+    if (!(degrees >= low - 1e-9 && degrees <= high + 1e-9))
+      add("root-plan.angle-range", pointer, {{"angle_deg", degrees}, {"low_deg", low}, {"high_deg", high}});
+  }
+  void nested(Problems problems, const std::string& prefix) { append(problems_, under(std::move(problems), prefix)); }
+  [[nodiscard]] Problems take() && { return std::move(problems_); }
+
+ private:
+  Problems problems_;
+};
+
+struct Lengths {
+  Length length{};
+  Length width{};
+  Length height{};
+};
+
+/// Of the box around the block; empty where its own lengths are at fault.
+std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
+  if (const auto* present = std::get_if<AsPresentPot>(&block)) {
+    Problems problems = check(present->pot);
+    const bool good = problems.empty();
+    findings.nested(std::move(problems), "/block/pot");
+    if (!good) return std::nullopt;
+    const Section& rim = present->pot.rim;
+    return Lengths{rim.length, rim.width, (present->pot.depth - present->pot.freeboard).quantity()};
+  }
+  const auto& box = std::get<BlockBox>(block);
+  bool good = findings.positive(box.length, "/block/length_cm");
+  good = findings.positive(box.width, "/block/width_cm") && good;
+  good = findings.positive(box.height, "/block/height_cm") && good;
+  if (box.form == BlockForm::rounded && !(box.exponent && *box.exponent >= 1 && *box.exponent <= 100))
+    findings.add("root-plan.exponent-range", "/block/exponent", {{"exponent", box.exponent.value_or(0)}});
+  if (box.form != BlockForm::rounded && box.exponent) findings.add("root-plan.exponent-without-rounding", "/block/exponent");
+  if (!good) return std::nullopt;
+  return Lengths{box.length, box.width, box.height};
+}
+
+void check_clearances(Findings& findings, const RootMassPlan& plan) {
+  // A profile knows no sides; half its depth is then the only measure.
+  const double narrow_cm = plan.pot.shape == Shape::profile
+                               ? 2 * std::sqrt(in_cm2(plan.pot.areas.empty() ? Area{} : plan.pot.areas.back().area) / 3.14159265358979)
+                               : in_cm(std::min(plan.pot.rim.length, plan.pot.rim.width));
+  if (plan.side_clearance && findings.not_negative(*plan.side_clearance, "/clearance/side_cm") &&
+      in_cm(*plan.side_clearance) >= narrow_cm / 2)
+    findings.add("root-plan.clearance-too-large", "/clearance/side_cm",
+                 {{"clearance_cm", in_cm(*plan.side_clearance)}, {"limit_cm", narrow_cm / 2}});
+  const double layer_cm = plan.pot.bottom_layer ? in_cm(plan.pot.bottom_layer->thickness) : 0;
+  const double room_cm = in_cm(plan.pot.depth - plan.pot.freeboard) - layer_cm;
+  if (plan.below_clearance && findings.not_negative(*plan.below_clearance, "/clearance/below_cm") &&
+      in_cm(*plan.below_clearance) >= room_cm)
+    findings.add("root-plan.clearance-too-large", "/clearance/below_cm",
+                 {{"clearance_cm", in_cm(*plan.below_clearance)}, {"limit_cm", room_cm}});
+}
+
+void check_faces(Findings& findings, const RootMassPlan& plan, const std::optional<Lengths>& block) {
+  for (const Face face : faces) {
+    if (const auto& depth = plan.permission[static_cast<std::size_t>(face)])
+      findings.not_negative(*depth, "/permission/" + face_name(face) + "_cm");
+  }
+  for (std::size_t i = 0; i < plan.combed.size(); ++i) {
+    const CombedFace& combed = plan.combed[i];
+    const std::string row = "/combed/" + std::to_string(i);
+    if (std::any_of(plan.combed.begin(), plan.combed.begin() + static_cast<std::ptrdiff_t>(i),
+                    [&](const CombedFace& earlier) { return earlier.face == combed.face; }))
+      findings.add("root-plan.face-twice", row + "/face", {{"face", face_name(combed.face)}});
+    if (!findings.not_negative(combed.depth, row + "/depth_cm") || !block) continue;
+    const bool lateral = combed.face == Face::right || combed.face == Face::left;
+    const bool deep = combed.face == Face::back || combed.face == Face::front;
+    const double half_cm = in_cm(lateral ? block->length : deep ? block->width : block->height) / 2;
+    if (in_cm(combed.depth) > half_cm + 1e-9)
+      findings.add("root-plan.combed-past-middle", row + "/depth_cm", {{"depth_cm", in_cm(combed.depth)}, {"limit_cm", half_cm}});
+  }
+}
+
+void check_directions(Findings& findings, const RootMassPlan& plan) {
+  for (std::size_t i = 0; i < plan.cut_order.size(); ++i) {
+    const auto before = plan.cut_order.begin() + static_cast<std::ptrdiff_t>(i);
+    if (std::find(plan.cut_order.begin(), before, plan.cut_order[i]) != before)
+      findings.add("root-plan.direction-twice", "/cut_order/" + std::to_string(i), {{"direction", direction_name(plan.cut_order[i])}});
+  }
+  for (std::size_t i = 0; i < plan.stopped.size(); ++i) {
+    const std::string row = "/stopped/" + std::to_string(i);
+    findings.not_negative(plan.stopped[i].depth, row + "/depth_cm");
+    if (std::any_of(plan.stopped.begin(), plan.stopped.begin() + static_cast<std::ptrdiff_t>(i),
+                    [&](const StoppedCut& earlier) { return earlier.direction == plan.stopped[i].direction; }))
+      findings.add("root-plan.direction-twice", row + "/direction", {{"direction", direction_name(plan.stopped[i].direction)}});
+  }
+}
+
+void check_pose(Findings& findings, const RootMassPlan& plan) {
+  findings.angle(plan.pose.turn, -360, 360, "/pose/turn_deg");
+  findings.angle(plan.pose.tip, 0, 90, "/pose/tip_deg");
+  findings.angle(plan.pose.tip_toward, -360, 360, "/pose/tip_toward_deg");
+  findings.angle(plan.turn_most, 0, 180, "/turn_most_deg");
+  if (plan.tip_least) {
+    findings.angle(*plan.tip_least, 0, 90, "/tip_least_deg");
+    if (*plan.tip_least > plan.pose.tip)
+      findings.add("root-plan.tip-least-above-tip", "/tip_least_deg",
+                   {{"angle_deg", in_deg(*plan.tip_least)}, {"tip_deg", in_deg(plan.pose.tip)}});
+  }
+  findings.not_negative(plan.trunk_height_least.quantity(), "/trunk_height_least_cm");
+  if (plan.pose.trunk_base) findings.not_negative(plan.pose.trunk_base->quantity(), "/pose/trunk_base_cm");
+}
+
+}  // namespace
+
+std::string direction_name(Direction direction) { return std::string(direction_names[static_cast<std::size_t>(direction)]); }
+std::string face_name(Face face) { return std::string(face_names[static_cast<std::size_t>(face)]); }
+
+std::optional<Direction> direction_named(std::string_view name) {
+  const auto found = std::ranges::find(direction_names, name);
+  if (found == direction_names.end()) return std::nullopt;
+  return static_cast<Direction>(found - direction_names.begin());
+}
+
+std::optional<Face> face_named(std::string_view name) {
+  const auto found = std::ranges::find(face_names, name);
+  if (found == face_names.end()) return std::nullopt;
+  return static_cast<Face>(found - face_names.begin());
+}
+
+Problems check(const RootMassPlan& plan) {
+  Findings findings;
+  const std::optional<Lengths> block = check_block(findings, plan.block);
+  Problems pot = check(plan.pot);
+  const bool good_pot = pot.empty();
+  findings.nested(std::move(pot), "/pot");
+  for (std::size_t i = 0; i < plan.free_pots.size(); ++i)
+    findings.nested(check(plan.free_pots[i]), "/free_pots/" + std::to_string(i));
+  if (good_pot) check_clearances(findings, plan);
+  check_pose(findings, plan);
+  check_faces(findings, plan, block);
+  check_directions(findings, plan);
+  if (plan.working_depth) findings.positive(*plan.working_depth, "/working_depth_cm");
+  if (!(in_ml(plan.displaced) >= 0 && std::isfinite(in_ml(plan.displaced))))
+    findings.add("root-plan.volume-negative", "/displaced_ml", {{"volume_ml", in_ml(plan.displaced)}});
+  findings.share(plan.untouched_least, "/limits/untouched_least");
+  findings.share(plan.removed_most, "/limits/removed_most");
+  if (plan.interval_years && !(*plan.interval_years >= 1 && *plan.interval_years <= 100))
+    findings.add("root-plan.interval-range", "/interval_years", {{"years", static_cast<double>(*plan.interval_years)}});
+  if (plan.bare_root && group_defaults(plan.group).bare_root == BareRoot::never)
+    findings.add("root-plan.conifer-bare-root", "/bare_root");
+  return std::move(findings).take();
+}
+
+}  // namespace gritwright
