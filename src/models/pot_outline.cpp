@@ -1,0 +1,289 @@
+#include "gritwright/models/pot_outline.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <tuple>
+
+namespace gritwright {
+
+namespace {
+
+using std::numbers::pi;
+using std::numbers::sqrt2;
+using std::numbers::sqrt3;
+
+constexpr int profile_steps = 512;
+constexpr int support_angles = 33;
+
+double square(double value) { return value * value; }
+
+/// Largest projection of (x, y), folded into the first quadrant, on the flats' normals.
+double hexagon_reach(double x, double y) { return std::max(y, sqrt3 / 2 * x + y / 2); }
+double octagon_reach(double x, double y) { return std::max({x, y, (x + y) / sqrt2}); }
+
+/// Distance from a point of the first quadrant to the ellipse, by the centres of curvature.
+double ellipse_distance(double x, double y, double a, double b) {
+  double tx = 1 / sqrt2;
+  double ty = 1 / sqrt2;
+  for (int i = 0; i < 6; ++i) {
+    const double centre_x = (a * a - b * b) * tx * tx * tx / a;
+    const double centre_y = (b * b - a * a) * ty * ty * ty / b;
+    const double radius = std::hypot(a * tx - centre_x, b * ty - centre_y);
+    const double away = std::hypot(x - centre_x, y - centre_y);
+    if (away < 1e-12) break;
+    tx = std::clamp(((x - centre_x) * radius / away + centre_x) / a, 0.0, 1.0);
+    ty = std::clamp(((y - centre_y) * radius / away + centre_y) / b, 0.0, 1.0);
+    const double length = std::hypot(tx, ty);
+    tx /= length;
+    ty /= length;
+  }
+  return std::hypot(x - a * tx, y - b * ty);
+}
+
+/// Inside a convex outline the distance to it is the least distance to a line that touches it.
+double superellipse_distance(double x, double y, double a, double b, double n) {
+  const double q = n > 1 + 1e-9 ? n / (n - 1) : 1e9;
+  const auto support = [&](double angle) {
+    const double u = a * std::cos(angle);
+    const double v = b * std::sin(angle);
+    const double large = std::max(u, v);
+    const double small = std::min(u, v);
+    return large * std::pow(1 + std::pow(small / large, q), 1 / q);
+  };
+  const auto gap = [&](double angle) { return support(angle) - x * std::cos(angle) - y * std::sin(angle); };
+  double best_angle = 0;
+  double best = gap(0);
+  const double step = pi / 2 / (support_angles - 1);
+  for (int i = 1; i < support_angles; ++i) {
+    const double here = gap(step * i);
+    if (here < best) {
+      best = here;
+      best_angle = step * i;
+    }
+  }
+  double low = std::max(0.0, best_angle - step);
+  double high = std::min(pi / 2, best_angle + step);
+  for (int i = 0; i < 24; ++i) {
+    const double third = (high - low) / 3;
+    (gap(low + third) < gap(high - third) ? high : low) = gap(low + third) < gap(high - third) ? high - third : low + third;
+  }
+  return std::min(best, gap((low + high) / 2));
+}
+
+}  // namespace
+
+double Outline::gauge(double x_cm, double y_cm) const {
+  const double x = std::abs(x_cm);
+  const double y = std::abs(y_cm);
+  switch (kind) {
+    case Kind::rectangle: return std::max(x / half_length_cm, y / half_width_cm);
+    case Kind::ellipse: return std::hypot(x / half_length_cm, y / half_width_cm);
+    case Kind::hexagon: return hexagon_reach(x, y) / half_length_cm;
+    case Kind::octagon: return octagon_reach(x, y) / half_length_cm;
+    case Kind::superellipse: break;
+  }
+  return std::pow(std::pow(x / half_length_cm, exponent) + std::pow(y / half_width_cm, exponent), 1 / exponent);
+}
+
+double Outline::curve_depth_cm(double x_cm, double y_cm) const {
+  const double x = std::abs(x_cm);
+  const double y = std::abs(y_cm);
+  if (half_length_cm <= 0 || half_width_cm <= 0) return -std::hypot(x, y);
+  if (kind == Kind::ellipse && half_length_cm == half_width_cm) return half_length_cm - std::hypot(x, y);
+  const double outside = gauge(x, y);
+  if (outside > 1) return (1 - outside) * std::min(half_length_cm, half_width_cm);
+  if (kind == Kind::ellipse) return ellipse_distance(x, y, half_length_cm, half_width_cm);
+  return superellipse_distance(x, y, half_length_cm, half_width_cm, exponent);
+}
+
+double Outline::depth_inside_cm(double x_cm, double y_cm) const {
+  const double x = std::abs(x_cm);
+  const double y = std::abs(y_cm);
+  double depth = 0;
+  switch (kind) {
+    case Kind::rectangle: {
+      const double beyond_x = x - (half_length_cm - corner_cm);
+      const double beyond_y = y - (half_width_cm - corner_cm);
+      depth = corner_cm - std::hypot(std::max(beyond_x, 0.0), std::max(beyond_y, 0.0)) -
+              std::min(std::max(beyond_x, beyond_y), 0.0);
+      break;
+    }
+    case Kind::hexagon: depth = half_length_cm - hexagon_reach(x, y); break;
+    case Kind::octagon: depth = half_length_cm - octagon_reach(x, y); break;
+    case Kind::ellipse:
+    case Kind::superellipse: depth = curve_depth_cm(x, y); break;
+  }
+  return depth - inset_cm;
+}
+
+bool Outline::holds(double x_cm, double y_cm, double inset) const {
+  const double x = std::abs(x_cm);
+  const double y = std::abs(y_cm);
+  const double all = inset + inset_cm;
+  if (kind == Kind::rectangle && all >= corner_cm) return x <= half_length_cm - all && y <= half_width_cm - all;
+  if (kind != Kind::ellipse && kind != Kind::superellipse) return depth_inside_cm(x, y) >= inset;
+  if (x > half_length_cm - all || y > half_width_cm - all) return false;
+  const double least = exponent >= 2 || kind == Kind::ellipse ? std::min(half_length_cm, half_width_cm)
+                                                               : half_length_cm * half_width_cm / std::hypot(half_length_cm, half_width_cm);
+  const double most = kind == Kind::ellipse || exponent <= 2 ? std::max(half_length_cm, half_width_cm) : std::hypot(half_length_cm, half_width_cm);
+  if (least <= 0) return false;
+  const double here = gauge(x, y);
+  if (here <= 1 - all / least) return true;
+  if (here > 1 - all / most) return false;
+  return curve_depth_cm(x, y) >= all;
+}
+
+double Outline::reach_x_cm(double inset) const {
+  const double all = inset + inset_cm;
+  if (kind == Kind::hexagon) return (half_length_cm - all) * 2 / sqrt3;
+  return half_length_cm - all;
+}
+
+double Outline::reach_y_cm(double inset) const { return half_width_cm - inset - inset_cm; }
+
+std::vector<std::pair<double, double>> Outline::points(int per_quadrant) const {
+  std::vector<std::pair<double, double>> ring;
+  const double a = half_length_cm - inset_cm;
+  const double b = half_width_cm - inset_cm;
+  const auto regular = [&](int corners, double first_angle) {
+    const double radius = a / std::cos(pi / corners);
+    for (int i = 0; i < corners; ++i) {
+      const double angle = first_angle + 2 * pi * i / corners;
+      ring.emplace_back(radius * std::cos(angle), radius * std::sin(angle));
+    }
+  };
+  switch (kind) {
+    case Kind::hexagon: regular(6, 0); return ring;
+    case Kind::octagon: regular(8, pi / 8); return ring;
+    case Kind::rectangle: {
+      const double corner = std::max(0.0, corner_cm - inset_cm);
+      const int steps = corner_cm > 0 ? 8 : 0;
+      for (int quadrant = 0; quadrant < 4; ++quadrant) {
+        const double sx = quadrant == 0 || quadrant == 3 ? 1 : -1;
+        const double sy = quadrant < 2 ? 1 : -1;
+        for (int i = 0; i <= steps; ++i) {
+          const double angle = pi / 2 * (quadrant + (steps > 0 ? static_cast<double>(i) / steps : 0.5));
+          const double out_x = steps > 0 ? corner * std::cos(angle) : sx * corner;
+          const double out_y = steps > 0 ? corner * std::sin(angle) : sy * corner;
+          ring.emplace_back(sx * (a - corner) + out_x, sy * (b - corner) + out_y);
+        }
+      }
+      return ring;
+    }
+    case Kind::ellipse:
+    case Kind::superellipse: break;
+  }
+  const double power = kind == Kind::ellipse ? 1 : 2 / exponent;
+  for (int i = 0; i < 4 * per_quadrant; ++i) {
+    const double angle = pi / 2 * i / per_quadrant;
+    const double c = std::cos(angle);
+    const double s = std::sin(angle);
+    // On the axes the power would lift a rounding error.
+    const bool on_axis = i % per_quadrant == 0;
+    const bool on_x = i % (2 * per_quadrant) == 0;
+    const double u = on_axis ? (on_x ? 1 : 0) : std::pow(std::abs(c), power);
+    const double v = on_axis ? (on_x ? 0 : 1) : std::pow(std::abs(s), power);
+    ring.emplace_back(std::copysign(a * u, c), std::copysign(b * v, s));
+  }
+  return ring;
+}
+
+PotOutlines::PotOutlines(const PotGeometry& pot)
+    : depth_cm_(in_cm(pot.container().depth)), fillet_cm_(in_cm(pot.container().fillet_radius)), shape_(pot.container().shape) {
+  const Container& container = pot.container();
+  const Section floor = pot.section_at(Depth{});
+  const Section middle = pot.section_at(container.depth * 0.5);
+  const Section rim = pot.section_at(container.depth);
+  length_floor_ = in_cm(floor.length) / 2;
+  width_floor_ = in_cm(floor.width) / 2;
+  length_rim_ = in_cm(rim.length) / 2;
+  width_rim_ = in_cm(rim.width) / 2;
+  pattern_.kind = Outline::Kind::ellipse;
+  straight_ = true;
+  turned_in_ = length_floor_ > length_rim_ + 1e-9 || width_floor_ > width_rim_ + 1e-9;
+  switch (shape_) {
+    case Shape::rectangular:
+      pattern_.kind = Outline::Kind::rectangle;
+      pattern_.corner_cm = in_cm(container.corner_radius);
+      break;
+    case Shape::hexagonal: pattern_.kind = Outline::Kind::hexagon; break;
+    case Shape::octagonal: pattern_.kind = Outline::Kind::octagon; break;
+    case Shape::superellipse:
+      pattern_.kind = Outline::Kind::superellipse;
+      pattern_.exponent = *container.exponent;
+      break;
+    case Shape::drum: {
+      const double low = square(length_floor_);
+      const double mid = square(in_cm(middle.length) / 2);
+      const double high = square(length_rim_);
+      square_ = {low, (4 * mid - 3 * low - high) / depth_cm_, 2 * (low - 2 * mid + high) / square(depth_cm_)};
+      turned_in_ = std::max(low, mid) > high + 1e-9;
+      straight_ = false;
+      break;
+    }
+    case Shape::bowl: straight_ = false; break;
+    case Shape::profile: {
+      straight_ = false;
+      for (int i = 0; i <= profile_steps; ++i)
+        radius_.push_back(std::sqrt(std::max(0.0, pot.profile().area_cm2(depth_cm_ * i / profile_steps)) / pi));
+      narrow_above_ = radius_;
+      for (std::size_t i = narrow_above_.size() - 1; i-- > 0;) narrow_above_[i] = std::min(narrow_above_[i], narrow_above_[i + 1]);
+      for (std::size_t i = 0; i < radius_.size(); ++i) turned_in_ = turned_in_ || radius_[i] > narrow_above_[i] + 1e-6;
+      break;
+    }
+    case Shape::oval:
+    case Shape::round: break;
+  }
+}
+
+std::pair<double, double> PotOutlines::half_sides_cm(double height_cm) const {
+  const double height = std::clamp(height_cm, 0.0, depth_cm_);
+  const double along = height / depth_cm_;
+  switch (shape_) {
+    case Shape::drum: {
+      const double radius = std::sqrt(std::max(0.0, square_[0] + height * (square_[1] + height * square_[2])));
+      return {radius, radius};
+    }
+    case Shape::bowl: {
+      const double share = std::sqrt(along * (2 - along));
+      return {length_rim_ * share, width_rim_ * share};
+    }
+    case Shape::profile: {
+      const double place = along * profile_steps;
+      const auto below = std::min(static_cast<std::size_t>(place), static_cast<std::size_t>(profile_steps - 1));
+      const double radius = radius_[below] + (place - static_cast<double>(below)) * (radius_[below + 1] - radius_[below]);
+      return {radius, radius};
+    }
+    default: break;
+  }
+  return {length_floor_ + (length_rim_ - length_floor_) * along, width_floor_ + (width_rim_ - width_floor_) * along};
+}
+
+Outline PotOutlines::at(double height_cm) const {
+  Outline outline = pattern_;
+  std::tie(outline.half_length_cm, outline.half_width_cm) = half_sides_cm(height_cm);
+  if (height_cm < fillet_cm_) {
+    const double u = std::max(0.0, height_cm) / fillet_cm_;
+    outline.inset_cm = fillet_cm_ * (1 - std::sqrt(u * (2 - u)));
+  }
+  return outline;
+}
+
+std::optional<Outline> PotOutlines::mouth_above(double height_cm) const {
+  if (!turned_in_ || height_cm >= depth_cm_) return std::nullopt;
+  const auto [length, width] = half_sides_cm(height_cm);
+  Outline mouth = pattern_;
+  if (shape_ == Shape::profile) {
+    const auto step = static_cast<std::size_t>(std::clamp(height_cm / depth_cm_, 0.0, 1.0) * profile_steps);
+    mouth.half_length_cm = mouth.half_width_cm = narrow_above_[step];
+  } else {
+    mouth.half_length_cm = length_rim_;
+    mouth.half_width_cm = width_rim_;
+  }
+  const double hair = 1e-9;
+  if (length <= mouth.half_length_cm + hair && width <= mouth.half_width_cm + hair) return std::nullopt;
+  return mouth;
+}
+
+}  // namespace gritwright

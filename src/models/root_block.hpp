@@ -1,0 +1,52 @@
+#pragma once
+// The root mass in its own frame (tree frame): inside or not, its facets, its volume, and the fixed set of points that stands
+// for it. Plain numbers in cm.
+
+#include <cstddef>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "convex_body.hpp"
+#include "gritwright/domain/root_mass_plan.hpp"
+#include "gritwright/models/pot_outline.hpp"
+
+namespace gritwright {
+
+class RootBlockBody {
+ public:
+  /// Precondition: the block passed check().
+  explicit RootBlockBody(const RootBlock& block);
+
+  [[nodiscard]] double length_cm() const { return length_cm_; }
+  [[nodiscard]] double width_cm() const { return width_cm_; }
+  [[nodiscard]] double height_cm() const { return height_cm_; }
+  [[nodiscard]] double volume_cm3() const { return volume_cm3_; }
+
+  [[nodiscard]] bool contains(const Point3& p) const;
+
+  /// How deep a point lies behind a face of the block's box, square to it.
+  [[nodiscard]] double depth_behind(Face face, const Point3& p) const;
+  /// Outward normal of a face.
+  [[nodiscard]] static Point3 outward(Face face);
+  /// Half space of the points that lie deeper than `depth_cm` behind a face.
+  [[nodiscard]] HalfSpace deeper_than(Face face, double depth_cm) const;
+
+  /// Facets; `per_quadrant` for curves.
+  [[nodiscard]] ConvexBody facets(int per_quadrant) const;
+
+  /// Those of the first `count` points of Hammersley's set over the box that lie in the block.
+  [[nodiscard]] std::vector<Point3> points(std::size_t count) const;
+
+ private:
+  enum class Form { box, elliptic, rounded, pot };
+  Form form_ = Form::box;
+  double length_cm_ = 0;
+  double width_cm_ = 0;
+  double height_cm_ = 0;
+  double exponent_ = 2;
+  double volume_cm3_ = 0;
+  std::shared_ptr<const PotOutlines> outlines_;
+};
+
+}  // namespace gritwright

@@ -1,0 +1,14 @@
+#pragma once
+#include "gritwright/models/root_plan.hpp"
+#include "root_ladder.hpp"
+#include "root_space.hpp"
+
+namespace gritwright {
+
+/// What a grower should think of before this plan; nothing is forbidden by it. Codes root-plan.*.
+[[nodiscard]] Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const AllowedSpace& space, const PlanGround& ground);
+
+/// What holds for every plan of the tree.
+[[nodiscard]] Notes notes_for(const RootMassPlan& plan, const AllowedSpace& space);
+
+}  // namespace gritwright

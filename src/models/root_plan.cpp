@@ -1,0 +1,362 @@
+#include "gritwright/models/root_plan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "root_cautions.hpp"
+#include "root_ladder.hpp"
+
+namespace gritwright {
+
+namespace {
+
+constexpr std::size_t full_points = 100000;
+constexpr std::size_t coarse_points = 12500;
+constexpr int full_facets = 64;
+constexpr int live_facets = 16;
+constexpr std::array stops_listed_cm{0.0, 3.0, 6.0, 9.0};
+
+PotVolume volume_of(const PlanGround& ground, double share) { return pot_ml(ground.block.volume_cm3() * share); }
+
+Depth soil_at(const AllowedSpace& space, const PoseNumbers& pose) { return depth_cm(space.soil_cm(pose.x_cm, pose.y_cm)); }
+
+Notes no_room(const AllowedSpace& space) {
+  if (space.lowest_cm() < space.highest_cm()) return {};
+  return {{"root-plan.no-room", Level::warning, "", {{"lowest_cm", space.lowest_cm()}, {"highest_cm", space.highest_cm()}}}};
+}
+
+/// V(fill line) + mound - layers - kept root mass under the soil - trunk and stones.
+PotVolume main_mix(const AllowedSpace& space, PotVolume kept_under_soil, PotVolume displaced) {
+  return space.geometry().main_mix_volume() - kept_under_soil - displaced;
+}
+
+class Planner {
+ public:
+  Planner(const RootMassPlan& plan, PlanDetail detail)
+      : plan_(plan),
+        ground_(plan, detail == PlanDetail::full ? full_points : coarse_points, coarse_points,
+                detail == PlanDetail::full ? full_facets : live_facets),
+        space_(plan.pot, plan.side_clearance, plan.below_clearance) {
+    for (const StoppedCut& stop : plan.stopped) given_stops_.push_back({face_of(stop.direction), stop.direction, in_cm(stop.depth)});
+    std::vector<std::size_t> order(plan.free_pots.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return in_ml(PotGeometry(plan.free_pots[i]).volume()); });
+    for (const std::size_t i : order) {
+      AllowedSpace space(plan.free_pots[i], plan.side_clearance, plan.below_clearance);
+      if (space.lowest_cm() < space.highest_cm()) free_.push_back({i, std::move(space)});
+    }
+  }
+
+  [[nodiscard]] const PlanGround& ground() const { return ground_; }
+  [[nodiscard]] const AllowedSpace& space() const { return space_; }
+
+  /// With further stops: the plan, in the first pot that will do, or what can be done this year.
+  [[nodiscard]] WorkedPlan work(const std::string& name, const std::vector<Stop>& further) const {
+    std::vector<Stop> stops = given_stops_;
+    for (const Stop& stop : further) {
+      const auto same = std::ranges::find(stops, stop.direction, &Stop::direction);
+      if (same == stops.end()) stops.push_back(stop);
+    }
+    const Climb first = climb(ground_, space_, stops);
+    if (first.fits) return finished(name, first, space_, nullptr);
+    for (const FreePot& pot : free_) {
+      const Climb other = climb(ground_, pot.space, stops);
+      if (other.fits) return finished(name, other, pot.space, &pot);
+    }
+    return staged(name, first);
+  }
+
+  /// The old face nearest to a direction at the pose as given.
+  [[nodiscard]] Face face_of(Direction direction) const {
+    return nearest_face(placement(ground_, given_pose(ground_, space_)), direction);
+  }
+
+ private:
+  struct FreePot {
+    std::size_t index;
+    AllowedSpace space;
+  };
+
+  [[nodiscard]] WorkedPlan described(const std::string& name, const Climb& climb, const AllowedSpace& space) const {
+    WorkedPlan worked;
+    const PoseNumbers& pose = climb.at.pose;
+    worked.name = name;
+    worked.right = length_cm(pose.x_cm);
+    worked.back = length_cm(pose.y_cm);
+    worked.turn = angle_deg(pose.turn_deg);
+    worked.tip = angle_deg(pose.tip_deg);
+    worked.tip_toward = angle_deg(pose.tip_toward_deg);
+    worked.trunk_base = depth_cm(pose.z_cm);
+    worked.soil_line = soil_at(space, pose);
+    worked.combed = plan_.combed;
+    worked.rungs = climb.rungs;
+    worked.fits = climb.fits;
+    const Placement posed = placement(ground_, pose);
+    for (const CutNumbers& cut : climb.at.cuts)
+      worked.cuts.push_back({nearest_face(posed, cut.direction), cut.direction, length_cm(cut.depth_cm)});
+    return worked;
+  }
+
+  void count(WorkedPlan& worked, const Cutting& cut) const {
+    const PointShares shares = ground_.fine.shares(cut);
+    worked.removed_share = 1 - shares.kept;
+    worked.kept = volume_of(ground_, shares.kept);
+    worked.kept_under_soil = volume_of(ground_, shares.kept_under_soil);
+    if (plan_.bare_root) return;
+    const UntouchedPart part = ground_.fine.untouched(cut, ground_.working_cm, plan_.combed, ground_.trunk_base);
+    worked.untouched_share = part.share;
+    for (const Cell& cell : part.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
+  }
+
+  [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
+    WorkedPlan worked = described(name, climb, space);
+    count(worked, cutting(ground_, space, climb.at));
+    if (climb.at.rise_cm > 0) {
+      double over = 0;
+      for (const Point3& p : climb.at.remaining.corners())
+        if (p.z > space.highest_cm()) over = std::max(over, p.z - space.soil_cm(p.x, p.y));
+      worked.shoulder = depth_cm(over);
+    }
+    if (pot != nullptr) {
+      worked.other_pot = plan_.free_pots[pot->index].name;
+      worked.other_pot_index = pot->index;
+      worked.rungs.push_back(Rung::other_pot);
+    }
+    // Without its ground a root mass takes up next to nothing; how much is not known.
+    if (plan_.bare_root) worked.kept_under_soil = PotVolume{};
+    worked.fill = main_mix(space, worked.kept_under_soil, plan_.displaced);
+    worked.cautions = cautions_for(plan_, worked, space, ground_);
+    return worked;
+  }
+
+  /// This year's part of the cuts: as much of each as the group bears, back into the old pot.
+  [[nodiscard]] WorkedPlan staged(const std::string& name, const Climb& climb) const {
+    WorkedPlan worked = described(name, climb, space_);
+    const Placement posed = placement(ground_, climb.at.pose);
+    const ConvexBody body = posed.to_pot(ground_.facets);
+    const auto cut_by = [&](double part) {
+      Cutting cut{posed, nullptr, 0, {}};
+      for (const CutNumbers& whole : climb.at.cuts) {
+        const Point3 out = along(whole.direction);
+        cut.planes.push_back({out, body.farthest(out) - part * whole.depth_cm});
+      }
+      return cut;
+    };
+    const auto bears = [&](double part) {
+      if (plan_.bare_root) return true;
+      const Cutting cut = cut_by(part);
+      if (ground_.removed_most && 1 - ground_.coarse.shares(cut).kept > *ground_.removed_most) return false;
+      return !ground_.untouched_least ||
+             ground_.coarse.untouched(cut, ground_.working_cm, plan_.combed, ground_.trunk_base).share >= *ground_.untouched_least;
+    };
+    double part = 1;
+    if (!bears(1)) {
+      double low = 0;
+      double high = 1;
+      for (int i = 0; i < 8; ++i) {
+        const double middle = (low + high) / 2;
+        (bears(middle) ? low : high) = middle;
+      }
+      part = low;
+    }
+    for (PlannedCut& cut : worked.cuts) cut.depth = cut.depth * part;
+    if (part == 0) worked.cuts.clear();
+    count(worked, cut_by(part));
+    worked.kept_under_soil = worked.kept;
+    // What comes off is what its old pot lacks afterwards.
+    worked.fill = volume_of(ground_, worked.removed_share);
+    worked.fits = false;
+    worked.rungs.push_back(Rung::staging);
+    worked.rest_after_years = plan_.interval_years ? plan_.interval_years : group_defaults(plan_.group).interval_least_years;
+    worked.cautions = cautions_for(plan_, worked, space_, ground_);
+    append(worked.cautions, why_not(climb));
+    return worked;
+  }
+
+  [[nodiscard]] Notes why_not(const Climb& climb) const {
+    Notes notes;
+    for (const Direction direction : directions) {
+      const double rest = climb.at.rest_cm[static_cast<std::size_t>(direction)];
+      if (rest > 1e-6)
+        notes.push_back({"root-plan.still-too-large", Level::warning, direction_name(direction), {{"excess_cm", rest}}});
+    }
+    if (climb.shoulder_too_steep) notes.push_back({"root-plan.shoulder-too-steep", Level::note, "", {}});
+    if (climb.at.corners_forbidden) notes.push_back({"root-plan.corner-forbidden", Level::warning, "", {}});
+    if (climb.limits_broken) notes.push_back({"root-plan.more-than-group-bears", Level::warning, "", {}});
+    return notes;
+  }
+
+  const RootMassPlan& plan_;
+  PlanGround ground_;
+  AllowedSpace space_;
+  std::vector<Stop> given_stops_;
+  std::vector<FreePot> free_;
+};
+
+const PlannedCut* largest_cut(const WorkedPlan& plan, const std::vector<StoppedCut>& stopped) {
+  const PlannedCut* largest = nullptr;
+  for (const PlannedCut& cut : plan.cuts) {
+    // What was stopped already was cut; it can't prove impossible any more.
+    if (std::ranges::any_of(stopped, [&](const StoppedCut& stop) { return stop.direction == cut.direction; })) continue;
+    if (largest == nullptr || cut.depth > largest->depth) largest = &cut;
+  }
+  return largest;
+}
+
+void add_fallbacks(RootPlanAnswer& answer, const Planner& planner, const RootMassPlan& plan) {
+  std::vector<Stop> impossible;
+  for (const char* name : {"B", "C"}) {
+    const PlannedCut* cut = largest_cut(answer.plans.back(), plan.stopped);
+    if (cut == nullptr) return;
+    impossible.push_back({cut->face, cut->direction, 0});
+    answer.plans.push_back(planner.work(name, impossible));
+  }
+}
+
+StopRow row_of(double stops_at_cm, const WorkedPlan& plan) {
+  StopRow row;
+  row.stops_at = length_cm(stops_at_cm);
+  const auto below = std::ranges::find(plan.cuts, Direction::down, &PlannedCut::direction);
+  if (below != plan.cuts.end()) row.below = below->depth;
+  row.trunk_base = plan.trunk_base;
+  row.untouched_share = plan.untouched_share;
+  row.fill = plan.fill;
+  row.fits = plan.fits;
+  return row;
+}
+
+void add_stop_table(RootPlanAnswer& answer, const Planner& planner) {
+  const WorkedPlan& plan = answer.plans.front();
+  const auto upper = std::ranges::find(plan.cuts, Direction::up, &PlannedCut::direction);
+  if (upper == plan.cuts.end()) return;
+  for (const double stops_at : stops_listed_cm) {
+    // Whoever gets farther than the plan asks stops where it ends.
+    if (stops_at >= in_cm(upper->depth) - 1e-9)
+      answer.stop_table.push_back(row_of(stops_at, plan));
+    else
+      answer.stop_table.push_back(row_of(stops_at, planner.work("", {{planner.face_of(Direction::up), Direction::up, stops_at}})));
+  }
+}
+
+std::vector<Limitation> limitations_at(const PlanGround& ground, const AllowedSpace& space, const PoseNumbers& pose) {
+  const auto excess = excesses(space, placement(ground, pose).to_pot(ground.facets));
+  std::vector<Limitation> limitations;
+  for (const Direction direction : directions) {
+    const double cm = excess[static_cast<std::size_t>(direction)];
+    if (cm > 1e-7) limitations.push_back({direction, length_cm(cm)});
+  }
+  std::ranges::stable_sort(limitations, [](const Limitation& a, const Limitation& b) {
+    return in_cm(a.excess) > in_cm(b.excess) + 1e-9;
+  });
+  return limitations;
+}
+
+/// Share of the block still outside after each straight cut has taken its excess.
+double corners_share(const PlanGround& ground, const AllowedSpace& space, const PoseNumbers& pose,
+                     const std::vector<Limitation>& limitations) {
+  const Placement posed = placement(ground, pose);
+  const ConvexBody body = posed.to_pot(ground.facets);
+  Cutting straight{posed, nullptr, 0, {}};
+  for (const Limitation& limitation : limitations) {
+    const Point3 out = along(limitation.direction);
+    straight.planes.push_back({out, body.farthest(out) - in_cm(limitation.excess)});
+  }
+  Cutting both = straight;
+  both.space = &space;
+  return ground.fine.shares(straight).kept - ground.fine.shares(both).kept;
+}
+
+PoseNumbers pose_with_trunk_free(const PlanGround& ground, const AllowedSpace& space) {
+  PoseNumbers pose = given_pose(ground, space);
+  pose.z_cm = std::max(pose.z_cm, space.soil_cm(pose.x_cm, pose.y_cm) + in_cm(ground.plan.trunk_height_least));
+  return pose;
+}
+
+/// A larger pot of the same kind: rim, base and middle by as much, the floor lower.
+Container grown(const Container& pot, double length, double width, double depth) {
+  Container larger = pot;
+  const auto grow = [&](Section& section) {
+    section.length = section.length + length_cm(length);
+    section.width = section.width + length_cm(width);
+  };
+  grow(larger.rim);
+  if (larger.base) grow(*larger.base);
+  if (larger.middle) grow(*larger.middle);
+  larger.depth = larger.depth + depth_cm(depth);
+  larger.water_fill.reset();
+  return larger;
+}
+
+}  // namespace
+
+Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) {
+  if (Problems problems = check(plan); !problems.empty()) return problems;
+  const Planner planner(plan, detail);
+  if (const Notes notes = no_room(planner.space()); !notes.empty())
+    return Problem{notes.front().code, Place{{}, {}, {}, "/pot"}, notes.front().facts};
+  RootPlanAnswer answer;
+  answer.block_volume = pot_ml(planner.ground().block.volume_cm3());
+  const PoseNumbers pose = pose_with_trunk_free(planner.ground(), planner.space());
+  answer.limitations = limitations_at(planner.ground(), planner.space(), pose);
+  answer.corners_share = corners_share(planner.ground(), planner.space(), pose, answer.limitations);
+  answer.plans.push_back(planner.work("A", {}));
+  if (detail == PlanDetail::full) {
+    add_fallbacks(answer, planner, plan);
+    add_stop_table(answer, planner);
+  }
+  answer.notes = notes_for(plan, planner.space());
+  return answer;
+}
+
+std::optional<PotGrowth> smallest_fitting_growth(const RootMassPlan& plan) {
+  const PlanGround ground(plan, coarse_points, coarse_points, live_facets);
+  const auto fits = [&](double length, double width, double depth) {
+    const AllowedSpace space(grown(plan.pot, length, width, depth), plan.side_clearance, plan.below_clearance);
+    return space.lowest_cm() < space.highest_cm() && climb(ground, space, {}).fits;
+  };
+  // A table of areas has no lengths to grow.
+  if (plan.pot.shape == Shape::profile || fits(0, 0, 0)) return std::nullopt;
+  const bool one_width = plan.pot.shape == Shape::round || plan.pot.shape == Shape::drum || plan.pot.shape == Shape::hexagonal ||
+                         plan.pot.shape == Shape::octagonal;
+  std::vector<std::array<double, 3>> ways{{0, 0, 1}};
+  if (one_width) {
+    ways.push_back({1, 1, 0});
+  } else {
+    ways.push_back({1, 0, 0});
+    ways.push_back({0, 1, 0});
+  }
+  const auto least = [&](const std::array<double, 3>& way) -> std::optional<double> {
+    constexpr double most_cm = 30;
+    const auto fits_at = [&](double cm) { return fits(way[0] * cm, way[1] * cm, way[2] * cm); };
+    if (!fits_at(most_cm)) return std::nullopt;
+    double low = 0;
+    double high = most_cm;
+    for (int i = 0; i < 9; ++i) {
+      const double middle = (low + high) / 2;
+      (fits_at(middle) ? high : low) = middle;
+    }
+    return high;
+  };
+  std::optional<PotGrowth> best;
+  double best_cm = 0;
+  const auto consider = [&](const std::array<double, 3>& way) {
+    const auto cm = least(way);
+    if (!cm || (best && *cm >= best_cm)) return;
+    best_cm = *cm;
+    best = PotGrowth{length_cm(way[0] * *cm), length_cm(way[1] * *cm), length_cm(way[2] * *cm)};
+  };
+  for (const auto& way : ways) consider(way);
+  if (!best) consider({1, 1, 1});
+  return best;
+}
+
+FitAtPose fit_at_pose(const RootMassPlan& plan) {
+  const PlanGround ground(plan, full_points, 1, full_facets);
+  const AllowedSpace space(plan.pot, plan.side_clearance, plan.below_clearance);
+  const PoseNumbers pose = given_pose(ground, space);
+  const OutsideShares shares = outside_shares(ground, space, pose);
+  return {limitations_at(ground, space, pose), shares.outside, shares.not_permitted};
+}
+
+}  // namespace gritwright

@@ -1,0 +1,252 @@
+#include "root_points.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+#include <numbers>
+
+namespace gritwright {
+
+namespace {
+
+constexpr double hair_cm = 1e-7;
+
+bool keeps(const Cutting& cutting, const Point3& in_pot) {
+  for (const HalfSpace& plane : cutting.planes)
+    if (plane.beyond(in_pot) > 0) return false;
+  return cutting.space == nullptr || cutting.space->holds(in_pot, cutting.rise_cm);
+}
+
+/// A surface near a point: distance along its normal, and the normal, pointing to what is removed.
+struct NearSurface {
+  double distance_cm;
+  Point3 normal;
+};
+
+class TouchTest {
+ public:
+  TouchTest(const RootBlockBody& block, const Cutting& cutting, double working_cm)
+      : block_(block), cutting_(cutting), working_cm_(working_cm) {
+    if (cutting.space == nullptr) return;
+    level_cm_ = working_cm * std::hypot(1, cutting.space->steepest_lean());
+    // A surface that the block's box does not cross takes nothing off.
+    crossed_.fill(false);
+    for (const double x : {-0.5, 0.5}) {
+      for (const double y : {-0.5, 0.5}) {
+        for (const double z : {0.0, 1.0}) {
+          const Point3 corner = cutting.placement.to_pot(Point3{x * block.length_cm(), y * block.width_cm(), z * block.height_cm()});
+          for (const Direction direction : directions) {
+            const double rise = direction == Direction::up ? cutting.rise_cm : 0;
+            if (cutting.space->excess_cm(direction, corner) > rise + hair_cm) crossed_[static_cast<std::size_t>(direction)] = true;
+          }
+          if (!cutting.space->holds_sideways(corner, -hair_cm)) wall_crossed_ = true;
+        }
+      }
+    }
+  }
+
+  /// True if something removed lies within the working depth of a kept point.
+  [[nodiscard]] bool touched(const Point3& p) const {
+    for (const HalfSpace& plane : cutting_.planes)
+      if (reaches({-plane.beyond(p), plane.normal}, p)) return true;
+    if (cutting_.space == nullptr) return false;
+    const AllowedSpace& space = *cutting_.space;
+    if (crosses(Direction::up) && reaches({space.highest_cm() + cutting_.rise_cm - p.z, {0, 0, 1}}, p)) return true;
+    if (crosses(Direction::down) && reaches({p.z - space.lowest_cm(), {0, 0, -1}}, p)) return true;
+    if (!wall_crossed_ || space.holds_sideways(p, level_cm_)) return false;
+    return near_wall(p);
+  }
+
+ private:
+  [[nodiscard]] bool crosses(Direction direction) const { return crossed_[static_cast<std::size_t>(direction)]; }
+
+  /// Is any of the block left beyond the surface, within the working depth of the point?
+  [[nodiscard]] bool reaches(const NearSurface& surface, const Point3& p) const {
+    if (surface.distance_cm > working_cm_) return false;
+    const double out = std::max(0.0, surface.distance_cm) + hair_cm;
+    if (in_block(p + out * surface.normal)) return true;
+    const double level = std::sqrt(std::max(0.0, working_cm_ * working_cm_ - out * out));
+    if (level <= 0) return false;
+    const Point3 helper = std::abs(surface.normal.z) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
+    Point3 u = cross(surface.normal, helper);
+    u = 1 / std::sqrt(dot(u, u)) * u;
+    const Point3 v = cross(surface.normal, u);
+    constexpr int spokes = 16;
+    for (const double share : {1.0, 0.5}) {
+      for (int i = 0; i < spokes; ++i) {
+        static const auto turn = [] {
+          std::array<std::array<double, 2>, spokes> table{};
+          for (int k = 0; k < spokes; ++k)
+            table[static_cast<std::size_t>(k)] = {std::cos(2 * std::numbers::pi * k / spokes), std::sin(2 * std::numbers::pi * k / spokes)};
+          return table;
+        }();
+        const auto& [c, s] = turn[static_cast<std::size_t>(i)];
+        if (in_block(p + out * surface.normal + level * share * (c * u + s * v))) return true;
+      }
+    }
+    return false;
+  }
+
+  [[nodiscard]] bool in_block(const Point3& in_pot) const { return block_.contains(cutting_.placement.to_tree(in_pot)); }
+
+  [[nodiscard]] bool near_wall(const Point3& p) const {
+    const AllowedSpace& space = *cutting_.space;
+    const double height = std::min(p.z, space.highest_cm());
+    const Outline outline = space.outlines().at(height);
+    const double side = space.side_clearance_cm();
+    if (outline.kind == Outline::Kind::rectangle && outline.corner_cm <= side) {
+      for (const Direction direction : {Direction::right, Direction::left, Direction::back, Direction::front}) {
+        if (!crosses(direction)) continue;
+        const Point3 out = along(direction);
+        const double reach = space.reach_cm(direction, height);
+        constexpr double step = 1e-4;
+        const double slope = p.z >= space.highest_cm() ? 0 : (space.reach_cm(direction, height + step) - reach) / step;
+        const double norm = std::hypot(1, slope);
+        if (reaches({(reach - dot(out, p)) / norm, 1 / norm * (out - Point3{0, 0, slope})}, p)) return true;
+      }
+      return false;
+    }
+    const auto inside = [&](const Point3& q) { return space.outlines().at(std::min(q.z, space.highest_cm())).depth_inside_cm(q.x, q.y) - side; };
+    if (near_curve(p, inside)) return true;
+    const auto mouth = space.outlines().mouth_above(height);
+    return mouth && near_curve(p, [&](const Point3& q) { return mouth->depth_inside_cm(q.x, q.y) - mouth_inset_cm; });
+  }
+
+  template <class Inside>
+  [[nodiscard]] bool near_curve(const Point3& p, const Inside& inside) const {
+    constexpr double step = 1e-3;
+    const double here = inside(p);
+    if (here > level_cm_) return false;
+    const Point3 outward{(here - inside(p + Point3{step, 0, 0})) / step, (here - inside(p + Point3{0, step, 0})) / step,
+                         (here - inside(p + Point3{0, 0, step})) / step};
+    const double steepness = std::sqrt(dot(outward, outward));
+    if (steepness < 1e-6) return false;
+    return reaches({here / steepness, 1 / steepness * outward}, p);
+  }
+
+  const RootBlockBody& block_;
+  const Cutting& cutting_;
+  double working_cm_;
+  double level_cm_ = 0;
+  std::array<bool, 6> crossed_{};
+  bool wall_crossed_ = false;
+};
+
+/// The 5 mm grid over the block's box.
+class Grid {
+ public:
+  explicit Grid(const RootBlockBody& block)
+      : low_{-block.length_cm() / 2, -block.width_cm() / 2, 0},
+        right_(cells(block.length_cm())), back_(cells(block.width_cm())), up_(cells(block.height_cm())),
+        state_(static_cast<std::size_t>(right_) * static_cast<std::size_t>(back_) * static_cast<std::size_t>(up_), unknown) {}
+
+  enum State : std::uint8_t { unknown, held, empty, reached };
+
+  [[nodiscard]] std::size_t index_of(const Point3& p) const {
+    return index({place(p.x - low_.x, right_), place(p.y - low_.y, back_), place(p.z - low_.z, up_)});
+  }
+  [[nodiscard]] std::size_t index(const Cell& cell) const {
+    return (static_cast<std::size_t>(cell.up) * static_cast<std::size_t>(back_) + static_cast<std::size_t>(cell.back)) *
+               static_cast<std::size_t>(right_) + static_cast<std::size_t>(cell.right);
+  }
+  [[nodiscard]] Cell cell(std::size_t index) const {
+    const auto i = static_cast<int>(index);
+    return {i % right_, i / right_ % back_, i / right_ / back_};
+  }
+  [[nodiscard]] Point3 centre(const Cell& cell) const {
+    return low_ + Point3{(cell.right + 0.5) * cell_cm, (cell.back + 0.5) * cell_cm, (cell.up + 0.5) * cell_cm};
+  }
+  [[nodiscard]] bool has(const Cell& cell) const {
+    return cell.right >= 0 && cell.right < right_ && cell.back >= 0 && cell.back < back_ && cell.up >= 0 && cell.up < up_;
+  }
+  std::vector<std::uint8_t>& state() { return state_; }
+
+ private:
+  static int cells(double extent_cm) { return std::max(1, static_cast<int>(std::ceil(extent_cm / cell_cm - 1e-9))); }
+  static int place(double from_low_cm, int count) { return std::clamp(static_cast<int>(from_low_cm / cell_cm), 0, count - 1); }
+
+  Point3 low_;
+  int right_, back_, up_;
+  std::vector<std::uint8_t> state_;
+};
+
+}  // namespace
+
+RootPoints::RootPoints(const RootBlockBody& block, std::size_t count) : block_(block), points_(block.points(count)) {
+  const double box = block.length_cm() * block.width_cm() * block.height_cm();
+  per_cell_ = static_cast<double>(count) * cell_cm * cell_cm * cell_cm / box;
+}
+
+PointShares RootPoints::shares(const Cutting& cutting) const {
+  std::size_t kept = 0;
+  std::size_t over = 0;
+  for (const Point3& p : points_) {
+    const Point3 in_pot = cutting.placement.to_pot(p);
+    if (!keeps(cutting, in_pot)) continue;
+    ++kept;
+    if (cutting.space != nullptr && in_pot.z > cutting.space->highest_cm() && in_pot.z > cutting.space->soil_cm(in_pot.x, in_pot.y)) ++over;
+  }
+  const double all = static_cast<double>(points_.size());
+  return {static_cast<double>(kept) / all, static_cast<double>(kept - over) / all};
+}
+
+UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,
+                                    const Point3& trunk_base) const {
+  const TouchTest test(block_, cutting, working_cm);
+  const auto is_untouched = [&](const Point3& p) {
+    for (const CombedFace& face : combed)
+      if (block_.depth_behind(face.face, p) <= in_cm(face.depth)) return false;
+    const Point3 in_pot = cutting.placement.to_pot(p);
+    return keeps(cutting, in_pot) && !test.touched(in_pot);
+  };
+  Grid grid(block_);
+  auto& state = grid.state();
+  std::vector<std::uint32_t> places;
+  places.reserve(points_.size());
+  for (const Point3& p : points_) {
+    if (!is_untouched(p)) continue;
+    const std::size_t place = grid.index_of(p);
+    state[place] = Grid::held;
+    places.push_back(static_cast<std::uint32_t>(place));
+  }
+  if (places.empty()) return {};
+  std::size_t start = 0;
+  double nearest = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < state.size(); ++i) {
+    if (state[i] != Grid::held) continue;
+    const Point3 away = grid.centre(grid.cell(i)) - trunk_base;
+    if (dot(away, away) < nearest) {
+      nearest = dot(away, away);
+      start = i;
+    }
+  }
+  // Where the points lie thinner than the cells, a cell without a point asks its centre.
+  const bool ask_centres = per_cell_ < 3;
+  UntouchedPart part;
+  std::vector<std::size_t> frontier{start};
+  state[start] = Grid::reached;
+  while (!frontier.empty()) {
+    const Cell here = grid.cell(frontier.back());
+    frontier.pop_back();
+    part.cells.push_back(here);
+    for (const Cell& step : {Cell{1, 0, 0}, Cell{-1, 0, 0}, Cell{0, 1, 0}, Cell{0, -1, 0}, Cell{0, 0, 1}, Cell{0, 0, -1}}) {
+      const Cell next{here.right + step.right, here.back + step.back, here.up + step.up};
+      if (!grid.has(next)) continue;
+      std::uint8_t& seen = state[grid.index(next)];
+      if (seen == Grid::unknown && ask_centres) {
+        const Point3 centre = grid.centre(next);
+        seen = block_.contains(centre) && is_untouched(centre) ? Grid::held : Grid::empty;
+      }
+      if (seen != Grid::held) continue;
+      seen = Grid::reached;
+      frontier.push_back(grid.index(next));
+    }
+  }
+  const auto counted = std::ranges::count_if(places, [&](std::uint32_t place) { return state[place] == Grid::reached; });
+  part.share = static_cast<double>(counted) / static_cast<double>(points_.size());
+  return part;
+}
+
+}  // namespace gritwright

@@ -1,0 +1,61 @@
+#pragma once
+// Counting: which of the block's points are kept, and which of those stay untouched. Plain numbers in cm, shares of the block.
+
+#include <functional>
+#include <vector>
+
+#include "gritwright/domain/root_mass_plan.hpp"
+#include "root_block.hpp"
+#include "root_space.hpp"
+
+namespace gritwright {
+
+/// What bounds the kept root mass at one pose.
+struct Cutting {
+  Placement placement;
+  const AllowedSpace* space = nullptr;  ///< null: only the planes count
+  double rise_cm = 0;                   ///< of a shoulder over the fill line
+  std::vector<HalfSpace> planes;        ///< straight cuts, pot frame
+};
+
+struct PointShares {
+  double kept = 0;
+  double kept_under_soil = 0;  ///< part of it below the soil surface
+};
+
+/// Cells of 5 mm in the tree frame, counted from the low corner of the block's box.
+struct Cell {
+  int right = 0;
+  int back = 0;
+  int up = 0;
+  friend bool operator==(const Cell&, const Cell&) = default;
+};
+
+struct UntouchedPart {
+  double share = 0;
+  std::vector<Cell> cells;
+};
+
+inline constexpr double cell_cm = 0.5;
+
+class RootPoints {
+ public:
+  /// `block` must outlive this.
+  RootPoints(const RootBlockBody& block, std::size_t count);
+
+  [[nodiscard]] PointShares shares(const Cutting& cutting) const;
+
+  /// Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
+  /// of these the face-connected part nearest to `trunk_base`.
+  [[nodiscard]] UntouchedPart untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,
+                                        const Point3& trunk_base) const;
+
+  [[nodiscard]] const std::vector<Point3>& points() const { return points_; }
+
+ private:
+  const RootBlockBody& block_;
+  std::vector<Point3> points_;
+  double per_cell_ = 0;
+};
+
+}  // namespace gritwright

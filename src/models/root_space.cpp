@@ -1,0 +1,164 @@
+#include "root_space.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace gritwright {
+
+namespace {
+
+constexpr double steepest_shoulder = 0.70020753820970977945;  // tan 35 degrees
+
+// A water fill changes lengths, a profile has none but those of its area.
+double inside_length_cm(const Container& pot) {
+  const PotGeometry geometry(pot);
+  return 2 * PotOutlines(geometry).at(in_cm(pot.depth)).half_length_cm;
+}
+
+}  // namespace
+
+Point3 along(Direction direction) {
+  switch (direction) {
+    case Direction::right: return {1, 0, 0};
+    case Direction::left: return {-1, 0, 0};
+    case Direction::back: return {0, 1, 0};
+    case Direction::front: return {0, -1, 0};
+    case Direction::up: return {0, 0, 1};
+    case Direction::down: break;
+  }
+  return {0, 0, -1};
+}
+
+Direction opposite(Direction direction) {
+  switch (direction) {
+    case Direction::right: return Direction::left;
+    case Direction::left: return Direction::right;
+    case Direction::back: return Direction::front;
+    case Direction::front: return Direction::back;
+    case Direction::up: return Direction::down;
+    case Direction::down: break;
+  }
+  return Direction::up;
+}
+
+double default_side_clearance_cm(const Container& pot) { return std::clamp(0.05 * inside_length_cm(pot), 0.5, 2.0); }
+double default_below_clearance_cm(const Container& pot) { return std::clamp(0.15 * in_cm(pot.depth), 0.5, 1.5); }
+
+AllowedSpace::AllowedSpace(const Container& pot, std::optional<Length> side_clearance, std::optional<Length> below_clearance)
+    : geometry_(pot), outlines_(geometry_) {
+  const double layer = pot.bottom_layer ? in_cm(pot.bottom_layer->thickness) : 0;
+  lowest_cm_ = layer + (below_clearance ? in_cm(*below_clearance) : default_below_clearance_cm(pot));
+  highest_cm_ = in_cm(geometry_.filled_depth());
+  side_cm_ = side_clearance ? in_cm(*side_clearance) : default_side_clearance_cm(pot);
+  rim_ = outlines_.at(outlines_.rim_cm());
+  surface_ = outlines_.at(highest_cm_);
+  constexpr int steps = 32;
+  const double step = (highest_cm_ - lowest_cm_) / steps;
+  for (int i = 0; i < steps && step > 0; ++i) {
+    for (const Direction direction : {Direction::right, Direction::back}) {
+      const double low = reach_cm(direction, lowest_cm_ + step * i);
+      const double high = reach_cm(direction, lowest_cm_ + step * (i + 1));
+      lean_ = std::max(lean_, std::abs(high - low) / step);
+    }
+  }
+}
+
+bool AllowedSpace::holds_sideways(const Point3& p, double more_cm) const {
+  const double height = std::min(p.z, highest_cm_);
+  if (!outlines_.at(height).holds(p.x, p.y, side_cm_ + more_cm)) return false;
+  if (!outlines_.turned_in()) return true;
+  const auto mouth = outlines_.mouth_above(height);
+  return !mouth || mouth->holds(p.x, p.y, mouth_inset_cm + more_cm);
+}
+
+bool AllowedSpace::holds(const Point3& p, double rise_cm) const {
+  return p.z >= lowest_cm_ && p.z <= highest_cm_ + rise_cm && holds_sideways(p, 0);
+}
+
+double AllowedSpace::reach_cm(Direction direction, double height_cm) const {
+  const double height = std::min(height_cm, highest_cm_);
+  const bool lengthwise = direction == Direction::right || direction == Direction::left;
+  const auto reach = [&](const Outline& outline, double inset) {
+    return lengthwise ? outline.reach_x_cm(inset) : outline.reach_y_cm(inset);
+  };
+  const double wall = reach(outlines_.at(height), side_cm_);
+  const auto mouth = outlines_.mouth_above(height);
+  return mouth ? std::min(wall, reach(*mouth, mouth_inset_cm)) : wall;
+}
+
+double AllowedSpace::excess_cm(Direction direction, const Point3& p) const {
+  if (direction == Direction::up) return p.z - highest_cm_;
+  if (direction == Direction::down) return lowest_cm_ - p.z;
+  return dot(along(direction), p) - reach_cm(direction, p.z);
+}
+
+double AllowedSpace::mound_cm(double x_cm, double y_cm) const {
+  const auto& mound = geometry_.container().mound;
+  if (!mound) return 0;
+  const double out = surface_.gauge(x_cm, y_cm);
+  if (out >= 1) return 0;
+  const double rise = in_cm(mound->rise);
+  switch (mound->form) {
+    case MoundForm::cone: return rise * (1 - out);
+    case MoundForm::ellipsoid: return rise * std::sqrt(1 - out * out);
+    case MoundForm::paraboloid: break;
+  }
+  return rise * (1 - out * out);
+}
+
+double AllowedSpace::shoulder_limit_cm(double x_cm, double y_cm) const {
+  return steepest_shoulder * rim_.depth_inside_cm(x_cm, y_cm);
+}
+
+std::vector<HalfSpace> AllowedSpace::wall_planes(Direction direction, double rest_cm) const {
+  // The reach bulges outward, so chords between neighbouring heights, taken as planes, keep what a smooth cut would keep but for
+  // a hair; a single plane is exact for a straight wall.
+  const int steps = outlines_.straight_walls() && !outlines_.turned_in() && outlines_.at(lowest_cm_).inset_cm == 0 ? 1 : 16;
+  std::vector<HalfSpace> planes;
+  const Point3 out = along(direction);
+  const double step = (highest_cm_ - lowest_cm_) / steps;
+  for (int i = 0; i < steps; ++i) {
+    const double height = lowest_cm_ + step * i;
+    const double low = reach_cm(direction, height);
+    const double slope = (reach_cm(direction, height + step) - low) / step;
+    planes.push_back({out - Point3{0, 0, slope}, low - slope * height + rest_cm});
+  }
+  return planes;
+}
+
+Placement::Placement(double turn_deg, double tip_deg, double tip_toward_deg, Point3 trunk_base, Point3 place)
+    : trunk_base_(trunk_base), place_(place) {
+  const double turn = turn_deg * degrees_to_radians;
+  const double tip = tip_deg * degrees_to_radians;
+  const double toward = tip_toward_deg * degrees_to_radians;
+  // Quarter turns come out exact, so that an untipped block stays square to the pot.
+  const auto tidy = [](double value) { return std::abs(value) < 1e-15 ? 0.0 : value; };
+  const double ct = tidy(std::cos(turn));
+  const double st = tidy(std::sin(turn));
+  const double c = tidy(std::cos(tip));
+  const double s = tidy(std::sin(tip));
+  const Point3 axis{-tidy(std::sin(toward)), tidy(std::cos(toward)), 0};
+  // Rodrigues' rotation about the level axis square to the bearing, after the turn.
+  const auto tipped = [&](Point3 v) { return c * v + s * cross(axis, v) + (1 - c) * dot(axis, v) * axis; };
+  const Point3 x = tipped({ct, st, 0});
+  const Point3 y = tipped({-st, ct, 0});
+  const Point3 z = tipped({0, 0, 1});
+  rows_ = {Point3{x.x, y.x, z.x}, Point3{x.y, y.y, z.y}, Point3{x.z, y.z, z.z}};
+}
+
+HalfSpace Placement::to_pot(const HalfSpace& half) const {
+  const Point3 normal = rotated(half.normal);
+  return {normal, half.offset + dot(normal, place_) - dot(half.normal, trunk_base_)};
+}
+
+HalfSpace Placement::to_tree(const HalfSpace& half) const {
+  const Point3 normal = turned_back(half.normal);
+  return {normal, half.offset + dot(normal, trunk_base_) - dot(half.normal, place_)};
+}
+
+ConvexBody Placement::to_pot(ConvexBody body) const {
+  for (Point3& p : body.corners()) p = to_pot(p);
+  return body;
+}
+
+}  // namespace gritwright
