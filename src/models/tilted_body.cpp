@@ -1,7 +1,6 @@
 #include "tilted_body.hpp"
 
 #include <algorithm>
-#include <array>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
 #include <numbers>
@@ -60,7 +59,7 @@ Section section_for_tilt(const PotGeometry& pot, Depth height) {
   return {section.length * to_disc, section.width * to_disc};
 }
 
-using Rule = boost::math::quadrature::gauss<double, 15>;
+using Rule = boost::math::quadrature::gauss<double, 7>;
 
 /// Calls visit(point, weight) for Gauss' rule between two ends.
 template <class Visit>
@@ -72,6 +71,17 @@ void for_gauss_points(double from, double to, Visit visit) {
     visit(middle + offset, Rule::weights()[i] * half);
     if (offset != 0) visit(middle - offset, Rule::weights()[i] * half);
   }
+}
+
+/// Ends of panels from 0 to 1: the given points, and ever shorter panels on both sides of `wet`, where the air sets in.
+std::vector<double> panel_ends(std::initializer_list<double> points, double wet) {
+  std::vector<double> ends(points);
+  ends.insert(ends.end(), {0, wet, 1});
+  for (double step : {1.0 / 64, 1.0 / 16, 1.0 / 4}) ends.insert(ends.end(), {wet - step, wet + step});
+  for (double& end : ends) end = std::clamp(end, 0.0, 1.0);
+  std::ranges::sort(ends);
+  ends.erase(std::unique(ends.begin(), ends.end(), [](double a, double b) { return b - a < 1e-9; }), ends.end());
+  return ends;
 }
 
 }  // namespace
@@ -95,21 +105,16 @@ std::vector<WeightedHead> tilted_heads(const PotGeometry& pot, double from_cm, d
     const Chord chord(container, width, across(section));
     const std::size_t first = heads.size();
     double weights = 0;
-    // share = (1 - cos phi)/2 takes the roots at the edges away; panels end at the kinks.
-    const auto add_panel = [&](double from, double to) {
-      if (to - from < 1e-12) return;
-      for_gauss_points(std::acos(1 - 2 * from), std::acos(1 - 2 * to), [&](double phi, double weight) {
+    const double low_head = interface_head_cm + (height - from_cm) * cosine + low_edge * sine;
+    const std::vector<double> ends = panel_ends({chord.kink(), 0.5, 1 - chord.kink()}, -low_head / (width * sine));
+    // share = (1 - cos phi)/2 takes the roots at the edges away.
+    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+      for_gauss_points(std::acos(1 - 2 * ends[i]), std::acos(1 - 2 * ends[i + 1]), [&](double phi, double weight) {
         const double share = (1 - std::cos(phi)) / 2;
         const double mass = weight * chord.at(share) * std::sin(phi);
-        heads.push_back({interface_head_cm + (height - from_cm) * cosine + (low_edge + share * width) * sine, mass});
+        heads.push_back({low_head + share * width * sine, mass});
         weights += mass;
       });
-    };
-    std::array<double, 4> ends{0, chord.kink(), 0.25, 0.5};
-    std::ranges::sort(ends);
-    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
-      add_panel(ends[i], ends[i + 1]);
-      add_panel(1 - ends[i + 1], 1 - ends[i]);
     }
     for (std::size_t i = first; i < heads.size(); ++i) heads[i].share *= share_of_volume / weights;
   };
@@ -118,10 +123,11 @@ std::vector<WeightedHead> tilted_heads(const PotGeometry& pot, double from_cm, d
     const double low = std::max(from_cm, piece.from_cm);
     const double high = std::min(to_cm, piece.to_cm);
     if (high <= low) continue;
-    const int panels = std::max(1, static_cast<int>(std::ceil((high - low) / (to_cm - from_cm) * 4)));
-    const double step = (high - low) / panels;
-    for (int i = 0; i < panels; ++i) {
-      for_gauss_points(low + i * step, low + (i + 1) * step,
+    const double wet = (from_cm - interface_head_cm / cosine - low) / (high - low);
+    const bool thin = high - low < (to_cm - from_cm) / 8;
+    const std::vector<double> ends = thin ? std::vector<double>{0, 1} : panel_ends({0.5}, wet);
+    for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+      for_gauss_points(low + ends[i] * (high - low), low + ends[i + 1] * (high - low),
                        [&](double height, double weight) { add_section(height, weight * pot.profile().area_cm2(height) / volume); });
     }
   }

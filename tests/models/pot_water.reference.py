@@ -119,13 +119,18 @@ def tilted_mean(pot, area, breaks, volume, scale, saturation):
     cosine, sine = np.cos(pot["tilt"]), np.sin(pot["tilt"])
     along = 1 if pot["about_length"] else 0
     low_half = section_at(pot, 0.0)[along] * scale / 2
-    nodes, weights = np.polynomial.legendre.leggauss(40)
+    nodes, weights = np.polynomial.legendre.leggauss(16)
     level = pot["saucer"] - pot["wick"]
     steps = 1500
     t = (np.arange(steps) + 0.5) / steps
     t = t * t * (3 - 2 * t)  # denser at both edges
     inner = np.diff(np.concatenate([[0.0], (t[1:] + t[:-1]) / 2, [1.0]]))
     total = 0.0
+    # The air sets in near the free water: finer there and above.
+    top = breaks[-1]
+    wet = min(max(level / cosine, 0.0), top)
+    steps_up = [wet + (top - wet) * part for part in (0, 1 / 64, 1 / 16, 1 / 4)]
+    breaks = sorted({*breaks, *steps_up, wet / 2})
     for a, b in zip(breaks, breaks[1:]):
         for node, weight in zip(nodes, weights):
             z = (a + b) / 2 + (b - a) / 2 * node

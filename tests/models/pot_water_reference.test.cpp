@@ -139,7 +139,8 @@ TEST_CASE("Volume and capacity of every shape agree with SciPy's quad on two hun
 }
 
 TEST_CASE("Capacity of tilted pots of every shape agrees with a plain sum over the body", "[pot_water][law]") {
-  std::vector<Case> cases = random_cases(5);
+  // Either side leaves up to 1e-5 at coarse grain in wide pots; the figures are wanted to 1e-4.
+  std::vector<Case> cases = random_cases(4);
   test::RandomPots random(seed() + 1);
   for (Case& one : cases) {
     one.pot.tilt.angle = angle_deg(random.between(1, 45));
