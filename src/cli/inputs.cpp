@@ -86,6 +86,12 @@ Result<ContainerFile> container_from(const std::string& path, std::istream& stan
   });
 }
 
+Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_pot_test(text, shown_name(path), sources);
+  });
+}
+
 std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
 
 Result<std::string> read_input(const std::string& path, std::istream& standard_input) {

@@ -7,6 +7,7 @@
 #include "gritwright/formats/component_sources.hpp"
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/result.hpp"
 
@@ -29,6 +30,8 @@ namespace gritwright::cli {
 
 [[nodiscard]] Result<MixFile> mix_from(const std::string& path, std::istream& standard_input);
 [[nodiscard]] Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input);
+
+[[nodiscard]] Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input);
 
 /// Empty if `text` is a band like "2-6" with 0 <= from < to, else what was expected. For the option parser.
 [[nodiscard]] std::string is_band(const std::string& text);

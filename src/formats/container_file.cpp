@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "component_json.hpp"
+#include "container_members.hpp"
 #include "json_document.hpp"
 #include "text_door.hpp"
 
@@ -194,6 +195,14 @@ class Reader {
 
 }  // namespace
 
+Container read_container_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes) {
+  const std::size_t problems_before = problems.size();
+  Container container = Reader(object, sources, problems, notes).read();
+  // A length that could not be read would make the pot look flat or closed.
+  if (object.is_object() && problems.size() == problems_before) append(problems, under(check(container), object.pointer()));
+  return container;
+}
+
 Result<ContainerFile> read_container(std::string_view text, std::string file_name, const ComponentSources& sources) {
   const Result<JsonValue> root = parse_json(text);
   if (!root) return placed_in(root.problems(), file_name);
@@ -201,10 +210,8 @@ Result<ContainerFile> read_container(std::string_view text, std::string file_nam
   ContainerFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/container/1");
-  file.container = Reader(object, sources, problems, file.notes).read();
+  file.container = read_container_members(object, sources, problems, file.notes);
   object.finish();
-  // A length that could not be read would make the pot look flat or closed.
-  if (problems.empty()) append(problems, check(file.container));
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;
 }

@@ -37,6 +37,7 @@ class JsonObject {
   /// Reports value.wrong-kind if `value` is no object. Both references must outlive this.
   JsonObject(const JsonValue& value, std::string pointer, Problems& problems);
 
+  [[nodiscard]] bool is_object() const { return value_.kind == JsonValue::Kind::object; }
   [[nodiscard]] bool has(const std::string& key) const;
   /// The value of `key`, marked as known; null if it is not there.
   const JsonValue* take(const std::string& key);

@@ -5,6 +5,7 @@
 
 #include "component_json.hpp"
 #include "json_document.hpp"
+#include "mix_members.hpp"
 #include "text_door.hpp"
 
 namespace gritwright {
@@ -40,6 +41,25 @@ Problems check_beyond_components(const Mix& mix, bool whole) {
 
 }  // namespace
 
+Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes) {
+  const std::size_t problems_before = problems.size();
+  Mix mix;
+  if (const auto name = object.text("name")) mix.name = *name;
+  if (const auto* components = object.required_array("components")) {
+    for (std::size_t i = 0; i < components->size(); ++i) {
+      JsonObject item((*components)[i], below(object.at("components"), std::to_string(i)), problems);
+      if (auto component = read_component(item, PartsKey::required, sources, problems, notes))
+        mix.components.push_back(*std::move(component));
+      item.finish();
+    }
+  }
+  read_water(object, mix.water, problems);
+  mix.settling = Settling(object.number("settling").value_or(0));
+  mix.spill = Spill(object.number("spill").value_or(0));
+  append(problems, under(check_beyond_components(mix, object.is_object() && problems.size() == problems_before), object.pointer()));
+  return mix;
+}
+
 Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources) {
   const Result<JsonValue> root = parse_json(text);
   if (!root) return placed_in(root.problems(), file_name);
@@ -48,19 +68,7 @@ Result<MixFile> read_mix(std::string_view text, std::string file_name, const Com
   MixFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/mix/1");
-  if (const auto name = object.text("name")) file.mix.name = *name;
-  if (const auto* components = object.required_array("components")) {
-    for (std::size_t i = 0; i < components->size(); ++i) {
-      JsonObject item((*components)[i], below(object.at("components"), std::to_string(i)), problems);
-      if (auto component = read_component(item, PartsKey::required, sources, problems, file.notes))
-        file.mix.components.push_back(*std::move(component));
-      item.finish();
-    }
-  }
-  read_water(object, file.mix.water, problems);
-  file.mix.settling = Settling(object.number("settling").value_or(0));
-  file.mix.spill = Spill(object.number("spill").value_or(0));
-  append(problems, check_beyond_components(file.mix, problems.empty()));
+  file.mix = read_mix_members(object, sources, problems, file.notes);
   object.finish();
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;

@@ -11,6 +11,7 @@
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/json_schema.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 
 using namespace gritwright;
@@ -57,6 +58,7 @@ ComponentSources sources() {
 Problems read(const std::string& text, const std::string& schema) {
   if (schema == "sieve_test.schema.json") return read_sieve_test(text, "example").problems();
   if (schema == "mix.schema.json") return read_mix(text, "example", sources()).problems();
+  if (schema == "pot_test.schema.json") return read_pot_test(text, "example", sources()).problems();
   return read_container(text, "example", sources()).problems();
 }
 
@@ -72,7 +74,10 @@ const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"
                                     {"container_drum.json", "container.schema.json"},
                                     {"container_hexagonal.json", "container.schema.json"},
                                     {"container_superellipse.json", "container.schema.json"},
-                                    {"container_profile.json", "container.schema.json"}};
+                                    {"container_profile.json", "container.schema.json"},
+                                    {"pot_test.json", "pot_test.schema.json"},
+                                    {"pot_test_two_depths.json", "pot_test.schema.json"},
+                                    {"pot_test_poured.json", "pot_test.schema.json"}};
 
 std::string told(const Problems& problems) {
   std::string text;

@@ -1,0 +1,84 @@
+#include "gritwright/report/calibration_report.hpp"
+
+#include <fmt/format.h>
+
+#include "gritwright/report/text_table.hpp"
+
+namespace gritwright {
+
+namespace {
+
+std::string share(const std::optional<Porosity>& value) {
+  return percent_text(value ? std::optional(value->value()) : std::nullopt);
+}
+
+std::string test_rows(const ReportedTest& test, UnitSystem units) {
+  std::string title = test.name;
+  if (test.filled_depth) title += (title.empty() ? "" : ", ") + depth_text(*test.filled_depth, units) + " deep";
+  const auto predicted = [&](auto figure) {
+    return test.predicted ? std::optional<Porosity>(figure(test.predicted->water)) : std::nullopt;
+  };
+  const auto density = [&](const std::optional<double>& value) { return density_text(value, units); };
+  const std::vector<std::vector<std::string>> rows{
+      {"bulk density", density(test.measured.bulk_density ? std::optional(in_g_l(*test.measured.bulk_density)) : std::nullopt),
+       density(test.predicted ? std::optional(in_g_l(test.predicted->bulk_density)) : std::nullopt)},
+      {"filled when flooded", share(test.measured.theta_0), share(predicted([](const PotWater& w) { return w.theta_0; }))},
+      {"air that drained", share(test.measured.air_filled_porosity),
+       share(predicted([](const PotWater& w) { return w.air_filled_porosity; }))},
+      {"water that stayed", share(test.measured.container_capacity),
+       share(predicted([](const PotWater& w) { return w.container_capacity; }))}};
+  return (title.empty() ? "" : title + '\n') + text_table({"", "measured", "predicted"}, rows) + '\n';
+}
+
+std::string spread(double low, double median, double high) { return fmt::format("{:.3g} ({:.3g} to {:.3g})", median, low, high); }
+
+}  // namespace
+
+std::string calibration_text(const CalibrationReport& report, UnitSystem units) {
+  std::string text;
+  for (const ReportedTest& test : report.tests) text += test_rows(test, units);
+  if (report.scores.all && report.scores.all->count > 1) {
+    text += fmt::format("predicted air less measured air: {:+.1f} points on average, {:.1f} points root mean square over {} tests\n",
+                        100 * report.scores.all->bias, 100 * report.scores.all->rmse, report.scores.all->count);
+  }
+  if (!report.calibration) return text;
+  const Calibration& calibration = *report.calibration;
+  if (calibration.method != CalibrationMethod::none) {
+    text += fmt::format("fitted: k {:.3g} cm mm, w {:.3g}", calibration.constants.k_cm_mm, calibration.constants.grain_fill);
+    text += calibration.flooded_fill_measured ? fmt::format(", f {:.3g}\n", calibration.constants.flooded_fill) : "\n";
+  } else if (calibration.flooded_fill_measured) {
+    text += fmt::format("fitted: f {:.3g}\n", calibration.constants.flooded_fill);
+  }
+  if (calibration.belief) {
+    const ConstantsRange range = constants_range(*calibration.belief);
+    text += "likely, 5 to 95 %: k " + spread(range.low.k_cm_mm, range.median.k_cm_mm, range.high.k_cm_mm) + ", w " +
+            spread(range.low.grain_fill, range.median.grain_fill, range.high.grain_fill) + ", f " +
+            spread(range.low.flooded_fill, range.median.flooded_fill, range.high.flooded_fill) + '\n';
+  }
+  return text;
+}
+
+std::vector<Explanation> explain(const CalibrationReport& report) {
+  std::vector<Explanation> list{
+      {"theta_0", "(flooded - dry) / volume", {}, "docs/science/calibration.md"},
+      {"air_filled_porosity", "(flooded - drained) / volume: what drained; trapped air is not in it", {}, "docs/science/calibration.md"},
+      {"container_capacity", "(drained - dry) / volume", {}, "docs/science/calibration.md"}};
+  if (!report.calibration) return list;
+  if (report.calibration->flooded_fill_measured)
+    list.push_back({"flooded_fill", "(theta_0 - water in the grains) / voids between grains", {}, "docs/science/calibration.md"});
+  switch (report.calibration->method) {
+    case CalibrationMethod::none: break;
+    case CalibrationMethod::k_by_capacity:
+      list.push_back({"k_cm_mm", "the k whose container capacity is the measured one; the water in the grains is known", {}, "docs/science/calibration.md"});
+      break;
+    case CalibrationMethod::weighed_by_prior:
+      list.push_back({"k_cm_mm", "least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w", {}, "docs/science/calibration.md"});
+      break;
+    case CalibrationMethod::k_and_w_by_depths:
+      list.push_back({"k_cm_mm", "k and w that give the capacities measured at two depths", {}, "docs/science/calibration.md"});
+      break;
+  }
+  return list;
+}
+
+}  // namespace gritwright

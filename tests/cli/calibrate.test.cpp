@@ -1,0 +1,68 @@
+#include <catch2/catch.hpp>
+
+#include "run.hpp"
+
+using namespace gritwright::cli;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+std::string example(const std::string& name) { return std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/" + name; }
+
+}  // namespace
+
+TEST_CASE("calibrate tells what was measured of a mix it does not know", "[cli][calibrate]") {
+  const Answer answer = run({"calibrate", "-", "--json"}, R"({"format":"gritwright/pot-test/1","volume_ml":1000,
+    "tare_g":120,"dry_g":720,"flooded_g":1290,"drained_g":1035})");
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  CHECK_THAT(json["bulk_density_g_l"].get<double>(), WithinAbs(600, 1e-9));
+  CHECK_THAT(json["theta_0"].get<double>(), WithinAbs(0.57, 1e-9));
+  CHECK_THAT(json["air_filled_porosity"].get<double>(), WithinAbs(0.255, 1e-9));
+  CHECK_THAT(json["container_capacity"].get<double>(), WithinAbs(0.315, 1e-9));
+  CHECK(json["k_cm_mm"].is_null());
+  CHECK(json["predicted"].is_null());
+}
+
+TEST_CASE("calibrate compares the drained air with the predicted air and fits the constants", "[cli][calibrate]") {
+  const Answer answer = run({"calibrate", example("pot_test.json"), "--json"});
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  CHECK(json["k_cm_mm"].get<double>() > 2);
+  CHECK(json["flooded_fill"].get<double>() <= 1);
+  const auto& predicted = json["predicted"];
+  CHECK(predicted["air_filled_porosity"].get<double>() <= predicted["total_air"].get<double>());
+  CHECK_THAT(json["score"]["all"]["bias"].get<double>(),
+             WithinAbs(predicted["air_filled_porosity"].get<double>() - json["air_filled_porosity"].get<double>(), 1e-12));
+  CHECK(json["range"]["k_cm_mm"]["low"].get<double>() < json["range"]["k_cm_mm"]["high"].get<double>());
+}
+
+TEST_CASE("A mix that is given the fitted constants foretells its own test", "[cli][calibrate][roundtrip]") {
+  const auto fitted = run({"calibrate", example("pot_test.json"), "--json"}).json();
+  const std::string grain = R"({"name":"grain","parts":1,"bulk_density_g_l":600,"particle_density_g_l":1100,"skeletal_density_g_l":2350,
+    "water_absorption":0.3,"grading":[{"aperture_mm":6.3,"passing":100},{"aperture_mm":4,"passing":45},{"aperture_mm":2,"passing":0}]})";
+  const std::string mix = R"({"format":"gritwright/mix/1","components":[)" + grain + R"(],"water":{"k_cm_mm":)" +
+                          fitted["k_cm_mm"].dump() + R"(,"flooded_fill":)" + fitted["flooded_fill"].dump() + "}}";
+  const auto pot = run({"mix", "-", "--depth-cm", "7.5", "--json"}, mix).json()["pot"];
+  CHECK_THAT(pot["container_capacity"].get<double>(), WithinAbs(0.315, 1e-6));
+  CHECK_THAT(pot["air_filled_porosity"].get<double>(), WithinAbs(0.255, 1e-6));
+}
+
+TEST_CASE("calibrate takes the mix and the pot from files of their own", "[cli][calibrate]") {
+  const Answer answer = run({"calibrate", example("pot_test_two_depths.json"), "--mix", example("mix.json"), "--json"});
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  CHECK(json["tests"].size() == 2);
+  CHECK(json["air_filled_porosity"].is_null());
+  CHECK(json["score"]["all"]["count"] == 2);
+}
+
+TEST_CASE("calibrate refuses weights out of order and names them", "[cli][calibrate][refuses]") {
+  const Answer answer = run({"calibrate", "-"}, R"({"format":"gritwright/pot-test/1","volume_ml":1000,
+    "tare_g":120,"dry_g":720,"flooded_g":1000,"drained_g":1035})");
+  CHECK(answer.exit == Exit::input_refused);
+  CHECK(answer.err.find("#/flooded_g") != std::string::npos);
+}
