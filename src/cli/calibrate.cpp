@@ -191,7 +191,7 @@ class CalibrateVerb final : public Verb {
   static void answer(const CommonOptions& options, Streams streams, const CalibrationReport& report, const Notes& notes) {
     const auto explanations = options.explain ? explain(report) : std::vector<Explanation>{};
     if (!options.json) {
-      streams.out << calibration_text(report, options.units) << notes_text(notes);
+      streams.out << calibration_text(report, options.units) << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
       return;
     }

@@ -166,7 +166,7 @@ class Grade final : public Verb {
       streams.out << grade_text(*analysis, bands, options.units);
       for (const auto& verdict : verdicts) streams.out << verdict_text(verdict, options.units);
       if (laboratory) streams.out << laboratory_text(*laboratory);
-      streams.out << notes_text(notes);
+      streams.out << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
     return exit_for(notes, options);

@@ -129,11 +129,11 @@ std::string is_plain_number(const std::string& text) {
 
 double plain_number(const std::string& text) { return parse_number(text).value(); }
 
-std::string notes_text(const Notes& notes) {
+std::string notes_text(const Notes& notes, UnitSystem units) {
   std::string text;
   for (const Note& note : notes) {
     text += (note.level == Level::warning ? "warning: " : "note: ") + (note.where.empty() ? "" : note.where + ": ") +
-            sentence(note) + '\n';
+            sentence(note, {}, units) + '\n';
   }
   return text.empty() ? text : '\n' + text;
 }

@@ -9,6 +9,7 @@
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright::cli {
@@ -44,6 +45,6 @@ namespace gritwright::cli {
 [[nodiscard]] double plain_number(const std::string& text);
 
 /// Notes as lines for people; empty without notes.
-[[nodiscard]] std::string notes_text(const Notes& notes);
+[[nodiscard]] std::string notes_text(const Notes& notes, UnitSystem units);
 
 }  // namespace gritwright::cli

@@ -72,7 +72,7 @@ class MixVerb final : public Verb {
     }
     streams.out << mix_text(mix, state, options.units);
     if (water) streams.out << pot_water_text(*water, options.units);
-    streams.out << notes_text(notes);
+    streams.out << notes_text(notes, options.units);
     if (options.explain) streams.out << '\n' << explanation_text(explanations);
   }
 

@@ -133,7 +133,7 @@ class Pot final : public Verb {
     } else {
       streams.out << pot_text(geometry, options.units);
       if (filling) streams.out << filling_text(*filling, options.units);
-      streams.out << notes_text(notes);
+      streams.out << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
     return exit_for(notes, options);

@@ -79,7 +79,7 @@ class Screen final : public Verb {
       if (options.explain) answer["explanations"] = to_json(explanations);
       streams.out << answer.dump(2) << '\n';
     } else {
-      streams.out << screen_text(*screening, options.units) << notes_text(notes);
+      streams.out << screen_text(*screening, options.units) << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
     return exit_for(notes, options);

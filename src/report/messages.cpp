@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "message_templates.hpp"
@@ -15,6 +17,36 @@ std::string fact_text(const Fact& fact) {
   const double number = std::get<double>(fact);
   // Four digits are more than a balance or a ruler carries; thousands keep theirs instead of turning into powers of ten.
   return std::abs(number) >= 1000 ? fmt::format("{:.0f}", number) : fmt::format("{:.4g}", number);
+}
+
+/// How a fact whose key ends in a unit is said in US units: the unit as templates write it, and number with unit.
+struct UnitOfFact {
+  std::string_view key_end;
+  std::string_view written;
+  std::string (*us_text)(double);
+};
+
+constexpr std::array units_of_facts{
+    UnitOfFact{"_g_l", " g/L", [](double value) { return density_text(value, UnitSystem::us); }},
+    UnitOfFact{"_mm", " mm", [](double value) { return size_text(aperture_mm(value), UnitSystem::us); }},
+    UnitOfFact{"_cm", " cm", [](double value) { return depth_text(depth_cm(value), UnitSystem::us); }},
+    UnitOfFact{"_kg", " kg", [](double value) { return mass_text(mass_kg(value), UnitSystem::us); }},
+    UnitOfFact{"_g", " g", [](double value) { return mass_text(mass_g(value), UnitSystem::us); }},
+    UnitOfFact{"_ml", " mL", [](double value) { return volume_text(value / 1000, UnitSystem::us); }},
+    UnitOfFact{"_l", " L", [](double value) { return volume_text(value, UnitSystem::us); }},
+};
+
+std::string in_us_units(std::string text, const Facts& facts) {
+  for (const auto& [key, fact] : facts) {
+    const auto* number = std::get_if<double>(&fact);
+    const auto unit = std::ranges::find_if(units_of_facts, [&name = key](const UnitOfFact& u) { return name.ends_with(u.key_end); });
+    if (number == nullptr || unit == units_of_facts.end()) continue;
+    const std::string written = "{" + key + "}" + std::string(unit->written);
+    for (std::size_t at = text.find(written); at != std::string::npos; at = text.find(written, at + 1)) {
+      text.replace(at, written.size(), unit->us_text(*number));
+    }
+  }
+  return text;
 }
 
 // Placeholders are {key}; what the input does not supply stays visible, so that a forgotten fact is noticed.
@@ -35,10 +67,12 @@ std::string unknown_code(const std::string& code, const Facts& facts) {
   return text;
 }
 
-std::string sentence_for(const std::string& code, const Facts& facts, const Translate& translate) {
+std::string sentence_for(const std::string& code, const Facts& facts, const Translate& translate, UnitSystem units) {
   const auto text = message_template(code);
   if (!text) return unknown_code(code, facts);
-  return fill(translate ? translate(*text) : std::string(*text), facts);
+  std::string said = translate ? translate(*text) : std::string(*text);
+  if (units == UnitSystem::us) said = in_us_units(std::move(said), facts);
+  return fill(std::move(said), facts);
 }
 
 }  // namespace
@@ -54,11 +88,13 @@ std::string place_text(const Place& place) {
   return text;
 }
 
-std::string sentence(const Problem& problem, const Translate& translate) {
-  return sentence_for(problem.code, problem.facts, translate);
+std::string sentence(const Problem& problem, const Translate& translate, UnitSystem units) {
+  return sentence_for(problem.code, problem.facts, translate, units);
 }
 
-std::string sentence(const Note& note, const Translate& translate) { return sentence_for(note.code, note.facts, translate); }
+std::string sentence(const Note& note, const Translate& translate, UnitSystem units) {
+  return sentence_for(note.code, note.facts, translate, units);
+}
 
 bool has_template(std::string_view code) { return message_template(code).has_value(); }
 

@@ -18,6 +18,14 @@ TEST_CASE("A message quotes numbers with a point under every locale", "[messages
   CHECK(sentence(problem) == "the file is larger than 1.5 MB; a sieve test or a mix is a few kilobytes");
 }
 
+TEST_CASE("A message can give its masses and sizes in US units", "[messages]") {
+  const Note note{"sieve-test.overload", Level::warning, "4", {{"aperture_mm", 4.75}, {"mass_g", 453.5924}, {"limit_g", 28.34952}}};
+  const std::string text = sentence(note, {}, UnitSystem::us);
+  CHECK(text.find("16.0 oz") != std::string::npos);
+  CHECK(text.find("No. 4") != std::string::npos);
+  CHECK(text.find("453") == std::string::npos);
+}
+
 TEST_CASE("A code without a template is still told with its facts", "[messages]") {
   CHECK(sentence(Problem{"no-such.code", {}, {{"mass_g", 2.0}}}) == "no-such.code mass_g=2");
 }

@@ -3,6 +3,7 @@
 #include <string>
 #include <string_view>
 
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright {
@@ -14,9 +15,10 @@ using Translate = std::function<std::string(std::string_view)>;
 [[nodiscard]] std::string place_text(const Place& place);
 
 /// What is wrong and what was expected, in one sentence without the place. Never empty: a code without a template is quoted
-/// with its facts (a test keeps that from happening for codes of our own).
-[[nodiscard]] std::string sentence(const Problem& problem, const Translate& translate = {});
-[[nodiscard]] std::string sentence(const Note& note, const Translate& translate = {});
+/// with its facts (a test keeps that from happening for codes of our own). Facts named by a metric unit ("mass_g") that stand
+/// before that unit in the template are given in `units`.
+[[nodiscard]] std::string sentence(const Problem& problem, const Translate& translate = {}, UnitSystem units = UnitSystem::metric);
+[[nodiscard]] std::string sentence(const Note& note, const Translate& translate = {}, UnitSystem units = UnitSystem::metric);
 
 /// True if there is a template for `code`.
 [[nodiscard]] bool has_template(std::string_view code);
