@@ -1,0 +1,53 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gritwright/domain/tree.hpp"
+
+namespace gritwright {
+
+/// One tree of a repotting day. `mix` names the version it was planned with.
+struct DayTree {
+  Id<Tree> tree;
+  std::optional<Id<RootMassPlan>> plan;
+  std::string plan_name = "A";
+  std::optional<Id<MixVersion>> mix;
+  std::optional<Id<RecordedContainer>> container;
+  std::optional<MixedVolume> planned;             ///< main mix as it lies in the pot, of the plan named
+  std::vector<MixedVolume> worse_plans;           ///< the same of the fall-backs B, C
+  std::optional<Mass> kept_root_mass;
+  bool done = false;
+  std::string done_plan;
+  std::optional<MixedVolume> used;
+  std::string helper;
+  std::string bud;  ///< how far the buds are; orders the work
+  std::string note;
+  friend bool operator==(const DayTree&, const DayTree&) = default;
+};
+
+struct ChecklistLine {
+  std::string text;
+  bool evening_before = false;
+  bool done = false;
+  friend bool operator==(const ChecklistLine&, const ChecklistLine&) = default;
+};
+
+struct RepottingDay {
+  std::string day;
+  std::string name;
+  std::vector<DayTree> trees;
+  std::optional<MixedVolume> tub;    ///< no batch is larger
+  std::optional<LooseVolume> scoop;
+  Settling settling{};
+  Spill spill{0.07};
+  std::vector<ChecklistLine> checklist;
+  int sheet_revision = 1;
+  std::string note;
+  friend bool operator==(const RepottingDay&, const RepottingDay&) = default;
+};
+
+/// A day that is none, a tree twice, volumes not above 0, settling or spill outside 0..<1.
+[[nodiscard]] Problems check(const RepottingDay& day);
+
+}  // namespace gritwright

@@ -1,0 +1,37 @@
+#include "gritwright/domain/bag.hpp"
+
+#include "record_checks.hpp"
+
+namespace gritwright {
+
+Problems check(const Bag& bag) {
+  Problems problems;
+  check_name(problems, "/material", bag.material);
+  if (bag.count < 1) problems.push_back(problem_at("bag.count-below-one", "/count", {{"count", static_cast<double>(bag.count)}}));
+  if (bag.printed_size && !(bag.printed_size->from < bag.printed_size->to))
+    problems.push_back(problem_at("record.sizes-upside-down", "/printed_size",
+                                  {{"from_mm", in_mm(bag.printed_size->from)}, {"to_mm", in_mm(bag.printed_size->to)}}));
+  check_amount(problems, "/volume_l", bag.volume);
+  check_amount(problems, "/mass_kg", bag.mass_as_bagged);
+  check_amount(problems, "/bulk_density_g_l", bag.bulk_density);
+  check_amount(problems, "/particle_density_g_l", bag.particle_density);
+  if (bag.moisture && bag.moisture->value() < 0)
+    problems.push_back(problem_at("component.moisture-range", "/moisture_percent", {{"percent", bag.moisture->value() * 100}}));
+  if (bag.price && bag.price->amount < 0)
+    problems.push_back(problem_at("bag.price-negative", "/price/amount", {{"amount", bag.price->amount}}));
+  check_day(problems, "/received", bag.received);
+  if (bag.reclaimed) check_day(problems, "/reclaimed/day", bag.reclaimed->day);
+  return problems;
+}
+
+std::optional<Mass> dry_mass_received(const Bag& bag) {
+  if (bag.mass_as_bagged) {
+    if (bag.moisture_basis == MoistureBasis::oven_dry) return *bag.mass_as_bagged * static_cast<double>(bag.count);
+    // dry = weighed / (1 + w)
+    if (bag.moisture) return *bag.mass_as_bagged * static_cast<double>(bag.count) / (1 + bag.moisture->value());
+  }
+  if (bag.volume && bag.bulk_density) return *bag.volume * *bag.bulk_density * static_cast<double>(bag.count);
+  return std::nullopt;
+}
+
+}  // namespace gritwright
