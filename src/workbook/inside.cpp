@@ -1,0 +1,166 @@
+#include "inside.hpp"
+
+#include <sqlite3.h>
+
+#include <cmath>
+#include <ctime>
+
+#include "gritwright/formats/record_file.hpp"
+#include "record_index.hpp"
+
+namespace gritwright {
+
+std::string written_time(std::chrono::system_clock::time_point time) {
+  const std::time_t seconds = std::chrono::system_clock::to_time_t(time);
+  std::tm parts{};
+  ::gmtime_r(&seconds, &parts);
+  char text[40];
+  const std::size_t length = std::strftime(text, sizeof text, "%Y-%m-%dT%H:%M:%SZ", &parts);
+  return {text, length};
+}
+
+Problem file_problem(const char* code, const std::filesystem::path& file) {
+  Place place;
+  place.file = file.string();
+  return {code, std::move(place), {}};
+}
+
+Problem problem_of(const SQLite::Exception& trouble, const std::filesystem::path& file) {
+  switch (trouble.getErrorCode() & 0xff) {
+    case SQLITE_FULL: return file_problem("file.disk-full", file);
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+    case SQLITE_PROTOCOL: return file_problem("file.locked", file);
+    case SQLITE_READONLY:
+    case SQLITE_PERM: return file_problem("file.read-only", file);
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+    case SQLITE_FORMAT: return file_problem("file.damaged", file);
+    case SQLITE_CANTOPEN:
+    case SQLITE_AUTH: return file_problem("file.unreadable", file);
+    case SQLITE_IOERR: return file_problem("file.write-failed", file);
+    default: {
+      Problem problem = file_problem("file.trouble", file);
+      problem.facts["text"] = std::string(trouble.what());
+      return problem;
+    }
+  }
+}
+
+namespace {
+
+/// Kinds that grain passes through: a deleted one still has what was made of it.
+bool carries_grain(RecordKind kind) {
+  switch (kind) {
+    case RecordKind::bag:
+    case RecordKind::bin:
+    case RecordKind::fraction:
+    case RecordKind::mix:
+    case RecordKind::batch:
+    case RecordKind::tree: return true;
+    default: return false;
+  }
+}
+
+}  // namespace
+
+OpenWorkbook::Inside::~Inside() {
+  if (backup_thread.joinable()) backup_thread.join();
+  statements.clear();
+}
+
+Query OpenWorkbook::Inside::query(const std::string& sql) {
+  auto& statement = statements[sql];
+  if (!statement) {
+    try {
+      statement = std::make_unique<SQLite::Statement>(*database, sql);
+    } catch (...) {
+      statements.erase(sql);
+      throw;
+    }
+  }
+  return Query(*statement);
+}
+
+
+std::string OpenWorkbook::Inside::meta(const char* key) {
+  Query found = query("SELECT value FROM meta WHERE key = ?1");
+  found.with(std::string(key));
+  return found.step() ? found.text(0) : std::string();
+}
+
+std::optional<OpenWorkbook::Inside::Row> OpenWorkbook::Inside::row(const RecordRef& ref) {
+  Query found = query("SELECT number, id, revision, body FROM record WHERE kind = ?1 AND id = ?2");
+  found.with(std::string(kind_name(ref.kind)), ref.id);
+  if (!found.step()) return std::nullopt;
+  return Row{found.whole(0), found.text(1), found.whole(2), found.optional_text(3)};
+}
+
+std::int64_t OpenWorkbook::Inside::next_change() {
+  query("UPDATE meta SET value = CAST(CAST(value AS INTEGER) + 1 AS TEXT) WHERE key = 'changes'").run();
+  return std::stoll(meta("changes"));
+}
+
+void OpenWorkbook::Inside::count_id(const RecordRef& ref) {
+  const std::string base = ref.id.substr(0, ref.id.find('/'));
+  const auto dash = base.rfind('-');
+  if (dash == std::string::npos) return;
+  const std::string digits = base.substr(dash + 1);
+  constexpr std::size_t most_digits = 9;
+  if (digits.empty() || digits.size() > most_digits || digits.find_first_not_of("0123456789") != std::string::npos) return;
+  query("INSERT INTO counter VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET last = max(last, excluded.last)")
+      .with(std::string(kind_name(ref.kind)), base.substr(0, dash), std::stoll(digits))
+      .run();
+}
+
+std::int64_t OpenWorkbook::Inside::put(const RecordRef& ref, const std::optional<std::string>& body, bool keep_links,
+                                       std::int64_t change) {
+  const std::string kind(kind_name(ref.kind));
+  const std::optional<Row> was = row(ref);
+  std::int64_t number = was ? was->number : 0;
+  const std::int64_t revision = was ? was->revision + 1 : 1;
+  if (!was) {
+    query("INSERT INTO record(kind, id, revision, changed) VALUES (?1, ?2, 0, ?3)").with(kind, ref.id, change).run();
+    number = database->getLastInsertRowid();
+    count_id(ref);
+  }
+  if (body || !keep_links || !carries_grain(ref.kind)) query("DELETE FROM link WHERE owner = ?1").with(number).run();
+  if (was && was->body) {
+    query("DELETE FROM search WHERE rowid = ?1").with(number).run();
+    if (ref.kind == RecordKind::stock_entry) query("DELETE FROM stock WHERE number = ?1").with(number).run();
+  }
+  if (!body) {
+    query("UPDATE record SET revision = ?2, changed = ?3, gone = body, body = NULL WHERE number = ?1")
+        .with(number, revision, change)
+        .run();
+    return revision;
+  }
+  const Result<Record> record = read_record(ref.kind, *body, ref_text(ref));
+  if (!record) throw std::logic_error("a stored record can't be read: " + record.problems().front().code);
+  const IndexEntry entry = index_of(ref, *record);
+  query("UPDATE record SET revision = ?2, changed = ?3, title = ?4, subject = ?5, day = ?6, body = ?7, gone = NULL WHERE number = ?1")
+      .with(number, revision, change, entry.title, entry.subject, entry.day, *body)
+      .run();
+  query("INSERT INTO search(rowid, words) VALUES (?1, ?2)").with(number, entry.words).run();
+  for (const Link& link : entry.links)
+    query("INSERT INTO link VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)")
+        .with(number, link.role, std::string(kind_name(link.from.kind)), link.from.id, std::string(kind_name(link.to.kind)),
+              link.to.id, link.day, link.until, int{link.certain})
+        .run();
+  if (const auto* stock = std::get_if<StockEntry>(&*record)) {
+    constexpr double micrograms_per_gram = 1e6;
+    query("INSERT INTO stock VALUES (?1, ?2, ?3, ?4)")
+        .with(number, std::string(kind_name(stock->holder.kind)), stock->holder.id,
+              std::llround(in_g(stock->change) * micrograms_per_gram))
+        .run();
+  }
+  return revision;
+}
+
+Problems OpenWorkbook::Inside::obstacles() const {
+  if (access == Access::read_only) return {file_problem("workbook.read-only", file)};
+  if (identity_of(file) != std::optional(identity)) return {file_problem("file.gone", file)};
+  return {};
+}
+
+}  // namespace gritwright

@@ -1,0 +1,174 @@
+#pragma once
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <map>
+#include <memory>
+#include <mutex>
+#include <optional>
+#include <span>
+#include <string>
+#include <thread>
+#include <type_traits>
+#include <utility>
+
+#include "file_recognition.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+#include "schema.hpp"
+
+namespace gritwright {
+
+/// A cached statement for the length of a scope; leaving it ends the read.
+class Query {
+ public:
+  explicit Query(SQLite::Statement& statement) : statement_(&statement) {}
+  ~Query() {
+    statement_->tryReset();
+    statement_->clearBindings();
+  }
+  Query(const Query&) = delete;
+  Query& operator=(const Query&) = delete;
+
+  template <class... Values>
+  Query& with(const Values&... values) {
+    int index = 0;
+    (bind_one(++index, values), ...);
+    return *this;
+  }
+  bool step() { return statement_->executeStep(); }
+  void run() {
+    while (statement_->executeStep()) {
+    }
+  }
+  [[nodiscard]] std::string text(int column) const { return statement_->getColumn(column).getString(); }
+  [[nodiscard]] std::int64_t whole(int column) const { return statement_->getColumn(column).getInt64(); }
+  [[nodiscard]] bool is_null(int column) const { return statement_->isColumnNull(column); }
+  [[nodiscard]] std::optional<std::string> optional_text(int column) const {
+    return is_null(column) ? std::nullopt : std::optional(text(column));
+  }
+
+ private:
+  template <class T>
+  void bind_one(int index, const T& value) {
+    if constexpr (std::is_same_v<T, std::optional<std::string>>) {
+      if (value)
+        statement_->bind(index, *value);
+      else
+        statement_->bind(index);
+    } else if constexpr (std::is_integral_v<T>) {
+      statement_->bind(index, static_cast<std::int64_t>(value));
+    } else {
+      statement_->bind(index, std::string(value));
+    }
+  }
+  SQLite::Statement* statement_;
+};
+
+/// "2026-03-14T09:30:00Z" and its first ten signs.
+[[nodiscard]] std::string written_time(std::chrono::system_clock::time_point time);
+[[nodiscard]] inline std::string day_of(std::chrono::system_clock::time_point time) { return written_time(time).substr(0, 10); }
+
+/// What a failure of SQLite means to the user.
+[[nodiscard]] Problem problem_of(const SQLite::Exception& trouble, const std::filesystem::path& file);
+[[nodiscard]] Problem file_problem(const char* code, const std::filesystem::path& file);
+
+/// Notes from this thread and from a backup beside it, which may outlive the workbook.
+class NoteBox {
+ public:
+  void add(Note note) {
+    const std::lock_guard lock(guard_);
+    notes_.push_back(std::move(note));
+  }
+  [[nodiscard]] Notes take() {
+    const std::lock_guard lock(guard_);
+    return std::exchange(notes_, {});
+  }
+
+ private:
+  std::mutex guard_;
+  Notes notes_;
+};
+
+struct OpenWorkbook::Inside {
+  std::filesystem::path file;
+  OpeningOptions options;
+  Access access = Access::write;
+  Placement placement = Placement::local;
+  std::filesystem::path backups;
+  FileIdentity identity;
+  std::unique_ptr<SQLite::Database> database;
+  std::map<std::string, std::unique_ptr<SQLite::Statement>> statements;
+  std::shared_ptr<NoteBox> notes = std::make_shared<NoteBox>();
+  std::thread backup_thread;
+  std::string backed_up_day;
+  std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
+
+  ~Inside();
+
+  [[nodiscard]] Query query(const std::string& sql);
+  [[nodiscard]] std::string meta(const char* key);
+
+  struct Row {
+    std::int64_t number = 0;
+    std::string id;
+    std::int64_t revision = 0;
+    std::optional<std::string> body;
+  };
+  [[nodiscard]] std::optional<Row> row(const RecordRef& ref);
+
+  /// Puts `body` (absent: deleted) in place; indexes, links, stock and search follow. `keep_links` when a deletion is meant, so
+  /// that what was made of the record can still be traced. Returns the new revision.
+  std::int64_t put(const RecordRef& ref, const std::optional<std::string>& body, bool keep_links, std::int64_t change);
+  void count_id(const RecordRef& ref);
+  [[nodiscard]] std::int64_t next_change();
+
+  Result<Applied> apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies);
+  Result<Step> swap_step(std::optional<std::int64_t> wanted, bool undo);
+
+  /// Problems that stand in the way of any writing.
+  [[nodiscard]] Problems obstacles() const;
+  void back_up_before_first_write();
+
+  /// Runs `work`, which reads; trouble with the file becomes a WorkbookTrouble.
+  template <class Work>
+  auto read(Work work) -> decltype(work()) {
+    try {
+      return work();
+    } catch (const SQLite::Exception& trouble) {
+      throw WorkbookTrouble(problem_of(trouble, file));
+    }
+  }
+
+  /// Runs `work` in an immediate transaction; rolls back when it fails or throws. Never throws for trouble with the file.
+  template <class Work>
+  auto write(Work work) -> decltype(work()) {
+    try {
+      database->exec("BEGIN IMMEDIATE");
+    } catch (const SQLite::Exception& trouble) {
+      return problem_of(trouble, file);
+    }
+    try {
+      auto result = work();
+      if (result.ok())
+        database->exec("COMMIT");
+      else
+        database->tryExec("ROLLBACK");
+      return result;
+    } catch (const SQLite::Exception& trouble) {
+      const Problem problem = problem_of(trouble, file);
+      database->tryExec("ROLLBACK");
+      return problem;
+    } catch (...) {
+      database->tryExec("ROLLBACK");
+      throw;
+    }
+  }
+};
+
+/// Runs the migrations that `database` lacks, in one transaction, after a checked backup into `backups`.
+[[nodiscard]] Problems bring_forward(SQLite::Database& database, const std::filesystem::path& file,
+                                     const std::filesystem::path& backups, std::span<const Migration> steps,
+                                     OpenWorkbook::Inside& inside);
+
+}  // namespace gritwright

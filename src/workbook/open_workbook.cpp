@@ -1,0 +1,419 @@
+#include "gritwright/workbook/open_workbook.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+#include "gritwright/formats/record_file.hpp"
+#include "inside.hpp"
+#include "record_index.hpp"
+
+namespace gritwright {
+
+namespace {
+
+Problem record_problem(const char* code, const RecordRef& ref, Facts facts = {}) {
+  facts["kind"] = std::string(kind_name(ref.kind));
+  facts["id"] = ref.id;
+  return {code, {}, std::move(facts)};
+}
+
+/// The record's JSON, refused unless the door reads it again: a workbook stores nothing that it can't give back.
+Result<std::string> encode(const RecordRef& ref, const Record& record) {
+  if (kind_of_record(record) != ref.kind) throw std::logic_error("an edit's record is of another kind than its reference");
+  std::string body = write_record(record);
+  const Result<Record> again = read_record(ref.kind, body, ref_text(ref));
+  if (!again) return again.problems();
+  return body;
+}
+
+Record decode(const RecordRef& ref, const std::string& body) {
+  Result<Record> record = read_record(ref.kind, body, ref_text(ref));
+  if (!record) throw WorkbookTrouble(record_problem("workbook.record-unreadable", ref));
+  return std::move(record).value();
+}
+
+const char* prefix_of(RecordKind kind) {
+  switch (kind) {
+    case RecordKind::material: return "OM";
+    case RecordKind::bag: return "B";
+    case RecordKind::bin: return "BIN";
+    case RecordKind::fraction: return "FR";
+    case RecordKind::sieve_set: return "SET";
+    case RecordKind::sieve_test: return "ST";
+    case RecordKind::mix: return "MX";
+    case RecordKind::container: return "POT";
+    case RecordKind::tree: return "TR";
+    case RecordKind::root_mass_plan: return "RP";
+    case RecordKind::repotting_day: return "RD";
+    case RecordKind::batch: return "BT";
+    case RecordKind::pot_test: return "PT";
+    case RecordKind::stock_entry: return "S";
+    case RecordKind::log_entry: return "L";
+  }
+  return "";
+}
+
+std::string free_id(OpenWorkbook::Inside& inside, RecordKind kind, const std::string& hint) {
+  std::string prefix = prefix_of(kind);
+  if (kind == RecordKind::bag && !hint.empty()) {
+    const char letter = hint.front();
+    if (letter >= 'a' && letter <= 'z') prefix = static_cast<char>(letter - 'a' + 'A');
+    if (letter >= 'A' && letter <= 'Z') prefix = letter;
+  }
+  Query last = inside.query("SELECT last FROM counter WHERE kind = ?1 AND prefix = ?2");
+  last.with(std::string(kind_name(kind)), prefix);
+  std::string number = std::to_string((last.step() ? last.whole(0) : 0) + 1);
+  if (number.size() < 2) number.insert(0, 1, '0');
+  return prefix + "-" + number + (kind == RecordKind::mix ? "/1" : "");
+}
+
+std::string hint_of(const Record& record) {
+  const auto* bag = std::get_if<Bag>(&record);
+  return bag == nullptr ? std::string() : bag->material;
+}
+
+constexpr int kept_steps = 200;
+
+}  // namespace
+
+OpenWorkbook::OpenWorkbook(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+OpenWorkbook::OpenWorkbook(OpenWorkbook&&) noexcept = default;
+OpenWorkbook& OpenWorkbook::operator=(OpenWorkbook&&) noexcept = default;
+OpenWorkbook::~OpenWorkbook() = default;
+
+const std::filesystem::path& OpenWorkbook::file() const { return inside_->file; }
+Access OpenWorkbook::access() const { return inside_->access; }
+Placement OpenWorkbook::placement() const { return inside_->placement; }
+std::filesystem::path OpenWorkbook::backup_folder() const { return inside_->backups; }
+
+Notes OpenWorkbook::take_notes() { return inside_->notes->take(); }
+
+// ---- reading -----------------------------------------------------------------------------------------------------------
+
+std::optional<StoredRecord> OpenWorkbook::find(const RecordRef& ref) const {
+  const auto row = inside_->read([&] { return inside_->row(ref); });
+  if (!row || !row->body) return std::nullopt;
+  const RecordRef spelt{ref.kind, row->id};
+  return StoredRecord{spelt, row->revision, decode(spelt, *row->body)};
+}
+
+std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref) const {
+  return inside_->read([&]() -> std::optional<StoredRecord> {
+    Query found = inside_->query("SELECT id, revision, coalesce(body, gone) FROM record WHERE kind = ?1 AND id = ?2");
+    found.with(std::string(kind_name(ref.kind)), ref.id);
+    if (!found.step() || found.is_null(2)) return std::nullopt;
+    const RecordRef spelt{ref.kind, found.text(0)};
+    return StoredRecord{spelt, found.whole(1), decode(spelt, found.text(2))};
+  });
+}
+
+std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& filter) const {
+  return inside_->read([&] {
+    std::string sql =
+        "SELECT r.id, r.revision, r.title, r.subject, r.day,"
+        " (SELECT sum(micrograms) FROM stock s WHERE s.holder_kind = r.kind AND s.holder_id = r.id),"
+        " (SELECT count(*) FROM link t WHERE t.from_kind = r.kind AND t.from_id = r.id AND t.role = 'tested'"
+        "  AND t.to_kind = 'sieve-test')"
+        " FROM record r WHERE r.kind = ?1 AND r.body IS NOT NULL";
+    if (filter.subject) sql += " AND r.subject = ?2";
+    if (filter.from_day) sql += " AND r.day >= ?3";
+    if (filter.to_day) sql += " AND r.day <= ?4";
+    if (filter.about)
+      sql += " AND r.number IN (SELECT owner FROM link WHERE from_kind = ?5 AND from_id = ?6"
+             " UNION SELECT owner FROM link WHERE to_kind = ?5 AND to_id = ?6)";
+    sql += " ORDER BY r.number DESC LIMIT ?7 OFFSET ?8";
+    SQLite::Statement statement(*inside_->database, sql);
+    statement.bind(1, std::string(kind_name(kind)));
+    if (filter.subject) statement.bind(2, *filter.subject);
+    if (filter.from_day) statement.bind(3, *filter.from_day);
+    if (filter.to_day) statement.bind(4, *filter.to_day);
+    if (filter.about) {
+      statement.bind(5, std::string(kind_name(filter.about->kind)));
+      statement.bind(6, filter.about->id);
+    }
+    statement.bind(7, static_cast<std::int64_t>(filter.limit));
+    statement.bind(8, static_cast<std::int64_t>(filter.offset));
+    std::vector<RecordLine> lines;
+    while (statement.executeStep()) {
+      RecordLine line;
+      line.ref = {kind, statement.getColumn(0).getString()};
+      line.revision = statement.getColumn(1).getInt64();
+      line.title = statement.getColumn(2).getString();
+      line.subject = statement.getColumn(3).getString();
+      line.day = statement.getColumn(4).getString();
+      if (!statement.isColumnNull(5)) line.stock = mass_g(static_cast<double>(statement.getColumn(5).getInt64()) / 1e6);
+      line.sieve_tests = statement.getColumn(6).getInt();
+      lines.push_back(std::move(line));
+    }
+    return lines;
+  });
+}
+
+std::size_t OpenWorkbook::count(RecordKind kind) const {
+  return inside_->read([&] {
+    Query found = inside_->query("SELECT count(*) FROM record WHERE kind = ?1 AND body IS NOT NULL");
+    found.with(std::string(kind_name(kind))).step();
+    return static_cast<std::size_t>(found.whole(0));
+  });
+}
+
+std::vector<StoredRecord> OpenWorkbook::all_of(RecordKind kind) const {
+  return inside_->read([&] {
+    Query found = inside_->query("SELECT id, revision, body FROM record WHERE kind = ?1 AND body IS NOT NULL ORDER BY number");
+    found.with(std::string(kind_name(kind)));
+    std::vector<StoredRecord> records;
+    while (found.step()) {
+      const RecordRef ref{kind, found.text(0)};
+      records.push_back({ref, found.whole(1), decode(ref, found.text(2))});
+    }
+    return records;
+  });
+}
+
+std::vector<Stored<RecordedSieveTest>> OpenWorkbook::sieve_tests_of(const RecordRef& ref) const {
+  return inside_->read([&] {
+    Query found = inside_->query(
+        "SELECT r.id, r.revision, r.body FROM link l JOIN record r ON r.number = l.owner WHERE l.from_kind = ?1 AND l.from_id = ?2"
+        " AND l.role = 'tested' AND l.to_kind = 'sieve-test' AND r.body IS NOT NULL ORDER BY r.number");
+    found.with(std::string(kind_name(ref.kind)), ref.id);
+    std::vector<Stored<RecordedSieveTest>> tests;
+    while (found.step()) {
+      const RecordRef test{RecordKind::sieve_test, found.text(0)};
+      tests.push_back({{test.id}, found.whole(1), std::get<RecordedSieveTest>(decode(test, found.text(2)))});
+    }
+    return tests;
+  });
+}
+
+std::optional<Mass> OpenWorkbook::stock_of(const RecordRef& holder) const {
+  return inside_->read([&]() -> std::optional<Mass> {
+    Query found = inside_->query("SELECT sum(micrograms) FROM stock WHERE holder_kind = ?1 AND holder_id = ?2");
+    found.with(std::string(kind_name(holder.kind)), holder.id).step();
+    if (found.is_null(0)) return std::nullopt;
+    return mass_g(static_cast<double>(found.whole(0)) / 1e6);
+  });
+}
+
+bool OpenWorkbook::is_used(const RecordRef& ref) const {
+  return inside_->read([&] {
+    Query found = inside_->query(
+        "SELECT 1 FROM link l JOIN record r ON r.number = l.owner WHERE l.from_kind = ?1 AND l.from_id = ?2 AND l.role <> 'about'"
+        " AND r.body IS NOT NULL LIMIT 1");
+    found.with(std::string(kind_name(ref.kind)), ref.id);
+    return found.step();
+  });
+}
+
+std::string OpenWorkbook::suggest_id(RecordKind kind, const std::string& hint) const {
+  return inside_->read([&] { return free_id(*inside_, kind, hint); });
+}
+
+Id<MixVersion> OpenWorkbook::next_version(const Id<MixVersion>& id) const {
+  return inside_->read([&]() -> Id<MixVersion> {
+    const std::string base = id.text.substr(0, id.text.rfind('/'));
+    for (int version = 2;; ++version) {
+      const std::string next = base + "/" + std::to_string(version);
+      if (!inside_->row({RecordKind::mix, next})) return {next};
+    }
+  });
+}
+
+// ---- changing ----------------------------------------------------------------------------------------------------------
+
+Result<Applied> OpenWorkbook::apply(Change change) {
+  if (Problems problems = inside_->obstacles(); !problems.empty()) return problems;
+  Problems problems;
+  std::vector<std::optional<std::string>> bodies;
+  for (const Edit& edit : change.edits) {
+    bodies.emplace_back();
+    if (!edit.value) continue;
+    Result<std::string> body = encode(edit.ref, *edit.value);
+    append(problems, body.problems());
+    if (body) bodies.back() = std::move(body).value();
+  }
+  if (!problems.empty()) return problems;
+  inside_->back_up_before_first_write();
+  return inside_->write([&] { return inside_->apply_in_transaction(change, bodies); });
+}
+
+Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies) {
+  struct Swap {
+    RecordRef ref;
+    std::optional<std::string> before;
+    std::optional<std::string> after;
+  };
+  Problems problems;
+  std::vector<Swap> swaps;
+  Applied applied;
+  std::optional<std::int64_t> counter;
+  for (std::size_t i = 0; i < change.edits.size(); ++i) {
+    Edit& edit = change.edits[i];
+    const bool adds = edit.based_on == 0;
+    if (adds && edit.ref.id.empty()) edit.ref.id = free_id(*this, edit.ref.kind, edit.value ? hint_of(*edit.value) : "");
+    const std::optional<Row> was = row(edit.ref);
+    if (was) edit.ref.id = was->id;
+    if (adds && was) problems.push_back(record_problem("workbook.id-used", edit.ref));
+    if (!adds && !was) problems.push_back(record_problem("workbook.not-there", edit.ref));
+    if (!adds && was && was->revision != edit.based_on) problems.push_back(record_problem("workbook.stale-change", edit.ref));
+    if (!adds && was && was->revision == edit.based_on && !was->body)
+      problems.push_back(record_problem("workbook.not-there", edit.ref));
+    if (!problems.empty()) continue;
+    applied.revisions.emplace_back(edit.ref, was ? was->revision : 0);
+    if ((was ? was->body : std::nullopt) == bodies[i]) continue;
+    if (!counter) counter = next_change();
+    applied.revisions.back().second = put(edit.ref, bodies[i], true, *counter);
+    if (!bodies[i]) applied.revisions.back().second = 0;
+    swaps.push_back({edit.ref, was ? was->body : std::nullopt, bodies[i]});
+  }
+  if (!problems.empty()) return problems;
+  if (swaps.empty() && !change.log) return applied;
+  if (!counter) counter = next_change();
+
+  query("DELETE FROM step WHERE undone = 1").run();
+  std::optional<std::int64_t> merged_into;
+  if (!change.merge_key.empty() && own_last_step) {
+    Query last = query("SELECT number FROM step WHERE number = (SELECT max(number) FROM step) AND number = ?1 AND merge_key = ?2");
+    last.with(*own_last_step, change.merge_key);
+    if (last.step()) merged_into = last.whole(0);
+  }
+  const std::string now = written_time(options.clock());
+  std::int64_t step = 0;
+  if (merged_into) {
+    step = *merged_into;
+    query("UPDATE step SET label = ?2, written = ?3 WHERE number = ?1").with(step, change.label, now).run();
+  } else {
+    query("INSERT INTO step(label, written, merge_key) VALUES (?1, ?2, ?3)").with(change.label, now, change.merge_key).run();
+    step = database->getLastInsertRowid();
+    LogEntry entry = change.log.value_or(LogEntry{"", "", LogSort::bookkeeping, change.label, {}});
+    if (entry.day.empty()) entry.day = now.substr(0, 10);
+    entry.written = now;
+    if (entry.text.empty()) entry.text = change.label.empty() ? "-" : change.label;
+    for (const Swap& swap : swaps) {
+      const bool tells_itself = swap.ref.kind == RecordKind::stock_entry || swap.ref.kind == RecordKind::log_entry;
+      if (!tells_itself && std::ranges::find(entry.about, swap.ref) == entry.about.end()) entry.about.push_back(swap.ref);
+    }
+    const bool only_log = std::ranges::all_of(swaps, [](const Swap& swap) { return swap.ref.kind == RecordKind::log_entry; });
+    // A note written into the log by hand is its own entry.
+    if (change.log || !only_log) {
+      const RecordRef ref{RecordKind::log_entry, free_id(*this, RecordKind::log_entry, "")};
+      const Result<std::string> body = encode(ref, entry);
+      if (!body) return body.problems();
+      put(ref, *body, false, *counter);
+      swaps.push_back({ref, std::nullopt, *body});
+    }
+  }
+  for (const Swap& swap : swaps) {
+    const std::string kind(kind_name(swap.ref.kind));
+    Query merged = query("UPDATE swap SET after = ?4 WHERE step = ?1 AND kind = ?2 AND id = ?3");
+    merged.with(step, kind, swap.ref.id, swap.after).run();
+    if (database->getChanges() > 0) continue;
+    query("INSERT INTO swap SELECT ?1, coalesce(max(position), 0) + 1, ?2, ?3, ?4, ?5 FROM swap WHERE step = ?1")
+        .with(step, kind, swap.ref.id, swap.before, swap.after)
+        .run();
+  }
+  if (merged_into) {
+    // Typed back to what it was: there is nothing to undo, and nothing happened that a log should tell.
+    Query differs = query("SELECT 1 FROM swap WHERE step = ?1 AND kind <> 'log-entry' AND before IS NOT after LIMIT 1");
+    const bool nothing_left = !differs.with(step).step();
+    if (nothing_left) {
+      std::vector<std::string> entries;
+      {
+        Query logged = query("SELECT id FROM swap WHERE step = ?1 AND kind = 'log-entry'");
+        logged.with(step);
+        while (logged.step()) entries.push_back(logged.text(0));
+      }
+      for (const std::string& id : entries) put({RecordKind::log_entry, id}, std::nullopt, false, *counter);
+      query("DELETE FROM step WHERE number = ?1").with(step).run();
+      own_last_step.reset();
+      return applied;
+    }
+  }
+  query("DELETE FROM step WHERE number < (SELECT min(number) FROM (SELECT number FROM step ORDER BY number DESC LIMIT ?1))")
+      .with(kept_steps)
+      .run();
+  own_last_step = step;
+  applied.step = step;
+  return applied;
+}
+
+void OpenWorkbook::end_merging() { inside_->own_last_step.reset(); }
+
+namespace {
+
+std::optional<Step> step_where(OpenWorkbook::Inside& inside, bool undone) {
+  Query found = inside.query(undone ? "SELECT number, label FROM step WHERE undone = 1 ORDER BY number LIMIT 1"
+                                    : "SELECT number, label FROM step WHERE undone = 0 ORDER BY number DESC LIMIT 1");
+  if (!found.step()) return std::nullopt;
+  return Step{found.whole(0), found.text(1)};
+}
+
+}  // namespace
+
+std::optional<Step> OpenWorkbook::undoable() const {
+  return inside_->read([&] { return step_where(*inside_, false); });
+}
+std::optional<Step> OpenWorkbook::redoable() const {
+  return inside_->read([&] { return step_where(*inside_, true); });
+}
+
+Result<Step> OpenWorkbook::undo(std::optional<std::int64_t> step) {
+  if (Problems problems = inside_->obstacles(); !problems.empty()) return problems;
+  inside_->back_up_before_first_write();
+  return inside_->write([&] { return inside_->swap_step(step, true); });
+}
+Result<Step> OpenWorkbook::redo(std::optional<std::int64_t> step) {
+  if (Problems problems = inside_->obstacles(); !problems.empty()) return problems;
+  inside_->back_up_before_first_write();
+  return inside_->write([&] { return inside_->swap_step(step, false); });
+}
+
+Result<Step> OpenWorkbook::Inside::swap_step(std::optional<std::int64_t> wanted, bool undo) {
+  const std::optional<Step> step = step_where(*this, !undo);
+  if (!step) return Problem{undo ? "workbook.nothing-to-undo" : "workbook.nothing-to-redo", {}, {}};
+  if (wanted && *wanted != step->number) return Problem{"workbook.step-gone", {}, {{"label", step->label}}};
+  struct Swap {
+    RecordRef ref;
+    std::optional<std::string> from;
+    std::optional<std::string> to;
+  };
+  std::vector<Swap> swaps;
+  {
+    Query found = query(undo ? "SELECT kind, id, after, before FROM swap WHERE step = ?1 ORDER BY position DESC"
+                             : "SELECT kind, id, before, after FROM swap WHERE step = ?1 ORDER BY position");
+    found.with(step->number);
+    while (found.step())
+      swaps.push_back({{kind_named(found.text(0)).value(), found.text(1)}, found.optional_text(2), found.optional_text(3)});
+  }
+  const std::int64_t change = next_change();
+  for (const Swap& swap : swaps) {
+    const std::optional<Row> now = row(swap.ref);
+    if (!now || now->body != swap.from) return Problem{"workbook.step-gone", {}, {{"label", step->label}}};
+    put(swap.ref, swap.to, !undo, change);
+  }
+  query("UPDATE step SET undone = ?2 WHERE number = ?1").with(step->number, int{undo}).run();
+  own_last_step.reset();
+  return *step;
+}
+
+// ---- other windows -----------------------------------------------------------------------------------------------------
+
+std::int64_t OpenWorkbook::revision() const {
+  return inside_->read([&] { return static_cast<std::int64_t>(std::stoll(inside_->meta("changes"))); });
+}
+
+std::vector<RecordRef> OpenWorkbook::changed_since(std::int64_t revision) const {
+  return inside_->read([&] {
+    Query found = inside_->query("SELECT kind, id FROM record WHERE changed > ?1 ORDER BY changed, number");
+    found.with(revision);
+    std::vector<RecordRef> refs;
+    while (found.step()) refs.push_back({kind_named(found.text(0)).value(), found.text(1)});
+    return refs;
+  });
+}
+
+Problems OpenWorkbook::file_trouble() const {
+  if (identity_of(inside_->file) != std::optional(inside_->identity)) return {file_problem("file.gone", inside_->file)};
+  return {};
+}
+
+}  // namespace gritwright

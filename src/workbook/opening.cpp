@@ -1,0 +1,236 @@
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <fstream>
+#include <random>
+#include <stdexcept>
+
+#include "backup_copy.hpp"
+#include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+#include "inside.hpp"
+#include "schema.hpp"
+
+namespace gritwright {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A damaged file is best found before anything is written; larger files are looked through while their backup is made.
+constexpr std::uintmax_t checked_at_opening_bytes = 16U << 20U;
+
+bool may_write(const fs::path& path) { return ::access(path.c_str(), W_OK) == 0; }
+
+fs::path folder_of(const fs::path& file) {
+  const fs::path folder = fs::absolute(file).parent_path();
+  return folder.empty() ? fs::path("/") : folder;
+}
+
+/// Builds the new file under another name and links it into place, so that nobody ever sees half of it and no file that came there
+/// meanwhile is overwritten.
+Problems create(const fs::path& file, const OpeningOptions& options) {
+  std::error_code trouble;
+  fs::create_directories(folder_of(file), trouble);
+  std::random_device random;
+  const fs::path making = file.string() + ".making-" + std::to_string(random());
+  Problems problems;
+  try {
+    // Made here and not by SQLite, so that it is the owner's alone from the first moment.
+    const int handle = ::open(making.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, S_IRUSR | S_IWUSR);
+    if (handle < 0) return {file_problem(may_write(folder_of(file)) ? "file.write-failed" : "file.read-only", file)};
+    ::close(handle);
+    SQLite::Database database(making.string(), SQLite::OPEN_READWRITE, 0, options.file_layer);
+    database.exec("PRAGMA page_size = 4096");
+    database.exec("PRAGMA synchronous = FULL");
+    database.exec("BEGIN IMMEDIATE");
+    migrate(database, migrations());
+    database.exec("COMMIT");
+  } catch (const SQLite::Exception& sqlite) {
+    problems.push_back(problem_of(sqlite, file));
+  }
+  if (problems.empty()) {
+    make_durable(making);
+    // Another program that was quicker keeps its file; a file system without links is renamed into.
+    if (::link(making.c_str(), file.c_str()) != 0 && !fs::exists(file, trouble)) {
+      fs::rename(making, file, trouble);
+      if (trouble) problems.push_back(file_problem("file.write-failed", file));
+    }
+    make_durable(file);
+  }
+  fs::remove(making, trouble);
+  fs::remove(making.string() + "-journal", trouble);
+  return problems;
+}
+
+std::string immutable_uri(const fs::path& file) {
+  std::string uri = "file:";
+  for (const char sign : fs::absolute(file).string()) {
+    if (sign == '%' || sign == '?' || sign == '#') {
+      constexpr const char* digits = "0123456789ABCDEF";
+      uri += {'%', digits[static_cast<unsigned char>(sign) >> 4U], digits[static_cast<unsigned char>(sign) & 15U]};
+    } else {
+      uri += sign;
+    }
+  }
+  return uri + "?immutable=1";
+}
+
+std::unique_ptr<SQLite::Database> connect(const fs::path& file, Access access, const OpeningOptions& options) {
+  const int patience = static_cast<int>(options.patience.count());
+  if (access == Access::write) {
+    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, patience, options.file_layer);
+  }
+  std::error_code trouble;
+  const bool has_log = fs::exists(file.string() + "-wal", trouble);
+  // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
+  if (!has_log && !may_write(folder_of(file)))
+    return std::make_unique<SQLite::Database>(immutable_uri(file), SQLite::OPEN_READONLY | SQLite::OPEN_URI, patience,
+                                              options.file_layer);
+  return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY, patience, options.file_layer);
+}
+
+/// Problems of the content that can be seen at once: wrong version, tables missing, pages that do not fit.
+Problems look_inside(SQLite::Database& database, const fs::path& file, Access access) {
+  const int version = schema_version(database);
+  if (version < 1 || !database.tableExists("meta") || !database.tableExists("record")) return {file_problem("file.damaged", file)};
+  if (version > newest_schema() && access == Access::write) {
+    // A flipped sign in the header must not pass for a newer program's work.
+    const std::string told = database.execAndGet("SELECT coalesce(max(value), '') FROM meta WHERE key = 'schema'").getString();
+    Problem problem = file_problem(told == std::to_string(version) ? "file.newer-version" : "file.damaged", file);
+    problem.facts["version"] = static_cast<double>(version);
+    problem.facts["known"] = static_cast<double>(newest_schema());
+    return {problem};
+  }
+  const std::string told = database.execAndGet("SELECT coalesce(max(value), '') FROM meta WHERE key = 'schema'").getString();
+  if (told != std::to_string(version)) return {file_problem("file.damaged", file)};
+  std::error_code trouble;
+  if (fs::file_size(file, trouble) > checked_at_opening_bytes) return {};
+  if (database.execAndGet("PRAGMA quick_check(1)").getString() != "ok") return {file_problem("file.damaged", file)};
+  return {};
+}
+
+void choose_journal(SQLite::Database& database, Placement placement, NoteBox& notes, const fs::path& file) {
+  const bool local = placement == Placement::local;
+  const char* wanted = local ? "wal" : "delete";
+  try {
+    const std::string mode = database.execAndGet(std::string("PRAGMA journal_mode = ") + wanted).getString();
+    if (mode != wanted) notes.add({"workbook.journal-kept", Level::warning, file.string(), {{"mode", mode}}});
+  } catch (const SQLite::Exception&) {
+    // Another window holds it; it decided already.
+    notes.add({"workbook.journal-kept", Level::warning, file.string(), {{"mode", std::string("wal")}}});
+  }
+  if (placement == Placement::network_folder) notes.add({"workbook.in-network-folder", Level::warning, file.string(), {}});
+  if (placement == Placement::synced_folder) notes.add({"workbook.in-synced-folder", Level::warning, file.string(), {}});
+}
+
+}  // namespace
+
+Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions options) {
+  if (!options.clock) throw std::logic_error("a workbook needs a clock");
+  std::error_code trouble;
+  if (!fs::exists(fs::symlink_status(file, trouble)) && options.create && options.access == Access::write)
+    if (Problems problems = create(file, options); !problems.empty()) return problems;
+  if (Problems problems = recognise(file); !problems.empty()) return problems;
+
+  auto inside = std::make_unique<Inside>();
+  inside->file = file;
+  inside->options = std::move(options);
+  inside->access = inside->options.access;
+  inside->placement = inside->options.placement.value_or(placement_of(file));
+  inside->backups = inside->options.backup_folder.value_or(default_backup_folder(file));
+  if (inside->access == Access::write && !(may_write(file) && may_write(folder_of(file)))) {
+    inside->access = Access::read_only;
+    inside->notes->add({"workbook.opened-read-only", Level::warning, file.string(), {}});
+  }
+  try {
+    inside->database = connect(file, inside->access, inside->options);
+    SQLite::Database& database = *inside->database;
+    database.exec("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
+    if (Problems problems = look_inside(database, file, inside->access); !problems.empty()) return problems;
+    const auto identity = identity_of(file);
+    if (!identity) return file_problem("file.gone", file);
+    inside->identity = *identity;
+    if (inside->access == Access::write) {
+      if (Problems problems = bring_forward(database, file, inside->backups, migrations(), *inside); !problems.empty())
+        return problems;
+      choose_journal(database, inside->placement, *inside->notes, file);
+      // Some file systems grant the lock of a database only when it is written.
+      database.exec("PRAGMA synchronous = FULL");
+    }
+    Query last = inside->query("SELECT max(written) FROM step");
+    if (last.step() && !last.is_null(0) && last.text(0) > written_time(inside->options.clock()))
+      inside->notes->add({"workbook.clock-set-back", Level::warning, "", {{"time", last.text(0)}}});
+  } catch (const SQLite::Exception& sqlite) {
+    return problem_of(sqlite, file);
+  }
+  return OpenWorkbook(std::move(inside));
+}
+
+Problems bring_forward(SQLite::Database& database, const fs::path& file, const fs::path& backups, std::span<const Migration> steps,
+                       OpenWorkbook::Inside& inside) {
+  const int version = schema_version(database);
+  if (version >= steps.back().to) return {};
+  std::error_code trouble;
+  fs::create_directories(backups, trouble);
+  const fs::path target = backups / (file.stem().string() + "-before-version-" + std::to_string(steps.back().to) + "-" +
+                                     day_of(inside.options.clock()) + ".gritwright");
+  if (Result<Done> copied = copy_database(database, target, inside.options.file_layer, {}); !copied) return copied.problems();
+  database.exec("BEGIN IMMEDIATE");
+  try {
+    // Another window may have been quicker while the backup was made.
+    if (schema_version(database) == version) migrate(database, steps);
+    database.exec("COMMIT");
+  } catch (const SQLite::Exception& sqlite) {
+    database.tryExec("ROLLBACK");
+    return {problem_of(sqlite, file)};
+  }
+  inside.notes->add({"workbook.migrated", Level::note, target.string(), {{"version", static_cast<double>(steps.back().to)}}});
+  return {};
+}
+
+void OpenWorkbook::Inside::back_up_before_first_write() {
+  if (!options.daily_backup) return;
+  const std::string today = day_of(options.clock());
+  if (backed_up_day == today) return;
+  backed_up_day = today;
+  std::error_code trouble;
+  const std::filesystem::path target = backups / (file.stem().string() + "-" + today + ".gritwright");
+  if (fs::exists(target, trouble)) return;
+  try {
+    if (meta("changes") == "0") return;  // nothing in it yet
+    fs::create_directories(backups, trouble);
+    fs::permissions(backups, fs::perms::owner_all, trouble);
+    // The copy shows the workbook as it is now, whatever is written while it is made.
+    auto source = std::make_shared<SQLite::Database>(file.string(), SQLite::OPEN_READONLY,
+                                                     static_cast<int>(options.patience.count()), options.file_layer);
+    source->exec("BEGIN");
+    source->execAndGet("SELECT count(*) FROM meta");
+    auto job = [source, target, notes = notes, name = file, folder = backups, layer = options.file_layer] {
+      const Result<Done> copied = copy_database(*source, target, layer, {});
+      if (!copied) {
+        const Problem& problem = copied.problems().front();
+        notes->add({"workbook.backup-failed", Level::warning, target.string(), {{"reason", problem.code}}});
+        if (problem.code == "file.damaged") notes->add({"workbook.damaged", Level::warning, name.string(), problem.facts});
+        return;
+      }
+      thin_out_backups(name, folder);
+    };
+    const bool has_log = database->execAndGet("PRAGMA journal_mode").getString() == "wal";
+    if (!has_log) {
+      // Without a log the reading copy would keep every writer out.
+      job();
+    } else if (options.worker) {
+      options.worker(job);
+    } else {
+      if (backup_thread.joinable()) backup_thread.join();
+      backup_thread = std::thread(job);
+    }
+  } catch (const SQLite::Exception& sqlite) {
+    notes->add({"workbook.backup-failed", Level::warning, target.string(), {{"reason", problem_of(sqlite, file).code}}});
+  }
+}
+
+}  // namespace gritwright

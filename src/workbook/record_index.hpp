@@ -1,0 +1,33 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "gritwright/domain/record.hpp"
+
+namespace gritwright {
+
+/// A thread from one record to another, as a record tells it.
+struct Link {
+  std::string role;
+  RecordRef from;
+  RecordRef to;
+  std::string day;    ///< from when; may be empty
+  std::string until;  ///< to when; may be empty
+  bool certain = true;
+};
+
+/// Roles that grain flows along; the others only name each other.
+inline constexpr const char* flow_roles = "('screened','tipped','mixed','potted','designed','reclaimed','used')";
+
+/// What lists, search and tracing need of a record without reading all of it.
+struct IndexEntry {
+  std::string title;
+  std::string subject;
+  std::string day;
+  std::string words;  ///< everything that search shall find
+  std::vector<Link> links;
+};
+
+[[nodiscard]] IndexEntry index_of(const RecordRef& ref, const Record& record);
+
+}  // namespace gritwright

@@ -1,0 +1,105 @@
+#include "schema.hpp"
+
+#include <array>
+
+namespace gritwright {
+
+namespace {
+
+// A deleted record keeps its row with what it last was in `gone`: its id is never used again, its revision never falls back, and
+// what was made of it can still be traced.
+constexpr const char* first_schema = R"sql(
+CREATE TABLE meta(
+  key TEXT PRIMARY KEY,
+  value TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE TABLE record(
+  number INTEGER PRIMARY KEY,
+  kind TEXT NOT NULL,
+  id TEXT NOT NULL COLLATE NOCASE,
+  revision INTEGER NOT NULL,
+  changed INTEGER NOT NULL,
+  title TEXT NOT NULL DEFAULT '',
+  subject TEXT NOT NULL DEFAULT '' COLLATE NOCASE,
+  day TEXT NOT NULL DEFAULT '',
+  body TEXT,
+  gone TEXT,
+  UNIQUE(kind, id)
+) STRICT;
+CREATE INDEX record_in_order ON record(kind, number) WHERE body IS NOT NULL;
+CREATE INDEX record_by_day ON record(kind, day) WHERE body IS NOT NULL;
+CREATE INDEX record_by_subject ON record(kind, subject) WHERE body IS NOT NULL;
+CREATE INDEX record_by_change ON record(changed);
+CREATE TABLE link(
+  owner INTEGER NOT NULL REFERENCES record(number),
+  role TEXT NOT NULL,
+  from_kind TEXT NOT NULL,
+  from_id TEXT NOT NULL COLLATE NOCASE,
+  to_kind TEXT NOT NULL,
+  to_id TEXT NOT NULL COLLATE NOCASE,
+  day TEXT NOT NULL DEFAULT '',
+  until TEXT NOT NULL DEFAULT '',
+  certain INTEGER NOT NULL DEFAULT 1
+) STRICT;
+CREATE INDEX link_owner ON link(owner);
+CREATE INDEX link_from ON link(from_kind, from_id, role);
+CREATE INDEX link_to ON link(to_kind, to_id, role);
+CREATE TABLE stock(
+  number INTEGER PRIMARY KEY REFERENCES record(number),
+  holder_kind TEXT NOT NULL,
+  holder_id TEXT NOT NULL COLLATE NOCASE,
+  micrograms INTEGER NOT NULL
+) STRICT;
+CREATE INDEX stock_holder ON stock(holder_kind, holder_id, micrograms);
+CREATE TABLE counter(
+  kind TEXT NOT NULL,
+  prefix TEXT NOT NULL COLLATE NOCASE,
+  last INTEGER NOT NULL,
+  PRIMARY KEY(kind, prefix)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE step(
+  number INTEGER PRIMARY KEY AUTOINCREMENT,
+  label TEXT NOT NULL,
+  written TEXT NOT NULL,
+  merge_key TEXT NOT NULL DEFAULT '',
+  undone INTEGER NOT NULL DEFAULT 0
+) STRICT;
+CREATE TABLE swap(
+  step INTEGER NOT NULL REFERENCES step(number) ON DELETE CASCADE,
+  position INTEGER NOT NULL,
+  kind TEXT NOT NULL,
+  id TEXT NOT NULL COLLATE NOCASE,
+  before TEXT,
+  after TEXT,
+  PRIMARY KEY(step, position)
+) STRICT;
+CREATE VIRTUAL TABLE search USING fts5(words, prefix='1 2 3', tokenize='unicode61 remove_diacritics 2');
+INSERT INTO meta VALUES ('workbook', lower(hex(randomblob(8)))), ('changes', '0');
+)sql";
+
+constexpr std::array steps{Migration{1, first_schema}};
+
+}  // namespace
+
+std::span<const Migration> migrations() { return steps; }
+
+int newest_schema() { return steps.back().to; }
+
+int schema_version(SQLite::Database& database) { return database.execAndGet("PRAGMA user_version").getInt(); }
+
+void migrate(SQLite::Database& database, std::span<const Migration> all) {
+  const int from = schema_version(database);
+  int reached = from;
+  for (const Migration& step : all) {
+    if (step.to <= from) continue;
+    database.exec(step.statements);
+    reached = step.to;
+  }
+  if (reached == from) return;
+  database.exec("PRAGMA user_version = " + std::to_string(reached));
+  database.exec("PRAGMA application_id = " + std::to_string(workbook_application_id));
+  database.exec("INSERT INTO meta VALUES ('schema', '" + std::to_string(reached) +
+                "') ON CONFLICT(key) DO UPDATE SET value = excluded.value");
+}
+
+}  // namespace gritwright

@@ -1,0 +1,87 @@
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+TEST_CASE("A new workbook is made on first start and belongs to its owner alone", "[workbook]") {
+  const Folder folder;
+  Hand hand;
+  { const OpenWorkbook workbook = opened(folder.file(), hand.options()); }
+  const auto perms = std::filesystem::status(folder.file()).permissions();
+  CHECK((perms & std::filesystem::perms::all) == (std::filesystem::perms::owner_read | std::filesystem::perms::owner_write));
+}
+
+TEST_CASE("What was added is there after closing, under a printable id", "[workbook][roundtrip]") {
+  const Folder folder;
+  Hand hand;
+  Bag bag = akadama_bag("lot 1");
+  bag.price = Price{23.5, "EUR"};
+  Id<Bag> id;
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    const auto added = workbook.add(bag, "bag of akadama");
+    REQUIRE(added);
+    id = *added;
+    CHECK(id.text == "A-01");
+  }
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const auto found = workbook.find(id);
+  REQUIRE(found);
+  CHECK(found->record == bag);
+  CHECK(found->revision == 1);
+  CHECK(workbook.count(RecordKind::log_entry) == 1);
+}
+
+TEST_CASE("Undo takes a change and its log entry back, and redo returns them", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const auto id = workbook.add(akadama_bag("lot 1"), "bag A-01");
+  REQUIRE(id);
+  auto stored = workbook.find(*id);
+  Bag changed = stored->record;
+  changed.volume = loose_l(12);
+  REQUIRE(workbook.replace(*stored, changed, "volume of bag A-01"));
+  CHECK(workbook.undoable()->label == "volume of bag A-01");
+  REQUIRE(workbook.undo());
+  CHECK(workbook.find(*id)->record == akadama_bag("lot 1"));
+  CHECK(workbook.find(*id)->revision == 3);
+  CHECK(workbook.count(RecordKind::log_entry) == 1);
+  CHECK(workbook.redoable()->label == "volume of bag A-01");
+  REQUIRE(workbook.redo());
+  CHECK(workbook.find(*id)->record == changed);
+  CHECK(workbook.count(RecordKind::log_entry) == 2);
+  CHECK_FALSE(workbook.redoable());
+}
+
+TEST_CASE("A change based on an older revision is refused and nothing of it is kept", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook one = opened(folder.file(), hand.options());
+  OpenWorkbook two = opened(folder.file(), hand.options());
+  const auto id = one.add(akadama_bag("lot 1"), "bag A-01");
+  REQUIRE(id);
+  const auto seen_by_two = two.find(*id);
+  REQUIRE(seen_by_two);
+  Bag changed = seen_by_two->record;
+  changed.note = "from window one";
+  REQUIRE(one.replace(*one.find(*id), changed, "note of bag A-01"));
+  changed.note = "from window two";
+  const auto refused = two.replace(*seen_by_two, changed, "note of bag A-01");
+  CHECK(code_of(refused) == "workbook.stale-change");
+  CHECK(two.find(*id)->record.note == "from window one");
+  CHECK(two.changed_since(1) == std::vector<RecordRef>{{RecordKind::bag, "A-01"}, {RecordKind::log_entry, "L-02"}});
+}
+
+TEST_CASE("An id is never used again", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.add(akadama_bag("x"), "bag K-07", "K-07"));
+  REQUIRE(workbook.remove(*workbook.find(Id<Bag>{"K-07"}), "bag K-07"));
+  CHECK(code_of(workbook.add(akadama_bag("y"), "bag K-07", "K-07")) == "workbook.id-used");
+  CHECK(code_of(workbook.add(akadama_bag("y"), "bag k-07", "k-07")) == "workbook.id-used");
+  CHECK(workbook.suggest_id(RecordKind::bag, "kanuma") == "K-08");
+  CHECK(workbook.find_even_deleted({RecordKind::bag, "K-07"}));
+  CHECK_FALSE(workbook.find(Id<Bag>{"K-07"}));
+}

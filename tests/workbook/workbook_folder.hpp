@@ -1,0 +1,82 @@
+#pragma once
+#include <unistd.h>
+
+#include <catch2/catch.hpp>
+#include <chrono>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+#include "gritwright/domain/record.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright::tests {
+
+/// A folder that goes away with the test.
+class Folder {
+ public:
+  Folder() {
+    std::string name = (std::filesystem::temp_directory_path() / "gritwright-XXXXXX").string();
+    REQUIRE(::mkdtemp(name.data()) != nullptr);
+    path_ = name;
+  }
+  ~Folder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path_, ignored);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+  [[nodiscard]] std::filesystem::path file(const std::string& name = "nursery.gritwright") const { return path_ / name; }
+
+ private:
+  std::filesystem::path path_;
+};
+
+inline std::chrono::system_clock::time_point noon(int day_of_march_2026) {
+  return std::chrono::sys_days(std::chrono::year(2026) / std::chrono::March / day_of_march_2026) + std::chrono::hours(12);
+}
+
+/// A clock that stands still until a test moves it.
+struct Hand {
+  std::chrono::system_clock::time_point now = noon(1);
+  [[nodiscard]] OpeningOptions options() {
+    OpeningOptions options;
+    options.clock = [this] { return now; };
+    options.placement = Placement::local;
+    options.daily_backup = false;
+    return options;
+  }
+};
+
+inline OpenWorkbook opened(const std::filesystem::path& file, OpeningOptions options) {
+  Result<OpenWorkbook> workbook = OpenWorkbook::open(file, std::move(options));
+  INFO((workbook.ok() ? std::string() : workbook.problems().front().code));
+  REQUIRE(workbook.ok());
+  return std::move(workbook).value();
+}
+
+inline std::string bytes_of(const std::filesystem::path& file) {
+  std::ifstream stream(file, std::ios::binary);
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+inline void write_bytes(const std::filesystem::path& file, const std::string& bytes) {
+  std::ofstream(file, std::ios::binary | std::ios::trunc) << bytes;
+}
+
+inline Bag akadama_bag(const std::string& lot) {
+  Bag bag;
+  bag.material = "akadama";
+  bag.lot = lot;
+  bag.volume = loose_l(14);
+  bag.received = "2026-02-01";
+  return bag;
+}
+
+template <class T>
+std::string code_of(const Result<T>& result) {
+  return result.ok() ? "" : result.problems().front().code;
+}
+
+}  // namespace gritwright::tests
