@@ -17,23 +17,6 @@ double between(const GradingPoint& lower, const GradingPoint& upper, Aperture ap
   return lower.passing.value() + (upper.passing.value() - lower.passing.value()) * along;
 }
 
-/// Share strictly finer than `aperture`: the foot of a step that stands there.
-double finer_than(const Curve& curve, Aperture aperture) {
-  const auto upper = std::ranges::lower_bound(curve, aperture, {}, &GradingPoint::aperture);
-  if (upper == curve.end()) return 1;
-  if (upper->aperture == aperture) return upper->passing.value();
-  return upper == curve.begin() ? 0 : between(*std::prev(upper), *upper, aperture);
-}
-
-/// Share not coarser than `aperture`: the head of a step that stands there.
-double passing(const Curve& curve, Aperture aperture) {
-  const auto upper = std::ranges::upper_bound(curve, aperture, {}, &GradingPoint::aperture);
-  if (upper == curve.begin()) return 0;
-  const auto lower = std::prev(upper);
-  if (upper == curve.end()) return 1;
-  return lower->aperture == aperture ? lower->passing.value() : between(*lower, *upper, aperture);
-}
-
 }  // namespace
 
 std::vector<GradingPoint> closed_grading(const GrainSizes& sizes) {
@@ -49,6 +32,21 @@ std::vector<GradingPoint> closed_grading(const GrainSizes& sizes) {
   curve.insert(curve.end(), grading.points.begin(), grading.points.end());
   if (curve.back().passing < Passing(1)) curve.push_back({top_size(grading), Passing(1)});
   return curve;
+}
+
+double share_finer(std::span<const GradingPoint> closed_curve, Aperture aperture) {
+  const auto upper = std::ranges::lower_bound(closed_curve, aperture, {}, &GradingPoint::aperture);
+  if (upper == closed_curve.end()) return 1;
+  if (upper->aperture == aperture) return upper->passing.value();
+  return upper == closed_curve.begin() ? 0 : between(*std::prev(upper), *upper, aperture);
+}
+
+double share_passing(std::span<const GradingPoint> closed_curve, Aperture aperture) {
+  const auto upper = std::ranges::upper_bound(closed_curve, aperture, {}, &GradingPoint::aperture);
+  if (upper == closed_curve.begin()) return 0;
+  const auto lower = std::prev(upper);
+  if (upper == closed_curve.end()) return 1;
+  return lower->aperture == aperture ? lower->passing.value() : between(*lower, *upper, aperture);
 }
 
 std::vector<GradingPoint> blended_grading(std::span<const std::vector<GradingPoint>> closed_curves, std::span<const double> weights) {
@@ -74,8 +72,8 @@ std::vector<GradingPoint> blended_grading(std::span<const std::vector<GradingPoi
     double before = 0, after = 0;
     for (std::size_t k = 0; k < closed_curves.size(); ++k) {
       if (!(weights[k] > 0)) continue;
-      before += weights[k] / total * finer_than(closed_curves[k], aperture);
-      after += weights[k] / total * passing(closed_curves[k], aperture);
+      before += weights[k] / total * share_finer(closed_curves[k], aperture);
+      after += weights[k] / total * share_passing(closed_curves[k], aperture);
     }
     add(aperture, before);
     if (after > before) add(aperture, after);

@@ -12,8 +12,41 @@ namespace gritwright {
 namespace {
 
 constexpr double same_size = 1e-9;
-constexpr double wedging_base_coarse = 2.6;
-constexpr double wedging_base_fine = 3.8;
+constexpr double base_coarser = 2.6;
+constexpr double base_finer = 3.8;
+const double log_base_coarser = std::log(base_coarser);
+const double log_base_finer = std::log(base_finer);
+
+/// 2.6^YL - 1 and 3.8^YS - 1, the growth of wedging with the share of coarser and of finer grain. Source: kwan-chan-wong-2013.
+double spread_by_coarser(double coarser_share) { return std::exp(log_base_coarser * coarser_share) - 1; }
+double spread_by_finer(double finer_share) { return std::exp(log_base_finer * finer_share) - 1; }
+
+struct Rows {
+  const double* effects;
+  const double* wedged_effects;
+  const double* apartness;
+};
+
+/// Sums over the classes that act on one, from their effects, their effects wedged, and their apartness.
+struct RowSums {
+  double effect = 0;
+  double wedged = 0;
+  double apart = 0;
+};
+
+template <class Room>
+RowSums row_sums(const Rows& rows, std::size_t from, std::size_t to, std::span<const double> shares, Room room) {
+  double effect = 0, wedged = 0, apart = 0;
+  // Several sums side by side: one alone waits for every addition.
+#pragma omp simd reduction(+ : effect, wedged, apart)
+  for (std::size_t j = from; j < to; ++j) {
+    const double each = room(j);
+    effect += rows.effects[j] * each;
+    wedged += rows.wedged_effects[j] * each;
+    apart += rows.apartness[j] * shares[j];
+  }
+  return {effect, wedged, apart};
+}
 
 /// Grows from 0 to 1 as the sizes part, so that cutting a class in two leaves the wedging as it was.
 double apartness(double size_ratio) { return 1 - std::pow(size_ratio, 6); }
@@ -79,43 +112,36 @@ double occupying_effect(double size_ratio) {
 double wedging_effect(double size_ratio) { return 0.322 * std::tanh(11.9 * size_ratio); }
 
 PackingKernel::PackingKernel(std::span<const Aperture> sizes)
-    : count_(sizes.size()), effect_(count_ * count_), wedged_effect_(count_ * count_), apartness_(count_ * count_) {
+    : count_(sizes.size()), effects_(count_ * count_), wedged_effects_(count_ * count_), apartness_(count_ * count_) {
   for (std::size_t coarse = 0; coarse < count_; ++coarse) {
     for (std::size_t fine = coarse + 1; fine < count_; ++fine) {
       const double ratio = sizes[fine] / sizes[coarse];
       if (!(ratio <= 1)) throw std::logic_error("a packing kernel needs its sizes coarse to fine");
-      effect_[at(fine, coarse)] = occupying_effect(ratio);
-      effect_[at(coarse, fine)] = filling_effect(ratio);
-      wedged_effect_[at(fine, coarse)] = occupying_effect(ratio) * wedging_effect(ratio);
-      wedged_effect_[at(coarse, fine)] = filling_effect(ratio) * wedging_effect(ratio);
-      apartness_[at(fine, coarse)] = apartness_[at(coarse, fine)] = apartness(ratio);
+      const std::size_t on_fine = fine * count_ + coarse, on_coarse = coarse * count_ + fine;
+      effects_[on_fine] = occupying_effect(ratio);
+      effects_[on_coarse] = filling_effect(ratio);
+      wedged_effects_[on_fine] = occupying_effect(ratio) * wedging_effect(ratio);
+      wedged_effects_[on_coarse] = filling_effect(ratio) * wedging_effect(ratio);
+      apartness_[on_fine] = apartness_[on_coarse] = apartness(ratio);
     }
   }
 }
 
-double PackingKernel::specific_volume(std::span<const double> shares, std::span<const double> class_volumes) const {
+double PackingKernel::specific_volume(std::span<const double> shares, std::span<const double> loose_volumes) const {
   double additive = 0;
-  for (std::size_t i = 0; i < count_; ++i) additive += shares[i] * class_volumes[i];
+  for (std::size_t i = 0; i < count_; ++i) additive += loose_volumes[i];
   double largest = 0;
   for (std::size_t i = 0; i < count_; ++i) {
     if (!(shares[i] > 0)) continue;
-    double occupied = 0, occupied_wedged = 0, coarser = 0;
-    for (std::size_t j = 0; j < i; ++j) {
-      const double room = shares[j] * (class_volumes[j] - 1);
-      occupied += effect_[at(i, j)] * room;
-      occupied_wedged += wedged_effect_[at(i, j)] * room;
-      coarser += apartness_[at(i, j)] * shares[j];
-    }
-    double filled = 0, filled_wedged = 0, finer = 0;
-    for (std::size_t j = i + 1; j < count_; ++j) {
-      const double room = shares[j] * class_volumes[j];
-      filled += effect_[at(i, j)] * room;
-      filled_wedged += wedged_effect_[at(i, j)] * room;
-      finer += apartness_[at(i, j)] * shares[j];
-    }
-    const double volume = additive - occupied + occupied_wedged * (std::pow(wedging_base_coarse, coarser) - 1) - filled +
-                          filled_wedged * (std::pow(wedging_base_fine, finer) - 1);
-    largest = std::max(largest, volume);
+    const Rows rows{effects_.data() + i * count_, wedged_effects_.data() + i * count_, apartness_.data() + i * count_};
+    // Coarser grain takes up room by what lies between it, y(V - 1); finer grain by all its loose volume.
+    const RowSums coarser = row_sums(rows, 0, i, shares, [&](std::size_t j) { return loose_volumes[j] - shares[j]; });
+    const RowSums finer = row_sums(rows, i + 1, count_, shares, [&](std::size_t j) { return loose_volumes[j]; });
+    const double unwedged = additive - coarser.effect - finer.effect;
+    // A power curve lies under its chord: a class that stays below the largest even so needs no powers.
+    const double at_most = unwedged + coarser.wedged * coarser.apart * (base_coarser - 1) + finer.wedged * finer.apart * (base_finer - 1);
+    if (at_most <= largest) continue;
+    largest = std::max(largest, unwedged + coarser.wedged * spread_by_coarser(coarser.apart) + finer.wedged * spread_by_finer(finer.apart));
   }
   return largest;
 }
@@ -124,20 +150,12 @@ double PackingKernel::class_volume(std::span<const double> shares, double own) c
   double least = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < count_; ++i) {
     if (!(shares[i] > 0)) continue;
-    double occupied = 0, occupied_wedged = 0, coarser = 0;
-    for (std::size_t j = 0; j < i; ++j) {
-      occupied += effect_[at(i, j)] * shares[j];
-      occupied_wedged += wedged_effect_[at(i, j)] * shares[j];
-      coarser += apartness_[at(i, j)] * shares[j];
-    }
-    double filled = 0, filled_wedged = 0, finer = 0;
-    for (std::size_t j = i + 1; j < count_; ++j) {
-      filled += effect_[at(i, j)] * shares[j];
-      filled_wedged += wedged_effect_[at(i, j)] * shares[j];
-      finer += apartness_[at(i, j)] * shares[j];
-    }
-    const double g = occupied - occupied_wedged * (std::pow(wedging_base_coarse, coarser) - 1);
-    const double f = filled - filled_wedged * (std::pow(wedging_base_fine, finer) - 1);
+    const Rows rows{effects_.data() + i * count_, wedged_effects_.data() + i * count_, apartness_.data() + i * count_};
+    const auto share = [&](std::size_t j) { return shares[j]; };
+    const RowSums coarser = row_sums(rows, 0, i, shares, share);
+    const RowSums finer = row_sums(rows, i + 1, count_, shares, share);
+    const double g = coarser.effect - coarser.wedged * spread_by_coarser(coarser.apart);
+    const double f = finer.effect - finer.wedged * spread_by_finer(finer.apart);
     // With one class volume V the dominant-class formula reads V(1 - f - g) + g, which rises with V.
     least = std::min(least, (own - g) / (1 - f - g));
   }
@@ -154,7 +172,7 @@ PackingDensity packing_density(std::span<const PackingClass> classes) {
   for (const Merged& each : merged) {
     sizes.push_back(each.size);
     shares.push_back(each.share / total);
-    volumes.push_back(each.volume_share / each.share);
+    volumes.push_back(each.volume_share / total);
   }
   return PackingDensity(1 / PackingKernel(sizes).specific_volume(shares, volumes));
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "drained_part.hpp"
 #include "tilted_body.hpp"
 
 namespace gritwright {
@@ -10,14 +11,6 @@ namespace gritwright {
 namespace {
 
 constexpr int height_steps = 10;
-
-/// The free water's level over the floor: a saucer lifts it, a wick or the ground below lowers it.
-double free_water_cm(const Container& container) { return in_cm(container.saucer) - in_cm(container.wick); }
-
-/// Suction at the floor of a part of the pot, on the pot's axis turned with it, before the clamp at 0.
-double head_at(const Container& container, double height_cm) {
-  return height_cm * std::cos(container.tilt.angle.value()) - free_water_cm(container);
-}
 
 /// Mean saturation from `from_cm` to the fill line where the lowest point of that part stands at `head_cm`.
 double mean_saturation(const RetentionCurve& curve, const PotGeometry& pot, double from_cm, double to_cm, double head_cm) {
@@ -41,14 +34,6 @@ PotWater shares(const Retention& mix, double mean_saturation_in_body) {
   return water;
 }
 
-/// Suction where the mix rests on the layer: the layer's pores let go at half their rise, since they fill and empty at
-/// different suctions. Source: docs/science/water.md, coarse bottom layer.
-double interface_head_cm(const Container& container, const Retention& layer) {
-  const double thickness = in_cm(container.bottom_layer->thickness);
-  const double holds = 0.5 * layer.input().constants.k_cm_mm / in_mm(layer.characteristic_size());
-  return std::min(head_at(container, thickness), holds);
-}
-
 double middle_extent_cm(const PotGeometry& pot) {
   const Section floor = pot.section_at(Depth{});
   return in_cm(pot.container().tilt.axis == TiltAxis::length ? floor.width : floor.length);
@@ -65,8 +50,9 @@ void note_height(PotWater& water) {
 
 }  // namespace
 
-Porosity container_capacity(const RetentionCurve& curve, const PotGeometry& pot) {
-  return curve.water_for_saturation(mean_saturation(curve, pot, 0, in_cm(pot.filled_depth()), head_at(pot.container(), 0)));
+Porosity container_capacity(const RetentionCurve& curve, const PotGeometry& pot, const Retention* layer) {
+  const DrainedPart part = drained_part(pot, layer);
+  return curve.water_for_saturation(mean_saturation(curve, pot, part.from_cm, in_cm(pot.filled_depth()), part.head_cm));
 }
 
 PotWater pot_water(const Retention& mix, const PotGeometry& pot, const Retention* layer) {
@@ -74,8 +60,7 @@ PotWater pot_water(const Retention& mix, const PotGeometry& pot, const Retention
   const double top = in_cm(pot.filled_depth());
   const bool layered = container.bottom_layer && in_cm(container.bottom_layer->thickness) > 0;
   const bool known_layer = layered && layer != nullptr;
-  const double bottom = known_layer ? in_cm(container.bottom_layer->thickness) : 0;
-  const double bottom_head = known_layer ? interface_head_cm(container, *layer) : head_at(container, 0);
+  const auto [bottom, bottom_head] = drained_part(pot, layer);
 
   PotWater water = shares(mix, mean_saturation(mix.curve(), pot, bottom, top, bottom_head));
   water.filled_depth = pot.filled_depth();
@@ -88,7 +73,7 @@ PotWater pot_water(const Retention& mix, const PotGeometry& pot, const Retention
   for (int i = 0; i <= height_steps; ++i) {
     const double height = top * i / height_steps;
     const bool in_layer = known_layer && height < bottom;
-    const double head = in_layer ? head_at(container, height) : bottom_head + (height - bottom) * cosine;
+    const double head = in_layer ? head_at_height_cm(container, height) : bottom_head + (height - bottom) * cosine;
     const Retention& grain = in_layer ? *layer : mix;
     water.water_by_height.push_back({depth_cm(height), grain.water_at(depth_cm(std::max(0.0, head + sideways)))});
   }
@@ -97,7 +82,7 @@ PotWater pot_water(const Retention& mix, const PotGeometry& pot, const Retention
     BottomLayerWater effect;
     effect.interface_head = depth_cm(bottom_head);
     effect.layer_capacity =
-        layer->curve().water_for_saturation(mean_saturation(layer->curve(), pot, 0, bottom, head_at(container, 0)));
+        layer->curve().water_for_saturation(mean_saturation(layer->curve(), pot, 0, bottom, head_at_height_cm(container, 0)));
     effect.capacity_without = container_capacity(mix.curve(), pot);
     effect.air_without = water.theta_0 - effect.capacity_without;
     const PotVolume above = pot.volume() - pot.bottom_layer_volume();

@@ -6,7 +6,7 @@
 #include <numeric>
 
 #include "gritwright/models/moment_table.hpp"
-#include "gritwright/models/retention.hpp"
+#include "drained_part.hpp"
 #include "tilted_body.hpp"
 
 namespace gritwright {
@@ -55,13 +55,12 @@ SaturationKernel::SaturationKernel(std::function<double(double)> by_log_alpha) :
   for (std::size_t i = 0; i < intervals; ++i) cubics_.push_back(cubic_through(values[i], values[i + 1], values[i + 2], values[i + 3]));
 }
 
-SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n) {
-  const Container& container = pot.container();
+SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n, const Retention* layer) {
   const double top = in_cm(pot.filled_depth());
-  const double free_water = in_cm(container.saucer) - in_cm(container.wick);
+  const auto [bottom, bottom_head] = drained_part(pot, layer);
   const auto table = MomentTable::for_shape(n);
-  if (container.tilt.angle.value() > 0) {
-    const auto heads = std::make_shared<const std::vector<WeightedHead>>(tilted_heads(pot, 0, top, -free_water));
+  if (pot.container().tilt.angle.value() > 0) {
+    const auto heads = std::make_shared<const std::vector<WeightedHead>>(tilted_heads(pot, bottom, top, bottom_head));
     return SaturationKernel([heads, table](double log_alpha) {
       const double alpha = std::exp(log_alpha);
       return std::accumulate(heads->begin(), heads->end(), 0.0, [&](double sum, const WeightedHead& point) {
@@ -69,8 +68,8 @@ SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n) {
       });
     });
   }
-  return SaturationKernel([body = pot.profile(), top, free_water, table](double log_alpha) {
-    return RetentionCurve(0, 1, {std::exp(log_alpha)}, table).mean_saturation(body, 0, top, free_water);
+  return SaturationKernel([body = pot.profile(), bottom, top, free_water = bottom - bottom_head, table](double log_alpha) {
+    return RetentionCurve(0, 1, {std::exp(log_alpha)}, table).mean_saturation(body, bottom, top, free_water);
   });
 }
 

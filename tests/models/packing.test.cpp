@@ -30,7 +30,7 @@ double kernel_packing(const std::vector<Grain>& coarse_to_fine) {
   for (const Grain& grain : coarse_to_fine) {
     sizes.push_back(aperture_mm(grain.size_mm));
     shares.push_back(grain.share);
-    volumes.push_back(1 / grain.beta);
+    volumes.push_back(grain.share / grain.beta);
   }
   return 1 / PackingKernel(sizes).specific_volume(shares, volumes);
 }

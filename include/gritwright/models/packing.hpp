@@ -57,19 +57,19 @@ class PackingKernel {
 
   [[nodiscard]] std::size_t size() const { return count_; }
 
-  /// Specific volume 1/phi of a blend: shares of envelope volume (sum 1) and own specific volumes 1/beta, one per size.
-  [[nodiscard]] double specific_volume(std::span<const double> shares, std::span<const double> class_volumes) const;
+  /// Specific volume 1/phi of a blend: for each size its share y of the envelope volume (sum 1) and its loose volume y·V, the
+  /// share over its own beta.
+  [[nodiscard]] double specific_volume(std::span<const double> shares, std::span<const double> loose_volumes) const;
 
-  /// The one class volume 1/beta that makes specific_volume() come out as `own`. Shares sum to 1.
+  /// The one class volume V = 1/beta that makes specific_volume() come out as `own`. Shares sum to 1.
   [[nodiscard]] double class_volume(std::span<const double> shares, double own) const;
 
  private:
-  [[nodiscard]] std::size_t at(std::size_t of, std::size_t by) const { return of * count_ + by; }
-
   std::size_t count_;
-  // One row per class i, one column per other class j: g and g·c where j is coarser, f and f·c where j is finer; 1 - r^6.
-  std::vector<double> effect_;
-  std::vector<double> wedged_effect_;
+  // A row for each class, a column for each class acting on it: g where that one is coarser and f where it is finer, the same
+  // times c, and 1 - r^6. Three tables and not one of triples, since the sums over a row then run two at a time.
+  std::vector<double> effects_;
+  std::vector<double> wedged_effects_;
   std::vector<double> apartness_;
 };
 

@@ -52,8 +52,8 @@ struct PotWater {
 /// Straight walls of a given depth, free draining: for a depth without a container.
 [[nodiscard]] PotWater column_water(const Retention& mix, Depth depth);
 
-/// Container capacity alone, for searches that ask it thousands of times; equals pot_water's without a bottom layer.
-[[nodiscard]] Porosity container_capacity(const RetentionCurve& curve, const PotGeometry& pot);
+/// Container capacity alone, for searches that ask it thousands of times; equals pot_water's.
+[[nodiscard]] Porosity container_capacity(const RetentionCurve& curve, const PotGeometry& pot, const Retention* layer = nullptr);
 
 /// Dry mix plus the water it holds, at 1 g/mL: volume·(bulk density + 1000 g/L·CC).
 [[nodiscard]] Mass wet_mass(PotVolume mix_volume, BulkDensity bulk_density, Porosity container_capacity);

@@ -9,6 +9,7 @@
 
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/retention.hpp"
 
 namespace gritwright {
 
@@ -21,8 +22,9 @@ using LogSizes = std::array<double, 100>;
 /// Mean saturation of one thing (a pot, a head) by pore size, within 1e-8 of the exact figure for 1.05 <= n <= 20.
 class SaturationKernel {
  public:
-  /// The mean over a pot to its fill line, with saucer, wick and tilt; a bottom layer is not regarded. n > 1.
-  [[nodiscard]] static SaturationKernel for_pot(const PotGeometry& pot, double n);
+  /// The mean over a pot to its fill line, with saucer, wick and tilt; over its part above the bottom layer where the chain of
+  /// the layer's grain is given. n > 1.
+  [[nodiscard]] static SaturationKernel for_pot(const PotGeometry& pot, double n, const Retention* layer = nullptr);
 
   /// Straight walls of a depth, draining freely.
   [[nodiscard]] static SaturationKernel for_column(Depth depth, double n);
