@@ -1,6 +1,18 @@
 #include "gritwright/models/litres.hpp"
 
+#include <stdexcept>
+
 namespace gritwright {
+
+Settling default_settling(Placing placing) {
+  switch (placing) {
+    case Placing::poured: return Settling(0);
+    case Placing::worked_in: return Settling(0.08);
+    case Placing::shaken_hard_rounded: return Settling(0.14);
+    case Placing::shaken_hard_angular: return Settling(0.19);
+  }
+  throw std::logic_error("unknown way of placing a mix");
+}
 
 MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill) {
   return MixedVolume(fill.quantity() / ((1 - settling.value()) * (1 - spill.value())));

@@ -24,3 +24,12 @@ TEST_CASE("The components of mixed litres take up the shrinkage", "[litres][law]
   for (const LooseVolume& volume : *volumes) loose_l += in_l(volume);
   CHECK_THAT(loose_l * (1 - 0.2), WithinAbs(10, 1e-12));
 }
+
+TEST_CASE("Without a jug test a mix settles as published for its placing", "[litres][published]") {
+  // Gillette & Hill, Concrete Construction (1908): Table IX, hauled stone, median of ten rows 8.2 %, taken as 8; Feret's shaken
+  // sands, 14 % rounded and 19 % angular.
+  CHECK(default_settling(Placing::poured) == Settling(0));
+  CHECK_THAT(default_settling(Placing::worked_in).value(), WithinAbs(0.082, 0.005));
+  CHECK_THAT(default_settling(Placing::shaken_hard_rounded).value(), WithinAbs(0.14, 1e-12));
+  CHECK_THAT(default_settling(Placing::shaken_hard_angular).value(), WithinAbs(0.19, 1e-12));
+}

@@ -7,6 +7,12 @@
 
 namespace gritwright {
 
+/// How a mix is placed in its pot.
+enum class Placing { poured, worked_in, shaken_hard_rounded, shaken_hard_angular };
+
+/// What a mix settles by where no jug test was made: 0, .08, .14, .19. Source: gillette-hill-1908 (Table IX; Feret's sands).
+[[nodiscard]] Settling default_settling(Placing placing);
+
 /// Mixed litres, as poured, that fill `fill` after settling and spill: P/((1 - settling)(1 - spill)).
 [[nodiscard]] MixedVolume mixed_volume_to_fill(PotVolume fill, Settling settling, Spill spill);
 
