@@ -14,11 +14,15 @@ namespace gritwright {
 
 namespace {
 
-/// A unit's spellings and how many base units (m, kg, m3) it holds.
+/// A unit's spelling and how many base units (m, kg, m3) it holds, as a ratio: 14 g must be the same number here as at the
+/// other doors, which divide by 1000.
 struct Unit {
   std::string_view spelling;
-  double base;
+  double times;
+  double over = 1;
 };
+
+double to_base(double value, const Unit& unit) { return value * unit.times / unit.over; }
 
 constexpr double inch_m = 0.0254;
 constexpr double ounce_kg = 0.02834952;
@@ -26,14 +30,14 @@ constexpr double pound_kg = 0.4535924;
 constexpr double quart_m3 = 0.9463529e-3;
 constexpr double gallon_m3 = 3.785412e-3;
 
-constexpr std::array lengths{Unit{"mm", 0.001},    Unit{"cm", 0.01},      Unit{"m", 1},        Unit{"in", inch_m},
+constexpr std::array lengths{Unit{"mm", 1, 1000},    Unit{"cm", 1, 100},      Unit{"m", 1},        Unit{"in", inch_m},
                              Unit{"inch", inch_m}, Unit{"inches", inch_m}, Unit{"\"", inch_m}, Unit{"\u2033", inch_m}};
-constexpr std::array masses{Unit{"g", 0.001},        Unit{"kg", 1},          Unit{"mg", 1e-6},      Unit{"oz", ounce_kg},
+constexpr std::array masses{Unit{"g", 1, 1000},        Unit{"kg", 1},          Unit{"mg", 1, 1e6},      Unit{"oz", ounce_kg},
                             Unit{"ounce", ounce_kg}, Unit{"ounces", ounce_kg}, Unit{"lb", pound_kg}, Unit{"lbs", pound_kg},
                             Unit{"pound", pound_kg}, Unit{"pounds", pound_kg}};
-constexpr std::array volumes{Unit{"ml", 1e-6},          Unit{"cm3", 1e-6},       Unit{"cl", 1e-5},        Unit{"dl", 1e-4},
-                             Unit{"l", 1e-3},           Unit{"litre", 1e-3},     Unit{"litres", 1e-3},    Unit{"liter", 1e-3},
-                             Unit{"liters", 1e-3},      Unit{"qt", quart_m3},    Unit{"quart", quart_m3}, Unit{"quarts", quart_m3},
+constexpr std::array volumes{Unit{"ml", 1, 1e6},          Unit{"cm3", 1, 1e6},       Unit{"cl", 1, 1e5},        Unit{"dl", 1, 1e4},
+                             Unit{"l", 1, 1000},           Unit{"litre", 1, 1000},     Unit{"litres", 1, 1000},    Unit{"liter", 1, 1000},
+                             Unit{"liters", 1, 1000},      Unit{"qt", quart_m3},    Unit{"quart", quart_m3}, Unit{"quarts", quart_m3},
                              Unit{"gal", gallon_m3},    Unit{"gallon", gallon_m3}, Unit{"gallons", gallon_m3}};
 
 std::string_view trimmed(std::string_view text) {
@@ -88,11 +92,11 @@ Result<double> number_or_fraction(std::string_view text) {
 
 struct Typed {
   double base = 0;       ///< in m, kg, m3
-  double unit_base = 1;  ///< base units in the unit it was typed in
+  Unit unit{{}, 1, 1};  ///< it was typed in
   std::string_view number;
 };
 
-Result<Typed> typed(std::string_view text, std::span<const Unit> units, double bare_base) {
+Result<Typed> typed(std::string_view text, std::span<const Unit> units, const Unit& bare) {
   const auto [number, unit] = split(text);
   // "twelve g" has no number at all: what stands there is told, not that something is missing.
   if (number.empty() && !unit.empty()) return Problem{"number.not-a-number", {}, {{"text", std::string(trimmed(text))}}};
@@ -102,7 +106,7 @@ Result<Typed> typed(std::string_view text, std::span<const Unit> units, double b
     if (problem.facts.contains("text")) problem.facts["text"] = std::string(trimmed(text));
     return problem;
   }
-  if (unit.empty()) return Typed{*value * bare_base, bare_base, number};
+  if (unit.empty()) return Typed{to_base(*value, bare), bare, number};
   const std::string name = lowered(unit);
   const auto found = std::ranges::find(units, name, &Unit::spelling);
   if (found == units.end()) {
@@ -110,36 +114,36 @@ Result<Typed> typed(std::string_view text, std::span<const Unit> units, double b
     if (rubbish) return Problem{"number.not-a-number", {}, {{"text", std::string(trimmed(text))}}};
     return Problem{"quantity.unknown-unit", {}, {{"unit", std::string(unit)}}};
   }
-  return Typed{*value * found->base, found->base, number};
+  return Typed{to_base(*value, *found), *found, number};
 }
 
-double base_of(LengthUnit unit) {
+Unit bare_unit(LengthUnit unit) {
   switch (unit) {
-    case LengthUnit::millimetre: return 0.001;
-    case LengthUnit::centimetre: return 0.01;
-    case LengthUnit::inch: return inch_m;
+    case LengthUnit::millimetre: return {{}, 1, 1000};
+    case LengthUnit::centimetre: return {{}, 1, 100};
+    case LengthUnit::inch: return {{}, inch_m, 1};
   }
-  return 0.001;
+  return {{}, 1, 1};
 }
 
-double base_of(MassUnit unit) {
+Unit bare_unit(MassUnit unit) {
   switch (unit) {
-    case MassUnit::gram: return 0.001;
-    case MassUnit::kilogram: return 1;
-    case MassUnit::ounce: return ounce_kg;
-    case MassUnit::pound: return pound_kg;
+    case MassUnit::gram: return {{}, 1, 1000};
+    case MassUnit::kilogram: return {{}, 1, 1};
+    case MassUnit::ounce: return {{}, ounce_kg, 1};
+    case MassUnit::pound: return {{}, pound_kg, 1};
   }
-  return 0.001;
+  return {{}, 1, 1};
 }
 
-double base_of(VolumeUnit unit) {
+Unit bare_unit(VolumeUnit unit) {
   switch (unit) {
-    case VolumeUnit::millilitre: return 1e-6;
-    case VolumeUnit::litre: return 1e-3;
-    case VolumeUnit::quart: return quart_m3;
-    case VolumeUnit::gallon: return gallon_m3;
+    case VolumeUnit::millilitre: return {{}, 1, 1e6};
+    case VolumeUnit::litre: return {{}, 1, 1000};
+    case VolumeUnit::quart: return {{}, quart_m3, 1};
+    case VolumeUnit::gallon: return {{}, gallon_m3, 1};
   }
-  return 1e-3;
+  return {{}, 1, 1};
 }
 
 int decimals_in(std::string_view number) {
@@ -153,28 +157,28 @@ int decimals_in(std::string_view number) {
 }  // namespace
 
 Result<Length> parse_length(std::string_view text, LengthUnit bare) {
-  const auto value = typed(text, lengths, base_of(bare));
+  const auto value = typed(text, lengths, bare_unit(bare));
   if (!value) return value.problems();
-  return length_mm(value->base * 1000);
+  return Length(value->base * boost::units::si::meter);
 }
 
 Result<WrittenMass> parse_mass(std::string_view text, MassUnit bare) {
-  const auto value = typed(text, masses, base_of(bare));
+  const auto value = typed(text, masses, bare_unit(bare));
   if (!value) return value.problems();
-  return WrittenMass{mass_kg(value->base), mass_kg(value->unit_base * std::pow(10.0, -decimals_in(value->number)))};
+  return WrittenMass{mass_kg(value->base), mass_kg(to_base(std::pow(10.0, -decimals_in(value->number)), value->unit))};
 }
 
 Result<Volume> parse_volume(std::string_view text, VolumeUnit bare) {
-  const auto value = typed(text, volumes, base_of(bare));
+  const auto value = typed(text, volumes, bare_unit(bare));
   if (!value) return value.problems();
-  return loose_l(value->base * 1000).quantity();
+  return Volume(value->base * boost::units::si::cubic_meter);
 }
 
 Result<Aperture> parse_aperture(std::string_view text) {
   if (const auto named = aperture_named(trimmed(text))) return *named;
   const auto length = parse_length(text, LengthUnit::millimetre);
   if (!length) return length.problems();
-  return aperture_mm(in_mm(*length));
+  return Aperture(*length);
 }
 
 Result<double> parse_percent(std::string_view text) {

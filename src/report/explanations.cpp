@@ -36,6 +36,24 @@ std::vector<Explanation> explain(const Screening& screening) {
            "docs/science/packing.md, one class beta for the bag and its fractions"}};
 }
 
+std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band) {
+  const auto size = [&](double percent) { return size_text(percentile(grading, percent), UnitSystem::metric); };
+  const std::string source = "docs/science/grading.md";
+  const std::string reading = "size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; "
+                              "the curve of a mix is the sum of its components' curves by mass share";
+  std::vector<Explanation> list;
+  list.push_back({"d10", reading, {{"D10", size(10)}}, source});
+  list.push_back({"d50", reading, {{"D50", size(50)}}, source});
+  list.push_back({"d90", reading, {{"D90", size(90)}}, source});
+  list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
+  if (band) {
+    const std::pair<std::string, std::string> ends{"band", size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
+    list.push_back({"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source});
+    list.push_back({"finer", "passing at the band's fine end, by mass", {ends}, source});
+  }
+  return list;
+}
+
 std::string explanation_text(const std::vector<Explanation>& explanations) {
   std::string text;
   for (const Explanation& explanation : explanations) {

@@ -25,6 +25,7 @@ constexpr std::array templates{
     Template{"calibration.voids-implausible", GRITWRIGHT_TEXT("the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead")},
     Template{"bag.count-below-one", GRITWRIGHT_TEXT("{count} bags can't be; expected 1 or more")},
     Template{"bag.price-negative", GRITWRIGHT_TEXT("the price {amount} is negative")},
+    Template{"band.upside-down", GRITWRIGHT_TEXT("the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts")},
     Template{"catalogue.name-twice", GRITWRIGHT_TEXT("the name {name} is used twice")},
     Template{"catalogue.negative", GRITWRIGHT_TEXT("{low} is negative; a catalogue figure is not")},
     Template{"catalogue.no-name", GRITWRIGHT_TEXT("the material has no name")},

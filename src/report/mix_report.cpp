@@ -72,6 +72,29 @@ std::string pot_water_text(const PotWater& water, UnitSystem units) {
   return text;
 }
 
+namespace {
+
+/// Where the settled mix's other figures come from.
+void append_settled(std::vector<Explanation>& list, const Mix& mix, const PackedState& settled) {
+  const auto share = [](Porosity value) { return percent_text(value.value()); };
+  const std::string source = "docs/science/packing.md";
+  list.push_back({"bulk_density_g_l", "sum of the dry masses / volume of the settled mix",
+                  {{"settling", percent_text(mix.settling.value())}}, source});
+  list.push_back({"voids_in_grains", "(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density",
+                  {{"voids between grains", share(settled.voids_between_grains)}}, source});
+  list.push_back({"total_porosity", "voids between grains + voids in grains",
+                  {{"between", share(settled.voids_between_grains)}, {"in", share(settled.voids_in_grains)}}, source});
+  list.push_back({"grain_water", "(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, "
+                                 "else w of the open grain pores",
+                  {{"w", significant(mix.water.grain_fill)}}, source});
+  if (settled.cation_exchange) {
+    list.push_back({"cec_meq_l", "sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L",
+                    {{"bulk density", density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
+  }
+}
+
+}  // namespace
+
 std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   std::vector<Explanation> list;
   std::vector<std::pair<std::string, std::string>> shares;
@@ -97,6 +120,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"voids_between_grains", "1 - phi/(1 - settling)",
                   {{"phi", significant(state.poured->packing_density.value())}, {"settling", percent_text(mix.settling.value())}},
                   "docs/science/packing.md"});
+  append_settled(list, mix, *state.settled);
   return list;
 }
 
@@ -117,6 +141,15 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                   {{"theta(0)", share(water.theta_0)}, {"capacity", share(water.container_capacity)}}, "docs/science/water.md"});
   list.push_back({"available_in_pot", "container capacity - theta(50)",
                   {{"capacity", share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
+  list.push_back({"trapped_air", "open voids - theta(0): gas a flood does not reach, and grain pores it does not fill",
+                  {{"total air", share(water.total_air)}, {"air that drains free", share(water.air_filled_porosity)}},
+                  "docs/science/water.md"});
+  list.push_back({"perched_height_cm", "height over free water up to which the pores stay nine tenths full",
+                  {{"k", significant(constants.k_cm_mm) + " cm mm"}, {"filled depth", depth_text(water.filled_depth, UnitSystem::metric)}},
+                  "docs/science/water.md"});
+  list.push_back({"wet_mass_g", "volume of the mix x (bulk density + 1000 g/L x container capacity)",
+                  {{"capacity", share(water.container_capacity)}, {"bulk density", density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
+                  "docs/science/water.md"});
   return list;
 }
 

@@ -1,4 +1,5 @@
 #pragma once
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -21,6 +22,9 @@ struct Explanation {
 
 /// Partition and loose litres of the fractions.
 [[nodiscard]] std::vector<Explanation> explain(const Screening& screening);
+
+/// Sizes, uniformity and band shares of a blend's curve. Keys d10, d50, d90, cu, in_band, finer.
+[[nodiscard]] std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band);
 
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);

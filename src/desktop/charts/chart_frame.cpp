@@ -1,0 +1,150 @@
+#include "chart_frame.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QPainter>
+#include <QtCharts/QChart>
+#include <cmath>
+
+#include "curve_look.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(GradingChart)
+};
+
+constexpr double gap = 6;
+constexpr double swatch_width = 34;
+
+}  // namespace
+
+ChartFrame::ChartFrame(QChart* chart) : QGraphicsItem(chart), chart_(chart) { setZValue(0.5); }
+
+void ChartFrame::set(const GradingPicture* picture) {
+  picture_ = picture;
+  update();
+}
+
+QRectF ChartFrame::boundingRect() const { return chart_->rect(); }
+
+double ChartFrame::x_of(double mm) const { return chart_->mapToPosition(QPointF(std::log10(mm), 0)).x(); }
+
+std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& font, double& height) const {
+  const QFontMetricsF metrics(font);
+  const double line = metrics.height() + 4;
+  std::vector<Entry> entries;
+  QPointF at(gap, gap);
+  for (const GradingSeries& series : picture_ != nullptr ? picture_->series : std::vector<GradingSeries>{}) {
+    const QString name = series.finished ? series.name : Text::tr("%1 (so far)").arg(series.name);
+    const QString text = metrics.elidedText(name, Qt::ElideMiddle, std::max(60.0, width / 2));
+    const double taken = swatch_width + gap + metrics.horizontalAdvance(text) + 3 * gap;
+    if (at.x() > gap && at.x() + taken > width) at = QPointF(gap, at.y() + line);
+    entries.push_back({text, series.look, at});
+    at.rx() += taken;
+  }
+  height = at.y() + line;
+  return entries;
+}
+
+QRectF ChartFrame::plot_area(const QSizeF& size, const QFont& font) const {
+  const QFontMetricsF metrics(font);
+  double top = 0;
+  legend(size.width(), font, top);
+  const double left = metrics.height() + metrics.horizontalAdvance(QStringLiteral("100")) + 3 * gap;
+  const double below = 2 * metrics.height() + 2 * gap;
+  const QRectF plot(left, top + gap, size.width() - left - 2.5 * gap, size.height() - top - gap - below);
+  return QRectF(plot.topLeft(), QSizeF(std::max(40.0, plot.width()), std::max(40.0, plot.height())));
+}
+
+void ChartFrame::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*) {
+  if (picture_ == nullptr) return;
+  painter->setFont(chart_->font());
+  const QRectF plot = chart_->plotArea();
+  paint_legend(*painter);
+  paint_band(*painter, plot);
+  paint_percents(*painter, plot);
+  paint_sieves(*painter, plot);
+  painter->setPen(QPen(current_colours().muted, 1));
+  painter->setBrush(Qt::NoBrush);
+  painter->drawRect(plot);
+  paint_mark(*painter);
+}
+
+void ChartFrame::paint_legend(QPainter& painter) const {
+  const QFontMetricsF metrics(painter.font());
+  double height = 0;
+  for (const Entry& entry : legend(chart_->size().width(), painter.font(), height)) {
+    const QSize size(static_cast<int>(swatch_width), static_cast<int>(metrics.height()));
+    painter.save();
+    painter.translate(entry.at);
+    paint_swatch(painter, look_of(entry.look), size);
+    painter.restore();
+    painter.setPen(current_colours().palette.color(QPalette::Text));
+    painter.drawText(QPointF(entry.at.x() + swatch_width + gap, entry.at.y() + metrics.ascent()), entry.text);
+  }
+}
+
+void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
+  if (!picture_->band_mm) return;
+  const double from = picture_->band_mm->x() > 0 ? std::max(plot.left(), x_of(picture_->band_mm->x())) : plot.left();
+  const double to = std::min(plot.right(), x_of(picture_->band_mm->y()));
+  const QRectF band(QPointF(from, plot.top()), QPointF(to, plot.bottom()));
+  painter.fillRect(band, current_colours().band);
+  painter.setPen(current_colours().muted);
+  const QFontMetricsF metrics(painter.font());
+  const QString name = metrics.elidedText(Text::tr("wanted"), Qt::ElideRight, band.width() - gap);
+  painter.drawText(QPointF(band.left() + gap / 2, plot.top() + metrics.ascent() + 2), name);
+}
+
+void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
+  const QFontMetricsF metrics(painter.font());
+  // As many labels as the height has room for.
+  const int step = plot.height() < 6 * metrics.height() ? 50 : plot.height() < 11 * metrics.height() ? 20 : 10;
+  for (int percent = 0; percent <= 100; percent += step) {
+    const double y = plot.bottom() - plot.height() * percent / 100;
+    painter.setPen(QPen(current_colours().grid, 1));
+    painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
+    painter.setPen(current_colours().muted);
+    const QString label = QLocale().toString(percent);
+    painter.drawText(QPointF(plot.left() - gap - metrics.horizontalAdvance(label), y + metrics.ascent() / 2 - 1), label);
+  }
+  const QString title = Text::tr("percent passing");
+  painter.save();
+  painter.translate(gap / 2 + metrics.ascent(), plot.center().y() + metrics.horizontalAdvance(title) / 2);
+  painter.rotate(-90);
+  painter.drawText(QPointF(0, 0), title);
+  painter.restore();
+}
+
+void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
+  const QFontMetricsF metrics(painter.font());
+  double free_from = plot.left() - metrics.height();
+  for (const double mm : picture_->sieves_mm) {
+    const double x = x_of(mm);
+    painter.setPen(QPen(current_colours().grid, 1));
+    painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
+    painter.setPen(QPen(current_colours().muted, 1));
+    painter.drawLine(QPointF(x, plot.bottom()), QPointF(x, plot.bottom() + 4));
+    const QString label = QLocale().toString(mm, 'g', 3);
+    const double width = metrics.horizontalAdvance(label);
+    if (x - width / 2 < free_from) continue;
+    painter.drawText(QPointF(x - width / 2, plot.bottom() + gap + metrics.ascent()), label);
+    free_from = x + width / 2 + gap;
+  }
+  const QString title = Text::tr("sieve opening, mm");
+  painter.drawText(QPointF(plot.center().x() - metrics.horizontalAdvance(title) / 2, plot.bottom() + gap + metrics.height() + metrics.ascent()), title);
+}
+
+void ChartFrame::paint_mark(QPainter& painter) const {
+  if (!picture_->marked_mm_percent) return;
+  const QPointF at = chart_->mapToPosition(QPointF(std::log10(picture_->marked_mm_percent->x()), picture_->marked_mm_percent->y()));
+  painter.setPen(QPen(current_colours().palette.color(QPalette::Highlight), 2));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawEllipse(at, 9, 9);
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,45 @@
+#pragma once
+#include <QGraphicsItem>
+
+#include "grading_series.hpp"
+
+class QChart;
+
+namespace gritwright::desktop {
+
+/// All of the grading chart but its curves: legend, wanted band, sieve lines and labels, percent labels, the marked point. Drawn by us
+/// because an axis of the chart has even ticks only and its legend doesn't show line and marker together.
+class ChartFrame : public QGraphicsItem {
+ public:
+  explicit ChartFrame(QChart* chart);
+
+  /// `picture` must outlive the next paint.
+  void set(const GradingPicture* picture);
+
+  /// Where the plot goes in a chart of `size` so that legend and labels have room.
+  [[nodiscard]] QRectF plot_area(const QSizeF& size, const QFont& font) const;
+
+  QRectF boundingRect() const override;
+  void paint(QPainter* painter, const QStyleOptionGraphicsItem* option, QWidget* widget) override;
+
+ private:
+  struct Entry {
+    QString text;
+    int look;
+    QPointF at;
+  };
+
+  /// The entries in place; `height` receives what they take.
+  std::vector<Entry> legend(double width, const QFont& font, double& height) const;
+  [[nodiscard]] double x_of(double mm) const;
+  void paint_legend(QPainter& painter) const;
+  void paint_band(QPainter& painter, const QRectF& plot) const;
+  void paint_percents(QPainter& painter, const QRectF& plot) const;
+  void paint_sieves(QPainter& painter, const QRectF& plot) const;
+  void paint_mark(QPainter& painter) const;
+
+  QChart* chart_;
+  const GradingPicture* picture_ = nullptr;
+};
+
+}  // namespace gritwright::desktop

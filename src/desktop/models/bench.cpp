@@ -1,0 +1,75 @@
+#include "bench.hpp"
+
+#include <QUndoCommand>
+#include <algorithm>
+#include <utility>
+
+namespace gritwright::desktop {
+
+class ReplaceState : public QUndoCommand {
+ public:
+  ReplaceState(Bench& bench, BenchState after, const QString& what, QString place, int typing)
+      : QUndoCommand(what), bench_(bench), before_(bench.state()), after_(std::move(after)), place_(std::move(place)), typing_(typing) {}
+
+  void undo() override { bench_.swap_in(before_); }
+  void redo() override { bench_.swap_in(after_); }
+  int id() const override { return 1; }
+
+  bool mergeWith(const QUndoCommand* other) override {
+    const auto& next = static_cast<const ReplaceState&>(*other);
+    if (next.place_.isEmpty() || next.place_ != place_ || next.typing_ != typing_) return false;
+    after_ = next.after_;
+    setObsolete(before_ == after_);
+    return true;
+  }
+
+ private:
+  Bench& bench_;
+  BenchState before_;
+  BenchState after_;
+  QString place_;
+  int typing_;
+};
+
+Bench::Bench(Catalogue catalogue, QObject* parent)
+    : QObject(parent), catalogue_(std::move(catalogue)), state_(empty_bench()), evaluation_(evaluate(state_, catalogue_)) {}
+
+void Bench::edit(const QString& what, const QString& place, const std::function<void(BenchState&)>& change) {
+  BenchState after = state_;
+  change(after);
+  if (after == state_) return;
+  undo_stack_.push(new ReplaceState(*this, std::move(after), what, place, typing_));
+}
+
+void Bench::open(BenchState state) {
+  undo_stack_.clear();
+  current_component_ = 0;
+  swap_in(state);
+  emit current_component_changed();
+}
+
+void Bench::set_units(UnitSystem units) {
+  if (units == units_) return;
+  units_ = units;
+  emit units_changed();
+}
+
+void Bench::set_current_component(int index) {
+  const int last = static_cast<int>(state_.components.size()) - 1;
+  index = std::clamp(index, 0, std::max(0, last));
+  if (index == current_component_) return;
+  current_component_ = index;
+  end_typing();
+  emit current_component_changed();
+}
+
+void Bench::swap_in(const BenchState& state) {
+  state_ = state;
+  evaluation_ = evaluate(state_, catalogue_);
+  const int before = current_component_;
+  current_component_ = std::clamp(current_component_, 0, std::max(0, static_cast<int>(state_.components.size()) - 1));
+  if (before != current_component_) emit current_component_changed();
+  emit changed();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,151 @@
+#include "bench_evaluation.hpp"
+
+#include "gritwright/models/litres.hpp"
+#include "sheet_reader.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+/// The grain of a component: the catalogue's typical figures, overridden by what was measured. Empty without a bulk density.
+std::optional<GrainProperties> grain_of(const ComponentSheet& sheet, const Catalogue& catalogue, FieldReader& read) {
+  std::optional<GrainProperties> grain;
+  if (const Material* material = catalogue.find(sheet.material.toStdString())) grain = typical_grain(*material);
+  const auto bulk = read.number(sheet.grain.bulk_density, "/bulk_density_g_l");
+  const auto particle = read.number(sheet.grain.particle_density, "/particle_density_g_l");
+  const auto skeletal = read.number(sheet.grain.skeletal_density, "/skeletal_density_g_l");
+  const auto absorption = read.share(sheet.grain.water_absorption, "/water_absorption");
+  if (!grain && !bulk) return std::nullopt;
+  if (!grain) grain.emplace();
+  if (bulk) {
+    grain->bulk_density = bulk_g_l(*bulk);
+    grain->provenance = Provenance::measured;
+  }
+  if (particle) grain->particle_density = particle_g_l(*particle);
+  if (skeletal) grain->skeletal_density = skeletal_g_l(*skeletal);
+  if (absorption) grain->water_absorption = WaterAbsorption(*absorption);
+  return grain;
+}
+
+std::optional<Band> band_of(const BenchState& state, FieldReader& read) {
+  const auto from = read.aperture(state.band_from, "/band/from");
+  const auto to = read.aperture(state.band_to, "/band/to");
+  if (!from || !to) return std::nullopt;
+  if (*to <= *from) {
+    read.fault("/band/to", {"band.upside-down", {}, {{"from_mm", in_mm(*from)}, {"to_mm", in_mm(*to)}}});
+    return std::nullopt;
+  }
+  return Band{*from, *to};
+}
+
+bool takes_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
+
+/// What the keys of the two lengths of a section are called for this shape.
+const char* first_key(Shape shape) {
+  switch (shape) {
+    case Shape::round:
+    case Shape::drum: return "/diameter_cm";
+    case Shape::hexagonal:
+    case Shape::octagonal: return "/across_flats_cm";
+    default: return "/length_cm";
+  }
+}
+
+std::optional<Section> section_of(Shape shape, const QString& length, const QString& width, const std::string& place, FieldReader& read) {
+  const auto first = read.length(length, place + first_key(shape));
+  if (!takes_width(shape)) return first ? std::optional(Section{*first, *first}) : std::nullopt;
+  const auto second = read.length(width, place + "/width_cm");
+  if (first && !second && width.trimmed().isEmpty()) read.missing(place + "/width_cm");
+  if (second && !first && length.trimmed().isEmpty()) read.missing(place + "/length_cm");
+  return first && second ? std::optional(Section{*first, *second}) : std::nullopt;
+}
+
+/// The container as typed. Empty while rim or depth are not typed yet, and where something is wrong.
+std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
+  const std::size_t before = faults.size();
+  FieldReader read(faults);
+  Container pot;
+  pot.shape = sheet.shape;
+  const auto rim = section_of(sheet.shape, sheet.rim_length, sheet.rim_width, "/rim", read);
+  if (sheet.shape != Shape::bowl) pot.base = section_of(sheet.shape, sheet.base_length, sheet.base_width, "/base", read);
+  if (sheet.shape == Shape::drum) {
+    if (const auto middle = read.length(sheet.middle, "/middle/diameter_cm")) pot.middle = Section{*middle, *middle};
+  }
+  if (sheet.shape == Shape::superellipse) pot.exponent = read.number(sheet.exponent, "/exponent");
+  const auto depth = read.length(sheet.depth, "/depth_cm");
+  if (const auto freeboard = read.length(sheet.freeboard, "/freeboard_cm")) pot.freeboard = Depth(*freeboard);
+  if (const auto fill = read.volume_ml(sheet.water_fill, "/water_fill_ml")) pot.water_fill = PotVolume(*fill);
+  if (const auto saucer = read.length(sheet.saucer, "/saucer_cm")) pot.saucer = Depth(*saucer);
+  if (const auto wick = read.length(sheet.wick, "/wick_cm")) pot.wick = Depth(*wick);
+  if (const auto rise = read.length(sheet.mound_rise, "/mound/rise_cm")) pot.mound = Mound{Depth(*rise), MoundForm::paraboloid};
+  if (const auto tilt = read.number(sheet.tilt, "/tilt_deg")) pot.tilt.angle = angle_deg(*tilt);
+  if (!rim || !depth || faults.size() > before) return std::nullopt;
+  pot.rim = *rim;
+  pot.depth = Depth(*depth);
+  const Problems problems = check(pot);
+  for (const Problem& problem : problems) read.fault(problem.where.pointer, problem);
+  return problems.empty() ? std::optional(pot) : std::nullopt;
+}
+
+void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read) {
+  Mix mix;
+  for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
+    const auto& component = evaluation.components[i].component;
+    if (!component || component->parts.value() == 0) continue;
+    mix.components.push_back(*component);
+    evaluation.mixed.push_back(i);
+  }
+  if (const auto settling = read.share(state.settling, "/settling")) mix.settling = Settling(*settling);
+  if (const auto spill = read.share(state.spill, "/spill")) mix.spill = Spill(*spill);
+  if (mix.components.empty() || !evaluation.faults.empty()) return;
+  auto mixed = mix_state(mix);
+  for (const Problem& problem : mixed.problems()) read.fault(problem.where.pointer, problem);
+  if (!mixed) return;
+  evaluation.mix = mix;
+  append(evaluation.notes, mixed->notes);
+  evaluation.mix_grading = Grading{mixed->passing, {}, {}};
+  evaluation.mix_state = std::move(mixed).value();
+}
+
+void evaluate_pot(BenchEvaluation& evaluation) {
+  if (!evaluation.mix_state || !evaluation.pot) return;
+  evaluation.water = mix_in_pot(*evaluation.mix_state, evaluation.mix->water, *evaluation.pot);
+  if (evaluation.water) append(evaluation.notes, evaluation.water->notes);
+  evaluation.to_fill = mixed_volume_to_fill(evaluation.pot->main_mix_volume(), evaluation.mix->settling, evaluation.mix->spill);
+  evaluation.to_measure_out = component_volumes(*evaluation.to_fill, *evaluation.mix_state);
+}
+
+}  // namespace
+
+ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue) {
+  ComponentEvaluation evaluation;
+  evaluate_sheet(sheet.sheet, evaluation);
+  // The sheet's own state must not depend on the grain's figures, so their faults are gathered after it.
+  FieldReader read(evaluation.faults);
+  const auto grain = grain_of(sheet, catalogue, read);
+  const auto parts = read.number(sheet.parts, "/parts");
+  if (!grain) return evaluation;
+  Component component;
+  component.name = sheet.name.toStdString();
+  component.parts = Parts(parts.value_or(0));
+  component.grain = *grain;
+  if (!sheet.material.isEmpty()) component.material = sheet.material.toStdString();
+  if (evaluation.analysis) component.sizes = evaluation.analysis->grading;
+  else component.sizes = SingleSize{aperture_mm(1)};  // stands in so that the grain's own figures are checked while sieving
+  for (const Problem& problem : check(component)) read.fault(problem.where.pointer, problem);
+  if (evaluation.state == SheetState::finished && evaluation.faults.empty()) evaluation.component = component;
+  return evaluation;
+}
+
+BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue) {
+  BenchEvaluation evaluation;
+  FieldReader read(evaluation.faults);
+  for (const ComponentSheet& sheet : state.components) evaluation.components.push_back(evaluate_component(sheet, catalogue));
+  evaluate_mix(state, evaluation, read);
+  evaluation.band = band_of(state, read);
+  if (const auto pot = container_of(state.pot, evaluation.faults)) evaluation.pot.emplace(*pot);
+  evaluate_pot(evaluation);
+  return evaluation;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,81 @@
+#include "bench_files.hpp"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+
+#include "gritwright/formats/catalogue_folder.hpp"
+#include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/data_folder.hpp"
+#include "gritwright/formats/sieve_test_file.hpp"
+#include "sheets_from_records.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr qint64 limit_mb = 64;
+
+Problem file_problem(const char* code, const QString& path, Facts facts = {}) {
+  return {code, Place{path.toStdString(), {}, {}, {}}, std::move(facts)};
+}
+
+}  // namespace
+
+Result<std::string> read_text_file(const QString& path) {
+  const QFileInfo info(path);
+  if (info.isDir()) return file_problem("file.is-folder", path);
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) return file_problem("file.missing", path);
+  if (info.size() > (limit_mb << 20)) return file_problem("file.too-large", path, {{"limit_mb", static_cast<double>(limit_mb)}});
+  const QByteArray text = file.read((limit_mb << 20) + 1);
+  if (file.error() != QFileDevice::NoError) return file_problem("file.unreadable", path);
+  return text.toStdString();
+}
+
+Result<SieveTest> open_sieve_test(const QString& path) {
+  const auto text = read_text_file(path);
+  if (!text) return text.problems();
+  return read_sieve_test(*text, QFileInfo(path).fileName().toStdString());
+}
+
+Result<Container> open_container(const QString& path, const Catalogue& catalogue) {
+  const auto text = read_text_file(path);
+  if (!text) return text.problems();
+  const auto file = read_container(*text, QFileInfo(path).fileName().toStdString(), {&catalogue, {}});
+  if (!file) return file.problems();
+  return file->container;
+}
+
+Result<Catalogue> shipped_catalogue() {
+  const auto folder = data_folder("materials");
+  if (!folder) return file_problem("file.missing", QStringLiteral("materials"));
+  const auto read = read_catalogue(*folder);
+  if (!read) return read.problems();
+  return read->catalogue;
+}
+
+Result<BenchState> demonstration(const Catalogue& catalogue) {
+  const auto folder = data_folder("demo-data");
+  if (!folder) return file_problem("file.missing", QStringLiteral("demo-data"));
+  const QString root = QString::fromStdString(folder->string());
+  BenchState state = empty_bench();
+  state.components.clear();
+  Problems problems;
+  for (const char* lot : {"A-11", "P-03", "S-06"}) {
+    const QString file = QString::fromLatin1(lot).toLower().replace(u'-', u'_') + QStringLiteral("_1.csv");
+    const auto test = open_sieve_test(root + QStringLiteral("/sieve_tests/") + file);
+    append(problems, test.problems());
+    if (!test) continue;
+    ComponentSheet component = component_of(*test, QString::fromLatin1(lot));
+    if (!component.material.isEmpty()) component.name = QStringLiteral("%1 %2").arg(component.material.at(0).toUpper() + component.material.mid(1), component.name);
+    state.components.push_back(component);
+  }
+  const auto pot = open_container(root + QStringLiteral("/containers/tray_01.json"), catalogue);
+  append(problems, pot.problems());
+  if (!problems.empty()) return problems;
+  if (const auto sheet = sheet_of(*pot)) state.pot = *sheet;
+  return state;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,35 @@
+#include "bench_state.hpp"
+
+#include <QCoreApplication>
+
+namespace gritwright::desktop {
+
+namespace {
+
+// Principal sieves for grain of 1-8 mm: what most growers own in some form. The user edits them on the sheet.
+constexpr const char* default_sieves[] = {"8", "5.6", "4", "2.8", "2", "1.4", "1"};
+
+}  // namespace
+
+ComponentSheet empty_component(const QString& name) {
+  ComponentSheet component;
+  component.name = name;
+  component.parts = QStringLiteral("1");
+  for (const char* aperture : default_sieves) component.sheet.rows.push_back({QString::fromLatin1(aperture), {}, {}});
+  return component;
+}
+
+BenchState empty_bench() {
+  BenchState state;
+  const auto name = [](int number) { return QCoreApplication::translate("BenchState", "Component %1").arg(number); };
+  state.components = {empty_component(name(1)), empty_component(name(2))};
+  state.band_from = QStringLiteral("2");
+  state.band_to = QStringLiteral("6");
+  // Worked in with a stick and watered (packing.md), and 5 mm below the rim, spill 7 % (common practice).
+  state.settling = QStringLiteral("8");
+  state.spill = QStringLiteral("7");
+  state.pot.freeboard = QStringLiteral("0.5");
+  return state;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,206 @@
+#include "figures.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+#include "gritwright/report/mix_report.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(Figures)
+};
+
+template <class Value, class Convert>
+std::optional<double> number(const std::optional<Value>& value, Convert convert) {
+  return value ? std::optional<double>(convert(*value)) : std::nullopt;
+}
+
+/// Gathers the figures of one group; a dash always comes with its reason.
+class Group {
+ public:
+  Group(QString key, QString title, std::vector<Explanation> explanations, QString reason)
+      : explanations_(std::move(explanations)), reason_(std::move(reason)) {
+    group_.key = std::move(key);
+    group_.title = std::move(title);
+  }
+
+  void add(const char* key, const QString& label, const std::string& value) { add(key, label, value, reason_); }
+
+  void add(const char* key, const QString& label, const std::string& value, const QString& reason) {
+    Figure figure{QString::fromLatin1(key), label, to_qt(value), {}, {}};
+    // A table's dash stands alone; a value has a digit in it.
+    if (!std::ranges::any_of(figure.value, [](QChar sign) { return sign.isDigit(); })) {
+      figure.value = QStringLiteral("\u2013");
+      figure.reason = reason;
+    }
+    for (const Explanation& explanation : explanations_) {
+      if (explanation.figure == key) figure.explanations.push_back(explanation);
+    }
+    group_.figures.push_back(std::move(figure));
+  }
+
+  [[nodiscard]] FigureGroup take() { return std::move(group_); }
+
+ private:
+  FigureGroup group_;
+  std::vector<Explanation> explanations_;
+  QString reason_;
+};
+
+QString why_no_mix(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  if (evaluation.mix_state) return {};
+  QStringList waiting;
+  for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
+    const ComponentEvaluation& component = evaluation.components[i];
+    if (component.component) continue;
+    const QString name = bench.state().components[i].name;
+    if (!component.faults.empty()) waiting << Text::tr("%1 has a fault").arg(name);
+    else if (component.state != SheetState::finished) waiting << Text::tr("%1: sieve test not finished").arg(name);
+    else waiting << Text::tr("%1: litre weight unknown").arg(name);
+  }
+  if (!waiting.isEmpty()) return waiting.join(QStringLiteral("; "));
+  return evaluation.faults.empty() ? Text::tr("no component has parts") : Text::tr("see the marked fields");
+}
+
+QString why_no_pot(const Bench& bench) {
+  if (bench.evaluation().pot) return {};
+  return bench.evaluation().faults.empty() ? Text::tr("the pot's lengths are not typed yet") : Text::tr("see the marked fields of the pot");
+}
+
+QString why_no_packing(const Bench& bench) {
+  const QString no_mix = why_no_mix(bench);
+  return no_mix.isEmpty() ? Text::tr("a component has no grain density") : no_mix;
+}
+
+FigureGroup grain_group(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  const UnitSystem units = bench.units();
+  const std::optional<Grading>& grading = evaluation.mix_grading;
+  Group group(QStringLiteral("grain"), Text::tr("Grain of the mix"), grading ? explain_blend(*grading, evaluation.band) : std::vector<Explanation>{},
+              why_no_mix(bench));
+  const auto size = [&](double percent) { return size_text(grading ? percentile(*grading, percent) : std::nullopt, units); };
+  const QString outside = grading ? Text::tr("outside the sieves used; nothing is extrapolated") : why_no_mix(bench);
+  group.add("d50", Text::tr("D50, half is finer"), size(50), outside);
+  group.add("d10", Text::tr("D10"), size(10), outside);
+  group.add("d90", Text::tr("D90"), size(90), outside);
+  group.add("cu", Text::tr("D60/D10"), figure(grading ? uniformity(*grading) : std::nullopt, 2), outside);
+  const QString no_band = evaluation.band ? outside : Text::tr("no wanted band is typed");
+  const auto share = [&](const Band& band) {
+    const auto in_band = grading ? band_share(*grading, band) : std::nullopt;
+    return percent_text(number(in_band, [](MassShare s) { return s.value(); }));
+  };
+  group.add("in_band", Text::tr("In the wanted band"), evaluation.band ? share(*evaluation.band) : std::string(), no_band);
+  group.add("finer", Text::tr("Finer than it"), evaluation.band ? share({aperture_mm(0), evaluation.band->from}) : std::string(), no_band);
+  return group.take();
+}
+
+FigureGroup mix_group(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  const UnitSystem units = bench.units();
+  const auto& state = evaluation.mix_state;
+  Group group(QStringLiteral("mix"), Text::tr("Mix, worked in"), state ? explain(*evaluation.mix, *state) : std::vector<Explanation>{}, why_no_packing(bench));
+  const auto shrinkage = state ? state->shrinkage : std::nullopt;
+  const bool swells = shrinkage && shrinkage->value() < 0;
+  group.add("shrinkage_percent", swells ? Text::tr("Swells on mixing by") : Text::tr("Shrinks on mixing by"),
+            percent_text(number(shrinkage, [](Shrinkage s) { return s.value() < 0 ? -s.value() : s.value(); })));
+  const PackedState* settled = state && state->settled ? &*state->settled : nullptr;
+  const auto of_settled = [&](auto convert) { return settled != nullptr ? std::optional<double>(convert(*settled)) : std::nullopt; };
+  const auto share = [&](Porosity PackedState::*member) { return percent_text(of_settled([&](const PackedState& s) { return (s.*member).value(); })); };
+  group.add("bulk_density_g_l", Text::tr("Litre weight, dry"), density_text(of_settled([](const PackedState& s) { return in_g_l(s.bulk_density); }), units));
+  group.add("voids_between_grains", Text::tr("Voids between grains"), share(&PackedState::voids_between_grains));
+  group.add("voids_in_grains", Text::tr("Voids in grains"), share(&PackedState::voids_in_grains));
+  group.add("total_porosity", Text::tr("Total porosity"), share(&PackedState::total_porosity));
+  group.add("grain_water", Text::tr("Water in grains"), share(&PackedState::grain_water));
+  std::optional<double> exchange;
+  if (settled != nullptr && settled->cation_exchange) exchange = settled->cation_exchange->value();
+  group.add("cec_meq_l", Text::tr("Exchange capacity"), figure(exchange, 0) + (exchange ? " meq/L" : ""),
+            settled != nullptr ? Text::tr("unknown for a component") : why_no_packing(bench));
+  return group.take();
+}
+
+FigureGroup pot_group(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  const UnitSystem units = bench.units();
+  const auto& water = evaluation.water;
+  const auto& pot = evaluation.pot;
+  std::vector<Explanation> explanations;
+  if (water) explanations = explain(*evaluation.mix, *evaluation.mix_state, *water);
+  if (pot) {
+    for (Explanation& explanation : explain(*pot)) explanations.push_back(explanation);
+  }
+  QString reason = why_no_pot(bench);
+  if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
+  const QString title = pot ? Text::tr("In this pot, %1 deep").arg(to_qt(depth_text(pot->filled_depth(), units))) : Text::tr("In the pot");
+  Group group(QStringLiteral("pot"), title, explanations, reason);
+  const auto share = [&](Porosity PotWater::*member) {
+    return percent_text(number(water, [&](const PotWater& w) { return (w.*member).value(); }));
+  };
+  group.add("air_filled_porosity", Text::tr("Air that drains free"), share(&PotWater::air_filled_porosity));
+  group.add("container_capacity", Text::tr("Water held"), share(&PotWater::container_capacity));
+  group.add("available_in_pot", Text::tr("Water plants can take"), share(&PotWater::available_in_pot));
+  group.add("trapped_air", Text::tr("Trapped air, apart"), share(&PotWater::trapped_air));
+  group.add("perched_height_cm", Text::tr("Wet zone, height"), depth_text(water ? std::optional(water->perched_height) : std::nullopt, units));
+  group.add("volume_ml", Text::tr("Volume to the fill line"), volume_text(number(pot, [](const PotGeometry& p) { return in_ml(p.volume()) / 1000; }), units), why_no_pot(bench));
+  std::optional<Mass> wet;
+  if (water && evaluation.mix_state->settled) wet = wet_mass(pot->main_mix_volume(), evaluation.mix_state->settled->bulk_density, water->container_capacity);
+  group.add("wet_mass_g", Text::tr("Mix, wet"), mass_text(wet, units));
+  return group.take();
+}
+
+FigureGroup litres_group(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  const UnitSystem units = bench.units();
+  QString reason = why_no_pot(bench);
+  if (const QString no_mix = why_no_packing(bench); !evaluation.to_measure_out && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
+  const std::vector<Explanation> all = evaluation.pot ? explain(*evaluation.pot) : std::vector<Explanation>{};
+  Group group(QStringLiteral("litres"), Text::tr("To measure out for one pot"), {}, reason);
+  FigureGroup rows = group.take();
+  const auto add = [&](const QString& key, const QString& label, std::optional<double> litres) {
+    Figure figure{key, label, to_qt(volume_text(litres, units)), {}, {}};
+    if (!litres) {
+      figure.value = QStringLiteral("\u2013");
+      figure.reason = reason;
+    }
+    for (const Explanation& explanation : all) {
+      if (explanation.figure == "measure_out") figure.explanations.push_back(explanation);
+    }
+    rows.figures.push_back(figure);
+  };
+  for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
+    const auto in_mix = std::ranges::find(evaluation.mixed, i);
+    std::optional<double> litres;
+    if (evaluation.to_measure_out && in_mix != evaluation.mixed.end()) {
+      litres = in_l((*evaluation.to_measure_out)[static_cast<std::size_t>(in_mix - evaluation.mixed.begin())]);
+    }
+    if (evaluation.to_measure_out && in_mix == evaluation.mixed.end()) continue;
+    add(QStringLiteral("measure_out_%1").arg(i + 1), bench.state().components[i].name, litres);
+  }
+  add(QStringLiteral("mixed_litres"), Text::tr("Mixed, before filling"), number(evaluation.to_fill, [](MixedVolume v) { return in_l(v); }));
+  return rows;
+}
+
+}  // namespace
+
+std::vector<FigureGroup> bench_figures(const Bench& bench) {
+  return {pot_group(bench), litres_group(bench), mix_group(bench), grain_group(bench)};
+}
+
+QString explanation_text(const Figure& figure) {
+  QStringList lines;
+  if (!figure.reason.isEmpty()) lines << Text::tr("Not computed: %1.").arg(figure.reason);
+  for (const Explanation& explanation : figure.explanations) {
+    lines << to_qt(explanation.formula);
+    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(to_qt(name), to_qt(value));
+    lines << Text::tr("Source: %1").arg(to_qt(explanation.source));
+  }
+  return lines.join(u'\n');
+}
+
+}  // namespace gritwright::desktop

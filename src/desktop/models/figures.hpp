@@ -1,0 +1,31 @@
+#pragma once
+#include <QString>
+#include <vector>
+
+#include "bench.hpp"
+#include "gritwright/report/explanations.hpp"
+
+namespace gritwright::desktop {
+
+/// One figure as it is read: text with unit, or a dash and the reason, and where it comes from.
+struct Figure {
+  QString key;     ///< stable, also the object name: "air_filled_porosity"
+  QString label;
+  QString value;   ///< a dash where it is not defined
+  QString reason;  ///< why there is a dash, else empty
+  std::vector<Explanation> explanations;
+};
+
+struct FigureGroup {
+  QString key;
+  QString title;
+  std::vector<Figure> figures;
+};
+
+/// What follows from the bench: the mix, the mix in the pot, the litres to measure out.
+[[nodiscard]] std::vector<FigureGroup> bench_figures(const Bench& bench);
+
+/// The explanation of a figure for people: formula, inputs, source.
+[[nodiscard]] QString explanation_text(const Figure& figure);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,92 @@
+#include "sheets_from_records.hpp"
+
+#include <QLocale>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+/// The shortest text that reads back as this number to nine digits: what a record's binary fraction was typed as.
+QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
+
+QString grams(Mass mass) { return digits(in_g(mass)); }
+QString centimetres(Length length) { return digits(in_cm(length)); }
+
+void fill(PanText& pan, const Retained& retained, Measure measure) {
+  if (const auto* net = std::get_if<Mass>(&retained)) {
+    pan.retained = grams(*net);
+    if (measure == Measure::gross_and_tare) pan.tare = QStringLiteral("0");
+  } else if (const auto* weighed = std::get_if<GrossTare>(&retained)) {
+    pan.retained = grams(weighed->gross);
+    pan.tare = grams(weighed->tare);
+  } else {
+    pan.retained = digits(in_l(std::get<LooseVolume>(retained)));
+  }
+}
+
+Measure measure_of(const SieveTest& test) {
+  const auto by_gross = [](const Retained& retained) { return std::holds_alternative<GrossTare>(retained); };
+  if (std::holds_alternative<LooseVolume>(test.pan)) return Measure::litres;
+  if (by_gross(test.pan)) return Measure::gross_and_tare;
+  for (const SieveRow& row : test.rows) {
+    if (by_gross(row.retained)) return Measure::gross_and_tare;
+  }
+  return Measure::net_mass;
+}
+
+}  // namespace
+
+SieveSheet sheet_of(const SieveTest& test) {
+  SieveSheet sheet;
+  sheet.measure = measure_of(test);
+  for (const SieveRow& row : test.rows) {
+    PanText pan;
+    pan.aperture = digits(in_mm(row.aperture));
+    fill(pan, row.retained, sheet.measure);
+    sheet.rows.push_back(pan);
+  }
+  fill(sheet.pan, test.pan, sheet.measure);
+  if (test.dry_mass) sheet.dry_mass = grams(*test.dry_mass);
+  if (test.washed_dry_mass) sheet.washed_dry_mass = grams(*test.washed_dry_mass);
+  if (test.moisture.value() > 0) sheet.moisture = digits(test.moisture.value() * 100);
+  if (test.sieve_diameter) sheet.sieve_diameter = digits(in_mm(*test.sieve_diameter));
+  sheet.on_recovered_mass = test.basis == PercentBasis::recovered;
+  return sheet;
+}
+
+ComponentSheet component_of(const SieveTest& test, const QString& name) {
+  ComponentSheet component;
+  component.name = name;
+  component.parts = QStringLiteral("1");
+  if (test.material) component.material = to_qt(*test.material);
+  if (test.bulk_density) component.grain.bulk_density = digits(in_g_l(*test.bulk_density));
+  if (test.particle_density) component.grain.particle_density = digits(in_g_l(*test.particle_density));
+  component.sheet = sheet_of(test);
+  return component;
+}
+
+std::optional<PotSheet> sheet_of(const Container& container) {
+  if (container.shape == Shape::profile) return std::nullopt;
+  PotSheet sheet;
+  sheet.shape = container.shape;
+  sheet.rim_length = centimetres(container.rim.length);
+  sheet.rim_width = centimetres(container.rim.width);
+  if (container.base) {
+    sheet.base_length = centimetres(container.base->length);
+    sheet.base_width = centimetres(container.base->width);
+  }
+  if (container.middle) sheet.middle = centimetres(container.middle->length);
+  if (container.exponent) sheet.exponent = digits(*container.exponent);
+  sheet.depth = digits(in_cm(container.depth));
+  sheet.freeboard = digits(in_cm(container.freeboard));
+  if (container.water_fill) sheet.water_fill = digits(in_ml(*container.water_fill));
+  if (in_cm(container.saucer) > 0) sheet.saucer = digits(in_cm(container.saucer));
+  if (in_cm(container.wick) > 0) sheet.wick = digits(in_cm(container.wick));
+  if (container.mound && in_cm(container.mound->rise) > 0) sheet.mound_rise = digits(in_cm(container.mound->rise));
+  if (in_deg(container.tilt.angle) > 0) sheet.tilt = digits(in_deg(container.tilt.angle));
+  return sheet;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,298 @@
+#include "sieve_table_model.hpp"
+
+#include <QBrush>
+#include <QRegularExpression>
+
+#include "pasted_cells.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+const PanText& no_pan() {
+  static const PanText empty;
+  return empty;
+}
+
+std::string row_place(int row, int pan_row, const char* key) {
+  const std::string name = key;
+  if (row != pan_row) return "/retained/" + std::to_string(row) + "/" + name;
+  if (name == "mass_g") return "/pan_g";
+  if (name == "gross_g") return "/pan_gross_g";
+  if (name == "tare_g") return "/pan_tare_g";
+  if (name == "retained_l") return "/pan_l";
+  return {};
+}
+
+}  // namespace
+
+SieveTableModel::SieveTableModel(Bench& bench, QObject* parent) : QAbstractTableModel(parent), bench_(bench) {
+  shown_rows_ = rowCount();
+  connect(&bench_, &Bench::changed, this, &SieveTableModel::refresh);
+  connect(&bench_, &Bench::units_changed, this, &SieveTableModel::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, [this] {
+    beginResetModel();
+    endResetModel();
+    shown_rows_ = rowCount();
+  });
+}
+
+const ComponentSheet* SieveTableModel::component() const {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  return index < bench_.state().components.size() ? &bench_.state().components[index] : nullptr;
+}
+
+const ComponentEvaluation* SieveTableModel::evaluation() const {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  return index < bench_.evaluation().components.size() ? &bench_.evaluation().components[index] : nullptr;
+}
+
+int SieveTableModel::rowCount(const QModelIndex& parent) const {
+  if (parent.isValid() || component() == nullptr) return 0;
+  return static_cast<int>(component()->sheet.rows.size()) + 1;
+}
+
+int SieveTableModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : column_count; }
+
+int SieveTableModel::pan_row() const { return rowCount() - 1; }
+
+bool SieveTableModel::is_shown(int column) const {
+  const bool by_gross = component() != nullptr && component()->sheet.measure == Measure::gross_and_tare;
+  return by_gross || (column != tare && column != net);
+}
+
+const PanText& SieveTableModel::pan_text(int row) const {
+  if (component() == nullptr) return no_pan();
+  if (row == pan_row()) return component()->sheet.pan;
+  return component()->sheet.rows[static_cast<std::size_t>(row)];
+}
+
+Kind SieveTableModel::kind_of(int column) const {
+  if (column == sieve) return Kind::aperture;
+  return component() != nullptr && component()->sheet.measure == Measure::litres ? Kind::volume : Kind::mass;
+}
+
+QString SieveTableModel::row_name(int row) const {
+  if (row == pan_row()) return tr("pan");
+  const QString aperture = pan_text(row).aperture.trimmed();
+  return aperture.isEmpty() ? tr("sieve %1").arg(row + 1) : aperture;
+}
+
+QString SieveTableModel::fault_text(int row, int column) const {
+  const ComponentEvaluation* result = evaluation();
+  if (result == nullptr) return {};
+  std::vector<std::string> places;
+  if (column == sieve) places = {row_place(row, pan_row(), "aperture_mm")};
+  else if (column == retained) places = {row_place(row, pan_row(), "mass_g"), row_place(row, pan_row(), "gross_g"), row_place(row, pan_row(), "retained_l")};
+  else if (column == tare) places = {row_place(row, pan_row(), "tare_g")};
+  QStringList sentences;
+  for (const std::string& place : places) {
+    if (place.empty()) continue;
+    const auto [first, last] = result->faults.equal_range(place);
+    for (auto fault = first; fault != last; ++fault) sentences << sentence_text(fault->second, bench_.units());
+  }
+  return sentences.join(QStringLiteral("; "));
+}
+
+QString SieveTableModel::row_checks(int row) const {
+  QStringList sentences;
+  for (const int column : {sieve, retained, tare}) {
+    if (const QString text = fault_text(row, column); !text.isEmpty()) sentences << text;
+  }
+  const ComponentEvaluation* result = evaluation();
+  if (result == nullptr || !result->analysis) return sentences.join(QStringLiteral("; "));
+  const auto index = static_cast<std::size_t>(row);
+  for (const Note& note : result->analysis->notes) {
+    const auto aperture = note.facts.find("aperture_mm");
+    const bool of_this_row = row != pan_row() && note.where != "pan" && aperture != note.facts.end() && index < result->analysis->sieves.size() &&
+                             std::get_if<double>(&aperture->second) != nullptr &&
+                             std::get<double>(aperture->second) == in_mm(result->analysis->sieves[index].aperture);
+    if (of_this_row || (row == pan_row() && note.where == "pan")) {
+      Note plain = note;
+      plain.where.clear();
+      sentences << sentence_text(plain, bench_.units());
+    }
+  }
+  return sentences.join(QStringLiteral("; "));
+}
+
+QVariant SieveTableModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || component() == nullptr || index.row() >= rowCount()) return {};
+  const int row = index.row();
+  const int column = index.column();
+  const PanText& pan = pan_text(row);
+  const UnitSystem units = bench_.units();
+  const ComponentEvaluation* result = evaluation();
+  if (role == Qt::DisplayRole || role == Qt::EditRole) {
+    switch (column) {
+      case sieve: return row == pan_row() ? tr("pan") : pan.aperture;
+      case retained: return shown_text(pan.retained, kind_of(column), units);
+      case tare: return shown_text(pan.tare, kind_of(column), units);
+      case net: {
+        const auto at = static_cast<std::size_t>(row);
+        const bool known = result != nullptr && at < result->net.size() && result->net[at];
+        return to_qt(mass_text(known ? result->net[at] : std::nullopt, units));
+      }
+      case passing: {
+        const auto at = static_cast<std::size_t>(row);
+        const bool known = result != nullptr && result->analysis && row != pan_row() && at < result->analysis->sieves.size();
+        if (row == pan_row()) return {};
+        return to_qt(percent_text(known ? std::optional(result->analysis->sieves[at].passing.value()) : std::nullopt));
+      }
+      case check: return row_checks(row);
+      default: return {};
+    }
+  }
+  if (role == Qt::ToolTipRole) {
+    const QString text = column == check ? row_checks(row) : fault_text(row, column);
+    return text.isEmpty() ? QVariant() : QVariant(text);
+  }
+  if (role == Qt::AccessibleTextRole || role == Qt::AccessibleDescriptionRole) {
+    const QString value = data(index, Qt::DisplayRole).toString();
+    const QString fault = fault_text(row, column);
+    return tr("%1, %2: %3").arg(row_name(row), headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(),
+                                value.isEmpty() ? tr("empty") : value) + (fault.isEmpty() ? QString() : QStringLiteral(". ") + fault);
+  }
+  if (role == Qt::BackgroundRole && !fault_text(row, column).isEmpty()) return QBrush(current_colours().fault_fill);
+  if (role == Qt::ForegroundRole) {
+    if (column == check && !row_checks(row).isEmpty()) return QBrush(current_colours().fault);
+    if (column == passing || column == net) return QBrush(current_colours().muted);
+  }
+  if (role == Qt::TextAlignmentRole) {
+    return static_cast<int>((column == check ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+  }
+  return {};
+}
+
+QVariant SieveTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation == Qt::Vertical) return {};
+  if (role == Qt::TextAlignmentRole) return static_cast<int>((section == check ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+  if (role != Qt::DisplayRole) return {};
+  const QString unit = unit_of(kind_of(retained), bench_.units());
+  switch (section) {
+    case sieve: return tr("sieve, mm");
+    case retained: return component() != nullptr && component()->sheet.measure == Measure::gross_and_tare ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
+    case tare: return tr("tare, %1").arg(unit);
+    case net: return tr("net");
+    case passing: return tr("passing");
+    case check: return tr("check");
+    default: return {};
+  }
+}
+
+Qt::ItemFlags SieveTableModel::flags(const QModelIndex& index) const {
+  Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+  const bool typed = index.column() == sieve ? index.row() != pan_row() : index.column() == retained || index.column() == tare;
+  if (typed) flags |= Qt::ItemIsEditable;
+  return flags;
+}
+
+bool SieveTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+  if (role != Qt::EditRole || component() == nullptr || !(flags(index) & Qt::ItemIsEditable)) return false;
+  const int row = index.row();
+  const int column = index.column();
+  const int current = bench_.current_component();
+  const QString kept = kept_text(value.toString(), kind_of(column), bench_.units());
+  if (shown_text(kept, kind_of(column), bench_.units()) == data(index, Qt::EditRole).toString()) return true;
+  const QString what = column == sieve ? tr("sieve %1 of %2").arg(row_name(row), component()->name)
+                       : row == pan_row() ? tr("pan mass of %1").arg(component()->name)
+                                          : tr("mass on %1 of %2").arg(row_name(row), component()->name);
+  bench_.edit(what, QStringLiteral("%1/%2/%3").arg(current).arg(row).arg(column), [&](BenchState& state) {
+    SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    PanText& pan = row == pan_row() ? sheet.pan : sheet.rows[static_cast<std::size_t>(row)];
+    (column == sieve ? pan.aperture : column == tare ? pan.tare : pan.retained) = kept;
+  });
+  return true;
+}
+
+QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
+  if (component() == nullptr) return {};
+  const PastedCells cells = pasted_cells(text);
+  if (cells.rows.empty()) return tr("There is nothing to paste: no rows of numbers on the clipboard.");
+  const int current = bench_.current_component();
+  const UnitSystem units = bench_.units();
+  const bool by_gross = component()->sheet.measure == Measure::gross_and_tare;
+  const int from_row = at.isValid() ? at.row() : 0;
+  const bool into_sieves = at.isValid() && at.column() == sieve;
+  const bool into_tare = at.isValid() && at.column() == tare;
+  const bool with_openings = cells.columns >= (by_gross && !into_sieves ? 3 : 2);
+  const Kind kind = kind_of(retained);
+  const auto cell = [&](std::size_t row, qsizetype column) {
+    return column < cells.rows[row].size() ? cells.rows[row][column] : QString();
+  };
+  bench_.edit(tr("paste into %1").arg(component()->name), {}, [&](BenchState& state) {
+    SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    if (with_openings) {
+      sheet.rows.clear();
+      sheet.pan = {};
+      for (std::size_t row = 0; row < cells.rows.size(); ++row) {
+        PanText pan{cell(row, 0), kept_text(cell(row, 1), kind, units), by_gross ? kept_text(cell(row, 2), kind, units) : QString()};
+        if (cells.is_pan(row)) {
+          pan.aperture.clear();
+          sheet.pan = pan;
+        } else {
+          sheet.rows.push_back(pan);
+        }
+      }
+      return;
+    }
+    const auto rows_before = sheet.rows.size();
+    for (std::size_t row = 0; row < cells.rows.size(); ++row) {
+      const std::size_t target = static_cast<std::size_t>(from_row) + row;
+      if (into_sieves) {
+        if (cells.is_pan(row)) continue;
+        if (target >= sheet.rows.size()) sheet.rows.emplace_back();
+        sheet.rows[target].aperture = cell(row, 0);
+        continue;
+      }
+      // The pan takes the value after the last sieve; what is longer than the stack gets sieves without an opening yet.
+      if (target > rows_before) {
+        sheet.rows.push_back(sheet.pan);
+        sheet.rows.back().aperture.clear();
+        sheet.pan = {};
+      }
+      PanText& pan = target >= rows_before ? sheet.pan : sheet.rows[target];
+      if (into_tare) {
+        pan.tare = kept_text(cell(row, 0), kind, units);
+        continue;
+      }
+      pan.retained = kept_text(cell(row, 0), kind, units);
+      if (by_gross && cells.columns == 2) pan.tare = kept_text(cell(row, 1), kind, units);
+    }
+  });
+  return tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
+}
+
+void SieveTableModel::insert_sieve(int row) {
+  if (component() == nullptr) return;
+  const int current = bench_.current_component();
+  bench_.edit(tr("new sieve of %1").arg(component()->name), {}, [&](BenchState& state) {
+    auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
+    rows.insert(rows.begin() + std::clamp(row, 0, static_cast<int>(rows.size())), PanText{});
+  });
+}
+
+void SieveTableModel::remove_sieve(int row) {
+  if (component() == nullptr || row < 0 || row >= pan_row()) return;
+  const int current = bench_.current_component();
+  bench_.edit(tr("sieve %1 of %2 removed").arg(row_name(row), component()->name), {}, [&](BenchState& state) {
+    auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
+    rows.erase(rows.begin() + row);
+  });
+}
+
+void SieveTableModel::refresh() {
+  const int rows = rowCount();
+  if (rows != shown_rows_) {
+    beginResetModel();
+    shown_rows_ = rows;
+    endResetModel();
+    return;
+  }
+  if (rows > 0) emit dataChanged(index(0, 0), index(rows - 1, column_count - 1));
+  emit headerDataChanged(Qt::Horizontal, 0, column_count - 1);
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,20 @@
+#pragma once
+#include <optional>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+/// What the user prefers, kept between runs. No theme: follow the system.
+struct Settings {
+  UnitSystem units = UnitSystem::metric;
+  std::optional<Theme> theme;
+  int text_percent = 100;  ///< 100..200 of the system's size
+  bool first_start = true;
+};
+
+[[nodiscard]] Settings read_settings();
+void write_settings(const Settings& settings);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,17 @@
+#pragma once
+// Between the engine's UTF-8 and Qt's text, and the engine's sentences in the reader's language.
+
+#include <QString>
+#include <string>
+
+#include "gritwright/report/messages.hpp"
+
+namespace gritwright::desktop {
+
+[[nodiscard]] inline QString to_qt(const std::string& text) { return QString::fromStdString(text); }
+
+/// Sentences of report/, translated.
+[[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);
+[[nodiscard]] QString sentence_text(const Note& note, UnitSystem units = UnitSystem::metric);
+
+}  // namespace gritwright::desktop

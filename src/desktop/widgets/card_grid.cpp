@@ -1,0 +1,54 @@
+#include "card_grid.hpp"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <algorithm>
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr int signs_per_card = 38;
+
+}  // namespace
+
+CardGrid::CardGrid(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setSpacing(8);
+}
+
+void CardGrid::add_card(QWidget* card) {
+  cards_.push_back(card);
+  lay_out(true);
+}
+
+void CardGrid::set_below(QWidget* widget) {
+  below_ = widget;
+  lay_out(true);
+}
+
+void CardGrid::lay_out(bool anew) {
+  const int card_width = signs_per_card * fontMetrics().averageCharWidth();
+  const int columns = std::clamp(width() / std::max(1, card_width), 1, 3);
+  if (columns == columns_ && !anew) return;
+  for (QWidget* card : cards_) grid_->removeWidget(card);
+  if (below_ != nullptr) grid_->removeWidget(below_);
+  const int rows = (static_cast<int>(cards_.size()) + columns - 1) / columns;
+  for (int i = 0; i < static_cast<int>(cards_.size()); ++i) grid_->addWidget(cards_[static_cast<std::size_t>(i)], i / columns, i % columns);
+  for (int column = 0; column < 3; ++column) grid_->setColumnStretch(column, column < columns ? 1 : 0);
+  if (below_ != nullptr) grid_->addWidget(below_, rows, 0, 1, columns);
+  for (int row = 0; row <= static_cast<int>(cards_.size()) + 1; ++row) grid_->setRowStretch(row, row > rows ? 1 : 0);
+  columns_ = columns;
+}
+
+void CardGrid::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  lay_out(false);
+}
+
+void CardGrid::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) lay_out(false);
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,15 @@
+#pragma once
+#include <QFrame>
+
+namespace gritwright::desktop {
+
+/// "How so?": a small window beside what was asked, closed by Escape or a click elsewhere. Its text can be read out and copied.
+class ExplanationPopup : public QFrame {
+  Q_OBJECT
+ public:
+  ExplanationPopup(const QString& title, const QString& text, QWidget* parent);
+
+  void open_beside(QWidget* widget);
+};
+
+}  // namespace gritwright::desktop

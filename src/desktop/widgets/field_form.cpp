@@ -1,0 +1,86 @@
+#include "field_form.hpp"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <utility>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+QString fault_sentences(const Faults& faults, const std::vector<std::string>& places, UnitSystem units) {
+  QStringList sentences;
+  for (const std::string& place : places) {
+    const auto [first, last] = faults.equal_range(place);
+    for (auto fault = first; fault != last; ++fault) sentences << sentence_text(fault->second, units);
+  }
+  sentences.removeDuplicates();
+  return sentences.join(QStringLiteral("; "));
+}
+
+FieldForm::FieldForm(Bench& bench, std::function<const Faults*()> faults, QWidget* parent)
+    : QWidget(parent), bench_(bench), faults_(std::move(faults)), grid_(new QGridLayout(this)) {
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(8);
+  grid_->setVerticalSpacing(4);
+  grid_->setColumnStretch(1, 1);
+  connect(&bench_, &Bench::changed, this, &FieldForm::refresh);
+  connect(&bench_, &Bench::units_changed, this, &FieldForm::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, &FieldForm::refresh);
+}
+
+TypedField* FieldForm::add(Row row) {
+  auto* field = new TypedField(bench_, row.kind, row.what, row.object_name, row.text, this);
+  field->setObjectName(row.object_name);
+  field->setPlaceholderText(row.hint);
+  field->setMinimumHeight(26);
+  auto* label = new QLabel(row.label, this);
+  label->setBuddy(field);
+  auto* unit = new QLabel(this);
+  unit->setProperty("role", "muted");
+  auto* fault = new QLabel(this);
+  fault->setProperty("role", "fault");
+  fault->setWordWrap(true);
+  fault->hide();
+  const int line = grid_->rowCount();
+  grid_->addWidget(label, line, 0);
+  grid_->addWidget(field, line, 1);
+  grid_->addWidget(unit, line, 2);
+  grid_->addWidget(fault, line + 1, 0, 1, 3);
+  rows_.push_back({std::move(row), label, field, unit, fault});
+  refresh();
+  return field;
+}
+
+void FieldForm::add(const QString& label_text, QWidget* widget) {
+  auto* label = new QLabel(label_text, this);
+  label->setBuddy(widget);
+  widget->setMinimumHeight(26);
+  const int line = grid_->rowCount();
+  grid_->addWidget(label, line, 0);
+  grid_->addWidget(widget, line, 1, 1, 2);
+}
+
+void FieldForm::refresh() {
+  const Faults* faults = faults_();
+  for (const Shown& shown : rows_) {
+    const bool visible = !shown.row.is_shown || shown.row.is_shown();
+    const QString fault = faults != nullptr && visible ? fault_sentences(*faults, shown.row.fault_places, bench_.units()) : QString();
+    if (shown.row.label_now) shown.label->setText(shown.row.label_now());
+    if (shown.row.placeholder) shown.field->setPlaceholderText(shown.row.placeholder());
+    const QString unit = unit_of(shown.row.kind, bench_.units());
+    shown.unit->setText(unit);
+    QString name = shown.label->text();
+    name.remove(u'&');
+    shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
+    shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
+    shown.field->setToolTip(fault.isEmpty() ? shown.row.hint : fault);
+    shown.fault->setText(fault);
+    shown.label->setVisible(visible);
+    shown.field->setVisible(visible);
+    shown.unit->setVisible(visible);
+    shown.fault->setVisible(visible && !fault.isEmpty());
+  }
+}
+
+}  // namespace gritwright::desktop

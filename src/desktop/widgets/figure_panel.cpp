@@ -1,0 +1,92 @@
+#include "figure_panel.hpp"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "explanation_popup.hpp"
+
+namespace gritwright::desktop {
+
+FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new QLabel(this)), reason_(new QLabel(this)), grid_(new QGridLayout) {
+  setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 8, 8);
+  layout->setSpacing(4);
+  title_->setProperty("role", "heading");
+  title_->setWordWrap(true);
+  layout->addWidget(title_);
+  reason_->setProperty("role", "muted");
+  reason_->setWordWrap(true);
+  layout->addWidget(reason_);
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(6);
+  grid_->setVerticalSpacing(0);
+  grid_->setColumnStretch(0, 1);
+  layout->addLayout(grid_);
+  layout->addStretch(1);
+}
+
+void FigurePanel::ensure_rows(std::size_t count) {
+  while (rows_.size() < count) {
+    const auto at = rows_.size();
+    Row row{new QLabel(this), new QLabel(this), new QToolButton(this)};
+    row.label->setWordWrap(true);
+    row.label->setTextFormat(Qt::PlainText);
+    row.value->setProperty("role", "figure");
+    row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    row.value->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    row.value->setFocusPolicy(Qt::NoFocus);
+    row.how->setText(QStringLiteral("?"));
+    row.how->setAutoRaise(true);
+    row.how->setMinimumSize(26, 26);
+    row.how->setToolTip(tr("How so? Formula, numbers and source"));
+    connect(row.how, &QToolButton::clicked, this, [this, at] { show_how(at); });
+    const int line = static_cast<int>(at);
+    grid_->addWidget(row.label, line, 0);
+    grid_->addWidget(row.value, line, 1);
+    grid_->addWidget(row.how, line, 2);
+    rows_.push_back(row);
+  }
+}
+
+void FigurePanel::show_group(const FigureGroup& group) {
+  group_ = group;
+  ensure_rows(group.figures.size());
+  title_->setText(group.title);
+  // One reason for the whole card is said once; a figure's own reason stands with its dash.
+  QString common = group.figures.empty() ? QString() : group.figures.front().reason;
+  for (const Figure& figure : group.figures) {
+    if (figure.reason != common) common.clear();
+  }
+  reason_->setText(common);
+  reason_->setVisible(!common.isEmpty());
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    const Row& row = rows_[i];
+    const bool used = i < group.figures.size();
+    row.label->setVisible(used);
+    row.value->setVisible(used);
+    row.how->setVisible(used);
+    if (!used) continue;
+    const Figure& figure = group.figures[i];
+    row.label->setText(figure.label);
+    row.value->setText(figure.value);
+    row.value->setObjectName(QStringLiteral("figure_") + figure.key);
+    row.value->setToolTip(figure.reason);
+    row.value->setAccessibleName(figure.reason.isEmpty() ? tr("%1: %2").arg(figure.label, figure.value) : tr("%1: not computed, %2").arg(figure.label, figure.reason));
+    row.how->setObjectName(QStringLiteral("how_") + figure.key);
+    row.how->setAccessibleName(tr("How so: %1, %2").arg(figure.label, figure.value));
+    const bool has_why = !figure.reason.isEmpty() || !figure.explanations.empty();
+    row.how->setEnabled(has_why);
+  }
+}
+
+void FigurePanel::show_how(std::size_t row) {
+  if (row >= group_.figures.size()) return;
+  const Figure& figure = group_.figures[row];
+  auto* popup = new ExplanationPopup(tr("%1: %2").arg(figure.label, figure.value), explanation_text(figure), this);
+  popup->open_beside(rows_[row].how);
+}
+
+}  // namespace gritwright::desktop

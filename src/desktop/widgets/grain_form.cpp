@@ -1,0 +1,89 @@
+#include "grain_form.hpp"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLocale>
+#include <QVBoxLayout>
+
+#include "field_form.hpp"
+#include "sheet_editor.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+GrainForm::GrainForm(Bench& bench, QWidget* parent)
+    : QWidget(parent),
+      bench_(bench),
+      form_(new FieldForm(bench, [&bench] { return current_faults(bench); }, this)),
+      materials_(new QComboBox(this)),
+      description_(new QLabel(this)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setSpacing(8);
+  materials_->setObjectName(QStringLiteral("material"));
+  materials_->addItem(tr("none: own figures only"), QString());
+  for (const Material& material : bench_.catalogue().materials()) {
+    QString name = to_qt(material.name);
+    materials_->addItem(name.replace(u'_', u' '), to_qt(material.name));
+  }
+  materials_->setAccessibleName(tr("Material"));
+  materials_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  materials_->setMinimumContentsLength(14);
+  form_->add(tr("&Material"), materials_);
+  connect(materials_, &QComboBox::activated, this, [this](int index) {
+    const QString name = materials_->itemData(index).toString();
+    bench_.edit(tr("material"), {}, [&](BenchState& state) {
+      if (ComponentSheet* component = current_component(bench_, state)) component->material = name;
+    });
+  });
+  const auto text = [this](QString GrainText::*member) {
+    return [this, member](BenchState& state) -> QString* {
+      ComponentSheet* component = current_component(bench_, state);
+      return component != nullptr ? &(component->grain.*member) : nullptr;
+    };
+  };
+  const auto typical = [this](const std::optional<CatalogueFigure> Material::*figure, double factor) {
+    return [this, figure, factor]() -> QString {
+      const Material* chosen = material();
+      if (chosen == nullptr || !(chosen->*figure)) return tr("not known");
+      return tr("%1 (typical)").arg(QLocale().toString((chosen->*figure)->value * factor, 'g', 4));
+    };
+  };
+  form_->add({QStringLiteral("bulk_density"), tr("&Litre weight, dry"), Kind::density, [] { return tr("litre weight"); }, text(&GrainText::bulk_density),
+              {"/bulk_density_g_l"}, tr("grams of one loosely poured litre"), {},
+              [this] {
+                const Material* chosen = material();
+                return chosen == nullptr ? tr("weigh a litre") : tr("%1 (typical)").arg(QLocale().toString(chosen->bulk_density_g_l.value, 'g', 4));
+              },
+              {}});
+  form_->add({QStringLiteral("particle_density"), tr("&Grain density"), Kind::density, [] { return tr("grain density"); }, text(&GrainText::particle_density),
+              {"/particle_density_g_l"}, tr("dry mass of the grain with its inner pores"), {}, typical(&Material::particle_density_g_l, 1), {}});
+  form_->add({QStringLiteral("skeletal_density"), tr("Soli&d density"), Kind::density, [] { return tr("solid density"); }, text(&GrainText::skeletal_density),
+              {"/skeletal_density_g_l"}, tr("dry mass of the solid without pores"), {}, typical(&Material::skeletal_density_g_l, 1), {}});
+  form_->add({QStringLiteral("water_absorption"), tr("&Water after 24 h"), Kind::percent, [] { return tr("water absorption"); }, text(&GrainText::water_absorption),
+              {"/water_absorption"}, tr("water in the soaked, surface-dry grain, of its dry mass"), {}, typical(&Material::water_absorption, 100), {}});
+  layout->addWidget(form_);
+  description_->setWordWrap(true);
+  description_->setProperty("role", "muted");
+  layout->addWidget(description_);
+  layout->addStretch(1);
+  connect(&bench_, &Bench::changed, this, &GrainForm::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, &GrainForm::refresh);
+  refresh();
+}
+
+const Material* GrainForm::material() const {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (index >= bench_.state().components.size()) return nullptr;
+  return bench_.catalogue().find(bench_.state().components[index].material.toStdString());
+}
+
+void GrainForm::refresh() {
+  const Material* chosen = material();
+  const int at = chosen != nullptr ? materials_->findData(to_qt(chosen->name)) : 0;
+  materials_->setCurrentIndex(std::max(0, at));
+  description_->setText(chosen != nullptr ? tr("%1 Typical figures stand in for what is not measured.").arg(to_qt(chosen->description))
+                                          : tr("Without a material the litre weight must be weighed before the component can go into the mix."));
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,98 @@
+#include "pot_form.hpp"
+
+#include <QComboBox>
+#include <QVBoxLayout>
+
+#include "field_form.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+TextPlace pot_text(QString PotSheet::*member) {
+  return [member](BenchState& state) -> QString* { return &(state.pot.*member); };
+}
+
+bool has_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
+
+}  // namespace
+
+PotForm::PotForm(Bench& bench, QWidget* parent)
+    : QWidget(parent), bench_(bench), form_(new FieldForm(bench, [&bench] { return &bench.evaluation().faults; }, this)), shapes_(new QComboBox(this)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 10, 8);
+  shapes_->setObjectName(QStringLiteral("pot_shape"));
+  shapes_->setAccessibleName(tr("Shape"));
+  const std::pair<Shape, QString> shapes[] = {
+      {Shape::rectangular, tr("rectangle")},  {Shape::oval, tr("oval")},      {Shape::round, tr("round")},
+      {Shape::hexagonal, tr("hexagon")},      {Shape::octagonal, tr("octagon")}, {Shape::drum, tr("drum, lip turned in")},
+      {Shape::superellipse, tr("rectangle with soft corners")}, {Shape::bowl, tr("bowl")}};
+  for (const auto& [shape, name] : shapes) shapes_->addItem(name, static_cast<int>(shape));
+  form_->add(tr("Sha&pe"), shapes_);
+  connect(shapes_, &QComboBox::activated, this, [this](int index) {
+    bench_.edit(tr("shape of the pot"), {}, [&](BenchState& state) {
+      state.pot.shape = static_cast<Shape>(shapes_->itemData(index).toInt());
+      // Four is a rectangle with soft corners; a drum or superellipse left without its own figure would only show a fault.
+      if (state.pot.shape == Shape::superellipse && state.pot.exponent.isEmpty()) state.pot.exponent = QStringLiteral("4");
+    });
+  });
+  add_lengths();
+  add_fill();
+  layout->addWidget(form_);
+  layout->addStretch(1);
+  connect(&bench_, &Bench::changed, this, &PotForm::refresh);
+  refresh();
+}
+
+void PotForm::add_lengths() {
+  const auto shape = [this] { return bench_.state().pot.shape; };
+  const auto with_width = [shape] { return has_width(shape()); };
+  const auto with_base = [shape] { return shape() != Shape::bowl; };
+  const auto named = [shape](const QString& length, const QString& diameter, const QString& flats) {
+    return [=] {
+      if (has_width(shape())) return length;
+      return shape() == Shape::hexagonal || shape() == Shape::octagonal ? flats : diameter;
+    };
+  };
+  const auto fields = [](const char* place) {
+    const std::string start = place;
+    return std::vector<std::string>{start, start + "/length_cm", start + "/diameter_cm", start + "/across_flats_cm"};
+  };
+  form_->add({QStringLiteral("rim_length"), tr("&Rim, length"), Kind::length, [] { return tr("rim of the pot"); }, pot_text(&PotSheet::rim_length), fields("/rim"),
+              tr("inside, at the rim"), {}, {}, named(tr("&Rim, length"), tr("&Rim, diameter"), tr("&Rim, across flats"))});
+  form_->add({QStringLiteral("rim_width"), tr("Rim, &width"), Kind::length, [] { return tr("rim width of the pot"); }, pot_text(&PotSheet::rim_width), {"/rim/width_cm"},
+              tr("inside, at the rim"), with_width, {}, {}});
+  form_->add({QStringLiteral("middle"), tr("&Middle, diameter"), Kind::length, [] { return tr("middle of the pot"); }, pot_text(&PotSheet::middle),
+              {"/middle", "/middle/diameter_cm"}, tr("inside, at half the depth"), [shape] { return shape() == Shape::drum; }, {}, {}});
+  form_->add({QStringLiteral("base_length"), tr("&Base, length"), Kind::length, [] { return tr("base of the pot"); }, pot_text(&PotSheet::base_length), fields("/base"),
+              tr("as the rim: straight walls"), with_base, {}, named(tr("&Base, length"), tr("&Base, diameter"), tr("&Base, across flats"))});
+  form_->add({QStringLiteral("base_width"), tr("Base, wi&dth"), Kind::length, [] { return tr("base width of the pot"); }, pot_text(&PotSheet::base_width), {"/base/width_cm"},
+              tr("as the rim: straight walls"), [with_width, with_base] { return with_width() && with_base(); }, {}, {}});
+  form_->add({QStringLiteral("exponent"), tr("Corner e&xponent"), Kind::number, [] { return tr("corner exponent of the pot"); }, pot_text(&PotSheet::exponent), {"/exponent"},
+              tr("2 an ellipse, 4 soft corners, 6 nearly square"), [shape] { return shape() == Shape::superellipse; }, {}, {}});
+  form_->add({QStringLiteral("depth"), tr("Dep&th inside"), Kind::length, [] { return tr("depth of the pot"); }, pot_text(&PotSheet::depth), {"/depth_cm"},
+              tr("floor to rim"), {}, {}, {}});
+}
+
+void PotForm::add_fill() {
+  form_->add({QStringLiteral("freeboard"), tr("F&ill line below rim"), Kind::length, [] { return tr("fill line of the pot"); }, pot_text(&PotSheet::freeboard), {"/freeboard_cm"},
+              tr("common practice: 0.3 to 1 cm"), {}, {}, {}});
+  form_->add({QStringLiteral("water_fill"), tr("W&ater fill"), Kind::pot_volume, [] { return tr("water fill of the pot"); }, pot_text(&PotSheet::water_fill), {"/water_fill_ml"},
+              tr("measured; overrides the lengths"), {}, {}, {}});
+  form_->add({QStringLiteral("mound"), tr("Mou&nd above it"), Kind::length, [] { return tr("mound of the pot"); }, pot_text(&PotSheet::mound_rise), {"/mound/rise_cm"},
+              tr("rise in the middle; none if empty"), {}, {}, {}});
+  form_->add({QStringLiteral("saucer"), tr("Sa&ucer water"), Kind::length, [] { return tr("saucer of the pot"); }, pot_text(&PotSheet::saucer), {"/saucer_cm"},
+              tr("standing water above the floor"), {}, {}, {}});
+  form_->add({QStringLiteral("wick"), tr("Wic&k or ground"), Kind::length, [] { return tr("wick of the pot"); }, pot_text(&PotSheet::wick), {"/wick_cm"},
+              tr("length below the floor"), {}, {}, {}});
+  form_->add({QStringLiteral("tilt"), tr("Ti&lt, degrees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
+              tr("about the length; level if empty"), {}, {}, {}});
+  form_->add({QStringLiteral("settling"), tr("Workin&g in"), Kind::percent, [] { return tr("settling"); },
+              [](BenchState& state) -> QString* { return &state.settling; }, {"/settling"}, tr("lost volume: 0 poured, about 8 worked in"), {}, {}, {}});
+  form_->add({QStringLiteral("spill"), tr("&Spill"), Kind::percent, [] { return tr("spill"); }, [](BenchState& state) -> QString* { return &state.spill; }, {"/spill"},
+              tr("mix that misses the pot, 5 to 10"), {}, {}, {}});
+}
+
+void PotForm::refresh() { shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(bench_.state().pot.shape))); }
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,123 @@
+#include "sheet_editor.hpp"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "field_form.hpp"
+#include "sieve_table.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+ComponentSheet* current_component(Bench& bench, BenchState& state) {
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  return index < state.components.size() ? &state.components[index] : nullptr;
+}
+
+const Faults* current_faults(const Bench& bench) {
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  return index < bench.evaluation().components.size() ? &bench.evaluation().components[index].faults : nullptr;
+}
+
+SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
+    : QWidget(parent),
+      bench_(bench),
+      sample_(new FieldForm(bench, [&bench] { return current_faults(bench); }, this)),
+      measure_(new QComboBox(this)),
+      table_(new SieveTable(bench, this)),
+      balance_(new QLabel(this)),
+      checks_(new QLabel(this)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setSpacing(6);
+  const auto name_of = [this] {
+    const auto index = static_cast<std::size_t>(bench_.current_component());
+    return index < bench_.state().components.size() ? bench_.state().components[index].name : QString();
+  };
+  const auto sheet_text = [this](QString SieveSheet::*member) {
+    return [this, member](BenchState& state) -> QString* {
+      ComponentSheet* component = current_component(bench_, state);
+      return component != nullptr ? &(component->sheet.*member) : nullptr;
+    };
+  };
+  sample_->add({QStringLiteral("component_name"), tr("&Name"), Kind::words, [this] { return tr("name"); },
+                [this](BenchState& state) -> QString* {
+                  ComponentSheet* component = current_component(bench_, state);
+                  return component != nullptr ? &component->name : nullptr;
+                },
+                {}, tr("bag, lot or material"), {}, {}, {}});
+  sample_->add({QStringLiteral("dry_mass"), tr("&Sample, dry"), Kind::mass, [name_of] { return tr("sample mass of %1").arg(name_of()); },
+                sheet_text(&SieveSheet::dry_mass), {"/dry_mass_g"}, tr("weighed before sieving; shows the loss"), {}, {}, {}});
+  measure_->setObjectName(QStringLiteral("measure"));
+  measure_->addItem(tr("by mass, net"));
+  measure_->addItem(tr("by gross and tare"));
+  measure_->addItem(tr("by litres"));
+  measure_->setAccessibleName(tr("How the fractions are measured"));
+  measure_->setToolTip(tr("How the fractions are measured"));
+  sample_->add(tr("&Measured"), measure_);
+  connect(measure_, &QComboBox::activated, this, [this, name_of](int index) {
+    bench_.edit(tr("way of measuring %1").arg(name_of()), {}, [&](BenchState& state) {
+      if (ComponentSheet* component = current_component(bench_, state)) component->sheet.measure = static_cast<Measure>(index);
+    });
+  });
+  layout->addWidget(sample_);
+  table_->setObjectName(QStringLiteral("sieve_table"));
+  table_->setMinimumHeight(150);
+  layout->addWidget(table_, 1);
+  balance_->setObjectName(QStringLiteral("balance"));
+  balance_->setWordWrap(true);
+  balance_->setProperty("role", "figure");
+  layout->addWidget(balance_);
+  checks_->setObjectName(QStringLiteral("sheet_checks"));
+  checks_->setWordWrap(true);
+  checks_->setTextFormat(Qt::PlainText);
+  layout->addWidget(checks_);
+  connect(&bench_, &Bench::changed, this, &SheetEditor::refresh);
+  connect(&bench_, &Bench::units_changed, this, &SheetEditor::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, &SheetEditor::refresh);
+  refresh();
+}
+
+QString SheetEditor::balance_text() const {
+  const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
+  const UnitSystem units = bench_.units();
+  const QString sum = tr("Sum %1").arg(to_qt(mass_text(result.weighed, units)));
+  switch (result.state) {
+    case SheetState::empty: return tr("Nothing weighed yet: the curve grows as you type.");
+    case SheetState::faulty: return result.weighed ? sum : tr("Sum and loss: \u2013 (see the marked cells)");
+    case SheetState::begun: return result.weighed ? tr("%1; type the sample mass or the pan to see the curve.").arg(sum) : tr("Type the pan to see the curve.");
+    case SheetState::running: return tr("%1, still in the stack %2").arg(sum, to_qt(mass_text(result.still_in_stack, units)));
+    case SheetState::finished: break;
+  }
+  if (!result.weighed) return tr("Measured in litres: no mass balance.");
+  const auto& loss = result.analysis->loss;
+  if (!loss) return tr("%1, loss \u2013 (no sample mass)").arg(sum);
+  return loss->value() < 0 ? tr("%1, gain %2").arg(sum, to_qt(percent_text(-loss->value(), 2)))
+                           : tr("%1, loss %2").arg(sum, to_qt(percent_text(loss->value(), 2)));
+}
+
+void SheetEditor::refresh() {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  const bool there = index < bench_.state().components.size();
+  setEnabled(there);
+  if (!there) return;
+  const ComponentEvaluation& result = bench_.evaluation().components[index];
+  measure_->setCurrentIndex(static_cast<int>(bench_.state().components[index].sheet.measure));
+  balance_->setText(balance_text());
+  QStringList sentences;
+  // A row's fault stands whole in the table; its notes are cut short there and stand here in full.
+  for (const auto& [place, problem] : result.faults) {
+    if (place == "/retained") sentences << sentence_text(problem, bench_.units());
+  }
+  if (result.analysis) {
+    for (const Note& note : result.analysis->notes) {
+      sentences << sentence_text(note, bench_.units());
+    }
+  }
+  checks_->setText(sentences.isEmpty() ? QString() : QStringLiteral("\u2022 ") + sentences.join(QStringLiteral("\n\u2022 ")));
+  checks_->setVisible(!sentences.isEmpty());
+}
+
+}  // namespace gritwright::desktop

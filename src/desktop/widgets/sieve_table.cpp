@@ -1,0 +1,188 @@
+#include "sieve_table.hpp"
+
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QGuiApplication>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QMenu>
+#include <QStyledItemDelegate>
+#include <algorithm>
+
+#include "models/bench.hpp"
+#include "models/sieve_table_model.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+/// Commits with every sign, so that the curve grows while typing, and leaves the text under the cursor alone.
+class LiveDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex& index) const override {
+    auto* editor = new QLineEdit(parent);
+    editor->setObjectName(QStringLiteral("sieve_cell_editor"));
+    editor->setAccessibleName(index.data(Qt::AccessibleTextRole).toString());
+    editor->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    editor->setFrame(false);
+    auto* self = const_cast<LiveDelegate*>(this);
+    connect(editor, &QLineEdit::textEdited, self, [self, editor] { emit self->commitData(editor); });
+    return editor;
+  }
+
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+    auto* line = static_cast<QLineEdit*>(editor);
+    const QString text = index.data(Qt::EditRole).toString();
+    if (line->text() != text && !line->isModified()) line->setText(text);
+  }
+
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
+    model->setData(index, static_cast<QLineEdit*>(editor)->text(), Qt::EditRole);
+  }
+};
+
+}  // namespace
+
+SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), bench_(bench), model_(new SieveTableModel(bench, this)) {
+  setModel(model_);
+  setItemDelegate(new LiveDelegate(this));
+  setEditTriggers(AnyKeyPressed | DoubleClicked | EditKeyPressed | SelectedClicked);
+  setSelectionMode(ContiguousSelection);
+  setTabKeyNavigation(false);
+  setAlternatingRowColors(true);
+  setShowGrid(false);
+  setWordWrap(false);
+  setCornerButtonEnabled(false);
+  verticalHeader()->hide();
+  horizontalHeader()->setStretchLastSection(true);
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setSectionsClickable(false);
+  setHorizontalScrollMode(ScrollPerPixel);
+  setAccessibleName(tr("Sieve stack"));
+  setAccessibleDescription(tr("One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan."));
+  const auto shown_columns = [this] {
+    for (int column = 0; column < SieveTableModel::column_count; ++column) setColumnHidden(column, !model_->is_shown(column));
+    fit_columns();
+  };
+  connect(&bench_, &Bench::changed, this, shown_columns);
+  connect(&bench_, &Bench::units_changed, this, shown_columns);
+  connect(model_, &QAbstractItemModel::modelReset, this, [this, shown_columns] {
+    shown_columns();
+    setCurrentIndex(model_->index(0, SieveTableModel::retained));
+  });
+  shown_columns();
+  fit_rows();
+  setCurrentIndex(model_->index(0, SieveTableModel::retained));
+}
+
+void SieveTable::fit_columns() {
+  const QFontMetrics metrics(font());
+  const int digit = metrics.horizontalAdvance(u'0');
+  for (int column = 0; column < SieveTableModel::check; ++column) {
+    const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+    setColumnWidth(column, std::max(metrics.horizontalAdvance(heading) + 2 * digit, 7 * digit));
+  }
+}
+
+void SieveTable::fit_rows() { verticalHeader()->setDefaultSectionSize(std::max(24, QFontMetrics(font()).height() + 8)); }
+
+void SieveTable::changeEvent(QEvent* event) {
+  QTableView::changeEvent(event);
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+    fit_rows();
+    fit_columns();
+  }
+}
+
+void SieveTable::keyPressEvent(QKeyEvent* event) {
+  if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && state() != EditingState) {
+    go_to_next_pan();
+    event->accept();
+    return;
+  }
+  QTableView::keyPressEvent(event);
+}
+
+// Up and down stay in their column; left and right skip what can't be typed into only at the end of the row.
+QModelIndex SieveTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
+  if (action != MoveNext && action != MovePrevious) return QTableView::moveCursor(action, modifiers);
+  const int step = action == MoveNext ? 1 : -1;
+  int row = currentIndex().row();
+  int column = currentIndex().column();
+  for (int tries = 0; tries < model_->rowCount() * model_->columnCount(); ++tries) {
+    column += step;
+    if (column < 0 || column >= model_->columnCount()) {
+      row += step;
+      column = step > 0 ? 0 : model_->columnCount() - 1;
+    }
+    if (row < 0 || row >= model_->rowCount()) return currentIndex();
+    const QModelIndex next = model_->index(row, column);
+    if (!isColumnHidden(column) && (next.flags() & Qt::ItemIsEditable)) return next;
+  }
+  return currentIndex();
+}
+
+void SieveTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+  const bool entered = hint == QAbstractItemDelegate::SubmitModelCache;
+  QTableView::closeEditor(editor, entered ? QAbstractItemDelegate::NoHint : hint);
+  bench_.end_typing();
+  if (entered) go_to_next_pan();
+}
+
+void SieveTable::go_to_next_pan() {
+  const int row = currentIndex().row() + 1;
+  if (row >= model_->rowCount()) return;
+  setCurrentIndex(model_->index(row, currentIndex().column()));
+}
+
+void SieveTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+  QTableView::currentChanged(current, previous);
+  emit current_row_changed(current.row());
+}
+
+void SieveTable::paste() {
+  const QString said = model_->paste(QGuiApplication::clipboard()->text(), currentIndex());
+  if (!said.isEmpty()) emit bench_.told(said);
+}
+
+void SieveTable::copy() {
+  QStringList lines;
+  int row = -1;
+  QModelIndexList selected = selectionModel()->selectedIndexes();
+  std::sort(selected.begin(), selected.end());
+  for (const QModelIndex& index : selected) {
+    const QString text = index.data(Qt::DisplayRole).toString();
+    if (index.row() == row) lines.back() += u'\t' + text;
+    else lines << text;
+    row = index.row();
+  }
+  QGuiApplication::clipboard()->setText(lines.join(u'\n'));
+}
+
+void SieveTable::insert_sieve() {
+  const int row = std::max(0, currentIndex().row());
+  model_->insert_sieve(row);
+  setCurrentIndex(model_->index(row, SieveTableModel::sieve));
+  setFocus();
+}
+
+void SieveTable::remove_sieve() {
+  const int row = currentIndex().row();
+  model_->remove_sieve(row);
+  setCurrentIndex(model_->index(std::min(row, model_->rowCount() - 1), SieveTableModel::retained));
+}
+
+void SieveTable::clear_cells() {
+  const QModelIndexList selected = selectionModel()->selectedIndexes();
+  for (const QModelIndex& index : selected) model_->setData(index, QString(), Qt::EditRole);
+}
+
+void SieveTable::contextMenuEvent(QContextMenuEvent* event) {
+  QMenu menu(this);
+  menu.addActions(actions());
+  menu.exec(event->globalPos());
+}
+
+}  // namespace gritwright::desktop

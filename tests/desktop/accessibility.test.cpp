@@ -1,0 +1,291 @@
+// A walk over every page of the window. What fails here is something a keyboard, a screen reader or weak eyes would stumble over.
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QAbstractScrollArea>
+#include <QComboBox>
+#include <QGraphicsView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMenuBar>
+#include <QScrollBar>
+#include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
+#include <functional>
+#include <map>
+#include <set>
+
+#include "pages/mix_page.hpp"
+#include "support.hpp"
+#include "theme.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+constexpr int least_target_px = 24;
+constexpr double least_contrast = 4.5;  // WCAG 2.1, 1.4.3
+
+/// Runs `visit` with every page and tab in view in turn.
+void on_every_view(OpenWindow& open, const std::function<void(const char*)>& visit) {
+  const auto view = [&](const char* name) {
+    QApplication::processEvents();
+    visit(name);
+  };
+  open.window.show_welcome();
+  view("welcome");
+  open.window.show_bench();
+  open.trigger("action_show_sheet");
+  view("sieve test");
+  open.trigger("action_show_grain");
+  view("grain");
+  open.trigger("action_show_pot");
+  open.trigger("action_chart_table");
+  view("pot and table");
+  open.trigger("action_chart_table");
+}
+
+bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }
+
+/// Parts of compound widgets that Qt names itself.
+bool is_inner_part(const QWidget* widget) {
+  const auto* area = qobject_cast<const QAbstractScrollArea*>(widget->parentWidget());
+  if (area != nullptr && area->viewport() == widget) return true;
+  const QString name = QString::fromLatin1(widget->metaObject()->className());
+  return name == QStringLiteral("QTabBar") || qobject_cast<const QScrollBar*>(widget) != nullptr || name.startsWith(QStringLiteral("QComboBoxPrivate")) ||
+         qobject_cast<const QSplitter*>(widget) != nullptr || name == QStringLiteral("QHeaderView") || widget->objectName().startsWith(QStringLiteral("qt_"));
+}
+
+bool has_buddy(const QWidget* window, const QWidget* widget) {
+  for (const QLabel* label : window->findChildren<QLabel*>()) {
+    if (label->buddy() == widget) return true;
+  }
+  return false;
+}
+
+std::vector<QWidget*> focusable(const MainWindow& window) {
+  std::vector<QWidget*> found;
+  for (QWidget* widget : window.findChildren<QWidget*>()) {
+    if (takes_focus(widget) && !is_inner_part(widget)) found.push_back(widget);
+  }
+  return found;
+}
+
+std::string called(const QWidget* widget) {
+  return (QString::fromLatin1(widget->metaObject()->className()) + QStringLiteral(" \"") + widget->objectName() + u'"').toStdString();
+}
+
+std::vector<QAction*> actions_in(const QMenu* menu) {
+  std::vector<QAction*> all;
+  for (QAction* action : menu->actions()) {
+    if (action->isSeparator()) continue;
+    if (action->menu() != nullptr) {
+      for (QAction* inner : actions_in(action->menu())) all.push_back(inner);
+    } else {
+      all.push_back(action);
+    }
+  }
+  return all;
+}
+
+std::vector<QAction*> menu_actions(MainWindow& window) {
+  std::vector<QAction*> all;
+  for (QAction* top : window.menuBar()->actions()) {
+    for (QAction* action : actions_in(top->menu())) all.push_back(action);
+  }
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("Whatever takes the focus has a name or a label that is its buddy, and an object name", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  on_every_view(open, [&](const char* view) {
+    for (const QWidget* widget : focusable(open.window)) {
+      INFO(view << ": " << called(widget));
+      CHECK((!widget->accessibleName().isEmpty() || has_buddy(&open.window, widget)));
+      CHECK_FALSE(widget->objectName().isEmpty());
+    }
+  });
+}
+
+TEST_CASE("Every field of a form has a buddy", "[accessibility]") {
+  OpenWindow open;
+  on_every_view(open, [&](const char* view) {
+    for (const QWidget* widget : focusable(open.window)) {
+      const bool is_field = qobject_cast<const QLineEdit*>(widget) != nullptr || qobject_cast<const QComboBox*>(widget) != nullptr;
+      // The parts stand in a list whose button names them; each carries the component's name instead of a label.
+      if (!is_field || widget->objectName().startsWith(QStringLiteral("parts_"))) continue;
+      INFO(view << ": " << called(widget));
+      CHECK(has_buddy(&open.window, widget));
+    }
+  });
+}
+
+TEST_CASE("Every action stands in a menu and has a shortcut", "[accessibility]") {
+  OpenWindow open;
+  const std::vector<QAction*> in_menus = menu_actions(open.window);
+  CHECK(in_menus.size() >= 20);
+  const std::set<QAction*> listed(in_menus.begin(), in_menus.end());
+  for (QAction* action : open.window.findChildren<QAction*>()) {
+    // Menus' own title actions and those Qt makes for its line edits and scroll bars are no actions of ours.
+    if (action->menu() != nullptr || action->isSeparator() || action->objectName().isEmpty() || action->objectName().startsWith(QStringLiteral("_q_"))) continue;
+    INFO(action->objectName().toStdString());
+    CHECK(listed.contains(action));
+    CHECK_FALSE(action->shortcut().isEmpty());
+  }
+}
+
+TEST_CASE("No two actions share a shortcut, no two menus a mnemonic", "[accessibility]") {
+  OpenWindow open;
+  std::map<QString, QString> owner;
+  for (const QAction* action : menu_actions(open.window)) {
+    for (const QKeySequence& shortcut : action->shortcuts()) {
+      const QString keys = shortcut.toString();
+      INFO(action->objectName().toStdString() << " and " << owner[keys].toStdString() << " by " << keys.toStdString());
+      CHECK(owner[keys].isEmpty());
+      owner[keys] = action->objectName();
+    }
+  }
+  std::set<QString> letters;
+  for (const QAction* top : open.window.menuBar()->actions()) {
+    const QString letter = QKeySequence::mnemonic(top->text()).toString();
+    INFO(letter.toStdString());
+    CHECK_FALSE(letter.isEmpty());
+    CHECK(letters.insert(letter).second);
+  }
+}
+
+TEST_CASE("No two labels in view share a mnemonic, nor one with a menu", "[accessibility]") {
+  OpenWindow open;
+  std::set<QString> menus;
+  for (const QAction* top : open.window.menuBar()->actions()) menus.insert(QKeySequence::mnemonic(top->text()).toString());
+  on_every_view(open, [&](const char* view) {
+    std::map<QString, QString> owner;
+    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+      if (!label->isVisible() || label->buddy() == nullptr) continue;
+      const QString keys = QKeySequence::mnemonic(label->text()).toString();
+      if (keys.isEmpty()) continue;
+      INFO(view << ": " << label->text().toStdString() << " and " << owner[keys].toStdString());
+      CHECK(owner[keys].isEmpty());
+      CHECK_FALSE(menus.contains(keys));
+      owner[keys] = label->text();
+    }
+  });
+}
+
+TEST_CASE("The tab order follows the reading order inside every group", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  on_every_view(open, [&](const char* view) {
+    // Walks the focus chain and looks at neighbours that share a parent: the next one must not lie above or, in the same line, left.
+    QWidget* first = nullptr;
+    for (QWidget* widget = open.window.nextInFocusChain(); widget != &open.window; widget = widget->nextInFocusChain()) {
+      if (!takes_focus(widget) || is_inner_part(widget)) continue;
+      if (first != nullptr && first->parentWidget() == widget->parentWidget()) {
+        const QRect before(first->mapTo(&open.window, QPoint(0, 0)), first->size());
+        const QRect after(widget->mapTo(&open.window, QPoint(0, 0)), widget->size());
+        INFO(view << ": " << called(first) << " then " << called(widget));
+        const bool same_line = after.top() < before.bottom() && before.top() < after.bottom();
+        CHECK((same_line ? after.left() >= before.left() : after.top() >= before.top()));
+      }
+      first = widget;
+    }
+  });
+}
+
+TEST_CASE("Tab reaches every widget that takes the focus", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  on_every_view(open, [&](const char* view) {
+    std::set<QWidget*> in_chain;
+    for (QWidget* widget = open.window.nextInFocusChain(); widget != &open.window; widget = widget->nextInFocusChain()) in_chain.insert(widget);
+    for (QWidget* widget : focusable(open.window)) {
+      INFO(view << ": " << called(widget));
+      CHECK(in_chain.contains(widget));
+      CHECK((widget->focusPolicy() & Qt::TabFocus) != 0);
+    }
+  });
+}
+
+TEST_CASE("Every target is at least 24 pixels high and wide", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  on_every_view(open, [&](const char* view) {
+    for (const QWidget* widget : focusable(open.window)) {
+      if (widget->objectName() == QStringLiteral("sieve_cell_editor")) continue;
+      INFO(view << ": " << called(widget) << " " << widget->width() << " x " << widget->height());
+      CHECK(widget->height() >= least_target_px);
+      CHECK(widget->width() >= least_target_px);
+    }
+    for (const QTabBar* bar : open.window.findChildren<QTabBar*>()) {
+      for (int tab = 0; bar->isVisible() && tab < bar->count(); ++tab) {
+        INFO(view << ": tab " << bar->tabText(tab).toStdString());
+        CHECK(bar->tabRect(tab).height() >= least_target_px);
+      }
+    }
+    for (const QAbstractItemView* table : open.window.findChildren<QAbstractItemView*>()) {
+      if (!table->isVisible() || table->inherits("QHeaderView") || table->model() == nullptr || table->model()->rowCount() == 0) continue;
+      INFO(view << ": row of " << called(table));
+      CHECK(table->visualRect(table->model()->index(0, 0)).height() >= least_target_px);
+    }
+  });
+}
+
+TEST_CASE("Text stands out by 4.5 to 1 in every theme, curves by 3 to 1", "[accessibility]") {
+  for (const Theme theme : {Theme::light, Theme::dark, Theme::high_contrast}) {
+    const ThemeColours& chosen = colours(theme);
+    const QPalette& palette = chosen.palette;
+    const auto readable = [&](const char* what, const QColor& text, const QColor& ground) {
+      INFO(what << " in theme " << static_cast<int>(theme));
+      CHECK(contrast(text, ground) >= least_contrast);
+    };
+    readable("text on base", palette.color(QPalette::Text), palette.color(QPalette::Base));
+    readable("text on alternate base", palette.color(QPalette::Text), palette.color(QPalette::AlternateBase));
+    readable("window text", palette.color(QPalette::WindowText), palette.color(QPalette::Window));
+    readable("button text", palette.color(QPalette::ButtonText), palette.color(QPalette::Button));
+    readable("selected text", palette.color(QPalette::HighlightedText), palette.color(QPalette::Highlight));
+    readable("placeholder", palette.color(QPalette::PlaceholderText), palette.color(QPalette::Base));
+    readable("text on a card", palette.color(QPalette::WindowText), chosen.card);
+    readable("text on a caution", palette.color(QPalette::WindowText), chosen.caution_fill);
+    for (const QColor& ground : {palette.color(QPalette::Window), palette.color(QPalette::Base), palette.color(QPalette::AlternateBase), chosen.card}) {
+      readable("muted", chosen.muted, ground);
+      readable("fault", chosen.fault, ground);
+    }
+    readable("fault on its fill", chosen.fault, chosen.fault_fill);
+    readable("text on the fault's fill", palette.color(QPalette::Text), chosen.fault_fill);
+    for (const CurveLook& look : chosen.curves) {
+      // WCAG 2.1, 1.4.11: graphics 3:1, on the plain ground and on the wanted band.
+      CHECK(contrast(look.colour, palette.color(QPalette::Base)) >= 3);
+      CHECK(contrast(look.colour, chosen.band) >= 3);
+    }
+  }
+}
+
+TEST_CASE("No two curves share line or marker, so none is told by colour alone", "[accessibility]") {
+  for (const Theme theme : {Theme::light, Theme::dark, Theme::high_contrast}) {
+    std::set<int> lines;
+    std::set<int> markers;
+    for (const CurveLook& look : colours(theme).curves) {
+      CHECK(lines.insert(static_cast<int>(look.line)).second);
+      CHECK(markers.insert(static_cast<int>(look.marker)).second);
+    }
+  }
+}
+
+TEST_CASE("Contrast of black and white is 21 to 1", "[accessibility][published]") {
+  // WCAG 2.1, definition of contrast ratio: 21:1 for black on white, 1:1 for equal colours.
+  CHECK_THAT(contrast(Qt::black, Qt::white), Catch::Matchers::WithinAbs(21, 1e-9));
+  CHECK_THAT(contrast(Qt::red, Qt::red), Catch::Matchers::WithinAbs(1, 1e-12));
+}
+
+TEST_CASE("The window fits 1024 by 700 at plain text size", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  QApplication::processEvents();
+  CHECK(open.window.minimumSizeHint().width() <= 1024);
+  CHECK(open.window.minimumSizeHint().height() <= 700);
+}

@@ -1,0 +1,141 @@
+#include "models/bench.hpp"
+
+#include "gritwright/models/litres.hpp"
+#include "models/bench_files.hpp"
+#include "models/figures.hpp"
+#include "models/sheets_from_records.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+const Figure& figure_of(const std::vector<FigureGroup>& groups, const char* key) {
+  for (const FigureGroup& group : groups) {
+    for (const Figure& figure : group.figures) {
+      if (figure.key == QLatin1String(key)) return figure;
+    }
+  }
+  FAIL("no figure " << key);
+  return groups.front().figures.front();
+}
+
+}  // namespace
+
+TEST_CASE("A complete bench gives what the engine gives", "[bench]") {
+  Bench bench(test_catalogue());
+  bench.open(complete_bench());
+  const BenchEvaluation& result = bench.evaluation();
+  REQUIRE(result.water);
+  // Rim 40 x 30, base 34 x 22, 6 deep: 5796 cm3 by the prismatoid formula.
+  CHECK_THAT(in_ml(result.pot->volume()), WithinAbs(5796, 1e-6));
+  CHECK_THAT(result.water->container_capacity.value() + result.water->total_air.value(),
+             WithinAbs(result.mix_state->settled->voids_between_grains.value() + result.mix_state->settled->open_voids_in_grains.value(), 1e-9));
+  // 5.796 L / ((1 - .08)(1 - .07)), then each by its share of the loose litres and the shrinkage.
+  CHECK_THAT(in_l(*result.to_fill), WithinRel(5.796 / (0.92 * 0.93), 1e-9));
+  REQUIRE(result.to_measure_out->size() == 2);
+  CHECK_THAT(in_l(result.to_measure_out->front()), WithinRel(in_l(*result.to_fill) / 2 / (1 - result.mix_state->shrinkage->value()), 1e-9));
+}
+
+TEST_CASE("What can't be computed is a dash with its reason", "[bench][refuses]") {
+  Bench bench(test_catalogue());
+  const auto empty = bench_figures(bench);
+  for (const FigureGroup& group : empty) {
+    for (const Figure& figure : group.figures) {
+      INFO(figure.key);
+      CHECK(figure.value == QStringLiteral("\u2013"));
+      CHECK_FALSE(figure.reason.isEmpty());
+    }
+  }
+  BenchState state = complete_bench();
+  state.components[1].sheet.pan.retained = QStringLiteral("x");
+  bench.open(state);
+  CHECK(figure_of(bench_figures(bench), "volume_ml").value == QStringLiteral("5.80 L"));
+  CHECK(bench.evaluation().components[1].faults.count("/pan_g") == 1);
+}
+
+TEST_CASE("Every figure with a value says where it comes from", "[bench]") {
+  Bench bench(test_catalogue());
+  bench.open(complete_bench());
+  for (const FigureGroup& group : bench_figures(bench)) {
+    for (const Figure& figure : group.figures) {
+      INFO(figure.key);
+      CHECK(figure.value != QStringLiteral("\u2013"));
+      REQUIRE_FALSE(figure.explanations.empty());
+      CHECK_FALSE(figure.explanations.front().formula.empty());
+      CHECK_FALSE(figure.explanations.front().source.empty());
+    }
+  }
+}
+
+TEST_CASE("Consecutive edits of one place are one step, and an edit that changes nothing is none", "[bench]") {
+  Bench bench(test_catalogue());
+  const auto set = [&](const char* text) {
+    bench.edit(QStringLiteral("depth of the pot"), QStringLiteral("depth"), [&](BenchState& state) { state.pot.depth = QString::fromLatin1(text); });
+  };
+  set("6");
+  set("6.5");
+  CHECK(bench.undo_stack().count() == 1);
+  set("6.5");
+  CHECK(bench.undo_stack().count() == 1);
+  bench.end_typing();
+  set("7");
+  CHECK(bench.undo_stack().count() == 2);
+  bench.undo_stack().undo();
+  CHECK(bench.state().pot.depth == QStringLiteral("6.5"));
+  bench.end_typing();
+  set("8");
+  set("6.5");
+  CHECK(bench.undo_stack().count() == 1);
+}
+
+TEST_CASE("Components without parts stay out of the mix, all without parts are told", "[bench]") {
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  state.components[0].parts = QStringLiteral("0");
+  bench.open(state);
+  REQUIRE(bench.evaluation().mix);
+  CHECK(bench.evaluation().mixed == std::vector<std::size_t>{1});
+  state.components[1].parts = QStringLiteral("0");
+  bench.open(state);
+  CHECK_FALSE(bench.evaluation().mix);
+  CHECK(figure_of(bench_figures(bench), "shrinkage_percent").reason == QStringLiteral("no component has parts"));
+}
+
+TEST_CASE("A measured litre weight replaces the catalogue's typical one", "[bench]") {
+  Bench bench(test_catalogue());
+  BenchState state = complete_bench();
+  state.components[0].grain.bulk_density = QStringLiteral("640,5");
+  bench.open(state);
+  CHECK_THAT(in_g_l(bench.evaluation().components[0].component->grain.bulk_density), WithinRel(640.5, 1e-12));
+  CHECK(bench.evaluation().components[0].component->grain.provenance == Provenance::measured);
+  state.components[0].grain.bulk_density = QStringLiteral("5000");
+  bench.open(state);
+  CHECK_FALSE(bench.evaluation().components[0].component);
+  CHECK(bench.evaluation().components[0].faults.count("/bulk_density_g_l") > 0);
+}
+
+TEST_CASE("A record put on the sheet reads back as the same record", "[bench][roundtrip]") {
+  const auto test = open_sieve_test(QStringLiteral(GRITWRIGHT_SOURCE_DIR "/demo-data/sieve_tests/p_03_1.csv"));
+  REQUIRE(test);
+  const ComponentSheet component = component_of(*test, QStringLiteral("P-03"));
+  const auto evaluation = evaluate_component(component, test_catalogue());
+  REQUIRE(evaluation.test);
+  CHECK(evaluation.test->rows == test->rows);
+  CHECK(evaluation.test->pan == test->pan);
+  CHECK(evaluation.test->dry_mass == test->dry_mass);
+  CHECK(evaluation.test->sieve_diameter == test->sieve_diameter);
+}
+
+TEST_CASE("The demonstration opens whole and computes every figure", "[bench]") {
+  Bench bench(test_catalogue());
+  const auto state = demonstration(test_catalogue());
+  REQUIRE(state);
+  bench.open(*state);
+  CHECK(bench.evaluation().water.has_value());
+  CHECK(bench.evaluation().to_measure_out.has_value());
+  CHECK(bench.evaluation().faults.empty());
+}

@@ -1,0 +1,27 @@
+#define CATCH_CONFIG_RUNNER
+#include <QApplication>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <catch2/catch.hpp>
+#include <clocale>
+#include <iostream>
+
+#include "theme.hpp"
+
+int main(int argument_count, char** arguments) {
+  QApplication application(argument_count, arguments);
+  QApplication::setOrganizationName(QStringLiteral("Gritwright"));
+  QApplication::setApplicationName(QStringLiteral("gritwright-desktop-test"));
+  // The user's own settings and files are never touched.
+  QTemporaryDir folder;
+  QStandardPaths::setTestModeEnabled(true);
+  QSettings::setDefaultFormat(QSettings::IniFormat);
+  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
+  gritwright::desktop::apply_theme(application, gritwright::desktop::Theme::light, 100);
+  Catch::Session session;
+  const int wrong_usage = session.applyCommandLine(argument_count, arguments);
+  if (wrong_usage != 0) return wrong_usage;
+  std::cout << "locale " << std::setlocale(LC_ALL, nullptr) << ", seed " << session.config().rngSeed() << '\n';
+  return session.run();
+}

@@ -1,0 +1,158 @@
+#include "widgets/sieve_table.hpp"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QLineEdit>
+
+#include "models/sieve_table_model.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+constexpr int amount = SieveTableModel::retained;
+
+}  // namespace
+
+TEST_CASE("Enter goes from pan to pan and every sign is computed at once", "[sieve_table]") {
+  OpenWindow open;
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.type(QStringLiteral("500"));
+  open.go_to_cell(0, amount);
+  open.type(QStringLiteral("50"));
+  // The editor is still open: what stands in it counts already.
+  CHECK(open.cell(0, SieveTableModel::passing) == QStringLiteral("90.0 %"));
+  CHECK(open.bench.evaluation().components[0].state == SheetState::running);
+  open.press(Qt::Key_Return);
+  auto* table = open.find<SieveTable>("sieve_table");
+  CHECK(table->currentIndex().row() == 1);
+  CHECK(table->currentIndex().column() == amount);
+  open.type(QStringLiteral("150,5"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(1, SieveTableModel::passing) == QStringLiteral("59.9 %"));
+  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("still in the stack 300 g")));
+  CHECK(table->currentIndex().row() == 2);
+}
+
+TEST_CASE("A whole stack typed with Enter ends with sum and loss in view", "[sieve_table]") {
+  OpenWindow open;
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.type(QStringLiteral("500"));
+  open.go_to_cell(0, amount);
+  for (const char* mass : {"0", "40", "160", "150", "90", "35", "15", "9"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  CHECK(open.bench.evaluation().components[0].state == SheetState::finished);
+  CHECK(open.find<QLabel>("balance")->text() == QStringLiteral("Sum 499 g, loss 0.20 %"));
+}
+
+TEST_CASE("Rubbish stays where it was typed, with its fault beside the cell, and typing goes on", "[sieve_table][refuses]") {
+  OpenWindow open;
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.type(QStringLiteral("500"));
+  open.go_to_cell(0, amount);
+  open.type(QStringLiteral("12g3"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(0, amount) == QStringLiteral("12g3"));
+  CHECK(open.cell(0, SieveTableModel::check).contains(QStringLiteral("12g3 is not a number")));
+  CHECK(open.cell(0, SieveTableModel::passing) == QStringLiteral("\u2013"));
+  CHECK(open.bench.evaluation().components[0].state == SheetState::faulty);
+  open.type(QStringLiteral("20"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(1, amount) == QStringLiteral("20"));
+  open.go_to_cell(0, amount);
+  open.type(QStringLiteral("12"));
+  open.press(Qt::Key_Return);
+  CHECK(open.bench.evaluation().components[0].state == SheetState::running);
+  CHECK(open.cell(0, SieveTableModel::check).isEmpty());
+}
+
+TEST_CASE("An opening out of order is told beside its row", "[sieve_table][refuses]") {
+  OpenWindow open;
+  open.go_to_cell(1, SieveTableModel::sieve);
+  open.type(QStringLiteral("9"));
+  open.press(Qt::Key_Return);
+  open.go_to_cell(0, amount);
+  open.type(QStringLiteral("5"));
+  open.press(Qt::Key_Return);
+  open.type(QStringLiteral("6"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("sieves run from coarse to fine")));
+}
+
+TEST_CASE("A column pasted from a spreadsheet fills the stack down to the pan", "[sieve_table]") {
+  OpenWindow open;
+  open.go_to_cell(0, amount);
+  QGuiApplication::clipboard()->setText(QStringLiteral("stayed on\r\n0\r\n40,5\r\n160\r\n150\r\n90\r\n35\r\n15\r\n9\r\n"));
+  open.trigger("action_paste");
+  CHECK(open.cell(1, amount) == QStringLiteral("40,5"));
+  CHECK(open.cell(7, amount) == QStringLiteral("9"));
+  CHECK(open.bench.evaluation().components[0].state == SheetState::finished);
+  open.trigger("action_undo");
+  CHECK(open.cell(1, amount).isEmpty());
+  CHECK(open.cell(7, amount).isEmpty());
+}
+
+TEST_CASE("Two columns pasted bring their own sieves", "[sieve_table]") {
+  OpenWindow open;
+  open.go_to_cell(0, amount);
+  QGuiApplication::clipboard()->setText(QStringLiteral("mm\tg\n6.3\t10\n4\t200\n2\t150\npan\t40\n"));
+  open.trigger("action_paste");
+  CHECK(open.find<SieveTable>("sieve_table")->model()->rowCount() == 4);
+  CHECK(open.cell(0, SieveTableModel::sieve) == QStringLiteral("6.3"));
+  CHECK(open.cell(3, amount) == QStringLiteral("40"));
+  CHECK(open.bench.evaluation().components[0].analysis.has_value());
+}
+
+TEST_CASE("Pasting words changes nothing", "[sieve_table][refuses]") {
+  OpenWindow open;
+  open.go_to_cell(0, amount);
+  const BenchState before = open.bench.state();
+  QGuiApplication::clipboard()->setText(QStringLiteral("no numbers here"));
+  open.trigger("action_paste");
+  CHECK(open.bench.state() == before);
+  CHECK_FALSE(open.bench.undo_stack().canUndo());
+}
+
+TEST_CASE("Gross and tare show the net mass beside them", "[sieve_table]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("measure"), {}, [](BenchState& state) { state.components[0].sheet.measure = Measure::gross_and_tare; });
+  open.go_to_cell(0, amount);
+  open.type(QStringLiteral("52.3"));
+  open.press(Qt::Key_Tab);
+  open.type(QStringLiteral("2.3"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(0, SieveTableModel::net) == QStringLiteral("50.0 g"));
+  open.go_to_cell(1, amount);
+  open.type(QStringLiteral("1"));
+  open.press(Qt::Key_Tab);
+  open.type(QStringLiteral("3"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("tare")));
+}
+
+TEST_CASE("Undo names the thing and takes a typed figure back as one step", "[sieve_table]") {
+  OpenWindow open;
+  open.go_to_cell(7, amount);
+  open.type(QStringLiteral("125"));
+  open.press(Qt::Key_Return);
+  CHECK(open.bench.undo_stack().undoText() == QStringLiteral("pan mass of Component 1"));
+  CHECK(open.bench.undo_stack().count() == 1);
+  open.trigger("action_undo");
+  CHECK(open.cell(7, amount).isEmpty());
+  open.trigger("action_redo");
+  CHECK(open.cell(7, amount) == QStringLiteral("125"));
+}
+
+TEST_CASE("Closing the window with an open editor is harmless", "[sieve_table][regression]") {
+  auto open = std::make_unique<OpenWindow>();
+  open->go_to_cell(0, amount);
+  open->type(QStringLiteral("12"));
+  open->window.close();
+  open.reset();
+  SUCCEED("no crash");
+}

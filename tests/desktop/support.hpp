@@ -1,0 +1,54 @@
+#pragma once
+#include <QApplication>
+#include <QTest>
+#include <catch2/catch.hpp>
+#include <ostream>
+#include <string>
+
+#include "main_window.hpp"
+#include "models/bench.hpp"
+
+/// So that a failed comparison shows the text.
+std::ostream& operator<<(std::ostream& out, const QString& text);
+
+namespace gritwright::desktop {
+
+/// A window on an empty bench with the shipped catalogue, shown and active.
+class OpenWindow {
+ public:
+  OpenWindow();
+
+  Bench bench;
+  MainWindow window;
+
+  /// The widget of that name; fails the test if there is none.
+  template <class Widget = QWidget>
+  Widget* find(const char* object_name) {
+    auto* found = window.findChild<Widget*>(QString::fromLatin1(object_name));
+    INFO("object name " << object_name);
+    REQUIRE(found != nullptr);
+    return found;
+  }
+
+  /// Triggers the action of that name as a menu would.
+  void trigger(const char* object_name);
+
+  /// Types into whatever has the focus, an editor included.
+  void type(const QString& text);
+  void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+
+  /// Puts the cursor into the stack at `row`, `column`.
+  void go_to_cell(int row, int column);
+  [[nodiscard]] QString cell(int row, int column);
+};
+
+[[nodiscard]] const Catalogue& test_catalogue();
+
+/// A finished component: openings and masses coarse to fine, then the pan.
+[[nodiscard]] ComponentSheet finished_component(const QString& name, const QString& material, const std::vector<std::pair<const char*, const char*>>& stack,
+                                                const char* pan, const char* dry_mass);
+
+/// Two graded components and a straight tray: everything can be computed.
+[[nodiscard]] BenchState complete_bench();
+
+}  // namespace gritwright::desktop

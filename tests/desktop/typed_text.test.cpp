@@ -1,0 +1,25 @@
+#include "models/typed_text.hpp"
+
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+TEST_CASE("A bare number keeps its meaning when the units are switched", "[typed_text][law]") {
+  const QString kept = kept_text(QStringLiteral("12.5"), Kind::mass, UnitSystem::us);
+  CHECK(kept == QStringLiteral("12.5 oz"));
+  CHECK(shown_text(kept, Kind::mass, UnitSystem::us) == QStringLiteral("12.5"));
+  CHECK(shown_text(kept, Kind::mass, UnitSystem::metric) == QStringLiteral("354"));
+  CHECK(shown_text(QStringLiteral("354.4"), Kind::mass, UnitSystem::metric) == QStringLiteral("354.4"));
+  CHECK(shown_text(QStringLiteral("354.4"), Kind::mass, UnitSystem::us) == QStringLiteral("12.5"));
+}
+
+TEST_CASE("A unit that was typed stays in sight", "[typed_text]") {
+  CHECK(kept_text(QStringLiteral("2,5 kg"), Kind::mass, UnitSystem::us) == QStringLiteral("2,5 kg"));
+  CHECK(shown_text(QStringLiteral("2,5 kg"), Kind::mass, UnitSystem::metric) == QStringLiteral("2,5 kg"));
+}
+
+TEST_CASE("Rubbish is shown as it was typed in either units", "[typed_text][refuses]") {
+  CHECK(kept_text(QStringLiteral("12g3"), Kind::mass, UnitSystem::us) == QStringLiteral("12g3"));
+  CHECK(shown_text(QStringLiteral("12g3"), Kind::mass, UnitSystem::us) == QStringLiteral("12g3"));
+}
