@@ -3,8 +3,10 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QTextStream>
+#include <QTimer>
 
 #include "main_window.hpp"
+#include "models/bench_draft.hpp"
 #include "models/bench_files.hpp"
 #include "screenshots.hpp"
 #include "settings.hpp"
@@ -37,6 +39,17 @@ int run_desktop(int argc, char** argv) {
   if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots));
   const Settings settings = read_settings();
   apply_theme(application, settings.theme.value_or(system_theme(QApplication::palette())), settings.text_percent);
+  if (const auto draft = read_draft(draft_file())) bench.open(*draft);
+  // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
+  QTimer saving;
+  saving.setSingleShot(true);
+  saving.setInterval(300);
+  const auto save = [&bench] {
+    if (!write_draft(draft_file(), bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
+  };
+  QObject::connect(&saving, &QTimer::timeout, &bench, save);
+  QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
+  QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
   MainWindow window(bench);
   if (parser.isSet(demo)) window.open_demonstration();
   else if (!settings.first_start) window.show_bench();

@@ -1,6 +1,8 @@
 #include "text.hpp"
 
 #include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
 
 namespace gritwright::desktop {
 
@@ -17,10 +19,15 @@ QString with_capital(QString text) {
 
 }  // namespace
 
-QString sentence_text(const Problem& problem, UnitSystem units) { return with_capital(to_qt(sentence(problem, translated, units))); }
+QString to_local(const std::string& text) {
+  static const QRegularExpression point(QStringLiteral("(?<=[0-9])[.](?=[0-9])"));
+  return to_qt(text).replace(point, QLocale().decimalPoint());
+}
+
+QString sentence_text(const Problem& problem, UnitSystem units) { return with_capital(to_local(sentence(problem, translated, units))); }
 
 QString sentence_text(const Note& note, UnitSystem units) {
-  const QString text = with_capital(to_qt(sentence(note, translated, units)));
+  const QString text = with_capital(to_local(sentence(note, translated, units)));
   return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(note.where), text);
 }
 

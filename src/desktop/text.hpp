@@ -10,7 +10,10 @@ namespace gritwright::desktop {
 
 [[nodiscard]] inline QString to_qt(const std::string& text) { return QString::fromStdString(text); }
 
-/// Sentences of report/, translated.
+/// A figure of report/ with the decimal mark of the reader's locale.
+[[nodiscard]] QString to_local(const std::string& text);
+
+/// Sentences of report/, translated, their figures in the reader's locale.
 [[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);
 [[nodiscard]] QString sentence_text(const Note& note, UnitSystem units = UnitSystem::metric);
 

@@ -49,7 +49,7 @@ TEST_CASE("The table twin holds the chart's numbers, with a dash where a curve i
   const GradingTable table = grading_table(bench);
   CHECK(table.heading.size() == 4);
   REQUIRE(table.rows.size() == 5);
-  CHECK(table.rows[2] == QStringList{QStringLiteral("4 mm"), QStringLiteral("40.0 %"), QStringLiteral("88.3 %"), table.rows[2][3]});
+  CHECK(table.rows[2] == QStringList{QStringLiteral("4 mm"), local("40.0 %"), local("88.3 %"), table.rows[2][3]});
   CHECK(table.rows[4][2] == QStringLiteral("\u2013"));
 }
 

@@ -49,12 +49,12 @@ TEST_CASE("Shape and lengths set the pot, a fault stands under its field", "[mix
   CHECK(depth->accessibleDescription().contains(QStringLiteral("must be above 0")));
   depth->selectAll();
   open.type(QStringLiteral("60 mm"));
-  CHECK(open.find<QLabel>("figure_volume_ml")->text() == QStringLiteral("5.80 L"));
+  CHECK(open.find<QLabel>("figure_volume_ml")->text() == local("5.80 L"));
   auto* shape = open.find<QComboBox>("pot_shape");
   shape->setCurrentIndex(shape->findData(static_cast<int>(Shape::oval)));
   emit shape->activated(shape->currentIndex());
   // pi/4 of the rectangle's 5796 cm3.
-  CHECK(open.find<QLabel>("figure_volume_ml")->text() == QStringLiteral("4.55 L"));
+  CHECK(open.find<QLabel>("figure_volume_ml")->text() == local("4.55 L"));
   CHECK(open.bench.undo_stack().undoText() == QStringLiteral("shape of the pot"));
 }
 
@@ -63,8 +63,8 @@ TEST_CASE("US units change what is read and not what was recorded", "[mix_page]"
   open.bench.open(complete_bench());
   const BenchState before = open.bench.state();
   open.trigger("action_us_units");
-  CHECK(open.find<QLabel>("figure_volume_ml")->text() == QStringLiteral("6.12 qt"));
-  CHECK(open.find<QLineEdit>("depth")->text() == QStringLiteral("2.36"));
+  CHECK(open.find<QLabel>("figure_volume_ml")->text() == local("6.12 qt"));
+  CHECK(open.find<QLineEdit>("depth")->text() == local("2.36"));
   CHECK(open.bench.state() == before);
   open.trigger("action_us_units");
   CHECK(open.find<QLineEdit>("depth")->text() == QStringLiteral("6"));

@@ -24,7 +24,7 @@ TEST_CASE("Enter goes from pan to pan and every sign is computed at once", "[sie
   open.go_to_cell(0, amount);
   open.type(QStringLiteral("50"));
   // The editor is still open: what stands in it counts already.
-  CHECK(open.cell(0, SieveTableModel::passing) == QStringLiteral("90.0 %"));
+  CHECK(open.cell(0, SieveTableModel::passing) == local("90.0 %"));
   CHECK(open.bench.evaluation().components[0].state == SheetState::running);
   open.press(Qt::Key_Return);
   auto* table = open.find<SieveTable>("sieve_table");
@@ -32,7 +32,7 @@ TEST_CASE("Enter goes from pan to pan and every sign is computed at once", "[sie
   CHECK(table->currentIndex().column() == amount);
   open.type(QStringLiteral("150,5"));
   open.press(Qt::Key_Return);
-  CHECK(open.cell(1, SieveTableModel::passing) == QStringLiteral("59.9 %"));
+  CHECK(open.cell(1, SieveTableModel::passing) == local("59.9 %"));
   CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("still in the stack 300 g")));
   CHECK(table->currentIndex().row() == 2);
 }
@@ -47,7 +47,7 @@ TEST_CASE("A whole stack typed with Enter ends with sum and loss in view", "[sie
     open.press(Qt::Key_Return);
   }
   CHECK(open.bench.evaluation().components[0].state == SheetState::finished);
-  CHECK(open.find<QLabel>("balance")->text() == QStringLiteral("Sum 499 g, loss 0.20 %"));
+  CHECK(open.find<QLabel>("balance")->text() == local("Sum 499 g, loss 0.20 %"));
 }
 
 TEST_CASE("Rubbish stays where it was typed, with its fault beside the cell, and typing goes on", "[sieve_table][refuses]") {
@@ -126,7 +126,7 @@ TEST_CASE("Gross and tare show the net mass beside them", "[sieve_table]") {
   open.press(Qt::Key_Tab);
   open.type(QStringLiteral("2.3"));
   open.press(Qt::Key_Return);
-  CHECK(open.cell(0, SieveTableModel::net) == QStringLiteral("50.0 g"));
+  CHECK(open.cell(0, SieveTableModel::net) == local("50.0 g"));
   open.go_to_cell(1, amount);
   open.type(QStringLiteral("1"));
   open.press(Qt::Key_Tab);

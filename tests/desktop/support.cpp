@@ -9,6 +9,8 @@ std::ostream& operator<<(std::ostream& out, const QString& text) { return out <<
 
 namespace gritwright::desktop {
 
+QString local(const char* figure) { return QString::fromLatin1(figure).replace(u'.', QLocale().decimalPoint()); }
+
 const Catalogue& test_catalogue() {
   static const Result<Catalogue> read = shipped_catalogue();
   return read.value();

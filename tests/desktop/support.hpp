@@ -42,6 +42,9 @@ class OpenWindow {
   [[nodiscard]] QString cell(int row, int column);
 };
 
+/// A figure as the locale of this run shows it.
+[[nodiscard]] QString local(const char* figure);
+
 [[nodiscard]] const Catalogue& test_catalogue();
 
 /// A finished component: openings and masses coarse to fine, then the pan.

@@ -124,7 +124,7 @@ QString GradingChart::reading_at(const QPointF& position) const {
   QStringList lines{tr("%1 mm").arg(QLocale().toString(mm, 'g', 3))};
   for (const GradingSeries& series : picture_.series) {
     if (const auto passing = GradingCurve(series.grading).passing_at(aperture_mm(mm))) {
-      lines << tr("%1: %2 passes").arg(series.name, to_qt(percent_text(passing->value(), 0)));
+      lines << tr("%1: %2 passes").arg(series.name, to_local(percent_text(passing->value(), 0)));
     }
   }
   return lines.join(u'\n');

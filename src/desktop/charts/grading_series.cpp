@@ -70,7 +70,7 @@ QString grading_sentence(const Bench& bench) {
   QStringList curves;
   for (const GradingSeries& series : picture.series) {
     const auto half = percentile(series.grading, 50);
-    curves << (half ? Text::tr("half of %1 is finer than %2").arg(series.name, to_qt(size_text(half, bench.units())))
+    curves << (half ? Text::tr("half of %1 is finer than %2").arg(series.name, to_local(size_text(half, bench.units())))
                     : Text::tr("%1 has no middle size inside its sieves").arg(series.name));
   }
   return Text::tr("Grading chart, percent passing over grain size: %1.").arg(curves.join(QStringLiteral(", ")));
@@ -87,10 +87,10 @@ GradingTable grading_table(const Bench& bench) {
   }
   if (curves.empty()) return table;
   for (auto mm = picture.sieves_mm.rbegin(); mm != picture.sieves_mm.rend(); ++mm) {
-    QStringList row{to_qt(size_text(aperture_mm(*mm), bench.units()))};
+    QStringList row{to_local(size_text(aperture_mm(*mm), bench.units()))};
     for (const GradingCurve& curve : curves) {
       const auto passing = curve.passing_at(aperture_mm(*mm));
-      row << to_qt(percent_text(passing ? std::optional(passing->value()) : std::nullopt));
+      row << to_local(percent_text(passing ? std::optional(passing->value()) : std::nullopt));
     }
     table.rows.push_back(row);
   }

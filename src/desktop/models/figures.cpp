@@ -33,7 +33,7 @@ class Group {
   void add(const char* key, const QString& label, const std::string& value) { add(key, label, value, reason_); }
 
   void add(const char* key, const QString& label, const std::string& value, const QString& reason) {
-    Figure figure{QString::fromLatin1(key), label, to_qt(value), {}, {}};
+    Figure figure{QString::fromLatin1(key), label, to_local(value), {}, {}};
     // A table's dash stands alone; a value has a digit in it.
     if (!std::ranges::any_of(figure.value, [](QChar sign) { return sign.isDigit(); })) {
       figure.value = QStringLiteral("\u2013");
@@ -137,7 +137,7 @@ FigureGroup pot_group(const Bench& bench) {
   }
   QString reason = why_no_pot(bench);
   if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
-  const QString title = pot ? Text::tr("In this pot, %1 deep").arg(to_qt(depth_text(pot->filled_depth(), units))) : Text::tr("In the pot");
+  const QString title = pot ? Text::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units))) : Text::tr("In the pot");
   Group group(QStringLiteral("pot"), title, explanations, reason);
   const auto share = [&](Porosity PotWater::*member) {
     return percent_text(number(water, [&](const PotWater& w) { return (w.*member).value(); }));
@@ -163,7 +163,7 @@ FigureGroup litres_group(const Bench& bench) {
   Group group(QStringLiteral("litres"), Text::tr("To measure out for one pot"), {}, reason);
   FigureGroup rows = group.take();
   const auto add = [&](const QString& key, const QString& label, std::optional<double> litres) {
-    Figure figure{key, label, to_qt(volume_text(litres, units)), {}, {}};
+    Figure figure{key, label, to_local(volume_text(litres, units)), {}, {}};
     if (!litres) {
       figure.value = QStringLiteral("\u2013");
       figure.reason = reason;

@@ -133,13 +133,13 @@ QVariant SieveTableModel::data(const QModelIndex& index, int role) const {
       case net: {
         const auto at = static_cast<std::size_t>(row);
         const bool known = result != nullptr && at < result->net.size() && result->net[at];
-        return to_qt(mass_text(known ? result->net[at] : std::nullopt, units));
+        return to_local(mass_text(known ? result->net[at] : std::nullopt, units));
       }
       case passing: {
         const auto at = static_cast<std::size_t>(row);
         const bool known = result != nullptr && result->analysis && row != pan_row() && at < result->analysis->sieves.size();
         if (row == pan_row()) return {};
-        return to_qt(percent_text(known ? std::optional(result->analysis->sieves[at].passing.value()) : std::nullopt));
+        return to_local(percent_text(known ? std::optional(result->analysis->sieves[at].passing.value()) : std::nullopt));
       }
       case check: return row_checks(row);
       default: return {};

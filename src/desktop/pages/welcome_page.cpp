@@ -1,6 +1,7 @@
 #include "welcome_page.hpp"
 
 #include <QCommandLinkButton>
+#include <QFrame>
 #include <QLabel>
 #include <QVBoxLayout>
 
@@ -25,15 +26,22 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
   column->addWidget(words);
   column->addSpacing(8);
   const auto door = [&](const char* object_name, const QString& title, const QString& text, void (WelcomePage::*wanted)()) {
-    auto* button = new QCommandLinkButton(title, text, this);
+    auto* card = new QFrame(this);
+    card->setObjectName(QStringLiteral("card"));
+    auto* inside = new QVBoxLayout(card);
+    inside->setContentsMargins(4, 4, 4, 4);
+    auto* button = new QCommandLinkButton(title, text, card);
+    button->setIcon(QIcon());
+    button->setIconSize(QSize(1, 1));
     button->setObjectName(QString::fromLatin1(object_name));
     button->setAccessibleName(title);
     button->setAccessibleDescription(text);
     button->setMinimumHeight(64);
     connect(button, &QCommandLinkButton::clicked, this, wanted);
-    column->addWidget(button);
+    inside->addWidget(button);
+    column->addWidget(card);
   };
-  door("door_demonstration", tr("Look at the demonstration"), tr("An invented nursery: three bags, a mix for pines, a shallow tray. Nothing of it is kept."),
+  door("door_demonstration", tr("Look at the demonstration"), tr("An invented nursery: three bags, a mix for pines, a shallow tray. Undo brings back what lay on the bench."),
        &WelcomePage::demonstration_wanted);
   door("door_sieving", tr("Record a sieving"), tr("An empty stack of sieves, ready to type into."), &WelcomePage::sieving_wanted);
   door("door_container", tr("Describe a container"), tr("Shape and inside lengths: its volume at once, air and water when there is a mix."),

@@ -29,13 +29,15 @@ void CardGrid::set_below(QWidget* widget) {
 
 void CardGrid::lay_out(bool anew) {
   const int card_width = signs_per_card * fontMetrics().averageCharWidth();
-  const int columns = std::clamp(width() / std::max(1, card_width), 1, 3);
+  // Columns that leave no hole beside the last card.
+  int columns = std::clamp(width() / std::max(1, card_width), 1, std::max(1, static_cast<int>(cards_.size())));
+  while (columns > 1 && cards_.size() % static_cast<std::size_t>(columns) != 0) --columns;
   if (columns == columns_ && !anew) return;
   for (QWidget* card : cards_) grid_->removeWidget(card);
   if (below_ != nullptr) grid_->removeWidget(below_);
   const int rows = (static_cast<int>(cards_.size()) + columns - 1) / columns;
   for (int i = 0; i < static_cast<int>(cards_.size()); ++i) grid_->addWidget(cards_[static_cast<std::size_t>(i)], i / columns, i % columns);
-  for (int column = 0; column < 3; ++column) grid_->setColumnStretch(column, column < columns ? 1 : 0);
+  for (int column = 0; column < static_cast<int>(cards_.size()); ++column) grid_->setColumnStretch(column, column < columns ? 1 : 0);
   if (below_ != nullptr) grid_->addWidget(below_, rows, 0, 1, columns);
   for (int row = 0; row <= static_cast<int>(cards_.size()) + 1; ++row) grid_->setRowStretch(row, row > rows ? 1 : 0);
   columns_ = columns;

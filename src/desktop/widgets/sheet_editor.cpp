@@ -83,19 +83,19 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
 QString SheetEditor::balance_text() const {
   const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
   const UnitSystem units = bench_.units();
-  const QString sum = tr("Sum %1").arg(to_qt(mass_text(result.weighed, units)));
+  const QString sum = tr("Sum %1").arg(to_local(mass_text(result.weighed, units)));
   switch (result.state) {
     case SheetState::empty: return tr("Nothing weighed yet: the curve grows as you type.");
     case SheetState::faulty: return result.weighed ? sum : tr("Sum and loss: \u2013 (see the marked cells)");
     case SheetState::begun: return result.weighed ? tr("%1; type the sample mass or the pan to see the curve.").arg(sum) : tr("Type the pan to see the curve.");
-    case SheetState::running: return tr("%1, still in the stack %2").arg(sum, to_qt(mass_text(result.still_in_stack, units)));
+    case SheetState::running: return tr("%1, still in the stack %2").arg(sum, to_local(mass_text(result.still_in_stack, units)));
     case SheetState::finished: break;
   }
   if (!result.weighed) return tr("Measured in litres: no mass balance.");
   const auto& loss = result.analysis->loss;
   if (!loss) return tr("%1, loss \u2013 (no sample mass)").arg(sum);
-  return loss->value() < 0 ? tr("%1, gain %2").arg(sum, to_qt(percent_text(-loss->value(), 2)))
-                           : tr("%1, loss %2").arg(sum, to_qt(percent_text(loss->value(), 2)));
+  return loss->value() < 0 ? tr("%1, gain %2").arg(sum, to_local(percent_text(-loss->value(), 2)))
+                           : tr("%1, loss %2").arg(sum, to_local(percent_text(loss->value(), 2)));
 }
 
 void SheetEditor::refresh() {

@@ -1,0 +1,142 @@
+#include "bench_draft.hpp"
+
+#include <QDataStream>
+#include <QDir>
+#include <QFile>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
+constexpr quint32 version = 1;
+constexpr quint32 most_rows = 1000;
+
+/// One list of what is in a draft, for writing and for reading alike.
+template <class Archive, class Pan>
+void pass(Archive& archive, Pan& pan) {
+  archive(pan.aperture);
+  archive(pan.retained);
+  archive(pan.tare);
+}
+
+template <class Archive, class Component>
+void pass_component(Archive& archive, Component& component) {
+  archive(component.name);
+  archive(component.material);
+  archive(component.parts);
+  archive(component.grain.bulk_density);
+  archive(component.grain.particle_density);
+  archive(component.grain.skeletal_density);
+  archive(component.grain.water_absorption);
+  auto& sheet = component.sheet;
+  archive.choice(sheet.measure, Measure::litres);
+  archive.list(sheet.rows, [&](auto& row) { pass(archive, row); });
+  pass(archive, sheet.pan);
+  archive(sheet.dry_mass);
+  archive(sheet.washed_dry_mass);
+  archive(sheet.moisture);
+  archive(sheet.sieve_diameter);
+  archive(sheet.on_recovered_mass);
+}
+
+template <class Archive, class State>
+void pass_state(Archive& archive, State& state) {
+  archive.list(state.components, [&](auto& component) { pass_component(archive, component); });
+  archive(state.band_from);
+  archive(state.band_to);
+  archive(state.settling);
+  archive(state.spill);
+  auto& pot = state.pot;
+  archive.choice(pot.shape, Shape::profile);
+  for (auto* text : {&pot.rim_length, &pot.rim_width, &pot.base_length, &pot.base_width, &pot.middle, &pot.exponent, &pot.depth, &pot.freeboard,
+                     &pot.water_fill, &pot.saucer, &pot.wick, &pot.tilt, &pot.mound_rise}) {
+    archive(*text);
+  }
+}
+
+class Writer {
+ public:
+  explicit Writer(QDataStream& stream) : stream_(stream) {}
+  void operator()(const QString& text) { stream_ << text; }
+  void operator()(bool flag) { stream_ << flag; }
+  template <class Choice>
+  void choice(const Choice& value, Choice) {
+    stream_ << static_cast<quint32>(value);
+  }
+  template <class List, class Each>
+  void list(const List& items, Each each) {
+    stream_ << static_cast<quint32>(items.size());
+    for (const auto& item : items) each(item);
+  }
+
+ private:
+  QDataStream& stream_;
+};
+
+class Reader {
+ public:
+  explicit Reader(QDataStream& stream) : stream_(stream) {}
+  void operator()(QString& text) { stream_ >> text; }
+  void operator()(bool& flag) { stream_ >> flag; }
+  template <class Choice>
+  void choice(Choice& value, Choice last) {
+    quint32 number = 0;
+    stream_ >> number;
+    if (number > static_cast<quint32>(last)) stream_.setStatus(QDataStream::ReadCorruptData);
+    else value = static_cast<Choice>(number);
+  }
+  template <class List, class Each>
+  void list(List& items, Each each) {
+    quint32 count = 0;
+    stream_ >> count;
+    if (count > most_rows) stream_.setStatus(QDataStream::ReadCorruptData);
+    items.clear();
+    for (quint32 i = 0; i < count && stream_.status() == QDataStream::Ok; ++i) {
+      items.emplace_back();
+      each(items.back());
+    }
+  }
+
+ private:
+  QDataStream& stream_;
+};
+
+}  // namespace
+
+bool write_draft(const QString& file, const BenchState& state) {
+  QSaveFile target(file);
+  if (!target.open(QIODevice::WriteOnly)) return false;
+  QDataStream stream(&target);
+  stream.setVersion(QDataStream::Qt_6_4);
+  stream << mark << version;
+  Writer writer(stream);
+  pass_state(writer, state);
+  return stream.status() == QDataStream::Ok && target.commit();
+}
+
+std::optional<BenchState> read_draft(const QString& file) {
+  QFile source(file);
+  if (!source.open(QIODevice::ReadOnly)) return std::nullopt;
+  QDataStream stream(&source);
+  stream.setVersion(QDataStream::Qt_6_4);
+  quint32 found_mark = 0;
+  quint32 found_version = 0;
+  stream >> found_mark >> found_version;
+  if (found_mark != mark || found_version != version) return std::nullopt;
+  BenchState state;
+  Reader reader(stream);
+  pass_state(reader, state);
+  if (stream.status() != QDataStream::Ok || state.components.empty()) return std::nullopt;
+  return state;
+}
+
+QString draft_file() {
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+  QDir().mkpath(folder);
+  return folder + QStringLiteral("/bench.draft");
+}
+
+}  // namespace gritwright::desktop

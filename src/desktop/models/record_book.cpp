@@ -1,0 +1,79 @@
+#include "record_book.hpp"
+
+#include <QDate>
+#include <QTimer>
+#include <chrono>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr int look_every_ms = 500;
+
+}  // namespace
+
+Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file) {
+  OpeningOptions options;
+  options.clock = [] { return std::chrono::system_clock::now(); };
+  auto opened = OpenWorkbook::open(file.toStdString(), std::move(options));
+  if (!opened) return opened.problems();
+  return std::unique_ptr<RecordBook>(new RecordBook(std::move(opened).value()));
+}
+
+RecordBook::RecordBook(OpenWorkbook workbook) : workbook_(std::move(workbook)), seen_revision_(workbook_.revision()) {
+  auto* timer = new QTimer(this);
+  connect(timer, &QTimer::timeout, this, &RecordBook::look_for_changes);
+  timer->start(look_every_ms);
+}
+
+QString RecordBook::file() const { return QString::fromStdString(workbook_.file().string()); }
+
+bool RecordBook::finish(const Result<Applied>& applied) {
+  if (!applied) {
+    emit told(sentence_text(applied.problems().front()));
+    // A stale change means that the page shows something old: it reads again.
+    emit changed();
+    return false;
+  }
+  seen_revision_ = workbook_.revision();
+  emit changed();
+  return true;
+}
+
+bool RecordBook::apply(Change change) { return finish(workbook_.apply(std::move(change))); }
+
+void RecordBook::undo() {
+  const auto step = workbook_.undo();
+  emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+  emit changed();
+}
+
+void RecordBook::redo() {
+  const auto step = workbook_.redo();
+  emit told(step ? tr("Done again: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+  emit changed();
+}
+
+QString RecordBook::undo_text() const {
+  const auto step = workbook_.undoable();
+  return step ? to_qt(step->label) : QString();
+}
+
+QString RecordBook::redo_text() const {
+  const auto step = workbook_.redoable();
+  return step ? to_qt(step->label) : QString();
+}
+
+void RecordBook::look_for_changes() {
+  for (const Note& note : workbook_.take_notes()) emit told(sentence_text(note));
+  const std::int64_t revision = workbook_.revision();
+  if (revision == seen_revision_) return;
+  seen_revision_ = revision;
+  emit changed();
+}
+
+std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
+
+}  // namespace gritwright::desktop

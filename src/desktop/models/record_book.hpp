@@ -1,0 +1,62 @@
+#pragma once
+#include <QObject>
+#include <QString>
+#include <memory>
+
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright::desktop {
+
+/// The open workbook as the pages see it: they ask it, change it through here, and hear of every change by whomsoever.
+class RecordBook : public QObject {
+  Q_OBJECT
+ public:
+  /// Opens or creates the file.
+  [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file);
+
+  [[nodiscard]] const OpenWorkbook& workbook() const { return workbook_; }
+  [[nodiscard]] QString file() const;
+
+  /// Saves a change; what was refused is told and nothing happens. True if it was saved.
+  bool apply(Change change);
+  /// The id of what was added, empty if it was refused.
+  template <class R>
+  QString add(R record, const QString& label, const QString& id = {}) {
+    Change change{label.toStdString(), {{{kind_of<R>, id.toStdString()}, 0, Record(std::move(record))}}, {}, {}};
+    const auto applied = workbook_.apply(std::move(change));
+    return finish(applied) ? QString::fromStdString(applied->revisions.front().first.id) : QString();
+  }
+  template <class R>
+  bool replace(const Stored<R>& was, R now, const QString& label, const QString& merge_key = {}) {
+    if (was.record == now) return true;
+    return apply({label.toStdString(), {{ref_to(was.id), was.revision, Record(std::move(now))}}, {}, merge_key.toStdString()});
+  }
+  template <class R>
+  bool remove(const Stored<R>& was, const QString& label) {
+    return apply({label.toStdString(), {{ref_to(was.id), was.revision, std::nullopt}}, {}, {}});
+  }
+  void end_typing() { workbook_.end_merging(); }
+
+  void undo();
+  void redo();
+  /// Labels of the next steps, empty where there is none.
+  [[nodiscard]] QString undo_text() const;
+  [[nodiscard]] QString redo_text() const;
+
+ signals:
+  void changed();
+  void told(const QString& sentence);
+
+ private:
+  explicit RecordBook(OpenWorkbook workbook);
+  bool finish(const Result<Applied>& applied);
+  void look_for_changes();
+
+  OpenWorkbook workbook_;
+  std::int64_t seen_revision_ = 0;
+};
+
+/// Today as ISO 8601.
+[[nodiscard]] std::string today();
+
+}  // namespace gritwright::desktop

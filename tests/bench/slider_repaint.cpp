@@ -1,0 +1,103 @@
+// From a moved slider to a repainted window: five graded components, a pot, the whole page live; beside it the same six curves
+// in a chart of the library alone, without engine, tables or figures.
+#include <QApplication>
+#include <QLineEdit>
+#include <QSettings>
+#include <QSlider>
+#include <QTemporaryDir>
+#include <QtCharts/QChartView>
+#include <QtCharts/QLineSeries>
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <vector>
+
+#include "main_window.hpp"
+#include "models/bench_files.hpp"
+#include "models/sheets_from_records.hpp"
+#include "theme.hpp"
+
+namespace {
+
+using namespace gritwright::desktop;
+
+struct Times {
+  double median;
+  double late;  ///< 99th percentile
+};
+
+template <class Step>
+Times times_of(Step step) {
+  std::vector<double> milliseconds;
+  for (int i = 0; i < 400; ++i) {
+    const auto start = std::chrono::steady_clock::now();
+    step(i);
+    QApplication::processEvents();
+    milliseconds.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+  }
+  std::ranges::sort(milliseconds);
+  return {milliseconds[milliseconds.size() / 2], milliseconds[milliseconds.size() * 99 / 100]};
+}
+
+BenchState five_components(const gritwright::Catalogue& catalogue) {
+  BenchState state = demonstration(catalogue).value();
+  state.components.clear();
+  for (const char* file : {"a_11_1", "p_03_1", "s_06_1", "z_01_1", "c_02_1"}) {
+    const auto test = open_sieve_test(QStringLiteral(GRITWRIGHT_SOURCE_DIR "/demo-data/sieve_tests/%1.csv").arg(QLatin1String(file)));
+    state.components.push_back(component_of(test.value(), QLatin1String(file)));
+  }
+  return state;
+}
+
+Times library_alone() {
+  QChartView view(new QChart);
+  view.setRenderHint(QPainter::Antialiasing);
+  std::vector<QLineSeries*> curves;
+  for (int i = 0; i < 6; ++i) {
+    curves.push_back(new QLineSeries(&view));
+    view.chart()->addSeries(curves.back());
+  }
+  view.chart()->createDefaultAxes();
+  view.resize(800, 400);
+  view.show();
+  QApplication::processEvents();
+  return times_of([&](int step) {
+    for (std::size_t curve = 0; curve < curves.size(); ++curve) {
+      QList<QPointF> points;
+      for (int i = 0; i < 10; ++i) points.append(QPointF(i, (i * 10 + step + static_cast<int>(curve)) % 100));
+      curves[curve]->replace(points);
+    }
+  });
+}
+
+}  // namespace
+
+int main(int argument_count, char** arguments) {
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  QApplication application(argument_count, arguments);
+  QTemporaryDir folder;
+  QSettings::setDefaultFormat(QSettings::IniFormat);
+  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
+  apply_theme(application, Theme::light, 100);
+  Bench bench(shipped_catalogue().value());
+  MainWindow window(bench);
+  bench.open(five_components(bench.catalogue()));
+  window.show_bench();
+  window.resize(1280, 800);
+  window.show();
+  QApplication::processEvents();
+  auto* slider = window.findChild<QSlider*>(QStringLiteral("parts_slider_1"));
+  auto* depth = window.findChild<QLineEdit*>(QStringLiteral("depth"));
+  const Times moved = times_of([&](int step) { slider->setValue(5 + step % 60); });
+  const Times typed = times_of([&](int step) {
+    depth->setText(QString::number(4 + step % 7));
+    emit depth->textEdited(depth->text());
+  });
+  const Times peer = library_alone();
+  std::printf("%-44s %10s %10s %10s\n", "desktop, ms", "median", "99 %", "aim");
+  std::printf("%-44s %10.2f %10.2f %10s\n", "slider moved to window repainted", moved.median, moved.late, "16 / 33");
+  std::printf("%-44s %10.2f %10.2f %10s\n", "depth typed to window repainted", typed.median, typed.late, "16 / 33");
+  std::printf("%-44s %10.2f %10.2f\n", "six curves in a bare Qt chart", peer.median, peer.late);
+  std::printf("%-44s %10.2f\n", "ratio to the bare chart", moved.median / peer.median);
+  return 0;
+}

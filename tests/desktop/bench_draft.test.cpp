@@ -1,0 +1,45 @@
+#include "models/bench_draft.hpp"
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft][roundtrip]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  BenchState state = complete_bench();
+  state.components[0].sheet.rows[1].retained = QStringLiteral("12g3");
+  state.components[1].sheet.measure = Measure::litres;
+  state.components[1].sheet.on_recovered_mass = true;
+  state.pot.shape = Shape::drum;
+  state.pot.tilt = QStringLiteral("7");
+  REQUIRE(write_draft(file, state));
+  const auto read = read_draft(file);
+  REQUIRE(read);
+  CHECK(*read == state);
+}
+
+TEST_CASE("A damaged, short or foreign draft is left alone", "[bench_draft][refuses]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  CHECK_FALSE(read_draft(file));
+  REQUIRE(write_draft(file, complete_bench()));
+  QFile written(file);
+  REQUIRE(written.open(QIODevice::ReadOnly));
+  const QByteArray whole = written.readAll();
+  written.close();
+  for (const qsizetype length : {qsizetype{0}, qsizetype{3}, qsizetype{8}, whole.size() / 2, whole.size() - 1}) {
+    REQUIRE(written.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    written.write(whole.left(length));
+    written.close();
+    CHECK_FALSE(read_draft(file));
+  }
+  REQUIRE(written.open(QIODevice::WriteOnly | QIODevice::Truncate));
+  written.write(QByteArray("something else entirely"));
+  written.close();
+  CHECK_FALSE(read_draft(file));
+}
