@@ -2,9 +2,6 @@
 
 namespace gritwright {
 
-namespace {
-
-/// The chain of a bottom layer's grain by itself; the constants of the mix serve for it.
 std::optional<Retention> layer_retention(const Container& container, const RetentionConstants& constants) {
   if (!container.bottom_layer || !container.bottom_layer->component) return std::nullopt;
   Mix layer;
@@ -15,8 +12,6 @@ std::optional<Retention> layer_retention(const Container& container, const Reten
   auto input = retention_input(*state, constants);
   return input ? std::optional(Retention(std::move(*input))) : std::nullopt;
 }
-
-}  // namespace
 
 std::optional<RetentionInput> retention_input(const MixState& state, const RetentionConstants& constants) {
   if (!state.settled || !state.envelope_grading) return std::nullopt;

@@ -1,0 +1,572 @@
+#include "recipe_bounds.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "gritwright/models/blended_grading.hpp"
+#include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/packing.hpp"
+#include "gritwright/models/pot_water.hpp"
+
+namespace gritwright::recipe_search {
+
+namespace {
+
+// Room for rounding in sums of a few dozen products, and the error of the series for the powers.
+constexpr double percent_error = 1e-9;
+constexpr double relative_error = 1e-9;
+constexpr double same_size = 1e-9;
+constexpr int pore_classes = 100;
+// Steps of the saturation tables in ln alpha, over n.
+constexpr double step_times_n = 0.06;
+constexpr std::size_t rows = 5;
+
+const double log_base_coarser = std::log(2.6);
+const double log_base_finer = std::log(3.8);
+
+bool equal_sizes(Aperture coarser, Aperture finer) { return in_mm(coarser) - in_mm(finer) <= same_size * in_mm(coarser); }
+
+double log_mm(Aperture size) { return std::log(in_mm(size)); }
+
+/// e^x - 1 for 0 <= x <= 1.4 within 1e-11: the series at half the way, squared.
+double exponential_less_one(double x) {
+  const double y = x / 2;
+  double sum = 1.0 / 479001600;
+  constexpr double reciprocals[] = {1.0 / 39916800, 1.0 / 3628800, 1.0 / 362880, 1.0 / 40320, 1.0 / 5040, 1.0 / 720,
+                                    1.0 / 120,      1.0 / 24,      1.0 / 6,      0.5,         1.0};
+  for (const double reciprocal : reciprocals) sum = sum * y + reciprocal;
+  const double half = sum * y;  // e^y - 1
+  return half * (half + 2);
+}
+
+/// The share of a curve's grain between two sizes, log-uniform.
+struct Stretch {
+  double share;
+  double log_from;
+  double log_to;
+};
+
+std::vector<Stretch> stretches(const GrainSizes& sizes) {
+  std::vector<Stretch> all;
+  const std::vector<GradingPoint> curve = closed_grading(sizes);
+  for (std::size_t i = 1; i < curve.size(); ++i) {
+    const double share = curve[i].passing.value() - curve[i - 1].passing.value();
+    if (share > 0) all.push_back({share, log_mm(curve[i - 1].aperture), log_mm(curve[i].aperture)});
+  }
+  return all;
+}
+
+/// A falling function given at equal steps, linear between, with its integral.
+class Falling {
+ public:
+  Falling(double first, double step, std::vector<double> values) : first_(first), step_(step), values_(std::move(values)) {
+    integrals_.push_back(0);
+    for (std::size_t i = 1; i < values_.size(); ++i) integrals_.push_back(integrals_.back() + step_ * (values_[i - 1] + values_[i]) / 2);
+  }
+
+  [[nodiscard]] double at(double x) const {
+    const auto [node, along] = place(x);
+    return values_[node] + along * (values_[node + 1] - values_[node]);
+  }
+
+  [[nodiscard]] double mean(double from, double to) const {
+    constexpr double point = 1e-9;
+    if (to - from < point) return at(from);
+    return (integral(to) - integral(from)) / (to - from);
+  }
+
+  [[nodiscard]] double steepest() const {
+    double fall = 0;
+    for (std::size_t i = 1; i < values_.size(); ++i) fall = std::max(fall, (values_[i - 1] - values_[i]) / step_);
+    return fall;
+  }
+
+ private:
+  struct Spot {
+    std::size_t node;
+    double along;
+  };
+  [[nodiscard]] Spot place(double x) const {
+    const double position = std::clamp((x - first_) / step_, 0.0, static_cast<double>(values_.size() - 1));
+    const auto node = std::min(static_cast<std::size_t>(position), values_.size() - 2);
+    return {node, position - static_cast<double>(node)};
+  }
+  [[nodiscard]] double integral(double x) const {
+    const auto [node, along] = place(x);
+    const double rise = values_[node + 1] - values_[node];
+    return integrals_[node] + step_ * along * (values_[node] + along * rise / 2);
+  }
+
+  double first_;
+  double step_;
+  std::vector<double> values_;
+  std::vector<double> integrals_;
+};
+
+}  // namespace
+
+BoundTables::BoundTables(const Ground& ground) : ground_(ground) {
+  std::vector<Aperture> sizes;
+  for (std::size_t k = 0; k < ground.size(); ++k)
+    for (const SizeClass& each : size_classes(ground.candidate(k).component.sizes)) sizes.push_back(each.size);
+  std::ranges::sort(sizes, std::ranges::greater{});
+  for (const Aperture& size : sizes)
+    if (class_sizes_.empty() || !equal_sizes(class_sizes_.back(), size)) class_sizes_.push_back(size);
+  grains_.resize(ground.size());
+  for (std::size_t k = 0; k < ground.size(); ++k) describe(k);
+  if (ground.asks_for_volumes()) describe_classes();
+  if (ground.asks_for_water()) tabulate_saturation();
+}
+
+void BoundTables::describe(std::size_t candidate) {
+  const Candidate& from = ground_.candidate(candidate);
+  const Component& component = from.component;
+  Grain& grain = grains_[candidate];
+  grain.mass_g = in_g_l(dry_bulk_density(component.grain));
+  const std::vector<GradingPoint> curve = closed_grading(component.sizes);
+  for (const Aperture& aperture : ground_.apertures()) grain.passing_g.push_back(grain.mass_g * share_passing(curve, aperture));
+  if (from.price) {
+    grain.priced = true;
+    grain.price = from.price->value();
+  }
+  if (component.grain.cation_exchange) {
+    grain.exchange_known = true;
+    grain.exchange_meq = grain.mass_g * component.grain.cation_exchange->value() / 100;
+  }
+  const auto own = own_packing_density(component.grain);
+  if (!own) return;
+  grain.has_volumes = true;
+  grain.envelope_l = own->value();
+  const GrainPores pores = *grain_pores(component.grain, ground_.problem().water.grain_fill);
+  grain.open_l = grain.envelope_l * pores.open.value();
+  grain.water_l = grain.envelope_l * pores.water.value();
+  const auto all = stretches(component.sizes);
+  grain.log_least = all.front().log_from;
+  grain.log_greatest = all.back().log_to;
+  for (const Stretch& each : all) grain.log_size += grain.envelope_l * each.share * (each.log_from + each.log_to) / 2;
+
+  const std::vector<SizeClass> classes = size_classes(component.sizes);
+  const double beta = class_beta(classes, *own).value();
+  for (const SizeClass& each : classes) {
+    const auto found = std::ranges::find_if(class_sizes_, [&](const Aperture& size) { return equal_sizes(size, each.size); });
+    grain.classes.push_back(static_cast<std::size_t>(found - class_sizes_.begin()));
+    grain.envelope_by_class.push_back(grain.envelope_l * each.share.value());
+    grain.volume_by_class.push_back(grain.envelope_by_class.back() / beta);
+  }
+}
+
+void BoundTables::describe_classes() {
+  const std::size_t count = class_sizes_.size();
+  for (Grain& grain : grains_) {
+    for (auto* row : {&grain.unwedged, &grain.wedged_coarser, &grain.wedged_finer, &grain.coarser, &grain.finer}) row->assign(count, 0);
+    for (std::size_t each = 0; each < grain.classes.size(); ++each) {
+      const std::size_t j = grain.classes[each];
+      const double envelope = grain.envelope_by_class[each], volume = grain.volume_by_class[each];
+      for (std::size_t i = 0; i < count; ++i) {
+        grain.unwedged[i] += volume;
+        if (i == j) continue;
+        const double ratio = j < i ? class_sizes_[i] / class_sizes_[j] : class_sizes_[j] / class_sizes_[i];
+        const double apart = 1 - std::pow(ratio, 6);
+        const double effect = j < i ? occupying_effect(ratio) * (volume - envelope) : filling_effect(ratio) * volume;
+        grain.unwedged[i] -= effect;
+        (j < i ? grain.wedged_coarser : grain.wedged_finer)[i] += effect * wedging_effect(ratio);
+        (j < i ? grain.coarser : grain.finer)[i] += apart * envelope;
+      }
+    }
+  }
+}
+
+void BoundTables::tabulate_saturation() {
+  const RetentionConstants& water = ground_.problem().water;
+  double least = infinite, greatest = -infinite, mean_least = infinite, mean_greatest = -infinite;
+  for (const Grain& grain : grains_) {
+    if (!grain.has_volumes) continue;
+    least = std::min(least, grain.log_least);
+    greatest = std::max(greatest, grain.log_greatest);
+    mean_least = std::min(mean_least, grain.log_size / grain.envelope_l);
+    mean_greatest = std::max(mean_greatest, grain.log_size / grain.envelope_l);
+  }
+  if (!(least <= greatest)) return;
+  const double step = step_times_n / water.n;
+  // Every pore has a size between the mean and its grain's, so ln alpha stays in this range.
+  const double first = least - std::log(water.k_cm_mm) - step;
+  const auto count = static_cast<std::size_t>((greatest - least) / step) + 4;
+  std::vector<Falling> falling;
+  std::vector<std::vector<double>> values(ground_.pots().size());
+  if (ground_.asks_for_available()) values.emplace_back();
+  for (std::size_t i = 0; i < count; ++i) {
+    const RetentionCurve one_size(0, 1, {std::exp(first + static_cast<double>(i) * step)}, water.n);
+    std::size_t column = 0;
+    for (const PotToFill& pot : ground_.pots())
+      values[column++].push_back(container_capacity(one_size, pot.pot, pot.layer ? &*pot.layer : nullptr).value());
+    if (ground_.asks_for_available()) values[column].push_back(one_size.water_at(depth_cm(50)).value());
+  }
+  for (auto& column : values) falling.emplace_back(first, step, std::move(column));
+  columns_ = falling.size();
+
+  // Linear interpolation of S errs by at most step² n²/8, once along ln alpha and once along the mean.
+  const double by_alpha = step * step * water.n * water.n / 8;
+  const double tilt = 1 - water.spread;
+  constexpr double finest = 1e-3, coarsest = 0.1;
+  const double mean_step = std::clamp(tilt > 0 ? step / tilt : coarsest, finest, coarsest);
+  saturation_error_ = by_alpha + mean_step * mean_step * tilt * tilt * water.n * water.n / 8;
+  for (const Falling& each : falling) steepest_ = std::max(steepest_, each.steepest());
+  steepest_ += step * water.n * water.n;
+
+  nodes_ = static_cast<std::size_t>((mean_greatest - mean_least) / mean_step) + 3;
+  log_mean_first_ = mean_least;
+  nodes_per_log_ = 1 / mean_step;
+  last_node_ = static_cast<double>(nodes_ - 1);
+  saturation_.resize(grains_.size() * columns_ * nodes_);
+  for (std::size_t k = 0; k < grains_.size(); ++k) {
+    if (!grains_[k].has_volumes) continue;
+    const auto all = stretches(ground_.candidate(k).component.sizes);
+    for (std::size_t node = 0; node < nodes_; ++node) {
+      const double shift = tilt * (log_mean_first_ + static_cast<double>(node) * mean_step) - std::log(water.k_cm_mm);
+      for (std::size_t column = 0; column < columns_; ++column) {
+        double mean = 0;
+        for (const Stretch& each : all)
+          mean += each.share * falling[column].mean(shift + water.spread * each.log_from, shift + water.spread * each.log_to);
+        saturation_[(k * columns_ + column) * nodes_ + node] = mean;
+      }
+    }
+  }
+}
+
+SubsetBounds::SubsetBounds(const BoundTables& tables, Strictness strictness)
+    : tables_(tables), ground_(tables.ground()), strictness_(strictness), passing_(ground_.apertures().size()) {
+  figures_.passing_percent.resize(ground_.apertures().size());
+  std::size_t named = 0;
+  for (const PlainWish& wish : ground_.wishes()) named += wish.kind == PlainWish::Kind::share ? 1 : 0;
+  figures_.named_share.resize(named);
+  const std::size_t pots = ground_.asks_for_water() ? ground_.pots().size() : 0;
+  for (auto* list : {&figures_.capacity, &figures_.air, &figures_.available, &figures_.wet_g_l}) list->resize(pots);
+}
+
+void SubsetBounds::choose(std::span<const std::uint8_t> candidates) {
+  count_ = std::min(candidates.size(), chosen_.size());
+  for (std::size_t j = 0; j < count_; ++j) chosen_[j] = candidates[j];
+  classes_gathered_ = false;
+  has_volumes_ = std::ranges::all_of(candidates, [&](std::uint8_t each) { return tables_.grain(each).has_volumes; });
+}
+
+namespace {
+
+/// The least and the greatest that the candidates show by themselves; a mix lies between.
+template <class PercentOf>
+Range extremes(std::span<const std::uint8_t> candidates, const PercentOf& percent_of) {
+  Range range{infinite, -infinite};
+  for (const std::uint8_t each : candidates) {
+    const double percent = percent_of(each);
+    range.low = std::min(range.low, percent);
+    range.high = std::max(range.high, percent);
+  }
+  return range;
+}
+
+/// Points by which even the best of a range misses the limits.
+double off(const Range& range, double least, double most) {
+  return std::max({0.0, least - range.high - percent_error, range.low - most - percent_error});
+}
+
+/// Square of the points that every mix of the candidates misses a wish by.
+double least_square_missed(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken, const PlainWish& wish) {
+  const auto passing = [&](std::size_t aperture) {
+    return extremes(candidates, [&](std::uint8_t each) {
+      const BoundTables::Grain& grain = tables.grain(each);
+      return 100 * grain.passing_g[aperture] / grain.mass_g;
+    });
+  };
+  // One candidate without a figure leaves every mix with it without.
+  const auto undefined = [&](auto known) {
+    const auto lacks = [&](std::uint8_t each) { return !known(tables.grain(each)); };
+    return taken == Taken::all ? std::ranges::any_of(candidates, lacks) : std::ranges::all_of(candidates, lacks);
+  };
+  const bool no_volumes = undefined([](const BoundTables::Grain& grain) { return grain.has_volumes; });
+  double missed = 0;
+  switch (wish.kind) {
+    case PlainWish::Kind::limits:
+    case PlainWish::Kind::nearest: {
+      double square = 0;
+      for (std::size_t i = 0; i < wish.apertures.size(); ++i) {
+        const double away = off(passing(wish.apertures[i]), wish.low_percent[i], wish.high_percent[i]);
+        square += away * away;
+      }
+      return square / static_cast<double>(wish.apertures.size());
+    }
+    case PlainWish::Kind::finer: missed = off(passing(wish.apertures[0]), wish.least, wish.most); break;
+    case PlainWish::Kind::band: {
+      const Range range = extremes(candidates, [&](std::uint8_t each) {
+        const BoundTables::Grain& grain = tables.grain(each);
+        const double below = wish.apertures.size() > 1 ? grain.passing_g[wish.apertures[1]] : 0;
+        return 100 * (grain.passing_g[wish.apertures[0]] - below) / grain.mass_g;
+      });
+      missed = off(range, wish.least, wish.most);
+      break;
+    }
+    case PlainWish::Kind::share: {
+      std::size_t members = 0;
+      for (const std::uint8_t each : candidates) members += wish.candidates >> each & 1U;
+      if (members == 0) missed = wish.points_missed(0);
+      if (members == candidates.size()) missed = wish.points_missed(1);
+      break;
+    }
+    case PlainWish::Kind::price:
+      if (no_volumes || undefined([](const BoundTables::Grain& grain) { return grain.priced; })) missed = infinite;
+      break;
+    case PlainWish::Kind::exchange:
+      if (no_volumes || undefined([](const BoundTables::Grain& grain) { return grain.exchange_known; })) missed = infinite;
+      break;
+    default:
+      if (no_volumes) missed = infinite;
+  }
+  return missed * missed;
+}
+
+}  // namespace
+
+SubsetRating rate_by_extremes(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken,
+                              Strictness strictness) {
+  SubsetRating rating;
+  const auto& wishes = tables.ground().wishes();
+  for (std::size_t i = 0; i < wishes.size(); ++i) {
+    const double square = least_square_missed(tables, candidates, taken, wishes[i]);
+    if (wishes[i].hard && strictness == Strictness::as_wished) {
+      if (square > no_violation * no_violation) rating.broken |= std::uint64_t{1} << i;
+    } else if (wishes[i].weight > 0) {
+      rating.least_score += wishes[i].weight * square;
+    }
+  }
+  return rating;
+}
+
+void SubsetBounds::bound_gradings(const PartPatterns& patterns, std::size_t from, std::size_t count) {
+  std::array<const double*, 6> parts{};
+  for (std::size_t j = 0; j < count_; ++j) parts[j] = patterns.row(static_cast<int>(j)).data() + from;
+  std::array<double, block>& per_gram = scratch_;
+  for (std::size_t p = 0; p < count; ++p) per_gram[p] = 0;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const double mass = tables_.grain(chosen_[j]).mass_g;
+    for (std::size_t p = 0; p < count; ++p) per_gram[p] += parts[j][p] * mass;
+  }
+  for (std::size_t p = 0; p < count; ++p) per_gram[p] = 100 / per_gram[p];
+  for (std::size_t a = 0; a < passing_.size(); ++a) {
+    std::array<double, block>& passing = passing_[a];
+    for (std::size_t p = 0; p < count; ++p) passing[p] = 0;
+    for (std::size_t j = 0; j < count_; ++j) {
+      const double grams = tables_.grain(chosen_[j]).passing_g[a];
+      for (std::size_t p = 0; p < count; ++p) passing[p] += parts[j][p] * grams;
+    }
+    for (std::size_t p = 0; p < count; ++p) passing[p] *= per_gram[p];
+  }
+  for (std::size_t p = 0; p < count; ++p) {
+    scores_[p] = 0;
+    broken_[p] = 0;
+  }
+  std::array<double, block>& squares = scratch_;
+  for (std::size_t w = 0; w < ground_.wishes().size(); ++w) {
+    const PlainWish& wish = ground_.wishes()[w];
+    const double least = wish.least - percent_error, most = wish.most + percent_error;
+    switch (wish.kind) {
+      case PlainWish::Kind::limits:
+      case PlainWish::Kind::nearest: {
+        for (std::size_t p = 0; p < count; ++p) squares[p] = 0;
+        const double each = 1 / static_cast<double>(wish.apertures.size());
+        for (std::size_t i = 0; i < wish.apertures.size(); ++i) {
+          const std::array<double, block>& passing = passing_[wish.apertures[i]];
+          const double low = wish.low_percent[i] - percent_error, high = wish.high_percent[i] + percent_error;
+          for (std::size_t p = 0; p < count; ++p) {
+            const double off = std::max(std::max(low - passing[p], passing[p] - high), 0.0);
+            squares[p] += each * off * off;
+          }
+        }
+        break;
+      }
+      case PlainWish::Kind::finer: {
+        const std::array<double, block>& passing = passing_[wish.apertures[0]];
+        for (std::size_t p = 0; p < count; ++p) {
+          const double off = std::max(std::max(least - passing[p], passing[p] - most), 0.0);
+          squares[p] = off * off;
+        }
+        break;
+      }
+      case PlainWish::Kind::band: {
+        const std::array<double, block>& to = passing_[wish.apertures[0]];
+        if (wish.apertures.size() > 1) {
+          const std::array<double, block>& below = passing_[wish.apertures[1]];
+          for (std::size_t p = 0; p < count; ++p) squares[p] = to[p] - below[p];
+        } else {
+          for (std::size_t p = 0; p < count; ++p) squares[p] = to[p];
+        }
+        for (std::size_t p = 0; p < count; ++p) {
+          const double off = std::max(std::max(least - squares[p], squares[p] - most), 0.0);
+          squares[p] = off * off;
+        }
+        break;
+      }
+      case PlainWish::Kind::share: {
+        for (std::size_t p = 0; p < count; ++p) squares[p] = 0;
+        for (std::size_t j = 0; j < count_; ++j) {
+          if ((wish.candidates >> chosen_[j] & 1U) == 0) continue;
+          for (std::size_t p = 0; p < count; ++p) squares[p] += parts[j][p];
+        }
+        const double* const totals = patterns.totals().data() + from;
+        for (std::size_t p = 0; p < count; ++p) {
+          const double share = squares[p] / totals[p];
+          const double off = 100 * std::max(std::max(wish.least - share, share - wish.most), 0.0);
+          squares[p] = off * off;
+        }
+        break;
+      }
+      default: continue;
+    }
+    if (wish.hard && strictness_ == Strictness::as_wished) {
+      const std::uint64_t bit = std::uint64_t{1} << w;
+      for (std::size_t p = 0; p < count; ++p) broken_[p] |= squares[p] > no_violation * no_violation ? bit : 0;
+    } else {
+      for (std::size_t p = 0; p < count; ++p) scores_[p] += wish.weight * squares[p];
+    }
+  }
+}
+
+void SubsetBounds::gather_classes() {
+  std::vector<char> present(tables_.class_count(), 0);
+  for (std::size_t j = 0; j < count_; ++j)
+    for (const std::size_t each : tables_.grain(chosen_[j]).classes) present[each] = 1;
+  classes_.clear();
+  for (std::size_t i = 0; i < present.size(); ++i)
+    if (present[i] != 0) classes_.push_back(i);
+  const std::size_t columns = classes_.size();
+  coefficients_.resize(count_ * rows * columns);
+  sums_.resize(rows * columns);
+  double* to = coefficients_.data();
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
+    for (const auto* row : {&grain.unwedged, &grain.wedged_coarser, &grain.wedged_finer, &grain.coarser, &grain.finer})
+      for (const std::size_t each : classes_) *to++ = (*row)[each];
+  }
+  classes_gathered_ = true;
+}
+
+double SubsetBounds::specific_volume(std::span<const double> parts, double envelope_l) {
+  if (!classes_gathered_) gather_classes();
+  const std::size_t columns = classes_.size(), all = rows * columns;
+  double* const sums = sums_.data();
+  for (std::size_t i = 0; i < all; ++i) sums[i] = 0;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const double* const coefficients = coefficients_.data() + j * all;
+    const double share = parts[j] / envelope_l;
+    for (std::size_t i = 0; i < all; ++i) sums[i] += share * coefficients[i];
+  }
+  double largest = 0;
+  for (std::size_t i = 0; i < columns; ++i) {
+    const double by_coarser = exponential_less_one(log_base_coarser * sums[3 * columns + i]);
+    const double by_finer = exponential_less_one(log_base_finer * sums[4 * columns + i]);
+    const double volume = sums[i] + by_coarser * sums[columns + i] + by_finer * sums[2 * columns + i];
+    largest = std::max(largest, volume);
+  }
+  return largest;
+}
+
+const FigureRanges& SubsetBounds::bound_figures(std::span<const double> parts) {
+  double loose_l = 0, mass_g = 0;
+  for (std::size_t j = 0; j < count_; ++j) {
+    loose_l += parts[j];
+    mass_g += parts[j] * tables_.grain(chosen_[j]).mass_g;
+  }
+  for (std::size_t a = 0; a < figures_.passing_percent.size(); ++a) {
+    double passing_g = 0;
+    for (std::size_t j = 0; j < count_; ++j) passing_g += parts[j] * tables_.grain(chosen_[j]).passing_g[a];
+    const double percent = 100 * passing_g / mass_g;
+    figures_.passing_percent[a] = {percent - percent_error, percent + percent_error};
+  }
+  for (const PlainWish& wish : ground_.wishes()) {
+    if (wish.kind != PlainWish::Kind::share) continue;
+    double named = 0;
+    for (std::size_t j = 0; j < count_; ++j)
+      if ((wish.candidates >> chosen_[j] & 1U) != 0) named += parts[j];
+    figures_.named_share[wish.place] = {named / loose_l, named / loose_l};
+  }
+  figures_.has_volumes = has_volumes_ && ground_.asks_for_volumes();
+  figures_.price.reset();
+  figures_.exchange_meq_l.reset();
+  figures_.most_over_stock_l = {-infinite, -infinite};
+  double envelope_l = 0, money = 0, exchange_meq = 0;
+  bool priced = true, exchange_known = true;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
+    envelope_l += parts[j] * grain.envelope_l;
+    money += parts[j] * grain.price;
+    exchange_meq += parts[j] * grain.exchange_meq;
+    priced = priced && grain.priced;
+    exchange_known = exchange_known && grain.exchange_known;
+  }
+  const double specific = figures_.has_volumes ? specific_volume(parts, envelope_l) : 0;
+  const double volume_l = envelope_l * specific;
+  if (ground_.checks_stock()) {
+    const double need_l = in_l(*ground_.problem().need);
+    for (std::size_t j = 0; j < count_; ++j) {
+      const auto& stock = ground_.candidate(chosen_[j]).stock;
+      if (!stock) continue;
+      const double wanted_l = need_l * parts[j] / volume_l;
+      Range& over = figures_.most_over_stock_l;
+      over.low = figures_.has_volumes ? std::max(over.low, wanted_l * (1 - relative_error) - in_l(*stock)) : infinite;
+      over.high = figures_.has_volumes ? std::max(over.high, wanted_l * (1 + relative_error) - in_l(*stock)) : infinite;
+    }
+  }
+  if (!figures_.has_volumes) return figures_;
+  if (priced) figures_.price = Range{money / volume_l * (1 - relative_error), money / volume_l * (1 + relative_error)};
+  const double packing = 1 / specific / (1 - ground_.problem().settling.value());
+  if (exchange_known) {
+    const double exchange = packing * exchange_meq / envelope_l;
+    figures_.exchange_meq_l = Range{exchange * (1 - relative_error), exchange * (1 + relative_error)};
+  }
+  if (ground_.asks_for_water()) bound_water(parts, envelope_l, specific);
+  return figures_;
+}
+
+void SubsetBounds::bound_water(std::span<const double> parts, double envelope_l, double specific_volume) {
+  const RetentionConstants& water = ground_.problem().water;
+  double log_size = 0, grain_water_l = 0, mass_g = 0, log_least = infinite, log_greatest = -infinite;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
+    log_size += parts[j] * grain.log_size;
+    grain_water_l += parts[j] * grain.water_l;
+    mass_g += parts[j] * grain.mass_g;
+    log_least = std::min(log_least, grain.log_least);
+    log_greatest = std::max(log_greatest, grain.log_greatest);
+  }
+  const double log_mean = log_size / envelope_l;
+  const double packing = 1 / specific_volume / (1 - ground_.problem().settling.value());
+  const double drains = water.flooded_fill * (1 - packing) - water.residual;
+  const double grain_water = packing * grain_water_l / envelope_l;
+  const double bulk_g_l = packing * mass_g / envelope_l;
+  // The mid-quantile rule of the hundred classes, on the mean size and on the saturation, both of which only fall or rise.
+  const double mean_off = (log_greatest - log_least) / (2 * pore_classes);
+  const double error = tables_.saturation_error() + 1.0 / (2 * pore_classes) + (1 - water.spread) * tables_.steepest() * mean_off;
+  const auto saturation = [&](std::size_t column) {
+    double mean = 0;
+    for (std::size_t j = 0; j < count_; ++j)
+      mean += parts[j] * tables_.grain(chosen_[j]).envelope_l * tables_.saturation(chosen_[j], column, log_mean);
+    mean /= envelope_l;
+    return Range{std::max(0.0, mean - error), std::min(1.0, mean + error)};
+  };
+  const auto spread_out = [](double a, double b) {
+    constexpr double rounding = 1e-8;
+    return Range{std::min(a, b) - rounding, std::max(a, b) + rounding};
+  };
+  Range at_50;
+  const std::size_t pots = ground_.pots().size();
+  if (ground_.asks_for_available()) at_50 = saturation(pots);
+  for (std::size_t pot = 0; pot < pots; ++pot) {
+    const Range mean = saturation(pot);
+    const Range held = spread_out(drains * mean.low, drains * mean.high);
+    figures_.capacity[pot] = {water.residual + held.low + grain_water, water.residual + held.high + grain_water};
+    figures_.air[pot] = spread_out(drains * (1 - mean.low), drains * (1 - mean.high));
+    if (ground_.asks_for_available())
+      figures_.available[pot] = spread_out(drains * (mean.low - at_50.high), drains * (mean.high - at_50.low));
+    figures_.wet_g_l[pot] = {bulk_g_l + 1000 * figures_.capacity[pot].low, bulk_g_l + 1000 * figures_.capacity[pot].high};
+  }
+}
+
+}  // namespace gritwright::recipe_search

@@ -1,0 +1,134 @@
+#pragma once
+// Bounds on the figures of recipes, cheap enough for tens of millions of them. Proofs: docs/science/recipe-search.md.
+
+#include <array>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "recipe_ground.hpp"
+
+namespace gritwright::recipe_search {
+
+/// What holds for all candidates alone, tabulated once per search.
+class BoundTables {
+ public:
+  explicit BoundTables(const Ground& ground);
+
+  /// Per loose litre of one candidate.
+  struct Grain {
+    double mass_g = 0;
+    bool has_volumes = false;
+    double envelope_l = 0;
+    double open_l = 0;
+    double water_l = 0;
+    double log_size = 0;  ///< envelope litres times the mean ln size in mm
+    double log_least = 0;
+    double log_greatest = 0;
+    double exchange_meq = 0;
+    bool exchange_known = false;
+    double price = 0;
+    bool priced = false;
+    std::vector<double> passing_g;  ///< by aperture
+    std::vector<std::size_t> classes;  ///< size classes it has grain in
+    std::vector<double> envelope_by_class;
+    std::vector<double> volume_by_class;
+    /// Contribution to U_i·E of every size class i: the part without wedging, the parts wedged by coarser and by finer grain,
+    /// and to Y^L_i·E and Y^S_i·E.
+    std::vector<double> unwedged;
+    std::vector<double> wedged_coarser;
+    std::vector<double> wedged_finer;
+    std::vector<double> coarser;
+    std::vector<double> finer;
+  };
+
+  [[nodiscard]] const Ground& ground() const { return ground_; }
+  [[nodiscard]] const Grain& grain(std::size_t candidate) const { return grains_[candidate]; }
+  [[nodiscard]] std::size_t class_count() const { return class_sizes_.size(); }
+  [[nodiscard]] std::size_t columns() const { return columns_; }
+
+  /// Mean saturation of candidate's pores in column `column` (pots, then the suction of 50 cm) if the blend's mean ln size is
+  /// `log_mean`; within saturation_error().
+  [[nodiscard]] double saturation(std::size_t candidate, std::size_t column, double log_mean) const {
+    const double position = (log_mean - log_mean_first_) * nodes_per_log_;
+    const double inside = position < 0 ? 0 : position > last_node_ ? last_node_ : position;
+    auto node = static_cast<std::size_t>(inside);
+    if (node + 1 >= nodes_) node = nodes_ - 2;
+    const double along = inside - static_cast<double>(node);
+    const double* const at = saturation_.data() + (candidate * columns_ + column) * nodes_ + node;
+    return at[0] + along * (at[1] - at[0]);
+  }
+  [[nodiscard]] double saturation_error() const { return saturation_error_; }
+  /// Steepest fall of a saturation with ln alpha.
+  [[nodiscard]] double steepest() const { return steepest_; }
+
+ private:
+  void describe(std::size_t candidate);
+  void describe_classes();
+  void tabulate_saturation();
+
+  const Ground& ground_;
+  std::vector<Aperture> class_sizes_;
+  std::vector<Grain> grains_;
+  std::size_t columns_ = 0;
+  std::size_t nodes_ = 0;
+  double log_mean_first_ = 0;
+  double nodes_per_log_ = 0;
+  double last_node_ = 0;
+  double saturation_error_ = 0;
+  double steepest_ = 0;
+  std::vector<double> saturation_;
+};
+
+/// What holds for every recipe of some candidates, as far as gradings, shares and undefined figures say.
+struct SubsetRating {
+  double least_score = 0;
+  std::uint64_t broken = 0;  ///< hard wishes that can't hold
+};
+/// Whether recipes have parts of each of the candidates, or of some of them.
+enum class Taken { all, some };
+[[nodiscard]] SubsetRating rate_by_extremes(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken,
+                                            Strictness strictness);
+
+/// Bounds of recipes over one subset of candidates at a time. One for each thread.
+class SubsetBounds {
+ public:
+  SubsetBounds(const BoundTables& tables, Strictness strictness);
+
+  /// Candidates rising.
+  void choose(std::span<const std::uint8_t> candidates);
+
+  static constexpr std::size_t block = 256;
+  /// Least score by gradings and shares, and hard wishes surely broken, of the patterns from..from+count-1 (count <= block).
+  void bound_gradings(const PartPatterns& patterns, std::size_t from, std::size_t count);
+  [[nodiscard]] double score(std::size_t in_block) const { return scores_[in_block]; }
+  [[nodiscard]] std::uint64_t broken(std::size_t in_block) const { return broken_[in_block]; }
+
+  /// Ranges of all figures of one recipe of the chosen candidates; valid until the next call.
+  const FigureRanges& bound_figures(std::span<const double> parts);
+
+ private:
+  void gather_classes();
+  [[nodiscard]] double specific_volume(std::span<const double> parts, double envelope_l);
+  void bound_water(std::span<const double> parts, double envelope_l, double specific_volume);
+
+  const BoundTables& tables_;
+  const Ground& ground_;
+  Strictness strictness_;
+  std::array<std::uint8_t, 6> chosen_{};
+  std::size_t count_ = 0;
+  bool classes_gathered_ = false;
+  bool has_volumes_ = false;
+
+  std::vector<std::array<double, block>> passing_;
+  std::array<double, block> scores_{};
+  std::array<std::uint64_t, block> broken_{};
+  std::array<double, block> scratch_{};
+
+  std::vector<std::size_t> classes_;
+  std::vector<double> coefficients_;  ///< 5 rows for each chosen candidate, one column for each class
+  std::vector<double> sums_;          ///< 5 rows
+  FigureRanges figures_;
+};
+
+}  // namespace gritwright::recipe_search

@@ -1,0 +1,40 @@
+#pragma once
+// The order of recipes and what counts as another recipe: pure functions on figures that are known or known to lie in a range.
+
+#include <compare>
+#include <cstdint>
+#include <vector>
+
+#include "gritwright/models/recipe_space.hpp"
+
+namespace gritwright::recipe_search {
+
+/// The part of the order that figures decide: score, then price, unpriced after priced. Both are put on a grid of 1e-9, so that
+/// what lies that close ties, and ties stay ties through any chain of them.
+struct FigureKey {
+  double score_cell = 0;
+  double price_cell = 0;  ///< infinite where there is no price
+  friend auto operator<=>(const FigureKey&, const FigureKey&) = default;
+};
+
+[[nodiscard]] FigureKey figure_key(double score, double price);
+
+/// The rest of the order: fewer components, names, smaller total, larger parts in the order of the names. Candidates are numbered
+/// in the order of their names; `name_ranks` are equal for equal names.
+[[nodiscard]] bool comes_before(const WholeRecipe& a, const WholeRecipe& b, const std::vector<int>& name_ranks);
+
+/// Some candidate's share of the loose volume differs by 10 points or more.
+[[nodiscard]] bool distinct(const WholeRecipe& a, const WholeRecipe& b);
+
+/// A recipe with what is known of its place in the order.
+struct Entry {
+  FigureKey low;
+  FigureKey high;
+  bool doubtful = false;  ///< a hard wish or the stock may still exclude it
+  WholeRecipe recipe;
+};
+
+/// The first `count` entries by their upper keys of which each is distinct from those before it.
+[[nodiscard]] std::vector<Entry> distinct_first(std::vector<Entry> entries, std::size_t count, const std::vector<int>& name_ranks);
+
+}  // namespace gritwright::recipe_search

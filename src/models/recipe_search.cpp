@@ -1,0 +1,210 @@
+#include "gritwright/models/recipe_search.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+#include "gritwright/models/grading_curve.hpp"
+#include "recipe_answer.hpp"
+#include "recipe_contradictions.hpp"
+#include "recipe_free_search.hpp"
+#include "recipe_whole_search.hpp"
+
+namespace gritwright {
+
+using namespace recipe_search;
+
+namespace {
+
+constexpr std::size_t wanted_recipes = 10;
+/// A trade-off picture needs no more.
+constexpr std::size_t most_known = 5000;
+/// Recipes that may take the first place when a wish moves.
+constexpr std::size_t most_rivals = 150;
+
+/// Every size a wish reads, with its place in the file.
+struct SizeAsked {
+  Aperture size;
+  std::string pointer;
+};
+
+std::vector<SizeAsked> sizes_asked(const DesignProblem& problem) {
+  std::vector<SizeAsked> sizes;
+  for (std::size_t i = 0; i < problem.wishes.size(); ++i) {
+    const std::string wish = "/wishes/" + std::to_string(i);
+    const WishFigure& figure = problem.wishes[i].figure;
+    if (const auto* band = std::get_if<PassingLimits>(&figure))
+      for (std::size_t j = 0; j < band->limits.size(); ++j)
+        sizes.push_back({band->limits[j].aperture, wish + "/limits/" + std::to_string(j) + "/aperture_mm"});
+    if (const auto* grading = std::get_if<NearestGrading>(&figure))
+      for (std::size_t j = 0; j < grading->points.size(); ++j)
+        sizes.push_back({grading->points[j].aperture, wish + "/nearest/" + std::to_string(j) + "/aperture_mm"});
+    if (const auto* share = std::get_if<BandShare>(&figure)) {
+      if (in_mm(share->from) > 0) sizes.push_back({share->from, wish + "/band/from_mm"});
+      sizes.push_back({share->to, wish + "/band/to_mm"});
+    }
+    if (const auto* finer = std::get_if<FinerShare>(&figure)) sizes.push_back({finer->size, wish + "/finer_than_mm"});
+  }
+  return sizes;
+}
+
+bool tested_at(const Candidate& candidate, Aperture size) {
+  return GradingCurve(candidate.component.sizes).passing_at(size).has_value();
+}
+
+std::vector<std::uint8_t> all_candidates(std::size_t count) {
+  std::vector<std::uint8_t> all(count);
+  std::iota(all.begin(), all.end(), std::uint8_t{0});
+  return all;
+}
+
+/// Notes on figures that stand on an assumption or are missing.
+Notes notes_on_candidates(const DesignProblem& problem) {
+  Notes notes;
+  const auto sizes = sizes_asked(problem);
+  for (const Candidate& candidate : problem.candidates) {
+    for (const SizeAsked& asked : sizes) {
+      if (tested_at(candidate, asked.size)) continue;
+      notes.push_back({"design.size-assumed", Level::note, candidate.component.name, {{"aperture_mm", in_mm(asked.size)}}});
+      break;
+    }
+    if (problem.need && candidate.stock && !candidate.component.grain.particle_density)
+      notes.push_back({"design.stock-not-checked", Level::warning, candidate.component.name, {}});
+  }
+  return notes;
+}
+
+/// Builds the answer of one problem.
+class Designer {
+ public:
+  Designer(const DesignProblem& problem, const SearchControl& control)
+      : problem_(problem), control_(control), ground_(problem), tables_(ground_) {}
+
+  DesignAnswer run() {
+    answer_.notes = notes_on_candidates(problem_);
+    append(answer_.notes, wishes_out_of_reach(problem_));
+    if (problem_.form.whole)
+      whole();
+    else
+      free();
+    return std::move(answer_);
+  }
+
+ private:
+  void whole() {
+    const WholeSearchResult found = search_whole(tables_, problem_.form, Strictness::as_wished, wanted_recipes, control_, 1);
+    answer_.examined = found.examined;
+    answer_.excluded = found.excluded;
+    answer_.proven = found.proven;
+    answer_.stopped = found.stopped;
+    std::vector<std::vector<Dose>> doses;
+    for (const WholeRecipe& recipe : found.recipes) doses.push_back(doses_of(recipe));
+    list(doses, Strictness::as_wished);
+    std::vector<std::vector<Dose>> known = doses;
+    std::vector<Entry> pool = found.pool;
+    std::ranges::sort(pool, [&](const Entry& a, const Entry& b) {
+      if (const auto order = a.high <=> b.high; order != 0) return order < 0;
+      return comes_before(a.recipe, b.recipe, ground_.name_ranks());
+    });
+    for (const Entry& entry : pool)
+      if (known.size() < most_known) known.push_back(doses_of(entry.recipe));
+    picture(known);
+    if (!doses.empty()) {
+      known.resize(std::min(known.size(), most_rivals));
+      answer_.room = rooms(ground_, known);
+      cost_of_rounding(doses.front());
+    } else if (!found.stopped) {
+      whole_without_solution();
+    }
+  }
+
+  void whole_without_solution() {
+    const WholeSearchResult nearest = search_whole(tables_, problem_.form, Strictness::all_soft, 1, control_, 2);
+    answer_.stopped = answer_.stopped || nearest.stopped;
+    if (!nearest.recipes.empty()) answer_.nearest = rated(ground_, doses_of(nearest.recipes.front()), Strictness::all_soft);
+    if (nearest.recipes.empty() && !nearest.stopped) {
+      answer_.notes.push_back({"design.nothing-within-stock", Level::warning, {}, {}});
+      return;
+    }
+    Contradictions found = find_contradictions(tables_, problem_.form, control_);
+    answer_.contradictions = std::move(found.sets);
+    answer_.contradictions_complete = found.complete;
+    if (!found.complete) answer_.notes.push_back({"design.contradictions-incomplete", Level::warning, {}, {}});
+  }
+
+  void free() {
+    const FreeSearchResult found = search_free(tables_, problem_.form, Strictness::as_wished, wanted_recipes, control_);
+    answer_.examined = found.examined;
+    answer_.stopped = found.stopped;
+    std::vector<std::vector<Dose>> doses;
+    for (const FreeRecipe& recipe : found.recipes) doses.push_back(recipe.doses);
+    list(doses, Strictness::as_wished);
+    picture(doses);
+    answer_.notes.push_back({"design.free-shares-not-proven", Level::note, {}, {}});
+    if (!doses.empty()) {
+      answer_.room = rooms(ground_, doses);
+      return;
+    }
+    const FreeSearchResult nearest = search_free(tables_, problem_.form, Strictness::all_soft, 1, control_);
+    if (!nearest.recipes.empty()) answer_.nearest = rated(ground_, nearest.recipes.front().doses, Strictness::all_soft);
+    answer_.contradictions = linear_contradictions(tables_);
+    answer_.contradictions_complete = false;
+    answer_.notes.push_back({"design.contradictions-linear-only", Level::note, {}, {}});
+  }
+
+  void list(const std::vector<std::vector<Dose>>& doses, Strictness strictness) {
+    for (const auto& each : doses) answer_.recipes.push_back(rated(ground_, each, strictness));
+  }
+
+  void picture(const std::vector<std::vector<Dose>>& known) {
+    TradeOffs pictures = trade_offs(ground_, known, Strictness::as_wished);
+    answer_.air_and_water = std::move(pictures.air_and_water);
+    answer_.price_and_fit = std::move(pictures.price_and_fit);
+  }
+
+  void cost_of_rounding(const std::vector<Dose>& best) {
+    const double score = answer_.recipes.front().score;
+    const auto free = free_recipe_near(ground_, best, Strictness::as_wished);
+    answer_.rounding_cost = free ? std::max(0.0, score - free->score) : 0.0;
+  }
+
+  const DesignProblem& problem_;
+  const SearchControl& control_;
+  Ground ground_;
+  BoundTables tables_;
+  DesignAnswer answer_;
+};
+
+}  // namespace
+
+void run_in_order(std::size_t count, const std::function<void(std::size_t)>& slice) {
+  for (std::size_t i = 0; i < count; ++i) slice(i);
+}
+
+Problems check_tested_sizes(const DesignProblem& problem) {
+  Problems problems;
+  for (const SizeAsked& asked : sizes_asked(problem)) {
+    const bool tested = std::ranges::any_of(problem.candidates, [&](const Candidate& each) { return tested_at(each, asked.size); });
+    if (!tested)
+      problems.push_back({"design.size-not-tested", Place{{}, {}, {}, asked.pointer}, {{"aperture_mm", in_mm(asked.size)}}});
+  }
+  return problems;
+}
+
+Notes wishes_out_of_reach(const DesignProblem& problem) {
+  const Ground ground(problem);
+  const BoundTables tables(ground);
+  const std::uint64_t broken = rate_by_extremes(tables, all_candidates(ground.size()), Taken::some, Strictness::as_wished).broken;
+  Notes notes;
+  for (std::size_t i = 0; i < problem.wishes.size(); ++i)
+    if ((broken >> i & 1U) != 0)
+      notes.push_back({"design.wish-out-of-reach", Level::warning, "/wishes/" + std::to_string(i), {{"wish", static_cast<double>(i)}}});
+  return notes;
+}
+
+Result<DesignAnswer> design(const DesignProblem& problem, const SearchControl& control) {
+  if (Problems problems = check(problem); !problems.empty()) return problems;
+  if (Problems problems = check_tested_sizes(problem); !problems.empty()) return problems;
+  return Designer(problem, control).run();
+}
+
+}  // namespace gritwright

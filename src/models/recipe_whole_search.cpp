@@ -1,0 +1,325 @@
+#include "recipe_whole_search.hpp"
+
+#include <algorithm>
+#include <limits>
+#include <queue>
+
+namespace gritwright::recipe_search {
+
+namespace {
+
+constexpr std::size_t slices = 96;
+// Rounds of slices; between rounds the slices learn of each other. The first are short, so that a good limit is found early.
+constexpr std::size_t first_round = 4;
+
+/// A place in the order up to which recipes are collected.
+struct Limit {
+  bool is_set = false;
+  FigureKey key;
+  WholeRecipe recipe;
+
+  [[nodiscard]] bool excludes(const FigureKey& low, const WholeRecipe& other, const std::vector<int>& ranks) const {
+    if (!is_set) return false;
+    if (const auto order = low <=> key; order != 0) return order > 0;
+    return comes_before(recipe, other, ranks);
+  }
+};
+
+FigureKey key_of(double score, const std::optional<Range>& price, bool upper) {
+  return figure_key(score, price ? (upper ? price->high : price->low) : infinite);
+}
+
+Entry entry_of(const WholeRecipe& recipe, const Rating& rating, const FigureRanges& figures) {
+  return {key_of(rating.score.low, figures.price, false), key_of(rating.score.high, figures.price, true),
+          rating.doubtful != 0 || rating.stock_doubtful, recipe};
+}
+
+/// Lowers a limit to the place of the last of `listed` distinct entries, which suffices as long as no better recipe displaces
+/// more than the spare ones; the caller looks at the end whether that held.
+class Collector {
+ public:
+  Collector(const std::vector<int>& ranks, std::size_t listed, const std::vector<Entry>& shared, const Limit& limit)
+      : ranks_(ranks), listed_(listed), shared_(shared), limit_(limit) {}
+
+  [[nodiscard]] const Limit& limit() const { return limit_; }
+  [[nodiscard]] bool excludes(const FigureKey& low, const WholeRecipe& recipe) const { return limit_.excludes(low, recipe, ranks_); }
+
+  void add(const Entry& entry) {
+    own_.push_back(entry);
+    if (own_.size() >= next_look_) lower_limit();
+  }
+
+  std::vector<Entry> finish() && {
+    lower_limit();
+    return std::move(own_);
+  }
+
+ private:
+  void lower_limit() {
+    std::vector<Entry> sure;
+    for (const auto* list : {&shared_, static_cast<const std::vector<Entry>*>(&own_)})
+      for (const Entry& entry : *list)
+        if (!entry.doubtful && !limit_.excludes(entry.high, entry.recipe, ranks_)) sure.push_back(entry);
+    const std::vector<Entry> first = distinct_first(std::move(sure), listed_, ranks_);
+    if (first.size() == listed_) limit_ = {true, first.back().high, first.back().recipe};
+    std::erase_if(own_, [&](const Entry& entry) { return excludes(entry.low, entry.recipe); });
+    next_look_ = 2 * own_.size() + 64;
+  }
+
+  const std::vector<int>& ranks_;
+  std::size_t listed_;
+  const std::vector<Entry>& shared_;
+  Limit limit_;
+  std::vector<Entry> own_;
+  std::size_t next_look_ = 64;
+};
+
+struct SliceResult {
+  std::vector<Entry> found;
+  Limit limit;
+  std::uint64_t examined = 0;
+  std::uint64_t excluded = 0;
+  bool stopped = false;
+};
+
+/// Walks one slice of the space.
+class SliceSearch {
+ public:
+  SliceSearch(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns, Strictness strictness,
+              Collector collector, const SearchControl& control, ProgressCounter& progress)
+      : tables_(tables),
+        ground_(tables.ground()),
+        form_(form),
+        patterns_(patterns),
+        strictness_(strictness),
+        collector_(std::move(collector)),
+        control_(control),
+        progress_(progress),
+        bounds_(tables, strictness),
+        bounds_figures_(ground_.asks_for_volumes()) {}
+
+  SliceResult run(std::size_t slice) {
+    SubsetWalk walk(static_cast<int>(ground_.size()), form_.components, slice, slices);
+    std::uint64_t reported = 0;
+    while (walk.next()) {
+      if (control_.stop.stop_requested()) {
+        result_.stopped = true;
+        break;
+      }
+      search_subset(walk.subset());
+      constexpr std::uint64_t report_every = 1U << 18U;
+      const std::uint64_t covered = result_.examined + result_.excluded;
+      if (covered - reported >= report_every) {
+        progress_.add(covered - reported);
+        reported = covered;
+      }
+    }
+    progress_.add(result_.examined + result_.excluded - reported);
+    result_.found = std::move(collector_).finish();
+    result_.limit = collector_.limit();
+    return std::move(result_);
+  }
+
+ private:
+  void search_subset(std::span<const std::uint8_t> subset) {
+    const PartPatterns& patterns = patterns_[subset.size() - 1];
+    recipe_.count = static_cast<std::uint8_t>(subset.size());
+    recipe_.candidates = {};
+    recipe_.parts = {};
+    std::ranges::copy(subset, recipe_.candidates.begin());
+    bounds_.choose(subset);
+    const SubsetRating rating = rate_by_extremes(tables_, subset, Taken::all, strictness_);
+    if (rating.broken != 0 || beyond(rating.least_score)) {
+      result_.excluded += patterns.size();
+      return;
+    }
+    for (std::size_t from = 0; from < patterns.size(); from += SubsetBounds::block) {
+      const std::size_t count = std::min(SubsetBounds::block, patterns.size() - from);
+      bounds_.bound_gradings(patterns, from, count);
+      for (std::size_t i = 0; i < count; ++i) {
+        if (bounds_.broken(i) != 0 || beyond(bounds_.score(i)))
+          ++result_.excluded;
+        else
+          examine(patterns, from + i);
+      }
+    }
+  }
+
+  [[nodiscard]] bool beyond(double score) const {
+    const Limit& limit = collector_.limit();
+    return limit.is_set && figure_key(score, 0).score_cell > limit.key.score_cell;
+  }
+
+  void examine(const PartPatterns& patterns, std::size_t pattern) {
+    std::array<double, 6> parts{};
+    for (std::size_t j = 0; j < recipe_.count; ++j) {
+      parts[j] = patterns.row(static_cast<int>(j))[pattern];
+      recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
+    }
+    if (bounds_figures_) {
+      const FigureRanges& figures = bounds_.bound_figures({parts.data(), recipe_.count});
+      if (out(ground_.rate(figures, strictness_), figures)) {
+        ++result_.excluded;
+        return;
+      }
+    }
+    ++result_.examined;
+    doses_.clear();
+    for (std::size_t j = 0; j < recipe_.count; ++j) doses_.push_back({recipe_.candidates[j], parts[j]});
+    ground_.evaluate(doses_, workspace_, scratch_, figures_);
+    const Rating rating = ground_.rate(figures_, strictness_);
+    if (!out(rating, figures_)) collector_.add(entry_of(recipe_, rating, figures_));
+  }
+
+  [[nodiscard]] bool out(const Rating& rating, const FigureRanges& figures) const {
+    return rating.broken != 0 || !rating.within_stock ||
+           collector_.excludes(key_of(rating.score.low, figures.price, false), recipe_);
+  }
+
+  const BoundTables& tables_;
+  const Ground& ground_;
+  const RecipeForm& form_;
+  const std::vector<PartPatterns>& patterns_;
+  Strictness strictness_;
+  Collector collector_;
+  const SearchControl& control_;
+  ProgressCounter& progress_;
+  SubsetBounds bounds_;
+  bool bounds_figures_;
+  WholeRecipe recipe_;
+  std::vector<Dose> doses_;
+  MixEvaluator::Workspace workspace_;
+  RecipeFigures scratch_;
+  FigureRanges figures_;
+  SliceResult result_;
+};
+
+/// One walk over the whole space with `listed` distinct recipes kept below the limit.
+struct Pass {
+  std::vector<Entry> pool;
+  Limit limit;
+  std::uint64_t examined = 0;
+  std::uint64_t excluded = 0;
+  bool stopped = false;
+};
+
+Pass walk_once(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns, Strictness strictness,
+               std::size_t listed, const SearchControl& control, ProgressCounter& progress) {
+  const std::vector<int>& ranks = tables.ground().name_ranks();
+  Pass pass;
+  std::size_t done = 0;
+  for (std::size_t round = first_round; done < slices && !pass.stopped; round *= 3) {
+    const std::size_t count = std::min(round, slices - done);
+    std::vector<SliceResult> results(count);
+    control.runner(count, [&](std::size_t i) {
+      SliceSearch search(tables, form, patterns, strictness, Collector(ranks, listed, pass.pool, pass.limit), control, progress);
+      results[i] = search.run(done + i);
+    });
+    Limit lowest = pass.limit;
+    for (SliceResult& result : results) {
+      pass.pool.insert(pass.pool.end(), result.found.begin(), result.found.end());
+      pass.examined += result.examined;
+      pass.excluded += result.excluded;
+      pass.stopped = pass.stopped || result.stopped;
+      if (result.limit.is_set && !lowest.excludes(result.limit.key, result.limit.recipe, ranks)) lowest = result.limit;
+    }
+    const std::vector<Entry> none;
+    Collector merged(ranks, listed, none, lowest);
+    for (const Entry& entry : pass.pool)
+      if (!merged.excludes(entry.low, entry.recipe)) merged.add(entry);
+    std::vector<Entry> kept = std::move(merged).finish();
+    pass.limit = merged.limit();
+    pass.pool = std::move(kept);
+    done += count;
+  }
+  return pass;
+}
+
+/// Takes recipes in their order, working out exactly only those whose place matters. Empty where the pool's limit cut the list.
+std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, const Pass& pass, Strictness strictness, std::size_t wanted) {
+  const std::vector<int>& ranks = ground.name_ranks();
+  struct Open {
+    FigureKey key;
+    bool settled;
+    WholeRecipe recipe;
+  };
+  const auto later = [&](const Open& a, const Open& b) {
+    if (const auto order = a.key <=> b.key; order != 0) return order > 0;
+    if (a.recipe == b.recipe) return a.settled < b.settled;
+    return comes_before(b.recipe, a.recipe, ranks);
+  };
+  std::priority_queue<Open, std::vector<Open>, decltype(later)> queue(later);
+  for (const Entry& entry : pass.pool) queue.push({entry.low, entry.low == entry.high && !entry.doubtful, entry.recipe});
+  std::vector<WholeRecipe> first;
+  while (!queue.empty() && first.size() < wanted) {
+    const Open open = queue.top();
+    queue.pop();
+    // What is listed already stands before everything that is still open.
+    if (!std::ranges::all_of(first, [&](const WholeRecipe& better) { return distinct(better, open.recipe); })) continue;
+    if (pass.limit.excludes(open.key, open.recipe, ranks)) return std::nullopt;
+    if (open.settled)
+      first.push_back(open.recipe);
+    else if (const auto exact = exact_entry(ground, open.recipe, strictness))
+      queue.push({exact->low, true, open.recipe});
+  }
+  if (first.size() < wanted && pass.limit.is_set) return std::nullopt;
+  return first;
+}
+
+}  // namespace
+
+SubsetWalk::SubsetWalk(int candidates, int components, std::size_t slice, std::size_t slice_count)
+    : candidates_(candidates), components_(std::min(components, candidates)), slices_(slice_count), index_(slice) {}
+
+bool SubsetWalk::next() {
+  if (begun_) index_ += slices_;
+  begun_ = true;
+  while (chosen_ <= components_) {
+    const std::uint64_t count = subset_count(candidates_, chosen_);
+    if (index_ < count) {
+      subset_ = subset_at(candidates_, chosen_, index_);
+      return true;
+    }
+    index_ -= count;
+    ++chosen_;
+  }
+  return false;
+}
+
+std::vector<PartPatterns> part_patterns(int components, int total) {
+  std::vector<PartPatterns> patterns;
+  for (int c = 1; c <= components; ++c) patterns.emplace_back(c, total);
+  return patterns;
+}
+
+std::optional<Entry> exact_entry(const Ground& ground, const WholeRecipe& recipe, Strictness strictness) {
+  const FigureRanges figures = ground.exact(doses_of(recipe));
+  const Rating rating = ground.rate(figures, strictness);
+  if (rating.broken != 0 || !rating.within_stock) return std::nullopt;
+  return entry_of(recipe, rating, figures);
+}
+
+WholeSearchResult search_whole(const BoundTables& tables, const RecipeForm& form, Strictness strictness, std::size_t wanted,
+                               const SearchControl& control, int stage) {
+  const std::vector<PartPatterns> patterns = part_patterns(form.components, form.total);
+  const std::uint64_t whole = recipe_count(static_cast<int>(tables.ground().size()), form.components, form.total);
+  WholeSearchResult result;
+  // A better recipe found late can displace several listed ones; then the limit was too low and the walk is made again with
+  // more to spare.
+  for (std::size_t listed = wanted + 3;; listed = listed < 4 * wanted ? 4 * wanted : std::numeric_limits<std::size_t>::max()) {
+    ProgressCounter progress(control, stage, whole);
+    Pass pass = walk_once(tables, form, patterns, strictness, listed, control, progress);
+    result.examined = pass.examined;
+    result.excluded = pass.excluded;
+    result.stopped = pass.stopped;
+    if (pass.stopped) pass.limit = {};
+    auto first = first_distinct(tables.ground(), pass, strictness, wanted);
+    if (!first) continue;
+    result.recipes = *std::move(first);
+    result.pool = std::move(pass.pool);
+    result.proven = !pass.stopped;
+    return result;
+  }
+}
+
+}  // namespace gritwright::recipe_search

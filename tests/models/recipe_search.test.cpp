@@ -1,0 +1,323 @@
+#include "gritwright/models/recipe_search.hpp"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <numeric>
+#include <thread>
+
+#include "gritwright/models/recipe_space.hpp"
+#include "support/design_cases.hpp"
+#include "support/plain_enumeration.hpp"
+
+using namespace gritwright;
+using namespace gritwright::test;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+std::vector<std::vector<double>> parts_of(const std::vector<RatedRecipe>& recipes) {
+  std::vector<std::vector<double>> list;
+  for (const RatedRecipe& recipe : recipes) list.push_back(recipe.parts);
+  return list;
+}
+
+std::vector<std::vector<double>> parts_of(const std::vector<PlainRecipe>& recipes) {
+  std::vector<std::vector<double>> list;
+  for (const PlainRecipe& recipe : recipes) list.emplace_back(recipe.parts.begin(), recipe.parts.end());
+  return list;
+}
+
+bool same_score(double a, double b) { return a == b || std::abs(a - b) <= 1e-11 * (1 + std::abs(b)); }
+
+void two_threads(std::size_t count, const std::function<void(std::size_t)>& slice) {
+  std::thread other([&] {
+    for (std::size_t i = 1; i < count; i += 2) slice(i);
+  });
+  for (std::size_t i = 0; i < count; i += 2) slice(i);
+  other.join();
+}
+
+/// All minimal sets of hard wishes that cannot hold, by trying every set.
+std::vector<std::vector<std::size_t>> plain_contradictions(const DesignProblem& problem, const PlainEnumeration& all) {
+  std::vector<std::size_t> hard;
+  for (std::size_t w = 0; w < problem.wishes.size(); ++w)
+    if (problem.wishes[w].hard) hard.push_back(w);
+  std::vector<std::vector<std::size_t>> sets;
+  for (std::uint64_t pick = 1; pick < std::uint64_t{1} << hard.size(); ++pick) {
+    std::uint64_t set = 0;
+    std::vector<std::size_t> members;
+    for (std::size_t i = 0; i < hard.size(); ++i) {
+      if ((pick >> i & 1U) == 0) continue;
+      set |= std::uint64_t{1} << hard[i];
+      members.push_back(hard[i]);
+    }
+    if (all.can_hold(set)) continue;
+    const bool minimal = std::all_of(members.begin(), members.end(), [&](std::size_t w) { return all.can_hold(set & ~(std::uint64_t{1} << w)); });
+    if (minimal) sets.push_back(members);
+  }
+  std::sort(sets.begin(), sets.end());
+  return sets;
+}
+
+Candidate bag(const std::string& name, const Grading& grading, double bulk_density_g_l = 1500) {
+  Candidate made;
+  made.component.name = name;
+  made.component.parts = Parts(1);
+  made.component.grain.bulk_density = bulk_g_l(bulk_density_g_l);
+  made.component.sizes = grading;
+  return made;
+}
+
+Grading grading(const std::vector<double>& sizes_mm, const std::vector<double>& passing) {
+  Grading made;
+  for (std::size_t i = sizes_mm.size(); i-- > 0;) {
+    // Of the sieves that nothing or everything passes one is enough.
+    made.points.push_back({aperture_mm(sizes_mm[i]), passing_percent(passing[i])});
+  }
+  return made;
+}
+
+NearestGrading target(const std::vector<double>& sizes_mm, const std::vector<double>& passing) {
+  NearestGrading made;
+  for (std::size_t i = 0; i < sizes_mm.size(); ++i) made.points.push_back({aperture_mm(sizes_mm[i]), passing_percent(passing[i])});
+  return made;
+}
+
+PassingLimits band(const std::vector<double>& sizes_mm, const std::vector<std::pair<double, double>>& limits) {
+  PassingLimits made;
+  for (std::size_t i = 0; i < sizes_mm.size(); ++i)
+    made.limits.push_back({aperture_mm(sizes_mm[i]), passing_percent(limits[i].first), passing_percent(limits[i].second)});
+  return made;
+}
+
+// Class exercises in blending aggregates, as restated in docs/science/grading.md; B of the three-component blend gives no
+// percentage above 4.75 mm other than 100.
+const std::vector<double> three_sieves{19, 12.5, 4.75, 2.36, 0.3, 0.15, 0.075};
+DesignProblem three_component_blend() {
+  DesignProblem problem;
+  problem.candidates = {bag("A", grading(three_sieves, {100, 63, 19, 8, 5, 3, 0})), bag("B", grading(three_sieves, {100, 100, 100, 93, 55, 36, 3})),
+                        bag("C", grading(three_sieves, {100, 100, 100, 100, 100, 97, 88}))};
+  problem.form = {false, 12, 3};
+  return problem;
+}
+const std::vector<double> two_sieves{19, 12.5, 9.5, 2.36, 0.075};
+DesignProblem two_component_blend() {
+  DesignProblem problem;
+  problem.candidates = {bag("A", grading(two_sieves, {100, 100, 100, 100, 12})), bag("B", grading(two_sieves, {100, 98, 77, 9, 0}))};
+  problem.form = {false, 12, 2};
+  return problem;
+}
+
+}  // namespace
+
+TEST_CASE("The best recipe, the list, the counts and the nearest are those of plain enumeration", "[recipe_search][law]") {
+  const unsigned seed = Catch::rngSeed();
+  INFO("seed " << seed);
+  DesignCases cases(seed);
+  int with_recipes = 0, without = 0;
+  for (int run = 0; run < 300; ++run) {
+    const DesignProblem problem = cases.next();
+    if (!check(problem).empty() || !check_tested_sizes(problem).empty()) continue;
+    INFO("case " << run);
+    const auto answer = design(problem);
+    REQUIRE(answer);
+    const PlainEnumeration plain(problem, false);
+    CHECK(answer->proven);
+    CHECK(answer->examined + answer->excluded == plain.count());
+    const auto best = plain.best(10);
+    REQUIRE(parts_of(answer->recipes) == parts_of(best));
+    for (std::size_t i = 0; i < best.size(); ++i) CHECK(same_score(answer->recipes[i].score, best[i].score));
+    ++(best.empty() ? without : with_recipes);
+    if (!best.empty()) continue;
+
+    const auto nearest = PlainEnumeration(problem, true).best(1);
+    REQUIRE(answer->nearest.has_value() == !nearest.empty());
+    if (!answer->nearest) continue;
+    CHECK(parts_of({*answer->nearest}) == parts_of(nearest));
+    CHECK(same_score(answer->nearest->score, nearest.front().score));
+    auto sets = answer->contradictions;
+    std::sort(sets.begin(), sets.end());
+    CHECK(answer->contradictions_complete);
+    CHECK(sets == plain_contradictions(problem, plain));
+  }
+  CHECK(with_recipes > 100);
+  CHECK(without > 10);
+}
+
+TEST_CASE("One and two threads and any order of the candidates give the same answer", "[recipe_search][law]") {
+  DesignCases cases(Catch::rngSeed());
+  for (int run = 0; run < 40; ++run) {
+    DesignProblem problem = cases.next();
+    if (!check(problem).empty() || !check_tested_sizes(problem).empty()) continue;
+    const auto one = design(problem);
+    SearchControl control;
+    control.runner = two_threads;
+    const auto two = design(problem, control);
+    REQUIRE(one);
+    REQUIRE(two);
+    CHECK(parts_of(one->recipes) == parts_of(two->recipes));
+    CHECK(one->examined == two->examined);
+    CHECK(one->contradictions == two->contradictions);
+
+    std::reverse(problem.candidates.begin(), problem.candidates.end());
+    const auto turned = design(problem);
+    REQUIRE(turned);
+    REQUIRE(turned->recipes.size() == one->recipes.size());
+    CHECK(turned->examined == one->examined);
+    for (std::size_t i = 0; i < one->recipes.size(); ++i) {
+      std::vector<double> parts = turned->recipes[i].parts;
+      std::reverse(parts.begin(), parts.end());
+      CHECK(parts == one->recipes[i].parts);
+      CHECK(turned->recipes[i].score == one->recipes[i].score);
+    }
+    CHECK(turned->contradictions == one->contradictions);
+  }
+}
+
+TEST_CASE("Free shares come to the least-squares blends of published exercises", "[recipe_search][published]") {
+  // Shares and sum of squares worked out by solving the normal equations; tolerance: the digits given.
+  DesignProblem three = three_component_blend();
+  three.wishes = {{target(three_sieves, {100, 80, 47.5, 36, 25, 17, 8}), {}, {}, false, 1}};
+  const auto blend = design(three);
+  REQUIRE(blend);
+  REQUIRE_FALSE(blend->recipes.empty());
+  const RatedRecipe& best = blend->recipes.front();
+  CHECK_THAT(best.parts[0], WithinAbs(0.65538, 1e-5));
+  CHECK_THAT(best.parts[1], WithinAbs(0.27796, 1e-5));
+  CHECK_THAT(best.parts[2], WithinAbs(0.06666, 1e-5));
+  CHECK_THAT(best.score * 7, WithinAbs(25.306, 1e-3));
+  CHECK_FALSE(blend->proven);
+
+  DesignProblem two = two_component_blend();
+  two.wishes = {{target(two_sieves, {100, 98, 88, 49, 5.5}), {}, {}, false, 1}};
+  const auto pair = design(two);
+  REQUIRE(pair);
+  CHECK_THAT(pair->recipes.front().parts[0], WithinAbs(0.44195, 1e-5));
+}
+
+TEST_CASE("Published bands are kept by the blends that keep them and by no others", "[recipe_search][published]") {
+  // 45:55 keeps 34-50 % at 2.36 mm, 50:50 breaks it.
+  DesignProblem two = two_component_blend();
+  two.form = {true, 20, 2};
+  two.wishes = {{band({2.36}, {{34, 50}}), {}, {}, true, 1}, {ShareOf{"A"}, 0.45, 0.45, true, 1}};
+  CHECK(design(two)->recipes.size() == 1);
+  two.wishes[1] = {ShareOf{"A"}, 0.5, 0.5, true, 1};
+  const auto broken = design(two);
+  CHECK(broken->recipes.empty());
+  CHECK(broken->contradictions == std::vector<std::vector<std::size_t>>{{0, 1}});
+
+  // .66/.28/.06 keeps the whole band of the three-component exercise.
+  DesignProblem three = three_component_blend();
+  three.wishes = {{band(three_sieves, {{100, 100}, {75, 85}, {40, 55}, {30, 42}, {20, 30}, {12, 22}, {5, 11}}), {}, {}, true, 1},
+                  {ShareOf{"A"}, 0.66, 0.66, true, 1}};
+  CHECK_FALSE(design(three)->recipes.empty());
+}
+
+TEST_CASE("The space is counted as it is walked", "[recipe_search][law]") {
+  CHECK(recipe_count(12, 4, 12) == 283207);
+  CHECK(recipe_count(24, 4, 12) == 5499002);
+  CHECK(recipe_count(40, 4, 12) == 45747430);
+  for (int components = 1; components <= 6; ++components) {
+    for (int total = 1; total <= 12; ++total) {
+      std::uint64_t walked = 0;
+      for (int chosen = 1; chosen <= components; ++chosen) walked += subset_count(7, chosen) * PartPatterns(chosen, total).size();
+      CHECK(recipe_count(7, components, total) == walked);
+    }
+  }
+  std::uint64_t index = 0;
+  for (std::uint8_t a = 0; a < 6; ++a)
+    for (std::uint8_t b = a + 1; b < 6; ++b)
+      for (std::uint8_t c = b + 1; c < 6; ++c) CHECK(subset_at(6, 3, index++) == std::array<std::uint8_t, 6>{a, b, c, 0, 0, 0});
+}
+
+TEST_CASE("A hard wish that no candidate touches is named without a search", "[recipe_search][refuses]") {
+  DesignProblem problem = two_component_blend();
+  problem.form = {true, 6, 2};
+  problem.wishes = {{FinerShare{aperture_mm(9.5)}, {}, 50.0, true, 1}, {FinerShare{aperture_mm(2.36)}, {}, 60.0, true, 1}};
+  const Notes notes = wishes_out_of_reach(problem);
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "design.wish-out-of-reach");
+  CHECK(notes.front().where == "/wishes/0");
+  const auto answer = design(problem);
+  REQUIRE(answer);
+  CHECK(answer->contradictions == std::vector<std::vector<std::size_t>>{{0}});
+  CHECK(answer->nearest.has_value());
+}
+
+TEST_CASE("A wish on a size that no candidate was tested at is refused", "[recipe_search][refuses]") {
+  DesignProblem problem = two_component_blend();
+  problem.wishes = {{FinerShare{aperture_mm(0.05)}, {}, 5.0, false, 1}};
+  // B has nothing below .075 mm and so nothing below .05; A has 12 % there and nobody knows how fine.
+  CHECK(check_tested_sizes(problem).empty());
+  problem.candidates.pop_back();
+  const auto answer = design(problem);
+  REQUIRE_FALSE(answer);
+  CHECK(answer.problems().front().code == "design.size-not-tested");
+  CHECK(answer.problems().front().where.pointer == "/wishes/0/finer_than_mm");
+}
+
+TEST_CASE("A stopped search says so and claims no proof", "[recipe_search]") {
+  DesignCases cases(Catch::rngSeed());
+  DesignProblem problem = cases.next();
+  while (!check(problem).empty() || !check_tested_sizes(problem).empty()) problem = cases.next();
+  std::stop_source source;
+  source.request_stop();
+  SearchControl control;
+  control.stop = source.get_token();
+  const auto answer = design(problem, control);
+  REQUIRE(answer);
+  CHECK(answer->stopped);
+  CHECK_FALSE(answer->proven);
+}
+
+TEST_CASE("Progress counts up to the whole space", "[recipe_search]") {
+  DesignProblem problem = two_component_blend();
+  problem.form = {true, 12, 2};
+  problem.wishes = {{FinerShare{aperture_mm(2.36)}, {}, 40.0, false, 1}};
+  SearchProgress last;
+  SearchControl control;
+  control.progress = [&](const SearchProgress& progress) { last = progress; };
+  const auto answer = design(problem, control);
+  REQUIRE(answer);
+  CHECK(last.covered == last.whole);
+  CHECK(last.whole == recipe_count(2, 2, 12));
+}
+
+TEST_CASE("What is listed first stays first until a wish has moved by its room", "[recipe_search][law]") {
+  DesignProblem problem = two_component_blend();
+  problem.form = {true, 8, 2};
+  problem.wishes = {{FinerShare{aperture_mm(2.36)}, 45.0, {}, false, 1}, {FinerShare{aperture_mm(0.075)}, {}, 4.0, false, 1}};
+  const auto answer = design(problem);
+  REQUIRE(answer);
+  bool moved_one = false;
+  for (const WishRoom& room : answer->room) {
+    if (!room.stricter) continue;
+    for (const double share : {0.99, 1.01}) {
+      DesignProblem other = problem;
+      Wish& wish = other.wishes[room.wish];
+      if (wish.least) *wish.least += share * *room.stricter;
+      if (wish.most) *wish.most -= share * *room.stricter;
+      if (!check(other).empty()) continue;
+      moved_one = true;
+      const auto again = design(other);
+      REQUIRE(again);
+      const auto rank = [&](const DesignAnswer& in, const std::vector<double>& parts) {
+        const auto list = parts_of(in.recipes);
+        return std::find(list.begin(), list.end(), parts) - list.begin();
+      };
+      CHECK((rank(*again, answer->recipes.front().parts) == 0) == (share < 1));
+    }
+  }
+  CHECK(moved_one);
+}
+
+TEST_CASE("Free shares of the same bags never score worse than the best whole parts by the cost of rounding", "[recipe_search][law]") {
+  DesignProblem problem = three_component_blend();
+  problem.wishes = {{target(three_sieves, {100, 80, 47.5, 36, 25, 17, 8}), {}, {}, false, 1}};
+  const auto free = design(problem);
+  problem.form = {true, 12, 3};
+  const auto whole = design(problem);
+  REQUIRE(whole);
+  REQUIRE(whole->rounding_cost);
+  CHECK_THAT(whole->recipes.front().score - *whole->rounding_cost, WithinAbs(free->recipes.front().score, 1e-6));
+}
