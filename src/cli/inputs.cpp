@@ -80,6 +80,12 @@ Result<MixFile> mix_from(const std::string& path, std::istream& standard_input) 
   });
 }
 
+Result<DesignProblemFile> design_problem_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_design_problem(text, shown_name(path), sources);
+  });
+}
+
 Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input) {
   return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
     return read_container(text, shown_name(path), sources);

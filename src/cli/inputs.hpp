@@ -6,6 +6,7 @@
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/formats/component_sources.hpp"
 #include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/design_problem_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
@@ -30,6 +31,7 @@ namespace gritwright::cli {
 [[nodiscard]] Result<std::filesystem::path> catalogue_folder();
 
 [[nodiscard]] Result<MixFile> mix_from(const std::string& path, std::istream& standard_input);
+[[nodiscard]] Result<DesignProblemFile> design_problem_from(const std::string& path, std::istream& standard_input);
 [[nodiscard]] Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input);
 
 [[nodiscard]] Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input);

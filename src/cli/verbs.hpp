@@ -7,6 +7,7 @@ namespace gritwright::cli {
 
 std::unique_ptr<Verb> calibrate_verb();
 std::unique_ptr<Verb> catalogue_verb();
+std::unique_ptr<Verb> design_verb();
 std::unique_ptr<Verb> grade_verb();
 std::unique_ptr<Verb> mix_verb();
 std::unique_ptr<Verb> pot_verb();

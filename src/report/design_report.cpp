@@ -1,0 +1,155 @@
+#include "gritwright/report/design_report.hpp"
+
+#include <fmt/format.h>
+
+#include "gritwright/report/mix_report.hpp"
+
+namespace gritwright {
+
+namespace {
+
+std::string significant(double value) { return fmt::format("{:.4g}", value); }
+
+/// An amount in a wish's own unit.
+std::string amount_text(const WishFigure& figure, double amount, UnitSystem units) {
+  struct {
+    double value;
+    UnitSystem system;
+    std::string operator()(const PassingLimits&) const { return percent_text(value / 100); }
+    std::string operator()(const NearestGrading&) const { return percent_text(value / 100); }
+    std::string operator()(const BandShare&) const { return percent_text(value / 100); }
+    std::string operator()(const FinerShare&) const { return percent_text(value / 100); }
+    std::string operator()(const FigureInPot& in_pot) const {
+      return in_pot.figure == PotFigure::wet_mass ? density_text(value, system) : percent_text(value);
+    }
+    std::string operator()(const ExchangeCapacity&) const { return significant(value) + " meq/L"; }
+    std::string operator()(const MixPrice&) const { return significant(value) + " a litre"; }
+    std::string operator()(const ShareOf&) const { return percent_text(value); }
+  } told{amount, units};
+  return std::visit(told, figure);
+}
+
+std::string figure_text(const WishFigure& figure, UnitSystem units) {
+  struct {
+    UnitSystem system;
+    std::string operator()(const PassingLimits& band) const { return fmt::format("grading within limits at {} sizes", band.limits.size()); }
+    std::string operator()(const NearestGrading& grading) const { return fmt::format("grading near {} points", grading.points.size()); }
+    std::string operator()(const BandShare& band) const { return size_text(band.from, system) + " to " + size_text(band.to, system); }
+    std::string operator()(const FinerShare& finer) const { return "finer than " + size_text(finer.size, system); }
+    std::string operator()(const FigureInPot& in_pot) const {
+      switch (in_pot.figure) {
+        case PotFigure::air_filled_porosity: return "air in " + in_pot.pot;
+        case PotFigure::container_capacity: return "water in " + in_pot.pot;
+        case PotFigure::available_in_pot: return "available water in " + in_pot.pot;
+        case PotFigure::wet_mass: return "wet mass in " + in_pot.pot;
+      }
+      return {};
+    }
+    std::string operator()(const ExchangeCapacity&) const { return "exchange capacity"; }
+    std::string operator()(const MixPrice&) const { return "price"; }
+    std::string operator()(const ShareOf& share) const { return "share of " + share.name; }
+  } told{units};
+  return std::visit(told, figure);
+}
+
+std::string parts_text(const DesignProblem& problem, const RatedRecipe& recipe) {
+  std::string text;
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    text += (text.empty() ? "" : ", ") +
+            (problem.form.whole ? significant(recipe.parts[i]) : percent_text(recipe.parts[i])) + " " + problem.candidates[i].component.name;
+  }
+  return text;
+}
+
+std::string misses_text(const DesignProblem& problem, const RatedRecipe& recipe, UnitSystem units) {
+  std::string text;
+  for (std::size_t i = 0; i < recipe.misses.size(); ++i)
+    if (recipe.misses[i].violation > 0)
+      text += "    misses " + wish_text(problem.wishes[i], units) + " by " +
+              amount_text(problem.wishes[i].figure, recipe.misses[i].amount, units) + '\n';
+  return text;
+}
+
+std::string recipe_text(const DesignProblem& problem, const RatedRecipe& recipe, const std::string& rank, UnitSystem units) {
+  std::string text = rank + parts_text(problem, recipe) + "  (score " + significant(recipe.score) +
+                     (recipe.price ? ", " + significant(recipe.price->value()) + " a litre" : "") + ")\n" +
+                     misses_text(problem, recipe, units);
+  std::string binding;
+  for (const std::size_t wish : recipe.binding)
+    if (!(recipe.misses[wish].violation > 0)) binding += (binding.empty() ? "" : "; ") + wish_text(problem.wishes[wish], units);
+  if (!binding.empty()) text += "    right at the limit: " + binding + '\n';
+  for (const std::size_t candidate : recipe.used_up) text += "    uses up " + problem.candidates[candidate].component.name + '\n';
+  for (const auto& [name, water] : recipe.pots) text += "    " + name + ": " + pot_water_text(water, units);
+  return text;
+}
+
+std::string sets_text(const DesignProblem& problem, const DesignAnswer& answer, UnitSystem units) {
+  std::string text;
+  for (const auto& set : answer.contradictions) {
+    std::string wishes;
+    for (const std::size_t wish : set) wishes += (wishes.empty() ? "" : "; ") + wish_text(problem.wishes[wish], units);
+    text += (set.size() == 1 ? "cannot hold: " : "cannot hold together: ") + wishes + '\n';
+  }
+  return text;
+}
+
+std::string proof_text(const DesignProblem& problem, const DesignAnswer& answer) {
+  if (!problem.form.whole) return "";
+  std::string text = fmt::format("{} recipes worked out, {} excluded by bounds", answer.examined, answer.excluded);
+  if (answer.proven) return text + ": proven best\n";
+  text += ": not proven best";
+  if (answer.gap) text += "; the best score may be lower by up to " + significant(*answer.gap);
+  return text + '\n';
+}
+
+std::string room_text(const DesignProblem& problem, const DesignAnswer& answer, UnitSystem units) {
+  std::string text;
+  for (const WishRoom& room : answer.room) {
+    const WishFigure& figure = problem.wishes[room.wish].figure;
+    std::string moves;
+    if (room.stricter) moves += amount_text(figure, *room.stricter, units) + " stricter";
+    if (room.looser) moves += (moves.empty() ? "" : " or ") + amount_text(figure, *room.looser, units) + " looser";
+    if (!moves.empty()) text += "another recipe comes first with " + wish_text(problem.wishes[room.wish], units) + " " + moves + '\n';
+  }
+  return text;
+}
+
+}  // namespace
+
+std::string wish_text(const Wish& wish, UnitSystem units) {
+  std::string text = figure_text(wish.figure, units);
+  if (wish.least) text += " at least " + amount_text(wish.figure, *wish.least, units);
+  if (wish.most) text += std::string(wish.least ? " and" : "") + " at most " + amount_text(wish.figure, *wish.most, units);
+  return text;
+}
+
+std::string design_text(const DesignProblem& problem, const DesignAnswer& answer, UnitSystem units) {
+  std::string text;
+  int rank = 0;
+  for (const RatedRecipe& recipe : answer.recipes) text += recipe_text(problem, recipe, fmt::format("{:2}. ", ++rank), units);
+  if (answer.recipes.empty()) {
+    text += "no recipe holds every hard wish\n" + sets_text(problem, answer, units);
+    if (answer.nearest) text += recipe_text(problem, *answer.nearest, "nearest: ", units);
+  }
+  if (answer.rounding_cost) text += "whole parts instead of free shares cost " + significant(*answer.rounding_cost) + " of score\n";
+  return text + room_text(problem, answer, units) + proof_text(problem, answer);
+}
+
+std::vector<Explanation> explain_design() {
+  return {{"score",
+           "sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a "
+           "price limit; limits and gradings by root mean square over their apertures",
+           {},
+           "docs/science/recipe-search.md"},
+          {"order", "score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; "
+                    "a recipe is listed if some component differs by 10 points of loose volume from every better one listed",
+           {},
+           "docs/science/recipe-search.md"},
+          {"proven", "examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, "
+                     "puts it behind the list",
+           {},
+           "docs/science/recipe-search.md"}};
+}
+
+}  // namespace gritwright
