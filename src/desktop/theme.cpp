@@ -2,8 +2,9 @@
 
 #include <QApplication>
 #include <QFont>
-#include <QStyleFactory>
 #include <cmath>
+
+#include "theme_style.hpp"
 
 namespace gritwright::desktop {
 
@@ -57,7 +58,7 @@ QPalette palette_of(const Basics& basics) {
 const ThemeColours& light_colours() {
   static const ThemeColours colours{
       palette_of({"#f5f4ef", "#fffefb", "#f1efe8", "#20241f", "#555c52", "#1d6350", "#ffffff", "#eae8df", "#c3c2b6"}),
-      "#555c52", "#a1221b", "#fbe4df", "#f7edcf", "#fbfaf6", "#dcdacf", "#e3e1d8", "#d9e8df", "#20241f",
+      "#555c52", "#a1221b", "#fbe4df", "#f7edcf", "#fbfaf6", "#dcdacf", "#87867a", "#e3e1d8", "#d9e8df", "#20241f",
       {CurveLook{"#1b5c9e", Qt::SolidLine, Marker::circle}, CurveLook{"#b3470c", Qt::DashLine, Marker::square},
        CurveLook{"#00756a", Qt::DotLine, Marker::triangle}, CurveLook{"#86368c", Qt::DashDotLine, Marker::diamond},
        CurveLook{"#735a00", Qt::DashDotDotLine, Marker::cross}}};
@@ -67,7 +68,7 @@ const ThemeColours& light_colours() {
 const ThemeColours& dark_colours() {
   static const ThemeColours colours{
       palette_of({"#1d211f", "#161918", "#20251f", "#e9ece8", "#aab4ac", "#63c3a2", "#10201a", "#2a302d", "#454d48"}),
-      "#aab4ac", "#ffa294", "#47241f", "#3d371f", "#222725", "#39413c", "#333a36", "#24392f", "#f2f4f1",
+      "#aab4ac", "#ffa294", "#47241f", "#3d371f", "#222725", "#39413c", "#6f7b74", "#333a36", "#24392f", "#f2f4f1",
       {CurveLook{"#79b2f2", Qt::SolidLine, Marker::circle}, CurveLook{"#f0a068", Qt::DashLine, Marker::square},
        CurveLook{"#54cbb6", Qt::DotLine, Marker::triangle}, CurveLook{"#d89ae0", Qt::DashDotLine, Marker::diamond},
        CurveLook{"#d8bd48", Qt::DashDotDotLine, Marker::cross}}};
@@ -77,7 +78,7 @@ const ThemeColours& dark_colours() {
 const ThemeColours& high_contrast_colours() {
   static const ThemeColours colours{
       palette_of({"#000000", "#000000", "#000000", "#ffffff", "#ffffff", "#ffe14d", "#000000", "#000000", "#ffffff"}),
-      "#ffffff", "#ffb3a8", "#3a0000", "#2a2600", "#000000", "#ffffff", "#5a5a5a", "#1f3d2f", "#ffffff",
+      "#ffffff", "#ffb3a8", "#3a0000", "#2a2600", "#000000", "#ffffff", "#ffffff", "#5a5a5a", "#1f3d2f", "#ffffff",
       {CurveLook{"#8cc2ff", Qt::SolidLine, Marker::circle}, CurveLook{"#ffb37a", Qt::DashLine, Marker::square},
        CurveLook{"#6fe3cf", Qt::DotLine, Marker::triangle}, CurveLook{"#eab6f0", Qt::DashDotLine, Marker::diamond},
        CurveLook{"#ffe14d", Qt::DashDotDotLine, Marker::cross}}};
@@ -111,7 +112,7 @@ const ThemeColours& current_colours() { return colours(theme_in_use()); }
 void apply_theme(QApplication& application, Theme theme, int text_percent) {
   static const double system_size = application.font().pointSizeF();
   theme_in_use() = theme;
-  application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  application.setStyle(new ThemeStyle);
   const ThemeColours& chosen = colours(theme);
   application.setPalette(chosen.palette);
   QFont font = application.font();

@@ -24,6 +24,7 @@ struct ThemeColours {
   QColor caution_fill;
   QColor card;        ///< behind groups of fields
   QColor card_edge;
+  QColor field_edge;  ///< around what can be typed into or moved, 3:1 against the window
   QColor grid;        ///< lines of a chart
   QColor band;        ///< the wanted band
   QColor blend;       ///< the mix's own curve

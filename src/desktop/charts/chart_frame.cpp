@@ -112,7 +112,8 @@ void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
     const QString label = QLocale().toString(percent);
     painter.drawText(QPointF(plot.left() - gap - metrics.horizontalAdvance(label), y + metrics.ascent() / 2 - 1), label);
   }
-  const QString title = Text::tr("percent passing");
+  QString title = Text::tr("percent passing");
+  if (metrics.horizontalAdvance(title) > plot.height()) title = QStringLiteral("%");
   painter.save();
   painter.translate(gap / 2 + metrics.ascent(), plot.center().y() + metrics.horizontalAdvance(title) / 2);
   painter.rotate(-90);

@@ -2,7 +2,6 @@
 
 #include <QHeaderView>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableWidget>
@@ -12,6 +11,7 @@
 #include "text.hpp"
 #include "widgets/card_grid.hpp"
 #include "widgets/caution_bar.hpp"
+#include "widgets/column_scroll.hpp"
 #include "widgets/field_form.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/grain_form.hpp"
@@ -21,19 +21,6 @@
 #include "widgets/sieve_table.hpp"
 
 namespace gritwright::desktop {
-
-namespace {
-
-QScrollArea* scrolling(QWidget* content, QWidget* parent) {
-  auto* area = new QScrollArea(parent);
-  area->setWidget(content);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
-}
-
-}  // namespace
 
 MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
   auto* layout = new QVBoxLayout(this);
@@ -75,11 +62,11 @@ QWidget* MixPage::inputs() {
   tabs_->setAccessibleName(tr("What is typed"));
   tabs_->setDocumentMode(true);
   sheet_ = new SheetEditor(bench_, tabs_);
-  tabs_->addTab(scrolling(sheet_, tabs_), tr("Sieve test"));
-  tabs_->addTab(scrolling(new GrainForm(bench_, tabs_), tabs_), tr("Grain"));
-  tabs_->addTab(scrolling(new PotForm(bench_, tabs_), tabs_), tr("Pot"));
+  tabs_->addTab(sheet_, tr("Sieve test"));
+  tabs_->addTab(new GrainForm(bench_, tabs_), tr("Grain"));
+  tabs_->addTab(new PotForm(bench_, tabs_), tr("Pot"));
   layout->addWidget(tabs_, 1);
-  return scrolling(column, this);
+  return new ColumnScroll(column, this);
 }
 
 QWidget* MixPage::band_row(QWidget* parent) {
@@ -140,7 +127,7 @@ QWidget* MixPage::answers() {
   notes_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   notes_->setFocusPolicy(Qt::NoFocus);
   grid->set_below(notes_);
-  column->addWidget(scrolling(grid, column));
+  column->addWidget(new ColumnScroll(grid, column));
   column->setSizes({400, 400});
   return column;
 }

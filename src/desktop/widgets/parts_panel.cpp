@@ -8,6 +8,7 @@
 #include <QSlider>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "charts/curve_look.hpp"
 #include "field_form.hpp"
@@ -20,6 +21,7 @@ namespace {
 
 constexpr int steps_per_part = 10;
 constexpr int most_parts = 10;
+constexpr int longest_name = 22;  // signs, then it is shortened in the middle
 
 /// A slider in tenths of a part that keyboards move by half a part.
 class PartsSlider : public QSlider {
@@ -41,6 +43,7 @@ PartsPanel::PartsPanel(Bench& bench, QWidget* parent) : QFrame(parent), bench_(b
   layout->setSpacing(4);
   auto* heading = new QLabel(tr("Components, in parts of loose litres"), this);
   heading->setProperty("role", "heading");
+  heading->setWordWrap(true);
   layout->addWidget(heading);
   list_->setSpacing(2);
   layout->addLayout(list_);
@@ -65,7 +68,6 @@ PartsPanel::Row PartsPanel::make_row(int index) {
   row.choose->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   row.choose->setIconSize(QSize(34, 16));
   row.choose->setMinimumHeight(28);
-  row.choose->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   group_->addButton(row.choose, index);
   row.slider = new PartsSlider(row.widget);
   row.slider->setObjectName(QStringLiteral("parts_slider_%1").arg(index + 1));
@@ -75,7 +77,6 @@ PartsPanel::Row PartsPanel::make_row(int index) {
     return at < state.components.size() ? &state.components[at].parts : nullptr;
   }, row.widget);
   row.parts->setObjectName(QStringLiteral("parts_%1").arg(index + 1));
-  row.parts->setFixedWidth(QFontMetrics(font()).horizontalAdvance(QStringLiteral("00.00")) + 16);
   row.parts->setMinimumHeight(26);
   row.fault = new QLabel(row.widget);
   row.fault->setProperty("role", "fault");
@@ -93,8 +94,7 @@ PartsPanel::Row PartsPanel::make_row(int index) {
   grid->addWidget(row.slider, 0, 1);
   grid->addWidget(row.parts, 0, 2);
   grid->addWidget(row.fault, 1, 0, 1, 3);
-  grid->setColumnStretch(0, 3);
-  grid->setColumnStretch(1, 4);
+  grid->setColumnStretch(1, 1);
   return row;
 }
 
@@ -119,8 +119,8 @@ void PartsPanel::refresh() {
     const ComponentSheet& component = bench_.state().components[i];
     const Row& row = rows_[i];
     const QString name = component.name.trimmed().isEmpty() ? tr("component %1").arg(i + 1) : component.name;
-    if (row.choose->text() != name || row.choose->icon().isNull()) {
-      row.choose->setText(name);
+    if (row.choose->toolTip() != tr("Show the sheet of %1").arg(name) || row.choose->icon().isNull()) {
+      row.choose->setText(fontMetrics().elidedText(name, Qt::ElideMiddle, longest_name * fontMetrics().averageCharWidth()));
       row.choose->setIcon(swatch(look_of(static_cast<int>(i)), row.choose->iconSize(), devicePixelRatioF()));
       row.choose->setAccessibleName(tr("Show the sheet of %1").arg(name));
       row.choose->setToolTip(tr("Show the sheet of %1").arg(name));
@@ -137,6 +137,17 @@ void PartsPanel::refresh() {
     row.fault->setText(fault);
     row.fault->setVisible(!fault.isEmpty());
     row.parts->setAccessibleDescription(fault);
+  }
+  line_up();
+}
+
+void PartsPanel::line_up() {
+  int widest = 0;
+  for (const Row& row : rows_) widest = std::max(widest, row.choose->sizeHint().width());
+  const int digits = fontMetrics().horizontalAdvance(QStringLiteral("00.00")) + 16;
+  for (const Row& row : rows_) {
+    row.choose->setFixedWidth(widest);
+    row.parts->setFixedWidth(digits);
   }
 }
 
@@ -168,7 +179,7 @@ void PartsPanel::remove_component() {
 
 void PartsPanel::changeEvent(QEvent* event) {
   QFrame::changeEvent(event);
-  if (event->type() != QEvent::PaletteChange) return;
+  if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
   for (const Row& row : rows_) row.choose->setIcon(QIcon());
   refresh();
 }

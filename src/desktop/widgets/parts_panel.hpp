@@ -38,6 +38,8 @@ class PartsPanel : public QFrame {
 
   void build();
   void refresh();
+  /// One column for the names, one for the sliders, over all rows.
+  void line_up();
   Row make_row(int index);
 
   Bench& bench_;

@@ -64,7 +64,6 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
   });
   layout->addWidget(sample_);
   table_->setObjectName(QStringLiteral("sieve_table"));
-  table_->setMinimumHeight(150);
   layout->addWidget(table_, 1);
   balance_->setObjectName(QStringLiteral("balance"));
   balance_->setWordWrap(true);

@@ -59,7 +59,7 @@ SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), benc
   horizontalHeader()->setStretchLastSection(true);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setSectionsClickable(false);
-  setHorizontalScrollMode(ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setAccessibleName(tr("Sieve stack"));
   setAccessibleDescription(tr("One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan."));
   const auto shown_columns = [this] {
@@ -70,6 +70,7 @@ SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), benc
   connect(&bench_, &Bench::units_changed, this, shown_columns);
   connect(model_, &QAbstractItemModel::modelReset, this, [this, shown_columns] {
     shown_columns();
+    fit_rows();
     setCurrentIndex(model_->index(0, SieveTableModel::retained));
   });
   shown_columns();
@@ -80,13 +81,23 @@ SieveTable::SieveTable(Bench& bench, QWidget* parent) : QTableView(parent), benc
 void SieveTable::fit_columns() {
   const QFontMetrics metrics(font());
   const int digit = metrics.horizontalAdvance(u'0');
+  int columns = 0;
   for (int column = 0; column < SieveTableModel::check; ++column) {
     const QString heading = model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
-    setColumnWidth(column, std::max(metrics.horizontalAdvance(heading) + 2 * digit, 7 * digit));
+    const int width = std::max(metrics.horizontalAdvance(heading) + 2 * digit, 7 * digit);
+    setColumnWidth(column, width);
+    if (!isColumnHidden(column)) columns += width;
   }
+  // Room for every column and the beginning of the checks, so that nothing scrolls sideways.
+  setMinimumWidth(columns + 10 * digit + 2 * frameWidth());
 }
 
-void SieveTable::fit_rows() { verticalHeader()->setDefaultSectionSize(std::max(24, QFontMetrics(font()).height() + 8)); }
+void SieveTable::fit_rows() {
+  verticalHeader()->setDefaultSectionSize(std::max(24, QFontMetrics(font()).height() + 8));
+  // The whole of a usual stack is in view without a second scroll bar inside the page's own.
+  const int rows = std::clamp(model_->rowCount(), 4, 9);
+  setMinimumHeight(rows * verticalHeader()->defaultSectionSize() + horizontalHeader()->sizeHint().height() + 2 * frameWidth());
+}
 
 void SieveTable::changeEvent(QEvent* event) {
   QTableView::changeEvent(event);

@@ -1,0 +1,51 @@
+#include "theme_style.hpp"
+
+#include <QPainter>
+#include <QStyleOption>
+
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+ThemeStyle::ThemeStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+void ThemeStyle::draw_edge(const QStyleOption* option, QRect rect, QPainter* painter) const {
+  const bool focused = (option->state & State_HasFocus) && (option->state & State_Enabled);
+  painter->save();
+  painter->setRenderHint(QPainter::Antialiasing);
+  painter->setPen(QPen(focused ? current_colours().palette.color(QPalette::Highlight) : current_colours().field_edge, focused ? 2 : 1));
+  painter->setBrush(Qt::NoBrush);
+  const double inset = focused ? 1.0 : 0.5;
+  painter->drawRoundedRect(QRectF(rect).adjusted(inset, inset, -inset, -inset), 2, 2);
+  painter->restore();
+}
+
+void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
+  QProxyStyle::drawPrimitive(element, option, painter, widget);
+  const bool field = element == PE_FrameLineEdit || element == PE_IndicatorCheckBox || element == PE_IndicatorRadioButton;
+  const bool button = element == PE_PanelButtonCommand || (element == PE_PanelButtonTool && !(option->state & State_AutoRaise));
+  const bool chosen = element == PE_PanelButtonTool && (option->state & State_On);
+  if (field || button || chosen) draw_edge(option, option->rect, painter);
+}
+
+void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
+  QProxyStyle::drawControl(element, option, painter, widget);
+  if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;
+  painter->fillRect(QRect(option->rect.left() + 2, option->rect.top() + 1, option->rect.width() - 4, 2), current_colours().palette.color(QPalette::Highlight));
+}
+
+void ThemeStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter, const QWidget* widget) const {
+  QProxyStyle::drawComplexControl(control, option, painter, widget);
+  if (control == CC_ComboBox) return draw_edge(option, option->rect, painter);
+  if (control != CC_Slider) return;
+  const QRect groove = subControlRect(control, option, SC_SliderGroove, widget);
+  const QRect handle = subControlRect(control, option, SC_SliderHandle, widget);
+  painter->save();
+  painter->setPen(QPen(current_colours().field_edge, 1));
+  const int middle = groove.center().y();
+  if (handle.right() + 1 < groove.right()) painter->drawLine(handle.right() + 1, middle, groove.right(), middle);
+  painter->restore();
+  draw_edge(option, handle, painter);
+}
+
+}  // namespace gritwright::desktop

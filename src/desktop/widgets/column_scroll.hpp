@@ -1,0 +1,18 @@
+#pragma once
+#include <QScrollArea>
+
+namespace gritwright::desktop {
+
+/// A column that scrolls up and down only: it is never narrower than what stands in it, so that large text is not cut at the side.
+class ColumnScroll : public QScrollArea {
+  Q_OBJECT
+ public:
+  explicit ColumnScroll(QWidget* content, QWidget* parent = nullptr);
+
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+};
+
+}  // namespace gritwright::desktop
