@@ -23,6 +23,17 @@ std::array<double, 4> cubic_through(double before, double low, double high, doub
   return {low, high - before / 3 - low / 2 - after / 6, (before + high) / 2 - low, (after - before) / 6 + (low - high) / 2};
 }
 
+/// Four running sums side by side: one alone waits for each addition to end before the next begins.
+template <class Term>
+double sum_of(const LogSizes& sizes, Term term) {
+  static_assert(std::tuple_size_v<LogSizes> % 4 == 0);
+  std::array<double, 4> sums{};
+  for (std::size_t i = 0; i < sizes.size(); i += 4) {
+    for (std::size_t lane = 0; lane < 4; ++lane) sums[lane] += term(sizes[i + lane]);
+  }
+  return (sums[0] + sums[1]) + (sums[2] + sums[3]);
+}
+
 }  // namespace
 
 LogSizes equal_volume_log_sizes(std::span<const double> log_sizes_mm, std::span<const double> shares_finer) {
@@ -85,21 +96,29 @@ SaturationKernel SaturationKernel::at_head(Depth head, double n) {
   });
 }
 
+double SaturationKernel::in_table(double position) const {
+  const auto index = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(position));
+  const double u = position - static_cast<double>(static_cast<std::ptrdiff_t>(index));
+  const std::array<double, 4>& c = cubics_[index];
+  return (c[0] + u * c[1]) + (u * u) * (c[2] + u * c[3]);
+}
+
 double SaturationKernel::at(double log_alpha) const {
   const double position = (log_alpha - log_least) / log_step;
   if (!(position >= 0 && position < intervals)) return exact_(log_alpha);
-  const auto index = static_cast<std::size_t>(position);
-  const double u = position - static_cast<double>(index);
-  const std::array<double, 4>& c = cubics_[index];
-  return c[0] + u * (c[1] + u * (c[2] + u * c[3]));
+  return in_table(position);
 }
 
 double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spread) const {
-  const double log_mean = std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(sizes.size());
+  const auto count = static_cast<double>(sizes.size());
+  const double log_mean = sum_of(sizes, [](double size) { return size; }) / count;
   const double shift = (1 - spread) * log_mean - std::log(k_cm_mm);
-  double sum = 0;
-  for (double size : sizes) sum += at(spread * size + shift);
-  return sum / static_cast<double>(sizes.size());
+  const double scale = spread / log_step;
+  const double offset = (shift - log_least) / log_step;
+  // Sizes rise, so the two ends tell whether all of them lie in the table.
+  const bool all_in_table = scale * sizes.front() + offset >= 0 && scale * sizes.back() + offset < intervals;
+  if (all_in_table) return sum_of(sizes, [&](double size) { return in_table(scale * size + offset); }) / count;
+  return sum_of(sizes, [&](double size) { return at(spread * size + shift); }) / count;
 }
 
 }  // namespace gritwright

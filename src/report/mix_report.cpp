@@ -68,6 +68,11 @@ std::string pot_water_text(const PotWater& water, UnitSystem units) {
     text += "with the bottom layer the mix drains to a suction of " + depth_text(layer->interface_head, units) +
             "; without it: air " + percent_text(layer->air_without.value()) + ", water " +
             percent_text(layer->capacity_without.value()) + '\n';
+    const auto litres = [](const std::optional<PotVolume>& volume) {
+      return number(volume, [](PotVolume v) { return in_ml(v) / 1000; });
+    };
+    text += "water in the whole pot " + volume_text(litres(layer->water_with), units) + " with the layer, " +
+            volume_text(litres(layer->water_without), units) + " without\n";
   }
   return text;
 }
