@@ -145,8 +145,9 @@ void MainWindow::make_view_menu() {
     });
   };
   go("action_show_sheet", tr("&Sieve test"), tr("Ctrl+Shift+1"), &MixPage::show_sheet);
-  go("action_show_grain", tr("&Grain"), tr("Ctrl+Shift+2"), &MixPage::show_grain);
-  go("action_show_pot", tr("&Pot"), tr("Ctrl+Shift+3"), &MixPage::show_pot);
+  go("action_show_verdict", tr("&Verdict on the bag"), tr("Ctrl+Shift+2"), &MixPage::show_verdict);
+  go("action_show_grain", tr("&Grain"), tr("Ctrl+Shift+3"), &MixPage::show_grain);
+  go("action_show_pot", tr("&Pot"), tr("Ctrl+Shift+4"), &MixPage::show_pot);
   go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), &MixPage::show_band);
   QAction* table = action(menu, "action_chart_table", tr("Chart as a &table"), QKeySequence(tr("Ctrl+T")));
   table->setCheckable(true);

@@ -40,6 +40,8 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
     window.open_demonstration();
     window.mix_page().show_sheet();
     shoot("mix");
+    window.mix_page().show_verdict();
+    shoot("mix_verdict");
     window.mix_page().show_grain();
     shoot("mix_grain");
     window.mix_page().show_pot();

@@ -54,6 +54,22 @@ std::vector<Explanation> explain_blend(const Grading& grading, const std::option
   return list;
 }
 
+std::vector<Explanation> explain(const BagVerdict& judged) {
+  const auto size = [](Aperture aperture) { return size_text(aperture, UnitSystem::metric); };
+  const auto share = [](MassShare value) { return percent_text(value.value()); };
+  const std::pair<std::string, std::string> ends{"band", size(judged.band.from) + " to " + size(judged.band.to)};
+  const std::string source = "docs/science/grading.md";
+  std::string openings;
+  for (const Aperture& opening : judged.openings) openings += (openings.empty() ? "" : ", ") + size(opening);
+  std::vector<std::pair<std::string, std::string>> kept{{"openings", openings.empty() ? "none" : openings}};
+  if (judged.kept) kept.emplace_back("kept, by mass", share(*judged.kept));
+  return {{"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source},
+          {"finer", "passing at the band's fine end, by mass", {ends}, source},
+          {"coarser", "1 - passing at the band's coarse end, by mass", {ends}, source},
+          {"usable", "loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown", kept,
+           "plitt-1971; docs/science/packing.md"}};
+}
+
 std::string explanation_text(const std::vector<Explanation>& explanations) {
   std::string text;
   for (const Explanation& explanation : explanations) {

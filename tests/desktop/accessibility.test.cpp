@@ -39,6 +39,8 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   open.window.show_bench();
   open.trigger("action_show_sheet");
   view("sieve test");
+  open.trigger("action_show_verdict");
+  view("verdict");
   open.trigger("action_show_grain");
   view("grain");
   open.trigger("action_show_pot");

@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/screening.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 
@@ -25,6 +26,9 @@ struct Explanation {
 
 /// Sizes, uniformity and band shares of a blend's curve. Keys d10, d50, d90, cu, in_band, finer.
 [[nodiscard]] std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band);
+
+/// Shares and usable litres of a judged bag. Keys in_band, finer, coarser, usable.
+[[nodiscard]] std::vector<Explanation> explain(const BagVerdict& judged);
 
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);

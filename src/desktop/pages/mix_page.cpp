@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QSplitter>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -19,6 +20,7 @@
 #include "widgets/pot_form.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/verdict_panel.hpp"
 
 namespace gritwright::desktop {
 
@@ -63,6 +65,8 @@ QWidget* MixPage::inputs() {
   tabs_->setDocumentMode(true);
   sheet_ = new SheetEditor(bench_, tabs_);
   tabs_->addTab(sheet_, tr("Sieve test"));
+  verdict_ = new VerdictPanel(bench_, tabs_);
+  tabs_->addTab(verdict_, tr("Verdict"));
   tabs_->addTab(new GrainForm(bench_, tabs_), tr("Grain"));
   tabs_->addTab(new PotForm(bench_, tabs_), tr("Pot"));
   layout->addWidget(tabs_, 1);
@@ -137,13 +141,18 @@ void MixPage::show_sheet() {
   sheet_->table().setFocus();
 }
 
+void MixPage::show_verdict() {
+  tabs_->setCurrentWidget(verdict_);
+  tabs_->tabBar()->setFocus();
+}
+
 void MixPage::show_grain() {
-  tabs_->setCurrentIndex(1);
+  tabs_->setCurrentIndex(2);
   tabs_->currentWidget()->findChild<QWidget*>(QStringLiteral("material"))->setFocus();
 }
 
 void MixPage::show_pot() {
-  tabs_->setCurrentIndex(2);
+  tabs_->setCurrentIndex(3);
   tabs_->currentWidget()->findChild<QWidget*>(QStringLiteral("pot_shape"))->setFocus();
 }
 

@@ -15,6 +15,7 @@ class FigurePanel;
 class GradingChart;
 class PartsPanel;
 class SheetEditor;
+class VerdictPanel;
 
 /// The main job on one page: sieve tests on the left, curves and answers on the right, all live.
 class MixPage : public QWidget {
@@ -28,6 +29,7 @@ class MixPage : public QWidget {
   [[nodiscard]] CautionBar& caution() { return *caution_; }
 
   void show_sheet();
+  void show_verdict();
   void show_grain();
   void show_pot();
   void show_band();
@@ -45,6 +47,7 @@ class MixPage : public QWidget {
   PartsPanel* parts_;
   SheetEditor* sheet_;
   QTabWidget* tabs_;
+  VerdictPanel* verdict_;
   CautionBar* caution_;
   GradingChart* chart_;
   QTableWidget* table_;

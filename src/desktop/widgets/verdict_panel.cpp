@@ -1,0 +1,102 @@
+#include "verdict_panel.hpp"
+
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "figure_panel.hpp"
+#include "models/verdict_figures.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, const std::vector<QStringList>& rows) {
+  table->setVisible(!rows.empty());
+  heading->setVisible(!rows.empty());
+  table->setColumnCount(static_cast<int>(columns.size()));
+  table->setRowCount(static_cast<int>(rows.size()));
+  table->setHorizontalHeaderLabels(columns);
+  for (int row = 0; row < table->rowCount(); ++row) {
+    const QStringList& cells = rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      auto* item = new QTableWidgetItem(cells[column]);
+      item->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+      table->setItem(row, column, item);
+    }
+  }
+  const int line = std::max(24, table->fontMetrics().height() + 8);
+  table->verticalHeader()->setDefaultSectionSize(line);
+  table->setFixedHeight(table->rowCount() * line + table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth());
+}
+
+}  // namespace
+
+VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), sentence_(new QLabel(this)), figures_(new FigurePanel(this)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setSpacing(6);
+  sentence_->setObjectName(QStringLiteral("verdict_sentence"));
+  sentence_->setProperty("role", "heading");
+  sentence_->setWordWrap(true);
+  layout->addWidget(sentence_);
+  layout->addWidget(figures_);
+  fractions_ = table("verdict_fractions", tr("What screening there gives"), fractions_heading_);
+  openings_ = table("verdict_openings", tr("Which openings? From the sieves of this test"), openings_heading_);
+  notes_ = new QLabel(this);
+  notes_->setObjectName(QStringLiteral("verdict_notes"));
+  notes_->setWordWrap(true);
+  notes_->setTextFormat(Qt::PlainText);
+  layout->addWidget(notes_);
+  layout->addStretch(1);
+  connect(&bench_, &Bench::changed, this, &VerdictPanel::refresh);
+  connect(&bench_, &Bench::units_changed, this, &VerdictPanel::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, &VerdictPanel::refresh);
+}
+
+QTableWidget* VerdictPanel::table(const char* object_name, const QString& title, QLabel*& heading) {
+  heading = new QLabel(title, this);
+  heading->setProperty("role", "heading");
+  heading->setWordWrap(true);
+  auto* made = new QTableWidget(this);
+  made->setObjectName(QString::fromLatin1(object_name));
+  made->setAccessibleName(title);
+  made->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  made->setAlternatingRowColors(true);
+  made->setShowGrid(false);
+  made->setTabKeyNavigation(false);
+  made->verticalHeader()->hide();
+  made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  made->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  made->horizontalHeader()->setHighlightSections(false);
+  layout()->addWidget(heading);
+  layout()->addWidget(made);
+  return made;
+}
+
+void VerdictPanel::refresh() {
+  // Judging tries many openings; nobody waits for it while another tab is in front.
+  if (!isVisible()) return;
+  const VerdictView view = verdict_view(bench_);
+  sentence_->setText(view.sentence);
+  figures_->show_group(view.figures);
+  fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions);
+  fill(openings_, openings_heading_, view.opening_heading, view.openings);
+  notes_->setText(view.notes.isEmpty() ? QString() : QStringLiteral("\u2022 ") + view.notes.join(QStringLiteral("\n\u2022 ")));
+  notes_->setVisible(!view.notes.isEmpty());
+}
+
+void VerdictPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void VerdictPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) refresh();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,37 @@
+#pragma once
+#include <QWidget>
+
+#include "models/bench.hpp"
+
+class QLabel;
+class QTableWidget;
+
+namespace gritwright::desktop {
+
+class FigurePanel;
+
+/// The bag on screen judged against the wanted band: the verdict, what screening gives, which openings to choose.
+class VerdictPanel : public QWidget {
+  Q_OBJECT
+ public:
+  explicit VerdictPanel(Bench& bench, QWidget* parent = nullptr);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  QTableWidget* table(const char* object_name, const QString& title, QLabel*& heading);
+  void refresh();
+
+  Bench& bench_;
+  QLabel* sentence_;
+  FigurePanel* figures_;
+  QLabel* fractions_heading_ = nullptr;
+  QTableWidget* fractions_;
+  QLabel* openings_heading_ = nullptr;
+  QTableWidget* openings_;
+  QLabel* notes_;
+};
+
+}  // namespace gritwright::desktop

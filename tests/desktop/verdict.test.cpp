@@ -1,0 +1,79 @@
+#include "models/verdict_figures.hpp"
+
+#include <QLabel>
+#include <QTableWidget>
+
+#include "gritwright/models/bag_verdict.hpp"
+#include "gritwright/report/quantity_text.hpp"
+#include "support.hpp"
+#include "text.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+/// A bench whose component on screen has half its grain in 2 to 4 mm, a fifth coarser, three tenths finer.
+BenchState dusty_bench() {
+  BenchState state = complete_bench();
+  state.components[0] = finished_component(QStringLiteral("D-1"), QStringLiteral("pumice"), {{"8", "0"}, {"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500");
+  state.band_from = QStringLiteral("2");
+  state.band_to = QStringLiteral("4");
+  return state;
+}
+
+}  // namespace
+
+TEST_CASE("The verdict on screen is the model's, with what screening gives and the openings to choose", "[verdict]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.trigger("action_show_verdict");
+  CHECK(open.find<QLabel>("figure_verdict_in_band")->text() == to_local("50.0 %"));
+  CHECK(open.find<QLabel>("figure_verdict_finer")->text() == to_local("30.0 %"));
+  CHECK(open.find<QLabel>("figure_verdict_coarser")->text() == to_local("20.0 %"));
+  const auto judged = judge(open.bench.evaluation().components[0].analysis->grading, *open.bench.evaluation().band);
+  REQUIRE(judged.value.has_value());
+  REQUIRE_FALSE(judged.value->openings.empty());
+  const auto* fractions = open.find<QTableWidget>("verdict_fractions");
+  CHECK(fractions->rowCount() == static_cast<int>(judged.value->openings.size()) + 1);
+  const auto* openings = open.find<QTableWidget>("verdict_openings");
+  CHECK(openings->rowCount() > 0);
+  CHECK(openings->item(0, 0)->text().contains(to_local(size_text(aperture_mm(2), UnitSystem::metric))));
+}
+
+TEST_CASE("A bag all in the band is taken as it is, without openings to screen at", "[verdict]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  state.components[0] = finished_component(QStringLiteral("C-1"), QStringLiteral("pumice"), {{"8", "0"}, {"4", "10"}, {"2", "485"}, {"1", "4"}}, "1", "500");
+  open.bench.open(state);
+  open.trigger("action_show_verdict");
+  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("Take it as it is"));
+  CHECK(open.find<QTableWidget>("verdict_fractions")->isHidden());
+}
+
+TEST_CASE("Without a finished test or a band there is no verdict, but its reason", "[verdict][refuses]") {
+  OpenWindow open;
+  open.trigger("action_show_verdict");
+  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: the sieve test is not finished"));
+  CHECK(open.find<QLabel>("figure_verdict_usable")->text() == QStringLiteral("\u2013"));
+  BenchState state = dusty_bench();
+  state.band_from.clear();
+  open.bench.open(state);
+  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: no wanted grain is typed"));
+  state = dusty_bench();
+  state.band_from = QStringLiteral("0.1");
+  open.bench.open(state);
+  CHECK(open.find<QLabel>("verdict_sentence")->text().startsWith(QStringLiteral("No verdict: ")));
+  CHECK(open.find<QTableWidget>("verdict_openings")->isHidden());
+}
+
+TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  const VerdictView view = verdict_view(open.bench);
+  REQUIRE(view.figures.figures.size() == 4);
+  for (const Figure& figure : view.figures.figures) {
+    INFO(figure.key.toStdString());
+    CHECK_FALSE(figure.explanations.empty());
+  }
+}
