@@ -149,7 +149,9 @@ void MainWindow::make_view_menu() {
   go("action_show_grain", tr("&Grain"), tr("Ctrl+Shift+3"), &MixPage::show_grain);
   go("action_show_pot", tr("&Pot"), tr("Ctrl+Shift+4"), &MixPage::show_pot);
   go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), &MixPage::show_band);
-  QAction* table = action(menu, "action_chart_table", tr("Chart as a &table"), QKeySequence(tr("Ctrl+T")));
+  go("action_show_curves", tr("&Curves"), tr("Ctrl+Shift+5"), &MixPage::show_curves);
+  go("action_show_section", tr("Pot in s&ection"), tr("Ctrl+Shift+6"), &MixPage::show_section);
+  QAction* table = action(menu, "action_chart_table", tr("Picture as a &table"), QKeySequence(tr("Ctrl+T")));
   table->setCheckable(true);
   connect(table, &QAction::toggled, mix_page_, &MixPage::show_as_table);
   menu->addSeparator();

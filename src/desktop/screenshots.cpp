@@ -45,6 +45,8 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
     window.mix_page().show_grain();
     shoot("mix_grain");
     window.mix_page().show_pot();
+    window.mix_page().show_section();
+    shoot("mix_section");
     window.mix_page().show_as_table(true);
     shoot("mix_pot");
   }

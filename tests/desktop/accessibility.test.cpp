@@ -47,6 +47,12 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   open.trigger("action_chart_table");
   view("pot and table");
   open.trigger("action_chart_table");
+  open.trigger("action_show_section");
+  view("pot in section");
+  open.trigger("action_chart_table");
+  view("table of the section");
+  open.trigger("action_chart_table");
+  open.trigger("action_show_curves");
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }

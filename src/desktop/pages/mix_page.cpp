@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "charts/grading_chart.hpp"
+#include "charts/pot_section_view.hpp"
 #include "text.hpp"
 #include "widgets/card_grid.hpp"
 #include "widgets/caution_bar.hpp"
@@ -23,6 +24,36 @@
 #include "widgets/verdict_panel.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+QTableWidget* read_only_table(const char* object_name, const QString& name, QWidget* parent) {
+  auto* table = new QTableWidget(parent);
+  table->setObjectName(QString::fromLatin1(object_name));
+  table->setAccessibleName(name);
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setAlternatingRowColors(true);
+  table->setTabKeyNavigation(false);
+  table->verticalHeader()->hide();
+  return table;
+}
+
+void fill(QTableWidget* table, const QStringList& heading, const std::vector<QStringList>& rows) {
+  table->setColumnCount(static_cast<int>(heading.size()));
+  table->setRowCount(static_cast<int>(rows.size()));
+  table->setHorizontalHeaderLabels(heading);
+  for (int row = 0; row < table->rowCount(); ++row) {
+    const QStringList& cells = rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      auto* item = new QTableWidgetItem(cells[column]);
+      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+      table->setItem(row, column, item);
+    }
+  }
+  table->resizeColumnsToContents();
+}
+
+}  // namespace
 
 MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
   auto* layout = new QVBoxLayout(this);
@@ -101,19 +132,17 @@ QWidget* MixPage::answers() {
   layout->setSpacing(4);
   views_ = new QTabWidget(picture);
   views_->setObjectName(QStringLiteral("chart_views"));
-  views_->setAccessibleName(tr("Grading as"));
+  views_->setAccessibleName(tr("Pictures and their tables"));
   views_->setDocumentMode(true);
   chart_ = new GradingChart(views_);
   chart_->setObjectName(QStringLiteral("grading_chart"));
-  table_ = new QTableWidget(views_);
-  table_->setObjectName(QStringLiteral("grading_table"));
-  table_->setAccessibleName(tr("Grading as a table, percent passing by sieve"));
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setAlternatingRowColors(true);
-  table_->setTabKeyNavigation(false);
-  table_->verticalHeader()->hide();
+  table_ = read_only_table("grading_table", tr("Grading as a table, percent passing by sieve"), views_);
+  section_ = new PotSectionView(bench_, views_);
+  section_table_ = read_only_table("pot_section_table", tr("Pot in section as a table, shares by height"), views_);
   views_->addTab(chart_, tr("Curves"));
   views_->addTab(table_, tr("As a table"));
+  views_->addTab(section_, tr("Pot in section"));
+  views_->addTab(section_table_, tr("Its table"));
   connect(views_, &QTabWidget::currentChanged, this, &MixPage::refresh_table);
   layout->addWidget(views_, 1);
   layout->addWidget(band_row(picture));
@@ -158,7 +187,20 @@ void MixPage::show_pot() {
 
 void MixPage::show_band() { findChild<QWidget*>(QStringLiteral("band_from"))->setFocus(); }
 
-void MixPage::show_as_table(bool table) { views_->setCurrentIndex(table ? 1 : 0); }
+void MixPage::show_as_table(bool table) {
+  const bool of_pot = views_->currentIndex() >= 2;
+  views_->setCurrentIndex((of_pot ? 2 : 0) + (table ? 1 : 0));
+}
+
+void MixPage::show_section() {
+  views_->setCurrentWidget(section_);
+  section_->setFocus();
+}
+
+void MixPage::show_curves() {
+  views_->setCurrentWidget(chart_);
+  chart_->setFocus();
+}
 
 void MixPage::refresh() {
   chart_->show_picture(grading_picture(bench_, marked_row_), grading_sentence(bench_));
@@ -169,20 +211,14 @@ void MixPage::refresh() {
 }
 
 void MixPage::refresh_table() {
-  if (views_->currentIndex() != 1) return;
-  const GradingTable table = grading_table(bench_);
-  table_->setColumnCount(static_cast<int>(table.heading.size()));
-  table_->setRowCount(static_cast<int>(table.rows.size()));
-  table_->setHorizontalHeaderLabels(table.heading);
-  for (int row = 0; row < table_->rowCount(); ++row) {
-    const QStringList& cells = table.rows[static_cast<std::size_t>(row)];
-    for (int column = 0; column < cells.size(); ++column) {
-      auto* item = new QTableWidgetItem(cells[column]);
-      item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-      table_->setItem(row, column, item);
-    }
+  // Filled only while in view: a slider that is dragged repaints the page sixty times a second.
+  if (views_->currentWidget() == table_) {
+    const GradingTable table = grading_table(bench_);
+    fill(table_, table.heading, table.rows);
+  } else if (views_->currentWidget() == section_table_) {
+    const PotSectionTable table = pot_section_table(bench_);
+    fill(section_table_, table.heading, table.rows);
   }
-  table_->resizeColumnsToContents();
 }
 
 void MixPage::refresh_notes() {

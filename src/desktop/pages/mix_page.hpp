@@ -14,6 +14,7 @@ class CautionBar;
 class FigurePanel;
 class GradingChart;
 class PartsPanel;
+class PotSectionView;
 class SheetEditor;
 class VerdictPanel;
 
@@ -34,6 +35,8 @@ class MixPage : public QWidget {
   void show_pot();
   void show_band();
   void show_as_table(bool table);
+  void show_section();
+  void show_curves();
 
  private:
   QWidget* inputs();
@@ -51,6 +54,8 @@ class MixPage : public QWidget {
   CautionBar* caution_;
   GradingChart* chart_;
   QTableWidget* table_;
+  PotSectionView* section_;
+  QTableWidget* section_table_;
   QTabWidget* views_;
   QLabel* notes_;
   std::vector<FigurePanel*> cards_;

@@ -1,8 +1,9 @@
 #include "verdict_panel.hpp"
 
-#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QResizeEvent>
+#include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -13,6 +14,8 @@
 namespace gritwright::desktop {
 
 namespace {
+
+constexpr int signs_wide = 36;
 
 void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, const std::vector<QStringList>& rows) {
   table->setVisible(!rows.empty());
@@ -28,9 +31,19 @@ void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, cons
       table->setItem(row, column, item);
     }
   }
+  // Every column as wide as its text, the rest to the first. Large text would make the table wider than half a small screen:
+  // then it scrolls sideways instead.
+  table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  table->resizeColumnsToContents();
+  int width = 2 * table->frameWidth();
+  for (int column = 0; column < table->columnCount(); ++column) width += table->columnWidth(column);
+  const bool fits = width <= table->parentWidget()->width() - 20;
+  if (table->columnCount() > 0 && fits) table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  table->setMinimumWidth(std::min(width, signs_wide * table->fontMetrics().averageCharWidth()));
+  const int bar = fits ? 0 : table->horizontalScrollBar()->sizeHint().height();
   const int line = std::max(24, table->fontMetrics().height() + 8);
   table->verticalHeader()->setDefaultSectionSize(line);
-  table->setFixedHeight(table->rowCount() * line + table->horizontalHeader()->sizeHint().height() + 2 * table->frameWidth());
+  table->setFixedHeight(table->rowCount() * line + table->horizontalHeader()->sizeHint().height() + bar + 2 * table->frameWidth());
 }
 
 }  // namespace
@@ -70,7 +83,6 @@ QTableWidget* VerdictPanel::table(const char* object_name, const QString& title,
   made->setTabKeyNavigation(false);
   made->verticalHeader()->hide();
   made->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  made->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   made->horizontalHeader()->setHighlightSections(false);
   layout()->addWidget(heading);
   layout()->addWidget(made);
@@ -92,6 +104,11 @@ void VerdictPanel::refresh() {
 void VerdictPanel::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   refresh();
+}
+
+void VerdictPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) refresh();
 }
 
 void VerdictPanel::changeEvent(QEvent* event) {

@@ -19,6 +19,7 @@ class VerdictPanel : public QWidget {
  protected:
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   QTableWidget* table(const char* object_name, const QString& title, QLabel*& heading);

@@ -1,0 +1,256 @@
+#include "pot_section_view.hpp"
+
+#include <QKeyEvent>
+#include <QLocale>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <array>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "models/typed_text.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr double gap = 8;
+constexpr double step_cm = 0.5;
+constexpr double least_depth_cm = 1;
+constexpr double most_depth_cm = 60;
+
+struct Filling {
+  Porosity PotSlice::*share;
+  QBrush brush;
+  QString name;
+};
+
+/// From the left wall to the right. Each has its own pattern, so that colour is not needed to tell them apart.
+std::array<Filling, 4> fillings() {
+  const ThemeColours& theme = current_colours();
+  QColor grain = theme.curves[4].colour;
+  grain.setAlpha(120);
+  return {Filling{&PotSlice::grain, QBrush(grain, Qt::SolidPattern), PotSectionView::tr("grain")},
+          Filling{&PotSlice::water, QBrush(theme.curves[0].colour, Qt::Dense4Pattern), PotSectionView::tr("water")},
+          Filling{&PotSlice::trapped_air, QBrush(theme.muted, Qt::BDiagPattern), PotSectionView::tr("trapped air")},
+          Filling{&PotSlice::free_air, QBrush(Qt::NoBrush), PotSectionView::tr("air that drains free")}};
+}
+
+}  // namespace
+
+std::optional<PotSection> bench_pot_section(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  if (!evaluation.pot) return std::nullopt;
+  return pot_section(*evaluation.pot, evaluation.water ? &*evaluation.water : nullptr);
+}
+
+QString pot_section_sentence(const Bench& bench) {
+  const auto section = bench_pot_section(bench);
+  if (!section) return PotSectionView::tr("No pot yet: type its shape and inside lengths.");
+  const UnitSystem units = bench.units();
+  const QString depth = to_local(depth_text(section->fill_line, units));
+  if (section->slices.empty()) return PotSectionView::tr("Pot in section, filled %1 deep; no mix yet, so no water.").arg(depth);
+  return PotSectionView::tr("Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.")
+      .arg(depth, to_local(depth_text(section->perched, units)), to_local(percent_text(section->slices.front().water.value())),
+           to_local(percent_text(section->slices.back().water.value())));
+}
+
+PotSectionTable pot_section_table(const Bench& bench) {
+  PotSectionTable table;
+  table.heading << PotSectionView::tr("height");
+  for (const Filling& filling : fillings()) table.heading << filling.name;
+  const auto section = bench_pot_section(bench);
+  if (!section) return table;
+  for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
+    QStringList row{to_local(depth_text(slice->height, bench.units()))};
+    for (const Filling& filling : fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
+    table.rows.push_back(row);
+  }
+  return table;
+}
+
+PotSectionView::PotSectionView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
+  setObjectName(QStringLiteral("pot_section"));
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("Pot in section; up and down change its depth"));
+  connect(&bench_, &Bench::changed, this, &PotSectionView::refresh);
+  connect(&bench_, &Bench::units_changed, this, &PotSectionView::refresh);
+  refresh();
+}
+
+QSize PotSectionView::minimumSizeHint() const { return {280, 10 * fontMetrics().height()}; }
+
+void PotSectionView::refresh() {
+  section_ = bench_pot_section(bench_);
+  setAccessibleDescription(pot_section_sentence(bench_));
+  setToolTip(section_ ? tr("Drag the rim, or press Up and Down, to try another depth") : QString());
+  update();
+}
+
+PotSectionView::Scale PotSectionView::scale() const {
+  if (dragging_) return *dragging_;
+  double widest = 0;
+  for (const PotWidth& width : section_->widths) widest = std::max(widest, in_cm(width.length));
+  const double line = fontMetrics().height();
+  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * gap;
+  const double top = legend_height() + line;
+  const QRectF room(gap, top, std::max(40.0, width() - names - gap), std::max(20.0, height() - top - line - 2 * gap));
+  const double pixels = std::min(room.width() / widest, room.height() / in_cm(section_->rim));
+  return {std::max(0.5, pixels), QPointF(room.center().x(), room.center().y() + pixels * in_cm(section_->rim) / 2)};
+}
+
+double PotSectionView::half_px(double height_cm, const Scale& scale) const {
+  const auto& widths = section_->widths;
+  const auto above = std::ranges::find_if(widths, [&](const PotWidth& width) { return in_cm(width.height) >= height_cm; });
+  return in_cm((above == widths.end() ? widths.back() : *above).length) / 2 * scale.pixels_per_cm;
+}
+
+void PotSectionView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillRect(rect(), palette().color(QPalette::Base));
+  painter.setPen(palette().color(QPalette::Text));
+  if (!section_) {
+    painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, pot_section_sentence(bench_));
+    return;
+  }
+  const Scale at = scale();
+  paint_fill(painter, at);
+  paint_pot(painter, at);
+  paint_lines(painter, at);
+  paint_legend(painter);
+}
+
+void PotSectionView::paint_fill(QPainter& painter, const Scale& scale) const {
+  const auto& slices = section_->slices;
+  if (slices.empty()) return;
+  QPainterPath inside;
+  QPolygonF outline;
+  for (const PotWidth& width : section_->widths) {
+    outline << QPointF(scale.floor.x() - in_cm(width.length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width.height) * scale.pixels_per_cm);
+  }
+  for (auto width = section_->widths.rbegin(); width != section_->widths.rend(); ++width) {
+    outline << QPointF(scale.floor.x() + in_cm(width->length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width->height) * scale.pixels_per_cm);
+  }
+  inside.addPolygon(outline);
+  inside.closeSubpath();
+  painter.save();
+  painter.setClipPath(inside);
+  painter.setPen(Qt::NoPen);
+  std::vector<double> from(slices.size(), 0);
+  for (const Filling& filling : fillings()) {
+    QPolygonF zone;
+    std::vector<double> to(slices.size());
+    for (std::size_t i = 0; i < slices.size(); ++i) {
+      const double half = half_px(in_cm(slices[i].height), scale);
+      to[i] = from[i] + (slices[i].*filling.share).value();
+      zone << QPointF(scale.floor.x() - half + 2 * half * from[i], scale.floor.y() - in_cm(slices[i].height) * scale.pixels_per_cm);
+    }
+    for (std::size_t i = slices.size(); i-- > 0;) {
+      const double half = half_px(in_cm(slices[i].height), scale);
+      zone << QPointF(scale.floor.x() - half + 2 * half * to[i], scale.floor.y() - in_cm(slices[i].height) * scale.pixels_per_cm);
+    }
+    painter.setBrush(filling.brush);
+    painter.drawPolygon(zone);
+    from = to;
+  }
+  painter.restore();
+}
+
+void PotSectionView::paint_pot(QPainter& painter, const Scale& scale) const {
+  QPolygonF wall;
+  for (auto width = section_->widths.rbegin(); width != section_->widths.rend(); ++width) {
+    wall << QPointF(scale.floor.x() - in_cm(width->length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width->height) * scale.pixels_per_cm);
+  }
+  for (const PotWidth& width : section_->widths) {
+    wall << QPointF(scale.floor.x() + in_cm(width.length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width.height) * scale.pixels_per_cm);
+  }
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(hasFocus() ? palette().color(QPalette::Highlight) : palette().color(QPalette::Text), 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter.drawPolyline(wall);
+}
+
+void PotSectionView::paint_lines(QPainter& painter, const Scale& scale) const {
+  const UnitSystem units = bench_.units();
+  const auto line = [&](Depth height, Qt::PenStyle style, const QString& text, bool above) {
+    const double y = scale.floor.y() - in_cm(height) * scale.pixels_per_cm;
+    const double half = half_px(in_cm(height), scale);
+    painter.setPen(QPen(palette().color(QPalette::Text), 1.5, style));
+    painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * gap, y));
+    painter.drawText(QPointF(scale.floor.x() + half + 3 * gap, above ? y - 3 : y + fontMetrics().ascent() / 2.0), text);
+  };
+  line(section_->fill_line, Qt::DashLine, tr("filled %1").arg(to_local(depth_text(section_->fill_line, units))), false);
+  if (section_->perched) line(*section_->perched, Qt::DotLine, tr("wet zone %1").arg(to_local(depth_text(section_->perched, units))), false);
+  painter.setPen(palette().color(QPalette::Text));
+  const QString depth = tr("depth inside %1").arg(to_local(depth_text(section_->rim, units)));
+  painter.drawText(QPointF(scale.floor.x() - fontMetrics().horizontalAdvance(depth) / 2.0, scale.floor.y() + fontMetrics().height() + gap / 2), depth);
+}
+
+std::vector<QPointF> PotSectionView::legend_places() const {
+  std::vector<QPointF> places;
+  QPointF at(gap, gap);
+  const double line = fontMetrics().height();
+  for (const Filling& filling : fillings()) {
+    const double taken = 2 * line + 3 * gap + fontMetrics().horizontalAdvance(filling.name);
+    if (at.x() > gap && at.x() + taken > width()) at = QPointF(gap, at.y() + line + 4);
+    places.push_back(at);
+    at.rx() += taken;
+  }
+  return places;
+}
+
+double PotSectionView::legend_height() const { return legend_places().back().y() + fontMetrics().height() + gap; }
+
+void PotSectionView::paint_legend(QPainter& painter) const {
+  if (section_->slices.empty()) return;
+  const double line = fontMetrics().height();
+  const std::vector<QPointF> places = legend_places();
+  std::size_t place = 0;
+  for (const Filling& filling : fillings()) {
+    const QRectF swatch(places[place], QSizeF(1.6 * line, line));
+    const double y = places[place++].y();
+    painter.setPen(QPen(current_colours().field_edge, 1));
+    painter.setBrush(filling.brush);
+    painter.drawRect(swatch);
+    painter.setPen(palette().color(QPalette::Text));
+    painter.drawText(QPointF(swatch.right() + gap, y + fontMetrics().ascent()), filling.name);
+  }
+}
+
+void PotSectionView::set_depth_cm(double depth) {
+  const QString text = QLocale::c().toString(std::clamp(depth, least_depth_cm, most_depth_cm), 'f', 1) + QStringLiteral(" cm");
+  const QString kept = bench_.units() == UnitSystem::metric ? text.chopped(3) : text;
+  bench_.edit(tr("depth of the pot"), QStringLiteral("pot_section_depth"), [&](BenchState& state) { state.pot.depth = kept; });
+}
+
+void PotSectionView::mousePressEvent(QMouseEvent* event) {
+  if (!section_ || event->button() != Qt::LeftButton) return;
+  const Scale at = scale();
+  const double rim_y = at.floor.y() - in_cm(section_->rim) * at.pixels_per_cm;
+  if (std::abs(event->position().y() - rim_y) > 14) return;
+  dragging_ = at;
+}
+
+void PotSectionView::mouseMoveEvent(QMouseEvent* event) {
+  if (!dragging_) return;
+  set_depth_cm((dragging_->floor.y() - event->position().y()) / dragging_->pixels_per_cm);
+}
+
+void PotSectionView::mouseReleaseEvent(QMouseEvent*) {
+  if (!dragging_) return;
+  dragging_.reset();
+  bench_.end_typing();
+  update();
+}
+
+void PotSectionView::keyPressEvent(QKeyEvent* event) {
+  const bool moves = event->key() == Qt::Key_Up || event->key() == Qt::Key_Down;
+  if (!section_ || !moves) return QWidget::keyPressEvent(event);
+  set_depth_cm(in_cm(section_->rim) + (event->key() == Qt::Key_Up ? step_cm : -step_cm));
+  bench_.end_typing();
+}
+
+}  // namespace gritwright::desktop

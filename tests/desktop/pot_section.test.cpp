@@ -1,0 +1,58 @@
+#include "charts/pot_section_view.hpp"
+
+#include <QLineEdit>
+#include <QTableWidget>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "support.hpp"
+#include "text.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+TEST_CASE("The pot in section follows the mix and its table has a row for every height", "[pot_section]") {
+  OpenWindow open;
+  CHECK(pot_section_sentence(open.bench).startsWith(QStringLiteral("No pot yet")));
+  open.bench.open(complete_bench());
+  open.trigger("action_show_section");
+  const auto section = bench_pot_section(open.bench);
+  REQUIRE(section.has_value());
+  REQUIRE_FALSE(section->slices.empty());
+  // Nearer the floor a pot is wetter.
+  CHECK(section->slices.front().water.value() > section->slices.back().water.value());
+  open.trigger("action_chart_table");
+  const auto* table = open.find<QTableWidget>("pot_section_table");
+  REQUIRE(table->rowCount() == static_cast<int>(section->slices.size()));
+  CHECK(table->item(0, 0)->text() == to_local(depth_text(section->fill_line, UnitSystem::metric)));
+  CHECK(open.find<PotSectionView>("pot_section")->accessibleDescription() == pot_section_sentence(open.bench));
+}
+
+TEST_CASE("Arrow keys and dragging the rim change the depth as one step to undo", "[pot_section]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  open.trigger("action_show_section");
+  open.press(Qt::Key_Up);
+  CHECK(open.bench.state().pot.depth == QStringLiteral("6.5"));
+  CHECK(open.find<QLineEdit>("depth")->text() == QStringLiteral("6.5"));
+  open.trigger("action_undo");
+  CHECK(open.bench.state().pot.depth == QStringLiteral("6"));
+  auto* view = open.find<PotSectionView>("pot_section");
+  int rim_y = 0;
+  const QImage picture = view->grab().toImage();
+  // The wall is the topmost stroke in the pot's left half below the legend.
+  for (int y = 3 * view->fontMetrics().height(); y < view->height() && rim_y == 0; ++y) {
+    for (int x = 0; x < view->width() / 2; ++x) {
+      if (picture.pixelColor(x, y).lightness() < 90) rim_y = y;
+    }
+  }
+  REQUIRE(rim_y > 0);
+  const int x = view->width() / 3;
+  QTest::mousePress(view, Qt::LeftButton, {}, QPoint(x, rim_y));
+  QTest::mouseMove(view, QPoint(x, rim_y + 10));
+  QTest::mouseMove(view, QPoint(x, rim_y + 20));
+  QTest::mouseRelease(view, Qt::LeftButton, {}, QPoint(x, rim_y + 20));
+  CHECK(open.bench.state().pot.depth != QStringLiteral("6"));
+  CHECK(open.bench.undo_stack().undoText() == QStringLiteral("depth of the pot"));
+  open.trigger("action_undo");
+  CHECK(open.bench.state().pot.depth == QStringLiteral("6"));
+}
