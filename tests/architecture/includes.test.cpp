@@ -22,7 +22,7 @@ struct Room {
 const std::map<std::string, Room>& rules() {
   static const std::map<std::string, Room> all{
       {"domain", {{}, {"boost/units"}, {}}},
-      {"models", {{"domain"}, {"boost/units", "boost/math"}, {"nlopt", "glpk"}}},
+      {"models", {{"domain"}, {"boost/units", "boost/math"}, {"nlopt", "glpk", "boost/random"}}},
       {"formats", {{"domain"}, {}, {"nlohmann"}}},
       {"workbook", {{"domain", "formats"}, {"SQLiteCpp"}, {"sqlite3"}}},
       {"report", {{"domain", "models"}, {"fmt"}, {}}},
@@ -34,6 +34,7 @@ const std::map<std::string, Room>& rules() {
 std::string library_of(const std::string& header) {
   static const std::vector<std::pair<std::regex, std::string>> known{
       {std::regex("^boost/units.*"), "boost/units"}, {std::regex("^boost/math.*"), "boost/math"},
+      {std::regex("^boost/random.*"), "boost/random"},
       {std::regex("^boost/.*"), "boost"},            {std::regex("^nlohmann/.*"), "nlohmann"},
       {std::regex("^fmt/.*"), "fmt"},                {std::regex("^CLI/.*"), "CLI"},
       {std::regex("^SQLiteCpp/.*"), "SQLiteCpp"},    {std::regex("^sqlite3.*"), "sqlite3"},

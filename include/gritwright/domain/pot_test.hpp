@@ -4,20 +4,12 @@
 
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/mix_version.hpp"
+#include "gritwright/domain/pot_weighings.hpp"
 #include "gritwright/domain/recorded_container.hpp"
 #include "gritwright/result.hpp"
 #include "gritwright/units.hpp"
 
 namespace gritwright {
-
-/// Masses of a saturate-and-drain test, each with the pot's tare.
-struct PotWeighings {
-  Mass tare{};
-  Mass dry{};
-  std::optional<Mass> flooded;  ///< flooded slowly from below, weighed sealed
-  std::optional<Mass> drained;  ///< half an hour later
-  friend bool operator==(const PotWeighings&, const PotWeighings&) = default;
-};
 
 /// The grower's own saturate-and-drain test of a mix in a pot of known shape. Without a balance: water poured in until a shiny
 /// film stands, and water caught.

@@ -11,15 +11,10 @@
 #include "gritwright/domain/design_problem.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/pot_water.hpp"
+#include "gritwright/models/slice_runner.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright {
-
-/// Calls `slice(i)` once for every i below `count`, in any order and on any threads, and returns when all are done.
-using SliceRunner = std::function<void(std::size_t count, const std::function<void(std::size_t)>& slice)>;
-
-/// One slice after the other, on the caller's thread.
-void run_in_order(std::size_t count, const std::function<void(std::size_t)>& slice);
 
 /// How far a search has come. `stage` 1: recipes, 2: the nearest recipe, 3: contradictions.
 struct SearchProgress {

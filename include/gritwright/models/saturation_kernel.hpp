@@ -42,7 +42,7 @@ class SaturationKernel {
   explicit SaturationKernel(std::function<double(double)> by_log_alpha);
   [[nodiscard]] double in_table(double position) const;
 
-  std::vector<std::array<double, 4>> cubics_;  // by powers of the way along the interval
+  std::vector<std::array<double, 4>> cubics_;  // of the way along the interval
   std::function<double(double)> exact_;        // beyond the table
 };
 

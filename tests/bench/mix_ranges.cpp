@@ -1,0 +1,117 @@
+// 4,096 draws of everything uncertain about a mix of five bags in a tapered pot, beside the same chain vectorised in NumPy.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <ctime>
+#include <iostream>
+#include <string>
+#include <vector>
+
+#include "gritwright/models/mix_ranges.hpp"
+
+using namespace gritwright;
+
+namespace {
+
+double checksum = 0;  // what is computed must be used, or the compiler leaves it out
+
+template <class Work>
+double milliseconds_of(Work work) {
+  std::vector<double> times;
+  for (int run = 0; run < 9; ++run) {
+    const std::clock_t start = std::clock();  // of the processor: one core's work, whoever else is busy
+    checksum += work();
+    times.push_back(1e3 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
+  }
+  std::ranges::sort(times);
+  return times[times.size() / 2];
+}
+
+/// Five invented gradings over ten sieves.
+Mix five_bags() {
+  constexpr std::array parts{1.0, 2.0, 3.0, 1.0, 1.0};
+  Mix mix;
+  mix.settling = Settling(0.08);
+  for (int k = 0; k < 5; ++k) {
+    Component bag;
+    bag.name = "bag " + std::to_string(k + 1);
+    bag.parts = Parts(parts[static_cast<std::size_t>(k)]);
+    bag.grain.bulk_density = bulk_g_l(450 + 150 * k);
+    bag.grain.particle_density = particle_g_l(900 + 280 * k);
+    bag.grain.skeletal_density = skeletal_g_l(2400);
+    Grading grading;
+    for (int i = 0; i < 10; ++i)
+      grading.points.push_back({aperture_mm(0.5 * std::pow(1.4142, i)), Passing(std::pow(i / 9.0, 0.5 + 0.5 * k))});
+    bag.sizes = grading;
+    mix.components.push_back(bag);
+  }
+  return mix;
+}
+
+PotGeometry tray() {
+  Container container;
+  container.rim = {length_cm(28), length_cm(20)};
+  container.base = Section{length_cm(24), length_cm(16)};
+  container.depth = depth_cm(6);
+  return PotGeometry(container);
+}
+
+struct PeerAnswer {
+  double milliseconds = 0;
+  Range air;
+  std::string version;
+};
+
+PeerAnswer peer() {
+  const std::string command = "OPENBLAS_NUM_THREADS=1 " GRITWRIGHT_PYTHON " \"" GRITWRIGHT_SOURCE_DIR "/tests/bench/mix_ranges_peer.py\"";
+  PeerAnswer answer;
+  std::FILE* pipe = popen(command.c_str(), "r");
+  if (pipe == nullptr) return answer;
+  std::array<char, 200> version{};
+  if (std::fscanf(pipe, "%lf %lf %lf %lf %199[^\n]", &answer.milliseconds, &answer.air.low, &answer.air.median, &answer.air.high,
+                  version.data()) == 5)
+    answer.version = version.data();
+  pclose(pipe);
+  return answer;
+}
+
+void row(const char* what, double ours_ms, double peer_ms, const char* limit) {
+  std::cout << fmt::format("{:<52} {:>10.2f} {:>10.0f} {:>8.0f}  {}\n", what, ours_ms, peer_ms, peer_ms / ours_ms, limit);
+}
+
+}  // namespace
+
+int main() {
+  const PeerAnswer theirs = peer();
+  if (theirs.version.empty()) {
+    std::cerr << "the peer did not run\n";
+    return 1;
+  }
+  const Mix mix = five_bags();
+  const UncertainMix uncertain(mix, usual_spread(mix), tray());
+  const Range air = *uncertain.ranges().of(MixFigure::air_filled_porosity);
+  // The peer draws at random, so its quantiles scatter; and it leaves out the pot's plan lengths and the skeletal density.
+  const double room = 0.06 * (theirs.air.high - theirs.air.low);
+  if (std::abs(air.low - theirs.air.low) > room || std::abs(air.median - theirs.air.median) > room ||
+      std::abs(air.high - theirs.air.high) > room) {
+    std::cerr << fmt::format("air differs: {} {} {} here, {} {} {} there\n", air.low, air.median, air.high, theirs.air.low,
+                             theirs.air.median, theirs.air.high);
+    return 1;
+  }
+  std::cout << fmt::format("{:<52} {:>10} {:>10} {:>8}  {}\n", "five bags x 10 sieves in a tapered pot, one core, median", "ours ms", "peer ms",
+                           "ratio", "peer: " + theirs.version);
+  row("4,096 draws, 5-50-95 % of every figure and curve",
+      milliseconds_of([&] { return uncertain.ranges().of(MixFigure::air_filled_porosity)->high; }), theirs.milliseconds, "at most 30");
+  row("4,096 draws, air only", milliseconds_of([&] { return uncertain.draws_of(MixFigure::air_filled_porosity, {}).front(); }),
+      theirs.milliseconds, "");
+  std::cout << fmt::format("{:<52} {:>10.2f}\n", "256 draws of air and water, for a moving slider",
+                           milliseconds_of([&] { return uncertain.air_and_water({256, 1})->air.high; }));
+  std::cout << fmt::format("{:<52} {:>10.2f}\n", "what would narrow it most",
+                           milliseconds_of([&] { return uncertain.what_would_narrow(MixFigure::air_filled_porosity, {}).front().share; }));
+  std::cout << fmt::format("{:<52} {:>10.2f}\n", "preparing mix and pot, once",
+                           milliseconds_of([&] { return UncertainMix(mix, usual_spread(mix), tray()).air_and_water({1, 1})->air.high; }));
+  return std::isfinite(checksum) ? 0 : 1;
+}
