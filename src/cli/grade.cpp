@@ -1,4 +1,3 @@
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -9,6 +8,7 @@
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "verbs.hpp"
@@ -75,7 +75,7 @@ Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
   Json sizes = Json::object();
   for (const int percent : reported_percentiles) {
     const auto size = percentile(analysis.grading, percent);
-    sizes["d" + std::to_string(percent)] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
+    sizes[std::string("d").append(std::to_string(percent))] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
   }
   Json shares = Json::array();
   for (const Band& band : bands) {
@@ -134,8 +134,8 @@ class Grade final : public Verb {
   std::string name() const override { return "grade"; }
   std::string summary() const override { return "Curve, percentiles, checks and verdict of a sieve test"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A sieve test (.csv or .json); - reads standard input")->required();
-    app.add_option("--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)")->check(is_band);
+    required_argument(app, "FILE", file_, "A sieve test (.csv or .json); - reads standard input");
+    repeatable(app, "--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)", is_band);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     const auto test = sieve_test_from(file_, streams.in);
