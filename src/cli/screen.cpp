@@ -23,7 +23,7 @@ std::optional<double> value_of(const std::optional<LooseShare>& share) {
 
 Json screen_json(const Screening& screening) {
   Json fractions = Json::array();
-  for (const Fraction& fraction : screening.fractions) {
+  for (const ScreenedFraction& fraction : screening.fractions) {
     fractions.push_back({{"from_mm", to_json(mm_of(fraction.from))},
                          {"to_mm", to_json(mm_of(fraction.to))},
                          {"mass_percent", fraction.share.value() * 100},
@@ -33,7 +33,7 @@ Json screen_json(const Screening& screening) {
   return {{"fractions", fractions}};
 }
 
-std::string range_text(const Fraction& fraction, UnitSystem units) {
+std::string range_text(const ScreenedFraction& fraction, UnitSystem units) {
   if (!fraction.to) return "over " + size_text(fraction.from, units);
   if (!fraction.from) return "under " + size_text(fraction.to, units);
   return size_text(fraction.from, units) + " to " + size_text(fraction.to, units);
@@ -41,7 +41,7 @@ std::string range_text(const Fraction& fraction, UnitSystem units) {
 
 std::string screen_text(const Screening& screening, UnitSystem units) {
   std::vector<std::vector<std::string>> rows;
-  for (const Fraction& fraction : screening.fractions) {
+  for (const ScreenedFraction& fraction : screening.fractions) {
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
     rows.push_back({range_text(fraction, units), percent_text(fraction.share.value()),
                     volume_text(value_of(fraction.loose_per_loose), units), size_text(median, units)});

@@ -31,7 +31,7 @@ bool takes(const BandShares& shares, const VerdictLimits& limits) {
 
 /// The kept fraction: below the coarse opening, if there is one, and above the fine one.
 struct Kept {
-  Fraction fraction;
+  ScreenedFraction fraction;
   std::optional<BandShares> shares;  ///< of the fraction
 };
 
@@ -47,7 +47,7 @@ std::optional<Kept> keep(const Grading& grading, const Band& wanted, std::option
   return kept;
 }
 
-LooseShare usable_of(const Fraction& fraction) { return fraction.loose_per_loose.value_or(LooseShare(fraction.share.value())); }
+LooseShare usable_of(const ScreenedFraction& fraction) { return fraction.loose_per_loose.value_or(LooseShare(fraction.share.value())); }
 
 std::optional<Kept> screened(const Grading& grading, BagVerdict& verdict, const VerdictLimits& limits, Sharpness sharpness,
                              const PackingDensityOf& packing) {

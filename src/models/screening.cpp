@@ -159,7 +159,7 @@ Result<Screening> screen(const Grading& grading, std::span<const Aperture> openi
   Screening screening;
   std::vector<double> arriving = mass_through(edges, cuts_mm, 0, sharpness.value);
   for (std::size_t k = 0; k <= cuts.size(); ++k) {
-    Fraction fraction;
+    ScreenedFraction fraction;
     if (k > 0) fraction.to = cuts[k - 1];
     std::vector<double> mass = arriving;
     if (k < cuts.size()) {

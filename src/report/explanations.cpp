@@ -24,9 +24,9 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
 }
 
 std::vector<Explanation> explain(const Screening& screening) {
-  const auto share = [](const Fraction& fraction) { return percent_text(fraction.share.value()); };
+  const auto share = [](const ScreenedFraction& fraction) { return percent_text(fraction.share.value()); };
   std::vector<std::pair<std::string, std::string>> masses;
-  for (const Fraction& fraction : screening.fractions) {
+  for (const ScreenedFraction& fraction : screening.fractions) {
     masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : "the rest", share(fraction));
   }
   return {{"mass_percent", "share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "

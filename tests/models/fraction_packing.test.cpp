@@ -15,7 +15,7 @@ double litres_apart(const Grading& bag, const FractionPacking& packing, const st
   const auto screening = screen(bag, openings, thorough_shake, packing.of);
   REQUIRE(screening.ok());
   double litres = 0;
-  for (const Fraction& fraction : screening->fractions) litres += fraction.loose_per_loose.value().value();
+  for (const ScreenedFraction& fraction : screening->fractions) litres += fraction.loose_per_loose.value().value();
   return litres;
 }
 

@@ -33,7 +33,7 @@ double by_slices(double lower_mm, double upper_mm, const std::vector<double>& op
 
 double total_share(const Screening& screening) {
   double sum = 0;
-  for (const Fraction& fraction : screening.fractions) sum += fraction.share.value();
+  for (const ScreenedFraction& fraction : screening.fractions) sum += fraction.share.value();
   return sum;
 }
 
@@ -80,7 +80,7 @@ TEST_CASE("The pan falls through every opening", "[screening][law]") {
   const std::array cuts{aperture_mm(1)};
   const auto screening = screen(graded({{1, 40}, {8, 100}}), cuts);
   REQUIRE(screening.ok());
-  const Fraction& fine = screening->fractions.back();
+  const ScreenedFraction& fine = screening->fractions.back();
   CHECK_FALSE(fine.from);
   CHECK(fine.to == aperture_mm(1));
   CHECK(fine.share.value() > 0.4);
@@ -113,7 +113,7 @@ TEST_CASE("Loose litres follow the packing densities", "[screening][law]") {
   const auto screening = screen(bag, cuts, {}, packing);
   REQUIRE(screening.ok());
   double litres = 0;
-  for (const Fraction& fraction : screening->fractions) litres += fraction.loose_per_loose->value();
+  for (const ScreenedFraction& fraction : screening->fractions) litres += fraction.loose_per_loose->value();
   CHECK_THAT(litres, WithinAbs(1.1, 1e-9));
   CHECK_FALSE(screen(bag, cuts)->fractions[0].loose_per_loose);
 }
@@ -158,14 +158,14 @@ TEST_CASE("Mass in is mass out of every screening, sieve by sieve", "[screening]
     bool kept = true;
     for (const GradingPoint& point : bag.points) {
       double passing = 0;
-      for (const Fraction& fraction : screening->fractions) {
+      for (const ScreenedFraction& fraction : screening->fractions) {
         if (!fraction.grading) continue;
         const auto at = std::ranges::find(fraction.grading->points, point.aperture, &GradingPoint::aperture);
         passing += fraction.share.value() * at->passing.value();
       }
       kept = kept && std::abs(passing - point.passing.value()) < 1e-9;
     }
-    for (const Fraction& fraction : screening->fractions) {
+    for (const ScreenedFraction& fraction : screening->fractions) {
       if (fraction.grading) kept = kept && std::ranges::is_sorted(fraction.grading->points, {}, &GradingPoint::passing);
     }
     REQUIRE(kept);

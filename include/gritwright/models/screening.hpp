@@ -26,7 +26,7 @@ inline constexpr Sharpness quick_shake{10};
 [[nodiscard]] MassShare class_stays_on(Aperture lower, Aperture upper, Aperture opening, Sharpness sharpness);
 
 /// What lies between two openings after screening.
-struct Fraction {
+struct ScreenedFraction {
   std::optional<Aperture> from;  ///< the opening it stayed on; absent for what fell through all
   std::optional<Aperture> to;    ///< the opening it fell through; absent for the oversize
   MassShare share;               ///< of the mass screened
@@ -36,7 +36,7 @@ struct Fraction {
 
 /// Coarse to fine; the shares add up to 1.
 struct Screening {
-  std::vector<Fraction> fractions;
+  std::vector<ScreenedFraction> fractions;
   Notes notes;
 };
 

@@ -38,7 +38,7 @@ QString sentence_of(const BagVerdict& judged, UnitSystem units) {
   return Text::tr("Other use, or complain");
 }
 
-QString range_of(const Fraction& fraction, UnitSystem units) {
+QString range_of(const ScreenedFraction& fraction, UnitSystem units) {
   const auto size = [&](const std::optional<Aperture>& aperture) { return to_local(size_text(aperture, units)); };
   if (!fraction.to) return Text::tr("over %1").arg(size(fraction.from));
   if (!fraction.from) return Text::tr("under %1").arg(size(fraction.to));
@@ -50,7 +50,7 @@ void add_fractions(VerdictView& view, const Grading& grading, const BagVerdict& 
   if (judged.openings.empty()) return;
   const auto screened = screen(grading, judged.openings, {}, packing.of);
   if (!screened) return;
-  for (const Fraction& fraction : screened->fractions) {
+  for (const ScreenedFraction& fraction : screened->fractions) {
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
     const auto litres = fraction.loose_per_loose ? std::optional<double>(fraction.loose_per_loose->value()) : std::nullopt;
     view.fractions.push_back({range_of(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
