@@ -2,18 +2,33 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QDir>
+#include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTextStream>
 #include <QTimer>
 
 #include "main_window.hpp"
 #include "models/bench_draft.hpp"
 #include "models/bench_files.hpp"
+#include "models/demonstration_record.hpp"
 #include "screenshots.hpp"
 #include "settings.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+QString record_file(const QString& wanted) {
+  if (!wanted.isEmpty()) return wanted;
+  const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+  (void)documents.mkpath(QStringLiteral("Gritwright"));
+  return documents.filePath(QStringLiteral("Gritwright/record.gritwright"));
+}
+
+}  // namespace
 
 int run_desktop(int argc, char** argv) {
   QApplication application(argc, argv);
@@ -26,7 +41,8 @@ int run_desktop(int argc, char** argv) {
   parser.addVersionOption();
   const QCommandLineOption demo(QStringLiteral("demo"), QApplication::translate("Application", "Open the demonstration."));
   const QCommandLineOption shots(QStringLiteral("shots"), QApplication::translate("Application", "Write pictures of the window to DIR and end."), QStringLiteral("DIR"));
-  parser.addOptions({demo, shots});
+  const QCommandLineOption workbook(QStringLiteral("workbook"), QApplication::translate("Application", "The record to open instead of the usual one."), QStringLiteral("FILE"));
+  parser.addOptions({demo, shots, workbook});
   parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "Sieve tests to open."), QStringLiteral("[FILE...]"));
   parser.process(application);
 
@@ -39,19 +55,26 @@ int run_desktop(int argc, char** argv) {
   if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots));
   const Settings settings = read_settings();
   apply_theme(application, settings.theme.value_or(system_theme(QApplication::palette())), settings.text_percent);
-  if (const auto draft = read_draft(draft_file())) bench.open(*draft);
+  // The demonstration has a draft and a record of its own in a folder that goes with it: nothing invented gets into the grower's.
+  const QTemporaryDir throw_away;
+  const bool is_demo = parser.isSet(demo);
+  const QString draft_path = is_demo ? throw_away.filePath(QStringLiteral("bench.draft")) : draft_file();
+  if (const auto draft = read_draft(draft_path)) bench.open(*draft);
   // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
   QTimer saving;
   saving.setSingleShot(true);
   saving.setInterval(300);
-  const auto save = [&bench] {
-    if (!write_draft(draft_file(), bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
+  const auto save = [&bench, draft_path] {
+    if (!write_draft(draft_path, bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
   };
   QObject::connect(&saving, &QTimer::timeout, &bench, save);
   QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
   QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
-  MainWindow window(bench);
-  if (parser.isSet(demo)) window.open_demonstration();
+  auto record = RecordBook::open(is_demo ? throw_away.filePath(QStringLiteral("demonstration.gritwright")) : record_file(parser.value(workbook)));
+  if (record && is_demo) (void)fill_with_demonstration(**record, bench.catalogue());
+  MainWindow window(bench, record ? record->get() : nullptr);
+  if (!record) emit bench.told(sentence_text(record.problems().front()));
+  if (is_demo) window.open_demonstration();
   else if (!settings.first_start) window.show_bench();
   for (const QString& file : parser.positionalArguments()) window.open_sieve_test_file(file);
   window.show();

@@ -15,6 +15,7 @@
 #include "models/sheets_from_records.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/welcome_page.hpp"
+#include "record_pages.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/parts_panel.hpp"
@@ -35,7 +36,7 @@ bool is_untouched(const ComponentSheet& component) {
 
 }  // namespace
 
-MainWindow::MainWindow(Bench& bench, QWidget* parent)
+MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
     : QMainWindow(parent),
       bench_(bench),
       settings_(read_settings()),
@@ -52,6 +53,7 @@ MainWindow::MainWindow(Bench& bench, QWidget* parent)
   make_component_menu();
   make_view_menu();
   make_help_menu();
+  if (record != nullptr) record_pages_ = new RecordPages(bench_, *record, *this, *view_menu_);
   statusBar()->setObjectName(QStringLiteral("status_bar"));
   connect(&bench_, &Bench::told, this, &MainWindow::say);
   connect(welcome_page_, &WelcomePage::demonstration_wanted, this, &MainWindow::open_demonstration);
@@ -138,6 +140,7 @@ void MainWindow::make_component_menu() {
 
 void MainWindow::make_view_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
+  view_menu_ = menu;
   const auto go = [&](const char* object_name, const QString& text, const QString& shortcut, void (MixPage::*shown)()) {
     connect(action(menu, object_name, text, QKeySequence(shortcut)), &QAction::triggered, this, [this, shown] {
       show_bench();

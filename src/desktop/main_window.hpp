@@ -10,13 +10,16 @@ class QStackedWidget;
 namespace gritwright::desktop {
 
 class MixPage;
+class RecordBook;
+class RecordPages;
 class WelcomePage;
 
-/// The window: pages, menus, settings. The bench must outlive it.
+/// The window: pages, menus, settings.
 class MainWindow : public QMainWindow {
   Q_OBJECT
  public:
-  explicit MainWindow(Bench& bench, QWidget* parent = nullptr);
+  /// Without a record the window has the bench alone. Both must outlive it.
+  explicit MainWindow(Bench& bench, RecordBook* record = nullptr, QWidget* parent = nullptr);
 
   void open_demonstration();
   void open_sieve_test_file(const QString& path);
@@ -24,6 +27,12 @@ class MainWindow : public QMainWindow {
   void show_welcome();
   void show_bench();
   [[nodiscard]] MixPage& mix_page() { return *mix_page_; }
+  [[nodiscard]] QStackedWidget& pages() { return *pages_; }
+  /// Null without a record.
+  [[nodiscard]] RecordPages* record_pages() { return record_pages_; }
+
+  /// On the bench in an untouched component's place, else as a new one; told if there is no room.
+  void put_component(const ComponentSheet& component);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -37,7 +46,6 @@ class MainWindow : public QMainWindow {
   void make_help_menu();
   void choose_sieve_tests();
   void choose_container();
-  void put_component(const ComponentSheet& component);
   void set_text_percent(int percent);
   void set_theme(std::optional<Theme> theme);
   void apply_settings();
@@ -49,6 +57,8 @@ class MainWindow : public QMainWindow {
   QStackedWidget* pages_;
   WelcomePage* welcome_page_;
   MixPage* mix_page_;
+  QMenu* view_menu_ = nullptr;
+  RecordPages* record_pages_ = nullptr;
 };
 
 }  // namespace gritwright::desktop

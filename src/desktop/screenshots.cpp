@@ -2,10 +2,14 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QTemporaryDir>
 #include <QTextStream>
 
 #include "main_window.hpp"
+#include "models/demonstration_record.hpp"
+#include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
+#include "record_pages.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
@@ -28,7 +32,10 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
   bool all_written = true;
   for (const Look& look : looks) {
     apply_theme(application, look.theme, look.text_percent);
-    MainWindow window(bench);
+    const QTemporaryDir throw_away;
+    auto record = RecordBook::open(throw_away.filePath(QStringLiteral("demonstration.gritwright")));
+    if (!record || !fill_with_demonstration(**record, bench.catalogue()).empty()) return 4;
+    MainWindow window(bench, record->get());
     const auto shoot = [&](const char* page) {
       QApplication::processEvents();
       const QString file = QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look.name)));
@@ -49,6 +56,11 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
     shoot("mix_section");
     window.mix_page().show_as_table(true);
     shoot("mix_pot");
+    window.record_pages()->show_bags();
+    shoot("bags");
+    window.record_pages()->show_log();
+    window.record_pages()->log().show_about(QStringLiteral("P-03"));
+    shoot("log");
   }
   return all_written ? 0 : 4;
 }

@@ -24,6 +24,12 @@ QString to_local(const std::string& text) {
   return to_qt(text).replace(point, QLocale().decimalPoint());
 }
 
+QString number_text(double value, int significant_digits) {
+  QLocale locale;
+  locale.setNumberOptions(QLocale::OmitGroupSeparator);
+  return locale.toString(value, 'g', significant_digits);
+}
+
 QString sentence_text(const Problem& problem, UnitSystem units) { return with_capital(to_local(sentence(problem, translated, units))); }
 
 QString sentence_text(const Note& note, UnitSystem units) {

@@ -13,6 +13,9 @@ namespace gritwright::desktop {
 /// A figure of report/ with the decimal mark of the reader's locale.
 [[nodiscard]] QString to_local(const std::string& text);
 
+/// A number in the reader's locale, without marks between thousands: a comma there would read as a decimal one.
+[[nodiscard]] QString number_text(double value, int significant_digits);
+
 /// Sentences of report/, translated, their figures in the reader's locale.
 [[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);
 [[nodiscard]] QString sentence_text(const Note& note, UnitSystem units = UnitSystem::metric);

@@ -53,6 +53,12 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   view("table of the section");
   open.trigger("action_chart_table");
   open.trigger("action_show_curves");
+  open.trigger("action_page_bags");
+  view("no bags");
+  open.trigger("action_receive_bags");
+  view("bags");
+  open.trigger("action_page_log");
+  view("log");
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }

@@ -16,6 +16,7 @@ TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft]
   state.components[1].sheet.measure = Measure::litres;
   state.components[1].sheet.on_recovered_mass = true;
   state.pot.shape = Shape::drum;
+  state.components[1].bag = QStringLiteral("P-03");
   state.pot.tilt = QStringLiteral("7");
   REQUIRE(write_draft(file, state));
   const auto read = read_draft(file);

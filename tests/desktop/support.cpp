@@ -16,7 +16,16 @@ const Catalogue& test_catalogue() {
   return read.value();
 }
 
-OpenWindow::OpenWindow() : bench(test_catalogue()), window(bench) {
+namespace {
+
+std::unique_ptr<RecordBook> new_record(const QTemporaryDir& folder) {
+  auto opened = RecordBook::open(folder.filePath(QStringLiteral("record.gritwright")));
+  return std::move(opened).value();
+}
+
+}  // namespace
+
+OpenWindow::OpenWindow() : record(new_record(folder)), bench(test_catalogue()), window(bench, record.get()) {
   bench.set_units(UnitSystem::metric);
   window.show_bench();
   window.resize(1280, 800);

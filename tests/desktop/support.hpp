@@ -1,12 +1,15 @@
 #pragma once
 #include <QApplication>
+#include <QTemporaryDir>
 #include <QTest>
 #include <catch2/catch.hpp>
+#include <memory>
 #include <ostream>
 #include <string>
 
 #include "main_window.hpp"
 #include "models/bench.hpp"
+#include "models/record_book.hpp"
 
 /// So that a failed comparison shows the text.
 std::ostream& operator<<(std::ostream& out, const QString& text);
@@ -18,6 +21,8 @@ class OpenWindow {
  public:
   OpenWindow();
 
+  QTemporaryDir folder;
+  std::unique_ptr<RecordBook> record;  ///< a new one in a folder of its own
   Bench bench;
   MainWindow window;
 

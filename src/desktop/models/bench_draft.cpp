@@ -11,7 +11,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 1;
+constexpr quint32 version = 2;
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -27,6 +27,7 @@ void pass_component(Archive& archive, Component& component) {
   archive(component.name);
   archive(component.material);
   archive(component.parts);
+  archive(component.bag);
   archive(component.grain.bulk_density);
   archive(component.grain.particle_density);
   archive(component.grain.skeletal_density);

@@ -1,6 +1,6 @@
 #include "bench_files.hpp"
 
-#include <QCoreApplication>
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -8,6 +8,7 @@
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/data_folder.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
+#include "gritwright/models/sieve_analysis.hpp"
 #include "sheets_from_records.hpp"
 
 namespace gritwright::desktop {
@@ -42,7 +43,15 @@ Result<SieveTest> open_sieve_test(const QString& path) {
 Result<Container> open_container(const QString& path, const Catalogue& catalogue) {
   const auto text = read_text_file(path);
   if (!text) return text.problems();
-  const auto file = read_container(*text, QFileInfo(path).fileName().toStdString(), {&catalogue, {}});
+  // A path inside a file is meant from that file's own folder.
+  const auto grade = [folder = QFileInfo(path).dir()](const std::string& name) -> Result<SieveTestGrading> {
+    const auto test = open_sieve_test(folder.filePath(QString::fromStdString(name)));
+    if (!test) return test.problems();
+    const auto analysis = analyse(*test);
+    if (!analysis) return analysis.problems();
+    return SieveTestGrading{analysis->grading, test->bulk_density, test->particle_density, analysis->notes};
+  };
+  const auto file = read_container(*text, QFileInfo(path).fileName().toStdString(), {&catalogue, grade});
   if (!file) return file.problems();
   return file->container;
 }

@@ -45,6 +45,7 @@ struct ComponentSheet {
   QString name;
   QString material;  ///< a catalogue name, or empty
   QString parts;
+  QString bag;  ///< the bag in the record that this is a test of, or empty
   GrainText grain;
   SieveSheet sheet;
   friend bool operator==(const ComponentSheet&, const ComponentSheet&) = default;

@@ -44,6 +44,23 @@ bool RecordBook::finish(const Result<Applied>& applied) {
 
 bool RecordBook::apply(Change change) { return finish(workbook_.apply(std::move(change))); }
 
+QString RecordBook::added(Edit edit, const QString& label, std::optional<LogEntry> log) {
+  Change change;
+  change.label = label.toStdString();
+  change.edits.push_back(std::move(edit));
+  change.log = std::move(log);
+  const auto applied = workbook_.apply(std::move(change));
+  return finish(applied) ? to_qt(applied->revisions.front().first.id) : QString();
+}
+
+bool RecordBook::changed_to(Edit edit, const QString& label, const QString& merge_key) {
+  Change change;
+  change.label = label.toStdString();
+  change.edits.push_back(std::move(edit));
+  change.merge_key = merge_key.toStdString();
+  return apply(std::move(change));
+}
+
 void RecordBook::undo() {
   const auto step = workbook_.undo();
   emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
@@ -72,6 +89,14 @@ void RecordBook::look_for_changes() {
   if (revision == seen_revision_) return;
   seen_revision_ = revision;
   emit changed();
+}
+
+LogEntry event_about(const RecordRef& about, const QString& text, const std::string& day) {
+  LogEntry entry;
+  entry.day = day;
+  entry.text = text.toStdString();
+  entry.about = {about};
+  return entry;
 }
 
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }

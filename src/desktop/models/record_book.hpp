@@ -2,6 +2,7 @@
 #include <QObject>
 #include <QString>
 #include <memory>
+#include <optional>
 
 #include "gritwright/workbook/open_workbook.hpp"
 
@@ -19,21 +20,19 @@ class RecordBook : public QObject {
 
   /// Saves a change; what was refused is told and nothing happens. True if it was saved.
   bool apply(Change change);
-  /// The id of what was added, empty if it was refused.
+  /// The id of what was added, empty if it was refused. `log` tells it in the grower's words; without it the label does.
   template <class R>
-  QString add(R record, const QString& label, const QString& id = {}) {
-    Change change{label.toStdString(), {{{kind_of<R>, id.toStdString()}, 0, Record(std::move(record))}}, {}, {}};
-    const auto applied = workbook_.apply(std::move(change));
-    return finish(applied) ? QString::fromStdString(applied->revisions.front().first.id) : QString();
+  QString add(R record, const QString& label, const QString& id = {}, std::optional<LogEntry> log = {}) {
+    return added(Edit{RecordRef{kind_of<R>, id.toStdString()}, 0, Record(std::move(record))}, label, std::move(log));
   }
   template <class R>
   bool replace(const Stored<R>& was, R now, const QString& label, const QString& merge_key = {}) {
     if (was.record == now) return true;
-    return apply({label.toStdString(), {{ref_to(was.id), was.revision, Record(std::move(now))}}, {}, merge_key.toStdString()});
+    return changed_to(Edit{ref_to(was.id), was.revision, Record(std::move(now))}, label, merge_key);
   }
   template <class R>
   bool remove(const Stored<R>& was, const QString& label) {
-    return apply({label.toStdString(), {{ref_to(was.id), was.revision, std::nullopt}}, {}, {}});
+    return changed_to(Edit{ref_to(was.id), was.revision, std::nullopt}, label, {});
   }
   void end_typing() { workbook_.end_merging(); }
 
@@ -49,6 +48,8 @@ class RecordBook : public QObject {
 
  private:
   explicit RecordBook(OpenWorkbook workbook);
+  QString added(Edit edit, const QString& label, std::optional<LogEntry> log);
+  bool changed_to(Edit edit, const QString& label, const QString& merge_key);
   bool finish(const Result<Applied>& applied);
   void look_for_changes();
 
@@ -58,5 +59,8 @@ class RecordBook : public QObject {
 
 /// Today as ISO 8601.
 [[nodiscard]] std::string today();
+
+/// A log line for something that happened to `about`.
+[[nodiscard]] LogEntry event_about(const RecordRef& about, const QString& text, const std::string& day);
 
 }  // namespace gritwright::desktop

@@ -113,7 +113,7 @@ QWidget* MixPage::band_row(QWidget* parent) {
   const auto what = [] { return tr("wanted band"); };
   from->add({QStringLiteral("band_from"), tr("Wanted grain, from"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_from; },
              {"/band/from"}, tr("finest size wanted"), {}, {}, {}});
-  to->add({QStringLiteral("band_to"), tr("t&o"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_to; },
+  to->add({QStringLiteral("band_to"), tr("to"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_to; },
            {"/band/to"}, tr("coarsest size wanted"), {}, {}, {}});
   layout->addWidget(from);
   layout->addWidget(to);

@@ -2,7 +2,6 @@
 
 #include <QComboBox>
 #include <QLabel>
-#include <QLocale>
 #include <QVBoxLayout>
 
 #include "field_form.hpp"
@@ -46,14 +45,14 @@ GrainForm::GrainForm(Bench& bench, QWidget* parent)
     return [this, figure, factor]() -> QString {
       const Material* chosen = material();
       if (chosen == nullptr || !(chosen->*figure)) return tr("not known");
-      return tr("%1 (typical)").arg(QLocale().toString((chosen->*figure)->value * factor, 'g', 4));
+      return tr("%1 (typical)").arg(number_text((chosen->*figure)->value * factor, 4));
     };
   };
   form_->add({QStringLiteral("bulk_density"), tr("&Litre weight, dry"), Kind::density, [] { return tr("litre weight"); }, text(&GrainText::bulk_density),
               {"/bulk_density_g_l"}, tr("grams of one loosely poured litre"), {},
               [this] {
                 const Material* chosen = material();
-                return chosen == nullptr ? tr("weigh a litre") : tr("%1 (typical)").arg(QLocale().toString(chosen->bulk_density_g_l.value, 'g', 4));
+                return chosen == nullptr ? tr("weigh a litre") : tr("%1 (typical)").arg(number_text(chosen->bulk_density_g_l.value, 4));
               },
               {}});
   form_->add({QStringLiteral("particle_density"), tr("&Grain density"), Kind::density, [] { return tr("grain density"); }, text(&GrainText::particle_density),

@@ -58,8 +58,8 @@ void PotForm::add_lengths() {
     const std::string start = place;
     return std::vector<std::string>{start, start + "/length_cm", start + "/diameter_cm", start + "/across_flats_cm"};
   };
-  form_->add({QStringLiteral("rim_length"), tr("&Rim, length"), Kind::length, [] { return tr("rim of the pot"); }, pot_text(&PotSheet::rim_length), fields("/rim"),
-              tr("inside, at the rim"), {}, {}, named(tr("&Rim, length"), tr("&Rim, diameter"), tr("&Rim, across flats"))});
+  form_->add({QStringLiteral("rim_length"), tr("Rim, length"), Kind::length, [] { return tr("rim of the pot"); }, pot_text(&PotSheet::rim_length), fields("/rim"),
+              tr("inside, at the rim"), {}, {}, named(tr("Rim, length"), tr("Rim, diameter"), tr("Rim, across flats"))});
   form_->add({QStringLiteral("rim_width"), tr("Rim, &width"), Kind::length, [] { return tr("rim width of the pot"); }, pot_text(&PotSheet::rim_width), {"/rim/width_cm"},
               tr("inside, at the rim"), with_width, {}, {}});
   form_->add({QStringLiteral("middle"), tr("&Middle, diameter"), Kind::length, [] { return tr("middle of the pot"); }, pot_text(&PotSheet::middle),

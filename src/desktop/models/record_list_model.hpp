@@ -1,0 +1,46 @@
+#pragma once
+#include <QAbstractTableModel>
+#include <vector>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "record_book.hpp"
+
+namespace gritwright::desktop {
+
+/// Records of one kind as a list, newest first; bags with their tests and stock.
+class RecordListModel : public QAbstractTableModel {
+  Q_OBJECT
+ public:
+  enum class Column { id, title, day, tests, stock };
+
+  RecordListModel(RecordBook& book, RecordKind kind, std::vector<Column> columns, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+  [[nodiscard]] RecordRef ref_at(int row) const;
+  /// -1 if it is not in the list.
+  [[nodiscard]] int row_of(const QString& id) const;
+
+  /// A list that is out of sight is read again only when it comes back.
+  void set_in_sight(bool in_sight);
+  void set_units(UnitSystem units);
+  void set_filter(ListFilter filter);
+
+ private:
+  void record_changed();
+  void read();
+
+  RecordBook& book_;
+  RecordKind kind_;
+  std::vector<Column> columns_;
+  std::vector<RecordLine> lines_;
+  ListFilter filter_;
+  bool in_sight_ = true;
+  bool stale_ = false;
+  UnitSystem units_ = UnitSystem::metric;
+};
+
+}  // namespace gritwright::desktop

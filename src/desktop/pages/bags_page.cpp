@@ -1,0 +1,393 @@
+#include "bags_page.hpp"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSortFilterProxyModel>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "gritwright/formats/number.hpp"
+#include "gritwright/formats/typed_quantity.hpp"
+#include "text.hpp"
+#include "widgets/record_form.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+using Column = RecordListModel::Column;
+
+std::string utf8(const QString& text) { return text.trimmed().toStdString(); }
+
+template <class Value, class Convert>
+QString digits(const std::optional<Value>& value, Convert convert) {
+  return value ? number_text(convert(*value), 9) : QString();
+}
+
+Result<double> number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
+
+QString with_spaces(const std::string& name) { return to_qt(name).replace(u'_', u' '); }
+
+}  // namespace
+
+BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      list_(new RecordListModel(book, RecordKind::bag, {Column::id, Column::title, Column::day, Column::tests, Column::stock}, this)),
+      found_(new QSortFilterProxyModel(this)) {
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins(8, 8, 8, 8);
+  auto* splitter = new QSplitter(Qt::Horizontal, this);
+  splitter->setObjectName(QStringLiteral("bags_splitter"));
+  splitter->setChildrenCollapsible(false);
+  splitter->setHandleWidth(8);
+  splitter->addWidget(list_side(catalogue));
+  splitter->addWidget(form_side());
+  splitter->setStretchFactor(0, 1);
+  splitter->setSizes({720, 520});
+  layout->addWidget(splitter);
+  connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
+  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BagsPage::choose);
+  refresh();
+}
+
+QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
+  auto* tools = new QHBoxLayout;
+  auto* find_label = new QLabel(tr("F&ind"), side);
+  find_ = new QLineEdit(side);
+  find_->setObjectName(QStringLiteral("bags_find"));
+  find_->setPlaceholderText(tr("bag, material or lot"));
+  find_->setAccessibleName(tr("Find a bag"));
+  find_->setMinimumHeight(26);
+  find_label->setBuddy(find_);
+  auto* material_label = new QLabel(tr("&Material"), side);
+  material_ = new QComboBox(side);
+  material_->setObjectName(QStringLiteral("bags_material"));
+  material_->setAccessibleName(tr("Material of the bags to receive"));
+  material_->setMinimumHeight(26);
+  for (const Material& material : catalogue.materials()) material_->addItem(with_spaces(material.name), to_qt(material.name));
+  material_label->setBuddy(material_);
+  auto* receive_button = new QPushButton(tr("&Receive bags"), side);
+  receive_button->setObjectName(QStringLiteral("bags_receive"));
+  receive_button->setAccessibleName(tr("Receive bags of this material"));
+  receive_button->setMinimumHeight(28);
+  connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
+  connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
+  tools->addWidget(find_label);
+  tools->addWidget(find_, 1);
+  tools->addSpacing(12);
+  tools->addWidget(material_label);
+  tools->addWidget(material_);
+  tools->addWidget(receive_button);
+  return tools;
+}
+
+QWidget* BagsPage::list_side(const Catalogue& catalogue) {
+  auto* side = new QWidget(this);
+  auto* layout = new QVBoxLayout(side);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  layout->addLayout(list_tools(side, catalogue));
+  empty_ = new QLabel(tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here."), side);
+  empty_->setWordWrap(true);
+  empty_->setProperty("role", "muted");
+  layout->addWidget(empty_);
+  found_->setSourceModel(list_);
+  found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+  found_->setFilterKeyColumn(-1);
+  table_ = new QTableView(side);
+  table_->setObjectName(QStringLiteral("bags_table"));
+  table_->setAccessibleName(tr("Bags"));
+  table_->setModel(found_);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setTabKeyNavigation(false);
+  table_->setAlternatingRowColors(true);
+  table_->setShowGrid(false);
+  table_->setWordWrap(false);
+  table_->verticalHeader()->hide();
+  table_->horizontalHeader()->setHighlightSections(false);
+  table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+  fit_columns();
+  connect(table_, &QTableView::activated, this, &BagsPage::grade);
+  layout->addWidget(table_, 1);
+  return side;
+}
+
+QWidget* BagsPage::form_side() {
+  auto* details = new QFrame(this);
+  details_ = details;
+  details->setObjectName(QStringLiteral("card"));
+  auto* card = new QVBoxLayout(details);
+  card->setContentsMargins(10, 8, 10, 8);
+  card->setSpacing(8);
+  title_ = new QLabel(details);
+  title_->setObjectName(QStringLiteral("bag_title"));
+  title_->setProperty("role", "heading");
+  title_->setWordWrap(true);
+  stock_ = new QLabel(details);
+  stock_->setObjectName(QStringLiteral("bag_stock"));
+  stock_->setWordWrap(true);
+  form_ = new RecordForm(details);
+  add_arrival_rows();
+  add_grain_rows();
+  add_paper_rows();
+  connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  auto* grade_button = new QPushButton(tr("&Grade this bag"), details);
+  grade_button->setObjectName(QStringLiteral("bag_grade"));
+  grade_button->setAccessibleName(tr("Grade this bag"));
+  grade_button->setMinimumHeight(28);
+  take_in_ = new QPushButton(tr("&Take into stock"), details);
+  take_in_->setObjectName(QStringLiteral("bag_take_in"));
+  take_in_->setAccessibleName(tr("Take into stock"));
+  take_in_->setMinimumHeight(28);
+  connect(grade_button, &QPushButton::clicked, this, &BagsPage::grade);
+  connect(take_in_, &QPushButton::clicked, this, &BagsPage::take_into_stock);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(grade_button);
+  buttons->addWidget(take_in_);
+  buttons->addStretch(1);
+  card->addWidget(title_);
+  card->addWidget(form_);
+  card->addWidget(stock_);
+  card->addLayout(buttons);
+  card->addStretch(1);
+  auto* area = new QScrollArea(this);
+  area->setWidget(details);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  return area;
+}
+
+std::optional<Stored<Bag>> BagsPage::bag() const {
+  if (current_.isEmpty()) return std::nullopt;
+  try {
+    return book_.workbook().find(Id<Bag>{current_.toStdString()});
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return std::nullopt;
+  }
+}
+
+Problems BagsPage::save(const QString& what, const std::function<void(Bag&)>& change) {
+  const auto was = bag();
+  if (!was) return {};
+  Bag now = was->record;
+  change(now);
+  if (Problems problems = check(now); !problems.empty()) return problems;
+  book_.replace(*was, now, tr("%1 of bag %2").arg(what, current_), QStringLiteral("bag/%1/%2").arg(current_, what));
+  return {};
+}
+
+std::function<QString()> BagsPage::shown(std::function<QString(const Bag&)> text) const {
+  return [this, text = std::move(text)]() -> QString {
+    const auto stored = bag();
+    return stored ? text(stored->record) : QString();
+  };
+}
+
+template <class Parse, class Set>
+std::function<Problems(const QString&)> BagsPage::taken(const QString& what, Parse parse, Set set) {
+  return [this, what, parse, set](const QString& text) -> Problems {
+    if (text.trimmed().isEmpty()) return save(what, [&](Bag& bag) { set(bag, {}); });
+    const auto value = parse(utf8(text));
+    if (!value) return value.problems();
+    return save(what, [&](Bag& bag) { set(bag, *value); });
+  };
+}
+
+void BagsPage::add_arrival_rows() {
+  form_->add({QStringLiteral("bag_lot"), tr("&Lot"), Kind::words, tr("as marked on the bag"), shown([](const Bag& b) { return to_qt(b.lot); }),
+              [this](const QString& text) { return save(tr("lot"), [&](Bag& b) { b.lot = utf8(text); }); }});
+  form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), shown([](const Bag& b) { return QString::number(b.count); }),
+              taken(tr("number"), number, [](Bag& b, std::optional<double> value) { b.count = static_cast<int>(std::min(value.value_or(0), 1e6)); })});
+  form_->add({QStringLiteral("bag_size_from"), tr("&Printed size, from"), Kind::aperture, tr("provisional until the lot is sieved"),
+              shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->from), 9) : QString(); }),
+              taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> from) {
+                if (!from) return b.printed_size.reset();
+                // The coarse end follows when it was not typed yet; the user sees and mends it in the next field.
+                b.printed_size = SizeBand{*from, b.printed_size && b.printed_size->to > *from ? b.printed_size->to : *from * 2};
+              })});
+  form_->add({QStringLiteral("bag_size_to"), tr("Printed size, to"), Kind::aperture, tr("the coarse end"),
+              shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->to), 9) : QString(); }),
+              taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> to) {
+                if (!to) return b.printed_size.reset();
+                b.printed_size = SizeBand{b.printed_size ? b.printed_size->from : Aperture{}, *to};
+              })});
+  form_->add({QStringLiteral("bag_volume"), tr("Litres in one b&ag"), Kind::volume, tr("loose, as printed or measured"),
+              shown([](const Bag& b) { return digits(b.volume, [](LooseVolume v) { return in_l(v); }); }),
+              taken(tr("volume"), [](const std::string& text) { return parse_volume(text, VolumeUnit::litre); },
+                    [](Bag& b, std::optional<Volume> value) { b.volume = value ? std::optional(LooseVolume(*value)) : std::nullopt; })});
+  form_->add({QStringLiteral("bag_mass"), tr("&Weight of one bag"), Kind::mass, tr("as bagged; kg can be typed"),
+              shown([](const Bag& b) { return digits(b.mass_as_bagged, [](Mass m) { return in_g(m); }); }),
+              taken(tr("weight"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
+                    [](Bag& b, std::optional<WrittenMass> value) { b.mass_as_bagged = value ? std::optional(value->mass) : std::nullopt; })});
+}
+
+void BagsPage::add_grain_rows() {
+  form_->add({QStringLiteral("bag_moisture"), tr("Moist&ure"), Kind::percent, tr("water per dry mass, as bagged"),
+              shown([](const Bag& b) { return digits(b.moisture, [](Moisture m) { return m.value() * 100; }); }),
+              taken(tr("moisture"), parse_percent,
+                    [](Bag& b, std::optional<double> value) { b.moisture = value ? std::optional(Moisture(*value)) : std::nullopt; })});
+  form_->add({QStringLiteral("bag_bulk_density"), tr("Litre weight, &dry"), Kind::density, tr("measured on this lot"),
+              shown([](const Bag& b) { return digits(b.bulk_density, [](BulkDensity d) { return in_g_l(d); }); }),
+              taken(tr("litre weight"), number, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
+  form_->add({QStringLiteral("bag_particle_density"), tr("Grain densit&y"), Kind::density, tr("measured on this lot"),
+              shown([](const Bag& b) { return digits(b.particle_density, [](ParticleDensity d) { return in_g_l(d); }); }),
+              taken(tr("grain density"), number,
+                    [](Bag& b, std::optional<double> value) { b.particle_density = value ? std::optional(particle_g_l(*value)) : std::nullopt; })});
+}
+
+void BagsPage::add_paper_rows() {
+  form_->add({QStringLiteral("bag_price"), tr("Price of one &bag"), Kind::number, tr("in your money"),
+              shown([](const Bag& b) { return b.price ? number_text(b.price->amount, 9) : QString(); }),
+              taken(tr("price"), number, [](Bag& b, std::optional<double> value) {
+                if (!value) return b.price.reset();
+                b.price = Price{*value, b.price ? b.price->currency : std::string()};
+              })});
+  form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
+              shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
+                return save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(utf8(text)); });
+              }});
+  form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), shown([](const Bag& b) { return to_qt(b.note); }),
+              [this](const QString& text) { return save(tr("note"), [&](Bag& b) { b.note = utf8(text); }); }});
+}
+
+void BagsPage::fit_columns() {
+  if (table_ == nullptr) return;
+  const QFontMetrics metrics(font());
+  const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
+  fit(0, "WW-000");
+  fit(2, "30 Sept 0000");
+  fit(3, "sieve tests");
+  fit(4, "0000 kg dry");
+  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
+}
+
+void BagsPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  list_->set_in_sight(true);
+  refresh();
+}
+
+void BagsPage::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  list_->set_in_sight(false);
+}
+
+void BagsPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit_columns();
+}
+
+void BagsPage::set_units(UnitSystem units) {
+  units_ = units;
+  list_->set_units(units);
+  form_->set_units(units);
+  refresh();
+}
+
+void BagsPage::find() {
+  find_->setFocus();
+  find_->selectAll();
+}
+
+void BagsPage::receive() {
+  Bag fresh;
+  fresh.material = material_->currentData().toString().toStdString();
+  fresh.received = today();
+  const QString id = to_qt(book_.workbook().suggest_id(RecordKind::bag, fresh.material));
+  find_->clear();
+  const RecordRef ref{RecordKind::bag, id.toStdString()};
+  if (book_.add(fresh, tr("bag %1").arg(id), id, event_about(ref, tr("Received bag %1").arg(id), today())).isEmpty()) return;
+  show_bag(id);
+  form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"))->setFocus();
+}
+
+void BagsPage::remove() {
+  const auto stored = bag();
+  if (!stored) return;
+  if (book_.workbook().is_used(ref_to(stored->id))) {
+    emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it.").arg(current_));
+    return;
+  }
+  book_.remove(*stored, tr("bag %1 removed").arg(current_));
+}
+
+void BagsPage::take_into_stock() {
+  const auto stored = bag();
+  if (!stored) return;
+  const auto mass = dry_mass_received(stored->record);
+  if (!mass || book_.workbook().stock_of(ref_to(stored->id))) return;
+  StockEntry entry;
+  entry.holder = ref_to(stored->id);
+  entry.change = *mass;
+  entry.day = stored->record.received.value_or(today());
+  book_.add(entry, tr("bag %1 taken into stock").arg(current_));
+}
+
+void BagsPage::grade() {
+  if (!current_.isEmpty()) emit grade_wanted(current_);
+}
+
+void BagsPage::show_bag(const QString& id) {
+  const int row = list_->row_of(id);
+  if (row < 0) return;
+  table_->setCurrentIndex(found_->mapFromSource(list_->index(row, 0)));
+  choose();
+}
+
+void BagsPage::choose() {
+  const QModelIndex index = table_->currentIndex();
+  const QString chosen = index.isValid() ? to_qt(list_->ref_at(found_->mapToSource(index).row()).id) : QString();
+  if (chosen == current_ || chosen.isEmpty()) return;
+  current_ = chosen;
+  book_.end_typing();
+  form_->refresh(true);
+  refresh();
+}
+
+// After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place.
+void BagsPage::keep_selection() {
+  if (const int row = list_->row_of(current_); row >= 0) {
+    const QModelIndex index = found_->mapFromSource(list_->index(row, 0));
+    if (index.isValid() && table_->currentIndex().row() != index.row()) table_->setCurrentIndex(index);
+    return;
+  }
+  current_.clear();
+  if (found_->rowCount() == 0) return;
+  table_->setCurrentIndex(found_->index(0, 0));
+  choose();
+}
+
+void BagsPage::refresh() {
+  if (!isVisible()) return;
+  keep_selection();
+  empty_->setVisible(list_->rowCount() == 0);
+  const auto stored = bag();
+  details_->setVisible(stored.has_value());
+  if (!stored) return;
+  form_->refresh(false);
+  title_->setText(QStringLiteral("%1, %2").arg(current_, with_spaces(stored->record.material)));
+  refresh_stock(*stored);
+}
+
+void BagsPage::refresh_stock(const Stored<Bag>& stored) {
+  const auto mass = dry_mass_received(stored.record);
+  const auto stock = book_.workbook().stock_of(ref_to(stored.id));
+  take_in_->setEnabled(mass && !stock);
+  if (stock) stock_->setText(tr("Left: %1 of dry grain").arg(to_local(mass_text(stock, units_))));
+  else if (mass) stock_->setText(tr("%1 of dry grain, not in stock yet").arg(to_local(mass_text(mass, units_))));
+  else stock_->setText(tr("Left: \u2013 (type the weight of a bag, or its litres and the litre weight)"));
+}
+
+}  // namespace gritwright::desktop

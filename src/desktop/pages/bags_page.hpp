@@ -1,0 +1,79 @@
+#pragma once
+#include <QWidget>
+#include <functional>
+#include <optional>
+
+#include "gritwright/domain/material.hpp"
+#include "models/record_book.hpp"
+#include "models/record_list_model.hpp"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSortFilterProxyModel;
+class QTableView;
+
+namespace gritwright::desktop {
+
+class RecordForm;
+
+/// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left.
+class BagsPage : public QWidget {
+  Q_OBJECT
+ public:
+  BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent = nullptr);
+
+  void receive();
+  void remove();
+  void grade();
+  void take_into_stock();
+  void find();
+  void set_units(UnitSystem units);
+  void show_bag(const QString& id);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ signals:
+  void grade_wanted(const QString& bag);
+
+ private:
+  QWidget* list_side(const Catalogue& catalogue);
+  QLayout* list_tools(QWidget* side, const Catalogue& catalogue);
+  QWidget* form_side();
+  void add_arrival_rows();
+  void add_grain_rows();
+  void add_paper_rows();
+  void fit_columns();
+  void choose();
+  void refresh();
+  void refresh_stock(const Stored<Bag>& stored);
+  void keep_selection();
+  [[nodiscard]] std::optional<Stored<Bag>> bag() const;
+  /// Saves the bag on screen as `change` leaves it, or says what is wrong with that.
+  Problems save(const QString& what, const std::function<void(Bag&)>& change);
+  [[nodiscard]] std::function<QString()> shown(std::function<QString(const Bag&)> text) const;
+  /// An empty text means "not known"; what can't be read is not saved.
+  template <class Parse, class Set>
+  std::function<Problems(const QString&)> taken(const QString& what, Parse parse, Set set);
+
+  RecordBook& book_;
+  RecordListModel* list_;
+  QSortFilterProxyModel* found_;
+  QTableView* table_ = nullptr;
+  QLineEdit* find_ = nullptr;
+  QComboBox* material_ = nullptr;
+  QPushButton* take_in_ = nullptr;
+  QLabel* empty_ = nullptr;
+  QLabel* title_ = nullptr;
+  QLabel* stock_ = nullptr;
+  QWidget* details_ = nullptr;
+  RecordForm* form_ = nullptr;
+  QString current_;
+  UnitSystem units_ = UnitSystem::metric;
+};
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,234 @@
+#include "log_page.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSortFilterProxyModel>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+using Column = RecordListModel::Column;
+
+/// A line with its label, both laid out into `layout`.
+QLineEdit* labelled(QHBoxLayout* layout, QWidget* parent, const char* object_name, const QString& label_text, const QString& hint, int stretch) {
+  auto* field = new QLineEdit(parent);
+  field->setObjectName(QString::fromLatin1(object_name));
+  field->setPlaceholderText(hint);
+  field->setMinimumHeight(26);
+  QString name = label_text;
+  field->setAccessibleName(name.remove(u'&'));
+  field->setAccessibleDescription(hint);
+  auto* label = new QLabel(label_text, parent);
+  label->setBuddy(field);
+  layout->addWidget(label);
+  layout->addWidget(field, stretch);
+  return field;
+}
+
+QLabel* fault_label(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setProperty("role", "fault");
+  label->setWordWrap(true);
+  label->hide();
+  return label;
+}
+
+void show_fault(QLabel* label, const QString& text) {
+  label->setText(text);
+  label->setVisible(!text.isEmpty());
+}
+
+}  // namespace
+
+LogPage::LogPage(RecordBook& book, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      list_(new RecordListModel(book, RecordKind::log_entry, {Column::day, Column::title, Column::id}, this)),
+      found_(new QSortFilterProxyModel(this)) {
+  found_->setSourceModel(list_);
+  found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+  found_->setFilterKeyColumn(-1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(8, 8, 8, 8);
+  layout->setSpacing(8);
+  layout->addLayout(tools());
+  about_fault_ = fault_label(this);
+  layout->addWidget(about_fault_);
+  auto* splitter = new QSplitter(Qt::Horizontal, this);
+  splitter->setObjectName(QStringLiteral("log_splitter"));
+  splitter->setChildrenCollapsible(false);
+  splitter->setHandleWidth(8);
+  table_ = new QTableView(splitter);
+  table_->setObjectName(QStringLiteral("log_table"));
+  table_->setAccessibleName(tr("Log, newest first"));
+  table_->setModel(found_);
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table_->setTabKeyNavigation(false);
+  table_->setAlternatingRowColors(true);
+  table_->setShowGrid(false);
+  table_->setWordWrap(false);
+  table_->verticalHeader()->hide();
+  table_->horizontalHeader()->setHighlightSections(false);
+  table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+  fit_columns();
+  splitter->addWidget(table_);
+  splitter->addWidget(linked_side());
+  splitter->setSizes({860, 360});
+  layout->addWidget(splitter, 1);
+  layout->addLayout(writing_line());
+  writing_fault_ = fault_label(this);
+  layout->addWidget(writing_fault_);
+  connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
+  connect(about_, &QLineEdit::textChanged, this, &LogPage::narrow);
+  connect(&book_, &RecordBook::changed, this, &LogPage::refresh_links);
+  refresh_links();
+}
+
+void LogPage::fit_columns() {
+  if (table_ == nullptr) return;
+  const QFontMetrics metrics(font());
+  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("30 Sept 0000")) + 24);
+  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("L-00000")) + 24);
+  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
+}
+
+void LogPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  list_->set_in_sight(true);
+  refresh_links();
+}
+
+void LogPage::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  list_->set_in_sight(false);
+}
+
+void LogPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit_columns();
+}
+
+QLayout* LogPage::tools() {
+  auto* layout = new QHBoxLayout;
+  find_ = labelled(layout, this, "log_find", tr("F&ind"), tr("any word of the log"), 2);
+  layout->addSpacing(12);
+  about_ = labelled(layout, this, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
+  return layout;
+}
+
+QLayout* LogPage::writing_line() {
+  auto* layout = new QHBoxLayout;
+  day_ = labelled(layout, this, "log_day", tr("&Day"), tr("like 2026-03-14"), 0);
+  day_->setText(to_qt(today()));
+  day_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000-00-00")) + 24);
+  layout->addSpacing(12);
+  text_ = labelled(layout, this, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1);
+  auto* button = new QPushButton(tr("&Keep"), this);
+  button->setObjectName(QStringLiteral("log_keep"));
+  button->setAccessibleName(tr("Keep this line in the log"));
+  button->setMinimumHeight(28);
+  layout->addWidget(button);
+  connect(button, &QPushButton::clicked, this, &LogPage::write_down);
+  connect(text_, &QLineEdit::returnPressed, this, &LogPage::write_down);
+  return layout;
+}
+
+QWidget* LogPage::linked_side() {
+  auto* side = new QFrame(this);
+  side->setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(side);
+  layout->setContentsMargins(10, 8, 10, 8);
+  links_title_ = new QLabel(side);
+  links_title_->setObjectName(QStringLiteral("log_links_title"));
+  links_title_->setWordWrap(true);
+  links_title_->setProperty("role", "heading");
+  links_ = new QListWidget(side);
+  links_->setObjectName(QStringLiteral("log_links"));
+  links_->setAccessibleName(tr("What it is linked to"));
+  links_->setWordWrap(true);
+  links_->setSpacing(4);
+  connect(links_, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
+    if (const QString id = item->data(Qt::UserRole).toString(); !id.isEmpty()) show_about(id);
+  });
+  layout->addWidget(links_title_);
+  layout->addWidget(links_, 1);
+  return side;
+}
+
+std::optional<RecordRef> LogPage::record_called(const QString& id) const {
+  for (const RecordKind kind : record_kinds) {
+    const RecordRef ref{kind, id.trimmed().toStdString()};
+    if (kind != RecordKind::log_entry && kind != RecordKind::stock_entry && book_.workbook().find(ref)) return ref;
+  }
+  return std::nullopt;
+}
+
+void LogPage::find() {
+  find_->setFocus();
+  find_->selectAll();
+}
+
+void LogPage::show_about(const QString& id) { about_->setText(id); }
+
+void LogPage::narrow() {
+  const QString id = about_->text().trimmed();
+  ListFilter filter;
+  filter.about = id.isEmpty() ? std::nullopt : record_called(id);
+  const bool unknown = !id.isEmpty() && !filter.about;
+  show_fault(about_fault_, unknown ? tr("There is nothing called %1; the whole log is shown.").arg(id) : QString());
+  list_->set_filter(filter);
+  refresh_links();
+}
+
+void LogPage::refresh_links() {
+  if (!isVisible()) return;
+  links_->clear();
+  const auto about = about_->text().trimmed().isEmpty() ? std::nullopt : record_called(about_->text());
+  if (!about) {
+    links_title_->setText(tr("Type a bag, mix or tree into About to see where its grain went and what stands in it."));
+    return;
+  }
+  links_title_->setText(tr("Linked to %1").arg(to_qt(about->id)));
+  const std::pair<RecordKind, QString> kinds[] = {
+      {RecordKind::tree, tr("tree")},         {RecordKind::mix, tr("mix")},           {RecordKind::batch, tr("batch")},
+      {RecordKind::fraction, tr("fraction")}, {RecordKind::bin, tr("bin")},           {RecordKind::bag, tr("bag")},
+      {RecordKind::sieve_test, tr("sieve test")}, {RecordKind::pot_test, tr("pot test")}, {RecordKind::repotting_day, tr("repotting day")},
+      {RecordKind::container, tr("container")}};
+  ListFilter filter;
+  filter.about = about;
+  for (const auto& [kind, name] : kinds) {
+    for (const RecordLine& line : book_.workbook().list(kind, filter)) {
+      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(name, to_qt(line.ref.id), to_qt(line.title)), links_);
+      item->setData(Qt::UserRole, to_qt(line.ref.id));
+    }
+  }
+  if (links_->count() == 0) links_->addItem(tr("nothing yet"));
+}
+
+void LogPage::write_down() {
+  LogEntry entry;
+  entry.day = day_->text().trimmed().toStdString();
+  entry.sort = LogSort::observation;
+  entry.text = text_->text().trimmed().toStdString();
+  if (const auto about = record_called(about_->text())) entry.about.push_back(*about);
+  const Problems problems = check(entry);
+  QStringList sentences;
+  for (const Problem& problem : problems) sentences << sentence_text(problem);
+  show_fault(writing_fault_, sentences.join(QStringLiteral("; ")));
+  if (!problems.empty()) return;
+  if (!book_.add(entry, tr("line in the log")).isEmpty()) text_->clear();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,167 @@
+#include "pages/bags_page.hpp"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+#include "record_pages.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+void choose_material(OpenWindow& open, const char* name) {
+  auto* material = open.find<QComboBox>("bags_material");
+  material->setCurrentIndex(material->findData(QLatin1String(name)));
+}
+
+void fill(OpenWindow& open, const char* object_name, const QString& text) {
+  auto* field = open.find<QLineEdit>(object_name);
+  field->setFocus();
+  field->selectAll();
+  open.type(text);
+}
+
+Bag only_bag(const OpenWindow& open) {
+  const auto bags = open.record->workbook().all<Bag>();
+  REQUIRE(bags.size() == 1);
+  return bags.front().record;
+}
+
+}  // namespace
+
+TEST_CASE("Bags are received, and every field is saved as it is typed", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_page_bags");
+  choose_material(open, "pumice");
+  open.find<QPushButton>("bags_receive")->click();
+  fill(open, "bag_lot", QStringLiteral("7 B"));
+  fill(open, "bag_count", QStringLiteral("10"));
+  fill(open, "bag_size_from", QStringLiteral("3"));
+  fill(open, "bag_size_to", QStringLiteral("6"));
+  fill(open, "bag_volume", QStringLiteral("14,5"));
+  fill(open, "bag_mass", QStringLiteral("9 kg"));
+  fill(open, "bag_price", QStringLiteral("12.9"));
+  const Bag bag = only_bag(open);
+  CHECK(bag.material == "pumice");
+  CHECK(bag.lot == "7 B");
+  CHECK(bag.count == 10);
+  CHECK_THAT(in_mm(bag.printed_size->from), WithinRel(3, 1e-12));
+  CHECK_THAT(in_mm(bag.printed_size->to), WithinRel(6, 1e-12));
+  CHECK_THAT(in_l(*bag.volume), WithinRel(14.5, 1e-12));
+  CHECK_THAT(in_kg(*bag.mass_as_bagged), WithinRel(9, 1e-12));
+  CHECK_THAT(bag.price->amount, WithinRel(12.9, 1e-12));
+}
+
+TEST_CASE("What can't be read stays in its field with the fault and is not saved", "[bags_page][refuses]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  fill(open, "bag_volume", QStringLiteral("14"));
+  fill(open, "bag_volume", QStringLiteral("14x"));
+  auto* volume = open.find<QLineEdit>("bag_volume");
+  CHECK(volume->text() == QStringLiteral("14x"));
+  CHECK(volume->accessibleDescription().contains(QStringLiteral("no unit known")));
+  CHECK_THAT(in_l(*only_bag(open).volume), WithinRel(14, 1e-12));
+  fill(open, "bag_count", QStringLiteral("0"));
+  CHECK(only_bag(open).count == 1);
+  CHECK_FALSE(open.find<QLineEdit>("bag_count")->accessibleDescription() == QStringLiteral("of this lot"));
+}
+
+TEST_CASE("On the record's pages undo takes a typed field back as one step", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  fill(open, "bag_note", QStringLiteral("dusty"));
+  CHECK(only_bag(open).note == "dusty");
+  auto* undo = open.window.findChild<QAction*>(QStringLiteral("action_record_undo"));
+  CHECK(undo->text().contains(QStringLiteral("note of bag")));
+  CHECK(undo->shortcut() == QKeySequence(QStringLiteral("Ctrl+Z")));
+  open.find<QTableView>("bags_table")->setFocus();
+  open.trigger("action_record_undo");
+  CHECK(only_bag(open).note.empty());
+  CHECK(open.find<QLineEdit>("bag_note")->text().isEmpty());
+  open.trigger("action_page_bench");
+  CHECK(undo->shortcut() != QKeySequence(QStringLiteral("Ctrl+Z")));
+}
+
+TEST_CASE("A bag is taken into stock once, by its dry mass", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  CHECK_FALSE(open.find<QPushButton>("bag_take_in")->isEnabled());
+  fill(open, "bag_count", QStringLiteral("2"));
+  fill(open, "bag_mass", QStringLiteral("5500"));
+  fill(open, "bag_moisture", QStringLiteral("10"));
+  open.trigger("action_take_into_stock");
+  const auto bag = open.record->workbook().all<Bag>().front();
+  // Two bags of 5.5 kg at 10 % moisture hold 10 kg of dry grain.
+  CHECK_THAT(in_kg(*open.record->workbook().stock_of(ref_to(bag.id))), WithinRel(10, 1e-9));
+  open.trigger("action_take_into_stock");
+  CHECK_THAT(in_kg(*open.record->workbook().stock_of(ref_to(bag.id))), WithinRel(10, 1e-9));
+  CHECK(open.find<QLabel>("bag_stock")->text().startsWith(QStringLiteral("Left: ")));
+}
+
+TEST_CASE("A bag goes to the bench with its figures, and its finished sheet is kept with it", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_page_bags");
+  choose_material(open, "pumice");
+  open.trigger("action_receive_bags");
+  fill(open, "bag_bulk_density", QStringLiteral("610"));
+  open.trigger("action_grade_bag");
+  REQUIRE(open.bench.current_component() == 0);
+  const ComponentSheet& component = open.bench.state().components[0];
+  CHECK(component.bag == QStringLiteral("P-01"));
+  CHECK(component.material == QStringLiteral("pumice"));
+  CHECK(component.grain.bulk_density == QStringLiteral("610"));
+  open.trigger("action_save_sheet");
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 0);
+  open.go_to_cell(0, 1);
+  for (const char* mass : {"0", "40", "160", "150", "90", "35", "15", "9"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  open.trigger("action_save_sheet");
+  open.trigger("action_save_sheet");
+  const auto tests = open.record->workbook().sieve_tests_of({RecordKind::bag, "P-01"});
+  REQUIRE(tests.size() == 1);
+  CHECK(tests.front().record.test == [&] {
+    SieveTest test = *open.bench.evaluation().components[0].test;
+    test.material = "pumice";
+    test.date = tests.front().record.test.date;
+    return test;
+  }());
+  open.trigger("action_page_bags");
+  CHECK(open.find<QTableView>("bags_table")->model()->index(0, 3).data().toString().contains(QStringLiteral("1")));
+}
+
+TEST_CASE("A bag that is used stays, an unused one can be removed and brought back", "[bags_page][refuses]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  open.trigger("action_remove_bag");
+  CHECK(open.record->workbook().count(RecordKind::bag) == 0);
+  open.trigger("action_record_undo");
+  CHECK(open.record->workbook().count(RecordKind::bag) == 1);
+  fill(open, "bag_mass", QStringLiteral("5500"));
+  fill(open, "bag_moisture", QStringLiteral("5"));
+  open.trigger("action_take_into_stock");
+  open.trigger("action_remove_bag");
+  CHECK(open.record->workbook().count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("Find narrows the list to what was typed", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_page_bags");
+  for (const char* material : {"pumice", "akadama", "scoria"}) {
+    choose_material(open, material);
+    open.trigger("action_receive_bags");
+  }
+  auto* table = open.find<QTableView>("bags_table");
+  CHECK(table->model()->rowCount() == 3);
+  open.trigger("action_find");
+  open.type(QStringLiteral("AKA"));
+  CHECK(table->model()->rowCount() == 1);
+  CHECK(table->model()->index(0, 0).data().toString() == QStringLiteral("A-01"));
+}
