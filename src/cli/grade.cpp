@@ -1,16 +1,20 @@
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "gritwright/report/range_report.hpp"
 #include "gritwright/report/text_table.hpp"
-#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
+#include "range_json.hpp"
+#include "range_options.hpp"
 #include "verbs.hpp"
 
 namespace gritwright::cli {
@@ -48,6 +52,14 @@ Json verdict_json(const std::vector<Estimate<BagVerdict>>& verdicts) {
   return list;
 }
 
+void add_range(Json& verdict, const VerdictRanges& ranges) {
+  verdict["holds_percent"] = 100 * ranges.holds;
+  verdict["range"] = {{"in_band_percent", to_json(ranges.in_band, 100)},
+                      {"finer_percent", to_json(ranges.finer, 100)},
+                      {"coarser_percent", to_json(ranges.coarser, 100)},
+                      {"usable_l_per_l", to_json(ranges.usable)}};
+}
+
 std::string verdict_text(const Estimate<BagVerdict>& judged, UnitSystem units) {
   if (!judged.value) return "verdict: –\n";
   const BagVerdict& verdict = *judged.value;
@@ -75,7 +87,7 @@ Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
   Json sizes = Json::object();
   for (const int percent : reported_percentiles) {
     const auto size = percentile(analysis.grading, percent);
-    sizes[std::string("d").append(std::to_string(percent))] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
+    sizes["d" + std::to_string(percent)] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
   }
   Json shares = Json::array();
   for (const Band& band : bands) {
@@ -134,8 +146,9 @@ class Grade final : public Verb {
   std::string name() const override { return "grade"; }
   std::string summary() const override { return "Curve, percentiles, checks and verdict of a sieve test"; }
   void declare(CLI::App& app) override {
-    required_argument(app, "FILE", file_, "A sieve test (.csv or .json); - reads standard input");
-    repeatable(app, "--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)", is_band);
+    app.add_option("FILE", file_, "A sieve test (.csv or .json); - reads standard input")->required();
+    app.add_option("--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)")->check(is_band);
+    range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     const auto test = sieve_test_from(file_, streams.in);
@@ -154,10 +167,20 @@ class Grade final : public Verb {
     for (const auto& verdict : verdicts) append(notes, verdict.notes);
     if (litres_told) append(notes, packing.notes);
     if (laboratory) append(notes, laboratory->notes);
+    std::optional<GradingRanges> ranges;
+    std::vector<std::optional<VerdictRanges>> verdict_range;
+    if (range_.wanted()) {
+      ranges = grading_ranges(*test, *analysis, bands, range_.size(), all_cores());
+      for (const Band& band : bands)
+        verdict_range.push_back(verdict_ranges(*test, *analysis, band, packing.of, {}, {512, range_.size().seed}, all_cores()));
+    }
     const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
     if (options.json) {
       Json answer = grade_json(*analysis, bands);
       answer["verdict"] = verdicts.empty() ? Json(nullptr) : verdict_json(verdicts);
+      if (ranges) add_ranges(answer, *ranges);
+      for (std::size_t i = 0; i < verdict_range.size(); ++i)
+        if (verdict_range[i]) add_range(answer["verdict"][i], *verdict_range[i]);
       answer["notes"] = to_json(notes);
       if (laboratory) answer["laboratory"] = laboratory_json(*laboratory);
       if (options.explain) answer["explanations"] = to_json(explanations);
@@ -165,6 +188,9 @@ class Grade final : public Verb {
     } else {
       streams.out << grade_text(*analysis, bands, options.units);
       for (const auto& verdict : verdicts) streams.out << verdict_text(verdict, options.units);
+      if (ranges) streams.out << ranges_text(*analysis, *ranges, range_.heading(), options.units);
+      for (const auto& range : verdict_range)
+        if (range) streams.out << "the verdict holds in " << percent_text(range->holds, 0) << " of the cases\n";
       if (laboratory) streams.out << laboratory_text(*laboratory);
       streams.out << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
@@ -175,6 +201,7 @@ class Grade final : public Verb {
  private:
   std::string file_;
   std::vector<std::string> band_texts_;
+  RangeOptions range_;
 };
 
 }  // namespace

@@ -45,7 +45,7 @@ Result<SieveTestGrading> graded(const std::filesystem::path& file) {
   if (!test) return test.problems();
   const auto analysis = analyse(*test);
   if (!analysis) return in_file(analysis.problems(), file.string());
-  return SieveTestGrading{analysis->grading, test->bulk_density, test->particle_density, analysis->notes};
+  return SieveTestGrading{analysis->grading, test->bulk_density, test->particle_density, analysis->notes, *test};
 }
 
 // The catalogue is read only when an input names a material: a grading must not fail because the materials lie elsewhere.

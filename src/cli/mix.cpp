@@ -1,11 +1,14 @@
+#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/mix_report.hpp"
-#include "arguments.hpp"
+#include "gritwright/report/range_report.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "mix_json.hpp"
+#include "range_json.hpp"
+#include "range_options.hpp"
 #include "verbs.hpp"
 
 namespace gritwright::cli {
@@ -17,10 +20,12 @@ class MixVerb final : public Verb {
   std::string name() const override { return "mix"; }
   std::string summary() const override { return "What a mix is, and what it does in a pot"; }
   void declare(CLI::App& app) override {
-    required_argument(app, "FILE", file_, "A mix (.json); - reads standard input");
-    argument(app, "--pot", pot_file_, "A container (.json)");
-    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_plain_number);
-    either_or(app, "--depth-cm", "--pot");
+    app.add_option("FILE", file_, "A mix (.json); - reads standard input")->required();
+    auto* pot = app.add_option("--pot", pot_file_, "A container (.json)");
+    app.add_option("--depth-cm", depth_text_, "Straight walls of this depth instead of a container")
+        ->check(is_plain_number)
+        ->excludes(pot);
+    range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     if (!depth_text_.empty() && plain_number(depth_text_) <= 0) {
@@ -37,33 +42,66 @@ class MixVerb final : public Verb {
     const auto state = mix_state(mix->mix);
     if (!state) return refuse(in_file(state.problems(), file_), streams.err);
 
+    std::optional<MixSpread> spread;
+    if (range_.wanted()) {
+      auto known = spread_of(*mix);
+      if (!known) return refuse(known.problems(), streams.err);
+      spread = std::move(known).value();
+    }
+
     std::optional<PotWater> water;
     std::optional<PotVolume> volume;
+    UncertainMix::Pot pot;
     if (container) {
       const PotGeometry geometry((*container)->container);
       volume = geometry.volume();
+      pot = geometry;
       water = mix_in_pot(*state, mix->mix.water, geometry);
     } else if (!depth_text_.empty()) {
       water = mix_in_column(*state, mix->mix.water, depth_cm(plain_number(depth_text_)));
+      pot = depth_cm(plain_number(depth_text_));
     }
     Notes notes = mix->notes;
     if (container) append(notes, (*container)->notes);
     append(notes, state->notes);
     if (water) append(notes, water->notes);
-    answer(options, streams, mix->mix, *state, water, volume, notes);
+    std::optional<Ranges> ranges;
+    if (spread) ranges = ranges_of(UncertainMix(mix->mix, *spread, pot));
+    answer(options, streams, mix->mix, *state, water, volume, ranges, notes);
     return exit_for(notes, options);
   }
 
  private:
   [[nodiscard]] bool has_pot() const { return !pot_file_.empty() || !depth_text_.empty(); }
 
+  struct Ranges {
+    MixRanges figures;
+    std::vector<Narrowing> air;
+    std::vector<Narrowing> water;
+  };
+
+  [[nodiscard]] Ranges ranges_of(const UncertainMix& mix) const {
+    const SampleSize size = range_.size();
+    const SliceRunner runner = all_cores();
+    return {mix.ranges(size, runner), mix.what_would_narrow(MixFigure::air_filled_porosity, size, runner),
+            mix.what_would_narrow(MixFigure::container_capacity, size, runner)};
+  }
+
   void answer(const CommonOptions& options, Streams streams, const Mix& mix, const MixState& state,
-              const std::optional<PotWater>& water, std::optional<PotVolume> volume, const Notes& notes) const {
+              const std::optional<PotWater>& water, std::optional<PotVolume> volume, const std::optional<Ranges>& ranges,
+              const Notes& notes) const {
     std::vector<Explanation> explanations;
     if (options.explain) explanations = water ? explain(mix, state, *water) : explain(mix, state);
     if (options.json) {
       Json json = mix_json(state);
       if (has_pot()) json["pot"] = water ? pot_water_json(*water, volume, state.settled->bulk_density) : Json(nullptr);
+      if (ranges) add_ranges(json, ranges->figures);
+      if (ranges && water) {
+        add_pot_ranges(json["pot"], ranges->figures);
+        json["pot"]["narrowing"] = Json::array();
+        add_narrowing(json["pot"]["narrowing"], ranges->air, mix, MixFigure::air_filled_porosity);
+        add_narrowing(json["pot"]["narrowing"], ranges->water, mix, MixFigure::container_capacity);
+      }
       json["notes"] = to_json(notes);
       if (options.explain) json["explanations"] = to_json(explanations);
       streams.out << json.dump(2) << '\n';
@@ -71,6 +109,8 @@ class MixVerb final : public Verb {
     }
     streams.out << mix_text(mix, state, options.units);
     if (water) streams.out << pot_water_text(*water, options.units);
+    if (ranges)
+      streams.out << ranges_text(ranges->figures, range_.heading(), options.units) << narrowing_text(ranges->air, ranges->water, mix);
     streams.out << notes_text(notes, options.units);
     if (options.explain) streams.out << '\n' << explanation_text(explanations);
   }
@@ -78,6 +118,7 @@ class MixVerb final : public Verb {
   std::string file_;
   std::string pot_file_;
   std::string depth_text_;
+  RangeOptions range_;
 };
 
 }  // namespace

@@ -1,13 +1,17 @@
+#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/pot_ranges.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "gritwright/report/range_report.hpp"
 #include "gritwright/report/text_table.hpp"
-#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
+#include "range_json.hpp"
+#include "range_options.hpp"
 #include "verbs.hpp"
 
 namespace gritwright::cli {
@@ -75,6 +79,18 @@ void add_json(Json& answer, const Filling& filling) {
   answer["measure_out"] = measure_out;
 }
 
+void add_ranges(Json& answer, const PotRanges& ranges) {
+  for (Json& row : answer["area_cm2"]) row["range"] = to_json(ranges.area, row["area"].get<double>());
+  answer["range"] = {{"volume_ml", to_json(ranges.volume_ml)}, {"depth_cm", to_json(ranges.depth_cm)}};
+}
+
+void add_filling_ranges(Json& answer, const MixRanges& ranges) {
+  if (answer["water"].is_array()) {
+    for (std::size_t i = 0; i < answer["water"].size(); ++i) answer["water"][i]["range"] = to_json(ranges.water_by_height[i]);
+  }
+  for (std::size_t k = 0; k < answer["measure_out"].size(); ++k) answer["measure_out"][k]["range"] = to_json(ranges.measure_out_l[k]);
+}
+
 std::string filling_text(const Filling& filling, UnitSystem units) {
   std::string text = "\n";
   if (filling.water) {
@@ -97,8 +113,9 @@ class Pot final : public Verb {
   std::string name() const override { return "pot"; }
   std::string summary() const override { return "Volume and area of a container, and with a mix the water in it"; }
   void declare(CLI::App& app) override {
-    required_argument(app, "FILE", file_, "A container (.json); - reads standard input");
-    argument(app, "--mix", mix_file_, "A mix (.json) to fill it with");
+    app.add_option("FILE", file_, "A container (.json); - reads standard input")->required();
+    app.add_option("--mix", mix_file_, "A mix (.json) to fill it with");
+    range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     Problems problems;
@@ -119,6 +136,16 @@ class Pot final : public Verb {
       append(notes, state->notes);
       if (filling->water) append(notes, filling->water->notes);
     }
+    std::optional<PotRanges> pot_range;
+    std::optional<MixRanges> mix_range;
+    if (range_.wanted()) {
+      pot_range = pot_ranges(geometry, usual_pot_spread(), range_.size());
+      if (mix) {
+        const auto spread = spread_of(**mix);
+        if (!spread) return refuse(spread.problems(), streams.err);
+        mix_range = UncertainMix((*mix)->mix, *spread, geometry).ranges(range_.size(), all_cores());
+      }
+    }
     std::vector<Explanation> explanations;
     if (options.explain) explanations = explain(geometry);
     if (options.explain && filling && filling->water) {
@@ -127,12 +154,16 @@ class Pot final : public Verb {
     if (options.json) {
       Json answer = pot_json(geometry);
       if (filling) add_json(answer, *filling);
+      if (pot_range) add_ranges(answer, *pot_range);
+      if (mix_range) add_filling_ranges(answer, *mix_range);
       answer["notes"] = to_json(notes);
       if (options.explain) answer["explanations"] = to_json(explanations);
       streams.out << answer.dump(2) << '\n';
     } else {
       streams.out << pot_text(geometry, options.units);
       if (filling) streams.out << filling_text(*filling, options.units);
+      if (pot_range) streams.out << range_text(*pot_range, options.units);
+      if (mix_range) streams.out << measure_out_range_text(*filling, *mix_range, options.units);
       streams.out << notes_text(notes, options.units);
       if (options.explain) streams.out << '\n' << explanation_text(explanations);
     }
@@ -141,7 +172,27 @@ class Pot final : public Verb {
 
  private:
   std::string file_;
+  [[nodiscard]] std::string range_text(const PotRanges& ranges, UnitSystem units) const {
+    const auto litres = [&](double ml) { return volume_text(ml / 1000, units); };
+    const auto depth = [&](double cm) { return depth_text(depth_cm(cm), units); };
+    return '\n' + text_table({range_.heading(), "from", "middle", "to"},
+                             {{"volume", litres(ranges.volume_ml.low), litres(ranges.volume_ml.median), litres(ranges.volume_ml.high)},
+                              {"filled depth", depth(ranges.depth_cm.low), depth(ranges.depth_cm.median), depth(ranges.depth_cm.high)}});
+  }
+
+  [[nodiscard]] std::string measure_out_range_text(const Filling& filling, const MixRanges& ranges, UnitSystem units) const {
+    std::vector<std::vector<std::string>> rows;
+    for (std::size_t k = 0; k < ranges.measure_out_l.size(); ++k) {
+      const auto litres = [&](double Range::*end) {
+        return volume_text(ranges.measure_out_l[k] ? std::optional((*ranges.measure_out_l[k]).*end) : std::nullopt, units);
+      };
+      rows.push_back({"loose " + filling.mix.components[k].name, litres(&Range::low), litres(&Range::median), litres(&Range::high)});
+    }
+    return ranges_text(ranges, range_.heading(), units) + '\n' + text_table({"measure out", "from", "middle", "to"}, rows);
+  }
+
   std::string mix_file_;
+  RangeOptions range_;
 };
 
 }  // namespace

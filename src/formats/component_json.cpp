@@ -122,7 +122,7 @@ void read_grain(JsonObject& object, GrainProperties& grain) {
 }  // namespace
 
 std::optional<Component> read_component(JsonObject& object, PartsKey parts, const ComponentSources& sources, Problems& problems,
-                                        Notes& notes) {
+                                        Notes& notes, std::optional<SieveTest>* test) {
   const std::size_t problems_before = problems.size();
   Component component;
   component.parts = Parts(1);
@@ -152,6 +152,7 @@ std::optional<Component> read_component(JsonObject& object, PartsKey parts, cons
     object.report("component.class-has-no-pan", object.at(pan_size ? "pan_size_mm" : "top_size_mm"));
   if (graded) {
     grading = graded->grading;
+    if (test != nullptr) *test = graded->test;
     if (graded->bulk_density) component.grain.bulk_density = *graded->bulk_density;
     if (graded->particle_density) component.grain.particle_density = *graded->particle_density;
   }

@@ -41,15 +41,18 @@ Problems check_beyond_components(const Mix& mix, bool whole) {
 
 }  // namespace
 
-Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes) {
+Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes,
+                     std::vector<std::optional<SieveTest>>* sieve_tests) {
   const std::size_t problems_before = problems.size();
   Mix mix;
   if (const auto name = object.text("name")) mix.name = *name;
   if (const auto* components = object.required_array("components")) {
     for (std::size_t i = 0; i < components->size(); ++i) {
       JsonObject item((*components)[i], below(object.at("components"), std::to_string(i)), problems);
-      if (auto component = read_component(item, PartsKey::required, sources, problems, notes))
+      std::optional<SieveTest> test;
+      if (auto component = read_component(item, PartsKey::required, sources, problems, notes, &test))
         mix.components.push_back(*std::move(component));
+      if (sieve_tests != nullptr) sieve_tests->push_back(std::move(test));
       item.finish();
     }
   }
@@ -68,7 +71,7 @@ Result<MixFile> read_mix(std::string_view text, std::string file_name, const Com
   MixFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/mix/1");
-  file.mix = read_mix_members(object, sources, problems, file.notes);
+  file.mix = read_mix_members(object, sources, problems, file.notes, &file.sieve_tests);
   object.finish();
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;

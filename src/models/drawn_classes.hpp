@@ -2,25 +2,34 @@
 #include <span>
 #include <vector>
 
-#include "gritwright/models/mix_spread.hpp"
+#include "gritwright/domain/grading.hpp"
+#include "gritwright/models/sieving_spread.hpp"
 
 namespace gritwright {
 
-/// The size classes of one graded grain, coarse to fine, as chance and the operator could have shown them.
+/// The size classes of one graded grain, coarse to fine, as chance, the balance and the operator could have shown them.
 class DrawnClasses {
  public:
-  /// `deviations` of ln(mass) by class; `sieving` in operator deviations.
-  DrawnClasses(std::vector<double> shares, std::vector<double> deviations, double sieving);
+  /// Precondition: `spread` is for these sizes.
+  DrawnClasses(const GrainSizes& sizes, const SievingSpread& spread);
 
   [[nodiscard]] std::size_t size() const { return shares_.size(); }
 
-  /// Shares for one score a class and one for the operator; they sum to 1. `drawn` has a place for each class.
-  void draw(std::span<const double> scores, double sieving_score, std::span<double> drawn) const;
+  /// Standard normal scores of one draw; `classes` has one for each.
+  struct Scores {
+    std::span<const double> classes;
+    double operators = 0;
+    double lost = 0;
+  };
+
+  /// Shares that sum to 1. `drawn` has a place for each class.
+  void draw(const Scores& scores, std::span<double> drawn) const;
 
  private:
   std::vector<double> shares_;
   std::vector<double> deviations_;
-  std::vector<double> moves_;  ///< change of each share at a sieving score of 1
+  std::vector<double> moves_;  ///< change of each share at an operators' score of 1
+  double lost_ = 0;
 };
 
 /// The operator's standard deviation at a share passing, 0..1: astm-c136-14 Table 2 as a line through the middles of its rows, so

@@ -7,6 +7,7 @@
 #include <stdexcept>
 
 #include "drained_part.hpp"
+#include "draw_slices.hpp"
 #include "drawn_classes.hpp"
 #include "gritwright/models/blended_grading.hpp"
 #include "gritwright/models/litres.hpp"
@@ -23,7 +24,6 @@ namespace {
 
 constexpr std::size_t figure_count = static_cast<std::size_t>(MixFigure::count);
 constexpr std::size_t heights = 11;
-constexpr std::size_t draws_in_slice = 256;
 constexpr double loosest_packing = 0.05, densest_packing = 0.97;
 constexpr double perched_saturation = 0.9;
 
@@ -42,32 +42,12 @@ std::vector<std::vector<GradingPoint>> class_curves(const GrainSizes& sizes) {
 }
 
 /// Scores that belong to one component, before those of its classes.
-enum ComponentScore { bulk, particle, skeletal, open, absorption, sieving, first_class };
+enum ComponentScore { bulk, particle, skeletal, open, absorption, operators, lost, first_class };
 
 /// Scores of the whole chain, before those of the components: the strongest first, where the sequence is most even.
 enum ChainScore { capillary, flooded, fill, voids, settle, residual, length, width, depth, first_component };
 
 }  // namespace
-
-Range range_of(std::span<double> values) {
-  // The middle first: the other two then lie in a half each.
-  auto from = values.begin(), to = values.end();
-  const auto quantile = [&](double share) {
-    const double place = share * static_cast<double>(values.size() - 1);
-    const auto below = values.begin() + static_cast<std::ptrdiff_t>(place);
-    std::nth_element(from, below, to);
-    const double next = below + 1 == to ? *below : *std::min_element(below + 1, to);
-    return std::lerp(*below, next, place - std::floor(place));
-  };
-  Range range;
-  range.median = quantile(0.5);
-  const auto middle = values.begin() + static_cast<std::ptrdiff_t>((values.size() - 1) / 2);
-  if (values.size() > 2) to = middle + 1;
-  range.low = quantile(0.05);
-  from = middle, to = values.end();
-  range.high = quantile(0.95);
-  return range;
-}
 
 class UncertainMix::Chain {
  public:
@@ -139,7 +119,7 @@ class UncertainMix::Chain {
     std::optional<double> absorption;
     double exchange = 0;
     double parts = 0;
-    DrawnClasses classes{{1}, {0}, 0};
+    std::optional<DrawnClasses> classes;
     std::optional<PackingKernel> kernel;
     std::vector<std::size_t> class_at;  ///< place among all size classes
     std::vector<double> finer;          ///< share finer at each curve point, a row a class
@@ -168,8 +148,7 @@ class UncertainMix::Chain {
   bool has_volumes_ = true, solids_known_ = true, exchange_known_ = true;
 
   std::optional<SaturationKernel> body_, ten_, fifty_, one_;
-  double depth_cm_ = 0, length_cm_ = 0, width_cm_ = 0, volume_ml_ = 0, mix_volume_ml_ = 0, main_volume_ml_ = 0;
-  bool measured_volume_ = false;
+  double depth_cm_ = 0, volume_ml_ = 0, mix_volume_ml_ = 0, main_volume_ml_ = 0;
   double bottom_cm_ = 0, bottom_head_cm_ = 0, cosine_ = 1;
   std::array<double, heights> height_head_cm_{};
   std::array<bool, heights> height_in_mix_{};
@@ -211,7 +190,6 @@ void UncertainMix::Chain::gather_sizes() {
 
 void UncertainMix::Chain::describe(std::size_t k) {
   const Component& component = mix_.components[k];
-  const ComponentSpread& spread = spread_.components[k];
   Grain grain;
   grain.first_score = dimensions_;
   grain.parts = component.parts.value();
@@ -224,12 +202,8 @@ void UncertainMix::Chain::describe(std::size_t k) {
   grain.exchange = component.grain.cation_exchange ? component.grain.cation_exchange->value() : 0;
 
   const std::vector<SizeClass> classes = size_classes(component.sizes);
-  std::vector<double> shares;
   std::vector<Aperture> sizes;
-  for (const SizeClass& each : classes) {
-    shares.push_back(each.share.value());
-    sizes.push_back(each.size);
-  }
+  for (const SizeClass& each : classes) sizes.push_back(each.size);
   dimensions_ += first_class + classes.size();
   if (grain.parts > 0) {
     has_volumes_ = has_volumes_ && own;
@@ -253,7 +227,7 @@ void UncertainMix::Chain::describe(std::size_t k) {
     }
   }
   grain.kernel.emplace(sizes);
-  grain.classes = DrawnClasses(std::move(shares), spread.class_masses, spread.sieving);
+  grain.classes.emplace(component.sizes, spread_.components[k].grading);
   grains_.push_back(std::move(grain));
 }
 
@@ -275,13 +249,9 @@ void UncertainMix::Chain::describe_pot() {
   const Retention* known_layer = layer ? &*layer : nullptr;
   body_ = SaturationKernel::for_pot(pot, n, known_layer);
   depth_cm_ = in_cm(pot.filled_depth());
-  const Section rim = pot.section_at(pot.filled_depth());
-  length_cm_ = in_cm(rim.length);
-  width_cm_ = in_cm(rim.width);
   volume_ml_ = in_ml(pot.volume());
   mix_volume_ml_ = in_ml(pot.volume() - pot.bottom_layer_volume() - pot.top_dressing_volume());
   main_volume_ml_ = in_ml(pot.main_mix_volume());
-  measured_volume_ = pot.container().water_fill.has_value();
   const DrainedPart part = drained_part(pot, known_layer);
   const double tilt = pot.container().tilt.angle.value();
   bottom_cm_ = part.from_cm;
@@ -335,8 +305,8 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
     mass_g += work.mass[k];
     loose_l += grain.parts;
     exchange_meq += work.mass[k] * grain.exchange / 100;
-    work.own.resize(grain.classes.size());
-    grain.classes.draw({score + first_class, grain.classes.size()}, score[sieving], work.own);
+    work.own.resize(grain.classes->size());
+    grain.classes->draw({{score + first_class, grain.classes->size()}, score[operators], score[lost]}, work.own);
     double per_point = work.mass[k];
     if (has_volumes_) {
       const double nominal_g_l = grain.bulk_g_l / grain.packing;
@@ -385,19 +355,13 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
     for (std::size_t i = 0; i < sieves(); ++i) row[passing_at() + i] = share_of(work.mass_finer[sieve_points_[i]] / mass_g);
   }
 
-  // Lengths off by a millimetre or two: the section and the depth each by themselves; a water fill has its own error.
-  const double off_cm = spread_.pot_length_cm;
-  const double depth_factor = has_pot() ? std::max(0.1, 1 + off_cm * z[depth] / depth_cm_) : 1;
-  double volume_factor = 1;
-  if (has_container()) {
-    volume_factor = measured_volume_ ? std::exp(spread_.water_fill * z[length])
-                                     : std::max(0.1, 1 + off_cm * z[length] / length_cm_) *
-                                           std::max(0.1, 1 + off_cm * z[width] / width_cm_) * depth_factor;
-  }
+  PotFactors lengths;
+  if (const auto* pot = std::get_if<PotGeometry>(&pot_)) lengths = pot_factors(*pot, spread_.pot, {z[length], z[width], z[depth]});
+  if (std::holds_alternative<Depth>(pot_)) lengths.depth = std::max(0.1, 1 + spread_.pot.length_cm * z[depth] / depth_cm_);
   const double settling = std::min(0.5, mix_.settling.value() * spread_.settling.at(z[settle]));
-  const double mixed_l = main_volume_ml_ * volume_factor / 1000 / ((1 - settling) * (1 - mix_.spill.value()));
-  put(MixFigure::pot_volume_ml, volume_ml_ * volume_factor);
-  put(MixFigure::depth_cm, depth_cm_ * depth_factor);
+  const double mixed_l = main_volume_ml_ * lengths.volume / 1000 / ((1 - settling) * (1 - mix_.spill.value()));
+  put(MixFigure::pot_volume_ml, volume_ml_ * lengths.volume);
+  put(MixFigure::depth_cm, depth_cm_ * lengths.depth);
   put(MixFigure::mixed_l, mixed_l);
   if (!has_volumes_) return;
 
@@ -441,7 +405,7 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   const double dry = std::min(water.residual, saturated);
   const auto theta = [&](double saturation) { return dry + (saturated - dry) * saturation + grain_water; };
   // A pot that is deeper by a factor is the same pot with a capillary constant smaller by it.
-  const double capacity = theta(body_->mean(sizes, water.k_cm_mm / depth_factor, water.spread));
+  const double capacity = theta(body_->mean(sizes, water.k_cm_mm / lengths.depth, water.spread));
   const double theta_0 = saturated + grain_water;
   const double theta_10 = theta(ten_->mean(sizes, water.k_cm_mm, water.spread));
   const double theta_50 = theta(fifty_->mean(sizes, water.k_cm_mm, water.spread));
@@ -455,31 +419,15 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   put(MixFigure::theta_50, theta_50);
   put(MixFigure::easily_available, theta_10 - theta_50);
   put(MixFigure::available_in_pot, capacity - theta_50);
-  put(MixFigure::wet_mass_g, mix_volume_ml_ * volume_factor / 1000 * (mass_g / settled_l + 1000 * capacity));
+  put(MixFigure::wet_mass_g, mix_volume_ml_ * lengths.volume / 1000 * (mass_g / settled_l + 1000 * capacity));
   if (!all) return;
   for (std::size_t i = 0; i < heights; ++i) {
-    const double head = height_head_cm_[i] * depth_factor;
+    const double head = height_head_cm_[i] * lengths.depth;
     row[heights_at() + i] = head > 0 ? theta(one_->mean(sizes, water.k_cm_mm / head, water.spread)) : theta_0;
   }
   const double rise = perched_cm(sizes, water.k_cm_mm, water.spread) - bottom_head_cm_;
   row[perched_at()] = rise > 0 ? bottom_cm_ + rise / cosine_ : 0;
 }
-
-namespace {
-
-/// Runs `use(draw, scores)` over all draws, cut in slices of equal size.
-template <class Use>
-void over_draws(const NormalScores& scores, const SampleSize& size, const SliceRunner& runner, const Use& use) {
-  const std::size_t slices = (size.draws + draws_in_slice - 1) / draws_in_slice;
-  runner(slices, [&](std::size_t slice) {
-    const std::size_t first = slice * draws_in_slice, last = std::min(size.draws, first + draws_in_slice);
-    std::vector<double> points((last - first) * scores.dimensions());
-    scores.fill(first, points);
-    use(first, last, std::span<const double>(points));
-  });
-}
-
-}  // namespace
 
 UncertainMix::UncertainMix(Mix mix, MixSpread spread, Pot pot)
     : chain_(std::make_unique<const Chain>(std::move(mix), std::move(spread), std::move(pot))) {}
@@ -603,13 +551,13 @@ std::vector<SourceShare> UncertainMix::sensitivity(MixFigure figure, const Sampl
   add(Kind::pot_lengths, {}, {length, width, depth});
   std::size_t axis = first_component;
   for (std::size_t k = 0; k < chain.components(); ++k) {
-    const std::size_t classes = chain.spread().components[k].class_masses.size();
+    const std::size_t classes = chain.spread().components[k].grading.class_masses.size();
     add(Kind::bulk_density, k, {axis + bulk});
     add(Kind::particle_density, k, {axis + particle});
     add(Kind::skeletal_density, k, {axis + skeletal});
     add(Kind::open_share, k, {axis + open});
     add(Kind::water_absorption, k, {axis + absorption});
-    double grading = explained[axis + sieving];
+    double grading = explained[axis + operators] + explained[axis + lost];
     for (std::size_t c = 0; c < classes; ++c) grading += explained[axis + first_class + c];
     shares.push_back({{Kind::grading, k}, grading});
     axis += first_class + classes;
@@ -642,9 +590,10 @@ std::optional<MixSpread> once_measured(const MixSpread& before, const Uncertaint
       break;
     case Kind::water_absorption: narrowed(component->water_absorption, measured_absorption_deviation); break;
     case Kind::grading:
-      // Four more sievings of as much grain.
-      for (double& deviation : component->class_masses) deviation /= 2;
-      component->sieving /= 2;
+      // Three more sievings of as much grain.
+      for (double& deviation : component->grading.class_masses) deviation /= 2;
+      component->grading.operators /= 2;
+      component->grading.lost /= 2;
       break;
     case Kind::settling: narrowed(after.settling, measured_settling_deviation); break;
     case Kind::capillary_constant:
@@ -653,7 +602,7 @@ std::optional<MixSpread> once_measured(const MixSpread& before, const Uncertaint
       if (before.belief) return std::nullopt;
       after.retention = after_pot_test;
       break;
-    case Kind::pot_lengths: after.pot_length_cm /= 4; break;
+    case Kind::pot_lengths: after.pot.length_cm /= 4; break;
     case Kind::skeletal_density:
     case Kind::open_share:
     case Kind::packing_model:

@@ -1,16 +1,13 @@
 #include "gritwright/models/mix_spread.hpp"
 
 #include <algorithm>
-#include <numbers>
 
 #include "gritwright/models/mix_state.hpp"
-#include "gritwright/models/packing.hpp"
+#include "gritwright/models/range.hpp"
 
 namespace gritwright {
 
 namespace {
-
-constexpr double score_of_95_percent = 1.6448536269514722;
 
 // Spreads of typical figures without a range of their own, and of what nobody measures; our assumptions.
 constexpr double typical_density_factor = 1.15;
@@ -18,8 +15,6 @@ constexpr double typical_packing_deviation = 0.05;
 constexpr double typical_skeletal_factor = 1.04;
 constexpr double typical_absorption_factor = 1.3;
 constexpr double typical_open_share_deviation = 0.1;
-constexpr double pot_length_half_range_cm = 0.2;
-constexpr double water_fill_deviation = 0.01;
 /// Worked-in mixes lose 5-13 % where 8 % is usual. Source: gillette-hill-1908 Table IX.
 constexpr double settling_usual = 8, settling_low = 5, settling_high = 13;
 
@@ -36,7 +31,7 @@ FactorSpread ranged(const CatalogueFigure& figure, double factor_without) {
   return factor_within(figure.value, *figure.low, *figure.high);
 }
 
-ComponentSpread component_spread(const Component& component, const Material* material, Mass sample) {
+ComponentSpread component_spread(const Component& component, const Material* material, const SievedSample& sample) {
   const GrainProperties& grain = component.grain;
   ComponentSpread spread;
   spread.bulk_density = measured(measured_density_deviation);
@@ -54,8 +49,7 @@ ComponentSpread component_spread(const Component& component, const Material* mat
   spread.water_absorption = measured(measured_absorption_deviation);
   if (material != nullptr && grain.water_absorption && is_of(material->water_absorption, grain.water_absorption->value()))
     spread.water_absorption = ranged(*material->water_absorption, typical_absorption_factor);
-  spread.class_masses = class_mass_deviations(component.sizes, grain.particle_density, sample);
-  spread.sieving = std::holds_alternative<SingleSize>(component.sizes) ? 0 : 1;
+  spread.grading = sieving_spread(component.sizes, grain.particle_density, sample);
   return spread;
 }
 
@@ -65,33 +59,17 @@ FactorSpread factor_within(double value, double low, double high) {
   return {std::log(value / low) / score_of_95_percent, std::log(high / value) / score_of_95_percent};
 }
 
-std::vector<double> class_mass_deviations(const GrainSizes& sizes, std::optional<ParticleDensity> density, Mass sample) {
-  const std::vector<SizeClass> classes = size_classes(sizes);
-  const double grain_g_l = density ? in_g_l(*density) : 1000;
-  std::vector<double> deviations;
-  for (const SizeClass& each : classes) {
-    if (classes.size() == 1) {
-      deviations.push_back(0);
-      continue;
-    }
-    const double size_m = in_mm(each.size) / 1000;
-    const double grain_kg = std::numbers::pi / 6 * grain_g_l * size_m * size_m * size_m;
-    // A class of less than one grain in the sample could be anything; a factor of e either way is wide enough.
-    deviations.push_back(std::min(1.0, std::sqrt(grain_kg / (each.share.value() * in_kg(sample)))));
-  }
-  return deviations;
-}
-
-MixSpread usual_spread(const Mix& mix, const Catalogue* catalogue, Mass sample) {
+MixSpread usual_spread(const Mix& mix, const Catalogue* catalogue, std::span<const std::optional<SievedSample>> samples) {
   MixSpread spread;
-  for (const Component& component : mix.components) {
+  for (std::size_t k = 0; k < mix.components.size(); ++k) {
+    const Component& component = mix.components[k];
     const Material* material = catalogue != nullptr && component.material ? catalogue->find(*component.material) : nullptr;
+    const SievedSample sample = k < samples.size() && samples[k] ? *samples[k] : SievedSample{};
     spread.components.push_back(component_spread(component, material, sample));
   }
   spread.packing_voids = packing_voids_error / score_of_95_percent;
   spread.settling = factor_within(settling_usual, settling_low, settling_high);
-  spread.pot_length_cm = pot_length_half_range_cm / score_of_95_percent;
-  spread.water_fill = water_fill_deviation;
+  spread.pot = usual_pot_spread();
   return spread;
 }
 

@@ -3,9 +3,6 @@
 #include <algorithm>
 #include <array>
 
-// lupdate collects what stands in GRITWRIGHT_TEXT (-tr-function-alias); at run time it is the bare literal.
-#define GRITWRIGHT_TEXT(literal) literal
-
 namespace gritwright {
 
 namespace {
@@ -54,11 +51,9 @@ constexpr std::array templates{
     Template{"component.sizes-twice", GRITWRIGHT_TEXT("the grain sizes are given in more than one way; give one of grading, class_mm and sieve_test")},
     Template{"component.unknown-material", GRITWRIGHT_TEXT("there is no material called {name} in the catalogue; nearest: {nearest}")},
     Template{"container.area-not-positive", GRITWRIGHT_TEXT("the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)")},
-    Template{"container.area-too-large", GRITWRIGHT_TEXT("the area is {area_cm2} cm2; expected at most a square of ten metres")},
     Template{"container.corner-too-large", GRITWRIGHT_TEXT("the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)")},
     Template{"container.corner-without-rectangle", GRITWRIGHT_TEXT("a corner radius belongs to a rectangular container; the other shapes have none")},
     Template{"container.exponent-missing", GRITWRIGHT_TEXT("a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)")},
-    Template{"container.exponent-too-large", GRITWRIGHT_TEXT("the exponent is {exponent}; expected at most {limit}")},
     Template{"container.exponent-too-small", GRITWRIGHT_TEXT("the exponent is {exponent}; it must be 1 or more")},
     Template{"container.exponents-differ", GRITWRIGHT_TEXT("the exponent {exponent} differs from {other}; a container has one")},
     Template{"container.fill-line-below-floor", GRITWRIGHT_TEXT("the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep")},
@@ -68,8 +63,6 @@ constexpr std::array templates{
     Template{"container.layers-fill-the-pot", GRITWRIGHT_TEXT("bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix")},
     Template{"container.length-negative", GRITWRIGHT_TEXT("the length is {length_cm} cm; it can't be negative")},
     Template{"container.length-not-positive", GRITWRIGHT_TEXT("the length is {length_cm} cm; it must be above 0")},
-    Template{"container.length-too-large", GRITWRIGHT_TEXT("the length is {length_cm} cm; expected at most {limit_cm} cm")},
-    Template{"container.length-too-small", GRITWRIGHT_TEXT("the length is {length_cm} cm; expected at least {limit_cm} cm")},
     Template{"container.mass-negative", GRITWRIGHT_TEXT("the mass is {mass_kg} kg; it can't be negative")},
     Template{"container.middle-missing", GRITWRIGHT_TEXT("a drum needs its diameter at half the depth")},
     Template{"container.no-areas", GRITWRIGHT_TEXT("the profile has no areas; give height_cm and area_cm2 from the floor to the rim")},
@@ -82,7 +75,6 @@ constexpr std::array templates{
     Template{"container.unknown-shape", GRITWRIGHT_TEXT("{shape} is no shape; expected rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl or profile")},
     Template{"container.unknown-tilt-axis", GRITWRIGHT_TEXT("{axis} is no axis to tilt about; expected length or width")},
     Template{"container.volume-not-positive", GRITWRIGHT_TEXT("the volume is {volume_ml} mL; it must be above 0")},
-    Template{"container.volume-out-of-range", GRITWRIGHT_TEXT("the volume is {volume_ml} mL; no container holds that")},
     Template{"container.walls-close", GRITWRIGHT_TEXT("with {diameter_cm} cm at half the depth the walls would meet; check the three diameters")},
     Template{"csv.duplicate-column", GRITWRIGHT_TEXT("the column {column} stands twice in the header")},
     Template{"csv.missing-column", GRITWRIGHT_TEXT("the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l")},
@@ -177,6 +169,14 @@ constexpr std::array templates{
     Template{"mix.swells", GRITWRIGHT_TEXT("the mix swells by {percent} %: it takes more room than its components apart")},
     Template{"mix.top-size-assumed", GRITWRIGHT_TEXT("{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm")},
     Template{"mix.typical-figures", GRITWRIGHT_TEXT("the figures are typical values of the catalogue, not measured")},
+    Template{"narrow.bulk-density", GRITWRIGHT_TEXT("weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.grading", GRITWRIGHT_TEXT("sieve the {component} three times more: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.otherwise", GRITWRIGHT_TEXT("range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.particle-density", GRITWRIGHT_TEXT("measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.pot-lengths", GRITWRIGHT_TEXT("fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.pot-test", GRITWRIGHT_TEXT("make a pot test of the mix: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.settling", GRITWRIGHT_TEXT("see in a jug how far the mix settles: range of {figure} from ±{now_points} to ±{then_points} points")},
+    Template{"narrow.water-absorption", GRITWRIGHT_TEXT("soak the {component} for a day and weigh it surface-dry: range of {figure} from ±{now_points} to ±{then_points} points")},
     Template{"number.decimal-comma", GRITWRIGHT_TEXT("{text} has a decimal comma; write a point, or separate the columns by ; or tab")},
     Template{"number.missing", GRITWRIGHT_TEXT("a number is missing here")},
     Template{"number.not-a-number", GRITWRIGHT_TEXT("{text} is not a number")},

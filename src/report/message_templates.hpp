@@ -2,6 +2,9 @@
 #include <optional>
 #include <string_view>
 
+// lupdate collects what stands in GRITWRIGHT_TEXT (-tr-function-alias); at run time it is the bare literal.
+#define GRITWRIGHT_TEXT(literal) literal
+
 namespace gritwright {
 
 /// The English sentence for a code, with {fact} placeholders.

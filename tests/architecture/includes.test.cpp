@@ -9,8 +9,6 @@
 #include <string>
 #include <vector>
 
-#include "support/paths.hpp"
-
 namespace {
 
 namespace fs = std::filesystem;

@@ -11,8 +11,6 @@
 #include <string>
 #include <vector>
 
-#include "support/paths.hpp"
-
 extern char** environ;
 
 namespace {

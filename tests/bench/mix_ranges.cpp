@@ -11,7 +11,6 @@
 #include <vector>
 
 #include "gritwright/models/mix_ranges.hpp"
-#include "support/paths.hpp"
 
 using namespace gritwright;
 

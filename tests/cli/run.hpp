@@ -5,7 +5,6 @@
 #include <vector>
 
 #include "program.hpp"
-#include "support/paths.hpp"
 
 namespace gritwright::cli {
 

@@ -9,7 +9,6 @@
 #include <QToolButton>
 
 #include "support.hpp"
-#include "support/paths.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;

@@ -22,14 +22,12 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-constexpr double score_of_95_percent = 1.6448536269514722;
-
 /// Nothing is uncertain.
 MixSpread certain(const Mix& mix) {
   MixSpread spread;
   for (const Component& component : mix.components) {
     ComponentSpread one;
-    one.class_masses.assign(size_classes(component.sizes).size(), 0);
+    one.grading.class_masses.assign(size_classes(component.sizes).size(), 0);
     spread.components.push_back(one);
   }
   spread.retention = {0, 0, 0, false};
@@ -152,14 +150,14 @@ TEST_CASE("Linear cases spread as the propagation of errors says", "[mix_ranges]
 
   SECTION("a depth of straight walls, by one length") {
     MixSpread spread = certain(two);
-    spread.pot_length_cm = 0.1;
+    spread.pot.length_cm = 0.1;
     const Range depth = *UncertainMix(two, spread, depth_cm(8)).ranges(many).of(MixFigure::depth_cm);
     CHECK_THAT(depth.median, WithinAbs(8, 1e-3));
     CHECK_THAT(half_width(depth), WithinRel(score_of_95_percent * 0.1, 0.01));
   }
   SECTION("a tray's volume, by three lengths, small against the tray") {
     MixSpread spread = certain(two);
-    spread.pot_length_cm = 0.02;
+    spread.pot.length_cm = 0.02;
     const PotGeometry pot(tray());
     const Range volume = *UncertainMix(two, spread, pot).ranges(many).of(MixFigure::pot_volume_ml);
     const double relative = 0.02 * std::sqrt(1 / (28.0 * 28) + 1 / (20.0 * 20) + 1 / (6.0 * 6));
@@ -207,7 +205,8 @@ TEST_CASE("The sampling of grain spreads a share as Gy's model does", "[mix_rang
                       {}};
   const Mix mix = mix_of({bag}, 0);
   MixSpread spread = certain(mix);
-  spread.components[0].class_masses = class_mass_deviations(bag.sizes, bag.grain.particle_density, mass_g(300));
+  spread.components[0].grading = sieving_spread(bag.sizes, bag.grain.particle_density, {mass_g(300), {}, {}, 1});
+  spread.components[0].grading.operators = 0;
   const MixRanges ranges = UncertainMix(mix, spread, {}).ranges(many);
   CHECK_THAT(100 * half_width(ranges.passing[1]) / score_of_95_percent, WithinRel(1.096, 0.01));
   const std::vector<GrainClass> classes{{MassShare(0.3), mass_g(std::numbers::pi / 6 * 7.7 * 7.7 * 7.7 / 1000)},
@@ -309,12 +308,12 @@ TEST_CASE("No source by itself spreads a figure more than all together", "[mix_r
     only([&](MixSpread& s) { s.retention = all.retention; });
     only([&](MixSpread& s) { s.packing_voids = all.packing_voids; });
     only([&](MixSpread& s) { s.settling = all.settling; });
-    only([&](MixSpread& s) { s.pot_length_cm = all.pot_length_cm; });
+    only([&](MixSpread& s) { s.pot = all.pot; });
     for (std::size_t k = 0; k < mix.components.size(); ++k) {
       only([&](MixSpread& s) { s.components[k].bulk_density = all.components[k].bulk_density; });
       only([&](MixSpread& s) { s.components[k].particle_density = all.components[k].particle_density; });
-      only([&](MixSpread& s) { s.components[k].class_masses = all.components[k].class_masses; });
-      only([&](MixSpread& s) { s.components[k].sieving = all.components[k].sieving; });
+      only([&](MixSpread& s) { s.components[k].grading.class_masses = all.components[k].grading.class_masses; });
+      only([&](MixSpread& s) { s.components[k].grading.operators = all.components[k].grading.operators; });
     }
     for (const MixFigure figure : {MixFigure::air_filled_porosity, MixFigure::container_capacity, MixFigure::bulk_density_g_l}) {
       const double together = deviation(UncertainMix(mix, all, depth_cm(7)).draws_of(figure));

@@ -7,7 +7,6 @@
 #include <sstream>
 
 #include "gritwright/report/messages.hpp"
-#include "support/paths.hpp"
 
 namespace {
 

@@ -12,8 +12,6 @@
 #include <string>
 #include <vector>
 
-#include "support/paths.hpp"
-
 namespace gritwright::reference {
 
 using Rows = std::vector<std::vector<double>>;

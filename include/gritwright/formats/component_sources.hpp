@@ -5,6 +5,7 @@
 
 #include "gritwright/domain/grading.hpp"
 #include "gritwright/domain/material.hpp"
+#include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/result.hpp"
 #include "gritwright/units.hpp"
 
@@ -16,6 +17,7 @@ struct SieveTestGrading {
   std::optional<BulkDensity> bulk_density;
   std::optional<ParticleDensity> particle_density;
   Notes notes;
+  std::optional<SieveTest> test{};  ///< for how well the grading is known
 };
 
 /// Where "material" and "sieve_test" of a component are looked up. The caller reads the file and grades it, because a format

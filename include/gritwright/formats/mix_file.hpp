@@ -1,6 +1,8 @@
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/formats/component_sources.hpp"
@@ -11,6 +13,7 @@ namespace gritwright {
 struct MixFile {
   Mix mix;
   Notes notes;  ///< what was put right while reading: passing rescaled
+  std::vector<std::optional<SieveTest>> sieve_tests;  ///< by component, where its grading came from one
 };
 
 /// Reads a mix from JSON ("gritwright/mix/1"). Settling and spill are 0 and the water constants standard where absent.

@@ -1,15 +1,13 @@
 #pragma once
-#include <cstdint>
 #include <memory>
 #include <optional>
-#include <span>
-#include <string>
 #include <variant>
 #include <vector>
 
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/models/mix_spread.hpp"
 #include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/range.hpp"
 #include "gritwright/models/slice_runner.hpp"
 
 namespace gritwright {
@@ -41,14 +39,6 @@ enum class MixFigure {
   wet_mass_g,
   mixed_l,  ///< to fill the pot, settling and spill included
   count
-};
-
-/// 5, 50 and 95 % of a figure.
-struct Range {
-  double low = 0;
-  double median = 0;
-  double high = 0;
-  friend bool operator==(const Range&, const Range&) = default;
 };
 
 /// Ranges of all figures of a mix. Absent where the figure itself is not defined. Lists are in component order, curves by the
@@ -103,11 +93,6 @@ struct Narrowing {
   double half_range_then = 0;
 };
 
-struct SampleSize {
-  std::size_t draws = 4096;  ///< powers of two sample best
-  std::uint64_t seed = 1;
-};
-
 /// A mix in a pot with everything uncertain about it, ready to be drawn. Source: docs/science/uncertainty.md.
 class UncertainMix {
  public:
@@ -144,8 +129,5 @@ class UncertainMix {
   class Chain;
   std::unique_ptr<const Chain> chain_;
 };
-
-/// 5, 50 and 95 % of values (reordered), by linear interpolation between neighbours. Precondition: not empty.
-[[nodiscard]] Range range_of(std::span<double> values);
 
 }  // namespace gritwright

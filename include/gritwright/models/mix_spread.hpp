@@ -2,12 +2,15 @@
 #include <cmath>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "gritwright/domain/material.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/models/calibration.hpp"
+#include "gritwright/models/pot_ranges.hpp"
 #include "gritwright/models/retention_spread.hpp"
+#include "gritwright/models/sieving_spread.hpp"
 
 namespace gritwright {
 
@@ -32,9 +35,7 @@ struct ComponentSpread {
   FactorSpread skeletal_density;
   double open_share = 0;  ///< standard deviation, cut at 0 and 1
   FactorSpread water_absorption;
-  /// Standard deviation of ln(mass) of each class of size_classes(), from the chance of sampling (Gy).
-  std::vector<double> class_masses;
-  double sieving = 0;  ///< how many operator deviations of astm-c136-14 Table 2 the passing moves by at a score of 1
+  SievingSpread grading;
   friend bool operator==(const ComponentSpread&, const ComponentSpread&) = default;
 };
 
@@ -45,20 +46,16 @@ struct MixSpread {
   FactorSpread settling;
   RetentionSpread retention;
   std::optional<CalibratedBelief> belief;  ///< from pot tests of this mix; takes the place of `retention` for k, w and f
-  double pot_length_cm = 0;                ///< deviation of each inside length
-  double water_fill = 0;                   ///< deviation of ln(volume) where a water fill gave it
+  PotSpread pot;
 };
 
 /// Deviations where a figure was measured by the guided protocols, as factors; our assumptions.
 inline constexpr double measured_density_deviation = 0.02;
 inline constexpr double measured_absorption_deviation = 0.05;
 
-/// The usual spread: wide for what is typical (the catalogue's ranges where it has them), narrow for what was measured. `sample` is
-/// the dry mass a grading rests on.
-[[nodiscard]] MixSpread usual_spread(const Mix& mix, const Catalogue* catalogue = nullptr, Mass sample = mass_g(300));
-
-/// Standard deviations of ln(mass) by class: each class is a number of grains drawn by chance, so its variance is the mean grain
-/// mass over the mass of the class; that is Gy's model before the shares are divided by their sum. Absent density: 1000 g/L.
-[[nodiscard]] std::vector<double> class_mass_deviations(const GrainSizes& sizes, std::optional<ParticleDensity> density, Mass sample);
+/// The usual spread: wide for what is typical (the catalogue's ranges where it has them), narrow for what was measured. `samples` in
+/// component order, where a grading rests on a known sample; else on the usual 300 g.
+[[nodiscard]] MixSpread usual_spread(const Mix& mix, const Catalogue* catalogue = nullptr,
+                                     std::span<const std::optional<SievedSample>> samples = {});
 
 }  // namespace gritwright

@@ -1,0 +1,53 @@
+#pragma once
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "gritwright/domain/sieve_test.hpp"
+#include "gritwright/models/bag_verdict.hpp"
+#include "gritwright/models/range.hpp"
+#include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/sieving_spread.hpp"
+#include "gritwright/models/slice_runner.hpp"
+
+namespace gritwright {
+
+/// 5, 50 and 95 % of a figure that some draws put beyond the sieves, where nothing is guessed: an end there is absent.
+struct OpenRange {
+  std::optional<double> low;
+  std::optional<double> median;
+  std::optional<double> high;
+  friend bool operator==(const OpenRange&, const OpenRange&) = default;
+};
+
+/// Ranges of a graded sieve test, in the order of the analysis. Absent where the figure itself is not defined. Shares 0..1.
+struct GradingRanges {
+  std::vector<Range> passing;
+  std::vector<Range> retained;
+  std::vector<std::optional<OpenRange>> percentiles_mm;  ///< by reported_percentiles
+  std::optional<OpenRange> uniformity;
+  std::vector<std::optional<Range>> bands;
+  std::optional<Range> total_g;  ///< by the balance alone
+  std::optional<Range> base_g;
+  std::optional<Range> loss;
+};
+
+/// Precondition: `analysis` is of `test`. The same for every runner. Source: docs/science/uncertainty.md.
+[[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
+                                           const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
+
+/// How sure a verdict is.
+struct VerdictRanges {
+  Range in_band;
+  Range finer;
+  Range coarser;
+  Range usable;
+  double holds = 0;  ///< share of the draws that come to the same verdict, 0..1
+};
+
+/// `packing` and `limits` as the verdict was reached with. Absent where the verdict is.
+[[nodiscard]] std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
+                                                          const PackingDensityOf& packing, const VerdictLimits& limits = {},
+                                                          const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
+
+}  // namespace gritwright

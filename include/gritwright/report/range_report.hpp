@@ -1,0 +1,24 @@
+#pragma once
+#include <string>
+#include <vector>
+
+#include "gritwright/models/grading_ranges.hpp"
+#include "gritwright/models/mix_ranges.hpp"
+#include "gritwright/report/messages.hpp"
+#include "gritwright/report/quantity_text.hpp"
+
+namespace gritwright {
+
+/// "weigh a litre of the pumice: range of air from ±6.1 to ±3.2 points". Air-filled porosity and container capacity only.
+[[nodiscard]] std::string narrowing_sentence(const Narrowing& narrowing, const Mix& mix, MixFigure figure, const Translate& translate = {});
+
+/// Low, median and high of a mix, and in a pot of its air and water, as a table.
+[[nodiscard]] std::string ranges_text(const MixRanges& ranges, const std::string& heading, UnitSystem units);
+/// Of a sieve test.
+[[nodiscard]] std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& ranges, const std::string& heading,
+                                      UnitSystem units);
+
+/// "What would narrow it most": the three largest for air and for water, a sentence a line. Empty where nothing would.
+[[nodiscard]] std::string narrowing_text(const std::vector<Narrowing>& air, const std::vector<Narrowing>& water, const Mix& mix);
+
+}  // namespace gritwright

@@ -1,0 +1,153 @@
+#include "gritwright/models/grading_ranges.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "draw_slices.hpp"
+#include "drawn_classes.hpp"
+#include "gritwright/models/packing.hpp"
+
+namespace gritwright {
+
+namespace {
+
+enum Score { operators, lost, first_class };
+
+const double rounding_deviation = 1 / std::sqrt(12.0);
+
+/// The grading of one test as it could have come out. Rises that are empty in the test stay empty.
+class DrawnGrading {
+ public:
+  DrawnGrading(const SieveTest& test, const SieveAnalysis& analysis)
+      : nominal_(analysis.grading),
+        classes_(analysis.grading, sieving_spread(analysis.grading, test.particle_density, sample_of(test, analysis))),
+        shares_(classes_.size()) {}
+
+  [[nodiscard]] std::size_t dimensions() const { return first_class + classes_.size(); }
+
+  [[nodiscard]] Grading draw(std::span<const double> scores) {
+    classes_.draw({scores.subspan(first_class), scores[operators], scores[lost]}, shares_);
+    Grading drawn = nominal_;
+    std::size_t next = 0;
+    double passing = 1;
+    const std::vector<GradingPoint>& given = nominal_.points;
+    // Coarse to fine, as the classes stand: what lies above the coarsest sieve first.
+    for (std::size_t i = given.size(); i-- > 0;) {
+      const double coarser = i + 1 == given.size() ? 1 : given[i + 1].passing.value();
+      if (coarser - given[i].passing.value() > 0) passing -= shares_[next++];
+      const bool nothing_finer = !(given[i].passing.value() > 0);
+      drawn.points[i].passing = Passing(nothing_finer ? 0 : std::clamp(passing, 0.0, 1.0));
+    }
+    return drawn;
+  }
+
+ private:
+  Grading nominal_;
+  DrawnClasses classes_;
+  std::vector<double> shares_;
+};
+
+constexpr double beyond = std::numeric_limits<double>::infinity();
+
+/// As percentile(), with what lies beyond the sieves at either infinity.
+double percentile_mm(const Grading& grading, double percent) {
+  if (const auto size = percentile(grading, percent)) return in_mm(*size);
+  return percent < in_percent(grading.points.front().passing) ? -beyond : beyond;
+}
+
+OpenRange open_range_of(std::vector<double> values) {
+  std::ranges::sort(values);
+  const auto quantile = [&](double share) -> std::optional<double> {
+    const double value = values[static_cast<std::size_t>(share * static_cast<double>(values.size() - 1) + 0.5)];
+    return std::isfinite(value) ? std::optional(value) : std::nullopt;
+  };
+  return {quantile(0.05), quantile(0.5), quantile(0.95)};
+}
+
+/// What independent roundings leave of a figure.
+Range rounded(double value, double deviation) {
+  return {value - score_of_95_percent * deviation, value, value + score_of_95_percent * deviation};
+}
+
+double band_of(const Grading& grading, const Band& band) { return band_share(grading, band).value().value(); }
+
+}  // namespace
+
+GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands, const SampleSize& size,
+                             const SliceRunner& runner) {
+  const DrawnGrading drawing(test, analysis);
+  std::vector<Grading> draws(size.draws);
+  over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
+             [&](std::size_t first, std::size_t last, std::span<const double> points) {
+               DrawnGrading mine = drawing;
+               for (std::size_t i = first; i < last; ++i)
+                 draws[i] = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
+             });
+  std::vector<double> values(size.draws);
+  const auto gather = [&](auto figure) -> std::vector<double>& {
+    std::ranges::transform(draws, values.begin(), figure);
+    return values;
+  };
+  GradingRanges ranges;
+  const std::size_t sieves = analysis.sieves.size();
+  for (std::size_t i = 0; i < sieves; ++i) {
+    // The analysis lists sieves coarse to fine, the grading fine to coarse.
+    const std::size_t at = sieves - 1 - i;
+    ranges.passing.push_back(range_of(gather([&](const Grading& drawn) { return drawn.points[at].passing.value(); })));
+    ranges.retained.push_back(range_of(gather([&](const Grading& drawn) {
+      return (at + 1 == sieves ? 1 : drawn.points[at + 1].passing.value()) - drawn.points[at].passing.value();
+    })));
+  }
+  for (const int percent : reported_percentiles) {
+    ranges.percentiles_mm.emplace_back();
+    if (percentile(analysis.grading, percent))
+      ranges.percentiles_mm.back() = open_range_of(gather([&](const Grading& drawn) { return percentile_mm(drawn, percent); }));
+  }
+  if (uniformity(analysis.grading)) {
+    ranges.uniformity = open_range_of(gather([](const Grading& drawn) {
+      const double coarse = percentile_mm(drawn, 60), fine = percentile_mm(drawn, 10);
+      return fine > 0 ? coarse / fine : beyond;
+    }));
+  }
+  for (const Band& band : bands) {
+    ranges.bands.emplace_back();
+    if (band_share(analysis.grading, band))
+      ranges.bands.back() = range_of(gather([&](const Grading& drawn) { return band_of(drawn, band); }));
+  }
+  const double weighing_g = in_g(test.resolution) * rounding_deviation;
+  const double total_g = weighing_g * std::sqrt(static_cast<double>(sieves + 1));
+  if (analysis.total) ranges.total_g = rounded(in_g(*analysis.total), total_g);
+  const bool weighed_start = test.dry_mass && test.basis == PercentBasis::original;
+  if (analysis.base) ranges.base_g = rounded(in_g(*analysis.base), weighed_start ? weighing_g : total_g);
+  if (analysis.loss && test.dry_mass)
+    ranges.loss = rounded(analysis.loss->value(), std::hypot(total_g, weighing_g) / in_g(*test.dry_mass));
+  return ranges;
+}
+
+std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
+                                            const PackingDensityOf& packing, const VerdictLimits& limits, const SampleSize& size,
+                                            const SliceRunner& runner) {
+  const auto reached = judge(analysis.grading, wanted, limits, {}, packing);
+  if (!reached.value) return std::nullopt;
+  const DrawnGrading drawing(test, analysis);
+  std::vector<double> in_band(size.draws), finer(size.draws), coarser(size.draws), usable(size.draws), same(size.draws);
+  over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
+             [&](std::size_t first, std::size_t last, std::span<const double> points) {
+               DrawnGrading mine = drawing;
+               for (std::size_t i = first; i < last; ++i) {
+                 const auto drawn = judge(mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions())), wanted, limits, {}, packing);
+                 const BagVerdict& verdict = drawn.value.value();
+                 in_band[i] = verdict.in_band.value();
+                 finer[i] = verdict.finer.value();
+                 coarser[i] = verdict.coarser.value();
+                 usable[i] = verdict.usable.value();
+                 same[i] = verdict.verdict == reached.value->verdict ? 1 : 0;
+               }
+             });
+  VerdictRanges ranges{range_of(in_band), range_of(finer), range_of(coarser), range_of(usable), 0};
+  for (const double each : same) ranges.holds += each / static_cast<double>(size.draws);
+  return ranges;
+}
+
+}  // namespace gritwright

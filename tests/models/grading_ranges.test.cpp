@@ -1,0 +1,131 @@
+#include "gritwright/models/grading_ranges.hpp"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <numbers>
+
+#include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
+
+using namespace gritwright;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+/// Masses in g on the sieves, coarse to fine, and in the pan.
+SieveTest test_of(const std::vector<std::pair<double, double>>& rows, double pan_g, double start_g, double resolution_g = 0) {
+  SieveTest test;
+  for (const auto& [mm, grams] : rows) test.rows.push_back({aperture_mm(mm), mass_g(grams), {}});
+  test.pan = mass_g(pan_g);
+  test.dry_mass = mass_g(start_g);
+  test.resolution = mass_g(resolution_g);
+  test.particle_density = particle_g_l(1000);
+  return test;
+}
+
+SieveTest usual_bag(double scale = 1) {
+  return test_of({{8, 12 * scale}, {5.6, 88 * scale}, {4, 140 * scale}, {2.8, 95 * scale}, {2, 40 * scale}, {1, 18 * scale}}, 7 * scale, 400 * scale, 0.1);
+}
+
+}  // namespace
+
+TEST_CASE("The figure of a test lies inside its range", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const std::vector<Band> bands{{aperture_mm(2), aperture_mm(5.6)}, {aperture_mm(1), aperture_mm(20)}};
+  const GradingRanges ranges = grading_ranges(test, analysis, bands);
+  REQUIRE(ranges.passing.size() == analysis.sieves.size());
+  for (std::size_t i = 0; i < analysis.sieves.size(); ++i) {
+    CHECK(ranges.passing[i].low <= analysis.sieves[i].passing.value());
+    CHECK(ranges.passing[i].high >= analysis.sieves[i].passing.value());
+    CHECK(ranges.retained[i].low <= analysis.sieves[i].retained.value());
+    CHECK(ranges.retained[i].high >= analysis.sieves[i].retained.value());
+    CHECK(ranges.passing[i].low >= 0);
+    CHECK(ranges.passing[i].high <= 1);
+  }
+  for (std::size_t i = 0; i < reported_percentiles.size(); ++i) {
+    const auto size = percentile(analysis.grading, reported_percentiles[i]);
+    CHECK(size.has_value() == ranges.percentiles_mm[i].has_value());
+    if (!size) continue;
+    if (ranges.percentiles_mm[i]->low) CHECK(*ranges.percentiles_mm[i]->low <= in_mm(*size));
+    if (ranges.percentiles_mm[i]->high) CHECK(*ranges.percentiles_mm[i]->high >= in_mm(*size));
+  }
+  REQUIRE(ranges.bands[0]);
+  CHECK(ranges.bands[0]->low < band_share(analysis.grading, bands[0])->value());
+  CHECK(ranges.bands[0]->high > band_share(analysis.grading, bands[0])->value());
+  CHECK_FALSE(ranges.bands[1]);
+}
+
+TEST_CASE("Chance and operator spread the passing as their formulas add up", "[grading_ranges][published]") {
+  // Gy's share .30 of 7.7 mm grain beside 3 mm, 1 g/cm3, 300 g: 1.096 points (docs/science/grading.md); the operator's deviation at
+  // 70 % passing is 2.25 points in the middle of its row (ASTM C136-14 Table 2).
+  const double middle = std::sqrt(7.7 * 3.0);
+  SieveTest test = test_of({{7.7 * 7.7 / middle, 0}, {middle, 90}, {9 / middle, 210}}, 0, 300);
+  const SieveAnalysis analysis = analyse(test).value();
+  const GradingRanges ranges = grading_ranges(test, analysis, {}, {65536, 2});
+  const double deviation = (ranges.passing[1].high - ranges.passing[1].low) / 2 / score_of_95_percent;
+  CHECK_THAT(100 * deviation, WithinRel(std::hypot(1.096, 2.25), 0.01));
+}
+
+TEST_CASE("A larger sample narrows what chance leaves open, and not the operator's part", "[grading_ranges][law]") {
+  const auto width = [](const SieveTest& test) {
+    const Range range = grading_ranges(test, analyse(test).value()).passing[2];
+    return range.high - range.low;
+  };
+  CHECK(width(usual_bag(4)) < 0.999 * width(usual_bag()));
+  CHECK(width(usual_bag(400)) > 0.6 * width(usual_bag(4)));
+}
+
+TEST_CASE("What was lost may have been dust or not, so it widens the pan downward", "[grading_ranges][law]") {
+  SieveTest test = usual_bag(25);
+  test.dry_mass = mass_g(10000 / 0.98);
+  const SieveAnalysis analysis = analyse(test).value();
+  REQUIRE(analysis.loss->value() > 0.015);
+  SieveTest kept = test;
+  kept.dry_mass.reset();
+  const Range with_loss = grading_ranges(test, analysis).passing.back();
+  const Range without = grading_ranges(kept, analyse(kept).value()).passing.back();
+  CHECK(with_loss.low < with_loss.median - 0.012);
+  CHECK(analysis.sieves.back().passing.value() - with_loss.low > 0.015);
+  CHECK(without.high - without.low < with_loss.high - with_loss.low);
+}
+
+TEST_CASE("A percentile that may lie beyond the sieves has an open end", "[grading_ranges][law]") {
+  // 4.5 % in the pan: D5 is measured, but the next handful may have it below the finest sieve.
+  const SieveTest test = test_of({{4, 0}, {2, 150}, {1, 136.5}}, 13.5, 300, 0.1);
+  const GradingRanges ranges = grading_ranges(test, analyse(test).value());
+  REQUIRE(ranges.percentiles_mm[0]);  // D5
+  CHECK_FALSE(ranges.percentiles_mm[0]->low);
+  CHECK(ranges.percentiles_mm[0]->high);
+  CHECK(ranges.percentiles_mm[5]->low);  // D50
+}
+
+TEST_CASE("A seed gives the same grading ranges in any order of slices", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const SliceRunner backward = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
+    for (std::size_t i = count; i-- > 0;) slice(i);
+  };
+  const GradingRanges one = grading_ranges(test, analysis, {}, {2048, 9});
+  const GradingRanges other = grading_ranges(test, analysis, {}, {2048, 9}, backward);
+  CHECK(one.passing == other.passing);
+  CHECK(one.percentiles_mm == other.percentiles_mm);
+  CHECK(one.passing != grading_ranges(test, analysis, {}, {2048, 10}).passing);
+}
+
+TEST_CASE("A clear verdict holds in nearly every draw and a close one in about half", "[grading_ranges]") {
+  const Band wanted{aperture_mm(2), aperture_mm(8)};
+  const auto held = [&](const SieveTest& test) {
+    const SieveAnalysis analysis = analyse(test).value();
+    const auto ranges = verdict_ranges(test, analysis, wanted, fraction_packing(analysis.grading, {}, {}).of);
+    REQUIRE(ranges);
+    CHECK(ranges->in_band.low <= ranges->in_band.high);
+    CHECK(ranges->usable.high <= 1.3);
+    return ranges->holds;
+  };
+  CHECK(held(test_of({{11.2, 0}, {8, 4}, {5.6, 150}, {4, 150}, {2, 92}, {1, 3}}, 1, 400)) > 0.98);
+  const double close = held(test_of({{11.2, 0}, {8, 55}, {5.6, 150}, {4, 120}, {2, 70.5}, {1, 3}}, 1.5, 400));
+  CHECK(close > 0.35);
+  CHECK(close < 0.65);
+}
