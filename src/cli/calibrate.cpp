@@ -1,10 +1,10 @@
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/calibration.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/prediction_score.hpp"
 #include "gritwright/report/calibration_report.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "verbs.hpp"
@@ -80,9 +80,9 @@ class CalibrateVerb final : public Verb {
   std::string name() const override { return "calibrate"; }
   std::string summary() const override { return "What a saturate-and-drain test says, and what the water model learns from it"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A pot test (.json), one or more tests of one mix; - reads standard input")->required();
-    app.add_option("--mix", mix_file_, "The mix (.json), where the test does not hold it");
-    app.add_option("--pot", pot_file_, "The container (.json) of the tests that name none");
+    required_argument(app, "FILE", file_, "A pot test (.json), one or more tests of one mix; - reads standard input");
+    argument(app, "--mix", mix_file_, "The mix (.json), where the test does not hold it");
+    argument(app, "--pot", pot_file_, "The container (.json) of the tests that name none");
   }
 
   Exit run(const CommonOptions& options, Streams streams) override {

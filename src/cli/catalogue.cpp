@@ -1,9 +1,9 @@
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/formats/catalogue_folder.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "verbs.hpp"
@@ -76,8 +76,8 @@ class CatalogueVerb final : public Verb {
   std::string name() const override { return "catalogue"; }
   std::string summary() const override { return "Reference materials: list, show NAME, check"; }
   void declare(CLI::App& app) override {
-    app.add_option("ACTION", action_, "list, show or check")->required()->check(CLI::IsMember({"list", "show", "check"}));
-    app.add_option("NAME", material_, "The material to show");
+    required_choice(app, "ACTION", action_, "list, show or check", {"list", "show", "check"});
+    argument(app, "NAME", material_, "The material to show");
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     if (action_ == "show" && material_.empty()) {

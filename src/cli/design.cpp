@@ -1,10 +1,10 @@
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <chrono>
 #include <nlohmann/json.hpp>
 #include <mutex>
 #include <thread>
 
+#include "arguments.hpp"
 #include "design_json.hpp"
 #include "gritwright/models/recipe_search.hpp"
 #include "gritwright/report/design_report.hpp"
@@ -24,9 +24,9 @@ class DesignVerb final : public Verb {
   std::string name() const override { return "design"; }
   std::string summary() const override { return "Recipes in parts from what is on the shelf, best first"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A design problem (.json); - reads standard input")->required();
-    app.add_option("--threads", threads_, "Threads to search with; the answer is the same")->check(CLI::Range(1U, 64U));
-    app.add_flag("--progress", progress_, "Tell on standard error how far the search has come");
+    required_argument(app, "FILE", file_, "A design problem (.json); - reads standard input");
+    counted(app, "--threads", threads_, "Threads to search with; the answer is the same", 1, 64);
+    flag(app, "--progress", progress_, "Tell on standard error how far the search has come");
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     const auto file = design_problem_from(file_, streams.in);

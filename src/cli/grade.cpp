@@ -1,4 +1,3 @@
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -11,6 +10,7 @@
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/range_report.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "range_json.hpp"
@@ -87,7 +87,7 @@ Json grade_json(const SieveAnalysis& analysis, const std::vector<Band>& bands) {
   Json sizes = Json::object();
   for (const int percent : reported_percentiles) {
     const auto size = percentile(analysis.grading, percent);
-    sizes["d" + std::to_string(percent)] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
+    sizes[std::string("d").append(std::to_string(percent))] = to_json(size ? std::optional(in_mm(*size)) : std::nullopt);
   }
   Json shares = Json::array();
   for (const Band& band : bands) {
@@ -146,8 +146,8 @@ class Grade final : public Verb {
   std::string name() const override { return "grade"; }
   std::string summary() const override { return "Curve, percentiles, checks and verdict of a sieve test"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A sieve test (.csv or .json); - reads standard input")->required();
-    app.add_option("--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)")->check(is_band);
+    required_argument(app, "FILE", file_, "A sieve test (.csv or .json); - reads standard input");
+    repeatable(app, "--band", band_texts_, "A wanted band in mm, like 2-6 (repeatable)", is_band);
     range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {

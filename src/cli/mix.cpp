@@ -1,9 +1,9 @@
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/range_report.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "mix_json.hpp"
@@ -20,11 +20,10 @@ class MixVerb final : public Verb {
   std::string name() const override { return "mix"; }
   std::string summary() const override { return "What a mix is, and what it does in a pot"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A mix (.json); - reads standard input")->required();
-    auto* pot = app.add_option("--pot", pot_file_, "A container (.json)");
-    app.add_option("--depth-cm", depth_text_, "Straight walls of this depth instead of a container")
-        ->check(is_plain_number)
-        ->excludes(pot);
+    required_argument(app, "FILE", file_, "A mix (.json); - reads standard input");
+    argument(app, "--pot", pot_file_, "A container (.json)");
+    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_plain_number);
+    either_or(app, "--depth-cm", "--pot");
     range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {

@@ -1,4 +1,3 @@
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/litres.hpp"
@@ -8,6 +7,7 @@
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/range_report.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "range_json.hpp"
@@ -113,8 +113,8 @@ class Pot final : public Verb {
   std::string name() const override { return "pot"; }
   std::string summary() const override { return "Volume and area of a container, and with a mix the water in it"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A container (.json); - reads standard input")->required();
-    app.add_option("--mix", mix_file_, "A mix (.json) to fill it with");
+    required_argument(app, "FILE", file_, "A container (.json); - reads standard input");
+    argument(app, "--mix", mix_file_, "A mix (.json) to fill it with");
     range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {

@@ -15,9 +15,10 @@ void declare_common(CLI::App& app, CommonOptions& options) {
   app.add_flag("--explain", options.explain, "Add formula, inputs and source behind each figure");
   app.add_flag("--laboratory", options.laboratory, "Add the laboratory figures");
   app.add_flag("--strict", options.strict, "Exit with 1 if there are warnings");
-  static const std::map<std::string, UnitSystem> systems{{"metric", UnitSystem::metric}, {"us", UnitSystem::us}};
-  app.add_option("--units", options.units, "Units of the text: metric or us (JSON is always metric)")
-      ->transform(CLI::CheckedTransformer(systems));
+  app.add_option_function<std::string>(
+         "--units", [&options](const std::string& system) { options.units = system == "us" ? UnitSystem::us : UnitSystem::metric; },
+         "Units of the text: metric or us (JSON is always metric)")
+      ->check(CLI::IsMember({"metric", "us"}));
 }
 
 // Trouble with reaching the file, as opposed to what stands in it.
@@ -43,7 +44,7 @@ Exit exit_for(const Notes& notes, const CommonOptions& options) {
 
 Exit run_program(std::vector<std::string> arguments, Streams streams) {
   CLI::App app("From a weighed sieve sample to a mix in a pot", "gritwright");
-  app.set_version_flag("--version", "gritwright " GRITWRIGHT_VERSION);
+  app.set_version_flag("--version", "gritwright " GRITWRIGHT_VERSION "\nbuilt on " GRITWRIGHT_BUILT_ON);
   app.require_subcommand(1);
   CommonOptions options;
   const auto verbs = all_verbs();

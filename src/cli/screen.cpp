@@ -1,10 +1,10 @@
-#include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/screening.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "verbs.hpp"
@@ -54,10 +54,10 @@ class Screen final : public Verb {
   std::string name() const override { return "screen"; }
   std::string summary() const override { return "Fractions that screening a bag at chosen openings gives"; }
   void declare(CLI::App& app) override {
-    app.add_option("FILE", file_, "A sieve test (.csv or .json); - reads standard input")->required();
-    app.add_option("--at", openings_mm_, "An opening in mm (repeatable)")->required()->check(is_plain_number);
-    app.add_option("--sharpness", sharpness_, "How cleanly it separates: 20 for a thorough shake, 10 for a quick one")
-        ->check(is_plain_number);
+    required_argument(app, "FILE", file_, "A sieve test (.csv or .json); - reads standard input");
+    required_repeatable(app, "--at", openings_mm_, "An opening in mm (repeatable)", is_plain_number);
+    argument(app, "--sharpness", sharpness_, "How cleanly it separates: 20 for a thorough shake, 10 for a quick one",
+             is_plain_number);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     const auto test = sieve_test_from(file_, streams.in);

@@ -7,6 +7,11 @@ namespace gritwright {
 
 namespace {
 
+// Beyond these a number is a slip of the pen, and squares and cubes of it would leave what a double can hold.
+const Length smallest_length = length_cm(0.01);
+const Length largest_length = length_cm(1'000);
+constexpr double largest_exponent = 100;
+
 /// Collects what is wrong, with the facts in the unit the input uses.
 class Findings {
  public:
@@ -16,15 +21,21 @@ class Findings {
     problems_.push_back({code, std::move(where), std::move(facts)});
   }
 
-  /// True where `value` is a length above 0.
+  /// True where `value` is a length a container can have: a tenth of a millimetre to ten metres.
   bool positive(Length value, const std::string& pointer) {
-    if (std::isfinite(value.value()) && value.value() > 0) return true;
-    add("container.length-not-positive", pointer, {{"length_cm", in_cm(value)}});
-    return false;
+    if (!(std::isfinite(value.value()) && value.value() > 0)) {
+      add("container.length-not-positive", pointer, {{"length_cm", in_cm(value)}});
+      return false;
+    }
+    if (value < smallest_length) {
+      add("container.length-too-small", pointer, {{"length_cm", in_cm(value)}, {"limit_cm", in_cm(smallest_length)}});
+      return false;
+    }
+    return not_too_large(value, pointer);
   }
 
   bool not_negative(Length value, const std::string& pointer) {
-    if (std::isfinite(value.value()) && value.value() >= 0) return true;
+    if (std::isfinite(value.value()) && value.value() >= 0) return not_too_large(value, pointer);
     add("container.length-negative", pointer, {{"length_cm", in_cm(value)}});
     return false;
   }
@@ -32,6 +43,12 @@ class Findings {
   [[nodiscard]] Problems take() && { return std::move(problems_); }
 
  private:
+  bool not_too_large(Length value, const std::string& pointer) {
+    if (value <= largest_length) return true;
+    add("container.length-too-large", pointer, {{"length_cm", in_cm(value)}, {"limit_cm", in_cm(largest_length)}});
+    return false;
+  }
+
   Problems problems_;
 };
 
@@ -95,6 +112,8 @@ void check_table(Findings& findings, const Container& container) {
     // Only the floor itself may be a point.
     if (!std::isfinite(area) || area < 0 || (area == 0 && i > 0)) {
       findings.add("container.area-not-positive", row + "/area_cm2", {{"area_cm2", area}});
+    } else if (area > in_cm(largest_length) * in_cm(largest_length)) {
+      findings.add("container.area-too-large", row + "/area_cm2", {{"area_cm2", area}});
     }
     if (i > 0 && !(areas[i].height > areas[i - 1].height)) {
       findings.add("container.profile-not-rising", row + "/height_cm",
@@ -124,6 +143,8 @@ void check_walls(Findings& findings, const Container& container) {
       findings.add("container.exponent-missing", "/exponent");
     } else if (!(*container.exponent >= 1) || !std::isfinite(*container.exponent)) {
       findings.add("container.exponent-too-small", "/exponent", {{"exponent", *container.exponent}});
+    } else if (*container.exponent > largest_exponent) {
+      findings.add("container.exponent-too-large", "/exponent", {{"exponent", *container.exponent}, {"limit", largest_exponent}});
     }
   }
   const bool corner = findings.not_negative(container.corner_radius, "/corner_radius_cm");
@@ -153,6 +174,8 @@ void check_filling(Findings& findings, const Container& container) {
   if (!(tilt >= 0 && tilt <= 60)) findings.add("container.tilt-out-of-range", "/tilt_deg", {{"tilt_deg", tilt}});
   if (container.water_fill && !(in_ml(*container.water_fill) > 0 && std::isfinite(in_ml(*container.water_fill)))) {
     findings.add("container.volume-not-positive", "/water_fill_ml", {{"volume_ml", in_ml(*container.water_fill)}});
+  } else if (container.water_fill && (in_ml(*container.water_fill) < 0.001 || in_ml(*container.water_fill) > 1e9)) {
+    findings.add("container.volume-out-of-range", "/water_fill_ml", {{"volume_ml", in_ml(*container.water_fill)}});
   }
   if (container.mass && !(in_kg(*container.mass) >= 0 && std::isfinite(in_kg(*container.mass)))) {
     findings.add("container.mass-negative", "/mass_kg", {{"mass_kg", in_kg(*container.mass)}});

@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "support/paths.hpp"
+
 namespace {
 
 namespace fs = std::filesystem;

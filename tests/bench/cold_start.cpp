@@ -11,6 +11,8 @@
 #include <string>
 #include <vector>
 
+#include "support/paths.hpp"
+
 extern char** environ;
 
 namespace {

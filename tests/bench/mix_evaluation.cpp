@@ -13,6 +13,7 @@
 #include "gritwright/models/mix_evaluator.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

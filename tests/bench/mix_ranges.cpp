@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "gritwright/models/mix_ranges.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

@@ -12,6 +12,7 @@
 
 #include "gritwright/models/pot_water.hpp"
 #include "gritwright/models/saturation_kernel.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

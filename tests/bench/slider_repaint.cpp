@@ -15,6 +15,7 @@
 #include "main_window.hpp"
 #include "models/bench_files.hpp"
 #include "models/sheets_from_records.hpp"
+#include "support/paths.hpp"
 #include "theme.hpp"
 
 namespace {

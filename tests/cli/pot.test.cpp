@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "run.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright::cli;
 using Catch::Matchers::WithinAbs;

@@ -1,6 +1,11 @@
 #include <catch2/catch.hpp>
+#include <fstream>
+#include <iterator>
+#include <regex>
+#include <set>
 
 #include "run.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright::cli;
 
@@ -28,5 +33,39 @@ TEST_CASE("Refused input answers nothing on standard output and names every faul
 
 TEST_CASE("Help and version answer on standard output", "[cli]") {
   CHECK(run({"--help"}).exit == Exit::done);
-  CHECK(run({"--version"}).out.starts_with("gritwright "));
+  const std::string version = run({"--version"}).out;
+  CHECK(version.starts_with("gritwright "));
+  CHECK(version.find("SQLite 3.") != std::string::npos);
+}
+
+namespace {
+
+std::string text_of(const std::string& path) {
+  std::ifstream stream(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+
+// Every match of `pattern`'s first group in `text`.
+std::set<std::string> found(const std::string& text, const std::regex& pattern) {
+  std::set<std::string> words;
+  for (std::sregex_iterator match(text.begin(), text.end(), pattern), end; match != end; ++match) words.insert((*match)[1]);
+  return words;
+}
+
+}  // namespace
+
+TEST_CASE("The manual page names every verb and option that the help names", "[cli]") {
+  std::string page = text_of(GRITWRIGHT_SOURCE_DIR "/src/cli/linux/gritwright.1.in");
+  std::erase(page, '\\');
+  const std::string help = run({"--help"}).out;
+  const auto verbs = found(help.substr(help.find("Subcommands:")), std::regex("\n  ([a-z]+) "));
+  REQUIRE(verbs.size() >= 7);
+  for (const std::string& verb : verbs) {
+    INFO(verb);
+    CHECK(page.find(".BI " + verb + " ") != std::string::npos);
+    for (const std::string& option : found(run({verb, "--help"}).out, std::regex("(--[a-z-]+)"))) {
+      INFO(option);
+      CHECK(page.find(option) != std::string::npos);
+    }
+  }
 }

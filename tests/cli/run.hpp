@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "program.hpp"
+#include "support/paths.hpp"
 
 namespace gritwright::cli {
 

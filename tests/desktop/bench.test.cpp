@@ -5,6 +5,7 @@
 #include "models/figures.hpp"
 #include "models/sheets_from_records.hpp"
 #include "support.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;

@@ -9,6 +9,7 @@
 #include <QToolButton>
 
 #include "support.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;

@@ -41,6 +41,18 @@ TEST_CASE("A container refuses lengths that leave no room, all at once", "[conta
   CHECK(problems[2].where.pointer == "/base/length_cm");
 }
 
+TEST_CASE("A container refuses sizes no container has, which would overflow its volume", "[container][refuses][regression]") {
+  Container container = tray();
+  container.rim.length = length_cm(1e300);
+  container.base->width = length_cm(1e-12);
+  container.water_fill = pot_ml(1e300);
+  CHECK(codes(container) == Codes{"container.length-too-large", "container.length-too-small", "container.volume-out-of-range"});
+  Container soft = tray();
+  soft.shape = Shape::superellipse;
+  soft.exponent = 1e12;
+  CHECK(codes(soft) == Codes{"container.exponent-too-large"});
+}
+
 TEST_CASE("A container refuses a fill line under the floor", "[container][refuses]") {
   Container container = tray();
   container.freeboard = depth_cm(6);

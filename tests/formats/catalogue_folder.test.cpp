@@ -1,4 +1,5 @@
 #include "gritwright/formats/catalogue_folder.hpp"
+#include "support/paths.hpp"
 
 #include <catch2/catch.hpp>
 #include <filesystem>

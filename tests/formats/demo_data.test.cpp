@@ -12,6 +12,7 @@
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

@@ -13,6 +13,7 @@
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

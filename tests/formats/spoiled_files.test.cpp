@@ -9,6 +9,7 @@
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

@@ -10,6 +10,7 @@
 #include <sstream>
 
 #include "gritwright/models/pot_water.hpp"
+#include "support/paths.hpp"
 #include "support/random_pots.hpp"
 
 using namespace gritwright;

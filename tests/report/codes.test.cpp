@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "gritwright/report/messages.hpp"
+#include "support/paths.hpp"
 
 namespace {
 

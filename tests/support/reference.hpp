@@ -12,6 +12,8 @@
 #include <string>
 #include <vector>
 
+#include "support/paths.hpp"
+
 namespace gritwright::reference {
 
 using Rows = std::vector<std::vector<double>>;

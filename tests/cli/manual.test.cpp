@@ -1,0 +1,61 @@
+// The manual's examples are run: a block that begins with "$ gritwright ..." shows exactly what the program answers.
+#include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <sstream>
+
+#include "run.hpp"
+
+using namespace gritwright::cli;
+namespace fs = std::filesystem;
+
+namespace {
+
+struct Example {
+  std::string place;
+  std::vector<std::string> arguments;
+  std::string shown;
+};
+
+std::vector<Example> examples_of(const fs::path& page) {
+  std::ifstream stream(page, std::ios::binary);
+  std::vector<Example> examples;
+  bool inside = false;
+  int number = 0;
+  for (std::string line; std::getline(stream, line);) {
+    ++number;
+    if (line.starts_with("```")) {
+      inside = line == "```console";
+      continue;
+    }
+    if (!inside) continue;
+    if (line.starts_with("$ gritwright ")) {
+      std::istringstream words(line.substr(13));
+      examples.push_back({page.filename().string() + ':' + std::to_string(number),
+                          {std::istream_iterator<std::string>(words), std::istream_iterator<std::string>()}, ""});
+    } else if (!examples.empty()) {
+      examples.back().shown += line + '\n';
+    }
+  }
+  return examples;
+}
+
+}  // namespace
+
+TEST_CASE("Every command of the manual answers what the manual shows", "[cli][manual]") {
+  const fs::path before = fs::current_path();
+  fs::current_path(GRITWRIGHT_SOURCE_DIR);
+  std::size_t count = 0;
+  for (const auto& entry : fs::directory_iterator("docs/manual")) {
+    if (entry.path().extension() != ".md") continue;
+    for (const Example& example : examples_of(entry.path())) {
+      INFO(example.place);
+      const Answer answer = run(example.arguments);
+      CHECK(answer.out + answer.err == example.shown);
+      ++count;
+    }
+  }
+  fs::current_path(before);
+  CHECK(count >= 8);
+}

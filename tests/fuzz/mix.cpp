@@ -1,0 +1,21 @@
+#include "gritwright/formats/mix_file.hpp"
+#include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/mix_state.hpp"
+#include "target.hpp"
+
+using namespace gritwright;
+
+int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  const auto mix = read_mix(fuzz::text_of(data, size), "input", {});
+  if (!mix) {
+    fuzz::must(!mix.problems().empty());
+    return 0;
+  }
+  const auto state = mix_state(mix->mix);
+  if (!state) return 0;
+  if (const auto water = mix_in_column(*state, mix->mix.water, depth_cm(6))) {
+    const double capacity = water->container_capacity.value(), air = water->air_filled_porosity.value();
+    fuzz::must(capacity >= 0 && capacity <= 1 && air >= 0 && air <= 1);
+  }
+  return 0;
+}
