@@ -27,8 +27,8 @@ class MixVerb final : public Verb {
     range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
-    if (!depth_text_.empty() && plain_number(depth_text_) <= 0) {
-      streams.err << "--depth-cm wants a depth above 0\n";
+    if (const double depth = depth_text_.empty() ? 1 : plain_number(depth_text_); !(depth >= 0.01 && depth <= 1'000)) {
+      streams.err << "--depth-cm wants a depth of 0.01 to 1000 cm\n";
       return Exit::wrong_usage;
     }
     Problems problems;

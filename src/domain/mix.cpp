@@ -26,8 +26,8 @@ Problems check(const RetentionConstants& constants) {
   Problems problems;
   check_range(problems, "/k_cm_mm", constants.k_cm_mm, 2, 40);
   check_range(problems, "/spread", constants.spread, 0, 1);
-  if (!(std::isfinite(constants.n) && constants.n > 1))
-    problems.push_back({"water.n-not-above-one", Place{{}, {}, {}, "/n"}, {{"value", constants.n}}});
+  // Towards 1 the wet zone grows without end; no coarse mix comes near.
+  check_range(problems, "/n", constants.n, 1.1, 50);
   check_range(problems, "/residual", constants.residual, 0, 1, UpperEnd::excluded);
   check_range(problems, "/flooded_fill", constants.flooded_fill, 0, 1);
   check_range(problems, "/grain_fill", constants.grain_fill, 0, 1);

@@ -2,8 +2,10 @@
 
 #include <cstddef>
 #include <nlohmann/json.hpp>
+#include <string>
 #include <utility>
 
+#include "gritwright/formats/number.hpp"
 #include "text_door.hpp"
 
 namespace gritwright {
@@ -38,9 +40,9 @@ class Builder : public nlohmann::json_sax<Json> {
     item.boolean = value;
     return add(std::move(item));
   }
-  bool number_integer(number_integer_t value) override { return add_number(static_cast<double>(value), 0); }
-  bool number_unsigned(number_unsigned_t value) override { return add_number(static_cast<double>(value), 0); }
-  bool number_float(number_float_t value, const string_t& token) override { return add_number(value, decimals_of(token)); }
+  bool number_integer(number_integer_t value) override { return measured(static_cast<double>(value), std::to_string(value)); }
+  bool number_unsigned(number_unsigned_t value) override { return measured(static_cast<double>(value), std::to_string(value)); }
+  bool number_float(number_float_t value, const string_t& token) override { return measured(value, token); }
   bool string(string_t& value) override {
     JsonValue item;
     item.kind = JsonValue::Kind::text;
@@ -76,6 +78,12 @@ class Builder : public nlohmann::json_sax<Json> {
     JsonValue value;
     std::string key;
   };
+
+  bool measured(double value, const std::string& token) {
+    if (const auto code = beyond_measure(value); !code.empty())
+      problems_.push_back({std::string(code), {{}, {}, {}, here()}, {{"text", token}}});
+    return add_number(value, decimals_of(token));
+  }
 
   std::string here() const {
     std::string pointer;

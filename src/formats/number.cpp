@@ -5,13 +5,14 @@
 #include <cmath>
 #include <string>
 #include <system_error>
+#include <utility>
 
 namespace gritwright {
 
 namespace {
 
-Problem refused(const char* code, std::string_view text) {
-  return Problem{code, {}, {{"text", std::string(text)}}};
+Problem refused(std::string code, std::string_view text) {
+  return Problem{std::move(code), {}, {{"text", std::string(text)}}};
 }
 
 bool looks_numeric(std::string_view text) {
@@ -20,6 +21,12 @@ bool looks_numeric(std::string_view text) {
 }
 
 }  // namespace
+
+std::string_view beyond_measure(double value) {
+  if (std::abs(value) > largest_measured) return "number.too-large";
+  if (value != 0 && std::abs(value) < smallest_measured) return "number.too-small";
+  return {};
+}
 
 Result<double> parse_number(std::string_view text, DecimalMark mark) {
   if (text.empty()) return Problem{"number.missing", {}, {}};
@@ -37,7 +44,11 @@ Result<double> parse_number(std::string_view text, DecimalMark mark) {
   const char* const end = with_point.data() + with_point.size();
   const auto [stopped, error] = std::from_chars(with_point.data(), end, value);
   if (stopped != end || error == std::errc::invalid_argument) return refused("number.not-a-number", text);
-  if (error == std::errc::result_out_of_range || !std::isfinite(value)) return refused("number.too-large", text);
+  if (error == std::errc::result_out_of_range) {
+    const bool vanishes = with_point.find("e-") != std::string::npos || with_point.find("E-") != std::string::npos;
+    return refused(vanishes ? "number.too-small" : "number.too-large", text);
+  }
+  if (const auto code = beyond_measure(value); !code.empty()) return refused(std::string(code), text);
   return value;
 }
 

@@ -31,6 +31,15 @@ TEST_CASE("Refused input answers nothing on standard output and names every faul
   CHECK(std::count(answer.err.begin(), answer.err.end(), '\n') >= 1);
 }
 
+TEST_CASE("Numbers that no measurement gives are refused before they overflow", "[cli][refuses][regression]") {
+  const std::string component = R"({"name":"a","bulk_density_g_l":600,"particle_density_g_l":1000,"class_mm":4,"parts":)";
+  const Answer parts = run({"mix", "-"}, R"({"format":"gritwright/mix/1","components":[)" + component + "1e308}," + component + "1e308}]}");
+  CHECK(parts.exit == Exit::input_refused);
+  CHECK(parts.err.find("#/components/1/parts: ") != std::string::npos);
+  CHECK(run({"grade", "-"}, "aperture_mm,retained_g\n4,1e308\n2,1e308\npan,0\n").exit == Exit::input_refused);
+  CHECK(run({"mix", "-", "--depth-cm", "1e12"}).exit == Exit::wrong_usage);
+}
+
 TEST_CASE("Help and version answer on standard output", "[cli]") {
   CHECK(run({"--help"}).exit == Exit::done);
   const std::string version = run({"--version"}).out;

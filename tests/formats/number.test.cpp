@@ -22,6 +22,10 @@ TEST_CASE("Rubbish is not taken for a number", "[number][refuses]") {
     CHECK(code_of(parse_number(text)) == "number.not-a-number");
   CHECK(code_of(parse_number("")) == "number.missing");
   CHECK(code_of(parse_number("1e999")) == "number.too-large");
+  CHECK(code_of(parse_number("-1e16")) == "number.too-large");
+  CHECK(code_of(parse_number("1e-999")) == "number.too-small");
+  CHECK(code_of(parse_number("1e-300")) == "number.too-small");
+  CHECK(parse_number("0").ok());
   CHECK(code_of(parse_number("1,5")) == "number.decimal-comma");
   CHECK(code_of(parse_number("1.234,5", DecimalMark::point_or_comma)) == "number.not-a-number");
   CHECK(code_of(parse_number("1,2,3", DecimalMark::point_or_comma)) == "number.not-a-number");

@@ -11,7 +11,7 @@ namespace gritwright {
 struct RetentionConstants {
   double k_cm_mm = 9.5;         ///< capillary constant, cm·mm, 2..40
   double spread = 0.7;          ///< b, how much of the grading's spread the pores show, 0..1
-  double n = 6;                 ///< shape, > 1
+  double n = 6;                 ///< shape, 1.1..50
   double residual = 0.045;      ///< theta_r, 0..<1
   double flooded_fill = 0.84;   ///< f, share of the inter-particle voids a flood fills, 0..1
   double grain_fill = 0.7;      ///< w, share of the open grain pores that holds water, 0..1
