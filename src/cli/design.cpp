@@ -17,8 +17,6 @@ namespace gritwright::cli {
 
 namespace {
 
-constexpr std::chrono::seconds contradictions_limit{15};
-
 class DesignVerb final : public Verb {
  public:
   std::string name() const override { return "design"; }

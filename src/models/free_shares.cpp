@@ -47,6 +47,36 @@ void add_row(glp_prob& problem, const std::vector<double>& coefficients, double 
   glp_set_row_bnds(&problem, row, kind, has_low ? low : 0, has_high ? high : 0);
 }
 
+void check_row(const LinearRow& row, std::size_t count) {
+  if (row.coefficients.size() != count) throw std::logic_error("a linear row needs one coefficient for each share");
+  if (std::isnan(row.low) || std::isnan(row.high)) throw std::logic_error("a linear row needs limits that are numbers");
+}
+
+/// Shares >= 0 with sum 1 and their cost.
+GlpkProblem shares_program(const std::vector<double>& cost) {
+  const std::size_t count = cost.size();
+  glp_term_out(GLP_OFF);
+  GlpkProblem program(glp_create_prob());
+  glp_set_obj_dir(program.get(), GLP_MIN);
+  glp_add_cols(program.get(), static_cast<int>(count));
+  for (std::size_t k = 0; k < count; ++k) {
+    if (!std::isfinite(cost[k])) throw std::logic_error("a linear cost needs finite coefficients");
+    glp_set_col_bnds(program.get(), static_cast<int>(k) + 1, GLP_LO, 0, 0);
+    glp_set_obj_coef(program.get(), static_cast<int>(k) + 1, cost[k]);
+  }
+  add_row(*program, std::vector<double>(count, 1), 1, 1);
+  return program;
+}
+
+bool solved(glp_prob& program) {
+  glp_smcp settings;
+  glp_init_smcp(&settings);
+  settings.msg_lev = GLP_MSG_OFF;
+  settings.tol_bnd = 1e-10;
+  settings.tol_dj = 1e-10;
+  return glp_simplex(&program, &settings) == 0 && glp_get_status(&program) == GLP_OPT;
+}
+
 void normalise(std::vector<double>& shares) {
   for (double& share : shares) share = std::max(0.0, share);
   const double sum = std::accumulate(shares.begin(), shares.end(), 0.0);
@@ -134,28 +164,13 @@ double sum_less_one(const std::vector<double>& x, std::vector<double>& slope, vo
 std::optional<std::vector<double>> least_cost_shares(const LinearShares& problem) {
   const std::size_t count = problem.cost.size();
   if (count == 0) return std::nullopt;
-  glp_term_out(GLP_OFF);
-  const GlpkProblem program(glp_create_prob());
-  glp_set_obj_dir(program.get(), GLP_MIN);
-  glp_add_cols(program.get(), static_cast<int>(count));
-  for (std::size_t k = 0; k < count; ++k) {
-    if (!std::isfinite(problem.cost[k])) throw std::logic_error("a linear cost needs finite coefficients");
-    glp_set_col_bnds(program.get(), static_cast<int>(k) + 1, GLP_LO, 0, 0);
-    glp_set_obj_coef(program.get(), static_cast<int>(k) + 1, problem.cost[k]);
-  }
-  add_row(*program, std::vector<double>(count, 1), 1, 1);
+  const GlpkProblem program = shares_program(problem.cost);
   for (const LinearRow& row : problem.rows) {
-    if (row.coefficients.size() != count) throw std::logic_error("a linear row needs one coefficient for each share");
-    if (std::isnan(row.low) || std::isnan(row.high)) throw std::logic_error("a linear row needs limits that are numbers");
+    check_row(row, count);
     if (row.low > row.high) return std::nullopt;
     add_row(*program, row.coefficients, row.low, row.high);
   }
-  glp_smcp settings;
-  glp_init_smcp(&settings);
-  settings.msg_lev = GLP_MSG_OFF;
-  settings.tol_bnd = 1e-10;
-  settings.tol_dj = 1e-10;
-  if (glp_simplex(program.get(), &settings) != 0 || glp_get_status(program.get()) != GLP_OPT) return std::nullopt;
+  if (!solved(*program)) return std::nullopt;
   std::vector<double> shares(count);
   for (std::size_t k = 0; k < count; ++k) shares[k] = glp_get_col_prim(program.get(), static_cast<int>(k) + 1);
   // The solver has its own idea of what keeps a limit; look again.
@@ -166,6 +181,25 @@ std::optional<std::vector<double>> least_cost_shares(const LinearShares& problem
   }
   normalise(shares);
   return shares;
+}
+
+std::optional<double> least_excess(const std::vector<LinearRow>& rows) {
+  if (rows.empty()) return 0;
+  const std::size_t count = rows.front().coefficients.size();
+  const GlpkProblem program = shares_program(std::vector<double>(count, 0));
+  const int excess = glp_add_cols(program.get(), 1);
+  glp_set_col_bnds(program.get(), excess, GLP_LO, 0, 0);
+  glp_set_obj_coef(program.get(), excess, 1);
+  for (const LinearRow& row : rows) {
+    check_row(row, count);
+    std::vector<double> coefficients = row.coefficients;
+    coefficients.push_back(1);
+    if (std::isfinite(row.low)) add_row(*program, coefficients, row.low, HUGE_VAL);
+    coefficients.back() = -1;
+    if (std::isfinite(row.high)) add_row(*program, coefficients, -HUGE_VAL, row.high);
+  }
+  if (!solved(*program)) return std::nullopt;
+  return std::max(0.0, glp_get_col_prim(program.get(), excess));
 }
 
 std::vector<double> improve_shares(const SmoothShares& problem, std::vector<double> start, int most_steps) {

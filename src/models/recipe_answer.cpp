@@ -120,16 +120,24 @@ std::vector<double> parts_of(const Ground& ground, const std::vector<Dose>& dose
   return parts;
 }
 
+/// A known recipe in a trade-off picture.
+struct Spot {
+  double across;
+  double up;
+  std::size_t recipe;
+};
+
 /// Leaves those that nothing beats in both; `sign` turns a figure that should be small.
-std::vector<TradeOff> not_beaten(std::vector<TradeOff> all, double across_sign, double up_sign) {
-  std::ranges::sort(all, [&](const TradeOff& a, const TradeOff& b) {
-    if (a.across != b.across) return across_sign * a.across > across_sign * b.across;
-    if (a.up != b.up) return up_sign * a.up > up_sign * b.up;
-    return a.parts > b.parts;
+std::vector<TradeOff> not_beaten(const Ground& ground, const std::vector<std::vector<Dose>>& recipes, std::vector<Spot> spots, double sign_across,
+                                 double sign_up) {
+  std::ranges::sort(spots, [&](const Spot& a, const Spot& b) {
+    if (a.across != b.across) return sign_across * a.across > sign_across * b.across;
+    if (a.up != b.up) return sign_up * a.up > sign_up * b.up;
+    return a.recipe < b.recipe;
   });
   std::vector<TradeOff> kept;
-  for (TradeOff& each : all)
-    if (kept.empty() || up_sign * each.up > up_sign * kept.back().up) kept.push_back(std::move(each));
+  for (const Spot& each : spots)
+    if (kept.empty() || sign_up * each.up > sign_up * kept.back().up) kept.push_back({parts_of(ground, recipes[each.recipe]), each.across, each.up});
   return kept;
 }
 
@@ -186,21 +194,20 @@ std::vector<WishRoom> rooms(const Ground& ground, const std::vector<std::vector<
 
 TradeOffs trade_offs(const Ground& ground, const std::vector<std::vector<Dose>>& known, Strictness strictness) {
   TradeOffs pictures;
-  std::vector<TradeOff> water, price;
+  std::vector<Spot> water, price;
   MixEvaluator::Workspace workspace;
   RecipeFigures scratch;
   FigureRanges figures;
-  for (const auto& doses : known) {
-    ground.evaluate(doses, workspace, scratch, figures);
+  for (std::size_t i = 0; i < known.size(); ++i) {
+    ground.evaluate(known[i], workspace, scratch, figures);
     const Rating rating = ground.rate(figures, strictness);
     if (rating.broken != 0 || !rating.within_stock) continue;
     const auto middle = [](const Range& range) { return (range.low + range.high) / 2; };
-    if (figures.has_volumes && !figures.air.empty())
-      water.push_back({parts_of(ground, doses), middle(figures.air.front()), middle(figures.capacity.front())});
-    if (figures.price && std::isfinite(rating.score.low)) price.push_back({parts_of(ground, doses), middle(*figures.price), rating.score.low});
+    if (figures.has_volumes && !figures.air.empty()) water.push_back({middle(figures.air.front()), middle(figures.capacity.front()), i});
+    if (figures.price && std::isfinite(rating.score.low)) price.push_back({middle(*figures.price), rating.score.low, i});
   }
-  pictures.air_and_water = not_beaten(std::move(water), 1, 1);
-  pictures.price_and_fit = not_beaten(std::move(price), -1, -1);
+  pictures.air_and_water = not_beaten(ground, known, std::move(water), 1, 1);
+  pictures.price_and_fit = not_beaten(ground, known, std::move(price), -1, -1);
   return pictures;
 }
 

@@ -160,13 +160,7 @@ Contradictions find_contradictions(const BoundTables& tables, const RecipeForm& 
   }
   answer.nothing_in_reach = sets.sets().empty();
   if (answer.nothing_in_reach) return answer;
-  if (!answer.complete) {
-    // Of an unfinished walk only what bounds over all candidates prove is sure.
-    std::vector<std::uint8_t> all(tables.ground().size());
-    for (std::size_t k = 0; k < all.size(); ++k) all[k] = static_cast<std::uint8_t>(k);
-    for (const std::size_t wish : members(rate_by_extremes(tables, all, Taken::some, Strictness::as_wished).broken)) answer.sets.push_back({wish});
-    return answer;
-  }
+  if (!answer.complete) return answer;
   std::vector<std::uint64_t> sorted = sets.sets();
   std::ranges::sort(sorted);
   for (const std::uint64_t set : minimal_transversals(sorted)) answer.sets.push_back(members(set));

@@ -26,7 +26,7 @@ class MinimalSets {
 
 struct Contradictions {
   std::vector<std::vector<std::size_t>> sets;  ///< of wishes
-  bool complete = true;      ///< false: time was up or the search was stopped, and the sets are not all and not sure to be minimal
+  bool complete = true;      ///< false: time was up or the search was stopped, and there are no sets
   bool nothing_in_reach = false;  ///< no recipe at all is within stock
 };
 

@@ -17,6 +17,8 @@ constexpr double tightened_points = 1e-7;
 constexpr double least_share = 1e-5;
 constexpr double ten_points = 0.1;
 constexpr double rounding = 1e-9;
+/// What the solver calls missed by less may be its own rounding.
+constexpr double sure_excess = 1e-6;
 
 std::vector<Dose> doses_from(const std::vector<std::size_t>& candidates, std::span<const double> shares) {
   double sum = 0;
@@ -43,13 +45,15 @@ std::size_t limit_count(const PlainWish& wish) {
   return 1;
 }
 
-/// The smooth problem over a few candidates: score within hard wishes and stock.
+/// What free shares are to make small: the score within hard wishes and stock, or the price within all wishes and stock.
+enum class Aim { score, price };
+
+/// The smooth problem over a few candidates.
 class OverCandidates {
  public:
-  OverCandidates(const Ground& ground, std::vector<std::size_t> candidates, Strictness strictness)
-      : ground_(ground), candidates_(std::move(candidates)), strictness_(strictness) {
-    if (strictness_ == Strictness::as_wished)
-      for (const PlainWish& wish : ground_.wishes()) constraints_ += wish.hard ? limit_count(wish) : 0;
+  OverCandidates(const Ground& ground, std::vector<std::size_t> candidates, Strictness strictness, Aim aim = Aim::score)
+      : ground_(ground), candidates_(std::move(candidates)), strictness_(strictness), aim_(aim) {
+    for (const PlainWish& wish : ground_.wishes()) constraints_ += is_limit(wish) ? limit_count(wish) : 0;
     stock_at_ = constraints_;
     if (ground_.checks_stock())
       for (const std::size_t each : candidates_) constraints_ += ground_.candidate(each).stock ? 1 : 0;
@@ -62,6 +66,10 @@ class OverCandidates {
   [[nodiscard]] const std::vector<std::size_t>& candidates() const { return candidates_; }
 
  private:
+  [[nodiscard]] bool is_limit(const PlainWish& wish) const {
+    return aim_ == Aim::price ? wish.hard || wish.weight > 0 : wish.hard && strictness_ == Strictness::as_wished;
+  }
+
   double at(std::span<const double> x, std::span<double> outside) {
     doses_.clear();
     double sum = 0;
@@ -78,7 +86,7 @@ class OverCandidates {
     double score = 0;
     std::size_t next = 0;
     for (const PlainWish& wish : ground_.wishes()) {
-      if (wish.hard && strictness_ == Strictness::as_wished) {
+      if (is_limit(wish)) {
         next = limits_of(wish, outside, next);
       } else if (wish.weight > 0) {
         const double missed = ground_.missed(wish, figures_).low;
@@ -94,6 +102,7 @@ class OverCandidates {
         outside[next++] = wanted_l - in_l(*stock);
       }
     }
+    if (aim_ == Aim::price) return figures_.price ? figures_.price->low : infinite;
     return score;
   }
 
@@ -139,6 +148,7 @@ class OverCandidates {
   const Ground& ground_;
   std::vector<std::size_t> candidates_;
   Strictness strictness_;
+  Aim aim_;
   std::size_t constraints_ = 0;
   std::size_t stock_at_ = 0;
   std::vector<Dose> doses_;
@@ -222,13 +232,22 @@ class FreeSearch {
  private:
   void propose(const std::vector<std::size_t>& candidates, std::vector<double> start) {
     if (control_.stop.stop_requested()) return;
-    OverCandidates over(ground_, candidates, strictness_);
-    for (const std::vector<double>& shares : {start, over.improved(start)}) {
-      ++result_.examined;
-      auto doses = doses_from(candidates, shares);
-      if (doses.size() > static_cast<std::size_t>(form_.components)) continue;
-      if (auto recipe = worked_out(ground_, std::move(doses), strictness_)) found_.push_back(*std::move(recipe));
-    }
+    const std::vector<double> better = OverCandidates(ground_, candidates, strictness_).improved(start);
+    look_at(candidates, start);
+    // Among shares that miss nothing the cheapest come first.
+    if (look_at(candidates, better) == 0 && ground_.has_prices())
+      look_at(candidates, OverCandidates(ground_, candidates, strictness_, Aim::price).improved(better));
+  }
+
+  /// The score worked out by the full model; infinite where a hard wish, the stock or the form excludes the shares.
+  double look_at(const std::vector<std::size_t>& candidates, const std::vector<double>& shares) {
+    ++result_.examined;
+    auto doses = doses_from(candidates, shares);
+    if (doses.size() > static_cast<std::size_t>(form_.components)) return infinite;
+    auto recipe = worked_out(ground_, std::move(doses), strictness_);
+    if (!recipe) return infinite;
+    found_.push_back(*std::move(recipe));
+    return found_.back().score;
   }
 
   /// Coarse whole parts find the candidates that go together.
@@ -351,24 +370,37 @@ std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vect
   return worked_out(ground, doses_from(candidates, over.improved(shares)), strictness);
 }
 
-std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables) {
+std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {
   const auto& wishes = tables.ground().wishes();
+  std::vector<std::uint8_t> everything(tables.ground().size());
+  std::iota(everything.begin(), everything.end(), std::uint8_t{0});
+  const std::uint64_t out_of_reach = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).broken;
+  std::vector<std::vector<std::size_t>> found;
   std::vector<std::size_t> linear;
   std::vector<std::vector<LinearRow>> rows;
   for (std::size_t i = 0; i < wishes.size(); ++i) {
     if (!wishes[i].hard) continue;
+    if ((out_of_reach >> i & 1U) != 0) {
+      found.push_back({i});
+      continue;
+    }
     auto of_wish = rows_of(tables, wishes[i]);
     if (of_wish.empty()) continue;
     linear.push_back(i);
     rows.push_back(std::move(of_wish));
   }
-  std::vector<std::vector<std::size_t>> found;
-  const auto try_set = [&](const std::vector<std::size_t>& set) {
+  const auto try_set = [&](const std::vector<std::size_t>& places) {
+    if (stop.stop_requested()) return;
+    std::vector<std::size_t> set;
+    std::vector<LinearRow> all_rows;
+    for (const std::size_t place : places) {
+      set.push_back(linear[place]);
+      all_rows.insert(all_rows.end(), rows[place].begin(), rows[place].end());
+    }
     for (const auto& known : found)
       if (std::ranges::includes(set, known)) return;
-    LinearShares problem{std::vector<double>(tables.ground().size(), 0), {}};
-    for (const std::size_t each : set) problem.rows.insert(problem.rows.end(), rows[each].begin(), rows[each].end());
-    if (!least_cost_shares(problem)) found.push_back(set);
+    const auto excess = least_excess(all_rows);
+    if (excess && *excess > sure_excess) found.push_back(std::move(set));
   };
   const std::size_t count = linear.size();
   for (std::size_t a = 0; a < count; ++a) try_set({a});
@@ -377,8 +409,6 @@ std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& t
   for (std::size_t a = 0; a < count; ++a)
     for (std::size_t b = a + 1; b < count; ++b)
       for (std::size_t c = b + 1; c < count; ++c) try_set({a, b, c});
-  for (auto& set : found)
-    for (std::size_t& each : set) each = linear[each];
   return found;
 }
 

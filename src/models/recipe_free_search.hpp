@@ -2,6 +2,7 @@
 // The search over free shares: proposals of NLopt's SLSQP from a fixed set of starts, each worked out again by the full model.
 
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 #include "recipe_whole_search.hpp"
@@ -26,7 +27,8 @@ struct FreeSearchResult {
 /// The best free recipe found of the same candidates as `near`. Empty where none keeps the hard wishes.
 [[nodiscard]] std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness);
 
-/// Sets of hard wishes on gradings and shares that no free shares hold together, minimal by inclusion, up to three wishes each.
-[[nodiscard]] std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables);
+/// Hard wishes out of reach, and sets of up to three hard wishes on gradings and shares that no free shares hold together; minimal
+/// by inclusion among free shares. Empty sets of a stopped search are not the last word.
+[[nodiscard]] std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop);
 
 }  // namespace gritwright::recipe_search

@@ -7,6 +7,7 @@
 #include "recipe_answer.hpp"
 #include "recipe_contradictions.hpp"
 #include "recipe_free_search.hpp"
+#include "recipe_large_search.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright {
@@ -18,6 +19,8 @@ namespace {
 constexpr std::size_t wanted_recipes = 10;
 /// A trade-off picture needs no more.
 constexpr std::size_t most_known = 5000;
+/// Coarse recipes of the whole space that a trade-off picture looks at besides.
+constexpr std::uint64_t surveyed = 4000;
 /// Recipes that may take the first place when a wish moves.
 constexpr std::size_t most_rivals = 150;
 
@@ -77,7 +80,12 @@ Notes notes_on_candidates(const DesignProblem& problem) {
 class Designer {
  public:
   Designer(const DesignProblem& problem, const SearchControl& control)
-      : problem_(problem), control_(control), ground_(problem), tables_(ground_) {}
+      : problem_(problem),
+        control_(control),
+        ground_(problem),
+        tables_(ground_),
+        space_(recipe_count(static_cast<int>(ground_.size()), problem.form.components, problem.form.total)),
+        too_large_(space_ > largest_walk) {}
 
   DesignAnswer run() {
     answer_.notes = notes_on_candidates(problem_);
@@ -91,7 +99,7 @@ class Designer {
 
  private:
   void whole() {
-    const WholeSearchResult found = search_whole(tables_, problem_.form, Strictness::as_wished, wanted_recipes, control_, 1);
+    const WholeSearchResult found = best_whole(Strictness::as_wished, wanted_recipes, 1);
     answer_.examined = found.examined;
     answer_.excluded = found.excluded;
     answer_.proven = found.proven;
@@ -99,36 +107,86 @@ class Designer {
     std::vector<std::vector<Dose>> doses;
     for (const WholeRecipe& recipe : found.recipes) doses.push_back(doses_of(recipe));
     list(doses, Strictness::as_wished);
+    if (doses.empty()) {
+      if (!found.stopped) whole_without_solution();
+      return;
+    }
+    if (!found.proven) tell_gap();
     std::vector<std::vector<Dose>> known = doses;
-    std::vector<Entry> pool = found.pool;
+    for (const WholeRecipe& recipe : in_order(found.pool))
+      if (known.size() < most_known) known.push_back(doses_of(recipe));
+    answer_.room = rooms(ground_, {known.begin(), known.begin() + static_cast<std::ptrdiff_t>(std::min(known.size(), most_rivals))});
+    cost_of_rounding(doses);
+    survey(known);
+    picture(known);
+  }
+
+  /// Each recipe once, in the order of what is known of them.
+  [[nodiscard]] std::vector<WholeRecipe> in_order(std::vector<Entry> pool) const {
     std::ranges::sort(pool, [&](const Entry& a, const Entry& b) {
       if (const auto order = a.high <=> b.high; order != 0) return order < 0;
       return comes_before(a.recipe, b.recipe, ground_.name_ranks());
     });
+    std::vector<WholeRecipe> recipes;
     for (const Entry& entry : pool)
-      if (known.size() < most_known) known.push_back(doses_of(entry.recipe));
-    picture(known);
-    if (!doses.empty()) {
-      known.resize(std::min(known.size(), most_rivals));
-      answer_.room = rooms(ground_, known);
-      cost_of_rounding(doses.front());
-    } else if (!found.stopped) {
-      whole_without_solution();
+      if (recipes.empty() || !(recipes.back() == entry.recipe)) recipes.push_back(entry.recipe);
+    return recipes;
+  }
+
+  /// Adds recipes of a few parts from everywhere, so that a picture shows more than the neighbourhood of the best.
+  void survey(std::vector<std::vector<Dose>>& known) const {
+    const RecipeForm coarse = smaller_form(problem_.form, ground_.size(), surveyed);
+    const std::vector<PartPatterns> patterns = part_patterns(coarse.components, coarse.total);
+    SubsetWalk walk(static_cast<int>(ground_.size()), coarse.components, 0, 1);
+    while (walk.next()) {
+      const auto subset = walk.subset();
+      const PartPatterns& parts = patterns[subset.size() - 1];
+      for (std::size_t pattern = 0; pattern < parts.size(); ++pattern) {
+        std::vector<Dose>& doses = known.emplace_back();
+        for (std::size_t j = 0; j < subset.size(); ++j) doses.push_back({subset[j], parts.row(static_cast<int>(j))[pattern]});
+      }
     }
   }
 
+  /// The space walked whole or, where it is too large for that, searched without proof.
+  WholeSearchResult best_whole(Strictness strictness, std::size_t wanted, int stage) {
+    return (too_large_ ? search_large : search_whole)(tables_, problem_.form, strictness, wanted, control_, stage);
+  }
+
+  void tell_gap() {
+    const double least = rate_by_extremes(tables_, all_candidates(ground_.size()), Taken::some, Strictness::as_wished).least_score;
+    answer_.gap = std::max(0.0, answer_.recipes.front().score - least);
+    if (!too_large_) return;
+    if (*answer_.gap > 0)
+      answer_.notes.push_back(
+          {"design.not-proven", Level::note, {}, {{"recipes", static_cast<double>(space_)}, {"gap", *answer_.gap}}});
+    else
+      answer_.notes.push_back({"design.score-proven", Level::note, {}, {{"recipes", static_cast<double>(space_)}}});
+  }
+
   void whole_without_solution() {
-    const WholeSearchResult nearest = search_whole(tables_, problem_.form, Strictness::all_soft, 1, control_, 2);
+    const WholeSearchResult nearest = best_whole(Strictness::all_soft, 1, 2);
     answer_.stopped = answer_.stopped || nearest.stopped;
     if (!nearest.recipes.empty()) answer_.nearest = rated(ground_, doses_of(nearest.recipes.front()), Strictness::all_soft);
-    if (nearest.recipes.empty() && !nearest.stopped) {
+    if (nearest.recipes.empty() && !nearest.stopped && !too_large_) {
       answer_.notes.push_back({"design.nothing-within-stock", Level::warning, {}, {}});
       return;
     }
+    // Every combination is one of free shares, so what these cannot hold no whole parts can.
+    answer_.contradictions = linear_contradictions(tables_, control_.stop);
+    answer_.contradictions_complete = false;
+    if (too_large_) {
+      answer_.notes.push_back({"design.contradictions-linear-only", Level::note, {}, {}});
+      return;
+    }
     Contradictions found = find_contradictions(tables_, problem_.form, control_);
-    answer_.contradictions = std::move(found.sets);
-    answer_.contradictions_complete = found.complete;
-    if (!found.complete) answer_.notes.push_back({"design.contradictions-incomplete", Level::warning, {}, {}});
+    if (found.complete) {
+      answer_.contradictions = std::move(found.sets);
+      answer_.contradictions_complete = true;
+    } else {
+      answer_.notes.push_back(
+          {"design.contradictions-incomplete", Level::warning, {}, {{"seconds", static_cast<double>(contradictions_limit.count())}}});
+    }
   }
 
   void free() {
@@ -146,7 +204,7 @@ class Designer {
     }
     const FreeSearchResult nearest = search_free(tables_, problem_.form, Strictness::all_soft, 1, control_);
     if (!nearest.recipes.empty()) answer_.nearest = rated(ground_, nearest.recipes.front().doses, Strictness::all_soft);
-    answer_.contradictions = linear_contradictions(tables_);
+    answer_.contradictions = linear_contradictions(tables_, control_.stop);
     answer_.contradictions_complete = false;
     answer_.notes.push_back({"design.contradictions-linear-only", Level::note, {}, {}});
   }
@@ -161,16 +219,20 @@ class Designer {
     answer_.price_and_fit = std::move(pictures.price_and_fit);
   }
 
-  void cost_of_rounding(const std::vector<Dose>& best) {
+  void cost_of_rounding(const std::vector<std::vector<Dose>>& listed) {
     const double score = answer_.recipes.front().score;
-    const auto free = free_recipe_near(ground_, best, Strictness::as_wished);
-    answer_.rounding_cost = free ? std::max(0.0, score - free->score) : 0.0;
+    double free_score = score;
+    for (const auto& doses : listed)
+      if (const auto free = free_recipe_near(ground_, doses, Strictness::as_wished)) free_score = std::min(free_score, free->score);
+    answer_.rounding_cost = score - free_score;
   }
 
   const DesignProblem& problem_;
   const SearchControl& control_;
   Ground ground_;
   BoundTables tables_;
+  std::uint64_t space_;
+  bool too_large_;
   DesignAnswer answer_;
 };
 

@@ -99,7 +99,8 @@ std::string proof_text(const DesignProblem& problem, const DesignAnswer& answer)
   std::string text = fmt::format("{} recipes worked out, {} excluded by bounds", answer.examined, answer.excluded);
   if (answer.proven) return text + ": proven best\n";
   text += ": not proven best";
-  if (answer.gap) text += "; the best score may be lower by up to " + significant(*answer.gap);
+  if (answer.gap)
+    text += *answer.gap > 0 ? "; the best score may be lower by up to " + significant(*answer.gap) : std::string(", but no recipe scores less");
   return text + '\n';
 }
 
@@ -129,7 +130,8 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
   int rank = 0;
   for (const RatedRecipe& recipe : answer.recipes) text += recipe_text(problem, recipe, fmt::format("{:2}. ", ++rank), units);
   if (answer.recipes.empty()) {
-    text += "no recipe holds every hard wish\n" + sets_text(problem, answer, units);
+    const bool sure = answer.proven || !answer.contradictions.empty();
+    text += (sure ? "no recipe holds every hard wish\n" : "no recipe was found that holds every hard wish\n") + sets_text(problem, answer, units);
     if (answer.nearest) text += recipe_text(problem, *answer.nearest, "nearest: ", units);
   }
   if (answer.rounding_cost) text += "whole parts instead of free shares cost " + significant(*answer.rounding_cost) + " of score\n";

@@ -29,7 +29,7 @@ TEST_CASE("Linear problems over shares cost what HiGHS finds", "[free_shares][pu
   std::uniform_real_distribution<double> unit(0, 1);
   reference::Rows cases;
   std::vector<LinearShares> problems;
-  for (int run = 0; run < 250; ++run) {
+  for (int run = 0; run < 500; ++run) {
     const std::size_t count = 2 + static_cast<std::size_t>(unit(random) * 12), sieves = 1 + static_cast<std::size_t>(unit(random) * 6);
     LinearShares problem;
     std::vector<std::vector<double>> curves;
@@ -58,12 +58,15 @@ TEST_CASE("Linear problems over shares cost what HiGHS finds", "[free_shares][pu
   for (std::size_t i = 0; i < problems.size(); ++i) {
     const auto shares = least_cost_shares(problems[i]);
     REQUIRE(shares.has_value() == (answers[i][0] == 1));
+    const auto excess = least_excess(problems[i].rows);
+    REQUIRE(excess);
+    CHECK((*excess < 1e-9) == shares.has_value());
     if (!shares) continue;
     ++solved;
     CHECK_THAT(dot(*shares, problems[i].cost), WithinAbs(answers[i][1], 1e-6));
     CHECK_THAT(std::accumulate(shares->begin(), shares->end(), 0.0), WithinAbs(1, 1e-12));
   }
-  CHECK(solved > 50);
+  CHECK(solved > 100);
 }
 
 TEST_CASE("The nearest shares are as near as SciPy's least squares", "[free_shares][published]") {
@@ -71,7 +74,7 @@ TEST_CASE("The nearest shares are as near as SciPy's least squares", "[free_shar
   std::uniform_real_distribution<double> unit(0, 1);
   reference::Rows cases;
   std::vector<std::pair<std::vector<std::vector<double>>, std::vector<double>>> problems;
-  for (int run = 0; run < 250; ++run) {
+  for (int run = 0; run < 500; ++run) {
     const std::size_t count = 2 + static_cast<std::size_t>(unit(random) * 6), sieves = 4 + static_cast<std::size_t>(unit(random) * 6);
     std::vector<std::vector<double>> curves;
     std::vector<double> row{static_cast<double>(count), static_cast<double>(sieves)};

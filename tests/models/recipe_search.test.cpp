@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <numeric>
+#include <random>
 #include <thread>
 
 #include "gritwright/models/recipe_space.hpp"
@@ -28,6 +29,12 @@ std::vector<std::vector<double>> parts_of(const std::vector<PlainRecipe>& recipe
 }
 
 bool same_score(double a, double b) { return a == b || std::abs(a - b) <= 1e-11 * (1 + std::abs(b)); }
+
+DesignProblem next_valid(DesignCases& cases) {
+  DesignProblem problem = cases.next();
+  while (!check(problem).empty() || !check_tested_sizes(problem).empty()) problem = cases.next();
+  return problem;
+}
 
 void two_threads(std::size_t count, const std::function<void(std::size_t)>& slice) {
   std::thread other([&] {
@@ -116,8 +123,7 @@ TEST_CASE("The best recipe, the list, the counts and the nearest are those of pl
   DesignCases cases(seed);
   int with_recipes = 0, without = 0;
   for (int run = 0; run < 300; ++run) {
-    const DesignProblem problem = cases.next();
-    if (!check(problem).empty() || !check_tested_sizes(problem).empty()) continue;
+    const DesignProblem problem = next_valid(cases);
     INFO("case " << run);
     const auto answer = design(problem);
     REQUIRE(answer);
@@ -146,9 +152,9 @@ TEST_CASE("The best recipe, the list, the counts and the nearest are those of pl
 
 TEST_CASE("One and two threads and any order of the candidates give the same answer", "[recipe_search][law]") {
   DesignCases cases(Catch::rngSeed());
+  std::mt19937 random(Catch::rngSeed());
   for (int run = 0; run < 40; ++run) {
-    DesignProblem problem = cases.next();
-    if (!check(problem).empty() || !check_tested_sizes(problem).empty()) continue;
+    DesignProblem problem = next_valid(cases);
     const auto one = design(problem);
     SearchControl control;
     control.runner = two_threads;
@@ -159,14 +165,18 @@ TEST_CASE("One and two threads and any order of the candidates give the same ans
     CHECK(one->examined == two->examined);
     CHECK(one->contradictions == two->contradictions);
 
-    std::reverse(problem.candidates.begin(), problem.candidates.end());
+    std::vector<std::size_t> order(problem.candidates.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::shuffle(order.begin(), order.end(), random);
+    const std::vector<Candidate> before = problem.candidates;
+    for (std::size_t k = 0; k < order.size(); ++k) problem.candidates[k] = before[order[k]];
     const auto turned = design(problem);
     REQUIRE(turned);
     REQUIRE(turned->recipes.size() == one->recipes.size());
     CHECK(turned->examined == one->examined);
     for (std::size_t i = 0; i < one->recipes.size(); ++i) {
-      std::vector<double> parts = turned->recipes[i].parts;
-      std::reverse(parts.begin(), parts.end());
+      std::vector<double> parts(order.size());
+      for (std::size_t k = 0; k < order.size(); ++k) parts[order[k]] = turned->recipes[i].parts[k];
       CHECK(parts == one->recipes[i].parts);
       CHECK(turned->recipes[i].score == one->recipes[i].score);
     }
@@ -258,8 +268,7 @@ TEST_CASE("A wish on a size that no candidate was tested at is refused", "[recip
 
 TEST_CASE("A stopped search says so and claims no proof", "[recipe_search]") {
   DesignCases cases(Catch::rngSeed());
-  DesignProblem problem = cases.next();
-  while (!check(problem).empty() || !check_tested_sizes(problem).empty()) problem = cases.next();
+  const DesignProblem problem = next_valid(cases);
   std::stop_source source;
   source.request_stop();
   SearchControl control;
@@ -320,4 +329,104 @@ TEST_CASE("Free shares of the same bags never score worse than the best whole pa
   REQUIRE(whole);
   REQUIRE(whole->rounding_cost);
   CHECK_THAT(whole->recipes.front().score - *whole->rounding_cost, WithinAbs(free->recipes.front().score, 1e-6));
+}
+
+TEST_CASE("Every contradiction fails by itself and holds with any one of its wishes taken away", "[recipe_search][law]") {
+  DesignCases cases(Catch::rngSeed());
+  int looked_at = 0;
+  for (int run = 0; run < 400 && looked_at < 25; ++run) {
+    const DesignProblem problem = next_valid(cases);
+    const auto answer = design(problem);
+    REQUIRE(answer);
+    for (const auto& set : answer->contradictions) {
+      ++looked_at;
+      const auto holds_without = [&](std::optional<std::size_t> left_out) {
+        DesignProblem part = problem;
+        part.wishes.clear();
+        for (const std::size_t wish : set)
+          if (wish != left_out) part.wishes.push_back(problem.wishes[wish]);
+        return !design(part)->recipes.empty();
+      };
+      CHECK_FALSE(holds_without({}));
+      for (const std::size_t wish : set) CHECK(holds_without(wish));
+    }
+  }
+  CHECK(looked_at >= 25);
+}
+
+namespace {
+
+/// Bags of an invented shelf, none like another.
+DesignProblem shelf(int bags) {
+  std::mt19937 random(7);
+  std::uniform_real_distribution<double> unit(0, 1);
+  DesignProblem problem;
+  for (int k = 0; k < bags; ++k) {
+    std::vector<double> passing(7);
+    for (double& each : passing) each = 100 * unit(random);
+    std::sort(passing.rbegin(), passing.rend());
+    passing.front() = 100;
+    passing.back() = 0;
+    problem.candidates.push_back(bag("bag " + std::to_string(10 + k), grading({8, 5.6, 4, 2.8, 2, 1, 0.5}, passing), 400 + 800 * unit(random)));
+    problem.candidates.back().component.grain.particle_density = particle_g_l(2500);
+  }
+  problem.form = {true, 20, 6};
+  return problem;
+}
+
+}  // namespace
+
+TEST_CASE("A space too large to walk gives recipes no worse than its walked part, a gap and no proof", "[recipe_search]") {
+  DesignProblem problem = shelf(30);
+  problem.wishes = {{target({5.6, 4, 2.8, 2, 1}, {90, 70, 45, 20, 4}), {}, {}, false, 1}};
+  const auto large = design(problem);
+  REQUIRE(large);
+  CHECK(recipe_count(30, 6, 20) > 1000000000);
+  CHECK(large->recipes.size() == 10);
+  CHECK_FALSE(large->proven);
+  REQUIRE(large->gap);
+  CHECK(*large->gap <= large->recipes.front().score);
+  CHECK(std::any_of(large->notes.begin(), large->notes.end(), [](const Note& note) { return note.code == "design.not-proven"; }));
+  problem.form = {true, 10, 3};
+  const auto part = design(problem);
+  REQUIRE(part->proven);
+  CHECK(large->recipes.front().score <= part->recipes.front().score);
+
+  // Free shares are no worse than any parts; the cost of rounding to 20 parts is small beside the score of ten.
+  problem.form = {false, 20, 6};
+  const double free = design(problem)->recipes.front().score;
+  CHECK(free <= large->recipes.front().score);
+  CHECK(large->recipes.front().score - free < part->recipes.front().score - free);
+}
+
+TEST_CASE("A large space keeps hard wishes, and says which of them free shares cannot hold", "[recipe_search]") {
+  DesignProblem problem = shelf(30);
+  problem.wishes = {{BandShare{aperture_mm(2), aperture_mm(5.6)}, 55.0, {}, true, 1},
+                    {FinerShare{aperture_mm(1)}, {}, 12.0, true, 1},
+                    {ShareOf{"bag 15"}, 0.2, {}, true, 1}};
+  const auto answer = design(problem);
+  REQUIRE(answer);
+  REQUIRE_FALSE(answer->recipes.empty());
+  for (const RatedRecipe& recipe : answer->recipes)
+    for (const Miss& miss : recipe.misses) CHECK(miss.violation == 0);
+  problem.wishes.push_back({FinerShare{aperture_mm(5.6)}, {}, 50.0, true, 1});
+  const auto none = design(problem);
+  REQUIRE(none);
+  CHECK(none->recipes.empty());
+  CHECK_FALSE(none->contradictions_complete);
+  CHECK(none->nearest.has_value());
+  CHECK(none->contradictions == std::vector<std::vector<std::size_t>>{{0, 3}});
+}
+
+TEST_CASE("Free shares that miss nothing are the cheapest that do", "[recipe_search]") {
+  DesignProblem problem = two_component_blend();
+  for (Candidate& each : problem.candidates) each.component.grain.particle_density = particle_g_l(2600);
+  problem.candidates[0].price = PricePerLitre(2);
+  problem.candidates[1].price = PricePerLitre(1);
+  problem.wishes = {{band({2.36}, {{34, 50}}), {}, {}, false, 1}};
+  const auto answer = design(problem);
+  REQUIRE(answer);
+  // 34 = 100 a + 9 (1 - a): as little of the dear one as the band allows.
+  CHECK(answer->recipes.front().score == 0);
+  CHECK_THAT(answer->recipes.front().parts[0], WithinAbs(25.0 / 91, 1e-6));
 }

@@ -24,6 +24,10 @@ struct LinearShares {
 /// 0: they are tails of curves, and solvers stumble over them. Precondition: finite coefficients, rows as long as the cost.
 [[nodiscard]] std::optional<std::vector<double>> least_cost_shares(const LinearShares& problem);
 
+/// The least amount by which shares x >= 0 with sum 1 have to pass the limits of some row; 0 where shares keep to all of them. Empty
+/// where the solver fails. Same precondition.
+[[nodiscard]] std::optional<double> least_excess(const std::vector<LinearRow>& rows);
+
 /// Shares x >= 0 with sum 1 for which columns · x comes nearest to the target, by least squares; one column for each share, as
 /// long as the target. Found by sequential quadratic programming from equal shares; the problem is convex.
 [[nodiscard]] std::vector<double> nearest_shares(const std::vector<std::vector<double>>& columns, const std::vector<double>& target);

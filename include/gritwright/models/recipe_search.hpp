@@ -1,4 +1,5 @@
 #pragma once
+#include <chrono>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
@@ -30,6 +31,9 @@ struct SearchControl {
   std::function<void(const SearchProgress&)> progress;   ///< may be called from the runner's threads
   std::function<bool()> contradictions_time_is_up;       ///< asked from the runner's threads; empty: no limit
 };
+
+/// What the search for contradictions may take; the caller has the clock.
+inline constexpr std::chrono::seconds contradictions_limit{15};
 
 /// By how much a recipe misses a wish.
 struct Miss {
@@ -66,16 +70,17 @@ struct TradeOff {
 
 struct DesignAnswer {
   std::vector<RatedRecipe> recipes;  ///< up to ten, best first, each distinct from those before it
-  /// Minimal sets of hard wishes (by their places) that no recipe within stock holds together; only where there is no recipe.
+  /// Sets of hard wishes (by their places) that no recipe within stock holds together; only where there is no recipe. Complete:
+  /// all that are minimal; else some that are sure.
   std::vector<std::vector<std::size_t>> contradictions;
   bool contradictions_complete = true;
   std::optional<RatedRecipe> nearest;  ///< only where there is no recipe
   std::uint64_t examined = 0;          ///< recipes whose figures were worked out
   std::uint64_t excluded = 0;          ///< recipes that a bound excludes
   bool proven = false;                 ///< examined + excluded is the whole space
-  std::optional<double> gap;           ///< unproven: by how much the best score may be too high
+  std::optional<double> gap;           ///< unproven: by how much the best score may be too high; 0: no recipe scores less
   std::vector<WishRoom> room;
-  std::optional<double> rounding_cost;  ///< score of the best whole recipe less that of the best free one found near it
+  std::optional<double> rounding_cost;  ///< score of the best whole recipe less that of the best free shares found near those listed
   std::vector<TradeOff> air_and_water;  ///< share of air across, of water up, in the first pot
   std::vector<TradeOff> price_and_fit;  ///< price across, score up
   bool stopped = false;
