@@ -58,7 +58,7 @@ class DesignVerb final : public Verb {
       const std::scoped_lock lock(telling_);
       const auto now = std::chrono::steady_clock::now();
       if (!contradictions_since_) contradictions_since_ = now;
-      return now - *contradictions_since_ > contradictions_limit;
+      return now - *contradictions_since_ > std::chrono::duration<double>(contradictions_limit_s);
     };
     return control;
   }

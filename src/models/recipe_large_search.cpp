@@ -76,7 +76,7 @@ class Improver {
     const FigureRanges& bound = bounds_.bound_figures({parts.data(), recipe.count});
     const Rating least = ground_.rate(bound, strictness_);
     if (ground_.asks_for_volumes() &&
-        (least.broken != 0 || !least.within_stock || (limit && figure_key(least.score.low, 0).score_cell > limit->score_cell)))
+        (least.broken != 0 || !least.within_stock || (limit && score_lies_beyond(least.score.low, *limit))))
       return std::nullopt;
     ++examined_;
     ground_.evaluate(doses_of(recipe), workspace_, scratch_, figures_);

@@ -8,8 +8,6 @@ namespace gritwright::recipe_search {
 
 namespace {
 
-constexpr double cells = 1e9;
-
 /// The names' order settles nothing between recipes of the same candidates.
 std::strong_ordering by_names(const WholeRecipe& a, const WholeRecipe& b, const std::vector<int>& ranks) {
   for (std::size_t i = 0; i < a.count; ++i)
@@ -28,7 +26,7 @@ std::strong_ordering order_without_figures(const WholeRecipe& a, const WholeReci
 
 }  // namespace
 
-FigureKey figure_key(double score, double price) { return {std::round(score * cells), std::round(price * cells)}; }
+FigureKey figure_key(double score, double price) { return {std::round(score * cells_per_unit), std::round(price * cells_per_unit)}; }
 
 bool comes_before(const WholeRecipe& a, const WholeRecipe& b, const std::vector<int>& name_ranks) {
   return order_without_figures(a, b, name_ranks) < 0;

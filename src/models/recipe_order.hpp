@@ -9,8 +9,10 @@
 
 namespace gritwright::recipe_search {
 
-/// The part of the order that figures decide: score, then price, unpriced after priced. Both are put on a grid of 1e-9, so that
-/// what lies that close ties, and ties stay ties through any chain of them.
+/// Scores and prices are put on a grid, so that what lies that close ties, and ties stay ties through any chain of them.
+inline constexpr double cells_per_unit = 1e9;
+
+/// The part of the order that figures decide: score, then price, unpriced after priced.
 struct FigureKey {
   double score_cell = 0;
   double price_cell = 0;  ///< infinite where there is no price
@@ -18,6 +20,10 @@ struct FigureKey {
 };
 
 [[nodiscard]] FigureKey figure_key(double score, double price);
+
+/// Whether a score by itself lies beyond a key's. An infinite one does not lie beyond another; one right between two cells counts
+/// as not beyond.
+[[nodiscard]] inline bool score_lies_beyond(double score, const FigureKey& key) { return score * cells_per_unit > key.score_cell + 0.5; }
 
 /// The rest of the order: fewer components, names, smaller total, larger parts in the order of the names. Candidates are numbered
 /// in the order of their names; `name_ranks` are equal for equal names.

@@ -185,7 +185,7 @@ class Designer {
       answer_.contradictions_complete = true;
     } else {
       answer_.notes.push_back(
-          {"design.contradictions-incomplete", Level::warning, {}, {{"seconds", static_cast<double>(contradictions_limit.count())}}});
+          {"design.contradictions-incomplete", Level::warning, {}, {{"seconds", contradictions_limit_s}}});
     }
   }
 

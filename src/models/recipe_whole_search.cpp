@@ -147,7 +147,7 @@ class SliceSearch {
 
   [[nodiscard]] bool beyond(double score) const {
     const Limit& limit = collector_.limit();
-    return limit.is_set && figure_key(score, 0).score_cell > limit.key.score_cell;
+    return limit.is_set && score_lies_beyond(score, limit.key);
   }
 
   void examine(const PartPatterns& patterns, std::size_t pattern) {

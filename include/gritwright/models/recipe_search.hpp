@@ -1,5 +1,4 @@
 #pragma once
-#include <chrono>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
@@ -33,7 +32,7 @@ struct SearchControl {
 };
 
 /// What the search for contradictions may take; the caller has the clock.
-inline constexpr std::chrono::seconds contradictions_limit{15};
+inline constexpr double contradictions_limit_s = 15;
 
 /// By how much a recipe misses a wish.
 struct Miss {
