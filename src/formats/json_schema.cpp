@@ -83,8 +83,15 @@ class Checker {
           if (const auto found = rule.members.find(key); found != rule.members.end())
             append(problems, check(member, found->second, file, below(pointer, key), depth + 1));
       } else if (keyword == "additionalProperties") {
-        if (rule.kind != Kind::boolean || rule.boolean) report("schema.unknown-keyword", {{"keyword", keyword}});
-        append(problems, check_no_more_keys(value, schema, pointer));
+        const auto listed = schema.members.find("properties");
+        for (const auto& [key, member] : value.members) {
+          if (listed != schema.members.end() && listed->second.members.contains(key)) continue;
+          if (rule.kind == Kind::object)
+            append(problems, check(member, rule, file, below(pointer, key), depth + 1));
+          else
+            problems.push_back(problem("key.unknown", below(pointer, key), {{"key", key}}));
+        }
+        if (rule.kind != Kind::object && (rule.kind != Kind::boolean || rule.boolean)) report("schema.unknown-keyword", {{"keyword", keyword}});
       } else if (keyword == "items") {
         for (std::size_t i = 0; i < value.items.size(); ++i)
           append(problems, check(value.items[i], rule, file, below(pointer, std::to_string(i)), depth + 1));
@@ -107,15 +114,6 @@ class Checker {
     if (keyword == "minimum") return number >= limit;
     if (keyword == "maximum") return number <= limit;
     return number > limit;
-  }
-
-  static Problems check_no_more_keys(const JsonValue& value, const JsonValue& schema, const std::string& pointer) {
-    Problems problems;
-    const auto properties = schema.members.find("properties");
-    for (const auto& [key, member] : value.members)
-      if (properties == schema.members.end() || !properties->second.members.contains(key))
-        problems.push_back(problem("key.unknown", below(pointer, key), {{"key", key}}));
-    return problems;
   }
 
   Problems check_reference(const JsonValue& value, const std::string& reference, const std::string& file, const std::string& pointer,

@@ -9,6 +9,7 @@
 
 #include "gritwright/formats/catalogue_folder.hpp"
 #include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/design_problem_file.hpp"
 #include "gritwright/formats/json_schema.hpp"
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
@@ -60,6 +61,7 @@ Problems read(const std::string& text, const std::string& schema) {
   if (schema == "sieve_test.schema.json") return read_sieve_test(text, "example").problems();
   if (schema == "mix.schema.json") return read_mix(text, "example", sources()).problems();
   if (schema == "pot_test.schema.json") return read_pot_test(text, "example", sources()).problems();
+  if (schema == "design.schema.json") return read_design_problem(text, "example", sources()).problems();
   return read_container(text, "example", sources()).problems();
 }
 
@@ -76,6 +78,8 @@ const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"
                                     {"container_hexagonal.json", "container.schema.json"},
                                     {"container_superellipse.json", "container.schema.json"},
                                     {"container_profile.json", "container.schema.json"},
+                                    {"design.json", "design.schema.json"},
+                                    {"design_free_shares.json", "design.schema.json"},
                                     {"pot_test.json", "pot_test.schema.json"},
                                     {"pot_test_two_depths.json", "pot_test.schema.json"},
                                     {"pot_test_poured.json", "pot_test.schema.json"}};
