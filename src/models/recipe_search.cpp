@@ -76,6 +76,16 @@ Notes notes_on_candidates(const DesignProblem& problem) {
   return notes;
 }
 
+Notes out_of_reach(const BoundTables& tables) {
+  const std::uint64_t broken =
+      rate_by_extremes(tables, all_candidates(tables.ground().size()), Taken::some, Strictness::as_wished).broken;
+  Notes notes;
+  for (std::size_t i = 0; i < tables.ground().wishes().size(); ++i)
+    if ((broken >> i & 1U) != 0)
+      notes.push_back({"design.wish-out-of-reach", Level::warning, "/wishes/" + std::to_string(i), {{"wish", static_cast<double>(i)}}});
+  return notes;
+}
+
 /// Builds the answer of one problem.
 class Designer {
  public:
@@ -89,7 +99,7 @@ class Designer {
 
   DesignAnswer run() {
     answer_.notes = notes_on_candidates(problem_);
-    append(answer_.notes, wishes_out_of_reach(problem_));
+    append(answer_.notes, out_of_reach(tables_));
     if (problem_.form.whole)
       whole();
     else
@@ -254,13 +264,7 @@ Problems check_tested_sizes(const DesignProblem& problem) {
 
 Notes wishes_out_of_reach(const DesignProblem& problem) {
   const Ground ground(problem);
-  const BoundTables tables(ground);
-  const std::uint64_t broken = rate_by_extremes(tables, all_candidates(ground.size()), Taken::some, Strictness::as_wished).broken;
-  Notes notes;
-  for (std::size_t i = 0; i < problem.wishes.size(); ++i)
-    if ((broken >> i & 1U) != 0)
-      notes.push_back({"design.wish-out-of-reach", Level::warning, "/wishes/" + std::to_string(i), {{"wish", static_cast<double>(i)}}});
-  return notes;
+  return out_of_reach(BoundTables(ground));
 }
 
 Result<DesignAnswer> design(const DesignProblem& problem, const SearchControl& control) {

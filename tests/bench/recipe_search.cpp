@@ -15,6 +15,7 @@
 
 #include "gritwright/models/recipe_search.hpp"
 #include "gritwright/models/recipe_space.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright;
 

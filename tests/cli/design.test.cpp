@@ -101,6 +101,10 @@ TEST_CASE("design refuses problems that cannot be searched, each fault at its pl
   std::string negative = problem("");
   negative.replace(negative.find("\"price_per_l\":0.5"), 0, "\"stock_l\":-1,");
   refused(negative, "#/candidates/0/stock_l");
+  std::string empty_shelf = problem("", R"("need_l":5,)");
+  empty_shelf.replace(empty_shelf.find("\"price_per_l\":0.5"), 0, "\"stock_l\":0,");
+  empty_shelf.replace(empty_shelf.find("\"family\""), 0, "\"stock_l\":0,");
+  refused(empty_shelf, "#/candidates:");
   std::string many = R"({"format":"gritwright/design/1","candidates":[)";
   for (int i = 0; i < 41; ++i) many += std::string(i == 0 ? "" : ",") + R"({"name":"a","bulk_density_g_l":500,"class_mm":4})";
   refused(many + R"(],"wishes":[]})", "#/candidates:");

@@ -150,6 +150,35 @@ TEST_CASE("The best recipe, the list, the counts and the nearest are those of pl
   CHECK(without > 10);
 }
 
+TEST_CASE("Larger shelves, where bounds exclude most recipes, agree with plain enumeration too", "[recipe_search][law]") {
+  DesignCases cases(Catch::rngSeed());
+  std::uint64_t excluded = 0, all = 0;
+  for (int run = 0; run < 3; ++run) {
+    DesignProblem problem = next_valid(cases);
+    while (problem.candidates.size() < 9) {
+      const DesignProblem more = next_valid(cases);
+      problem.candidates.insert(problem.candidates.end(), more.candidates.begin(), more.candidates.end());
+    }
+    problem.candidates.resize(9);
+    for (std::size_t k = 0; k < problem.candidates.size(); ++k) problem.candidates[k].component.name += std::to_string(k);
+    // Shares name bags that may be gone now.
+    std::erase_if(problem.wishes, [](const Wish& wish) { return std::holds_alternative<ShareOf>(wish.figure); });
+    problem.form = {true, 8, 3};
+    INFO("case " << run);
+    const auto answer = design(problem);
+    REQUIRE(answer);
+    const PlainEnumeration plain(problem, false);
+    all += plain.count();
+    excluded += answer->excluded;
+    CHECK(answer->examined + answer->excluded == plain.count());
+    const auto best = plain.best(10);
+    REQUIRE(parts_of(answer->recipes) == parts_of(best));
+    for (std::size_t i = 0; i < best.size(); ++i) CHECK(same_score(answer->recipes[i].score, best[i].score));
+  }
+  CHECK(all > 5000);
+  CHECK(excluded > 0);
+}
+
 TEST_CASE("One and two threads and any order of the candidates give the same answer", "[recipe_search][law]") {
   DesignCases cases(Catch::rngSeed());
   std::mt19937 random(Catch::rngSeed());
@@ -277,6 +306,24 @@ TEST_CASE("A stopped search says so and claims no proof", "[recipe_search]") {
   REQUIRE(answer);
   CHECK(answer->stopped);
   CHECK_FALSE(answer->proven);
+}
+
+TEST_CASE("When the time for contradictions is up only sure ones are told, with the limit", "[recipe_search]") {
+  DesignProblem problem = two_component_blend();
+  problem.form = {true, 6, 2};
+  problem.wishes = {{FinerShare{aperture_mm(2.36)}, {}, 40.0, true, 1}, {ShareOf{"A"}, 0.2, {}, true, 1}, {ShareOf{"A"}, 0.6, {}, true, 1}};
+  SearchControl control;
+  control.contradictions_time_is_up = [] { return true; };
+  const auto answer = design(problem, control);
+  REQUIRE(answer);
+  CHECK(answer->recipes.empty());
+  CHECK(answer->nearest.has_value());
+  CHECK_FALSE(answer->contradictions_complete);
+  // A passes 2.36 mm whole, so 60 % of it is more than 40 %.
+  CHECK(answer->contradictions == std::vector<std::vector<std::size_t>>{{0, 2}});
+  const auto told = std::find_if(answer->notes.begin(), answer->notes.end(), [](const Note& note) { return note.code == "design.contradictions-incomplete"; });
+  REQUIRE(told != answer->notes.end());
+  CHECK(std::get<double>(told->facts.at("seconds")) == 15);
 }
 
 TEST_CASE("Progress counts up to the whole space", "[recipe_search]") {

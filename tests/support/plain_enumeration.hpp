@@ -28,7 +28,7 @@ class PlainEnumeration {
  public:
   PlainEnumeration(const DesignProblem& problem, bool all_soft) : problem_(problem), all_soft_(all_soft) {
     std::vector<int> parts(problem.candidates.size(), 0);
-    visit(parts, 0);
+    visit(parts, 0, problem.form.total);
     std::stable_sort(recipes_.begin(), recipes_.end(), before);
   }
 
@@ -54,7 +54,7 @@ class PlainEnumeration {
  private:
   static constexpr double never = std::numeric_limits<double>::infinity();
 
-  void visit(std::vector<int>& parts, std::size_t at) {
+  void visit(std::vector<int>& parts, std::size_t at, int left) {
     if (at == parts.size()) {
       const int total = std::accumulate(parts.begin(), parts.end(), 0);
       const int divisor = std::accumulate(parts.begin(), parts.end(), 0, [](int a, int b) { return std::gcd(a, b); });
@@ -62,9 +62,9 @@ class PlainEnumeration {
       if (divisor == 1 && used <= problem_.form.components && total <= problem_.form.total) recipes_.push_back(rated(parts));
       return;
     }
-    for (int part = 0; part <= problem_.form.total; ++part) {
+    for (int part = 0; part <= left; ++part) {
       parts[at] = part;
-      visit(parts, at + 1);
+      visit(parts, at + 1, left - part);
     }
     parts[at] = 0;
   }
