@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "gritwright/report/mix_report.hpp"
 
 namespace gritwright {
@@ -52,12 +54,12 @@ std::string figure_text(const WishFigure& figure, UnitSystem units) {
   return std::visit(told, figure);
 }
 
-std::string parts_text(const DesignProblem& problem, const RatedRecipe& recipe) {
+std::string parts_text(const DesignProblem& problem, const std::vector<double>& parts) {
   std::string text;
-  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
-    if (!(recipe.parts[i] > 0)) continue;
-    text += (text.empty() ? "" : ", ") +
-            (problem.form.whole ? significant(recipe.parts[i]) : percent_text(recipe.parts[i])) + " " + problem.candidates[i].component.name;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (!(parts[i] > 0)) continue;
+    text += (text.empty() ? "" : ", ") + (problem.form.whole ? significant(parts[i]) : percent_text(parts[i])) + " " +
+            problem.candidates[i].component.name;
   }
   return text;
 }
@@ -72,7 +74,7 @@ std::string misses_text(const DesignProblem& problem, const RatedRecipe& recipe,
 }
 
 std::string recipe_text(const DesignProblem& problem, const RatedRecipe& recipe, const std::string& rank, UnitSystem units) {
-  std::string text = rank + parts_text(problem, recipe) + "  (score " + significant(recipe.score) +
+  std::string text = rank + parts_text(problem, recipe.parts) + "  (score " + significant(recipe.score) +
                      (recipe.price ? ", " + significant(recipe.price->value()) + " a litre" : "") + ")\n" +
                      misses_text(problem, recipe, units);
   std::string binding;
@@ -116,6 +118,31 @@ std::string room_text(const DesignProblem& problem, const DesignAnswer& answer, 
   return text;
 }
 
+/// A few points of a trade-off picture, spread over it.
+template <class Figures>
+std::string trade_offs_text(const DesignProblem& problem, const std::vector<TradeOff>& points, const std::string& what, const Figures& figures) {
+  if (points.size() < 2) return "";
+  constexpr std::size_t most = 5;
+  const std::size_t shown = std::min(most, points.size());
+  std::string text = what + ", nothing found beats these in both:\n";
+  for (std::size_t i = 0; i < shown; ++i) {
+    const TradeOff& point = points[i * (points.size() - 1) / (shown - 1)];
+    text += "    " + figures(point) + ": " + parts_text(problem, point.parts) + '\n';
+  }
+  return text;
+}
+
+std::string pictures_text(const DesignProblem& problem, const DesignAnswer& answer) {
+  std::string text;
+  if (!problem.pots.empty())
+    text += trade_offs_text(problem, answer.air_and_water, "air against water in " + problem.pots.begin()->first, [](const TradeOff& point) {
+      return "air " + percent_text(point.across) + ", water " + percent_text(point.up);
+    });
+  return text + trade_offs_text(problem, answer.price_and_fit, "price against fit", [](const TradeOff& point) {
+           return significant(point.across) + " a litre, score " + significant(point.up);
+         });
+}
+
 }  // namespace
 
 std::string wish_text(const Wish& wish, UnitSystem units) {
@@ -135,7 +162,7 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
     if (answer.nearest) text += recipe_text(problem, *answer.nearest, "nearest: ", units);
   }
   if (answer.rounding_cost) text += "whole parts instead of free shares cost " + significant(*answer.rounding_cost) + " of score\n";
-  return text + room_text(problem, answer, units) + proof_text(problem, answer);
+  return text + room_text(problem, answer, units) + pictures_text(problem, answer) + proof_text(problem, answer);
 }
 
 std::vector<Explanation> explain_design() {
