@@ -106,6 +106,8 @@ class SubsetBounds {
 
   /// Ranges of all figures of one recipe of the chosen candidates; valid until the next call.
   const FigureRanges& bound_figures(std::span<const double> parts);
+  /// The same without gradings and shares of volume, which are left as they were.
+  const FigureRanges& bound_volumes(std::span<const double> parts);
 
  private:
   void gather_classes();

@@ -13,6 +13,8 @@ namespace {
 
 /// Limits are tightened by so many points for the method, so that what it calls met is met when worked out again.
 constexpr double tightened_points = 1e-7;
+/// The method stumbles over large values: it sees points as shares of 1.
+constexpr double share_per_point = 0.01;
 /// Shares below this are left out of a recipe: nobody scoops a hundred-thousandth.
 constexpr double least_share = 1e-5;
 constexpr double ten_points = 0.1;
@@ -102,8 +104,9 @@ class OverCandidates {
         outside[next++] = wanted_l - in_l(*stock);
       }
     }
+    for (double& each : outside) each *= share_per_point;
     if (aim_ == Aim::price) return figures_.price ? figures_.price->low : infinite;
-    return score;
+    return score * share_per_point * share_per_point;
   }
 
   static Range middle(const Range& range) { return {(range.low + range.high) / 2, (range.low + range.high) / 2}; }
@@ -368,6 +371,44 @@ std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vect
   }
   OverCandidates over(ground, candidates, strictness);
   return worked_out(ground, doses_from(candidates, over.improved(shares)), strictness);
+}
+
+double least_score(const BoundTables& tables) {
+  const auto& wishes = tables.ground().wishes();
+  const std::size_t count = tables.ground().size();
+  // By extremes, wish by wish; those on gradings once more together, where the convex function says more.
+  std::vector<std::uint8_t> everything(count);
+  std::iota(everything.begin(), everything.end(), std::uint8_t{0});
+  const double by_extremes = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).least_score;
+
+  struct Weighed {
+    LinearRow row;
+    double weight;
+  };
+  std::vector<Weighed> terms;
+  for (const PlainWish& wish : wishes) {
+    if (wish.hard || wish.weight == 0 || !wish.of_grading()) continue;
+    auto rows = rows_of(tables, wish);
+    for (LinearRow& row : rows) terms.push_back({std::move(row), wish.weight / static_cast<double>(rows.size())});
+  }
+  if (terms.empty()) return by_extremes;
+  const auto off = [](const LinearRow& row, std::span<const double> x) {
+    const double value = std::inner_product(x.begin(), x.end(), row.coefficients.begin(), 0.0);
+    return value > row.high ? value - row.high : std::min(0.0, value - row.low);
+  };
+  const auto score = [&](std::span<const double> x) {
+    double sum = 0;
+    for (const Weighed& term : terms) sum += term.weight * off(term.row, x) * off(term.row, x);
+    return sum;
+  };
+  const SmoothShares problem{[&](std::span<const double> x, std::span<double>) { return score(x) * share_per_point * share_per_point; }, 0};
+  const std::vector<double> x = improve_shares(problem, std::vector<double>(count, 1.0 / static_cast<double>(count)));
+  std::vector<double> slope(count, 0);
+  for (const Weighed& term : terms)
+    for (std::size_t k = 0; k < count; ++k) slope[k] += 2 * term.weight * off(term.row, x) * term.row.coefficients[k];
+  const double along = std::inner_product(x.begin(), x.end(), slope.begin(), 0.0);
+  const double tangent = score(x) + *std::ranges::min_element(slope) - along;
+  return std::max(by_extremes, tangent);
 }
 
 std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {

@@ -27,6 +27,9 @@ struct FreeSearchResult {
 /// The best free recipe found of the same candidates as `near`. Empty where none keeps the hard wishes.
 [[nodiscard]] std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness);
 
+/// No recipe of the candidates, of whatever form, scores less.
+[[nodiscard]] double least_score(const BoundTables& tables);
+
 /// Hard wishes out of reach, and sets of up to three hard wishes on gradings and shares that no free shares hold together; minimal
 /// by inclusion among free shares. Empty sets of a stopped search are not the last word.
 [[nodiscard]] std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop);

@@ -206,10 +206,11 @@ Range Ground::missed(const PlainWish& wish, const FigureRanges& figures) const {
   return by(figures.wet_g_l[wish.place]);
 }
 
-Rating Ground::rate(const FigureRanges& figures, Strictness strictness) const {
+Rating Ground::rate(const FigureRanges& figures, Strictness strictness, Counted counted) const {
   Rating rating;
   for (std::size_t i = 0; i < wishes_.size(); ++i) {
     const PlainWish& wish = wishes_[i];
+    if (counted == Counted::of_volumes && !wish.of_volumes()) continue;
     Range off = missed(wish, figures);
     if (off.low <= no_violation) off.low = 0;
     if (off.high <= no_violation) off.high = 0;

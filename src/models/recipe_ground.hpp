@@ -54,6 +54,8 @@ struct PlainWish {
   std::uint64_t candidates = 0;           ///< share: bit for each candidate
 
   [[nodiscard]] bool of_grading() const { return kind <= Kind::finer; }
+  /// Asks for a figure that depends on packing.
+  [[nodiscard]] bool of_volumes() const { return !of_grading() && kind != Kind::share; }
   /// Points missed by a figure of the wish.
   [[nodiscard]] double points_missed(double figure) const;
 };
@@ -68,6 +70,8 @@ struct Rating {
 
 /// Hard wishes as they are, or all counted as soft with their weight.
 enum class Strictness { as_wished, all_soft };
+/// Which wishes a rating counts; stock counts always.
+enum class Counted { all, of_volumes };
 
 class Ground {
  public:
@@ -93,7 +97,7 @@ class Ground {
   [[nodiscard]] bool checks_stock() const { return checks_stock_; }
   [[nodiscard]] bool has_prices() const { return has_prices_; }
 
-  [[nodiscard]] Rating rate(const FigureRanges& figures, Strictness strictness) const;
+  [[nodiscard]] Rating rate(const FigureRanges& figures, Strictness strictness, Counted counted = Counted::all) const;
   /// The range a wish is missed by, in points.
   [[nodiscard]] Range missed(const PlainWish& wish, const FigureRanges& figures) const;
 

@@ -164,8 +164,7 @@ class Designer {
   }
 
   void tell_gap() {
-    const double least = rate_by_extremes(tables_, all_candidates(ground_.size()), Taken::some, Strictness::as_wished).least_score;
-    answer_.gap = std::max(0.0, answer_.recipes.front().score - least);
+    answer_.gap = std::max(0.0, answer_.recipes.front().score - least_score(tables_));
     if (!too_large_) return;
     if (*answer_.gap > 0)
       answer_.notes.push_back(

@@ -140,7 +140,7 @@ class SliceSearch {
         if (bounds_.broken(i) != 0 || beyond(bounds_.score(i)))
           ++result_.excluded;
         else
-          examine(patterns, from + i);
+          examine(patterns, from + i, bounds_.score(i));
       }
     }
   }
@@ -150,15 +150,18 @@ class SliceSearch {
     return limit.is_set && score_lies_beyond(score, limit.key);
   }
 
-  void examine(const PartPatterns& patterns, std::size_t pattern) {
+  /// `grading_score`: what gradings and shares cost at least.
+  void examine(const PartPatterns& patterns, std::size_t pattern, double grading_score) {
     std::array<double, 6> parts{};
     for (std::size_t j = 0; j < recipe_.count; ++j) {
       parts[j] = patterns.row(static_cast<int>(j))[pattern];
       recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
     }
     if (bounds_figures_) {
-      const FigureRanges& figures = bounds_.bound_figures({parts.data(), recipe_.count});
-      if (out(ground_.rate(figures, strictness_), figures)) {
+      const FigureRanges& figures = bounds_.bound_volumes({parts.data(), recipe_.count});
+      Rating least = ground_.rate(figures, strictness_, Counted::of_volumes);
+      least.score.low += grading_score;
+      if (out(least, figures)) {
         ++result_.excluded;
         return;
       }

@@ -52,10 +52,10 @@ DesignProblem problem(int bags, RecipeForm form, Case kind) {
   made.pots["tray"] = tray;
   made.form = form;
   const bool easy = kind == Case::easy;
-  made.wishes = {{BandShare{aperture_mm(2), aperture_mm(5.6)}, 70.0, {}, false, 1},
+  made.wishes = {{BandShare{aperture_mm(2), aperture_mm(5.6)}, 75.0, {}, false, 1},
                  {FinerShare{aperture_mm(1)}, {}, 3.0, false, 1},
-                 {FigureInPot{PotFigure::air_filled_porosity, "tray"}, easy ? 0.12 : 0.25, {}, false, 1},
-                 {FigureInPot{PotFigure::container_capacity, "tray"}, easy ? 0.35 : 0.50, {}, false, 1}};
+                 {FigureInPot{PotFigure::air_filled_porosity, "tray"}, easy ? 0.18 : 0.25, {}, false, 1},
+                 {FigureInPot{PotFigure::container_capacity, "tray"}, easy ? 0.42 : 0.50, {}, false, 1}};
   return made;
 }
 

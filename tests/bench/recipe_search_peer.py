@@ -77,7 +77,7 @@ def capacity_and_air(parts):
 def scores(parts, least_air, least_water):
     mass = parts * BULK
     passing = 100 * (mass / mass.sum(axis=1, keepdims=True)) @ PASSING
-    band = np.maximum(0, 70 - (passing[:, 5] - passing[:, 2]))
+    band = np.maximum(0, 75 - (passing[:, 5] - passing[:, 2]))
     fines = np.maximum(0, passing[:, 1] - 3)
     capacity, air = capacity_and_air(parts)
     return band**2 + fines**2 + (100 * np.maximum(0, least_air - air)) ** 2 + (100 * np.maximum(0, least_water - capacity)) ** 2
@@ -115,7 +115,7 @@ def enumeration(limits, block=2000):
     return best
 
 
-for case in ((0.12, 0.35), (0.25, 0.50)):
+for case in ((0.18, 0.42), (0.25, 0.50)):
     for method in (lambda limits: evolution(limits, False), lambda limits: evolution(limits, True), enumeration):
         begin = time.perf_counter()
         score = method(case)
