@@ -219,7 +219,8 @@ class Designer {
   }
 
   void list(const std::vector<std::vector<Dose>>& doses, Strictness strictness) {
-    for (const auto& each : doses) answer_.recipes.push_back(rated(ground_, each, strictness));
+    answer_.recipes.resize(doses.size());
+    control_.runner(doses.size(), [&](std::size_t i) { answer_.recipes[i] = rated(ground_, doses[i], strictness); });
   }
 
   void picture(const std::vector<std::vector<Dose>>& known) {
@@ -230,10 +231,11 @@ class Designer {
 
   void cost_of_rounding(const std::vector<std::vector<Dose>>& listed) {
     const double score = answer_.recipes.front().score;
-    double free_score = score;
-    for (const auto& doses : listed)
-      if (const auto free = free_recipe_near(ground_, doses, Strictness::as_wished)) free_score = std::min(free_score, free->score);
-    answer_.rounding_cost = score - free_score;
+    std::vector<double> free_scores(listed.size(), score);
+    control_.runner(listed.size(), [&](std::size_t i) {
+      if (const auto free = free_recipe_near(ground_, listed[i], Strictness::as_wished)) free_scores[i] = free->score;
+    });
+    answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
   }
 
   const DesignProblem& problem_;
