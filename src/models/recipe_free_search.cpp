@@ -168,8 +168,9 @@ std::optional<FreeRecipe> worked_out(const Ground& ground, std::vector<Dose> dos
   return FreeRecipe{figure_key(rating.score.low, figures.price ? figures.price->low : infinite), rating.score.low, std::move(doses)};
 }
 
-/// Rows for a hard wish on gradings or shares over the mass shares of all candidates. Empty for the others.
-std::vector<LinearRow> rows_of(const BoundTables& tables, const PlainWish& wish) {
+}  // namespace
+
+std::vector<LinearRow> linear_rows(const BoundTables& tables, const PlainWish& wish) {
   const std::size_t count = tables.ground().size();
   const auto percent = [&](std::size_t aperture) {
     std::vector<double> row(count);
@@ -201,6 +202,8 @@ std::vector<LinearRow> rows_of(const BoundTables& tables, const PlainWish& wish)
   return rows;
 }
 
+namespace {
+
 /// Loose shares that keep every hard wish on gradings and shares, if free shares of all candidates can.
 std::optional<std::vector<double>> linear_start(const BoundTables& tables) {
   const std::size_t count = tables.ground().size();
@@ -209,7 +212,7 @@ std::optional<std::vector<double>> linear_start(const BoundTables& tables) {
     problem.cost[k] = tables.grain(k).priced ? tables.grain(k).price / tables.grain(k).mass_g : 0;
   for (const PlainWish& wish : tables.ground().wishes())
     if (wish.hard)
-      for (LinearRow& row : rows_of(tables, wish)) problem.rows.push_back(std::move(row));
+      for (LinearRow& row : linear_rows(tables, wish)) problem.rows.push_back(std::move(row));
   auto mass_shares = least_cost_shares(problem);
   if (!mass_shares) return std::nullopt;
   for (std::size_t k = 0; k < count; ++k) (*mass_shares)[k] /= tables.grain(k).mass_g;
@@ -373,44 +376,6 @@ std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vect
   return worked_out(ground, doses_from(candidates, over.improved(shares)), strictness);
 }
 
-double least_score(const BoundTables& tables) {
-  const auto& wishes = tables.ground().wishes();
-  const std::size_t count = tables.ground().size();
-  // By extremes, wish by wish; those on gradings once more together, where the convex function says more.
-  std::vector<std::uint8_t> everything(count);
-  std::iota(everything.begin(), everything.end(), std::uint8_t{0});
-  const double by_extremes = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).least_score;
-
-  struct Weighed {
-    LinearRow row;
-    double weight;
-  };
-  std::vector<Weighed> terms;
-  for (const PlainWish& wish : wishes) {
-    if (wish.hard || wish.weight == 0 || !wish.of_grading()) continue;
-    auto rows = rows_of(tables, wish);
-    for (LinearRow& row : rows) terms.push_back({std::move(row), wish.weight / static_cast<double>(rows.size())});
-  }
-  if (terms.empty()) return by_extremes;
-  const auto off = [](const LinearRow& row, std::span<const double> x) {
-    const double value = std::inner_product(x.begin(), x.end(), row.coefficients.begin(), 0.0);
-    return value > row.high ? value - row.high : std::min(0.0, value - row.low);
-  };
-  const auto score = [&](std::span<const double> x) {
-    double sum = 0;
-    for (const Weighed& term : terms) sum += term.weight * off(term.row, x) * off(term.row, x);
-    return sum;
-  };
-  const SmoothShares problem{[&](std::span<const double> x, std::span<double>) { return score(x) * share_per_point * share_per_point; }, 0};
-  const std::vector<double> x = improve_shares(problem, std::vector<double>(count, 1.0 / static_cast<double>(count)));
-  std::vector<double> slope(count, 0);
-  for (const Weighed& term : terms)
-    for (std::size_t k = 0; k < count; ++k) slope[k] += 2 * term.weight * off(term.row, x) * term.row.coefficients[k];
-  const double along = std::inner_product(x.begin(), x.end(), slope.begin(), 0.0);
-  const double tangent = score(x) + *std::ranges::min_element(slope) - along;
-  return std::max(by_extremes, tangent);
-}
-
 std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {
   const auto& wishes = tables.ground().wishes();
   std::vector<std::uint8_t> everything(tables.ground().size());
@@ -425,7 +390,7 @@ std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& t
       found.push_back({i});
       continue;
     }
-    auto of_wish = rows_of(tables, wishes[i]);
+    auto of_wish = linear_rows(tables, wishes[i]);
     if (of_wish.empty()) continue;
     linear.push_back(i);
     rows.push_back(std::move(of_wish));

@@ -5,6 +5,7 @@
 #include <stop_token>
 #include <vector>
 
+#include "gritwright/models/free_shares.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright::recipe_search {
@@ -27,8 +28,9 @@ struct FreeSearchResult {
 /// The best free recipe found of the same candidates as `near`. Empty where none keeps the hard wishes.
 [[nodiscard]] std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness);
 
-/// No recipe of the candidates, of whatever form, scores less.
-[[nodiscard]] double least_score(const BoundTables& tables);
+/// What a wish on gradings or shares asks of the mass shares of all candidates, in percent of the mass and a multiple of the
+/// share; empty for the other wishes.
+[[nodiscard]] std::vector<LinearRow> linear_rows(const BoundTables& tables, const PlainWish& wish);
 
 /// Hard wishes out of reach, and sets of up to three hard wishes on gradings and shares that no free shares hold together; minimal
 /// by inclusion among free shares. Empty sets of a stopped search are not the last word.

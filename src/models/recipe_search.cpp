@@ -8,6 +8,7 @@
 #include "recipe_contradictions.hpp"
 #include "recipe_free_search.hpp"
 #include "recipe_large_search.hpp"
+#include "recipe_least_score.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright {

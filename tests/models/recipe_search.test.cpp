@@ -450,6 +450,25 @@ TEST_CASE("A space too large to walk gives recipes no worse than its walked part
   CHECK(least > 0.9 * free);
 }
 
+TEST_CASE("More air and water than any mix has room for leaves a gap smaller than the score", "[recipe_search]") {
+  DesignProblem problem = shelf(30);
+  Container tray;
+  tray.rim = {length_cm(30), length_cm(20)};
+  tray.depth = depth_cm(6);
+  problem.pots["tray"] = tray;
+  problem.wishes = {{FigureInPot{PotFigure::air_filled_porosity, "tray"}, 0.6, {}, false, 1},
+                    {FigureInPot{PotFigure::container_capacity, "tray"}, 0.6, {}, false, 2}};
+  const auto answer = design(problem);
+  REQUIRE(answer);
+  REQUIRE(answer->gap);
+  const RatedRecipe& best = answer->recipes.front();
+  CHECK(*answer->gap > 0);
+  CHECK(*answer->gap < 0.9 * best.score);
+  // Free shares reach no lower than the bound.
+  problem.form = {false, 20, 6};
+  CHECK(best.score - *answer->gap <= design(problem)->recipes.front().score);
+}
+
 TEST_CASE("A large space keeps hard wishes, and says which of them free shares cannot hold", "[recipe_search]") {
   DesignProblem problem = shelf(30);
   problem.wishes = {{BandShare{aperture_mm(2), aperture_mm(5.6)}, 55.0, {}, true, 1},
