@@ -15,7 +15,9 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   if (!state) return 0;
   if (const auto water = mix_in_column(*state, mix->mix.water, depth_cm(6))) {
     const double capacity = water->container_capacity.value(), air = water->air_filled_porosity.value();
-    fuzz::must(capacity >= 0 && capacity <= 1 && air >= 0 && air <= 1);
+    // Air is a difference: in grain so fine that nothing drains it may come out below nothing by its rounding.
+    constexpr double rounding = 1e-12;
+    fuzz::must(capacity >= 0 && capacity <= 1 && air >= -rounding && air <= 1);
   }
   return 0;
 }
