@@ -11,6 +11,12 @@ namespace {
 
 using std::numbers::pi;
 
+/// Base 2 and base 3 coordinates of Hammersley's points do not depend on how many there are.
+struct Radical {
+  double base2;
+  double base3;
+};
+
 double radical_inverse(std::uint32_t index, std::uint32_t base) {
   double value = 0;
   double digit = 1;
@@ -19,6 +25,16 @@ double radical_inverse(std::uint32_t index, std::uint32_t base) {
     value += digit * static_cast<double>(index % base);
   }
   return value;
+}
+
+const std::vector<Radical>& radicals() {
+  static const std::vector<Radical> table = [] {
+    std::vector<Radical> built;
+    built.reserve(largest_point_set);
+    for (std::uint32_t i = 0; i < largest_point_set; ++i) built.push_back({radical_inverse(i, 2), radical_inverse(i, 3)});
+    return built;
+  }();
+  return table;
 }
 
 /// Share of its box that a superellipsoid fills.
@@ -132,6 +148,8 @@ HalfSpace RootBlockBody::deeper_than(Face face, double depth_cm) const {
 ConvexBody RootBlockBody::facets(int per_quadrant) const {
   std::vector<Ring> rings;
   if (form_ == Form::rounded) {
+    // Curved both ways it needs many facets, and coarser ones do as well.
+    per_quadrant = std::max(8, per_quadrant * 3 / 8);
     // Corner powers as for a superellipse; the poles are kept small rather than pointed so that every facet has an area.
     const double power = 2 / exponent_;
     const int levels = std::max(8, per_quadrant / 2);
@@ -169,10 +187,10 @@ ConvexBody RootBlockBody::facets(int per_quadrant) const {
 std::vector<Point3> RootBlockBody::points(std::size_t count) const {
   std::vector<Point3> inside;
   inside.reserve(count);
+  const auto& table = radicals();
   for (std::size_t i = 0; i < count; ++i) {
-    const auto index = static_cast<std::uint32_t>(i);
     const Point3 p{length_cm_ * ((static_cast<double>(i) + 0.5) / static_cast<double>(count) - 0.5),
-                   width_cm_ * (radical_inverse(index, 2) - 0.5), height_cm_ * radical_inverse(index, 3)};
+                   width_cm_ * (table[i].base2 - 0.5), height_cm_ * table[i].base3};
     if (contains(p)) inside.push_back(p);
   }
   return inside;

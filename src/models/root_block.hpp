@@ -13,6 +13,8 @@
 
 namespace gritwright {
 
+inline constexpr std::size_t largest_point_set = 100000;
+
 class RootBlockBody {
  public:
   /// Precondition: the block passed check().
@@ -35,7 +37,7 @@ class RootBlockBody {
   /// Facets; `per_quadrant` for curves.
   [[nodiscard]] ConvexBody facets(int per_quadrant) const;
 
-  /// Those of the first `count` points of Hammersley's set over the box that lie in the block.
+  /// Those of Hammersley's `count` points over the box that lie in the block; at most `largest_point_set`.
   [[nodiscard]] std::vector<Point3> points(std::size_t count) const;
 
  private:

@@ -11,7 +11,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr std::size_t full_points = 100000;
+constexpr std::size_t full_points = largest_point_set;
 constexpr std::size_t coarse_points = 12500;
 constexpr int full_facets = 64;
 constexpr int live_facets = 16;
