@@ -98,6 +98,12 @@ Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standar
   });
 }
 
+Result<RootMassPlanFile> root_mass_plan_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_root_mass_plan(text, shown_name(path), sources);
+  });
+}
+
 std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
 
 Result<std::string> read_input(const std::string& path, std::istream& standard_input) {

@@ -9,6 +9,7 @@
 #include "gritwright/formats/design_problem_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
+#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/result.hpp"
@@ -35,6 +36,8 @@ namespace gritwright::cli {
 [[nodiscard]] Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input);
 
 [[nodiscard]] Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input);
+
+[[nodiscard]] Result<RootMassPlanFile> root_mass_plan_from(const std::string& path, std::istream& standard_input);
 
 /// Empty if `text` is a band like "2-6" with 0 <= from < to, else what was expected. For the option parser.
 [[nodiscard]] std::string is_band(const std::string& text);

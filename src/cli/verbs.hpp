@@ -11,6 +11,7 @@ std::unique_ptr<Verb> design_verb();
 std::unique_ptr<Verb> grade_verb();
 std::unique_ptr<Verb> mix_verb();
 std::unique_ptr<Verb> pot_verb();
+std::unique_ptr<Verb> roots_verb();
 std::unique_ptr<Verb> screen_verb();
 
 }  // namespace gritwright::cli

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <string_view>
 
 namespace gritwright {
@@ -26,6 +27,10 @@ class Findings {
     add("root-plan.length-negative", pointer, {{"length_cm", in_cm(value)}});
     return false;
   }
+  void within(Length value, Length low, Length high, const std::string& pointer) {
+    if (!(in_cm(value) >= in_cm(low) - 1e-9 && in_cm(value) <= in_cm(high) + 1e-9))
+      add("root-plan.trunk-base-outside", pointer, {{"length_cm", in_cm(value)}, {"low_cm", in_cm(low)}, {"high_cm", in_cm(high)}});
+  }
   void share(std::optional<double> value, const std::string& pointer) {
     if (value && !(*value >= 0 && *value <= 1)) add("root-plan.share-range", pointer, {{"share", *value}});
   }
@@ -47,6 +52,9 @@ struct Lengths {
   Length height{};
 };
 
+/// A table of areas knows no sides; it is taken as round.
+Length round_width(Area area) { return length_cm(2 * std::sqrt(in_cm2(area) / std::numbers::pi)); }
+
 /// Of the box around the block; empty where its own lengths are at fault.
 std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
   if (const auto* present = std::get_if<AsPresentPot>(&block)) {
@@ -54,7 +62,8 @@ std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
     const bool good = problems.empty();
     findings.nested(std::move(problems), "/block/pot");
     if (!good) return std::nullopt;
-    const Section& rim = present->pot.rim;
+    Section rim = present->pot.rim;
+    if (present->pot.shape == Shape::profile) rim.length = rim.width = round_width(present->pot.areas.back().area);
     return Lengths{rim.length, rim.width, (present->pot.depth - present->pot.freeboard).quantity()};
   }
   const auto& box = std::get<BlockBox>(block);
@@ -69,9 +78,8 @@ std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
 }
 
 void check_clearances(Findings& findings, const RootMassPlan& plan) {
-  // A profile knows no sides; half its depth is then the only measure.
   const double narrow_cm = plan.pot.shape == Shape::profile
-                               ? 2 * std::sqrt(in_cm2(plan.pot.areas.empty() ? Area{} : plan.pot.areas.back().area) / 3.14159265358979)
+                               ? in_cm(round_width(plan.pot.areas.back().area))
                                : in_cm(std::min(plan.pot.rim.length, plan.pot.rim.width));
   if (plan.side_clearance && findings.not_negative(*plan.side_clearance, "/clearance/side_cm") &&
       in_cm(*plan.side_clearance) >= narrow_cm / 2)
@@ -132,7 +140,19 @@ void check_pose(Findings& findings, const RootMassPlan& plan) {
                    {{"angle_deg", in_deg(*plan.tip_least)}, {"tip_deg", in_deg(plan.pose.tip)}});
   }
   findings.not_negative(plan.trunk_height_least.quantity(), "/trunk_height_least_cm");
+  // A table of areas has no sides to go by.
+  const bool sided = plan.pot.shape != Shape::profile;
+  if (sided && plan.pose.right) findings.within(*plan.pose.right, -0.5 * plan.pot.rim.length, 0.5 * plan.pot.rim.length, "/pose/right_cm");
+  if (sided && plan.pose.back) findings.within(*plan.pose.back, -0.5 * plan.pot.rim.width, 0.5 * plan.pot.rim.width, "/pose/back_cm");
   if (plan.pose.trunk_base) findings.not_negative(plan.pose.trunk_base->quantity(), "/pose/trunk_base_cm");
+}
+
+/// The trunk base lies on the root mass, or a little over it.
+void check_trunk_base(Findings& findings, const RootMassPlan& plan, const Lengths& block) {
+  if (!plan.trunk_base) return;
+  findings.within(plan.trunk_base->right, -0.5 * block.length, 0.5 * block.length, "/trunk_base/right_cm");
+  findings.within(plan.trunk_base->back, -0.5 * block.width, 0.5 * block.width, "/trunk_base/back_cm");
+  findings.within(plan.trunk_base->up, Length{}, 2.0 * block.height, "/trunk_base/up_cm");
 }
 
 }  // namespace
@@ -161,6 +181,7 @@ Problems check(const RootMassPlan& plan) {
   for (std::size_t i = 0; i < plan.free_pots.size(); ++i)
     findings.nested(check(plan.free_pots[i]), "/free_pots/" + std::to_string(i));
   if (good_pot) check_clearances(findings, plan);
+  if (block) check_trunk_base(findings, plan, *block);
   check_pose(findings, plan);
   check_faces(findings, plan, block);
   check_directions(findings, plan);

@@ -15,6 +15,7 @@ constexpr std::size_t full_points = largest_point_set;
 constexpr std::size_t coarse_points = 12500;
 constexpr int full_facets = 64;
 constexpr int live_facets = 16;
+constexpr int slices_listed = 24;
 constexpr std::array stops_listed_cm{0.0, 3.0, 6.0, 9.0};
 
 PotVolume volume_of(const PlanGround& ground, double share) { return pot_ml(ground.block.volume_cm3() * share); }
@@ -109,6 +110,14 @@ class Planner {
     for (const Cell& cell : part.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
   }
 
+  void slice(WorkedPlan& worked, const Cutting& cut, double top_cm) const {
+    const std::vector<double> shares = ground_.fine.kept_by_height(cut, top_cm, slices_listed);
+    const double thickness_cm = top_cm / slices_listed;
+    for (int i = 0; i < slices_listed; ++i)
+      worked.kept_by_height.push_back({depth_cm((i + 0.5) * thickness_cm),
+                                       area_cm2(ground_.block.volume_cm3() * shares[static_cast<std::size_t>(i)] / thickness_cm)});
+  }
+
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
     WorkedPlan worked = described(name, climb, space);
     count(worked, cutting(ground_, space, climb.at));
@@ -125,6 +134,7 @@ class Planner {
     }
     // Without its ground a root mass takes up next to nothing; how much is not known.
     if (plan_.bare_root) worked.kept_under_soil = PotVolume{};
+    if (!name.empty() && !plan_.bare_root) slice(worked, cutting(ground_, space, climb.at), space.highest_cm());
     worked.fill = main_mix(space, worked.kept_under_soil, plan_.displaced);
     worked.cautions = cautions_for(plan_, worked, space, ground_);
     return worked;
@@ -226,7 +236,9 @@ StopRow row_of(double stops_at_cm, const WorkedPlan& plan) {
   return row;
 }
 
-void add_stop_table(RootPlanAnswer& answer, const Planner& planner) {
+void add_stop_table(RootPlanAnswer& answer, const Planner& planner, const std::vector<StoppedCut>& stopped) {
+  // The table is for the time before the cut; where it came to an end is known now.
+  if (std::ranges::find(stopped, Direction::up, &StoppedCut::direction) != stopped.end()) return;
   const WorkedPlan& plan = answer.plans.front();
   const auto upper = std::ranges::find(plan.cuts, Direction::up, &PlannedCut::direction);
   if (upper == plan.cuts.end()) return;
@@ -303,7 +315,7 @@ Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) {
   answer.plans.push_back(planner.work("A", {}));
   if (detail == PlanDetail::full) {
     add_fallbacks(answer, planner, plan);
-    add_stop_table(answer, planner);
+    add_stop_table(answer, planner, plan.stopped);
   }
   answer.notes = notes_for(plan, planner.space());
   return answer;

@@ -192,6 +192,17 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
   return {static_cast<double>(kept) / all, static_cast<double>(kept - over) / all};
 }
 
+std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double top_cm, int slices) const {
+  std::vector<double> shares(static_cast<std::size_t>(slices));
+  const double each = 1 / static_cast<double>(points_.size());
+  for (const Point3& p : points_) {
+    const Point3 in_pot = cutting.placement.to_pot(p);
+    if (in_pot.z < 0 || in_pot.z >= top_cm || !keeps(cutting, in_pot)) continue;
+    shares[static_cast<std::size_t>(in_pot.z / top_cm * slices)] += each;
+  }
+  return shares;
+}
+
 UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,
                                     const Point3& trunk_base) const {
   const TouchTest test(block_, cutting, working_cm);

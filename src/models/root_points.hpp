@@ -45,6 +45,9 @@ class RootPoints {
 
   [[nodiscard]] PointShares shares(const Cutting& cutting) const;
 
+  /// Share of the block that is kept in each of `slices` equal slices from the floor to `top_cm`.
+  [[nodiscard]] std::vector<double> kept_by_height(const Cutting& cutting, double top_cm, int slices) const;
+
   /// Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
   /// of these the face-connected part nearest to `trunk_base`.
   [[nodiscard]] UntouchedPart untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,

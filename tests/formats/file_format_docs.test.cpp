@@ -13,6 +13,7 @@
 #include "gritwright/formats/json_schema.hpp"
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
+#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "support/paths.hpp"
 
@@ -62,6 +63,7 @@ Problems read(const std::string& text, const std::string& schema) {
   if (schema == "mix.schema.json") return read_mix(text, "example", sources()).problems();
   if (schema == "pot_test.schema.json") return read_pot_test(text, "example", sources()).problems();
   if (schema == "design.schema.json") return read_design_problem(text, "example", sources()).problems();
+  if (schema == "root_mass_plan.schema.json") return read_root_mass_plan(text, "example", sources()).problems();
   return read_container(text, "example", sources()).problems();
 }
 
@@ -82,7 +84,9 @@ const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"
                                     {"design_free_shares.json", "design.schema.json"},
                                     {"pot_test.json", "pot_test.schema.json"},
                                     {"pot_test_two_depths.json", "pot_test.schema.json"},
-                                    {"pot_test_poured.json", "pot_test.schema.json"}};
+                                    {"pot_test_poured.json", "pot_test.schema.json"},
+                                    {"root_mass_plan.json", "root_mass_plan.schema.json"},
+                                    {"root_mass_plan_present_pot.json", "root_mass_plan.schema.json"}};
 
 std::string told(const Problems& problems) {
   std::string text;

@@ -109,7 +109,7 @@ struct RootMassPlan {
   friend bool operator==(const RootMassPlan&, const RootMassPlan&) = default;
 };
 
-/// Lengths, angles and shares out of range, clearances larger than the pot, combing past the middle, a face or direction named
+/// Lengths, angles and shares out of range, a trunk base outside root mass or pot, clearances larger than the pot, combing past the middle, a face or direction named
 /// twice, a conifer to be bare-rooted, faults of the containers. Codes root-plan.* and container.*.
 [[nodiscard]] Problems check(const RootMassPlan& plan);
 

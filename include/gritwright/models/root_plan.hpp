@@ -57,6 +57,7 @@ struct WorkedPlan {
   std::optional<std::size_t> other_pot_index;
   std::optional<int> rest_after_years;     ///< staging
   std::vector<UntouchedCell> untouched;    ///< for pictures and for the record
+  std::vector<AreaAtHeight> kept_by_height;  ///< kept root mass in its pot by the middles of equal slices up to the fill line; empty for staging
   Notes cautions;
 };
 
