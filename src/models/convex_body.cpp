@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace gritwright {
 
@@ -42,23 +43,27 @@ void ConvexBody::add_face(const std::vector<Point3>& corners) {
   ends_.push_back(corners_.size());
 }
 
-ConvexBody ConvexBody::within(const HalfSpace& half) const {
-  bool any_beyond = false;
-  bool any_within = false;
-  for (const Point3& p : corners_) (half.beyond(p) > 1e-12 ? any_beyond : any_within) = true;
-  if (!any_beyond) return *this;
+bool ConvexBody::all_within(const HalfSpace& half) const {
+  return std::ranges::all_of(corners_, [&](const Point3& p) { return half.beyond(p) <= 1e-12; });
+}
+
+ConvexBody ConvexBody::within(const HalfSpace& half) const& { return all_within(half) ? *this : cut(half); }
+ConvexBody ConvexBody::within(const HalfSpace& half) && { return all_within(half) ? std::move(*this) : cut(half); }
+
+ConvexBody ConvexBody::cut(const HalfSpace& half) const {
   ConvexBody rest;
-  if (!any_within) return rest;
+  if (std::ranges::all_of(corners_, [&](const Point3& p) { return half.beyond(p) > 1e-12; })) return rest;
   rest.corners_.reserve(corners_.size());
   std::vector<Point3> opening;
   std::size_t begin = 0;
   for (const std::size_t end : ends_) {
     const std::size_t before = rest.corners_.size();
+    double beyond_next = half.beyond(corners_[begin]);
     for (std::size_t i = begin; i < end; ++i) {
       const Point3& here = corners_[i];
       const Point3& next = corners_[i + 1 == end ? begin : i + 1];
-      const double beyond_here = half.beyond(here);
-      const double beyond_next = half.beyond(next);
+      const double beyond_here = beyond_next;
+      beyond_next = half.beyond(next);
       if (beyond_here <= 0) rest.corners_.push_back(here);
       if ((beyond_here <= 0) != (beyond_next <= 0)) {
         const Point3 crossing = here + beyond_here / (beyond_here - beyond_next) * (next - here);

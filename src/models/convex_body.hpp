@@ -34,7 +34,8 @@ class ConvexBody {
   void add_face(const std::vector<Point3>& corners);
 
   /// What lies on the near side of the plane.
-  [[nodiscard]] ConvexBody within(const HalfSpace& half) const;
+  [[nodiscard]] ConvexBody within(const HalfSpace& half) const&;
+  [[nodiscard]] ConvexBody within(const HalfSpace& half) &&;
 
   [[nodiscard]] bool empty() const { return corners_.empty(); }
   /// Corners of all faces, each as often as faces meet there.
@@ -44,7 +45,27 @@ class ConvexBody {
   /// Largest dot(direction, p). Precondition: not empty.
   [[nodiscard]] double farthest(Point3 direction) const;
 
+  /// Calls `take(p)` for every corner of the part between two heights, without making that part.
+  template <class Take>
+  void corners_between(double low, double high, Take take) const {
+    std::size_t begin = 0;
+    for (const std::size_t end : ends_) {
+      for (std::size_t i = begin; i < end; ++i) {
+        const Point3& here = corners_[i];
+        const Point3& next = corners_[i + 1 == end ? begin : i + 1];
+        if (here.z >= low && here.z <= high) take(here);
+        for (const double level : {low, high})
+          if ((here.z < level) != (next.z < level) && here.z != level && next.z != level)
+            take(here + (level - here.z) / (next.z - here.z) * (next - here));
+      }
+      begin = end;
+    }
+  }
+
  private:
+  [[nodiscard]] bool all_within(const HalfSpace& half) const;
+  [[nodiscard]] ConvexBody cut(const HalfSpace& half) const;
+
   std::vector<Point3> corners_;
   std::vector<std::size_t> ends_;  // one past the last corner of each face
 };

@@ -1,7 +1,9 @@
 #include "gritwright/models/pot_outline.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <tuple>
 
@@ -14,7 +16,7 @@ using std::numbers::sqrt2;
 using std::numbers::sqrt3;
 
 constexpr int profile_steps = 512;
-constexpr int support_angles = 33;
+constexpr int support_angles = 17;
 
 double square(double value) { return value * value; }
 
@@ -22,8 +24,8 @@ double square(double value) { return value * value; }
 double hexagon_reach(double x, double y) { return std::max(y, sqrt3 / 2 * x + y / 2); }
 double octagon_reach(double x, double y) { return std::max({x, y, (x + y) / sqrt2}); }
 
-/// Distance from a point of the first quadrant to the ellipse, by the centres of curvature.
-double ellipse_distance(double x, double y, double a, double b) {
+/// Of a point of the first quadrant inside the ellipse, by the centres of curvature.
+Outline::Nearest nearest_on_ellipse(double x, double y, double a, double b) {
   double tx = 1 / sqrt2;
   double ty = 1 / sqrt2;
   for (int i = 0; i < 6; ++i) {
@@ -38,37 +40,67 @@ double ellipse_distance(double x, double y, double a, double b) {
     tx /= length;
     ty /= length;
   }
-  return std::hypot(x - a * tx, y - b * ty);
+  const double steep = std::hypot(tx / a, ty / b);
+  return {std::hypot(x - a * tx, y - b * ty), tx / a / steep, ty / b / steep};
 }
 
+/// Support of a superellipse and its change with the angle, by the conjugate exponent.
+struct Support {
+  double reach;
+  double slope;
+};
+Support superellipse_support(double c, double s, double a, double b, double q) {
+  const double u = a * c;
+  const double v = b * s;
+  const bool lengthwise = u >= v;
+  const double large = lengthwise ? u : v;
+  const double power = std::pow((lengthwise ? v : u) / large, q);
+  const double sum = 1 + power;
+  const double reach = large * std::pow(sum, 1 / q);
+  if (c <= 0 || s <= 0) return {reach, 0};
+  const double of_u = lengthwise ? 1 : power;
+  const double of_v = lengthwise ? power : 1;
+  return {reach, reach * (of_v * c / s - of_u * s / c) / sum};
+}
+
+double conjugate(double n) { return n > 1 + 1e-9 ? n / (n - 1) : 1e9; }
+
 /// Inside a convex outline the distance to it is the least distance to a line that touches it.
-double superellipse_distance(double x, double y, double a, double b, double n) {
-  const double q = n > 1 + 1e-9 ? n / (n - 1) : 1e9;
-  const auto support = [&](double angle) {
-    const double u = a * std::cos(angle);
-    const double v = b * std::sin(angle);
-    const double large = std::max(u, v);
-    const double small = std::min(u, v);
-    return large * std::pow(1 + std::pow(small / large, q), 1 / q);
-  };
-  const auto gap = [&](double angle) { return support(angle) - x * std::cos(angle) - y * std::sin(angle); };
-  double best_angle = 0;
-  double best = gap(0);
-  const double step = pi / 2 / (support_angles - 1);
-  for (int i = 1; i < support_angles; ++i) {
-    const double here = gap(step * i);
-    if (here < best) {
-      best = here;
-      best_angle = step * i;
+Outline::Nearest nearest_on_superellipse(double x, double y, double a, double b, double n) {
+  static const auto angles = [] {
+    std::array<std::pair<double, double>, support_angles> table;
+    for (int i = 0; i < support_angles; ++i) {
+      const double angle = pi / 2 * i / (support_angles - 1);
+      table[static_cast<std::size_t>(i)] = {i + 1 == support_angles ? 0.0 : std::cos(angle), std::sin(angle)};
     }
+    return table;
+  }();
+  const double q = conjugate(n);
+  Outline::Nearest best{std::numeric_limits<double>::infinity(), 0, 0};
+  double best_slope = 0;
+  int best_index = 0;
+  const auto look = [&](double c, double s) {
+    const Support support = superellipse_support(c, s, a, b, q);
+    const double gap = support.reach - x * c - y * s;
+    const double slope = support.slope + x * s - y * c;
+    if (gap < best.depth_cm) {
+      best = {gap, c, s};
+      best_slope = slope;
+      return std::pair{true, slope};
+    }
+    return std::pair{false, slope};
+  };
+  for (int i = 0; i < support_angles; ++i)
+    if (look(angles[static_cast<std::size_t>(i)].first, angles[static_cast<std::size_t>(i)].second).first) best_index = i;
+  // Between the best angle and its neighbour on the falling side the slope changes its sign.
+  const double step = pi / 2 / (support_angles - 1);
+  double low = std::max(0.0, step * (best_slope > 0 ? best_index - 1 : best_index));
+  double high = std::min(pi / 2, step * (best_slope > 0 ? best_index : best_index + 1));
+  for (int i = 0; i < 16; ++i) {
+    const double middle = (low + high) / 2;
+    (look(std::cos(middle), std::sin(middle)).second > 0 ? high : low) = middle;
   }
-  double low = std::max(0.0, best_angle - step);
-  double high = std::min(pi / 2, best_angle + step);
-  for (int i = 0; i < 24; ++i) {
-    const double third = (high - low) / 3;
-    (gap(low + third) < gap(high - third) ? high : low) = gap(low + third) < gap(high - third) ? high - third : low + third;
-  }
-  return std::min(best, gap((low + high) / 2));
+  return best;
 }
 
 }  // namespace
@@ -86,15 +118,38 @@ double Outline::gauge(double x_cm, double y_cm) const {
   return std::pow(std::pow(x / half_length_cm, exponent) + std::pow(y / half_width_cm, exponent), 1 / exponent);
 }
 
-double Outline::curve_depth_cm(double x_cm, double y_cm) const {
+Outline::Nearest Outline::curve_depth(double x_cm, double y_cm) const {
   const double x = std::abs(x_cm);
   const double y = std::abs(y_cm);
-  if (half_length_cm <= 0 || half_width_cm <= 0) return -std::hypot(x, y);
-  if (kind == Kind::ellipse && half_length_cm == half_width_cm) return half_length_cm - std::hypot(x, y);
+  if (half_length_cm <= 0 || half_width_cm <= 0) return {-std::hypot(x, y), 1, 0};
+  if (kind == Kind::ellipse && half_length_cm == half_width_cm) {
+    const double out = std::hypot(x, y);
+    return out > 0 ? Nearest{half_length_cm - out, x / out, y / out} : Nearest{half_length_cm, 1, 0};
+  }
   const double outside = gauge(x, y);
-  if (outside > 1) return (1 - outside) * std::min(half_length_cm, half_width_cm);
-  if (kind == Kind::ellipse) return ellipse_distance(x, y, half_length_cm, half_width_cm);
-  return superellipse_distance(x, y, half_length_cm, half_width_cm, exponent);
+  if (outside > 1) {
+    const double u = x / half_length_cm / half_length_cm;
+    const double v = y / half_width_cm / half_width_cm;
+    return {(1 - outside) * std::min(half_length_cm, half_width_cm), u / std::hypot(u, v), v / std::hypot(u, v)};
+  }
+  if (kind == Kind::ellipse) return nearest_on_ellipse(x, y, half_length_cm, half_width_cm);
+  return nearest_on_superellipse(x, y, half_length_cm, half_width_cm, exponent);
+}
+
+Outline::Nearest Outline::nearest(double x_cm, double y_cm) const {
+  Nearest found = curve_depth(x_cm, y_cm);
+  found.depth_cm -= inset_cm;
+  found.right = std::copysign(found.right, x_cm);
+  found.back = std::copysign(found.back, y_cm);
+  return found;
+}
+
+double Outline::support_cm(double right, double back) const {
+  const double c = std::abs(right);
+  const double s = std::abs(back);
+  const double reach = kind == Kind::ellipse ? std::hypot(half_length_cm * c, half_width_cm * s)
+                                             : superellipse_support(c, s, half_length_cm, half_width_cm, conjugate(exponent)).reach;
+  return reach - inset_cm;
 }
 
 double Outline::depth_inside_cm(double x_cm, double y_cm) const {
@@ -112,7 +167,7 @@ double Outline::depth_inside_cm(double x_cm, double y_cm) const {
     case Kind::hexagon: depth = half_length_cm - hexagon_reach(x, y); break;
     case Kind::octagon: depth = half_length_cm - octagon_reach(x, y); break;
     case Kind::ellipse:
-    case Kind::superellipse: depth = curve_depth_cm(x, y); break;
+    case Kind::superellipse: depth = curve_depth(x, y).depth_cm; break;
   }
   return depth - inset_cm;
 }
@@ -131,7 +186,7 @@ bool Outline::holds(double x_cm, double y_cm, double inset) const {
   const double here = gauge(x, y);
   if (here <= 1 - all / least) return true;
   if (here > 1 - all / most) return false;
-  return curve_depth_cm(x, y) >= all;
+  return curve_depth(x, y).depth_cm >= all;
 }
 
 double Outline::reach_x_cm(double inset) const {

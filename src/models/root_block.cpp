@@ -109,8 +109,12 @@ bool RootBlockBody::contains(const Point3& p) const {
   switch (form_) {
     case Form::box: return true;
     case Form::elliptic: return u * u + v * v <= 1;
-    case Form::rounded:
-      return std::pow(u, exponent_) + std::pow(v, exponent_) + std::pow(std::abs(2 * p.z / height_cm_ - 1), exponent_) <= 1;
+    case Form::rounded: {
+      const double w = std::abs(2 * p.z / height_cm_ - 1);
+      // The ellipsoid within spares the powers.
+      if (exponent_ >= 2 && u * u + v * v + w * w <= 1) return true;
+      return std::pow(u, exponent_) + std::pow(v, exponent_) + std::pow(w, exponent_) <= 1;
+    }
     case Form::pot: break;
   }
   return outlines_->at(p.z).holds(p.x, p.y, 0);
@@ -149,7 +153,7 @@ ConvexBody RootBlockBody::facets(int per_quadrant) const {
   std::vector<Ring> rings;
   if (form_ == Form::rounded) {
     // Curved both ways it needs many facets, and coarser ones do as well.
-    per_quadrant = std::max(8, per_quadrant * 3 / 8);
+    per_quadrant = std::max(8, per_quadrant / 4);
     // Corner powers as for a superellipse; the poles are kept small rather than pointed so that every facet has an area.
     const double power = 2 / exponent_;
     const int levels = std::max(8, per_quadrant / 2);

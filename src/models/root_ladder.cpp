@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace gritwright {
 
@@ -52,7 +53,7 @@ class Permission {
     if (stopped_[at(direction)]) return body;
     ConvexBody core = body;
     for (const Face face : looking_[at(direction)])
-      core = core.within(placement_.to_pot(ground_.block.deeper_than(face, in_cm(*ground_.plan.permission[at(face)]))));
+      core = std::move(core).within(placement_.to_pot(ground_.block.deeper_than(face, in_cm(*ground_.plan.permission[at(face)]))));
     return core;
   }
 
@@ -163,14 +164,14 @@ class Ladder {
     if (std::hypot(result.at.pose.x_cm - start.x_cm, result.at.pose.y_cm - start.y_cm) > hair_cm)
       result.rungs.insert(result.rungs.begin(), Rung::shifted);
     bool within = false;
-    if (fits(result.at)) within = bears(result.at, ground_.fine);
+    if (fits(result.at)) within = bears_counted(result);
     if (!within) tip_less(result, within);
     if (!within && fits(result.at)) {
       hold_top(result, within);
     } else if (!within) {
       sink(result);
       shoulder(result);
-      if (fits(result.at)) within = bears(result.at, ground_.fine);
+      if (fits(result.at)) within = bears_counted(result);
     }
     result.fits = fits(result.at) && within;
     result.limits_broken = fits(result.at) && !within;
@@ -195,6 +196,16 @@ class Ladder {
     if (ground_.removed_most && 1 - points.shares(cut).kept > *ground_.removed_most + 1e-9) return false;
     return !ground_.untouched_least ||
            points.untouched(cut, ground_.working_cm, ground_.plan.combed, ground_.trunk_base).share >= *ground_.untouched_least - 1e-9;
+  }
+
+  /// The same by the fine points, which the plan then reports.
+  [[nodiscard]] bool bears_counted(Climb& result) const {
+    if (ground_.plan.bare_root) return true;
+    const Cutting cut = cutting(ground_, space_, result.at);
+    const PointShares shares = ground_.fine.shares(cut);
+    if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
+    result.counted = Counted{shares, ground_.fine.untouched(cut, ground_.working_cm, ground_.plan.combed, ground_.trunk_base)};
+    return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }
 
   /// Takes up the room on the side opposite to an excess.
@@ -265,7 +276,7 @@ class Ladder {
       const HalfSpace plane = placed.to_pot(stop.plane);
       if (stop.stop.depth_cm <= 0) continue;
       settled.planes.push_back(plane);
-      body = body.within(plane);
+      body = std::move(body).within(plane);
       settled.cuts.push_back({stop.stop.direction, stop.stop.depth_cm});
     }
     std::array<bool, 6> done{};
@@ -294,9 +305,9 @@ class Ladder {
       if (straight) {
         const HalfSpace plane{out, farthest - give};
         if (sideways(direction)) settled.planes.push_back(plane);
-        body = body.within(plane);
+        body = std::move(body).within(plane);
       } else {
-        for (const HalfSpace& plane : space_.wall_planes(direction, rest)) body = body.within(plane);
+        for (const HalfSpace& plane : space_.wall_planes(direction, rest)) body = std::move(body).within(plane);
       }
     }
     settled.remaining = std::move(body);
@@ -359,6 +370,7 @@ class Ladder {
       return fits(settled) && bears(settled, ground_.coarse);
     };
     Settled best = result.at;
+    bool found = false;
     double above = given;
     for (double tip_deg = std::max(least, given - 1);; tip_deg = std::max(least, tip_deg - 1)) {
       Settled tried;
@@ -374,7 +386,7 @@ class Ladder {
             above = middle;
           }
         }
-        within = bears(best, ground_.fine);
+        found = true;
         break;
       }
       if (!tried.corners_forbidden && tried.rest_total() < best.rest_total() - 1e-6) best = tried;
@@ -383,8 +395,10 @@ class Ladder {
     }
     if (best.pose.tip_deg < given) {
       result.rungs.push_back(Rung::tipped_less);
-      result.at = best;
+      result.at = std::move(best);
+      result.counted.reset();
     }
+    if (found) within = bears_counted(result);
   }
 
   /// The pose as given, with the turn the second rung chose.
@@ -403,6 +417,7 @@ class Ladder {
     const Settled sunk = settle(pose);
     if (sunk.rest_total() >= result.at.rest_total() - 1e-9) return;
     result.at = sunk;
+    result.counted.reset();
     result.rungs.push_back(Rung::sunk);
   }
 
@@ -424,6 +439,7 @@ class Ladder {
     }
     settled.rise_cm = rise;
     settled.rest_cm[at(Direction::up)] = 0;
+    result.counted.reset();
     result.rungs.push_back(Rung::shoulder);
   }
 
@@ -453,9 +469,10 @@ class Ladder {
         high = middle;
       }
     }
-    result.at = best;
+    result.at = std::move(best);
+    result.counted.reset();
     result.rungs.push_back(Rung::shoulder);
-    within = bears(best, ground_.fine);
+    within = bears_counted(result);
   }
 
   const PlanGround& ground_;
@@ -474,8 +491,8 @@ PlanGround::PlanGround(const RootMassPlan& given, std::size_t fine_points, std::
       removed_most(given.removed_most ? given.removed_most : group_defaults(given.group).removed_most),
       per_quadrant(facets_per_quadrant),
       facets(block.facets(facets_per_quadrant)),
-      coarse(block, coarse_points),
-      fine(block, fine_points) {
+      coarse(block, coarse_points, 2),
+      fine(block, fine_points, fine_points > coarse_points ? 1 : 2) {
   if (given.trunk_base) trunk_base = {in_cm(given.trunk_base->right), in_cm(given.trunk_base->back), in_cm(given.trunk_base->up)};
 }
 
@@ -507,19 +524,16 @@ std::array<double, 6> excesses(const AllowedSpace& space, const ConvexBody& pose
   excess.fill(nowhere_cm);
   if (posed.empty()) return excess;
   for (const Point3& p : posed.corners()) {
-    for (const Direction direction : {Direction::up, Direction::down})
-      excess[at(direction)] = std::max(excess[at(direction)], space.excess_cm(direction, p));
+    excess[at(Direction::up)] = std::max(excess[at(Direction::up)], p.z - space.highest_cm());
+    excess[at(Direction::down)] = std::max(excess[at(Direction::down)], space.lowest_cm() - p.z);
   }
-  const ConvexBody between =
-      posed.within({{0, 0, 1}, space.highest_cm()}).within({{0, 0, -1}, -space.lowest_cm()});
-  for (const Point3& p : between.corners()) {
-    const double reach_x = space.reach_cm(Direction::right, p.z);
-    const double reach_y = space.reach_cm(Direction::back, p.z);
+  posed.corners_between(space.lowest_cm(), space.highest_cm(), [&](const Point3& p) {
+    const auto [reach_x, reach_y] = space.reaches_cm(p.z);
     excess[at(Direction::right)] = std::max(excess[at(Direction::right)], p.x - reach_x);
     excess[at(Direction::left)] = std::max(excess[at(Direction::left)], -p.x - reach_x);
     excess[at(Direction::back)] = std::max(excess[at(Direction::back)], p.y - reach_y);
     excess[at(Direction::front)] = std::max(excess[at(Direction::front)], -p.y - reach_y);
-  }
+  });
   return excess;
 }
 
@@ -552,6 +566,10 @@ OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space
 
 Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops) {
   return Ladder(ground, space, stops).climb();
+}
+
+Counted count(const PlanGround& ground, const Cutting& cut) {
+  return {ground.fine.shares(cut), ground.fine.untouched(cut, ground.working_cm, ground.plan.combed, ground.trunk_base)};
 }
 
 Cutting cutting(const PlanGround& ground, const AllowedSpace& space, const Settled& settled) {

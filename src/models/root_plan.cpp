@@ -99,15 +99,14 @@ class Planner {
     return worked;
   }
 
-  void count(WorkedPlan& worked, const Cutting& cut) const {
-    const PointShares shares = ground_.fine.shares(cut);
-    worked.removed_share = 1 - shares.kept;
-    worked.kept = volume_of(ground_, shares.kept);
-    worked.kept_under_soil = volume_of(ground_, shares.kept_under_soil);
+  void take(WorkedPlan& worked, const Counted& counted) const {
+    worked.removed_share = 1 - counted.shares.kept;
+    worked.kept = volume_of(ground_, counted.shares.kept);
+    worked.kept_under_soil = volume_of(ground_, counted.shares.kept_under_soil);
     if (plan_.bare_root) return;
-    const UntouchedPart part = ground_.fine.untouched(cut, ground_.working_cm, plan_.combed, ground_.trunk_base);
-    worked.untouched_share = part.share;
-    for (const Cell& cell : part.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
+    worked.untouched_share = counted.untouched.share;
+    worked.untouched.reserve(counted.untouched.cells.size());
+    for (const Cell& cell : counted.untouched.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
   }
 
   void slice(WorkedPlan& worked, const Cutting& cut, double top_cm) const {
@@ -120,7 +119,7 @@ class Planner {
 
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
     WorkedPlan worked = described(name, climb, space);
-    count(worked, cutting(ground_, space, climb.at));
+    take(worked, climb.counted ? *climb.counted : count(ground_, cutting(ground_, space, climb.at)));
     if (climb.at.rise_cm > 0) {
       double over = 0;
       for (const Point3& p : climb.at.remaining.corners())
@@ -172,7 +171,7 @@ class Planner {
     }
     for (PlannedCut& cut : worked.cuts) cut.depth = cut.depth * part;
     if (part == 0) worked.cuts.clear();
-    count(worked, cut_by(part));
+    take(worked, count(ground_, cut_by(part)));
     worked.kept_under_soil = worked.kept;
     // What comes off is what its old pot lacks afterwards.
     worked.fill = volume_of(ground_, worked.removed_share);

@@ -55,8 +55,7 @@ class TouchTest {
     const AllowedSpace& space = *cutting_.space;
     if (crosses(Direction::up) && reaches({space.highest_cm() + cutting_.rise_cm - p.z, {0, 0, 1}}, p)) return true;
     if (crosses(Direction::down) && reaches({p.z - space.lowest_cm(), {0, 0, -1}}, p)) return true;
-    if (!wall_crossed_ || space.holds_sideways(p, level_cm_)) return false;
-    return near_wall(p);
+    return wall_crossed_ && !space.in_core(p, level_cm_) && near_wall(p);
   }
 
  private:
@@ -108,10 +107,30 @@ class TouchTest {
       }
       return false;
     }
+    if (outline.curved()) return near_smooth_wall(p, outline, height);
+    if (space.holds_sideways(p, level_cm_)) return false;
     const auto inside = [&](const Point3& q) { return space.outlines().at(std::min(q.z, space.highest_cm())).depth_inside_cm(q.x, q.y) - side; };
     if (near_curve(p, inside)) return true;
     const auto mouth = space.outlines().mouth_above(height);
     return mouth && near_curve(p, [&](const Point3& q) { return mouth->depth_inside_cm(q.x, q.y) - mouth_inset_cm; });
+  }
+
+  [[nodiscard]] bool near_smooth_wall(const Point3& p, const Outline& outline, double height) const {
+    const AllowedSpace& space = *cutting_.space;
+    const Outline::Nearest wall = outline.nearest(p.x, p.y);
+    constexpr double step = 1e-3;
+    if (wall.depth_cm - space.side_clearance_cm() <= level_cm_) {
+      const bool above = p.z + step > space.highest_cm();
+      const double lean = above ? 0
+                                : (space.outlines().at(height + step).support_cm(wall.right, wall.back) -
+                                   outline.support_cm(wall.right, wall.back)) / step;
+      const double norm = std::hypot(1, lean);
+      if (reaches({(wall.depth_cm - space.side_clearance_cm()) / norm, 1 / norm * Point3{wall.right, wall.back, -lean}}, p)) return true;
+    }
+    const auto mouth = space.outlines().mouth_above(height);
+    if (!mouth) return false;
+    const Outline::Nearest lip = mouth->nearest(p.x, p.y);
+    return lip.depth_cm - mouth_inset_cm <= level_cm_ && reaches({lip.depth_cm - mouth_inset_cm, {lip.right, lip.back, 0}}, p);
   }
 
   template <class Inside>
@@ -134,11 +153,11 @@ class TouchTest {
   bool wall_crossed_ = false;
 };
 
-/// The 5 mm grid over the block's box.
+/// The grid over the block's box.
 class Grid {
  public:
-  explicit Grid(const RootBlockBody& block)
-      : low_{-block.length_cm() / 2, -block.width_cm() / 2, 0},
+  Grid(const RootBlockBody& block, double wide_cm)
+      : wide_cm_(wide_cm), low_{-block.length_cm() / 2, -block.width_cm() / 2, 0},
         right_(cells(block.length_cm())), back_(cells(block.width_cm())), up_(cells(block.height_cm())),
         state_(static_cast<std::size_t>(right_) * static_cast<std::size_t>(back_) * static_cast<std::size_t>(up_), unknown) {}
 
@@ -156,7 +175,7 @@ class Grid {
     return {i % right_, i / right_ % back_, i / right_ / back_};
   }
   [[nodiscard]] Point3 centre(const Cell& cell) const {
-    return low_ + Point3{(cell.right + 0.5) * cell_cm, (cell.back + 0.5) * cell_cm, (cell.up + 0.5) * cell_cm};
+    return low_ + Point3{(cell.right + 0.5) * wide_cm_, (cell.back + 0.5) * wide_cm_, (cell.up + 0.5) * wide_cm_};
   }
   [[nodiscard]] bool has(const Cell& cell) const {
     return cell.right >= 0 && cell.right < right_ && cell.back >= 0 && cell.back < back_ && cell.up >= 0 && cell.up < up_;
@@ -164,9 +183,10 @@ class Grid {
   std::vector<std::uint8_t>& state() { return state_; }
 
  private:
-  static int cells(double extent_cm) { return std::max(1, static_cast<int>(std::ceil(extent_cm / cell_cm - 1e-9))); }
-  static int place(double from_low_cm, int count) { return std::clamp(static_cast<int>(from_low_cm / cell_cm), 0, count - 1); }
+  [[nodiscard]] int cells(double extent_cm) const { return std::max(1, static_cast<int>(std::ceil(extent_cm / wide_cm_ - 1e-9))); }
+  [[nodiscard]] int place(double from_low_cm, int count) const { return std::clamp(static_cast<int>(from_low_cm / wide_cm_), 0, count - 1); }
 
+  double wide_cm_;
   Point3 low_;
   int right_, back_, up_;
   std::vector<std::uint8_t> state_;
@@ -174,9 +194,11 @@ class Grid {
 
 }  // namespace
 
-RootPoints::RootPoints(const RootBlockBody& block, std::size_t count) : block_(block), points_(block.points(count)) {
+RootPoints::RootPoints(const RootBlockBody& block, std::size_t count, int cells_wide)
+    : block_(block), points_(block.points(count)), cells_wide_(cells_wide) {
   const double box = block.length_cm() * block.width_cm() * block.height_cm();
-  per_cell_ = static_cast<double>(count) * cell_cm * cell_cm * cell_cm / box;
+  const double wide_cm = cells_wide * cell_cm;
+  per_cell_ = static_cast<double>(count) * wide_cm * wide_cm * wide_cm / box;
 }
 
 PointShares RootPoints::shares(const Cutting& cutting) const {
@@ -190,6 +212,13 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
   }
   const double all = static_cast<double>(points_.size());
   return {static_cast<double>(kept) / all, static_cast<double>(kept - over) / all};
+}
+
+void RootPoints::add_cells(std::vector<Cell>& cells, const Cell& wide) const {
+  for (int up = 0; up < cells_wide_; ++up)
+    for (int back = 0; back < cells_wide_; ++back)
+      for (int right = 0; right < cells_wide_; ++right)
+        cells.push_back({wide.right * cells_wide_ + right, wide.back * cells_wide_ + back, wide.up * cells_wide_ + up});
 }
 
 std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double top_cm, int slices) const {
@@ -212,7 +241,7 @@ UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, c
     const Point3 in_pot = cutting.placement.to_pot(p);
     return keeps(cutting, in_pot) && !test.touched(in_pot);
   };
-  Grid grid(block_);
+  Grid grid(block_, cells_wide_ * cell_cm);
   auto& state = grid.state();
   std::vector<std::uint32_t> places;
   places.reserve(points_.size());
@@ -241,7 +270,7 @@ UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, c
   while (!frontier.empty()) {
     const Cell here = grid.cell(frontier.back());
     frontier.pop_back();
-    part.cells.push_back(here);
+    add_cells(part.cells, here);
     for (const Cell& step : {Cell{1, 0, 0}, Cell{-1, 0, 0}, Cell{0, 1, 0}, Cell{0, -1, 0}, Cell{0, 0, 1}, Cell{0, 0, -1}}) {
       const Cell next{here.right + step.right, here.back + step.back, here.up + step.up};
       if (!grid.has(next)) continue;

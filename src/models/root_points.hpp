@@ -40,8 +40,8 @@ inline constexpr double cell_cm = 0.5;
 
 class RootPoints {
  public:
-  /// `block` must outlive this.
-  RootPoints(const RootBlockBody& block, std::size_t count);
+  /// `block` must outlive this. Cells of `cells_wide` times 5 mm for what is connected; those reported are 5 mm.
+  RootPoints(const RootBlockBody& block, std::size_t count, int cells_wide);
 
   [[nodiscard]] PointShares shares(const Cutting& cutting) const;
 
@@ -56,8 +56,11 @@ class RootPoints {
   [[nodiscard]] const std::vector<Point3>& points() const { return points_; }
 
  private:
+  void add_cells(std::vector<Cell>& cells, const Cell& wide) const;
+
   const RootBlockBody& block_;
   std::vector<Point3> points_;
+  int cells_wide_;
   double per_cell_ = 0;
 };
 

@@ -52,6 +52,14 @@ AllowedSpace::AllowedSpace(const Container& pot, std::optional<Length> side_clea
   side_cm_ = side_clearance ? in_cm(*side_clearance) : default_side_clearance_cm(pot);
   rim_ = outlines_.at(outlines_.rim_cm());
   surface_ = outlines_.at(highest_cm_);
+  core_ = core_of_all_heights();
+  const Outline lowest = outlines_.at(lowest_cm_);
+  if (outlines_.straight_walls() && !outlines_.turned_in() && lowest.inset_cm == 0 && highest_cm_ > lowest_cm_) {
+    const double right = surface_.reach_x_cm(side_cm_);
+    const double back = surface_.reach_y_cm(side_cm_);
+    const double tall = highest_cm_ - lowest_cm_;
+    even_reach_ = {right, back, (right - lowest.reach_x_cm(side_cm_)) / tall, (back - lowest.reach_y_cm(side_cm_)) / tall};
+  }
   constexpr int steps = 32;
   const double step = (highest_cm_ - lowest_cm_) / steps;
   for (int i = 0; i < steps && step > 0; ++i) {
@@ -63,7 +71,46 @@ AllowedSpace::AllowedSpace(const Container& pot, std::optional<Length> side_clea
   }
 }
 
+AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
+  constexpr int steps = 64;
+  Core core;
+  core.square = surface_.kind == Outline::Kind::rectangle;
+  core.half_length_cm = surface_.half_length_cm;
+  core.half_width_cm = surface_.half_width_cm;
+  core.inset_cm = std::max(side_cm_, outlines_.turned_in() ? mouth_inset_cm : 0.0);
+  // Between two looks a wall leans no more than from one look to the next and back.
+  double widest_step = 0;
+  double deepest_inset = 0;
+  Outline before = outlines_.at(lowest_cm_);
+  for (int i = 0; i <= steps; ++i) {
+    const double height = lowest_cm_ + (highest_cm_ - lowest_cm_) * i / steps;
+    const Outline here = outlines_.at(height);
+    const Outline narrow = outlines_.mouth_above(height).value_or(here);
+    core.half_length_cm = std::min({core.half_length_cm, here.half_length_cm, narrow.half_length_cm});
+    core.half_width_cm = std::min({core.half_width_cm, here.half_width_cm, narrow.half_width_cm});
+    core.square = core.square && here.corner_cm <= side_cm_;
+    deepest_inset = std::max(deepest_inset, here.inset_cm);
+    widest_step = std::max({widest_step, std::abs(here.half_length_cm - before.half_length_cm), std::abs(here.half_width_cm - before.half_width_cm)});
+    before = here;
+  }
+  core.inset_cm += deepest_inset + widest_step;
+  // A superellipse of a small exponent holds no ellipse of its own lengths.
+  if (surface_.kind == Outline::Kind::superellipse && surface_.exponent < 2) core.half_length_cm = core.half_width_cm = 0;
+  return core;
+}
+
+bool AllowedSpace::in_core(const Point3& p, double more_cm) const {
+  const double inset = core_.inset_cm + more_cm;
+  if (core_.square) return std::abs(p.x) <= core_.half_length_cm - inset && std::abs(p.y) <= core_.half_width_cm - inset;
+  const double share = 1 - inset / std::min(core_.half_length_cm, core_.half_width_cm);
+  if (!(share > 0)) return false;
+  const double u = p.x / core_.half_length_cm;
+  const double v = p.y / core_.half_width_cm;
+  return u * u + v * v <= share * share;
+}
+
 bool AllowedSpace::holds_sideways(const Point3& p, double more_cm) const {
+  if (p.z >= lowest_cm_ && in_core(p, std::max(0.0, more_cm))) return true;
   const double height = std::min(p.z, highest_cm_);
   if (!outlines_.at(height).holds(p.x, p.y, side_cm_ + more_cm)) return false;
   if (!outlines_.turned_in()) return true;
@@ -76,14 +123,24 @@ bool AllowedSpace::holds(const Point3& p, double rise_cm) const {
 }
 
 double AllowedSpace::reach_cm(Direction direction, double height_cm) const {
+  const auto [right, back] = reaches_cm(height_cm);
+  return direction == Direction::right || direction == Direction::left ? right : back;
+}
+
+std::pair<double, double> AllowedSpace::reaches_cm(double height_cm) const {
   const double height = std::min(height_cm, highest_cm_);
-  const bool lengthwise = direction == Direction::right || direction == Direction::left;
-  const auto reach = [&](const Outline& outline, double inset) {
-    return lengthwise ? outline.reach_x_cm(inset) : outline.reach_y_cm(inset);
-  };
-  const double wall = reach(outlines_.at(height), side_cm_);
-  const auto mouth = outlines_.mouth_above(height);
-  return mouth ? std::min(wall, reach(*mouth, mouth_inset_cm)) : wall;
+  if (even_reach_ && height >= lowest_cm_) {
+    const double below = highest_cm_ - height;
+    return {even_reach_->right_cm - even_reach_->right_slope * below, even_reach_->back_cm - even_reach_->back_slope * below};
+  }
+  const Outline wall = outlines_.at(height);
+  double right = wall.reach_x_cm(side_cm_);
+  double back = wall.reach_y_cm(side_cm_);
+  if (const auto mouth = outlines_.mouth_above(height)) {
+    right = std::min(right, mouth->reach_x_cm(mouth_inset_cm));
+    back = std::min(back, mouth->reach_y_cm(mouth_inset_cm));
+  }
+  return {right, back};
 }
 
 double AllowedSpace::excess_cm(Direction direction, const Point3& p) const {

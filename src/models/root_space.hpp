@@ -5,6 +5,7 @@
 #include <array>
 #include <memory>
 #include <optional>
+#include <utility>
 
 #include "convex_body.hpp"
 #include "gritwright/domain/root_mass_plan.hpp"
@@ -39,8 +40,15 @@ class AllowedSpace {
   /// The same, `more_cm` farther from wall and mouth; heights do not count.
   [[nodiscard]] bool holds_sideways(const Point3& p, double more_cm) const;
 
+  /// True for points that, wherever they stand between lowest and highest level, are that much farther from wall and mouth; asked
+  /// first, since most points need no look at their own height.
+  [[nodiscard]] bool in_core(const Point3& p, double more_cm) const;
+
   /// Farthest the space reaches in a sideways direction at a height (above the fill line as there).
   [[nodiscard]] double reach_cm(Direction direction, double height_cm) const;
+
+  /// To the right and to the back at once.
+  [[nodiscard]] std::pair<double, double> reaches_cm(double height_cm) const;
 
   /// How far a point lies beyond the space's extreme in a direction; negative: short of it.
   [[nodiscard]] double excess_cm(Direction direction, const Point3& p) const;
@@ -65,7 +73,21 @@ class AllowedSpace {
   double lowest_cm_ = 0;
   double highest_cm_ = 0;
   double side_cm_ = 0;
+  struct Core {
+    double half_length_cm = 0;
+    double half_width_cm = 0;
+    double inset_cm = 0;
+    bool square = false;
+  };
+  [[nodiscard]] Core core_of_all_heights() const;
+
   double lean_ = 0;
+  Core core_;
+  /// Reach at the fill line and its change by height, where that is the same everywhere between lowest and highest level.
+  struct EvenReach {
+    double right_cm, back_cm, right_slope, back_slope;
+  };
+  std::optional<EvenReach> even_reach_;
   Outline rim_;
   Outline surface_;
 };

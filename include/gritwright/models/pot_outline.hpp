@@ -24,6 +24,16 @@ struct Outline {
 
   /// Distance from the point to the outline: positive inside. Outside it is negative and only its sign counts.
   [[nodiscard]] double depth_inside_cm(double x_cm, double y_cm) const;
+  /// The same with the direction from the point to the nearest of the outline. Ellipses and superellipses only.
+  struct Nearest {
+    double depth_cm = 0;
+    double right = 0;
+    double back = 0;
+  };
+  [[nodiscard]] Nearest nearest(double x_cm, double y_cm) const;
+  [[nodiscard]] bool curved() const { return kind == Kind::ellipse || kind == Kind::superellipse; }
+  /// How far the outline reaches in a direction of length 1; the fillet's inset taken off. Ellipses and superellipses only.
+  [[nodiscard]] double support_cm(double right, double back) const;
   /// True if the point lies at least `inset` inside. Faster than the distance.
   [[nodiscard]] bool holds(double x_cm, double y_cm, double inset_cm) const;
   /// The farthest that points at least `inset` inside reach to the right (or left), and to the back (or front).
@@ -35,7 +45,7 @@ struct Outline {
   [[nodiscard]] std::vector<std::pair<double, double>> points(int per_quadrant) const;
 
  private:
-  [[nodiscard]] double curve_depth_cm(double x_cm, double y_cm) const;
+  [[nodiscard]] Nearest curve_depth(double x_cm, double y_cm) const;
 };
 
 /// The outlines of one pot from floor to rim; above the rim that of the rim. A water fill scales them with the lengths.

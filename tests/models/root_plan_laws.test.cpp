@@ -1,0 +1,246 @@
+// What holds for every root-mass plan, on random ones that change from run to run.
+#include <catch2/catch.hpp>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/root_mix.hpp"
+#include "root_plan_cases.hpp"
+#include "support/random_pots.hpp"
+
+using namespace gritwright;
+using namespace gritwright::root_plan_cases;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+RootBlock random_block(test::RandomPots& random) {
+  BlockBox box{BlockForm::box, length_cm(random.between(10, 40)), length_cm(random.between(8, 30)), length_cm(random.between(4, 14)), {}};
+  const double kind = random.between(0, 4);
+  if (kind < 1) return box;
+  if (kind < 2) {
+    box.form = BlockForm::elliptic;
+    return box;
+  }
+  if (kind < 3) {
+    box.form = BlockForm::rounded;
+    box.exponent = random.between(2, 6);
+    return box;
+  }
+  constexpr std::size_t kinds = std::size(test::RandomPots::shapes);
+  return AsPresentPot{random.container(test::RandomPots::shapes[static_cast<std::size_t>(random.between(0, kinds - 0.01))])};
+}
+
+/// Nothing limits but what the caller adds.
+RootMassPlan random_plan(test::RandomPots& random) {
+  constexpr std::size_t kinds = std::size(test::RandomPots::shapes);
+  RootMassPlan plan;
+  plan.group = SpeciesGroup::deciduous_developing;
+  plan.untouched_least = 0;
+  plan.removed_most = 1;
+  plan.block = random_block(random);
+  plan.pot = random.container(test::RandomPots::shapes[static_cast<std::size_t>(random.between(0, kinds - 0.01))]);
+  plan.pose.turn = angle_deg(random.between(-180, 180));
+  plan.pose.tip = angle_deg(random.chance(0.3) ? 0 : random.between(0, 50));
+  plan.pose.tip_toward = angle_deg(random.between(0, 360));
+  plan.trunk_height_least = depth_cm(random.between(0, 1));
+  plan.displaced = pot_ml(random.between(0, 50));
+  for (const Face face : faces)
+    if (random.chance(0.5)) permit(plan, face, random.chance(0.3) ? 0 : random.between(0, 6));
+  return plan;
+}
+
+struct Point {
+  double right, back, up;
+};
+
+/// The pose of a worked plan, written out anew: turn about the vertical, then tip about the level axis square to the bearing.
+Point in_pot(const RootMassPlan& plan, const WorkedPlan& worked, double block_height_cm, Point p) {
+  const double trunk_right = plan.trunk_base ? in_cm(plan.trunk_base->right) : 0;
+  const double trunk_back = plan.trunk_base ? in_cm(plan.trunk_base->back) : 0;
+  const double trunk_up = plan.trunk_base ? in_cm(plan.trunk_base->up) : block_height_cm;
+  const double turn = worked.turn.value();
+  const double tip = worked.tip.value();
+  const double toward = worked.tip_toward.value();
+  const double x0 = p.right - trunk_right;
+  const double y0 = p.back - trunk_back;
+  const double z0 = p.up - trunk_up;
+  const double x = x0 * std::cos(turn) - y0 * std::sin(turn);
+  const double y = x0 * std::sin(turn) + y0 * std::cos(turn);
+  // Along the bearing and square to it.
+  const double along = x * std::cos(toward) + y * std::sin(toward);
+  const double across = -x * std::sin(toward) + y * std::cos(toward);
+  const double tipped_along = along * std::cos(tip) + z0 * std::sin(tip);
+  const double tipped_up = -along * std::sin(tip) + z0 * std::cos(tip);
+  return {in_cm(worked.right) + tipped_along * std::cos(toward) - across * std::sin(toward),
+          in_cm(worked.back) + tipped_along * std::sin(toward) + across * std::cos(toward), in_cm(worked.trunk_base) + tipped_up};
+}
+
+}  // namespace
+
+TEST_CASE("Fill, root mass under the soil, layers, trunk and stones add up to the pot and its mound", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  int worked_out = 0;
+  for (int i = 0; i < 400; ++i) {
+    RootMassPlan plan = random_plan(random);
+    if (random.chance(0.5)) plan.pot.mound = Mound{depth_cm(random.between(0, 2)), MoundForm::cone};
+    if (random.chance(0.3)) plan.pot.bottom_layer = BottomLayer{depth_cm(random.between(0.2, 1)), {}};
+    if (random.chance(0.3)) plan.pot.top_dressing = depth_cm(0.3);
+    const auto answer = work_out(plan, PlanDetail::live);
+    if (!answer) continue;
+    const WorkedPlan& worked = answer->plans.front();
+    CHECK_THAT(in_ml(worked.kept) + worked.removed_share * in_ml(answer->block_volume), WithinAbs(in_ml(answer->block_volume), 1e-6));
+    if (!worked.fits) continue;
+    ++worked_out;
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    const PotGeometry pot(plan.pot);
+    const double whole = in_ml(pot.volume() + pot.mound_volume());
+    const double parts = in_ml(worked.fill + worked.kept_under_soil + pot.bottom_layer_volume() + pot.top_dressing_volume() + plan.displaced);
+    CHECK_THAT(parts, WithinAbs(whole, 1e-6 * whole));
+    // By slices, which were counted apart: what the pot has left without the root mass, mound and what lies in it aside.
+    double sliced = 0;
+    for (const AreaAtHeight& slice : worked.kept_by_height) sliced += in_cm2(slice.area) * in_cm(pot.filled_depth()) / static_cast<double>(worked.kept_by_height.size());
+    CHECK(sliced <= in_ml(worked.kept_under_soil) + 1e-6 * whole);
+    if (!plan.pot.mound) CHECK_THAT(sliced, WithinAbs(in_ml(worked.kept_under_soil), 1e-6 * whole));
+  }
+  CHECK(worked_out > 100);
+}
+
+TEST_CASE("At one pose more permission never leaves more of the root mass outside the allowed space", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  for (int i = 0; i < 25; ++i) {
+    RootMassPlan plan = random_plan(random);
+    permit_all(plan, 0);
+    if (!check(plan).empty()) continue;
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    double before = fit_at_pose(plan).outside_not_permitted_share;
+    for (int step = 0; step < 4; ++step) {
+      const auto face = static_cast<std::size_t>(random.between(0, 5.99));
+      plan.permission[face] = *plan.permission[face] + length_cm(random.between(0, 3));
+      const double now = fit_at_pose(plan).outside_not_permitted_share;
+      CHECK(now <= before);
+      before = now;
+    }
+    permit_all(plan, 200);
+    CHECK(fit_at_pose(plan).outside_not_permitted_share == 0);
+  }
+}
+
+TEST_CASE("A larger pot never asks for a deeper straight cut at one pose", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  for (int i = 0; i < 60; ++i) {
+    RootMassPlan plan = random_plan(random);
+    plan.pot = straight_pot(random.between(20, 40), random.between(15, 30), random.between(5, 12),
+                            random.chance(0.5) ? Shape::rectangular : Shape::oval);
+    plan.side_clearance = length_cm(1);
+    plan.below_clearance = length_cm(1);
+    plan.pose.trunk_base = plan.pot.depth;
+    plan.pose.right = Length{};
+    plan.pose.back = Length{};
+    if (!check(plan).empty()) continue;
+    const FitAtPose before = fit_at_pose(plan);
+    plan.pot.rim.length = plan.pot.rim.length + length_cm(random.between(0, 5));
+    plan.pot.rim.width = plan.pot.rim.width + length_cm(random.between(0, 5));
+    const FitAtPose after = fit_at_pose(plan);
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    for (const Limitation& now : after.limitations) {
+      const auto same = std::ranges::find(before.limitations, now.direction, &Limitation::direction);
+      REQUIRE(same != before.limitations.end());
+      CHECK(in_cm(now.excess) <= in_cm(same->excess) + 1e-9);
+    }
+    CHECK(after.outside_share <= before.outside_share);
+  }
+}
+
+TEST_CASE("No plan buries the trunk base", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  for (int i = 0; i < 15; ++i) {
+    RootMassPlan plan = random_plan(random);
+    if (random.chance(0.5)) plan.pose.trunk_base = depth_cm(random.between(0, 15));
+    const auto answer = work_out(plan);
+    if (!answer) continue;
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    for (const WorkedPlan& worked : answer->plans)
+      if (worked.fits) CHECK(in_cm(worked.trunk_base) >= in_cm(worked.soil_line) + in_cm(plan.trunk_height_least) - 1e-9);
+  }
+}
+
+TEST_CASE("No plan takes a point that its permission does not let go", "[root_plan][law]") {
+  // Straight rectangular pots, so that the check needs nothing but comparisons.
+  test::RandomPots random(Catch::rngSeed());
+  int looked_at = 0;
+  for (int i = 0; i < 25; ++i) {
+    RootMassPlan plan = random_plan(random);
+    const double length = random.between(12, 34);
+    const double width = random.between(10, 26);
+    const double height = random.between(4, 11);
+    plan.block = BlockBox{BlockForm::box, length_cm(length), length_cm(width), length_cm(height), {}};
+    plan.pot = straight_pot(random.between(24, 40), random.between(18, 30), random.between(6, 12));
+    plan.side_clearance = length_cm(1);
+    plan.below_clearance = length_cm(1);
+    const auto answer = work_out(plan);
+    if (!answer) continue;
+    const double side_right = in_cm(plan.pot.rim.length) / 2 - 1;
+    const double side_back = in_cm(plan.pot.rim.width) / 2 - 1;
+    const double top = in_cm(plan.pot.depth);
+    for (const WorkedPlan& worked : answer->plans) {
+      if (!worked.fits || worked.name != "A") continue;
+      const bool shoulder = in_cm(worked.shoulder) > 0;
+      for (int sample = 0; sample < 4000; ++sample) {
+        const Point p{length * random.between(-0.5, 0.5), width * random.between(-0.5, 0.5), height * random.between(0, 1)};
+        const Point q = in_pot(plan, worked, height, p);
+        const std::array<double, 6> excess{q.right - side_right, -q.right - side_right, q.back - side_back, -q.back - side_back,
+                                           q.up - top - in_cm(worked.shoulder), 1 - q.up};
+        const std::array<double, 6> depth{length / 2 - p.right, length / 2 + p.right, width / 2 - p.back, width / 2 + p.back, height - p.up, p.up};
+        bool removed = false;
+        bool may_go = false;
+        for (const Direction direction : directions) {
+          const auto d = static_cast<std::size_t>(direction);
+          if (excess[d] <= 1e-6) continue;
+          removed = true;
+          // Faces that look along the direction: their outward normal gains on it.
+          for (const Face face : faces) {
+            const auto f = static_cast<std::size_t>(face);
+            constexpr std::array<Point, 6> outward{Point{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
+            const Point tail = in_pot(plan, worked, height, {0, 0, 0});
+            const Point head = in_pot(plan, worked, height, outward[f]);
+            const std::array<double, 6> gain{head.right - tail.right, tail.right - head.right, head.back - tail.back,
+                                             tail.back - head.back,   head.up - tail.up,       tail.up - head.up};
+            if (gain[d] <= 1e-9) continue;
+            may_go = may_go || !plan.permission[f] || depth[f] <= in_cm(*plan.permission[f]) + 1e-3;
+          }
+        }
+        if (!removed) continue;
+        ++looked_at;
+        // With a mound the soil is not level; a shoulder's edge counts by the fill line there.
+        if (!may_go && !shoulder) {
+          FAIL_CHECK("seed " << Catch::rngSeed() << " plan " << i << " point " << p.right << ' ' << p.back << ' ' << p.up);
+          break;
+        }
+      }
+    }
+  }
+  CHECK(looked_at > 500);
+}
+
+TEST_CASE("The coarse answer while dragging is the fine one but for the point set", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  for (int i = 0; i < 20; ++i) {
+    RootMassPlan plan = random_plan(random);
+    // Every face reducible and the tip kept: the ladder then takes the same rungs.
+    for (const Face face : faces) plan.permission[static_cast<std::size_t>(face)].reset();
+    plan.tip_least = plan.pose.tip;
+    const auto fine = work_out(plan);
+    const auto coarse = work_out(plan, PlanDetail::live);
+    REQUIRE(fine.ok() == coarse.ok());
+    if (!fine) continue;
+    const WorkedPlan& a = fine->plans.front();
+    const WorkedPlan& b = coarse->plans.front();
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    CHECK(a.fits == b.fits);
+    CHECK(a.rungs == b.rungs);
+    CHECK_THAT(b.removed_share, WithinAbs(a.removed_share, 0.02));
+    CHECK_THAT(in_cm(b.trunk_base), WithinAbs(in_cm(a.trunk_base), 0.1));
+  }
+}
