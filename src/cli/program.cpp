@@ -31,7 +31,7 @@ bool is_file_trouble(const Problem& problem) {
 
 Exit refuse(const Problems& problems, std::ostream& err) {
   for (const Problem& problem : problems) {
-    const std::string place = place_text(problem.where);
+    const std::string place = place_text(problem);
     err << place << (place.empty() ? "" : ": ") << sentence(problem) << '\n';
   }
   return std::ranges::any_of(problems, is_file_trouble) ? Exit::file_trouble : Exit::input_refused;

@@ -23,8 +23,8 @@ class GrainChecker {
       not_negative(grain_.water_absorption->value(), "component.absorption-negative", "/water_absorption", "ratio");
     if (grain_.cation_exchange)
       not_negative(grain_.cation_exchange->value(), "component.cec-negative", "/cec_meq_100g", "cec_meq_100g");
-    if (problems_.empty()) order();
-    if (problems_.empty()) absorption();
+    order();
+    absorption();
     return std::move(problems_);
   }
 
@@ -48,27 +48,40 @@ class GrainChecker {
     if (grain_.skeletal_density) positive(in_g_l(*grain_.skeletal_density), "/skeletal_density_g_l");
   }
 
+  // A figure that is out of its own range was told; no other is held against it.
+  static std::optional<double> sound(double density_g_l) {
+    return std::isfinite(density_g_l) && density_g_l > 0 ? std::optional(density_g_l) : std::nullopt;
+  }
+  [[nodiscard]] std::optional<double> dry_bulk_g_l() const {
+    const double moisture = grain_.bulk_moisture.value();
+    return std::isfinite(moisture) && moisture >= 0 ? sound(in_g_l(dry_bulk_density(grain_))) : std::nullopt;
+  }
+  [[nodiscard]] std::optional<double> particle_g_l() const {
+    return grain_.particle_density ? sound(in_g_l(*grain_.particle_density)) : std::nullopt;
+  }
+  [[nodiscard]] std::optional<double> skeletal_g_l() const {
+    return grain_.skeletal_density ? sound(in_g_l(*grain_.skeletal_density)) : std::nullopt;
+  }
+
   void order() {
-    const double bulk_g_l = in_g_l(dry_bulk_density(grain_));
-    if (grain_.particle_density) {
-      const double particle_g_l = in_g_l(*grain_.particle_density);
-      if (bulk_g_l >= particle_g_l)
-        report("component.bulk-above-particle", "/bulk_density_g_l", {{"bulk_g_l", bulk_g_l}, {"particle_g_l", particle_g_l}});
-      if (grain_.skeletal_density && particle_g_l > in_g_l(*grain_.skeletal_density) * (1 + rounding))
-        report("component.particle-above-skeletal", "/particle_density_g_l",
-               {{"particle_g_l", particle_g_l}, {"skeletal_g_l", in_g_l(*grain_.skeletal_density)}});
-    } else if (grain_.skeletal_density && bulk_g_l >= in_g_l(*grain_.skeletal_density)) {
-      report("component.bulk-above-skeletal", "/bulk_density_g_l",
-             {{"bulk_g_l", bulk_g_l}, {"skeletal_g_l", in_g_l(*grain_.skeletal_density)}});
-    }
+    const auto bulk = dry_bulk_g_l(), particle = particle_g_l(), skeletal = skeletal_g_l();
+    if (bulk && particle && *bulk >= *particle)
+      report("component.bulk-above-particle", "/bulk_density_g_l", {{"bulk_g_l", *bulk}, {"particle_g_l", *particle}});
+    if (particle && skeletal && *particle > *skeletal * (1 + rounding))
+      report("component.particle-above-skeletal", "/particle_density_g_l", {{"particle_g_l", *particle}, {"skeletal_g_l", *skeletal}});
+    if (bulk && skeletal && !grain_.particle_density && *bulk >= *skeletal)
+      report("component.bulk-above-skeletal", "/bulk_density_g_l", {{"bulk_g_l", *bulk}, {"skeletal_g_l", *skeletal}});
   }
 
   /// Water taken up per volume of grain cannot exceed the grain's pores; where those are unknown, not the grain itself.
   void absorption() {
-    if (!grain_.water_absorption || !grain_.particle_density) return;
-    const double water = grain_.water_absorption->value() * in_g_l(*grain_.particle_density) / 1000;
-    const double pores = grain_.skeletal_density ? 1 - *grain_.particle_density / ParticleDensity(grain_.skeletal_density->quantity()) : 1;
-    const bool too_much = grain_.skeletal_density ? water > pores + rounding : water >= 1;
+    const auto particle = particle_g_l(), skeletal = skeletal_g_l();
+    if (!grain_.water_absorption || !particle) return;
+    const double ratio = grain_.water_absorption->value();
+    if (!(std::isfinite(ratio) && ratio >= 0) || (skeletal && *particle > *skeletal)) return;
+    const double water = ratio * *particle / 1000;
+    const double pores = skeletal ? 1 - *particle / *skeletal : 1;
+    const bool too_much = skeletal ? water > pores + rounding : water >= 1;
     if (too_much) report("component.absorption-above-pores", "/water_absorption", {{"water_percent", water * 100}, {"pores_percent", pores * 100}});
   }
 
@@ -87,7 +100,7 @@ class GradingChecker {
       point(grading_.points[i]);
       if (i > 0) neighbours(grading_.points[i - 1], grading_.points[i]);
     }
-    if (problems_.empty()) ends();
+    if (!grading_.points.empty()) ends();
     return std::move(problems_);
   }
 
@@ -117,7 +130,7 @@ class GradingChecker {
     const double coarsest_mm = in_mm(grading_.points.back().aperture);
     if (grading_.pan_size) {
       const double mm = in_mm(*grading_.pan_size);
-      if (!(mm > 0 && mm <= finest_mm)) report("grading.pan-size-range", "/pan_size_mm", {{"size_mm", mm}, {"finest_mm", finest_mm}});
+      if (!(mm > 0 && (mm <= finest_mm || !(finest_mm > 0)))) report("grading.pan-size-range", "/pan_size_mm", {{"size_mm", mm}, {"finest_mm", finest_mm}});
     }
     if (grading_.top_size) {
       const double mm = in_mm(*grading_.top_size);

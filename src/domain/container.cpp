@@ -106,6 +106,7 @@ void check_table(Findings& findings, const Container& container) {
   if (std::abs(in_cm(areas.front().height)) > 1e-9) {
     findings.add("container.profile-not-from-floor", "/areas/0/height_cm", {{"height_cm", in_cm(areas.front().height)}});
   }
+  Depth highest{};
   for (std::size_t i = 0; i < areas.size(); ++i) {
     const std::string row = "/areas/" + std::to_string(i);
     const double area = in_cm2(areas[i].area);
@@ -115,9 +116,11 @@ void check_table(Findings& findings, const Container& container) {
     } else if (area > in_cm(largest_length) * in_cm(largest_length)) {
       findings.add("container.area-too-large", row + "/area_cm2", {{"area_cm2", area}});
     }
-    if (i > 0 && !(areas[i].height > areas[i - 1].height)) {
+    if (i > 0 && !(areas[i].height > highest)) {
       findings.add("container.profile-not-rising", row + "/height_cm",
-                   {{"height_cm", in_cm(areas[i].height)}, {"before_cm", in_cm(areas[i - 1].height)}});
+                   {{"height_cm", in_cm(areas[i].height)}, {"before_cm", in_cm(highest)}});
+    } else {
+      highest = areas[i].height;
     }
   }
   if (in_cm(areas.back().height) < in_cm(container.depth) - 1e-9) {
@@ -161,7 +164,7 @@ void check_walls(Findings& findings, const Container& container) {
     }
   }
   const bool fillet = findings.not_negative(container.fillet_radius, "/fillet_radius_cm");
-  if (fillet && sections && has_floor_edge(container.shape) && container.fillet_radius > fillet_limit(container)) {
+  if (fillet && sections && in_cm(container.depth) > 0 && has_floor_edge(container.shape) && container.fillet_radius > fillet_limit(container)) {
     findings.add("container.fillet-too-large", "/fillet_radius_cm",
                  {{"radius_cm", in_cm(container.fillet_radius)}, {"limit_cm", in_cm(fillet_limit(container))}});
   }

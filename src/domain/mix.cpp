@@ -37,12 +37,12 @@ Problems check(const RetentionConstants& constants) {
 Problems check(const Mix& mix) {
   Problems problems;
   if (mix.components.empty()) problems.push_back({"mix.no-components", Place{{}, {}, {}, "/components"}, {}});
-  double parts = 0;
+  bool some_parts = false;
   for (std::size_t i = 0; i < mix.components.size(); ++i) {
     append(problems, under(check(mix.components[i]), "/components/" + std::to_string(i)));
-    parts += mix.components[i].parts.value();
+    some_parts = some_parts || mix.components[i].parts.value() != 0;
   }
-  if (problems.empty() && !(parts > 0)) problems.push_back({"mix.no-parts", Place{{}, {}, {}, "/components"}, {}});
+  if (!mix.components.empty() && !some_parts) problems.push_back({"mix.no-parts", Place{{}, {}, {}, "/components"}, {}});
   append(problems, under(check(mix.water), "/water"));
   check_lost_share(problems, "mix.settling-range", "/settling", mix.settling.value());
   check_lost_share(problems, "mix.spill-range", "/spill", mix.spill.value());

@@ -30,13 +30,16 @@ class Checker {
     if (test_.rows.empty()) report("sieve-test.no-rows", "/retained");
     for (std::size_t i = 0; i < test_.rows.size(); ++i) {
       aperture(i);
+      const std::size_t told = problems_.size();
       fraction(test_.rows[i].retained, test_.rows[i].crumbs, row_keys(i));
+      sums_stand_ = sums_stand_ && problems_.size() == told;
     }
+    const std::size_t told = problems_.size();
     fraction(test_.pan, test_.pan_crumbs, pan_keys());
     if (saw_mass_ && saw_volume_) report("sieve-test.mixed-measures", "/retained");
     sample();
+    if (sums_stand_ && problems_.size() == told) balance();
     grain();
-    if (problems_.empty()) balance();
     return std::move(problems_);
   }
 
@@ -49,10 +52,9 @@ class Checker {
     const double mm = in_mm(test_.rows[i].aperture);
     const std::string pointer = "/retained/" + std::to_string(i) + "/aperture_mm";
     if (!std::isfinite(mm) || mm <= 0) return report("sieve-test.aperture-not-positive", pointer, {{"aperture_mm", mm}});
-    if (i == 0) return;
-    const double above_mm = in_mm(test_.rows[i - 1].aperture);
-    if (mm == above_mm) report("sieve-test.aperture-repeated", pointer, {{"aperture_mm", mm}});
-    if (mm > above_mm) report("sieve-test.aperture-not-falling", pointer, {{"aperture_mm", mm}, {"above_mm", above_mm}});
+    if (above_mm_ && mm == *above_mm_) report("sieve-test.aperture-repeated", pointer, {{"aperture_mm", mm}});
+    if (above_mm_ && mm > *above_mm_) report("sieve-test.aperture-not-falling", pointer, {{"aperture_mm", mm}, {"above_mm", *above_mm_}});
+    above_mm_ = mm;
   }
 
   void mass(Mass value, const std::string& pointer) {
@@ -88,6 +90,8 @@ class Checker {
     if (!std::isfinite(value) || value <= 0) report(code, pointer, {{key, value}});
   }
 
+  static bool sound(double density_g_l) { return std::isfinite(density_g_l) && density_g_l > 0; }
+
   void sample() {
     if (test_.dry_mass) positive(in_g(*test_.dry_mass), "sieve-test.sample-not-positive", "/dry_mass_g", "mass_g");
     if (test_.washed_dry_mass) {
@@ -112,7 +116,8 @@ class Checker {
     const char* code = "sieve-test.density-not-positive";
     if (test_.particle_density) positive(in_g_l(*test_.particle_density), code, "/particle_density_g_l", "density_g_l");
     if (test_.bulk_density) positive(in_g_l(*test_.bulk_density), code, "/bulk_density_g_l", "density_g_l");
-    if (test_.particle_density && test_.bulk_density && in_g_l(*test_.bulk_density) > in_g_l(*test_.particle_density)) {
+    if (test_.particle_density && test_.bulk_density && sound(in_g_l(*test_.bulk_density)) &&
+        sound(in_g_l(*test_.particle_density)) && in_g_l(*test_.bulk_density) >= in_g_l(*test_.particle_density)) {
       report("sieve-test.bulk-above-particle", "/bulk_density_g_l",
              {{"bulk_g_l", in_g_l(*test_.bulk_density)}, {"particle_g_l", in_g_l(*test_.particle_density)}});
     }
@@ -132,6 +137,8 @@ class Checker {
 
   const SieveTest& test_;
   Problems problems_;
+  std::optional<double> above_mm_;  ///< the last opening that is one
+  bool sums_stand_ = true;          ///< no fraction measured was at fault
   bool saw_mass_ = false;
   bool saw_volume_ = false;
   double recovered_g_ = 0;

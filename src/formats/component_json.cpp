@@ -20,12 +20,13 @@ std::string joined(const std::vector<std::string>& names) {
 struct WrittenPoint {
   double aperture_mm;
   double passing_percent;
+  std::size_t row;
 };
 
-/// The points as written; empty when one of them could not be read.
-std::optional<std::vector<WrittenPoint>> written_points(JsonObject& component, Problems& problems) {
+/// The points that could be read.
+std::vector<WrittenPoint> written_points(JsonObject& component, Problems& problems) {
   const auto* items = component.array("grading");
-  if (items == nullptr) return std::nullopt;
+  if (items == nullptr) return {};
   const std::string pointer = component.at("grading");
   if (items->empty()) component.report("grading.empty", pointer);
   std::vector<WrittenPoint> points;
@@ -38,9 +39,8 @@ std::optional<std::vector<WrittenPoint>> written_points(JsonObject& component, P
     if (*passing < -slack_percent || *passing > 100 + slack_percent)
       component.report("grading.passing-out-of-range", point.at("passing"), {{"percent", *passing}});
     else
-      points.push_back({*aperture, *passing});
+      points.push_back({*aperture, *passing, i});
   }
-  if (points.empty() || points.size() != items->size()) return std::nullopt;
   return points;
 }
 
@@ -50,7 +50,7 @@ bool put_in_order(std::vector<WrittenPoint>& points, JsonObject& component) {
   for (std::size_t i = 1; i < points.size(); ++i) {
     const double before = points[i - 1].aperture_mm, here = points[i].aperture_mm;
     if (falling ? here < before : here > before) continue;
-    component.report("grading.aperture-order", below(below(component.at("grading"), std::to_string(i)), "aperture_mm"),
+    component.report("grading.aperture-order", below(below(component.at("grading"), std::to_string(points[i].row)), "aperture_mm"),
                      {{"aperture_mm", here}, {"before_mm", before}});
     return false;
   }
@@ -60,16 +60,16 @@ bool put_in_order(std::vector<WrittenPoint>& points, JsonObject& component) {
 
 std::optional<Grading> read_grading(JsonObject& component, const std::string& name, Problems& problems, Notes& notes) {
   auto points = written_points(component, problems);
-  if (!points || !put_in_order(*points, component)) return std::nullopt;
+  if (points.empty() || !put_in_order(points, component)) return std::nullopt;
   double low = 0, high = 100;
-  for (const WrittenPoint& point : *points) {
+  for (const WrittenPoint& point : points) {
     low = std::min(low, point.passing_percent);
     high = std::max(high, point.passing_percent);
   }
   if (low < 0 || high > 100)
     notes.push_back({"grading.passing-rescaled", Level::note, name, {{"low_percent", low}, {"high_percent", high}}});
   Grading grading;
-  for (const WrittenPoint& point : *points)
+  for (const WrittenPoint& point : points)
     grading.points.push_back({aperture_mm(point.aperture_mm), passing_percent((point.passing_percent - low) / (high - low) * 100)});
   return grading;
 }
@@ -168,7 +168,11 @@ std::optional<Component> read_component(JsonObject& object, PartsKey parts, cons
   } else if (size) {
     component.sizes = SingleSize{aperture_mm(*size)};
   }
-  if (problems.size() == problems_before) append(problems, under(check(component), object.pointer()));
+  std::vector<std::string> unread;
+  if (!grading && !size)
+    for (const char* key : {"grading", "class_mm", "pan_size_mm", "top_size_mm"}) unread.push_back(object.at(key));
+  if (!has_bulk_density) unread.push_back(object.at("bulk_density_g_l"));
+  append(problems, beyond_told(under(check(component), object.pointer()), problems, problems_before, unread));
   if (problems.size() != problems_before) return std::nullopt;
   return component;
 }

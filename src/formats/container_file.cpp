@@ -33,8 +33,9 @@ class Reader {
 
   Container read() {
     if (const auto name = object_.text("name")) container_.name = *name;
-    read_shape();
-    if (container_.shape == Shape::profile)
+    if (!read_shape())
+      leave_sections_unread();
+    else if (container_.shape == Shape::profile)
       read_profile();
     else
       read_sections();
@@ -46,15 +47,34 @@ class Reader {
     return std::move(container_);
   }
 
+  /// Places whose gap the faults told so far don't show.
+  [[nodiscard]] const std::vector<std::string>& unread() const { return unread_; }
+  /// Whether every row of a profile could be read.
+  [[nodiscard]] bool table_whole() const { return table_whole_; }
+
  private:
-  void read_shape() {
+  bool read_shape() {
     const auto text = object_.required_text("shape");
-    if (!text) return;
+    if (!text) return false;
     const auto* found = std::ranges::find(shape_names, *text, &ShapeName::name);
     if (found == shape_names.end())
       object_.report("container.unknown-shape", object_.at("shape"), {{"shape", *text}});
     else
       container_.shape = found->shape;
+    return found != shape_names.end();
+  }
+
+  /// Which keys a section has hangs on the shape; without it nothing there can be called wrong.
+  void leave_sections_unread() {
+    for (const char* key : {"rim", "middle", "base", "areas", "exponent"}) {
+      object_.take(key);
+      unread_.push_back(object_.at(key));
+    }
+    for (const char* key : {"corner_radius_cm", "fillet_radius_cm"}) unread_.push_back(object_.at(key));
+    if (const auto depth = object_.number("depth_cm"))
+      container_.depth = depth_cm(*depth);
+    else
+      unread_.push_back(object_.at("depth_cm"));
   }
 
   std::optional<Section> read_section(const char* key, bool required) {
@@ -85,14 +105,16 @@ class Reader {
     }
     if (container_.shape == Shape::superellipse) take_exponent(section);
     section.finish();
-    if (!length || !width) return std::nullopt;
-    return Section{length_cm(*length), length_cm(*width)};
+    // An unread length stays 0: the checks then ask nothing of the section but that length.
+    return Section{length_cm(length.value_or(0)), length_cm(width.value_or(0))};
   }
 
   /// The exponent may stand beside the shape or in a section; all that are written must agree, for there is one.
   void take_exponent(JsonObject& object) {
+    if (object.has("exponent")) unread_.push_back(object_.at("exponent"));
     const auto exponent = object.number("exponent");
     if (!exponent) return;
+    unread_.pop_back();
     if (container_.exponent && *container_.exponent != *exponent)
       object.report("container.exponents-differ", object.at("exponent"),
                     {{"exponent", *exponent}, {"other", *container_.exponent}});
@@ -100,12 +122,11 @@ class Reader {
   }
 
   void read_sections() {
-    const std::size_t problems_before = problems_.size();
     if (container_.shape == Shape::superellipse) take_exponent(object_);
     if (const auto rim = read_section("rim", true)) container_.rim = *rim;
     if (container_.shape != Shape::bowl) container_.base = read_section("base", false);
     if (container_.shape == Shape::drum) container_.middle = read_section("middle", true);
-    if (container_.shape == Shape::superellipse && !container_.exponent && problems_.size() == problems_before)
+    if (container_.shape == Shape::superellipse && !container_.exponent && unread_.empty())
       object_.report("key.missing", object_.pointer(), {{"key", std::string("exponent")}});
     if (const auto depth = object_.required_number("depth_cm")) container_.depth = depth_cm(*depth);
   }
@@ -117,12 +138,17 @@ class Reader {
         const auto height = item.required_number("height_cm");
         const auto area = item.required_number("area_cm2");
         item.finish();
-        if (height && area) container_.areas.push_back({depth_cm(*height), area_cm2(*area)});
+        if (!height || !area) table_whole_ = false;
+        container_.areas.push_back({depth_cm(height.value_or(0)), area_cm2(area.value_or(0))});
       }
       if (items->empty()) object_.report("container.no-areas", object_.at("areas"));
     }
     if (!container_.areas.empty()) container_.depth = container_.areas.back().height;
-    if (const auto depth = object_.number("depth_cm")) container_.depth = depth_cm(*depth);
+    const auto depth = object_.number("depth_cm");
+    if (depth) container_.depth = depth_cm(*depth);
+    // The depth and all that is held against it hang on the highest row.
+    if (!depth && (!table_whole_ || container_.areas.empty()))
+      for (const char* key : {"depth_cm", "freeboard_cm", "bottom_layer", "top_dressing"}) unread_.push_back(object_.at(key));
   }
 
   void read_lengths() {
@@ -191,22 +217,26 @@ class Reader {
   Problems& problems_;
   Notes& notes_;
   Container container_;
+  std::vector<std::string> unread_;
+  bool table_whole_ = true;
 };
 
 }  // namespace
 
 Container read_container_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes) {
   const std::size_t problems_before = problems.size();
-  Container container = Reader(object, sources, problems, notes).read();
-  // A length that could not be read would make the pot look flat or closed.
-  if (object.is_object() && problems.size() == problems_before) append(problems, under(check(container), object.pointer()));
+  Reader reader(object, sources, problems, notes);
+  Container container = reader.read();
+  Problems found = check(container);
+  if (!reader.table_whole()) std::erase_if(found, [](const Problem& problem) { return problem.code == "container.profile-below-rim"; });
+  append(problems, beyond_told(under(std::move(found), object.pointer()), problems, problems_before, reader.unread()));
   return container;
 }
 
 Result<ContainerFile> read_container(std::string_view text, std::string file_name, const ComponentSources& sources) {
-  const Result<JsonValue> root = parse_json(text);
-  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
+  const Result<JsonValue> root = parse_json(text, problems);
+  if (!root) return placed_in(root.problems(), file_name);
   ContainerFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/container/1");

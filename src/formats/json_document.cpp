@@ -1,5 +1,6 @@
 #include "json_document.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -18,18 +19,18 @@ constexpr std::size_t deepest_nesting = 64;
 /// A file of zeros and commas would swell to many times its size.
 constexpr std::size_t most_values = 200'000;
 
-int decimals_of(const std::string& token) {
-  // The parser hands the token out with the locale's decimal mark.
-  const auto point = token.find_first_of(".,");
-  if (point == std::string::npos) return 0;
-  const auto end = token.find_first_of("eE", point);
-  return static_cast<int>((end == std::string::npos ? token.size() : end) - point - 1);
+/// True for a number that is written as other than zero.
+bool has_digit_beyond_zero(std::string_view token) {
+  return token.substr(0, token.find_first_of("eE")).find_first_of("123456789") != std::string_view::npos;
 }
 
 /// Builds our tree from the parser's events, because the parser's own tree forgets duplicate keys and written decimals.
 class Builder : public nlohmann::json_sax<Json> {
  public:
-  Builder(std::string_view text, Problems& problems) : text_(text), problems_(problems) {}
+  explicit Builder(std::string_view text) : text_(text) {}
+
+  /// Told before the parser stopped; those that did not stop it leave a usable tree.
+  Problems problems;
 
   JsonValue root;
 
@@ -47,7 +48,7 @@ class Builder : public nlohmann::json_sax<Json> {
     JsonValue item;
     item.kind = JsonValue::Kind::text;
     item.text = std::move(value);
-    if (item.text.find('\0') != std::string::npos) problems_.push_back({"text.nul", {{}, {}, {}, here()}, {}});
+    if (item.text.find('\0') != std::string::npos) problems.push_back({"text.nul", in_document(), {}});
     return add(std::move(item));
   }
   bool binary(binary_t&) override { return false; }
@@ -59,17 +60,20 @@ class Builder : public nlohmann::json_sax<Json> {
   bool key(string_t& name) override {
     Frame& frame = open_.back();
     frame.key = name;
-    if (frame.value.members.contains(name)) problems_.push_back({"key.duplicate", {{}, {}, {}, here()}, {{"key", name}}});
+    if (frame.value.members.contains(name)) problems.push_back({"key.duplicate", in_document(), {{"key", name}}});
     return true;
   }
 
   bool parse_error(std::size_t position, const std::string& token, const Json::exception& error) override {
-    Place place = place_at(text_, position == 0 ? 0 : position - 1);
+    const std::size_t offset = std::min(position == 0 ? 0 : position - 1, text_.size());
     constexpr int out_of_range_number = 406;
     if (error.id == out_of_range_number)
-      problems_.push_back({"number.too-large", place, {{"text", token}}});
+      problems.push_back({"number.too-large", place_at(text_, offset), {{"text", token}}});
+    else if (trimmed(text_.substr(offset)).empty())
+      problems.push_back({"json.ends-early", place_at(text_, offset), {}});
     else
-      problems_.push_back({"json.syntax", place, {{"text", token.substr(0, 40)}}});
+      // The parser's token may be the last good one and more; the place is what is certain.
+      problems.push_back({"json.syntax", place_at(text_, offset), {{"text", line_from(offset)}}});
     return false;
   }
 
@@ -81,10 +85,29 @@ class Builder : public nlohmann::json_sax<Json> {
 
   bool measured(double value, const std::string& token) {
     if (const auto code = beyond_measure(value); !code.empty())
-      problems_.push_back({std::string(code), {{}, {}, {}, here()}, {{"text", token}}});
-    return add_number(value, decimals_of(token));
+      problems.push_back({std::string(code), in_document(), {{"text", token}}});
+    else if (value == 0 && has_digit_beyond_zero(token))
+      problems.push_back({"number.too-small", in_document(), {{"text", token}}});
+    return add_number(value, written_decimals(token));
   }
 
+  /// The rest of the line, cut to what a message can carry; never inside a sign of several bytes.
+  [[nodiscard]] std::string line_from(std::size_t offset) const {
+    std::string_view rest = text_.substr(offset, text_.find_first_of("\r\n", offset) - offset);
+    constexpr std::size_t most = 40;
+    if (rest.size() > most) {
+      std::size_t end = most;
+      while ((static_cast<unsigned char>(rest[end]) & 0xC0U) == 0x80U) --end;
+      rest = rest.substr(0, end);
+    }
+    return std::string(rest);
+  }
+
+  Place in_document() const {
+    Place place;
+    place.pointer = here();
+    return place;
+  }
   std::string here() const {
     std::string pointer;
     for (const Frame& frame : open_)
@@ -94,7 +117,7 @@ class Builder : public nlohmann::json_sax<Json> {
 
   bool add(JsonValue item) {
     if (++values_ > most_values) {
-      problems_.push_back({"json.too-many-values", {}, {{"limit", static_cast<double>(most_values)}}});
+      problems.push_back({"json.too-many-values", in_document(), {{"limit", static_cast<double>(most_values)}}});
       return false;
     }
     if (open_.empty())
@@ -114,7 +137,7 @@ class Builder : public nlohmann::json_sax<Json> {
   }
   bool open(JsonValue::Kind kind) {
     if (open_.size() >= deepest_nesting) {
-      problems_.push_back({"json.too-deep", {}, {{"limit", static_cast<double>(deepest_nesting)}}});
+      problems.push_back({"json.too-deep", in_document(), {{"limit", static_cast<double>(deepest_nesting)}}});
       return false;
     }
     open_.emplace_back().value.kind = kind;
@@ -127,22 +150,51 @@ class Builder : public nlohmann::json_sax<Json> {
   }
 
   std::string_view text_;
-  Problems& problems_;
   std::vector<Frame> open_;
   std::size_t values_ = 0;
 };
 
 }  // namespace
 
-Result<JsonValue> parse_json(std::string_view text) {
+Result<JsonValue> parse_json(std::string_view text, Problems& beside) {
   if (Problems problems = check_text(text); !problems.empty()) return problems;
   text = without_byte_order_mark(text);
-  Problems problems;
-  Builder builder(text, problems);
-  const bool whole = Json::sax_parse(text.begin(), text.end(), &builder);
-  if (!problems.empty()) return problems;
-  if (!whole) return Problem{"json.syntax", {}, {}};
+  Builder builder(text);
+  if (!Json::sax_parse(text.begin(), text.end(), &builder)) return std::move(builder.problems);
+  append(beside, std::move(builder.problems));
   return std::move(builder.root);
+}
+
+Result<JsonValue> parse_json(std::string_view text) {
+  Problems beside;
+  Result<JsonValue> root = parse_json(text, beside);
+  if (root && !beside.empty()) return beside;
+  return root;
+}
+
+Problems beyond_told(Problems found, const Problems& told, std::size_t from, const std::vector<std::string>& unread) {
+  std::set<std::string> places, trees(unread.begin(), unread.end());
+  for (std::size_t i = from; i < told.size(); ++i) {
+    const Problem& fault = told[i];
+    if (fault.where.file) continue;
+    const auto key = fault.facts.find("key");
+    if (fault.code == "key.missing" && key != fault.facts.end())
+      trees.insert(below(fault.where.pointer, std::get<std::string>(key->second)));
+    else if (fault.code == "value.wrong-kind")
+      trees.insert(fault.where.pointer);
+    else
+      places.insert(fault.where.pointer);
+  }
+  std::erase_if(found, [&](const Problem& problem) {
+    std::string pointer = problem.where.pointer;
+    if (places.contains(pointer)) return true;
+    while (!trees.contains(pointer)) {
+      if (pointer.empty()) return false;
+      pointer.erase(pointer.rfind('/'));
+    }
+    return true;
+  });
+  return found;
 }
 
 std::string below(const std::string& pointer, const std::string& key) {
@@ -160,7 +212,10 @@ std::string below(const std::string& pointer, const std::string& key) {
 
 JsonObject::JsonObject(const JsonValue& value, std::string pointer, Problems& problems)
     : value_(value), pointer_(std::move(pointer)), problems_(problems) {
-  if (value.kind != JsonValue::Kind::object) report("value.wrong-kind", pointer_, {{"expected", std::string("object")}});
+  if (is_object()) return;
+  Place place;
+  place.pointer = pointer_;
+  problems_.push_back({"value.wrong-kind", std::move(place), {{"expected", std::string("object")}}});
 }
 
 bool JsonObject::has(const std::string& key) const { return value_.members.contains(key); }
@@ -199,7 +254,7 @@ const std::vector<JsonValue>* JsonObject::array(const std::string& key) {
 }
 
 bool JsonObject::required(const std::string& key) {
-  if (has(key) || value_.kind != JsonValue::Kind::object) return true;
+  if (has(key)) return true;
   report("key.missing", pointer_, {{"key", key}});
   return false;
 }
@@ -227,6 +282,7 @@ void JsonObject::finish() {
 }
 
 void JsonObject::report(const std::string& code, const std::string& pointer, Facts facts) {
+  if (!is_object()) return;
   Place place;
   place.pointer = pointer;
   problems_.push_back({code, std::move(place), std::move(facts)});

@@ -2,6 +2,7 @@
 // The strict door for JSON: duplicate keys, numbers beyond double, deep nesting and bad text are refused with their place; a
 // reader takes the keys it knows from a JsonObject and the rest is refused by name.
 
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <set>
@@ -19,14 +20,23 @@ struct JsonValue {
   Kind kind = Kind::null;
   bool boolean = false;
   double number = 0;
-  int decimals = 0;  ///< digits written after the point of a number
+  int decimals = 0;  ///< as written_decimals counts them
   std::string text;
   std::vector<JsonValue> items;
   std::map<std::string, JsonValue> members;
 };
 
-/// Errors: those of check_text, json.syntax, json.too-deep, key.duplicate, number.too-large.
+/// The document, and in `beside` the faults that leave it readable: key.duplicate (the last one counts), text.nul. Errors: those of
+/// check_text, json.syntax, json.ends-early, json.too-deep, json.too-many-values, number.too-large, number.too-small.
+[[nodiscard]] Result<JsonValue> parse_json(std::string_view text, Problems& beside);
+
+/// The same where every fault refuses the document.
 [[nodiscard]] Result<JsonValue> parse_json(std::string_view text);
+
+/// Those of `found`, by the domain's checks of a record just read, that the faults told from `told[from]` on don't explain: what could
+/// not be read left a gap in the record. A gap is the place of a fault, a missing key, all below a value of the wrong kind, and all
+/// at or below `unread`.
+[[nodiscard]] Problems beyond_told(Problems found, const Problems& told, std::size_t from = 0, const std::vector<std::string>& unread = {});
 
 /// `pointer` with `key` below it, escaped as RFC 6901 asks.
 [[nodiscard]] std::string below(const std::string& pointer, const std::string& key);
@@ -34,7 +44,8 @@ struct JsonValue {
 /// Reads one object: takes what is asked for, collects every problem, and `finish()` refuses the keys nobody asked for.
 class JsonObject {
  public:
-  /// Reports value.wrong-kind if `value` is no object. Both references must outlive this.
+  /// Reports value.wrong-kind if `value` is no object, and from then on nothing: all else would follow from it. Both references must
+  /// outlive this.
   JsonObject(const JsonValue& value, std::string pointer, Problems& problems);
 
   [[nodiscard]] bool is_object() const { return value_.kind == JsonValue::Kind::object; }

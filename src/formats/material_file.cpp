@@ -81,9 +81,9 @@ void read_figures(JsonObject& root, Material& material, Problems& problems) {
 }  // namespace
 
 Result<Material> read_material(std::string_view text, std::string file_name) {
-  const Result<JsonValue> root = parse_json(text);
-  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
+  const Result<JsonValue> root = parse_json(text, problems);
+  if (!root) return placed_in(root.problems(), file_name);
   Material material;
   JsonObject object(*root, "", problems);
   object.format("gritwright/material/1");
@@ -98,15 +98,15 @@ Result<Material> read_material(std::string_view text, std::string file_name) {
     }
   read_figures(object, material, problems);
   object.finish();
-  if (problems.empty()) append(problems, check(material));
+  append(problems, beyond_told(check(material), problems));
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return material;
 }
 
 Result<std::vector<Reference>> read_references(std::string_view text, std::string file_name) {
-  const Result<JsonValue> root = parse_json(text);
-  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
+  const Result<JsonValue> root = parse_json(text, problems);
+  if (!root) return placed_in(root.problems(), file_name);
   std::vector<Reference> references;
   JsonObject object(*root, "", problems);
   object.format("gritwright/references/1");

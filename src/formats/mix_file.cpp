@@ -1,5 +1,6 @@
 #include "gritwright/formats/mix_file.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <utility>
 
@@ -28,15 +29,22 @@ void read_water(JsonObject& mix, RetentionConstants& constants, Problems& proble
   water.finish();
 }
 
-/// What the domain finds beyond the components, which were checked one by one as they were read.
+/// What the domain finds beyond the components, which were checked one by one as they were read; where one of those is missing, what
+/// concerns all of them was told as well.
 Problems check_beyond_components(const Mix& mix, bool whole) {
-  Problems kept;
-  for (Problem& problem : check(mix)) {
+  Problems found = check(mix);
+  std::erase_if(found, [&](const Problem& problem) {
     const std::string& pointer = problem.where.pointer;
-    if (pointer.starts_with("/components/") || (pointer == "/components" && !whole)) continue;
-    kept.push_back(std::move(problem));
-  }
-  return kept;
+    return pointer.starts_with("/components/") || (pointer == "/components" && !whole);
+  });
+  return found;
+}
+
+bool all_parts_are_zero(const std::vector<JsonValue>& components) {
+  return std::ranges::all_of(components, [](const JsonValue& component) {
+    const auto parts = component.members.find("parts");
+    return parts != component.members.end() && parts->second.kind == JsonValue::Kind::number && parts->second.number == 0;
+  });
 }
 
 }  // namespace
@@ -45,6 +53,7 @@ Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Proble
                      std::vector<std::optional<SieveTest>>* sieve_tests) {
   const std::size_t problems_before = problems.size();
   Mix mix;
+  bool whole = false;
   if (const auto name = object.text("name")) mix.name = *name;
   if (const auto* components = object.required_array("components")) {
     for (std::size_t i = 0; i < components->size(); ++i) {
@@ -55,19 +64,20 @@ Mix read_mix_members(JsonObject& object, const ComponentSources& sources, Proble
       if (sieve_tests != nullptr) sieve_tests->push_back(std::move(test));
       item.finish();
     }
+    whole = mix.components.size() == components->size();
+    if (!whole && all_parts_are_zero(*components)) object.report("mix.no-parts", object.at("components"));
   }
   read_water(object, mix.water, problems);
   mix.settling = Settling(object.number("settling").value_or(0));
   mix.spill = Spill(object.number("spill").value_or(0));
-  append(problems, under(check_beyond_components(mix, object.is_object() && problems.size() == problems_before), object.pointer()));
+  append(problems, beyond_told(under(check_beyond_components(mix, whole), object.pointer()), problems, problems_before));
   return mix;
 }
 
 Result<MixFile> read_mix(std::string_view text, std::string file_name, const ComponentSources& sources) {
-  const Result<JsonValue> root = parse_json(text);
-  if (!root) return placed_in(root.problems(), file_name);
-
   Problems problems;
+  const Result<JsonValue> root = parse_json(text, problems);
+  if (!root) return placed_in(root.problems(), file_name);
   MixFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/mix/1");

@@ -98,9 +98,9 @@ class Reader {
 }  // namespace
 
 Result<PotTestFile> read_pot_test(std::string_view text, std::string file_name, const ComponentSources& sources) {
-  const Result<JsonValue> root = parse_json(text);
-  if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
+  const Result<JsonValue> root = parse_json(text, problems);
+  if (!root) return placed_in(root.problems(), file_name);
   JsonObject object(*root, "", problems);
   object.format("gritwright/pot-test/1");
   PotTestFile file = Reader(object, sources, problems).read();

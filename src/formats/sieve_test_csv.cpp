@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 #include <limits>
 #include <map>
@@ -63,13 +64,7 @@ std::string lower(std::string text) {
   return text;
 }
 
-int decimals_of(std::string_view number) {
-  const auto mark = number.find_first_of(".,");
-  if (mark == std::string_view::npos) return 0;
-  const auto end = number.find_first_of("eE", mark);
-  return static_cast<int>((end == std::string_view::npos ? number.size() : end) - mark - 1);
-}
-
+constexpr const char* pan_prefix = "/pan_";
 constexpr std::array columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
 
 class Reader {
@@ -87,7 +82,10 @@ class Reader {
     for (std::size_t i = 0; i < header; ++i) read_remark(lines_[i]);
     if (header_stands_)
       for (std::size_t i = header + 1; i < lines_.size(); ++i) read_row(lines_[i]);
-    if (header_stands_ && !pan_line_) report("sieve-test.no-pan", lines_.back().number, 1);
+    if (header_stands_ && !pan_line_) {
+      report("sieve-test.no-pan", lines_.back().number, 1);
+      unread("/pan_g");
+    }
     if (!resolution_given_) test_.resolution = written_.resolution();
     check_record();
     if (!problems_.empty()) return problems_;
@@ -105,10 +103,13 @@ class Reader {
     problems_.push_back({code, place(line, column), std::move(facts)});
   }
 
+  /// Notes that what stands at `pointer` of the JSON form could not be read; the fault itself was told.
+  void unread(const std::string& pointer) { told_.push_back({"number.not-a-number", Place{{}, {}, {}, pointer}, {}}); }
+
   /// The domain names the keys of the JSON form; here each stands at a cell or a remark.
   void check_record() {
     if (!header_stands_) return;
-    for (Problem& problem : check_what_was_read(test_, rows_, problems_.empty())) {
+    for (Problem& problem : check_what_was_read(test_, told_)) {
       const auto found = places_.find(problem.where.pointer);
       problem.where = found == places_.end() ? place(first_row_line_, 1) : found->second;
       problems_.push_back(std::move(problem));
@@ -166,7 +167,16 @@ class Reader {
   }
 
   void take_remark(const std::string& key, const std::string& value, int line, int column) {
-    const auto numeric = [&]() { return number({value, column}, line); };
+    const auto numeric = [&]() {
+      const auto read = number({value, column}, line);
+      if (!read) unread('/' + key);
+      return read;
+    };
+    const auto weighed = [&]() {
+      const auto mass = numeric();
+      if (mass) written_.saw(written_decimals(value));
+      return mass;
+    };
     if (key == "material") {
       test_.material = value;
     } else if (key == "lot") {
@@ -180,9 +190,9 @@ class Reader {
       else if (value != "original")
         report("sieve-test.unknown-basis", line, column, {{"text", value}});
     } else if (key == "dry_mass_g") {
-      if (const auto mass = numeric()) test_.dry_mass = mass_g(*mass);
+      if (const auto mass = weighed()) test_.dry_mass = mass_g(*mass);
     } else if (key == "washed_dry_mass_g") {
-      if (const auto mass = numeric()) test_.washed_dry_mass = mass_g(*mass);
+      if (const auto mass = weighed()) test_.washed_dry_mass = mass_g(*mass);
     } else if (key == "moisture_percent") {
       if (const auto percent = numeric()) test_.moisture = Moisture(*percent / 100);
     } else if (key == "sieve_diameter_mm") {
@@ -213,67 +223,78 @@ class Reader {
   }
   std::optional<double> weighing(const std::vector<Cell>& cells, const char* column, int line) {
     const auto value = number_in(cells, column, line);
-    if (value) written_.saw(decimals_of(cells[column_.at(column)].text));
+    if (value) written_.saw(written_decimals(cells[column_.at(column)].text));
     return value;
   }
 
-  std::optional<Retained> retained_in(const std::vector<Cell>& cells, int line) {
+  /// What stayed on one sieve or in the pan, 0 where it can't be read. `prefix` is the row's in the JSON form.
+  Retained retained_in(const std::vector<Cell>& cells, int line, const std::string& prefix) {
     if (column_.contains("retained_l")) {
       const auto volume = number_in(cells, "retained_l", line);
-      return volume ? std::optional<Retained>(loose_l(*volume)) : std::nullopt;
+      if (!volume) unread(prefix + json_key("retained_l", prefix));
+      return loose_l(volume.value_or(0));
     }
     if (column_.contains("gross_g")) {
       const auto gross = weighing(cells, "gross_g", line);
       const auto tare = weighing(cells, "tare_g", line);
-      return gross && tare ? std::optional<Retained>(GrossTare{mass_g(*gross), mass_g(*tare)}) : std::nullopt;
+      if (!gross) unread(prefix + "gross_g");
+      if (!tare) unread(prefix + "tare_g");
+      return GrossTare{mass_g(gross.value_or(tare.value_or(0))), mass_g(tare.value_or(0))};
     }
     const auto mass = weighing(cells, "retained_g", line);
-    return mass ? std::optional<Retained>(mass_g(*mass)) : std::nullopt;
+    if (!mass) unread(prefix + json_key("retained_g", prefix));
+    return mass_g(mass.value_or(0));
   }
 
-  MassShare crumbs_in(const std::vector<Cell>& cells, int line) {
+  MassShare crumbs_in(const std::vector<Cell>& cells, int line, const std::string& prefix) {
     const auto column = column_.find("crumbs_percent");
     if (column == column_.end() || column->second >= cells.size() || cells[column->second].text.empty()) return MassShare(0);
-    return MassShare(number(cells[column->second], line).value_or(0) / 100);
+    const auto percent = number(cells[column->second], line);
+    if (!percent) unread(prefix + "crumbs_percent");
+    return MassShare(percent.value_or(0) / 100);
   }
 
   void read_row(const Line& line) {
     const std::vector<Cell> cells = cells_of(line.text, separator_);
     if (cells.empty()) return;
+    const std::size_t aperture_column = column_.at("aperture_mm");
+    const bool is_pan = aperture_column < cells.size() && lower(cells[aperture_column].text) == "pan";
     if (cells.size() > width_) {
       report("csv.too-many-cells", line.number, cells[width_].column,
              {{"found", static_cast<double>(cells.size())}, {"expected", static_cast<double>(width_)}});
+      unread(is_pan ? "/pan_g" : "/retained");
+      if (is_pan) pan_line_ = line.number;
       return;
     }
     if (pan_line_) {
       report("csv.row-after-pan", line.number, 1, {{"pan_line", static_cast<double>(*pan_line_)}});
       return;
     }
-    const std::size_t aperture_column = column_.at("aperture_mm");
-    const bool is_pan = aperture_column < cells.size() && lower(cells[aperture_column].text) == "pan";
     first_row_line_ = std::min(first_row_line_, line.number);
     if (is_pan) {
       pan_line_ = line.number;
-      if (const auto retained = retained_in(cells, line.number)) test_.pan = *retained;
-      test_.pan_crumbs = crumbs_in(cells, line.number);
-      remember_places(cells, line.number, "/pan_");
+      test_.pan = retained_in(cells, line.number, pan_prefix);
+      test_.pan_crumbs = crumbs_in(cells, line.number, pan_prefix);
+      remember_places(cells, line.number, pan_prefix);
       return;
     }
+    const std::string prefix = "/retained/" + std::to_string(test_.rows.size()) + '/';
     const auto aperture = number_in(cells, "aperture_mm", line.number);
-    const auto retained = retained_in(cells, line.number);
-    const MassShare crumbs = crumbs_in(cells, line.number);
-    if (!aperture || !retained) return;
-    remember_places(cells, line.number, "/retained/" + std::to_string(test_.rows.size()) + '/');
-    rows_.push_back(test_.rows.size());
-    test_.rows.push_back({aperture_mm(*aperture), *retained, crumbs});
+    if (!aperture) unread(prefix + "aperture_mm");
+    const Retained retained = retained_in(cells, line.number, prefix);
+    test_.rows.push_back({aperture_mm(aperture.value_or(0)), retained, crumbs_in(cells, line.number, prefix)});
+    remember_places(cells, line.number, prefix);
+  }
+
+  static std::string json_key(const std::string& column, const std::string& prefix) {
+    const bool in_pan = prefix == pan_prefix;
+    if (column == "retained_g") return in_pan ? "g" : "mass_g";
+    return column == "retained_l" && in_pan ? "l" : column;
   }
 
   void remember_places(const std::vector<Cell>& cells, int line, const std::string& prefix) {
-    for (const auto& [column, index] : column_) {
-      const bool in_pan = prefix == "/pan_";
-      const std::string key = column == "retained_g" ? (in_pan ? "g" : "mass_g") : column == "retained_l" && in_pan ? "l" : column;
-      if (index < cells.size()) places_.emplace(prefix + key, place(line, cells[index].column));
-    }
+    for (const auto& [column, index] : column_)
+      if (index < cells.size()) places_.emplace(prefix + json_key(column, prefix), place(line, cells[index].column));
   }
 
   std::vector<Line> lines_;
@@ -283,7 +304,7 @@ class Reader {
   std::map<std::string, std::size_t> column_;
   std::map<std::string, int> remarks_;
   std::map<std::string, Place> places_;  ///< by the pointer of the JSON form
-  std::vector<std::size_t> rows_;
+  Problems told_;                        ///< what of the JSON form could not be read
   int first_row_line_ = std::numeric_limits<int>::max();
   bool header_stands_ = false;
   bool resolution_given_ = false;

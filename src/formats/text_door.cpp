@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <chrono>
 #include <optional>
+#include <set>
 #include <string>
 
 namespace gritwright {
@@ -68,6 +69,14 @@ Place place_at(std::string_view text, std::size_t offset) {
 }
 
 Problems placed_in(Problems problems, const std::string& file) {
+  // A number no measurement gives was told when it was read; what else is wrong with it at its place follows from that.
+  std::set<std::string> beyond_measure;
+  std::erase_if(problems, [&](const Problem& problem) {
+    if (problem.where.file || problem.where.pointer.empty()) return false;
+    if (!problem.code.starts_with("number.too-")) return beyond_measure.contains(problem.where.pointer);
+    beyond_measure.insert(problem.where.pointer);
+    return false;
+  });
   for (Problem& problem : problems)
     if (!problem.where.file) problem.where.file = file;
   return problems;

@@ -23,7 +23,8 @@ inline constexpr std::size_t largest_text_mb = 16;
 /// Line and column (1-based, in bytes) of the byte at `offset`.
 [[nodiscard]] Place place_at(std::string_view text, std::size_t offset);
 
-/// Puts `file` into the place of each problem that names no file of its own.
+/// Puts `file` into the place of each problem that names no file of its own, and leaves out what was told of a value after
+/// number.too-large or number.too-small.
 [[nodiscard]] Problems placed_in(Problems problems, const std::string& file);
 
 /// True for a day like "2026-03-14".

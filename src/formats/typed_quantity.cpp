@@ -146,14 +146,6 @@ Unit bare_unit(VolumeUnit unit) {
   return {{}, 1, 1};
 }
 
-int decimals_in(std::string_view number) {
-  const std::size_t mark = number.find_first_of(".,");
-  if (mark == std::string_view::npos) return 0;
-  const std::size_t exponent = number.find_first_of("eE", mark);
-  const std::size_t end = exponent == std::string_view::npos ? number.size() : exponent;
-  return static_cast<int>(end - mark - 1);
-}
-
 }  // namespace
 
 Result<Length> parse_length(std::string_view text, LengthUnit bare) {
@@ -165,7 +157,7 @@ Result<Length> parse_length(std::string_view text, LengthUnit bare) {
 Result<WrittenMass> parse_mass(std::string_view text, MassUnit bare) {
   const auto value = typed(text, masses, bare_unit(bare));
   if (!value) return value.problems();
-  return WrittenMass{mass_kg(value->base), mass_kg(to_base(std::pow(10.0, -decimals_in(value->number)), value->unit))};
+  return WrittenMass{mass_kg(value->base), mass_kg(to_base(std::pow(10.0, -written_decimals(value->number)), value->unit))};
 }
 
 Result<Volume> parse_volume(std::string_view text, VolumeUnit bare) {

@@ -88,6 +88,13 @@ std::string place_text(const Place& place) {
   return text;
 }
 
+std::string place_text(const Problem& problem) {
+  const Place& place = problem.where;
+  // The empty pointer is the root of a JSON document; only trouble with the file as such has no place in it.
+  const bool at_root = place.file && !place.line && place.pointer.empty() && !problem.code.starts_with("file.");
+  return place_text(place) + (at_root ? "#" : "");
+}
+
 std::string sentence(const Problem& problem, const Translate& translate, UnitSystem units) {
   return sentence_for(problem.code, problem.facts, translate, units);
 }

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <string>
+#include <vector>
 
 using namespace gritwright;
 
@@ -96,4 +97,31 @@ TEST_CASE("A pot that holds nothing is refused with its place", "[container_file
   CHECK(place(R"("shape":"rectangular","rim":{"length_cm":30,"width_cm":20},"depth_cm":6,)"
               R"("bottom_layer":{"thickness_cm":1,"component":{"name":"grit","bulk_density_g_l":1400,"class_mm":0}})") ==
         "component.size-not-positive/bottom_layer/component/class_mm");
+}
+
+TEST_CASE("A key that can't be read hides no other fault of the container", "[container_file][refuses][regression]") {
+  const auto told = [](const std::string& members) {
+    std::vector<std::string> list;
+    const auto container = read_container(R"({"format":"gritwright/container/1",)" + members + "}", "pot.json", {});
+    for (const Problem& problem : container.problems()) list.push_back(problem.code + " " + problem.where.pointer);
+    return list;
+  };
+  CHECK(told(R"("shape":"rectangular","rim":{"length_cm":0,"width_cm":-2},"depth_cm":0,"tilt_deg":99,"saucer_cm":-1,)"
+             R"("bottom_layer":{"thickness_cm":1,"component":{"name":"a"}})") ==
+        std::vector<std::string>{"component.no-sizes /bottom_layer/component", "key.missing /bottom_layer/component",
+                                 "container.length-not-positive /depth_cm", "container.length-not-positive /rim/length_cm",
+                                 "container.length-not-positive /rim/width_cm", "container.length-negative /saucer_cm",
+                                 "container.tilt-out-of-range /tilt_deg"});
+  // What follows from the gap is not told: no flat pot, no wall that closes, no fillet that is too large.
+  CHECK(told(R"("shape":"drum","rim":null,"middle":{"diameter_cm":"x"},"depth_cm":"x","fillet_radius_cm":1,"freeboard_cm":2)") ==
+        std::vector<std::string>{"value.wrong-kind /rim", "value.wrong-kind /middle/diameter_cm", "value.wrong-kind /depth_cm"});
+  CHECK(told(R"("shape":"superellipse","rim":{"length_cm":20,"width_cm":20,"exponent":"x"},"depth_cm":6)") ==
+        std::vector<std::string>{"value.wrong-kind /rim/exponent"});
+  CHECK(told(R"("shape":"profile","areas":[{"height_cm":0,"area_cm2":100},{"height_cm":"x","area_cm2":-100},{"height_cm":5,"area_cm2":90},)"
+             R"({"height_cm":4,"area_cm2":"x"}])") ==
+        std::vector<std::string>{"value.wrong-kind /areas/1/height_cm", "value.wrong-kind /areas/3/area_cm2",
+                                 "container.area-not-positive /areas/1/area_cm2", "container.profile-not-rising /areas/3/height_cm"});
+  CHECK(told(R"("shape":"ruond","rim":{"diameter_cm":20},"depth_cm":-6,"saucer_cm":-1)") ==
+        std::vector<std::string>{"container.unknown-shape /shape", "container.length-not-positive /depth_cm",
+                                 "container.length-negative /saucer_cm"});
 }

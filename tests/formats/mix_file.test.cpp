@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 #include <string>
+#include <vector>
 
 using namespace gritwright;
 
@@ -183,4 +184,39 @@ TEST_CASE("A fault in one component does not hide those of the others", "[mix_fi
   REQUIRE(result.problems().size() == 2);
   CHECK(result.problems()[0].where.pointer == "/components/0/parts");
   CHECK(result.problems()[1].where.pointer == "/components/1/class_mm");
+}
+
+TEST_CASE("A key that can't be read hides no other fault of its component or of the mix", "[mix_file][refuses][regression]") {
+  const auto told = [](const std::string& component, const std::string& rest = "") {
+    std::vector<std::string> list;
+    const auto mix = read_mix(R"({"format":"gritwright/mix/1","components":[)" + component + "]" + rest + "}", "mix.json", {});
+    for (const Problem& problem : mix.problems()) list.push_back(problem.code + " " + problem.where.pointer);
+    return list;
+  };
+  CHECK(told(R"({"name":"a","parts":-1,"bulk_density_g_l":2900,"particle_density_g_l":2800,"skeletal_density_g_l":2700,)"
+             R"("water_absorption":-3,"open_share":"x","class_mm":-4})") ==
+        std::vector<std::string>{"value.wrong-kind /components/0/open_share", "component.parts-negative /components/0/parts",
+                                 "component.absorption-negative /components/0/water_absorption",
+                                 "component.bulk-above-particle /components/0/bulk_density_g_l",
+                                 "component.particle-above-skeletal /components/0/particle_density_g_l",
+                                 "component.size-not-positive /components/0/class_mm"});
+  CHECK(told(R"({"name":7,"parts":1,"bulk_density_g_l":"x","particle_density_g_l":-900,"grading":[{"aperture_mm":9,"passing":"x"},)"
+             R"({"aperture_mm":4,"passing":40},{"aperture_mm":2,"passing":60}],"pan_size_mm":9})") ==
+        std::vector<std::string>{"value.wrong-kind /components/0/name", "value.wrong-kind /components/0/grading/0/passing",
+                                 "value.wrong-kind /components/0/bulk_density_g_l",
+                                 "component.density-not-positive /components/0/particle_density_g_l",
+                                 "grading.passing-falls /components/0/grading", "grading.pan-size-range /components/0/pan_size_mm"});
+  CHECK(told(R"({"name":"a","parts":0,"bulk_density_g_l":450})", R"(,"settling":1.5,"water":{"k_cm_mm":"x","n":0.5})") ==
+        std::vector<std::string>{"component.no-sizes /components/0", "mix.no-parts /components", "value.wrong-kind /water/k_cm_mm",
+                                 "water.out-of-range /water/n", "mix.settling-range /settling"});
+  // What is no component at all is one fault, not three.
+  CHECK(told("7") == std::vector<std::string>{"value.wrong-kind /components/0"});
+}
+
+TEST_CASE("A key written twice hides no other fault", "[mix_file][refuses][regression]") {
+  const auto mix = read_mix(replaced(replaced(json, "\"settling\"", "\"spill\":2,\"settling\""), "\"parts\":2", "\"parts\":2,\"parts\":-2"), "m", {});
+  REQUIRE(mix.problems().size() == 3);
+  CHECK(mix.problems()[0].code == "key.duplicate");
+  CHECK(mix.problems()[1].code == "component.parts-negative");
+  CHECK(mix.problems()[2].code == "mix.spill-range");
 }

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "gritwright/formats/typed_quantity.hpp"
+
 using namespace gritwright;
 
 namespace {
@@ -117,7 +119,7 @@ TEST_CASE("Text that is empty, huge, not UTF-8 or holds NUL is refused", "[sieve
     CHECK(refusal(replaced(json, "grit", bad)).code == "text.not-utf8");
   }
   CHECK(refusal(replaced(csv, "grit", std::string(1, '\0'))).code == "text.nul");
-  CHECK(refusal(replaced(json, "grit", "\\u0000")).code == "text.nul");
+  CHECK(refusal(replaced(json, "river grit", "\\u0000")).code == "text.nul");
 }
 
 TEST_CASE("JSON nested ten thousand deep is refused, closed or not", "[sieve_test_file][refuses]") {
@@ -182,4 +184,59 @@ TEST_CASE("Every text cut short is read or refused, never more", "[sieve_test_fi
       const auto result = read_sieve_test(whole.substr(0, length), "f");
       CHECK((result.ok() || !result.problems().empty()));
     }
+}
+
+TEST_CASE("A cell that can't be read hides no fault of its row, of the sample or of the densities", "[sieve_test_file][refuses][regression]") {
+  const auto told = [](const std::string& text) {
+    std::vector<std::string> list;
+    for (const Problem& problem : problems_of(text))
+      list.push_back(problem.code + " " + (problem.where.line ? std::to_string(*problem.where.line) : problem.where.pointer));
+    return list;
+  };
+  CHECK(told("aperture_mm,retained_g\n4,abc\n4,1\npan,-3\n") ==
+        std::vector<std::string>{"number.not-a-number 2", "sieve-test.aperture-repeated 3", "sieve-test.mass-negative 4"});
+  CHECK(told("# dry_mass_g: -1\n# washed_dry_mass_g: x\n# moisture_percent: -2\n# resolution_g: -1\n# particle_density_g_l: -900\n"
+             "# bulk_density_g_l: 0\naperture_mm,retained_g\n4,x\n2,1\npan,1\n") ==
+        std::vector<std::string>{"number.not-a-number 2", "number.not-a-number 8", "sieve-test.sample-not-positive 1",
+                                 "sieve-test.moisture-range 3", "sieve-test.resolution-negative 4", "sieve-test.density-not-positive 5",
+                                 "sieve-test.density-not-positive 6"});
+  CHECK(told(R"({"format":"gritwright/sieve-test/1","dry_mass_g":-1,"bulk_density_g_l":950,"particle_density_g_l":900,)"
+             R"("retained":[{"aperture_mm":4,"mass_g":"x"},{"aperture_mm":4,"mass_g":1},{"mass_g":-1}],"pan_g":[]})") ==
+        std::vector<std::string>{"value.wrong-kind /retained/0/mass_g", "key.missing /retained/2", "value.wrong-kind /pan_g",
+                                 "sieve-test.aperture-repeated /retained/1/aperture_mm", "sieve-test.mass-negative /retained/2/mass_g",
+                                 "sieve-test.sample-not-positive /dry_mass_g", "sieve-test.bulk-above-particle /bulk_density_g_l"});
+}
+
+TEST_CASE("A fault of another field hides no sum above the sample", "[sieve_test_file][refuses][regression]") {
+  const Problems problems = problems_of("# dry_mass_g: 100\n# particle_density_g_l: -1\naperture_mm,retained_g\n4,90\n2,x2\npan,20\n");
+  CHECK(problems.size() == 2);
+  const Problems whole = problems_of("# dry_mass_g: 100\n# particle_density_g_l: -1\naperture_mm,retained_g\n4,90\npan,20\n");
+  REQUIRE(whole.size() == 2);
+  CHECK(whole[0].code == "sieve-test.sum-above-sample");
+  CHECK(whole[1].code == "sieve-test.density-not-positive");
+}
+
+TEST_CASE("A pan row with a decimal comma is told once, not as a missing pan too", "[sieve_test_file][refuses][regression]") {
+  const Problem problem = refusal(replaced(csv, "pan,39.5", "pan,39,5"));
+  CHECK(problem.code == "csv.too-many-cells");
+  CHECK(problem.where.line == 6);
+}
+
+TEST_CASE("A key written twice is told beside the other faults", "[sieve_test_file][refuses][regression]") {
+  const Problems problems = problems_of(replaced(json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":-1,\"colour\":1"));
+  std::vector<std::string> codes;
+  for (const Problem& problem : problems) codes.push_back(problem.code);
+  CHECK(codes == std::vector<std::string>{"key.duplicate", "key.unknown"});
+}
+
+TEST_CASE("The resolution is the last digit written of any mass, whichever way the file is written", "[sieve_test_file]") {
+  const auto resolution = [](const std::string& text) { return in_g(read_sieve_test(text, "f")->resolution); };
+  CHECK_THAT(resolution("# dry_mass_g: 100.25\naperture_mm,retained_g\n4,50\npan,50\n"), Catch::Matchers::WithinRel(0.01, 1e-12));
+  CHECK_THAT(resolution("aperture_mm,retained_g\n4,1.5e2\npan,50\n"), Catch::Matchers::WithinRel(1.0, 1e-12));
+  CHECK_THAT(resolution("aperture_mm,retained_g\n4,1.5e2\npan,2e1\n"), Catch::Matchers::WithinRel(10.0, 1e-12));
+  const std::string head = R"({"format":"gritwright/sieve-test/1",)";
+  CHECK_THAT(resolution(head + R"("dry_mass_g":100.25,"retained":[{"aperture_mm":4,"mass_g":50}],"pan_g":50})"),
+             Catch::Matchers::WithinRel(0.01, 1e-12));
+  CHECK_THAT(resolution(head + R"("retained":[{"aperture_mm":4,"mass_g":1.5e2}],"pan_g":2e1})"), Catch::Matchers::WithinRel(10.0, 1e-12));
+  CHECK_THAT(in_g(parse_mass("1.5e2", MassUnit::gram)->last_digit), Catch::Matchers::WithinRel(10.0, 1e-12));
 }

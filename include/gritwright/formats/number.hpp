@@ -20,4 +20,8 @@ enum class DecimalMark { point, point_or_comma };
 /// number.decimal-comma (a comma where only a point may stand). The place is left to the caller.
 [[nodiscard]] Result<double> parse_number(std::string_view text, DecimalMark mark = DecimalMark::point);
 
+/// The power of ten that the last written digit stands for, with its sign turned: 1 for "12.5", 0 for "12", -1 for "1.5e2".
+/// Precondition: `number` was taken by parse_number, or by a JSON parser, whose decimal mark may be the locale's.
+[[nodiscard]] int written_decimals(std::string_view number);
+
 }  // namespace gritwright

@@ -13,6 +13,8 @@ using Translate = std::function<std::string(std::string_view)>;
 
 /// "FILE:LINE:COLUMN" or "FILE#/json/pointer", as far as it is known.
 [[nodiscard]] std::string place_text(const Place& place);
+/// The same, with "FILE#" for a fault of a JSON document's root.
+[[nodiscard]] std::string place_text(const Problem& problem);
 
 /// What is wrong and what was expected, in one sentence without the place. Never empty: a code without a template is quoted
 /// with its facts (a test keeps that from happening for codes of our own). Facts named by a metric unit ("mass_g") that stand
