@@ -148,4 +148,11 @@ std::optional<double> price_per_usable_l(double price_per_l, LooseShare usable) 
   return price_per_l / usable.value();
 }
 
+std::optional<Price> price_per_usable_l(const Bag& bag, LooseShare usable) {
+  if (!bag.price || !bag.volume || in_l(*bag.volume) <= 0) return std::nullopt;
+  const auto amount = price_per_usable_l(bag.price->amount / in_l(*bag.volume), usable);
+  if (!amount) return std::nullopt;
+  return Price{*amount, bag.price->currency};
+}
+
 }  // namespace gritwright

@@ -187,4 +187,21 @@ Result<Screening> screen(const Grading& grading, std::span<const Aperture> openi
   return screening;
 }
 
+std::vector<FractionAmount> fraction_amounts(const Screening& screening, std::optional<Mass> dry_mass, std::optional<LooseVolume> volume) {
+  std::vector<FractionAmount> amounts;
+  for (const ScreenedFraction& fraction : screening.fractions) {
+    FractionAmount amount;
+    if (dry_mass) amount.dry_mass = *dry_mass * fraction.share.value();
+    if (volume && fraction.loose_per_loose) amount.volume = *volume * fraction.loose_per_loose->value();
+    amounts.push_back(amount);
+  }
+  return amounts;
+}
+
+Loss screening_loss(Mass screened, std::span<const Mass> weighed) {
+  Mass sum{};
+  for (const Mass& mass : weighed) sum = sum + mass;
+  return Loss((screened - sum) / screened);
+}
+
 }  // namespace gritwright

@@ -1,6 +1,7 @@
 #include "gritwright/report/explanations.hpp"
 
 #include "gritwright/report/quantity_text.hpp"
+#include "gritwright/report/text_table.hpp"
 
 namespace gritwright {
 
@@ -68,6 +69,15 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
           {"coarser", "1 - passing at the band's coarse end, by mass", {ends}, source},
           {"usable", "loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown", kept,
            "plitt-1971; docs/science/packing.md"}};
+}
+
+Explanation explain_price(const Bag& bag, const BagVerdict& judged) {
+  return {"price",
+          "price / (litres x usable litres of a litre)",
+          {{"price", figure(bag.price->amount, 2) + (bag.price->currency.empty() ? "" : " " + bag.price->currency)},
+           {"litres", volume_text(in_l(*bag.volume), UnitSystem::metric)},
+           {"usable of a litre", percent_text(judged.usable.value())}},
+          "docs/science/grading.md"};
 }
 
 std::string explanation_text(const std::vector<Explanation>& explanations) {

@@ -109,3 +109,17 @@ TEST_CASE("What can't be used makes the rest dearer", "[bag_verdict][law]") {
   CHECK_THAT(*price_per_usable_l(1.20, LooseShare(0.6)), WithinAbs(2.0, 1e-12));
   CHECK_FALSE(price_per_usable_l(1.20, LooseShare(0)));
 }
+
+TEST_CASE("A bag's price and litres give the price of a usable litre", "[bag_verdict]") {
+  Bag bag;
+  CHECK_FALSE(price_per_usable_l(bag, LooseShare(0.5)));
+  bag.price = Price{14, "EUR"};
+  CHECK_FALSE(price_per_usable_l(bag, LooseShare(0.5)));
+  bag.volume = loose_l(14);
+  // 14 for 14 litres of which half can be used: 2 a litre.
+  const auto price = price_per_usable_l(bag, LooseShare(0.5));
+  REQUIRE(price.has_value());
+  CHECK_THAT(price->amount, WithinAbs(2.0, 1e-12));
+  CHECK(price->currency == "EUR");
+  CHECK_FALSE(price_per_usable_l(bag, LooseShare(0)));
+}

@@ -171,3 +171,22 @@ TEST_CASE("Mass in is mass out of every screening, sieve by sieve", "[screening]
     REQUIRE(kept);
   }
 }
+
+TEST_CASE("What the fractions of a bag amount to adds up to the bag", "[screening][law]") {
+  Grading grading;
+  for (const auto& [mm, share] : {std::pair{1.0, 0.0}, {2.0, 0.2}, {4.0, 0.6}, {8.0, 1.0}}) grading.points.push_back({aperture_mm(mm), Passing(share)});
+  const std::vector<Aperture> openings{aperture_mm(4), aperture_mm(2)};
+  const auto screened = screen(grading, openings);
+  REQUIRE(screened);
+  const auto amounts = fraction_amounts(*screened, mass_g(7000), loose_l(14));
+  REQUIRE(amounts.size() == 3);
+  std::vector<Mass> masses;
+  for (const FractionAmount& amount : amounts) {
+    masses.push_back(*amount.dry_mass);
+    CHECK_FALSE(amount.volume);  // no packing was handed in
+  }
+  CHECK_THAT(screening_loss(mass_g(7000), masses).value(), Catch::Matchers::WithinAbs(0, 1e-12));
+  masses.pop_back();
+  CHECK(screening_loss(mass_g(7000), masses).value() > 0);
+  CHECK_FALSE(fraction_amounts(*screened, {}, {}).front().dry_mass);
+}

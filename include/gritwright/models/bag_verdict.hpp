@@ -3,6 +3,7 @@
 #include <span>
 #include <vector>
 
+#include "gritwright/domain/bag.hpp"
 #include "gritwright/estimate.hpp"
 #include "gritwright/models/screening.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
@@ -58,5 +59,8 @@ struct OpeningChoice {
 
 /// Price of a litre that can be used; empty if none can. Precondition: price >= 0, in the grower's currency per loose litre.
 [[nodiscard]] std::optional<double> price_per_usable_l(double price_per_l, LooseShare usable);
+
+/// The same of a bag, from its price and its litres; empty without either.
+[[nodiscard]] std::optional<Price> price_per_usable_l(const Bag& bag, LooseShare usable);
 
 }  // namespace gritwright

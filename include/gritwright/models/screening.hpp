@@ -49,4 +49,17 @@ using PackingDensityOf = std::function<std::optional<PackingDensity>(const Gradi
 [[nodiscard]] Result<Screening> screen(const Grading& grading, std::span<const Aperture> openings, Sharpness sharpness = {},
                                        const PackingDensityOf& packing = {});
 
+/// What one fraction of a certain bag amounts to.
+struct FractionAmount {
+  std::optional<Mass> dry_mass;         ///< absent where the bag's is
+  std::optional<LooseVolume> volume;    ///< absent where the bag's litres or the fraction's packing are not known
+};
+
+/// The fractions of so much grain, in the order of the screening: shares of the dry mass, loose litres per loose litre.
+[[nodiscard]] std::vector<FractionAmount> fraction_amounts(const Screening& screening, std::optional<Mass> dry_mass,
+                                                           std::optional<LooseVolume> volume);
+
+/// Mass that went in and did not come out, as a share of what went in; negative for a gain. Precondition: `screened` > 0.
+[[nodiscard]] Loss screening_loss(Mass screened, std::span<const Mass> weighed);
+
 }  // namespace gritwright

@@ -30,6 +30,9 @@ struct Explanation {
 /// Shares and usable litres of a judged bag. Keys in_band, finer, coarser, usable.
 [[nodiscard]] std::vector<Explanation> explain(const BagVerdict& judged);
 
+/// Price of a usable litre of a bag whose price and litres are known. Key price.
+[[nodiscard]] Explanation explain_price(const Bag& bag, const BagVerdict& judged);
+
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);
 
