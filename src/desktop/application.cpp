@@ -3,23 +3,61 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QLocale>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <QTimer>
+#include <memory>
 
 #include "main_window.hpp"
 #include "models/bench_draft.hpp"
 #include "models/bench_files.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/record_book.hpp"
 #include "screenshots.hpp"
 #include "settings.hpp"
 #include "text.hpp"
 #include "theme.hpp"
+#include "translation.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
+
+/// A demonstration with everything of its own in a folder that goes with it: nothing invented gets into the grower's record, and
+/// closing its window throws it away.
+class DemonstrationWindow : public QObject {
+ public:
+  DemonstrationWindow(const Catalogue& catalogue, QObject* parent) : QObject(parent), bench_(catalogue) {
+    auto opened = RecordBook::open(folder_.filePath(QStringLiteral("demonstration.gritwright")));
+    if (opened) {
+      record_ = std::move(opened).value();
+      (void)fill_with_demonstration(*record_, bench_.catalogue());
+    }
+    window_ = std::make_unique<MainWindow>(bench_, record_.get());
+    window_->mark_as_demonstration();
+    window_->open_demonstration();
+    window_->setAttribute(Qt::WA_DeleteOnClose, false);
+    window_->installEventFilter(this);
+    window_->show();
+  }
+
+  MainWindow& window() { return *window_; }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (watched == window_.get() && event->type() == QEvent::Close) deleteLater();
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  // In this order: the window goes first, its record before the folder it lies in.
+  QTemporaryDir folder_;
+  Bench bench_;
+  std::unique_ptr<RecordBook> record_;
+  std::unique_ptr<MainWindow> window_;
+};
 
 QString record_file(const QString& wanted) {
   if (!wanted.isEmpty()) return wanted;
@@ -35,14 +73,16 @@ int run_desktop(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop"));
   QApplication::setApplicationVersion(QStringLiteral(GRITWRIGHT_VERSION));
+  install_translations(application, QLocale());
   QCommandLineParser parser;
   parser.setApplicationDescription(QApplication::translate("Application", "Grading, mixes and pots for trees in shallow containers"));
   parser.addHelpOption();
   parser.addVersionOption();
   const QCommandLineOption demo(QStringLiteral("demo"), QApplication::translate("Application", "Open the demonstration."));
   const QCommandLineOption shots(QStringLiteral("shots"), QApplication::translate("Application", "Write pictures of the window to DIR and end."), QStringLiteral("DIR"));
+  const QCommandLineOption looks(QStringLiteral("every-look"), QApplication::translate("Application", "With --shots: also high contrast, other window and text sizes."));
   const QCommandLineOption workbook(QStringLiteral("workbook"), QApplication::translate("Application", "The record to open instead of the usual one."), QStringLiteral("FILE"));
-  parser.addOptions({demo, shots, workbook});
+  parser.addOptions({demo, shots, looks, workbook});
   parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "Sieve tests to open."), QStringLiteral("[FILE...]"));
   parser.process(application);
 
@@ -52,13 +92,16 @@ int run_desktop(int argc, char** argv) {
     return 4;
   }
   Bench bench(*catalogue);
-  if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots));
+  if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots), parser.isSet(looks));
   const Settings settings = read_settings();
   apply_theme(application, settings.theme.value_or(system_theme(QApplication::palette())), settings.text_percent);
-  // The demonstration has a draft and a record of its own in a folder that goes with it: nothing invented gets into the grower's.
-  const QTemporaryDir throw_away;
-  const bool is_demo = parser.isSet(demo);
-  const QString draft_path = is_demo ? throw_away.filePath(QStringLiteral("bench.draft")) : draft_file();
+  const auto show_demonstration = [&bench, &application] { return new DemonstrationWindow(bench.catalogue(), &application); };
+  if (parser.isSet(demo)) {
+    DemonstrationWindow* shown = show_demonstration();
+    QObject::connect(&shown->window(), &MainWindow::demonstration_wanted, &application, show_demonstration);
+    return QApplication::exec();
+  }
+  const QString draft_path = draft_file();
   if (const auto draft = read_draft(draft_path)) bench.open(*draft);
   // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
   QTimer saving;
@@ -70,12 +113,15 @@ int run_desktop(int argc, char** argv) {
   QObject::connect(&saving, &QTimer::timeout, &bench, save);
   QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
   QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
-  auto record = RecordBook::open(is_demo ? throw_away.filePath(QStringLiteral("demonstration.gritwright")) : record_file(parser.value(workbook)));
-  if (record && is_demo) (void)fill_with_demonstration(**record, bench.catalogue());
+  auto record = RecordBook::open(record_file(parser.value(workbook)), settings.backups_folder);
   MainWindow window(bench, record ? record->get() : nullptr);
+  QObject::connect(&window, &MainWindow::demonstration_wanted, &application, show_demonstration);
   if (!record) emit bench.told(sentence_text(record.problems().front()));
-  if (is_demo) window.open_demonstration();
-  else if (!settings.first_start) window.show_bench();
+  if (!settings.first_start) window.show_sieving();
+  // The three doors stand open at the first start only; after that they are in the help menu.
+  Settings started = settings;
+  started.first_start = false;
+  write_settings(started);
   for (const QString& file : parser.positionalArguments()) window.open_sieve_test_file(file);
   window.show();
   return QApplication::exec();

@@ -6,21 +6,38 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
+#include <QLabel>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
 
+#include "charts/chart_export.hpp"
+#include "charts/grading_chart.hpp"
+#include "charts/picture_tabs.hpp"
+#include "jump_targets.hpp"
 #include "models/bench_files.hpp"
 #include "models/sheets_from_records.hpp"
+#include "models/sieve_table_model.hpp"
+#include "navigation.hpp"
+#include "pages/bags_page.hpp"
+#include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/room_page.hpp"
+#include "pages/settings_page.hpp"
+#include "pages/sieving_page.hpp"
 #include "pages/welcome_page.hpp"
+#include "print/test_sheet.hpp"
 #include "record_pages.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
+#include "widgets/jump_box.hpp"
 #include "widgets/parts_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "window_memory.hpp"
 
 namespace gritwright::desktop {
 
@@ -39,35 +56,65 @@ bool is_untouched(const ComponentSheet& component) {
 MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
     : QMainWindow(parent),
       bench_(bench),
+      record_(record),
       settings_(read_settings()),
       pages_(new QStackedWidget(this)),
       welcome_page_(new WelcomePage(this)),
-      mix_page_(new MixPage(bench, this)) {
+      sieving_page_(new SievingPage(bench, this)),
+      mix_page_(new MixPage(bench, this)),
+      settings_page_(new SettingsPage(record, settings_, this)) {
   setObjectName(QStringLiteral("main_window"));
   setWindowTitle(tr("Gritwright"));
   pages_->addWidget(welcome_page_);
-  pages_->addWidget(mix_page_);
   setCentralWidget(pages_);
   make_file_menu();
   make_edit_menu();
   make_component_menu();
+  make_go_menu();
+  if (record != nullptr) record_pages_ = new RecordPages(bench_, *record, *this, *go_menu_);
   make_view_menu();
   make_help_menu();
-  if (record != nullptr) record_pages_ = new RecordPages(bench_, *record, *this, *view_menu_);
+  make_rooms();
+  make_context_menus();
   statusBar()->setObjectName(QStringLiteral("status_bar"));
   connect(&bench_, &Bench::told, this, &MainWindow::say);
-  connect(welcome_page_, &WelcomePage::demonstration_wanted, this, &MainWindow::open_demonstration);
+  connect(settings_page_, &SettingsPage::settings_changed, this, &MainWindow::set_settings);
+  connect(welcome_page_, &WelcomePage::demonstration_wanted, this, &MainWindow::demonstration_wanted);
   connect(welcome_page_, &WelcomePage::sieving_wanted, this, [this] {
-    show_bench();
-    mix_page_->show_sheet();
+    show_sieving();
+    sieving_page_->show_sheet();
   });
   connect(welcome_page_, &WelcomePage::container_wanted, this, [this] {
-    show_bench();
+    show_mixes();
     mix_page_->show_pot();
   });
   bench_.set_units(settings_.units);
+  if (record_pages_ != nullptr) record_pages_->set_laboratory_figures(settings_.laboratory_figures);
   resize(1280, 800);
   restoreGeometry(QSettings().value(QStringLiteral("window/geometry")).toByteArray());
+}
+
+void MainWindow::make_rooms() {
+  const auto closed = [this](const QString& title) {
+    return new RoomPage(title, tr("The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the "
+                                  "file, or open a backup, and start again."),
+                        {}, this);
+  };
+  navigation_->add_room("bags", tr("Bags"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->bags()) : closed(tr("Bags")));
+  navigation_->add_room("sieving", tr("Sieving"), sieving_page_);
+  navigation_->add_room("mixes", tr("Mixes"), mix_page_);
+  navigation_->add_room("trees", tr("Pots and trees"),
+                        new RoomPage(tr("Pots and trees"),
+                                     tr("Trees and their root-mass plans have no page yet. A pot's volume and the air and water in it are worked out on the Mixes page; "
+                                        "the plan of a repotting is worked out by the command line:"),
+                                     {QStringLiteral("gritwright pot POT.json"), QStringLiteral("gritwright roots PLAN.json")}, this));
+  navigation_->add_room("day", tr("Repotting day"),
+                        new RoomPage(tr("Repotting day"),
+                                     tr("The repotting day has no page yet. Until it has one, the litres to measure out for one pot stand on the Mixes page, and a day is added "
+                                        "up by the command line:"),
+                                     {QStringLiteral("gritwright batch DAY.json")}, this));
+  navigation_->add_room("log", tr("Log"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->log()) : closed(tr("Log")));
+  pages_->addWidget(settings_page_);
 }
 
 QAction* MainWindow::action(QMenu* menu, const char* object_name, const QString& text, const QKeySequence& shortcut) {
@@ -81,12 +128,18 @@ void MainWindow::make_file_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&File"));
   connect(action(menu, "action_new", tr("&New bench"), QKeySequence::New), &QAction::triggered, this, [this] {
     bench_.edit(tr("bench cleared"), {}, [](BenchState& state) { state = empty_bench(); });
-    show_bench();
-    mix_page_->show_sheet();
+    show_sieving();
+    sieving_page_->show_sheet();
   });
   connect(action(menu, "action_open_sieve_test", tr("&Open sieve tests..."), QKeySequence::Open), &QAction::triggered, this, &MainWindow::choose_sieve_tests);
   connect(action(menu, "action_open_container", tr("Open &container..."), QKeySequence(tr("Ctrl+Shift+O"))), &QAction::triggered, this, &MainWindow::choose_container);
-  connect(action(menu, "action_demonstration", tr("&Demonstration"), QKeySequence(tr("Ctrl+Shift+D"))), &QAction::triggered, this, &MainWindow::open_demonstration);
+  connect(action(menu, "action_demonstration", tr("&Demonstration"), QKeySequence(tr("Ctrl+Shift+D"))), &QAction::triggered, this, &MainWindow::demonstration_wanted);
+  menu->addSeparator();
+  connect(action(menu, "action_save_picture", tr("Save the &picture or its data..."), QKeySequence(tr("Ctrl+E"))), &QAction::triggered, this, &MainWindow::choose_picture_file);
+  connect(action(menu, "action_print_sheet", tr("P&rint the test sheet..."), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_sheet);
+  connect(action(menu, "action_sheet_pdf", tr("Test s&heet as PDF..."), QKeySequence(tr("Ctrl+Shift+P"))), &QAction::triggered, this, &MainWindow::choose_sheet_file);
+  menu->addSeparator();
+  connect(action(menu, "action_settings", tr("&Settings"), QKeySequence(tr("Ctrl+,"))), &QAction::triggered, this, &MainWindow::show_settings);
   menu->addSeparator();
   QAction* quit = action(menu, "action_quit", tr("&Quit"), QKeySequence(tr("Ctrl+Q")));
   quit->setMenuRole(QAction::QuitRole);
@@ -104,7 +157,7 @@ void MainWindow::make_edit_menu() {
   redo->setShortcut(QKeySequence(tr("Ctrl+Shift+Z")));
   menu->addAction(redo);
   menu->addSeparator();
-  SieveTable* table = &mix_page_->sheet().table();
+  SieveTable* table = &sieving_page_->sheet().table();
   // These belong to the stack: elsewhere the same keys keep the meaning they have in a line of text.
   const auto of_table = [&](const char* object_name, const QString& text, const QKeySequence& shortcut, void (SieveTable::*act)()) {
     QAction* made = action(menu, object_name, text, shortcut);
@@ -130,41 +183,82 @@ void MainWindow::make_component_menu() {
   connect(action(menu, "action_previous_component", tr("&Previous component"), QKeySequence(tr("Ctrl+PgUp"))), &QAction::triggered, this, [step] { step(-1); });
   menu->addSeparator();
   connect(action(menu, "action_add_component", tr("&Add a component"), QKeySequence(tr("Ctrl+Shift+N"))), &QAction::triggered, this, [this] {
-    show_bench();
     mix_page_->parts().add_component();
-    mix_page_->show_sheet();
+    show_sieving();
+    sieving_page_->show_sheet();
   });
   connect(action(menu, "action_remove_component", tr("&Remove this component"), QKeySequence(tr("Ctrl+Shift+Delete"))), &QAction::triggered, &mix_page_->parts(),
           &PartsPanel::remove_component);
+  menu->addSeparator();
+  SieveTableModel* stack = &sieving_page_->sheet().table().stack();
+  connect(action(menu, "action_add_sample", tr("&Further sample of this bag"), QKeySequence(tr("Ctrl+Shift+F"))), &QAction::triggered, stack, &SieveTableModel::add_replicate);
+  connect(action(menu, "action_remove_sample", tr("Remove the &last sample"), QKeySequence(tr("Ctrl+Alt+F"))), &QAction::triggered, stack, &SieveTableModel::remove_replicate);
+}
+
+void MainWindow::make_go_menu() {
+  QMenu* menu = menuBar()->addMenu(tr("&Go"));
+  go_menu_ = menu;
+  navigation_ = new Navigation(*this, *pages_, *menu);
+  // The rooms come first; this separator waits for them.
+  QAction* below = menu->addSeparator();
+  navigation_->insert_before(below);
+  const auto go = [&](const char* object_name, const QString& text, const QString& shortcut, std::function<void()> shown) {
+    connect(action(menu, object_name, text, QKeySequence(shortcut)), &QAction::triggered, this, [shown = std::move(shown)] { shown(); });
+  };
+  const auto on_sieving = [this](void (SievingPage::*shown)()) {
+    return [this, shown] {
+      show_sieving();
+      (sieving_page_->*shown)();
+    };
+  };
+  const auto on_mixes = [this](void (MixPage::*shown)()) {
+    return [this, shown] {
+      show_mixes();
+      (mix_page_->*shown)();
+    };
+  };
+  go("action_jump", tr("&Any bag, mix or action..."), tr("Ctrl+K"), [this] { jump(); });
+  menu->addSeparator();
+  go("action_show_sheet", tr("&Sieve test"), tr("Ctrl+Shift+1"), on_sieving(&SievingPage::show_sheet));
+  go("action_show_grain", tr("&Grain"), tr("Ctrl+Shift+2"), on_sieving(&SievingPage::show_grain));
+  go("action_show_curve", tr("C&urve of this test"), tr("Ctrl+Shift+3"), on_sieving(&SievingPage::show_curve));
+  go("action_show_lots", tr("&Lot to lot"), tr("Ctrl+Shift+4"), on_sieving(&SievingPage::show_lots));
+  go("action_show_verdict", tr("&Verdict on the bag"), tr("Ctrl+Shift+5"), on_sieving(&SievingPage::show_verdict));
+  go("action_show_screening", tr("S&creen this bag"), tr("Ctrl+Shift+6"), on_sieving(&SievingPage::show_screening));
+  menu->addSeparator();
+  go("action_show_pot", tr("&Pot"), tr("Ctrl+Alt+4"), on_mixes(&MixPage::show_pot));
+  go("action_show_curves", tr("Curves of the &mix"), tr("Ctrl+Alt+5"), on_mixes(&MixPage::show_curves));
+  go("action_show_section", tr("Pot in s&ection"), tr("Ctrl+Alt+6"), on_mixes(&MixPage::show_section));
+  go("action_show_litres", tr("Litres &in and out"), tr("Ctrl+Alt+7"), on_mixes(&MixPage::show_litres));
+  go("action_show_comparison", tr("Mi&xes side by side"), tr("Ctrl+Alt+8"), on_mixes(&MixPage::show_comparison));
+  menu->addSeparator();
+  go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), [this] {
+    if (pages_->currentWidget() == mix_page_) return mix_page_->show_band();
+    show_sieving();
+    sieving_page_->show_band();
+  });
 }
 
 void MainWindow::make_view_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
-  view_menu_ = menu;
-  const auto go = [&](const char* object_name, const QString& text, const QString& shortcut, void (MixPage::*shown)()) {
-    connect(action(menu, object_name, text, QKeySequence(shortcut)), &QAction::triggered, this, [this, shown] {
-      show_bench();
-      (mix_page_->*shown)();
-    });
-  };
-  go("action_show_sheet", tr("&Sieve test"), tr("Ctrl+Shift+1"), &MixPage::show_sheet);
-  go("action_show_verdict", tr("&Verdict on the bag"), tr("Ctrl+Shift+2"), &MixPage::show_verdict);
-  go("action_show_grain", tr("&Grain"), tr("Ctrl+Shift+3"), &MixPage::show_grain);
-  go("action_show_pot", tr("&Pot"), tr("Ctrl+Shift+4"), &MixPage::show_pot);
-  go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), &MixPage::show_band);
-  go("action_show_curves", tr("&Curves"), tr("Ctrl+Shift+5"), &MixPage::show_curves);
-  go("action_show_section", tr("Pot in s&ection"), tr("Ctrl+Shift+6"), &MixPage::show_section);
-  QAction* table = action(menu, "action_chart_table", tr("Picture as a &table"), QKeySequence(tr("Ctrl+T")));
+  QAction* table = action(menu, "action_chart_table", tr("Pictures as &tables"), QKeySequence(tr("Ctrl+T")));
   table->setCheckable(true);
-  connect(table, &QAction::toggled, mix_page_, &MixPage::show_as_table);
+  for (PictureTabs* tabs : {&sieving_page_->pictures(), &mix_page_->pictures()}) {
+    connect(table, &QAction::toggled, tabs, &PictureTabs::set_as_table);
+    connect(tabs, &PictureTabs::as_table_changed, table, &QAction::setChecked);
+  }
+  connect(action(menu, "action_whole_chart", tr("&Whole curve again"), QKeySequence(tr("Ctrl+9"))), &QAction::triggered, this, [this] {
+    sieving_page_->chart().show_all();
+    mix_page_->chart().show_all();
+  });
   menu->addSeparator();
   QAction* us = action(menu, "action_us_units", tr("&US units"), QKeySequence(tr("Ctrl+U")));
   us->setCheckable(true);
   us->setChecked(settings_.units == UnitSystem::us);
   connect(us, &QAction::toggled, this, [this](bool on) {
-    settings_.units = on ? UnitSystem::us : UnitSystem::metric;
-    bench_.set_units(settings_.units);
-    write_settings(settings_);
+    Settings changed = settings_;
+    changed.units = on ? UnitSystem::us : UnitSystem::metric;
+    set_settings(changed);
   });
   menu->addSeparator();
   auto* themes = new QActionGroup(this);
@@ -173,7 +267,11 @@ void MainWindow::make_view_menu() {
     made->setCheckable(true);
     made->setChecked(settings_.theme == chosen);
     themes->addAction(made);
-    connect(made, &QAction::triggered, this, [this, chosen] { set_theme(chosen); });
+    connect(made, &QAction::triggered, this, [this, chosen] {
+      Settings changed = settings_;
+      changed.theme = chosen;
+      set_settings(changed);
+    });
   };
   theme("action_theme_system", tr("Colours of the s&ystem"), tr("Ctrl+Alt+0"), std::nullopt);
   theme("action_theme_light", tr("&Light"), tr("Ctrl+Alt+1"), Theme::light);
@@ -188,7 +286,9 @@ void MainWindow::make_view_menu() {
 void MainWindow::make_help_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Help"));
   connect(action(menu, "action_welcome", tr("The &three doors"), QKeySequence(tr("F1"))), &QAction::triggered, this, &MainWindow::show_welcome);
-  connect(action(menu, "action_cautions", tr("Show &cautions again"), QKeySequence(tr("Shift+F1"))), &QAction::triggered, this, [this] { mix_page_->caution().restore(); });
+  connect(action(menu, "action_cautions", tr("Show &cautions again"), QKeySequence(tr("Shift+F1"))), &QAction::triggered, this, [this] {
+    for (CautionBar* caution : findChildren<CautionBar*>()) caution->restore();
+  });
   QAction* about = action(menu, "action_about", tr("&About Gritwright"), QKeySequence(tr("Ctrl+F1")));
   about->setMenuRole(QAction::AboutRole);
   connect(about, &QAction::triggered, this, [this] {
@@ -201,11 +301,68 @@ void MainWindow::make_help_menu() {
 
 void MainWindow::show_welcome() { pages_->setCurrentWidget(welcome_page_); }
 
-void MainWindow::show_bench() {
-  pages_->setCurrentWidget(mix_page_);
-  if (!settings_.first_start) return;
-  settings_.first_start = false;
-  write_settings(settings_);
+void MainWindow::show_sieving() { pages_->setCurrentWidget(sieving_page_); }
+void MainWindow::show_mixes() { pages_->setCurrentWidget(mix_page_); }
+
+void MainWindow::show_settings() {
+  settings_page_->show_settings(settings_);
+  pages_->setCurrentWidget(settings_page_);
+  settings_page_->take_focus();
+}
+
+void MainWindow::jump() {
+  if (jump_box_ == nullptr) jump_box_ = new JumpBox([this](const QString& words) { return jump_targets(*this, bench_, record_, words); }, this);
+  jump_box_->open_empty();
+}
+
+// What a right click on a picture offers is taken from the menu bar.
+void MainWindow::make_context_menus() {
+  for (PictureTabs* tabs : {&sieving_page_->pictures(), &mix_page_->pictures()}) {
+    for (const char* name : {"action_chart_table", "action_whole_chart", "action_save_picture"}) tabs->addAction(findChild<QAction*>(QLatin1String(name)));
+    tabs->setContextMenuPolicy(Qt::ActionsContextMenu);
+  }
+  PartsPanel& parts = mix_page_->parts();
+  for (const char* name : {"action_show_sheet", "action_show_grain", "action_add_component", "action_remove_component"}) parts.addAction(findChild<QAction*>(QLatin1String(name)));
+  parts.setContextMenuPolicy(Qt::ActionsContextMenu);
+}
+
+PictureTabs& MainWindow::pictures_in_front() { return pages_->currentWidget() == mix_page_ ? mix_page_->pictures() : sieving_page_->pictures(); }
+
+void MainWindow::choose_picture_file() {
+  const PictureTabs::Picture& picture = pictures_in_front().picture();
+  const QString path = QFileDialog::getSaveFileName(this, tr("Save \u201c%1\u201d").arg(picture.title), picture.title + QStringLiteral(".png"),
+                                                    tr("Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)"));
+  if (path.isEmpty()) return;
+  say(save_picture(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?").arg(path));
+}
+
+bool MainWindow::save_picture(const QString& path) {
+  const PictureTabs::Picture& picture = pictures_in_front().picture();
+  if (path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) return export_csv(picture.data(), path);
+  QWidget* drawn = picture.view->focusProxy() != nullptr ? picture.view->focusProxy() : picture.view;
+  return export_picture(*drawn, path);
+}
+
+void MainWindow::print_sheet() {
+  QPrinter printer(QPrinter::HighResolution);
+  printer.setPageSize(QPageSize(settings_.letter_paper ? QPageSize::Letter : QPageSize::A4));
+  printer.setPageMargins({});
+  printer.setFullPage(true);
+  QPrintDialog dialog(&printer, this);
+  if (dialog.exec() == QDialog::Accepted) print_test_sheet(bench_, printer);
+}
+
+void MainWindow::choose_sheet_file() {
+  const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
+  if (path.isEmpty()) return;
+  say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written.").arg(path));
+}
+
+void MainWindow::mark_as_demonstration() {
+  setWindowTitle(tr("Gritwright \u2013 demonstration, an invented nursery"));
+  auto* words = new QLabel(tr("Demonstration: everything here is invented and goes when this window is closed."), statusBar());
+  words->setObjectName(QStringLiteral("demonstration_words"));
+  statusBar()->addPermanentWidget(words);
 }
 
 void MainWindow::open_demonstration() {
@@ -214,7 +371,7 @@ void MainWindow::open_demonstration() {
   // As one step, so that what lay on the bench comes back with undo.
   bench_.edit(tr("demonstration opened"), {}, [&](BenchState& current) { current = *state; });
   bench_.set_current_component(0);
-  show_bench();
+  show_mixes();
 }
 
 void MainWindow::choose_sieve_tests() {
@@ -232,16 +389,19 @@ void MainWindow::open_sieve_test_file(const QString& path) {
   if (!test) return show_problems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), test.problems());
   QString name = QFileInfo(path).completeBaseName();
   if (test->lot) name = to_qt(*test->lot);
-  put_component(component_of(*test, name));
-  show_bench();
+  (void)put_component(component_of(*test, name));
+  show_sieving();
 }
 
-void MainWindow::put_component(const ComponentSheet& component) {
+bool MainWindow::put_component(const ComponentSheet& component) {
   const auto& components = bench_.state().components;
   const auto current = static_cast<std::size_t>(bench_.current_component());
   const auto untouched = std::ranges::find_if(components, is_untouched);
   const bool add = untouched == components.end() && components.size() < most_components;
-  if (untouched == components.end() && !add) return say(tr("A mix here has up to %1 components; remove one first.").arg(most_components));
+  if (untouched == components.end() && !add) {
+    say(tr("A mix here has up to %1 components; remove one first.").arg(most_components));
+    return false;
+  }
   std::size_t at = add ? components.size() : static_cast<std::size_t>(untouched - components.begin());
   if (current < components.size() && is_untouched(components[current])) at = current;
   bench_.edit(tr("%1 opened").arg(component.name), {}, [&](BenchState& state) {
@@ -249,6 +409,7 @@ void MainWindow::put_component(const ComponentSheet& component) {
     else state.components.push_back(component);
   });
   bench_.set_current_component(static_cast<int>(at));
+  return true;
 }
 
 void MainWindow::open_container_file(const QString& path) {
@@ -258,18 +419,28 @@ void MainWindow::open_container_file(const QString& path) {
   if (!sheet) return say(tr("A container given as a table of areas is read by the command line only, for now."));
   bench_.edit(tr("container opened"), {}, [&](BenchState& state) { state.pot = *sheet; });
   if (container->bottom_layer || container->top_dressing) say(tr("Bottom layer and top dressing of the file are not on this form and were left out."));
-  show_bench();
+  show_mixes();
   mix_page_->show_pot();
 }
 
 void MainWindow::set_text_percent(int percent) {
-  settings_.text_percent = std::clamp(percent, 100, 200);
-  apply_settings();
+  Settings changed = settings_;
+  changed.text_percent = std::clamp(percent, 100, 200);
+  set_settings(changed);
 }
 
-void MainWindow::set_theme(std::optional<Theme> theme) {
-  settings_.theme = theme;
-  apply_settings();
+void MainWindow::set_settings(const Settings& settings) {
+  const bool looks = settings.theme != settings_.theme || settings.text_percent != settings_.text_percent;
+  settings_ = settings;
+  bench_.set_units(settings_.units);
+  if (record_pages_ != nullptr) record_pages_->set_laboratory_figures(settings_.laboratory_figures);
+  if (auto* us = findChild<QAction*>(QStringLiteral("action_us_units"))) {
+    const QSignalBlocker quiet(us);
+    us->setChecked(settings_.units == UnitSystem::us);
+  }
+  settings_page_->show_settings(settings_);
+  if (looks) apply_settings();
+  else write_settings(settings_);
 }
 
 void MainWindow::apply_settings() {
@@ -300,7 +471,15 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   // An editor still open would commit while the window is being taken apart.
   if (QWidget* focused = QApplication::focusWidget()) focused->clearFocus();
   QSettings().setValue(QStringLiteral("window/geometry"), saveGeometry());
+  remember_layout(*this);
   QMainWindow::closeEvent(event);
+}
+
+void MainWindow::showEvent(QShowEvent* event) {
+  QMainWindow::showEvent(event);
+  if (laid_out_) return;
+  laid_out_ = true;
+  restore_layout(*this);
 }
 
 }  // namespace gritwright::desktop

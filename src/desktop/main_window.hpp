@@ -9,56 +9,92 @@ class QStackedWidget;
 
 namespace gritwright::desktop {
 
+class JumpBox;
 class MixPage;
+class Navigation;
+class PictureTabs;
 class RecordBook;
 class RecordPages;
+class SettingsPage;
+class SievingPage;
 class WelcomePage;
 
-/// The window: pages, menus, settings.
+/// The window: rooms in the order of the work, menus, settings.
 class MainWindow : public QMainWindow {
   Q_OBJECT
  public:
   /// Without a record the window has the bench alone. Both must outlive it.
   explicit MainWindow(Bench& bench, RecordBook* record = nullptr, QWidget* parent = nullptr);
 
+  /// Lays the demonstration's mix on this window's bench.
   void open_demonstration();
+  /// Says in the title and below that what is here is invented and goes with the window.
+  void mark_as_demonstration();
   void open_sieve_test_file(const QString& path);
   void open_container_file(const QString& path);
   void show_welcome();
-  void show_bench();
+  void show_sieving();
+  void show_mixes();
+  void show_settings();
+  /// Opens the box that finds any bag, mix, tree or action.
+  void jump();
+
+  [[nodiscard]] SievingPage& sieving_page() { return *sieving_page_; }
   [[nodiscard]] MixPage& mix_page() { return *mix_page_; }
   [[nodiscard]] QStackedWidget& pages() { return *pages_; }
+  [[nodiscard]] Navigation& navigation() { return *navigation_; }
   /// Null without a record.
   [[nodiscard]] RecordPages* record_pages() { return record_pages_; }
 
-  /// On the bench in an untouched component's place, else as a new one; told if there is no room.
-  void put_component(const ComponentSheet& component);
+  /// On the bench in an untouched component's place, else as a new one; told and false if there is no room.
+  bool put_component(const ComponentSheet& component);
+
+  /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
+  bool save_picture(const QString& path);
+
+ signals:
+  /// A demonstration is wanted in a window of its own.
+  void demonstration_wanted();
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   QAction* action(QMenu* menu, const char* object_name, const QString& text, const QKeySequence& shortcut);
   void make_file_menu();
   void make_edit_menu();
   void make_component_menu();
+  void make_go_menu();
   void make_view_menu();
   void make_help_menu();
+  void make_rooms();
+  void make_context_menus();
   void choose_sieve_tests();
   void choose_container();
+  void choose_picture_file();
+  void print_sheet();
+  void choose_sheet_file();
+  [[nodiscard]] PictureTabs& pictures_in_front();
   void set_text_percent(int percent);
-  void set_theme(std::optional<Theme> theme);
+  void set_settings(const Settings& settings);
   void apply_settings();
   void say(const QString& sentence);
   void show_problems(const QString& title, const Problems& problems);
 
   Bench& bench_;
+  RecordBook* record_;
   Settings settings_;
   QStackedWidget* pages_;
   WelcomePage* welcome_page_;
+  SievingPage* sieving_page_;
   MixPage* mix_page_;
-  QMenu* view_menu_ = nullptr;
+  SettingsPage* settings_page_;
+  Navigation* navigation_ = nullptr;
+  QMenu* go_menu_ = nullptr;
   RecordPages* record_pages_ = nullptr;
+  JumpBox* jump_box_ = nullptr;
+  bool laid_out_ = false;
 };
 
 }  // namespace gritwright::desktop

@@ -1,20 +1,26 @@
 #include "record_pages.hpp"
 
-#include <QActionGroup>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
 #include <QStackedWidget>
-#include <QToolBar>
+#include <QTableView>
+#include <algorithm>
+#include <set>
 
+#include "charts/comparison_view.hpp"
+#include "gritwright/formats/record_file.hpp"
 #include "gritwright/workbook/backups.hpp"
 #include "main_window.hpp"
+#include "models/record_surroundings.hpp"
+#include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/sieving_page.hpp"
 #include "text.hpp"
+#include "widgets/screening_panel.hpp"
 
 namespace gritwright::desktop {
 
@@ -25,23 +31,24 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       window_(window),
       bags_(new BagsPage(book, bench.catalogue(), &window)),
       log_(new LogPage(book, &window)),
-      menu_(new QMenu(tr("Rec&ord"), &window)),
-      bar_(new QToolBar(tr("Pages"), &window)),
-      pages_(new QActionGroup(this)) {
-  window_.pages().addWidget(bags_);
-  window_.pages().addWidget(log_);
-  bar_->setObjectName(QStringLiteral("page_bar"));
-  bar_->setMovable(false);
-  bar_->setToolButtonStyle(Qt::ToolButtonTextOnly);
-  window_.addToolBar(Qt::TopToolBarArea, bar_);
+      menu_(new QMenu(tr("Rec&ord"), &window)) {
   make_menu(before);
+  make_context_menus();
   connect(bags_, &BagsPage::grade_wanted, this, &RecordPages::grade);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
-  connect(&book_, &RecordBook::changed, this, &RecordPages::refresh_undo);
+  connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
   connect(&bench_, &Bench::units_changed, this, [this] { bags_->set_units(bench_.units()); });
+  connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
+  connect(&bench_, &Bench::current_component_changed, this, &RecordPages::refresh_surroundings);
   connect(&window_.pages(), &QStackedWidget::currentChanged, this, &RecordPages::page_changed);
+  SievingPage& sieving = window_.sieving_page();
+  connect(&sieving, &SievingPage::bag_chosen, this, &RecordPages::grade);
+  connect(&sieving, &SievingPage::sieve_set_chosen, this, &RecordPages::use_sieve_set);
+  connect(&sieving.screening(), &ScreeningPanel::keep_wanted, this, &RecordPages::keep_fractions);
+  connect(&window_.mix_page(), &MixPage::keep_wanted, this, &RecordPages::keep_mix);
+  connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
   bags_->set_units(bench_.units());
-  refresh_undo();
+  record_changed();
   page_changed();
 }
 
@@ -55,21 +62,6 @@ QAction* RecordPages::action(const char* object_name, const QString& text, const
 
 void RecordPages::make_menu(QMenu& before) {
   window_.menuBar()->insertMenu(before.menuAction(), menu_);
-  const auto page = [&](const char* object_name, const QString& text, const QString& shortcut, void (RecordPages::*go)()) {
-    QAction* made = action(object_name, text, shortcut, [this, go] { (this->*go)(); });
-    made->setCheckable(true);
-    pages_->addAction(made);
-    bar_->addAction(made);
-    QWidget* button = bar_->widgetForAction(made);
-    button->setObjectName(QString::fromLatin1(object_name) + QStringLiteral("_button"));
-    button->setAccessibleName(text);
-    button->setMinimumHeight(28);
-    button->setFocusPolicy(Qt::StrongFocus);
-  };
-  page("action_page_bags", tr("Bags"), tr("Ctrl+1"), &RecordPages::show_bags);
-  page("action_page_bench", tr("Sieving and mixes"), tr("Ctrl+2"), &RecordPages::show_bench);
-  page("action_page_log", tr("Log"), tr("Ctrl+3"), &RecordPages::show_log);
-  menu_->addSeparator();
   const auto on_bags = [this](void (BagsPage::*act)()) {
     return [this, act] {
       show_bags();
@@ -78,15 +70,19 @@ void RecordPages::make_menu(QMenu& before) {
   };
   action("action_receive_bags", tr("&Receive bags"), tr("Ctrl+R"), on_bags(&BagsPage::receive));
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
+  action("action_put_in_mix", tr("&Put this bag into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->current_bag()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
   action("action_remove_bag", tr("Re&move this bag"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
   menu_->addSeparator();
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
+  action("action_keep_fractions", tr("Keep the &fractions of the screening"), tr("Ctrl+Shift+K"), [this] { keep_fractions(); });
+  action("action_keep_mix", tr("Keep the mi&x"), tr("Ctrl+Shift+M"), [this] { keep_mix(); });
+  menu_->addSeparator();
   action("action_write_down", tr("&Write down in the log"), tr("Ctrl+L"), [this] {
     show_log();
     log_->findChild<QWidget*>(QStringLiteral("log_text"))->setFocus();
   });
-  action("action_find", tr("&Find"), tr("Ctrl+F"), [this] { find(); });
+  action("action_find", tr("F&ind on this page"), tr("Ctrl+F"), [this] { find(); });
   menu_->addSeparator();
   undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] { book_.undo(); });
   redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] { book_.redo(); });
@@ -94,28 +90,33 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_save_copy", tr("Save a &copy of the record..."), tr("Ctrl+Shift+S"), [this] { save_copy(); });
 }
 
+// What a right click offers is taken from the menu bar, so that neither knows more than the other.
+void RecordPages::make_context_menus() {
+  const auto give = [this](QWidget* widget, std::initializer_list<const char*> names) {
+    for (const char* name : names) widget->addAction(window_.findChild<QAction*>(QLatin1String(name)));
+    widget->setContextMenuPolicy(Qt::ActionsContextMenu);
+  };
+  give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_take_into_stock", "action_remove_bag"});
+  give(&log_->table(), {"action_write_down", "action_find"});
+}
+
 void RecordPages::show_bags() { window_.pages().setCurrentWidget(bags_); }
-void RecordPages::show_bench() { window_.show_bench(); }
 void RecordPages::show_log() { window_.pages().setCurrentWidget(log_); }
 
-// The keys for undo belong to what is on screen: the record on its pages, the bench elsewhere.
+// The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere.
 void RecordPages::page_changed() {
-  QWidget* current = window_.pages().currentWidget();
-  const bool record = current == bags_ || current == log_;
-  const QList<QAction*> actions = pages_->actions();
-  actions[0]->setChecked(current == bags_);
-  actions[1]->setChecked(!record);
-  actions[2]->setChecked(current == log_);
+  const QWidget* current = window_.pages().currentWidget();
+  const bool bench = current == &window_.sieving_page() || current == &window_.mix_page();
   auto* bench_undo = window_.findChild<QAction*>(QStringLiteral("action_undo"));
   auto* bench_redo = window_.findChild<QAction*>(QStringLiteral("action_redo"));
   const QKeySequence near_undo(tr("Ctrl+Z"));
   const QKeySequence far_undo(tr("Ctrl+Alt+Z"));
   const QKeySequence near_redo(tr("Ctrl+Shift+Z"));
   const QKeySequence far_redo(tr("Ctrl+Alt+Shift+Z"));
-  undo_->setShortcut(record ? near_undo : far_undo);
-  redo_->setShortcut(record ? near_redo : far_redo);
-  if (bench_undo != nullptr) bench_undo->setShortcut(record ? far_undo : near_undo);
-  if (bench_redo != nullptr) bench_redo->setShortcut(record ? far_redo : near_redo);
+  undo_->setShortcut(bench ? far_undo : near_undo);
+  redo_->setShortcut(bench ? far_redo : near_redo);
+  if (bench_undo != nullptr) bench_undo->setShortcut(bench ? near_undo : far_undo);
+  if (bench_redo != nullptr) bench_redo->setShortcut(bench ? near_redo : far_redo);
 }
 
 void RecordPages::refresh_undo() {
@@ -127,31 +128,110 @@ void RecordPages::refresh_undo() {
   redo_->setEnabled(!redo.isEmpty());
 }
 
+void RecordPages::record_changed() {
+  refresh_undo();
+  const std::int64_t revision = book_.workbook().revision();
+  if (revision == seen_revision_) return;
+  // While somebody types a note only that bag changes: what hangs on other kinds is not read again.
+  std::set<RecordKind> kinds;
+  if (seen_revision_ < 0) kinds.insert(record_kinds.begin(), record_kinds.end());
+  else {
+    for (const RecordRef& ref : book_.workbook().changed_since(seen_revision_)) kinds.insert(ref.kind);
+  }
+  seen_revision_ = revision;
+  const bool grain = kinds.contains(RecordKind::bag) || kinds.contains(RecordKind::sieve_test) || kinds.contains(RecordKind::stock_entry);
+  if (grain || kinds.contains(RecordKind::sieve_set)) {
+    seen_material_ = QString();
+    seen_bag_ = QStringLiteral("?");
+    refresh_surroundings();
+    refresh_choices();
+  }
+  if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
+}
+
+void RecordPages::refresh_surroundings() {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (index >= bench_.state().components.size()) return;
+  const ComponentSheet& sheet = bench_.state().components[index];
+  if (sheet.bag == seen_bag_ && sheet.material == seen_material_) return;
+  seen_bag_ = sheet.bag;
+  seen_material_ = sheet.material;
+  try {
+    Surroundings around = surroundings_of(book_.workbook(), sheet);
+    around.laboratory_figures = laboratory_;
+    bench_.set_surroundings(std::move(around));
+  } catch (const WorkbookTrouble& trouble) {
+    emit bench_.told(sentence_text(trouble.problem()));
+  }
+}
+
+void RecordPages::set_laboratory_figures(bool wanted) {
+  laboratory_ = wanted;
+  Surroundings around = bench_.surroundings();
+  around.laboratory_figures = wanted;
+  bench_.set_surroundings(std::move(around));
+}
+
+void RecordPages::refresh_choices() {
+  constexpr std::size_t most_choices = 200;  // further ones are found by Ctrl+K
+  ListFilter newest;
+  newest.limit = most_choices;
+  std::vector<SievingPage::Choice> bags;
+  for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title))});
+  std::vector<SievingPage::Choice> sets;
+  for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});
+  window_.sieving_page().set_bags(bags);
+  window_.sieving_page().set_sieve_sets(sets);
+}
+
 void RecordPages::find() {
   if (window_.pages().currentWidget() == log_) return log_->find();
   show_bags();
   bags_->find();
 }
 
-void RecordPages::grade(const QString& bag) {
+bool RecordPages::lay_on_bench(const QString& bag) {
   const auto& components = bench_.state().components;
   const auto open = std::ranges::find(components, bag, &ComponentSheet::bag);
   if (open != components.end()) {
     bench_.set_current_component(static_cast<int>(open - components.begin()));
-  } else {
-    const auto stored = book_.workbook().find(Id<Bag>{bag.toStdString()});
-    if (!stored) return;
-    const auto tests = book_.workbook().sieve_tests_of(ref_to(stored->id));
-    ComponentSheet component = tests.empty() ? empty_component(bag) : component_of(tests.back().record.test, bag);
-    component.name = QStringLiteral("%1 %2").arg(to_qt(stored->record.material).replace(u'_', u' '), bag);
-    component.bag = bag;
-    component.material = to_qt(stored->record.material);
-    if (stored->record.bulk_density) component.grain.bulk_density = number_text(in_g_l(*stored->record.bulk_density), 9);
-    if (stored->record.particle_density) component.grain.particle_density = number_text(in_g_l(*stored->record.particle_density), 9);
-    window_.put_component(component);
+    return true;
   }
-  window_.show_bench();
-  window_.mix_page().show_sheet();
+  const auto sheet = sheet_of_bag(book_.workbook(), bag);
+  return sheet && window_.put_component(*sheet);
+}
+
+void RecordPages::grade(const QString& bag) {
+  if (!lay_on_bench(bag)) return;
+  window_.show_sieving();
+  window_.sieving_page().show_sheet();
+}
+
+void RecordPages::put_in_mix(const QString& bag) {
+  if (bag.isEmpty() || !lay_on_bench(bag)) return;
+  window_.show_mixes();
+  window_.mix_page().show_parts();
+}
+
+void RecordPages::use_sieve_set(const QString& id) {
+  const auto set = book_.workbook().find(Id<SieveSet>{id.toStdString()});
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (!set || index >= bench_.state().components.size()) return;
+  const QString name = bench_.state().components[index].name;
+  bench_.edit(tr("sieves of %1").arg(name), {}, [&](BenchState& state) {
+    SieveSheet& sheet = state.components[index].sheet;
+    // What was weighed stays with its opening; openings the set lacks go if nothing stands on them.
+    std::vector<PanText> rows;
+    for (const OwnedSieve& sieve : set->record.sieves) rows.push_back({sieve.label.empty() ? number_text(in_mm(sieve.aperture), 6) : to_qt(sieve.label), {}, {}});
+    for (const PanText& was : sheet.rows) {
+      const auto same = std::ranges::find(rows, was.aperture.trimmed(), &PanText::aperture);
+      if (same != rows.end()) *same = was;
+      else if (!was.retained.trimmed().isEmpty()) rows.push_back(was);
+    }
+    sheet.rows = std::move(rows);
+    for (ReplicateText& sample : sheet.replicates) sample.retained.clear();
+    if (set->record.diameter) sheet.sieve_diameter = number_text(in_mm(*set->record.diameter), 6);
+  });
 }
 
 QString RecordPages::bag_of_sheet(const ComponentSheet& component) {
@@ -168,6 +248,34 @@ QString RecordPages::bag_of_sheet(const ComponentSheet& component) {
   return book_.add(fresh, tr("bag %1").arg(id), id);
 }
 
+int RecordPages::save_tests(const QString& bag, const ComponentSheet& component, const ComponentEvaluation& evaluation) {
+  std::vector<SieveTest> samples{*evaluation.test};
+  for (const ReplicateEvaluation& replicate : evaluation.replicates) {
+    if (replicate.state == SheetState::finished && replicate.test) samples.push_back(*replicate.test);
+  }
+  const RecordRef of{RecordKind::bag, bag.toStdString()};
+  auto kept = book_.workbook().sieve_tests_of(of);
+  Change change;
+  change.label = tr("sieve test of bag %1").arg(bag).toStdString();
+  for (SieveTest& sample : samples) {
+    const bool already = std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) {
+      return one.record.test.rows == sample.rows && one.record.test.pan == sample.pan && one.record.test.dry_mass == sample.dry_mass;
+    });
+    if (already) continue;
+    RecordedSieveTest record;
+    record.test = std::move(sample);
+    record.of = of;
+    if (!component.material.isEmpty()) record.test.material = component.material.toStdString();
+    if (!record.test.date) record.test.date = today();
+    record.replicate = static_cast<int>(kept.size() + change.edits.size()) + 1;
+    change.edits.push_back({RecordRef{RecordKind::sieve_test, {}}, 0, Record(std::move(record))});
+  }
+  const int added = static_cast<int>(change.edits.size());
+  if (added == 0) return 0;
+  change.log = event_about(of, tr("Graded bag %1").arg(bag), today());
+  return book_.apply(std::move(change)) ? added : -1;
+}
+
 void RecordPages::save_sheet() {
   const auto index = static_cast<std::size_t>(bench_.current_component());
   if (index >= bench_.state().components.size()) return;
@@ -179,21 +287,113 @@ void RecordPages::save_sheet() {
   }
   const QString bag = bag_of_sheet(component);
   if (bag.isEmpty()) return;
-  RecordedSieveTest record;
-  record.test = *evaluation.test;
-  record.of = RecordRef{RecordKind::bag, bag.toStdString()};
-  if (!component.material.isEmpty()) record.test.material = component.material.toStdString();
-  if (!record.test.date) record.test.date = today();
-  const auto tests = book_.workbook().sieve_tests_of(*record.of);
-  const bool kept_already = std::ranges::any_of(tests, [&](const Stored<RecordedSieveTest>& kept) {
-    return kept.record.test.rows == record.test.rows && kept.record.test.pan == record.test.pan && kept.record.test.dry_mass == record.test.dry_mass;
-  });
-  if (kept_already) return emit bench_.told(tr("Bag %1 has this sieve test already.").arg(bag));
-  record.replicate = static_cast<int>(tests.size()) + 1;
-  const LogEntry log = event_about(*record.of, tr("Sieved bag %1, test %2").arg(bag).arg(record.replicate), *record.test.date);
-  if (book_.add(record, tr("sieve test of bag %1").arg(bag), {}, log).isEmpty()) return;
+  const int added = save_tests(bag, component, evaluation);
+  if (added < 0) return;
+  if (added == 0) return emit bench_.told(tr("Bag %1 has this sieve test already.").arg(bag));
   bench_.edit(tr("bag of %1").arg(component.name), {}, [&](BenchState& state) { state.components[index].bag = bag; });
-  emit bench_.told(tr("Kept as test %1 of bag %2.").arg(record.replicate).arg(bag));
+  emit bench_.told(tr("Kept %n sieve test(s) with bag %1.", nullptr, added).arg(bag));
+}
+
+void RecordPages::keep_fractions() {
+  const ScreeningView view = screening_view(bench_);
+  const auto& bag = bench_.surroundings().bag;
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
+  if (!bag) return emit bench_.told(tr("Keep the sieve test with its bag first: fractions come from a bag."));
+  const QString bag_id = bench_.state().components[index].bag;
+  const RecordRef from{RecordKind::bag, bag_id.toStdString()};
+  Change change;
+  change.label = tr("screening of bag %1").arg(bag_id).toStdString();
+  const auto booked = [&](const RecordRef& holder, StockReason reason, Mass mass, const RecordRef& other) {
+    StockEntry entry;
+    entry.holder = holder;
+    entry.reason = reason;
+    entry.change = mass;
+    entry.other = other;
+    entry.day = today();
+    change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(std::move(entry))});
+  };
+  if (!book_.workbook().stock_of(from)) {
+    // A bag that was never taken in gives nothing away before it is.
+    if (const auto received = dry_mass_received(*bag)) {
+      StockEntry entry;
+      entry.holder = from;
+      entry.change = *received;
+      entry.day = today();
+      change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(std::move(entry))});
+    }
+  }
+  int number = 1;
+  for (Fraction& fraction : fractions_of(view, *bag, bag_id, today())) {
+    RecordRef tub;
+    do {
+      tub = RecordRef{RecordKind::fraction, QStringLiteral("%1/%2").arg(bag_id).arg(number++).toStdString()};
+    } while (book_.workbook().find_even_deleted(tub));
+    const Mass mass = *fraction.dry_mass;
+    change.edits.push_back({tub, 0, Record(std::move(fraction))});
+    booked(tub, StockReason::screened_into, mass, from);
+    booked(from, StockReason::screened_out_of, mass * -1.0, tub);
+  }
+  // What went up as dust is no longer in the bag either.
+  if (view.loss && view.loss->value() > 0) booked(from, StockReason::spilt, *view.screened * -view.loss->value(), from);
+  change.log = event_about(from, tr("Screened bag %1. %2").arg(bag_id, view.balance), today());
+  if (!book_.apply(std::move(change))) return;
+  bench_.edit(tr("screening kept of %1").arg(bag_id), {}, [&](BenchState& state) { state.components[index].screening = {}; });
+  emit bench_.told(tr("The fractions of bag %1 are in stock.").arg(bag_id));
+}
+
+void RecordPages::keep_mix() {
+  const BenchEvaluation& evaluation = bench_.evaluation();
+  if (!evaluation.mix) return emit bench_.told(tr("There is no mix to keep yet: finish the sieve tests and give them parts."));
+  MixVersion version;
+  version.mix = *evaluation.mix;
+  version.mix.name = bench_.state().mix_name.trimmed().toStdString();
+  if (version.mix.name.empty()) return emit bench_.told(tr("Give the mix a name first."));
+  for (const std::size_t i : evaluation.mixed) {
+    const QString& bag = bench_.state().components[i].bag;
+    version.sources.push_back(bag.isEmpty() ? std::nullopt : std::optional(RecordRef{RecordKind::bag, bag.toStdString()}));
+  }
+  version.day = today();
+  std::string id;
+  for (const auto& kept : book_.workbook().all<MixVersion>()) {
+    if (kept.record.mix.name != version.mix.name) continue;
+    // As written, because a length that went through a file can differ in its last binary digit.
+    MixVersion same = version;
+    same.day = kept.record.day;
+    if (write_record(Record(kept.record)) == write_record(Record(same))) return emit bench_.told(tr("This mix is kept already, as %1.").arg(to_qt(kept.id.text)));
+    id = book_.workbook().next_version(kept.id).text;
+  }
+  if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
+  const QString shown = to_qt(id);
+  const RecordRef ref{RecordKind::mix, id};
+  if (book_.add(version, tr("mix %1").arg(shown), shown, event_about(ref, tr("Kept mix %1, %2").arg(shown, to_qt(version.mix.name)), today())).isEmpty()) return;
+  emit bench_.told(tr("Kept as %1.").arg(shown));
+}
+
+void RecordPages::open_mix(const QString& id) {
+  const auto stored = book_.workbook().find(Id<MixVersion>{id.toStdString()});
+  if (!stored) return;
+  std::vector<ComponentSheet> sheets;
+  QStringList without;
+  const auto& components = stored->record.mix.components;
+  for (std::size_t i = 0; i < components.size() && sheets.size() < most_components; ++i) {
+    const auto source = i < stored->record.sources.size() ? stored->record.sources[i] : std::nullopt;
+    auto sheet = source && source->kind == RecordKind::bag ? sheet_of_bag(book_.workbook(), to_qt(source->id)) : std::nullopt;
+    if (!sheet) {
+      sheet = empty_component(to_qt(components[i].name));
+      if (components[i].material) sheet->material = to_qt(*components[i].material);
+      without << sheet->name;
+    }
+    sheet->parts = number_text(components[i].parts.value(), 6);
+    sheets.push_back(std::move(*sheet));
+  }
+  bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
+    state.components = sheets;
+    state.mix_name = to_qt(stored->record.mix.name);
+  });
+  bench_.set_current_component(0);
+  window_.show_mixes();
+  if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(without.join(QStringLiteral(", "))));
 }
 
 void RecordPages::save_copy() {

@@ -1,13 +1,12 @@
 #pragma once
 #include <QObject>
+#include <functional>
 
 #include "models/bench.hpp"
 #include "models/record_book.hpp"
 
 class QAction;
-class QActionGroup;
 class QMenu;
-class QToolBar;
 
 namespace gritwright::desktop {
 
@@ -15,34 +14,52 @@ class BagsPage;
 class LogPage;
 class MainWindow;
 
-/// The pages over the workbook, the way to them, and the actions between them and the bench.
+/// The pages over the workbook, and the actions between them and the bench.
 class RecordPages : public QObject {
   Q_OBJECT
  public:
-  /// Adds its pages, its menu before `before` and its page bar to the window.
+  /// Makes its pages and its menu before `before`; the window gives the pages their rooms.
   RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMenu& before);
 
   void show_bags();
-  void show_bench();
   void show_log();
 
-  /// Puts the bag's latest sieve test, or an empty stack with its material and densities, on the bench.
+  /// Puts the bag's latest sieve test, or an empty stack with its material and densities, on the bench and shows it.
   void grade(const QString& bag);
-  /// Keeps the finished sheet on screen with its bag; a sheet without a bag makes one of its material.
+  /// The same, but what is shown is the mix.
+  void put_in_mix(const QString& bag);
+  /// Keeps the finished samples on screen with their bag; a sheet without a bag makes one of its material.
   void save_sheet();
+  /// Keeps the measured fractions of a screening, and books the grain from the bag to them.
+  void keep_fractions();
+  /// Keeps the mix on the bench; the same name makes a new version.
+  void keep_mix();
+  /// Lays the bags of a kept mix on the bench again, with its parts.
+  void open_mix(const QString& id);
   void save_copy();
+  void set_laboratory_figures(bool wanted);
 
+  [[nodiscard]] RecordBook& book() { return book_; }
   [[nodiscard]] BagsPage& bags() { return *bags_; }
   [[nodiscard]] LogPage& log() { return *log_; }
+  /// Lays the openings of an owned set on the sheet on screen, as one step.
+  void use_sieve_set(const QString& id);
 
  private:
   QAction* action(const char* object_name, const QString& text, const QString& shortcut, std::function<void()> act);
   void make_menu(QMenu& before);
+  void make_context_menus();
   void page_changed();
   void refresh_undo();
+  void record_changed();
+  void refresh_surroundings();
+  void refresh_choices();
   void find();
+  /// Puts it on the bench unless it lies there already; false if there is no room or no such bag.
+  bool lay_on_bench(const QString& bag);
   /// The bag of the component on screen; a new one is added for a sheet without. Empty if it could not be.
   QString bag_of_sheet(const ComponentSheet& component);
+  int save_tests(const QString& bag, const ComponentSheet& component, const ComponentEvaluation& evaluation);
 
   Bench& bench_;
   RecordBook& book_;
@@ -50,10 +67,12 @@ class RecordPages : public QObject {
   BagsPage* bags_;
   LogPage* log_;
   QMenu* menu_;
-  QToolBar* bar_;
-  QActionGroup* pages_;
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;
+  bool laboratory_ = false;
+  std::int64_t seen_revision_ = -1;
+  QString seen_bag_;
+  QString seen_material_;
 };
 
 }  // namespace gritwright::desktop

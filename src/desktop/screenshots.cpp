@@ -2,67 +2,125 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QHash>
+#include <QImage>
 #include <QTemporaryDir>
 #include <QTextStream>
+#include <algorithm>
 
+#include "charts/comparison_view.hpp"
+#include "charts/picture_tabs.hpp"
 #include "main_window.hpp"
 #include "models/demonstration_record.hpp"
+#include "navigation.hpp"
+#include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/sieving_page.hpp"
 #include "record_pages.hpp"
 #include "theme.hpp"
 
 namespace gritwright::desktop {
 
-int write_screenshots(QApplication& application, Bench& bench, const QString& folder) {
+namespace {
+
+struct Look {
+  const char* name;
+  Theme theme;
+  QSize size;
+  int text_percent;
+};
+
+constexpr Look manual_looks[] = {{"light", Theme::light, {1280, 800}, 100}, {"dark", Theme::dark, {1280, 800}, 100}};
+constexpr Look further_looks[] = {{"contrast", Theme::high_contrast, {1280, 800}, 100},
+                                  {"light_wide", Theme::light, {1920, 1080}, 100},
+                                  {"light_small", Theme::light, {1024, 700}, 100},
+                                  {"light_text150", Theme::light, {1280, 800}, 150},
+                                  {"dark_text200", Theme::dark, {1280, 800}, 200}};
+
+/// Few colours are enough for flat surfaces and make a third of the file: the 256 most frequent ones stay as they are, the blends of
+/// smoothed edges go to the nearest.
+bool save_small(const QPixmap& picture, const QString& file) {
+  const QImage image = picture.toImage().convertToFormat(QImage::Format_RGB32);
+  QHash<QRgb, int> counts;
+  for (int y = 0; y < image.height(); ++y) {
+    const auto* line = reinterpret_cast<const QRgb*>(image.constScanLine(y));
+    for (int x = 0; x < image.width(); ++x) ++counts[line[x]];
+  }
+  QList<QRgb> colours = counts.keys();
+  std::ranges::sort(colours, [&](QRgb a, QRgb b) { return counts[a] != counts[b] ? counts[a] > counts[b] : a < b; });
+  constexpr int most_colours = 256;
+  colours.resize(std::min(most_colours, static_cast<int>(colours.size())));
+  return image.convertToFormat(QImage::Format_Indexed8, colours, Qt::AvoidDither | Qt::ThresholdDither).save(file, "PNG", 0);
+}
+
+bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
+  bool written = true;
+  const auto shoot = [&](const char* page) {
+    QApplication::processEvents();
+    window.mix_page().comparison().job().wait();
+    QApplication::processEvents();
+    written = save_small(window.grab(), QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look)))) && written;
+  };
+  shoot("welcome");
+  window.open_demonstration();
+  window.record_pages()->show_bags();
+  window.record_pages()->bags().show_bag(QStringLiteral("P-03"));
+  shoot("bags");
+  window.show_sieving();
+  window.sieving_page().show_verdict();
+  window.sieving_page().show_sheet();
+  shoot("sieving");
+  window.sieving_page().show_lots();
+  window.sieving_page().show_screening();
+  shoot("sieving_screening");
+  window.sieving_page().show_curve();
+  window.sieving_page().show_grain();
+  window.sieving_page().pictures().set_as_table(true);
+  shoot("sieving_table");
+  window.sieving_page().pictures().set_as_table(false);
+  window.show_mixes();
+  window.mix_page().show_curves();
+  shoot("mixes");
+  window.mix_page().show_section();
+  shoot("mixes_section");
+  window.mix_page().show_litres();
+  shoot("mixes_litres");
+  window.mix_page().show_comparison();
+  shoot("mixes_compare");
+  for (const char* room : {"trees", "day"}) {
+    window.navigation().show(window.navigation().room(room));
+    shoot(room);
+  }
+  window.record_pages()->show_log();
+  window.record_pages()->log().show_about(QStringLiteral("P-03"));
+  shoot("log");
+  window.show_settings();
+  shoot("settings");
+  return written;
+}
+
+}  // namespace
+
+int write_screenshots(QApplication& application, Bench& bench, const QString& folder, bool every_look) {
   if (!QDir().mkpath(folder)) {
     QTextStream(stderr) << folder << '\n';
     return 4;
   }
-  struct Look {
-    const char* name;
-    Theme theme;
-    QSize size;
-    int text_percent;
-  };
-  const Look looks[] = {{"light", Theme::light, {1280, 800}, 100},       {"dark", Theme::dark, {1280, 800}, 100},
-                        {"contrast", Theme::high_contrast, {1280, 800}, 100}, {"light_wide", Theme::light, {1920, 1080}, 100},
-                        {"light_small", Theme::light, {1024, 700}, 100}, {"light_text150", Theme::light, {1280, 800}, 150},
-                        {"dark_text200", Theme::dark, {1280, 800}, 200}};
-  bool all_written = true;
+  std::vector<Look> looks(std::begin(manual_looks), std::end(manual_looks));
+  if (every_look) looks.insert(looks.end(), std::begin(further_looks), std::end(further_looks));
+  bool written = true;
   for (const Look& look : looks) {
     apply_theme(application, look.theme, look.text_percent);
     const QTemporaryDir throw_away;
     auto record = RecordBook::open(throw_away.filePath(QStringLiteral("demonstration.gritwright")));
     if (!record || !fill_with_demonstration(**record, bench.catalogue()).empty()) return 4;
     MainWindow window(bench, record->get());
-    const auto shoot = [&](const char* page) {
-      QApplication::processEvents();
-      const QString file = QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look.name)));
-      all_written = window.grab().save(file) && all_written;
-    };
     window.resize(look.size);
     window.show();
-    shoot("welcome");
-    window.open_demonstration();
-    window.mix_page().show_sheet();
-    shoot("mix");
-    window.mix_page().show_verdict();
-    shoot("mix_verdict");
-    window.mix_page().show_grain();
-    shoot("mix_grain");
-    window.mix_page().show_pot();
-    window.mix_page().show_section();
-    shoot("mix_section");
-    window.mix_page().show_as_table(true);
-    shoot("mix_pot");
-    window.record_pages()->show_bags();
-    shoot("bags");
-    window.record_pages()->show_log();
-    window.record_pages()->log().show_about(QStringLiteral("P-03"));
-    shoot("log");
+    written = shoot_pages(window, folder, look.name) && written;
   }
-  return all_written ? 0 : 4;
+  return written ? 0 : 4;
 }
 
 }  // namespace gritwright::desktop

@@ -36,6 +36,10 @@ Settings read_settings() {
   }
   settings.text_percent = std::clamp(stored.value(QStringLiteral("text_percent"), least_text_percent).toInt(), least_text_percent, most_text_percent);
   settings.first_start = stored.value(QStringLiteral("first_start"), true).toBool();
+  // Paper goes with the country, as units do.
+  settings.letter_paper = stored.value(QStringLiteral("letter_paper"), us).toBool();
+  settings.laboratory_figures = stored.value(QStringLiteral("laboratory_figures"), false).toBool();
+  settings.backups_folder = stored.value(QStringLiteral("backups_folder")).toString();
   return settings;
 }
 
@@ -45,6 +49,9 @@ void write_settings(const Settings& settings) {
   stored.setValue(QStringLiteral("theme"), name_of(settings.theme));
   stored.setValue(QStringLiteral("text_percent"), settings.text_percent);
   stored.setValue(QStringLiteral("first_start"), settings.first_start);
+  stored.setValue(QStringLiteral("letter_paper"), settings.letter_paper);
+  stored.setValue(QStringLiteral("laboratory_figures"), settings.laboratory_figures);
+  stored.setValue(QStringLiteral("backups_folder"), settings.backups_folder);
 }
 
 }  // namespace gritwright::desktop

@@ -1,4 +1,5 @@
 #pragma once
+#include <QString>
 #include <optional>
 
 #include "gritwright/report/quantity_text.hpp"
@@ -12,6 +13,9 @@ struct Settings {
   std::optional<Theme> theme;
   int text_percent = 100;  ///< 100..200 of the system's size
   bool first_start = true;
+  bool letter_paper = false;         ///< else A4
+  bool laboratory_figures = false;   ///< those a soils laboratory reports
+  QString backups_folder;            ///< empty: beside the record
 };
 
 [[nodiscard]] Settings read_settings();

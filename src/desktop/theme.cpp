@@ -109,6 +109,9 @@ const ThemeColours& colours(Theme theme) {
 
 const ThemeColours& current_colours() { return colours(theme_in_use()); }
 
+OnPaper::OnPaper() : before_(theme_in_use()) { theme_in_use() = Theme::light; }
+OnPaper::~OnPaper() { theme_in_use() = before_; }
+
 void apply_theme(QApplication& application, Theme theme, int text_percent) {
   static const double system_size = application.font().pointSizeF();
   theme_in_use() = theme;

@@ -35,6 +35,18 @@ struct ThemeColours {
 /// The theme that apply_theme set last.
 [[nodiscard]] const ThemeColours& current_colours();
 
+/// While it lives, pictures are drawn in the light theme: ink is for what is drawn, not for the ground.
+class OnPaper {
+ public:
+  OnPaper();
+  ~OnPaper();
+  OnPaper(const OnPaper&) = delete;
+  OnPaper& operator=(const OnPaper&) = delete;
+
+ private:
+  Theme before_;
+};
+
 /// Style, palette and text size (percent of the system's) of the whole program.
 void apply_theme(QApplication& application, Theme theme, int text_percent);
 

@@ -83,7 +83,7 @@ int main(int argument_count, char** arguments) {
   Bench bench(shipped_catalogue().value());
   MainWindow window(bench);
   bench.open(five_components(bench.catalogue()));
-  window.show_bench();
+  window.show_mixes();
   window.resize(1280, 800);
   window.show();
   QApplication::processEvents();

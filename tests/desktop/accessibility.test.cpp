@@ -36,29 +36,21 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   };
   open.window.show_welcome();
   view("welcome");
-  open.window.show_bench();
-  open.trigger("action_show_sheet");
-  view("sieve test");
-  open.trigger("action_show_verdict");
-  view("verdict");
-  open.trigger("action_show_grain");
-  view("grain");
-  open.trigger("action_show_pot");
+  const auto each = [&](std::initializer_list<const char*> actions) {
+    for (const char* action : actions) {
+      open.trigger(action);
+      view(action);
+    }
+  };
+  each({"action_show_sheet", "action_show_lots", "action_show_verdict", "action_show_screening", "action_show_grain", "action_show_curve"});
+  open.trigger("action_add_sample");
+  each({"action_show_sheet"});
+  open.trigger("action_remove_sample");
+  each({"action_show_pot", "action_show_section", "action_show_litres", "action_show_comparison", "action_show_curves"});
   open.trigger("action_chart_table");
-  view("pot and table");
+  each({"action_show_curve", "action_show_lots", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"});
   open.trigger("action_chart_table");
-  open.trigger("action_show_section");
-  view("pot in section");
-  open.trigger("action_chart_table");
-  view("table of the section");
-  open.trigger("action_chart_table");
-  open.trigger("action_show_curves");
-  open.trigger("action_page_bags");
-  view("no bags");
-  open.trigger("action_receive_bags");
-  view("bags");
-  open.trigger("action_page_log");
-  view("log");
+  each({"action_page_bags", "action_receive_bags", "action_page_trees", "action_page_day", "action_page_log", "action_settings"});
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }

@@ -84,7 +84,7 @@ TEST_CASE("On the record's pages undo takes a typed field back as one step", "[b
   open.trigger("action_record_undo");
   CHECK(only_bag(open).note.empty());
   CHECK(open.find<QLineEdit>("bag_note")->text().isEmpty());
-  open.trigger("action_page_bench");
+  open.trigger("action_page_sieving");
   CHECK(undo->shortcut() != QKeySequence(QStringLiteral("Ctrl+Z")));
 }
 

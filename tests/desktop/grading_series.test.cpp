@@ -46,7 +46,7 @@ TEST_CASE("The table twin holds the chart's numbers, with a dash where a curve i
   BenchState state = complete_bench();
   state.components[1].sheet.rows.pop_back();
   bench.open(state);
-  const GradingTable table = grading_table(bench);
+  const PictureTable table = grading_table(bench);
   CHECK(table.heading.size() == 4);
   REQUIRE(table.rows.size() == 5);
   CHECK(table.rows[2] == QStringList{QStringLiteral("4 mm"), local("40.0 %"), local("88.3 %"), table.rows[2][3]});
@@ -64,7 +64,7 @@ TEST_CASE("The chart describes itself in one sentence", "[grading_series]") {
 }
 
 TEST_CASE("The value under the cursor is read off the curve and never beyond its sieves", "[grading_series]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   auto* chart = open.find<GradingChart>("grading_chart");
   QApplication::processEvents();

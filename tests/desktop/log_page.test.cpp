@@ -62,10 +62,11 @@ TEST_CASE("About narrows the log and lists what is linked", "[log_page]") {
   CHECK(table->model()->rowCount() >= 3);
   CHECK(table->model()->rowCount() < all);
   auto* links = open.find<QListWidget>("log_links");
-  REQUIRE(links->count() == 2);
-  CHECK(links->item(0)->text().startsWith(QStringLiteral("sieve test")));
+  const auto tests = links->findItems(QStringLiteral("sieve test"), Qt::MatchStartsWith);
+  REQUIRE(tests.size() == 2);
+  CHECK(links->findItems(QStringLiteral("mix "), Qt::MatchStartsWith).size() >= 1);
   // What is linked can be followed.
-  emit links->itemActivated(links->item(0));
+  emit links->itemActivated(tests.front());
   CHECK(open.find<QLineEdit>("log_about")->text().startsWith(QStringLiteral("ST-")));
   open.find<QLineEdit>("log_about")->setText(QStringLiteral("nobody"));
   CHECK(table->model()->rowCount() == all);

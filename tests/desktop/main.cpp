@@ -1,5 +1,6 @@
 #define CATCH_CONFIG_RUNNER
 #include <QApplication>
+#include <QLocale>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -8,6 +9,7 @@
 #include <iostream>
 
 #include "theme.hpp"
+#include "translation.hpp"
 
 int main(int argument_count, char** arguments) {
   QApplication application(argument_count, arguments);
@@ -18,6 +20,7 @@ int main(int argument_count, char** arguments) {
   QStandardPaths::setTestModeEnabled(true);
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
+  gritwright::desktop::install_translations(application, QLocale(QLocale::English));
   gritwright::desktop::apply_theme(application, gritwright::desktop::Theme::light, 100);
   Catch::Session session;
   const int wrong_usage = session.applyCommandLine(argument_count, arguments);

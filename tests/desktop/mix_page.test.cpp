@@ -15,7 +15,7 @@ using namespace gritwright;
 using namespace gritwright::desktop;
 
 TEST_CASE("Moving the parts moves shares, air and litres at once", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   QApplication::processEvents();
   const QString air_before = open.find<QLabel>("figure_air_filled_porosity")->text();
@@ -29,7 +29,7 @@ TEST_CASE("Moving the parts moves shares, air and litres at once", "[mix_page]")
 }
 
 TEST_CASE("Typed parts move the slider", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   auto* parts = open.find<QLineEdit>("parts_2");
   parts->setFocus();
@@ -39,7 +39,7 @@ TEST_CASE("Typed parts move the slider", "[mix_page]") {
 }
 
 TEST_CASE("Shape and lengths set the pot, a fault stands under its field", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   open.trigger("action_show_pot");
   auto* depth = open.find<QLineEdit>("depth");
@@ -60,7 +60,7 @@ TEST_CASE("Shape and lengths set the pot, a fault stands under its field", "[mix
 }
 
 TEST_CASE("US units change what is read and not what was recorded", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   const BenchState before = open.bench.state();
   open.trigger("action_us_units");
@@ -73,7 +73,7 @@ TEST_CASE("US units change what is read and not what was recorded", "[mix_page]"
 }
 
 TEST_CASE("How so? shows formula, inputs and source", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   open.find<QToolButton>("how_container_capacity")->click();
   auto* popup = open.window.findChild<QFrame*>(QStringLiteral("explanation_popup"));
@@ -86,7 +86,7 @@ TEST_CASE("How so? shows formula, inputs and source", "[mix_page]") {
 }
 
 TEST_CASE("The chart has a table twin", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   open.trigger("action_chart_table");
   auto* table = open.find<QTableWidget>("grading_table");
@@ -96,7 +96,7 @@ TEST_CASE("The chart has a table twin", "[mix_page]") {
 }
 
 TEST_CASE("A component can be added, removed and brought back", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   open.trigger("action_add_component");
   CHECK(open.bench.state().components.size() == 3);
@@ -110,7 +110,7 @@ TEST_CASE("A component can be added, removed and brought back", "[mix_page]") {
 }
 
 TEST_CASE("A sieve test that is refused opens nothing", "[mix_page][refuses]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   const BenchState before = open.bench.state();
   open.window.open_sieve_test_file(QStringLiteral(GRITWRIGHT_SOURCE_DIR "/demo-data/README.md"));
   CHECK(open.bench.state() == before);
@@ -121,7 +121,7 @@ TEST_CASE("A sieve test that is refused opens nothing", "[mix_page][refuses]") {
 }
 
 TEST_CASE("Opened sieve tests take the empty places first", "[mix_page]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   for (const char* file : {"p_03_1.csv", "a_11_1.csv", "s_06_1.csv"}) {
     open.window.open_sieve_test_file(QStringLiteral(GRITWRIGHT_SOURCE_DIR "/demo-data/sieve_tests/%1").arg(QString::fromLatin1(file)));
   }

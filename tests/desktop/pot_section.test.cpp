@@ -11,7 +11,7 @@ using namespace gritwright;
 using namespace gritwright::desktop;
 
 TEST_CASE("The pot in section follows the mix and its table has a row for every height", "[pot_section]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   CHECK(pot_section_sentence(open.bench).startsWith(QStringLiteral("No pot yet")));
   open.bench.open(complete_bench());
   open.trigger("action_show_section");
@@ -28,7 +28,7 @@ TEST_CASE("The pot in section follows the mix and its table has a row for every 
 }
 
 TEST_CASE("Arrow keys and dragging the rim change the depth as one step to undo", "[pot_section]") {
-  OpenWindow open;
+  OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());
   open.trigger("action_show_section");
   open.press(Qt::Key_Up);

@@ -25,9 +25,10 @@ std::unique_ptr<RecordBook> new_record(const QTemporaryDir& folder) {
 
 }  // namespace
 
-OpenWindow::OpenWindow() : record(new_record(folder)), bench(test_catalogue()), window(bench, record.get()) {
+OpenWindow::OpenWindow(Start start) : record(new_record(folder)), bench(test_catalogue()), window(bench, record.get()) {
   bench.set_units(UnitSystem::metric);
-  window.show_bench();
+  if (start == Start::mixes) window.show_mixes();
+  else window.show_sieving();
   window.resize(1280, 800);
   window.show();
   QApplication::setActiveWindow(&window);

@@ -17,9 +17,11 @@ std::ostream& operator<<(std::ostream& out, const QString& text);
 namespace gritwright::desktop {
 
 /// A window on an empty bench with the shipped catalogue, shown and active.
+enum class Start { sieving, mixes };
+
 class OpenWindow {
  public:
-  OpenWindow();
+  explicit OpenWindow(Start start = Start::sieving);
 
   QTemporaryDir folder;
   std::unique_ptr<RecordBook> record;  ///< a new one in a folder of its own

@@ -39,6 +39,7 @@ std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& fon
   std::vector<Entry> entries;
   QPointF at(gap, gap);
   for (const GradingSeries& series : picture_ != nullptr ? picture_->series : std::vector<GradingSeries>{}) {
+    if (series.faint) continue;
     const QString name = series.finished ? series.name : Text::tr("%1 (so far)").arg(series.name);
     const QString text = metrics.elidedText(name, Qt::ElideMiddle, std::max(60.0, width / 2));
     const double taken = swatch_width + gap + metrics.horizontalAdvance(text) + 3 * gap;
@@ -67,6 +68,7 @@ void ChartFrame::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidg
   paint_legend(*painter);
   paint_band(*painter, plot);
   paint_percents(*painter, plot);
+  paint_ribbon(*painter, plot);
   paint_sieves(*painter, plot);
   painter->setPen(QPen(current_colours().muted, 1));
   painter->setBrush(Qt::NoBrush);
@@ -92,6 +94,7 @@ void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
   if (!picture_->band_mm) return;
   const double from = picture_->band_mm->x() > 0 ? std::max(plot.left(), x_of(picture_->band_mm->x())) : plot.left();
   const double to = std::min(plot.right(), x_of(picture_->band_mm->y()));
+  if (to <= from) return;
   const QRectF band(QPointF(from, plot.top()), QPointF(to, plot.bottom()));
   painter.fillRect(band, current_colours().band);
   painter.setPen(current_colours().muted);
@@ -126,6 +129,7 @@ void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
   double free_from = plot.left() - metrics.height();
   for (const double mm : picture_->sieves_mm) {
     const double x = x_of(mm);
+    if (x < plot.left() - 0.5 || x > plot.right() + 0.5) continue;
     painter.setPen(QPen(current_colours().grid, 1));
     painter.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
     painter.setPen(QPen(current_colours().muted, 1));
@@ -140,9 +144,28 @@ void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
   painter.drawText(QPointF(plot.center().x() - metrics.horizontalAdvance(title) / 2, plot.bottom() + gap + metrics.height() + metrics.ascent()), title);
 }
 
+// Between the least and the most of the samples.
+void ChartFrame::paint_ribbon(QPainter& painter, const QRectF& plot) const {
+  if (picture_->ribbon_low_mm_percent.size() < 2) return;
+  const auto place = [&](const QPointF& point) { return chart_->mapToPosition(QPointF(std::log10(point.x()), point.y())); };
+  QPolygonF ribbon;
+  for (const QPointF& point : picture_->ribbon_low_mm_percent) ribbon << place(point);
+  for (auto point = picture_->ribbon_high_mm_percent.rbegin(); point != picture_->ribbon_high_mm_percent.rend(); ++point) ribbon << place(*point);
+  QColor fill = current_colours().blend;
+  fill.setAlphaF(0.25F);
+  painter.save();
+  painter.setClipRect(plot);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(fill);
+  painter.drawPolygon(ribbon);
+  painter.restore();
+}
+
 void ChartFrame::paint_mark(QPainter& painter) const {
   if (!picture_->marked_mm_percent) return;
+  const QRectF plot = chart_->plotArea();
   const QPointF at = chart_->mapToPosition(QPointF(std::log10(picture_->marked_mm_percent->x()), picture_->marked_mm_percent->y()));
+  if (!plot.adjusted(-1, -1, 1, 1).contains(at)) return;
   painter.setPen(QPen(current_colours().palette.color(QPalette::Highlight), 2));
   painter.setBrush(Qt::NoBrush);
   painter.drawEllipse(at, 9, 9);

@@ -36,6 +36,7 @@ class ChartFrame : public QGraphicsItem {
   void paint_band(QPainter& painter, const QRectF& plot) const;
   void paint_percents(QPainter& painter, const QRectF& plot) const;
   void paint_sieves(QPainter& painter, const QRectF& plot) const;
+  void paint_ribbon(QPainter& painter, const QRectF& plot) const;
   void paint_mark(QPainter& painter) const;
 
   QChart* chart_;

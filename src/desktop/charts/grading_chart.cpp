@@ -57,7 +57,7 @@ void GradingChart::ensure_curves(std::size_t count) {
 
 bool GradingChart::same_curves(const GradingPicture& picture) const {
   return std::ranges::equal(picture.series, picture_.series, [](const GradingSeries& now, const GradingSeries& before) {
-    return now.name == before.name && now.look == before.look && now.finished == before.finished;
+    return now.name == before.name && now.look == before.look && now.finished == before.finished && now.faint == before.faint;
   });
 }
 
@@ -67,14 +67,14 @@ void GradingChart::show_picture(const GradingPicture& picture, const QString& se
   picture_ = picture;
   frame_->set(&picture_);
   ensure_curves(picture.series.size());
-  if (!same_axis) size_axis_->setRange(std::log10(picture.least_mm), std::log10(picture.most_mm));
+  if (!same_axis) set_axis();
   for (std::size_t i = 0; i < curves_.size(); ++i) {
     QList<QPointF> points;
     if (i < picture.series.size()) {
       for (const QPointF& point : picture.series[i].points_mm_percent) points.append(QPointF(std::log10(point.x()), point.y()));
     }
     curves_[i].line->replace(points);
-    curves_[i].points->replace(points);
+    curves_[i].points->replace(i < picture.series.size() && picture.series[i].faint ? QList<QPointF>() : points);
   }
   if (!same) {
     for (std::size_t i = 0; i < picture.series.size(); ++i) dress_curve(curves_[i], picture.series[i]);
@@ -83,10 +83,52 @@ void GradingChart::show_picture(const GradingPicture& picture, const QString& se
   setAccessibleDescription(sentence);
 }
 
+void GradingChart::set_axis() {
+  const QPointF ends = zoom_.value_or(QPointF(std::log10(picture_.least_mm), std::log10(picture_.most_mm)));
+  size_axis_->setRange(ends.x(), ends.y());
+  frame_->update();
+}
+
+void GradingChart::zoom(double factor, double around_mm) {
+  const double whole_from = std::log10(picture_.least_mm);
+  const double whole_to = std::log10(picture_.most_mm);
+  const double around = std::clamp(std::log10(around_mm), size_axis_->min(), size_axis_->max());
+  const QPointF ends(std::max(whole_from, around - (around - size_axis_->min()) * factor), std::min(whole_to, around + (size_axis_->max() - around) * factor));
+  constexpr double nearest = 0.1;  // a quarter of an octave or so; nearer there is nothing to see
+  if (ends.y() - ends.x() < nearest) return;
+  constexpr double same = 1e-9;
+  zoom_ = ends.x() <= whole_from + same && ends.y() >= whole_to - same ? std::nullopt : std::optional(ends);
+  set_axis();
+}
+
+void GradingChart::show_all() {
+  zoom_.reset();
+  set_axis();
+}
+
+void GradingChart::wheelEvent(QWheelEvent* event) {
+  if (!chart()->plotArea().contains(event->position())) return event->ignore();
+  constexpr double step = 0.8;
+  zoom(event->angleDelta().y() > 0 ? step : 1 / step, std::pow(10.0, chart()->mapToValue(event->position()).x()));
+  event->accept();
+}
+
+void GradingChart::keyPressEvent(QKeyEvent* event) {
+  constexpr double step = 0.8;
+  const double middle_mm = std::pow(10.0, (size_axis_->min() + size_axis_->max()) / 2);
+  if (event->key() == Qt::Key_Plus) zoom(step, middle_mm);
+  else if (event->key() == Qt::Key_Minus) zoom(1 / step, middle_mm);
+  else if (event->key() == Qt::Key_0) show_all();
+  else QChartView::keyPressEvent(event);
+}
+
 void GradingChart::dress_curve(const Curve& curve, const GradingSeries& series) {
   const bool blend = series.look < 0;
   const CurveLook look = look_of(series.look);
-  curve.line->setPen(QPen(look.colour, blend ? 3.0 : 2.0, look.line));
+  QColor colour = look.colour;
+  // Faint enough to stay behind, still a line to follow.
+  if (series.faint) colour.setAlphaF(0.35F);
+  curve.line->setPen(QPen(colour, series.faint ? 1.0 : blend ? 3.0 : 2.0, series.faint ? Qt::SolidLine : look.line));
   curve.line->setName(series.name);
   curve.points->setColor(look.colour);
   curve.points->setBorderColor(current_colours().palette.color(QPalette::Base));
@@ -123,6 +165,7 @@ QString GradingChart::reading_at(const QPointF& position) const {
   const double mm = std::pow(10.0, chart()->mapToValue(position).x());
   QStringList lines{tr("%1 mm").arg(QLocale().toString(mm, 'g', 3))};
   for (const GradingSeries& series : picture_.series) {
+    if (series.faint) continue;
     if (const auto passing = GradingCurve(series.grading).passing_at(aperture_mm(mm))) {
       lines << tr("%1: %2 passes").arg(series.name, to_local(percent_text(passing->value(), 0)));
     }

@@ -24,10 +24,17 @@ class GradingChart : public QChartView {
   /// Value under the cursor, in words; empty outside the plot.
   [[nodiscard]] QString reading_at(const QPointF& position) const;
 
+  /// Shows a part of the sizes: `factor` below 1 comes nearer to `around_mm`. The wheel and the keys + - 0 do the same.
+  void zoom(double factor, double around_mm);
+  void show_all();
+  [[nodiscard]] bool is_zoomed() const { return zoom_.has_value(); }
+
  protected:
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   struct Curve {
@@ -36,6 +43,7 @@ class GradingChart : public QChartView {
   };
 
   void lay_out();
+  void set_axis();
   void dress();
   static void dress_curve(const Curve& curve, const GradingSeries& series);
   void ensure_curves(std::size_t count);
@@ -46,6 +54,7 @@ class GradingChart : public QChartView {
   QValueAxis* percent_axis_;
   ChartFrame* frame_;
   std::vector<Curve> curves_;
+  std::optional<QPointF> zoom_;  ///< log10 of the sizes at the ends, in place of the picture's own
 };
 
 }  // namespace gritwright::desktop

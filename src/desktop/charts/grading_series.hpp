@@ -8,6 +8,7 @@
 
 #include "gritwright/domain/grading.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "picture_table.hpp"
 #include "models/bench.hpp"
 
 namespace gritwright::desktop {
@@ -19,28 +20,35 @@ struct GradingSeries {
   std::vector<QPointF> points_mm_percent;
   int look = 0;          ///< index of the component's look; -1 the blend
   bool finished = true;  ///< false while the stack is still being worked through
+  bool faint = false;    ///< an earlier bag or one of several samples: behind, without markers and not in the legend
 };
 
 struct GradingPicture {
   std::vector<GradingSeries> series;        ///< components in order, the blend last
   std::optional<QPointF> band_mm;           ///< x from, y to
   std::vector<double> sieves_mm;            ///< the sieves used, rising: they are the ticks
+  std::vector<QPointF> ribbon_low_mm_percent;   ///< least of all samples, rising; empty for a single one
+  std::vector<QPointF> ribbon_high_mm_percent;  ///< most of all samples, at the same sizes
   std::optional<QPointF> marked_mm_percent; ///< the point of the cell that is being typed
   double least_mm = 0.5;                    ///< ends of the axis
   double most_mm = 10;
 };
 
+/// Whose curves a chart shows.
+enum class Curves {
+  all_components,  ///< every component and the blend
+  on_screen,       ///< the component on screen, its samples and earlier bags of its material faint behind it
+};
+
 /// The chart of what lies on the bench; `marked_row` is the row of the current component's sheet that has the cursor.
-[[nodiscard]] GradingPicture grading_picture(const Bench& bench, int marked_row);
+[[nodiscard]] GradingPicture grading_picture(const Bench& bench, int marked_row, Curves curves = Curves::all_components);
 
 /// The picture in one sentence, for who doesn't see it.
-[[nodiscard]] QString grading_sentence(const Bench& bench);
+[[nodiscard]] QString grading_sentence(const Bench& bench, Curves curves = Curves::all_components);
 
 /// The table twin: percent passing by sieve, one column a curve, a dash where a curve is not defined.
-struct GradingTable {
-  QStringList heading;
-  std::vector<QStringList> rows;
-};
-[[nodiscard]] GradingTable grading_table(const Bench& bench);
+[[nodiscard]] PictureTable grading_table(const Bench& bench, Curves curves = Curves::all_components);
+/// The same in mm and percent for a file, empty where a curve is not defined.
+[[nodiscard]] PictureTable grading_data(const Bench& bench, Curves curves = Curves::all_components);
 
 }  // namespace gritwright::desktop

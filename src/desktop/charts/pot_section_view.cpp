@@ -58,8 +58,8 @@ QString pot_section_sentence(const Bench& bench) {
            to_local(percent_text(section->slices.back().water.value())));
 }
 
-PotSectionTable pot_section_table(const Bench& bench) {
-  PotSectionTable table;
+PictureTable pot_section_table(const Bench& bench) {
+  PictureTable table;
   table.heading << PotSectionView::tr("height");
   for (const Filling& filling : fillings()) table.heading << filling.name;
   const auto section = bench_pot_section(bench);
@@ -67,6 +67,21 @@ PotSectionTable pot_section_table(const Bench& bench) {
   for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
     QStringList row{to_local(depth_text(slice->height, bench.units()))};
     for (const Filling& filling : fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
+    table.rows.push_back(row);
+  }
+  return table;
+}
+
+PictureTable pot_section_data(const Bench& bench) {
+  PictureTable table;
+  table.heading << QStringLiteral("height_cm") << QStringLiteral("grain_share") << QStringLiteral("water_share") << QStringLiteral("trapped_air_share")
+                << QStringLiteral("free_air_share");
+  const auto section = bench_pot_section(bench);
+  if (!section) return table;
+  const QLocale plain = QLocale::c();
+  for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
+    QStringList row{plain.toString(in_cm(slice->height), 'f', 3)};
+    for (const Porosity share : {slice->grain, slice->water, slice->trapped_air, slice->free_air}) row << plain.toString(share.value(), 'f', 4);
     table.rows.push_back(row);
   }
   return table;

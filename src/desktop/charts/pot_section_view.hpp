@@ -5,6 +5,7 @@
 
 #include "gritwright/report/pot_section.hpp"
 #include "models/bench.hpp"
+#include "picture_table.hpp"
 
 namespace gritwright::desktop {
 
@@ -54,10 +55,8 @@ class PotSectionView : public QWidget {
 [[nodiscard]] QString pot_section_sentence(const Bench& bench);
 
 /// Its table: height, grain, water, trapped and free air, from the fill line down.
-struct PotSectionTable {
-  QStringList heading;
-  std::vector<QStringList> rows;
-};
-[[nodiscard]] PotSectionTable pot_section_table(const Bench& bench);
+[[nodiscard]] PictureTable pot_section_table(const Bench& bench);
+/// The same in cm and percent for a file.
+[[nodiscard]] PictureTable pot_section_data(const Bench& bench);
 
 }  // namespace gritwright::desktop

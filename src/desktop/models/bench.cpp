@@ -63,6 +63,12 @@ void Bench::set_current_component(int index) {
   emit current_component_changed();
 }
 
+void Bench::set_surroundings(Surroundings surroundings) {
+  if (surroundings == surroundings_) return;
+  surroundings_ = std::move(surroundings);
+  emit surroundings_changed();
+}
+
 void Bench::swap_in(const BenchState& state) {
   state_ = state;
   evaluation_ = evaluate(state_, catalogue_);

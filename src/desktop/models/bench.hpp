@@ -7,6 +7,7 @@
 #include "bench_state.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "surroundings.hpp"
 
 namespace gritwright::desktop {
 
@@ -37,9 +38,14 @@ class Bench : public QObject {
   void set_units(UnitSystem units);
   void set_current_component(int index);
 
+  /// What the record and the settings know about the component on screen.
+  [[nodiscard]] const Surroundings& surroundings() const { return surroundings_; }
+  void set_surroundings(Surroundings surroundings);
+
  signals:
   void changed();            ///< state or evaluation
   void units_changed();
+  void surroundings_changed();
   void current_component_changed();
   void told(const QString& sentence);  ///< something to say in passing, for the status bar
 
@@ -51,6 +57,7 @@ class Bench : public QObject {
   BenchState state_;
   BenchEvaluation evaluation_;
   QUndoStack undo_stack_;
+  Surroundings surroundings_;
   UnitSystem units_ = UnitSystem::metric;
   int current_component_ = 0;
   int typing_ = 0;

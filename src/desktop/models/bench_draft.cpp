@@ -11,7 +11,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 2;
+constexpr quint32 version = 3;
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -36,16 +36,25 @@ void pass_component(Archive& archive, Component& component) {
   archive.choice(sheet.measure, Measure::litres);
   archive.list(sheet.rows, [&](auto& row) { pass(archive, row); });
   pass(archive, sheet.pan);
+  archive.list(sheet.replicates, [&](auto& replicate) {
+    archive.list(replicate.retained, [&](auto& text) { archive(text); });
+    archive(replicate.pan);
+    archive(replicate.dry_mass);
+  });
   archive(sheet.dry_mass);
   archive(sheet.washed_dry_mass);
   archive(sheet.moisture);
   archive(sheet.sieve_diameter);
   archive(sheet.on_recovered_mass);
+  archive(component.screening.openings);
+  archive(component.screening.screened);
+  archive.list(component.screening.measured, [&](auto& row) { pass(archive, row); });
 }
 
 template <class Archive, class State>
 void pass_state(Archive& archive, State& state) {
   archive.list(state.components, [&](auto& component) { pass_component(archive, component); });
+  archive(state.mix_name);
   archive(state.band_from);
   archive(state.band_to);
   archive(state.settling);

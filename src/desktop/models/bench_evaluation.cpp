@@ -117,9 +117,15 @@ void evaluate_pot(BenchEvaluation& evaluation) {
 
 }  // namespace
 
+const Grading* ComponentEvaluation::grading() const {
+  if (pooled) return &pooled->grading;
+  return analysis ? &analysis->grading : nullptr;
+}
+
 ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue) {
   ComponentEvaluation evaluation;
   evaluate_sheet(sheet.sheet, evaluation);
+  evaluate_replicates(sheet.sheet, evaluation);
   // The sheet's own state must not depend on the grain's figures, so their faults are gathered after it.
   FieldReader read(evaluation.faults);
   const auto grain = grain_of(sheet, catalogue, read);
@@ -130,7 +136,7 @@ ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalo
   component.parts = Parts(parts.value_or(0));
   component.grain = *grain;
   if (!sheet.material.isEmpty()) component.material = sheet.material.toStdString();
-  if (evaluation.analysis) component.sizes = evaluation.analysis->grading;
+  if (const Grading* grading = evaluation.grading()) component.sizes = *grading;
   else component.sizes = SingleSize{aperture_mm(1)};  // stands in so that the grain's own figures are checked while sieving
   for (const Problem& problem : check(component)) read.fault(problem.where.pointer, problem);
   if (evaluation.state == SheetState::finished && evaluation.faults.empty()) evaluation.component = component;

@@ -12,6 +12,7 @@
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright::desktop {
@@ -27,6 +28,14 @@ enum class SheetState {
   faulty,      ///< something can't be read or contradicts itself
 };
 
+/// A further sample on the sheet. Its faults stand with the component's, under "/replicates/0".
+struct ReplicateEvaluation {
+  SheetState state = SheetState::empty;
+  std::optional<SieveTest> test;
+  std::optional<SieveAnalysis> analysis;
+  std::optional<Mass> weighed;
+};
+
 struct ComponentEvaluation {
   SheetState state = SheetState::empty;
   Faults faults;
@@ -35,7 +44,12 @@ struct ComponentEvaluation {
   std::optional<Mass> weighed;            ///< running sum
   std::optional<Mass> still_in_stack;
   std::vector<std::optional<Mass>> net;   ///< by row, the pan last; gross less tare
+  std::vector<ReplicateEvaluation> replicates;  ///< as many as on the sheet
+  std::optional<PooledTests> pooled;            ///< of the finished samples, where there are two or more
   std::optional<Component> component;     ///< as it goes into the mix; needs a finished sheet and a bulk density
+
+  /// All finished samples taken as one, else the one there is; null without a curve.
+  [[nodiscard]] const Grading* grading() const;
 };
 
 struct BenchEvaluation {

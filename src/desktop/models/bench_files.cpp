@@ -7,6 +7,7 @@
 #include "gritwright/formats/catalogue_folder.hpp"
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/data_folder.hpp"
+#include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "sheets_from_records.hpp"
@@ -40,10 +41,10 @@ Result<SieveTest> open_sieve_test(const QString& path) {
   return read_sieve_test(*text, QFileInfo(path).fileName().toStdString());
 }
 
-Result<Container> open_container(const QString& path, const Catalogue& catalogue) {
-  const auto text = read_text_file(path);
-  if (!text) return text.problems();
-  // A path inside a file is meant from that file's own folder.
+namespace {
+
+/// Materials by the catalogue; a path inside a file is meant from that file's own folder.
+ComponentSources sources_beside(const QString& path, const Catalogue& catalogue) {
   const auto grade = [folder = QFileInfo(path).dir()](const std::string& name) -> Result<SieveTestGrading> {
     const auto test = open_sieve_test(folder.filePath(QString::fromStdString(name)));
     if (!test) return test.problems();
@@ -51,9 +52,25 @@ Result<Container> open_container(const QString& path, const Catalogue& catalogue
     if (!analysis) return analysis.problems();
     return SieveTestGrading{analysis->grading, test->bulk_density, test->particle_density, analysis->notes};
   };
-  const auto file = read_container(*text, QFileInfo(path).fileName().toStdString(), {&catalogue, grade});
+  return {&catalogue, grade};
+}
+
+}  // namespace
+
+Result<Container> open_container(const QString& path, const Catalogue& catalogue) {
+  const auto text = read_text_file(path);
+  if (!text) return text.problems();
+  const auto file = read_container(*text, QFileInfo(path).fileName().toStdString(), sources_beside(path, catalogue));
   if (!file) return file.problems();
   return file->container;
+}
+
+Result<Mix> open_mix(const QString& path, const Catalogue& catalogue) {
+  const auto text = read_text_file(path);
+  if (!text) return text.problems();
+  const auto file = read_mix(*text, QFileInfo(path).fileName().toStdString(), sources_beside(path, catalogue));
+  if (!file) return file.problems();
+  return file->mix;
 }
 
 Result<Catalogue> shipped_catalogue() {
@@ -71,15 +88,18 @@ Result<BenchState> demonstration(const Catalogue& catalogue) {
   BenchState state = empty_bench();
   state.components.clear();
   Problems problems;
-  for (const char* lot : {"A-11", "P-03", "S-06"}) {
+  for (const auto& [lot, parts] : {std::pair{"A-11", "3"}, {"P-03", "4"}, {"S-06", "3"}}) {
     const QString file = QString::fromLatin1(lot).toLower().replace(u'-', u'_') + QStringLiteral("_1.csv");
     const auto test = open_sieve_test(root + QStringLiteral("/sieve_tests/") + file);
     append(problems, test.problems());
     if (!test) continue;
     ComponentSheet component = component_of(*test, QString::fromLatin1(lot));
     if (!component.material.isEmpty()) component.name = QStringLiteral("%1 %2").arg(component.material.at(0).toUpper() + component.material.mid(1), component.name);
+    component.bag = QString::fromLatin1(lot);
+    component.parts = QString::fromLatin1(parts);
     state.components.push_back(component);
   }
+  state.mix_name = QStringLiteral("pines");
   const auto pot = open_container(root + QStringLiteral("/containers/tray_01.json"), catalogue);
   append(problems, pot.problems());
   if (!problems.empty()) return problems;

@@ -4,6 +4,7 @@
 #include "bench_state.hpp"
 #include "gritwright/domain/container.hpp"
 #include "gritwright/domain/material.hpp"
+#include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/sieve_test.hpp"
 #include "gritwright/result.hpp"
 
@@ -13,6 +14,7 @@ namespace gritwright::desktop {
 [[nodiscard]] Result<std::string> read_text_file(const QString& path);
 
 [[nodiscard]] Result<SieveTest> open_sieve_test(const QString& path);
+[[nodiscard]] Result<Mix> open_mix(const QString& path, const Catalogue& catalogue);
 [[nodiscard]] Result<Container> open_container(const QString& path, const Catalogue& catalogue);
 
 /// The catalogue and the demonstration that belong to this program.

@@ -20,10 +20,22 @@ struct PanText {
   friend bool operator==(const PanText&, const PanText&) = default;
 };
 
+/// A further sample of the same bag on the same stack, measured as the first; gross masses share its tares.
+struct ReplicateText {
+  std::vector<QString> retained;  ///< by row; may be shorter than the stack
+  QString pan;
+  QString dry_mass;
+  friend bool operator==(const ReplicateText&, const ReplicateText&) = default;
+};
+
+/// More columns than these do not fit beside the stack; further samples are tests of their own.
+inline constexpr std::size_t most_replicates = 2;
+
 struct SieveSheet {
   Measure measure = Measure::net_mass;
   std::vector<PanText> rows;
   PanText pan;
+  std::vector<ReplicateText> replicates;  ///< the second sample and on, at most `most_replicates`
   QString dry_mass;
   QString washed_dry_mass;
   QString moisture;
@@ -41,6 +53,14 @@ struct GrainText {
   friend bool operator==(const GrainText&, const GrainText&) = default;
 };
 
+/// A screening of the bag of a sheet as it is planned and then measured.
+struct ScreeningText {
+  QString openings;  ///< "6.3 2"; empty: as the verdict says
+  QString screened;  ///< dry grain that went over the sieves; empty: all that is left of the bag
+  std::vector<PanText> measured;  ///< coarse to fine: `retained` the dry mass, `tare` the litres
+  friend bool operator==(const ScreeningText&, const ScreeningText&) = default;
+};
+
 struct ComponentSheet {
   QString name;
   QString material;  ///< a catalogue name, or empty
@@ -48,6 +68,7 @@ struct ComponentSheet {
   QString bag;  ///< the bag in the record that this is a test of, or empty
   GrainText grain;
   SieveSheet sheet;
+  ScreeningText screening;
   friend bool operator==(const ComponentSheet&, const ComponentSheet&) = default;
 };
 
@@ -71,6 +92,7 @@ struct PotSheet {
 
 struct BenchState {
   std::vector<ComponentSheet> components;
+  QString mix_name;
   QString band_from;
   QString band_to;
   PotSheet pot;

@@ -14,9 +14,10 @@ constexpr int look_every_ms = 500;
 
 }  // namespace
 
-Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file) {
+Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file, const QString& backups_folder) {
   OpeningOptions options;
   options.clock = [] { return std::chrono::system_clock::now(); };
+  if (!backups_folder.isEmpty()) options.backup_folder = backups_folder.toStdString();
   auto opened = OpenWorkbook::open(file.toStdString(), std::move(options));
   if (!opened) return opened.problems();
   return std::unique_ptr<RecordBook>(new RecordBook(std::move(opened).value()));

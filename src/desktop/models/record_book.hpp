@@ -12,8 +12,8 @@ namespace gritwright::desktop {
 class RecordBook : public QObject {
   Q_OBJECT
  public:
-  /// Opens or creates the file.
-  [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file);
+  /// Opens or creates the file; backups go to `backups_folder`, beside it where that is empty.
+  [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file, const QString& backups_folder = {});
 
   [[nodiscard]] const OpenWorkbook& workbook() const { return workbook_; }
   [[nodiscard]] QString file() const;

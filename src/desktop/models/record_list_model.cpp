@@ -2,6 +2,7 @@
 
 #include <QDate>
 #include <QLocale>
+#include <QMimeData>
 #include <algorithm>
 #include <utility>
 
@@ -60,6 +61,19 @@ QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, i
     case Column::stock: return tr("left, dry");
   }
   return {};
+}
+
+Qt::ItemFlags RecordListModel::flags(const QModelIndex& index) const {
+  const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+  return kind_ == RecordKind::bag && index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
+}
+
+QStringList RecordListModel::mimeTypes() const { return {QLatin1String(bag_format)}; }
+
+QMimeData* RecordListModel::mimeData(const QModelIndexList& indexes) const {
+  auto* data = new QMimeData;
+  if (!indexes.isEmpty()) data->setData(QLatin1String(bag_format), to_qt(ref_at(indexes.front().row()).id).toUtf8());
+  return data;
 }
 
 RecordRef RecordListModel::ref_at(int row) const {

@@ -13,12 +13,19 @@ class RecordListModel : public QAbstractTableModel {
  public:
   enum class Column { id, title, day, tests, stock };
 
+  /// What a dragged bag is handed over as: its id in UTF-8.
+  static constexpr const char* bag_format = "application/x-gritwright-bag";
+
   RecordListModel(RecordBook& book, RecordKind kind, std::vector<Column> columns, QObject* parent = nullptr);
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role) const override;
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+  QStringList mimeTypes() const override;
+  QMimeData* mimeData(const QModelIndexList& indexes) const override;
 
   [[nodiscard]] RecordRef ref_at(int row) const;
   /// -1 if it is not in the list.

@@ -214,4 +214,27 @@ std::optional<double> FieldReader::number(const QString& text, const std::string
 
 void evaluate_sheet(const SieveSheet& sheet, ComponentEvaluation& evaluation) { SheetReader(sheet, evaluation).run(); }
 
+void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluation) {
+  std::vector<SieveAnalysis> finished;
+  if (evaluation.state == SheetState::finished) finished.push_back(*evaluation.analysis);
+  for (std::size_t i = 0; i < sheet.replicates.size(); ++i) {
+    const ReplicateText& replicate = sheet.replicates[i];
+    SieveSheet alone = sheet;
+    alone.replicates.clear();
+    for (std::size_t row = 0; row < alone.rows.size(); ++row) alone.rows[row].retained = row < replicate.retained.size() ? replicate.retained[row] : QString();
+    alone.pan.retained = replicate.pan;
+    alone.dry_mass = replicate.dry_mass;
+    alone.washed_dry_mass.clear();
+    ComponentEvaluation own;
+    evaluate_sheet(alone, own);
+    for (auto& [place, problem] : own.faults) evaluation.faults.emplace("/replicates/" + std::to_string(i) + place, problem);
+    if (own.state == SheetState::finished) finished.push_back(*own.analysis);
+    evaluation.replicates.push_back({own.state, std::move(own.test), std::move(own.analysis), own.weighed});
+  }
+  if (finished.size() < 2) return;
+  auto pooled = pool(finished);
+  for (const Problem& problem : pooled.problems()) evaluation.faults.emplace("/retained", problem);
+  if (pooled) evaluation.pooled = std::move(pooled).value();
+}
+
 }  // namespace gritwright::desktop

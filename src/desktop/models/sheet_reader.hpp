@@ -32,4 +32,7 @@ class FieldReader {
 /// The sheet as a record; state, faults, running sums and the analysis so far.
 void evaluate_sheet(const SieveSheet& sheet, ComponentEvaluation& evaluation);
 
+/// The further samples of the sheet, and all finished ones taken as one.
+void evaluate_replicates(const SieveSheet& sheet, ComponentEvaluation& evaluation);
+
 }  // namespace gritwright::desktop

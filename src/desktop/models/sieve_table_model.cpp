@@ -2,6 +2,7 @@
 
 #include <QBrush>
 #include <QRegularExpression>
+#include <algorithm>
 
 #include "pasted_cells.hpp"
 #include "text.hpp"
@@ -24,6 +25,24 @@ std::string row_place(int row, int pan_row, const char* key) {
   if (name == "tare_g") return "/pan_tare_g";
   if (name == "retained_l") return "/pan_l";
   return {};
+}
+
+/// The text of a further sample at `row`; the row after the last sieve is the pan.
+void put(SieveSheet& sheet, std::size_t replicate, int row, const QString& text) {
+  ReplicateText& sample = sheet.replicates[replicate];
+  if (row >= static_cast<int>(sheet.rows.size())) {
+    sample.pan = text;
+    return;
+  }
+  sample.retained.resize(std::max(sample.retained.size(), static_cast<std::size_t>(row) + 1));
+  sample.retained[static_cast<std::size_t>(row)] = text;
+}
+
+/// Which further sample a column holds; none for the others.
+std::optional<std::size_t> replicate_of(int column) {
+  if (column == SieveTableModel::second) return 0;
+  if (column == SieveTableModel::third) return 1;
+  return std::nullopt;
 }
 
 }  // namespace
@@ -59,6 +78,7 @@ int SieveTableModel::columnCount(const QModelIndex& parent) const { return paren
 int SieveTableModel::pan_row() const { return rowCount() - 1; }
 
 bool SieveTableModel::is_shown(int column) const {
+  if (const auto replicate = replicate_of(column)) return component() != nullptr && *replicate < component()->sheet.replicates.size();
   const bool by_gross = component() != nullptr && component()->sheet.measure == Measure::gross_and_tare;
   return by_gross || (column != tare && column != net);
 }
@@ -74,6 +94,27 @@ Kind SieveTableModel::kind_of(int column) const {
   return component() != nullptr && component()->sheet.measure == Measure::litres ? Kind::volume : Kind::mass;
 }
 
+QString SieveTableModel::replicate_text(int row, std::size_t replicate) const {
+  const auto& replicates = component()->sheet.replicates;
+  if (replicate >= replicates.size()) return {};
+  if (row == pan_row()) return replicates[replicate].pan;
+  const auto at = static_cast<std::size_t>(row);
+  return at < replicates[replicate].retained.size() ? replicates[replicate].retained[at] : QString();
+}
+
+std::optional<double> SieveTableModel::passing_share(int row) const {
+  const ComponentEvaluation* result = evaluation();
+  const auto at = static_cast<std::size_t>(row);
+  if (result == nullptr || !result->analysis || at >= result->analysis->sieves.size()) return std::nullopt;
+  const SieveShare& share = result->analysis->sieves[at];
+  if (result->pooled) {
+    const auto& points = result->pooled->grading.points;
+    const auto found = std::ranges::find(points, share.aperture, &GradingPoint::aperture);
+    if (found != points.end()) return found->passing.value();
+  }
+  return share.passing.value();
+}
+
 QString SieveTableModel::row_name(int row) const {
   if (row == pan_row()) return tr("pan");
   const QString aperture = pan_text(row).aperture.trimmed();
@@ -87,6 +128,10 @@ QString SieveTableModel::fault_text(int row, int column) const {
   if (column == sieve) places = {row_place(row, pan_row(), "aperture_mm")};
   else if (column == retained) places = {row_place(row, pan_row(), "mass_g"), row_place(row, pan_row(), "gross_g"), row_place(row, pan_row(), "retained_l")};
   else if (column == tare) places = {row_place(row, pan_row(), "tare_g")};
+  else if (const auto replicate = replicate_of(column)) {
+    const std::string start = "/replicates/" + std::to_string(*replicate);
+    for (const char* key : {"mass_g", "gross_g", "retained_l"}) places.push_back(start + row_place(row, pan_row(), key));
+  }
   QStringList sentences;
   for (const std::string& place : places) {
     if (place.empty()) continue;
@@ -98,7 +143,7 @@ QString SieveTableModel::fault_text(int row, int column) const {
 
 QString SieveTableModel::row_checks(int row) const {
   QStringList sentences;
-  for (const int column : {sieve, retained, tare}) {
+  for (const int column : {sieve, retained, tare, second, third}) {
     if (const QString text = fault_text(row, column); !text.isEmpty()) sentences << text;
   }
   const ComponentEvaluation* result = evaluation();
@@ -130,17 +175,14 @@ QVariant SieveTableModel::data(const QModelIndex& index, int role) const {
       case sieve: return row == pan_row() ? tr("pan") : pan.aperture;
       case retained: return shown_text(pan.retained, kind_of(column), units);
       case tare: return shown_text(pan.tare, kind_of(column), units);
+      case second:
+      case third: return shown_text(replicate_text(row, *replicate_of(column)), kind_of(column), units);
       case net: {
         const auto at = static_cast<std::size_t>(row);
         const bool known = result != nullptr && at < result->net.size() && result->net[at];
         return to_local(mass_text(known ? result->net[at] : std::nullopt, units));
       }
-      case passing: {
-        const auto at = static_cast<std::size_t>(row);
-        const bool known = result != nullptr && result->analysis && row != pan_row() && at < result->analysis->sieves.size();
-        if (row == pan_row()) return {};
-        return to_local(percent_text(known ? std::optional(result->analysis->sieves[at].passing.value()) : std::nullopt));
-      }
+      case passing: return row == pan_row() ? QString() : to_local(percent_text(passing_share(row)));
       case check: return row_checks(row);
       default: return {};
     }
@@ -176,6 +218,8 @@ QVariant SieveTableModel::headerData(int section, Qt::Orientation orientation, i
     case retained: return component() != nullptr && component()->sheet.measure == Measure::gross_and_tare ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
     case tare: return tr("tare, %1").arg(unit);
     case net: return tr("net");
+    case second: return tr("sample 2, %1").arg(unit);
+    case third: return tr("sample 3, %1").arg(unit);
     case passing: return tr("passing");
     case check: return tr("check");
     default: return {};
@@ -184,7 +228,7 @@ QVariant SieveTableModel::headerData(int section, Qt::Orientation orientation, i
 
 Qt::ItemFlags SieveTableModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-  const bool typed = index.column() == sieve ? index.row() != pan_row() : index.column() == retained || index.column() == tare;
+  const bool typed = index.column() == sieve ? index.row() != pan_row() : index.column() == retained || index.column() == tare || replicate_of(index.column());
   if (typed) flags |= Qt::ItemIsEditable;
   return flags;
 }
@@ -197,10 +241,16 @@ bool SieveTableModel::setData(const QModelIndex& index, const QVariant& value, i
   const QString kept = kept_text(value.toString(), kind_of(column), bench_.units());
   if (shown_text(kept, kind_of(column), bench_.units()) == data(index, Qt::EditRole).toString()) return true;
   const QString what = column == sieve ? tr("sieve %1 of %2").arg(row_name(row), component()->name)
+                       : replicate_of(column) ? tr("sample %1 on %2 of %3").arg(*replicate_of(column) + 2).arg(row_name(row), component()->name)
                        : row == pan_row() ? tr("pan mass of %1").arg(component()->name)
                                           : tr("mass on %1 of %2").arg(row_name(row), component()->name);
   bench_.edit(what, QStringLiteral("%1/%2/%3").arg(current).arg(row).arg(column), [&](BenchState& state) {
     SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    if (const auto replicate = replicate_of(column)) {
+      if (*replicate >= sheet.replicates.size()) return;
+      put(sheet, *replicate, row, kept);
+      return;
+    }
     PanText& pan = row == pan_row() ? sheet.pan : sheet.rows[static_cast<std::size_t>(row)];
     (column == sieve ? pan.aperture : column == tare ? pan.tare : pan.retained) = kept;
   });
@@ -217,16 +267,25 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   const int from_row = at.isValid() ? at.row() : 0;
   const bool into_sieves = at.isValid() && at.column() == sieve;
   const bool into_tare = at.isValid() && at.column() == tare;
-  const bool with_openings = cells.columns >= (by_gross && !into_sieves ? 3 : 2);
+  const auto into_sample = at.isValid() ? replicate_of(at.column()) : std::nullopt;
+  const bool with_openings = !into_sample && cells.columns >= (by_gross && !into_sieves ? 3 : 2);
   const Kind kind = kind_of(retained);
   const auto cell = [&](std::size_t row, qsizetype column) {
     return column < cells.rows[row].size() ? cells.rows[row][column] : QString();
   };
   bench_.edit(tr("paste into %1").arg(component()->name), {}, [&](BenchState& state) {
     SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    if (into_sample) {
+      for (std::size_t row = 0; row < cells.rows.size(); ++row) {
+        if (*into_sample < sheet.replicates.size()) put(sheet, *into_sample, from_row + static_cast<int>(row), kept_text(cell(row, 0), kind, units));
+      }
+      return;
+    }
     if (with_openings) {
       sheet.rows.clear();
       sheet.pan = {};
+      // What was typed of further samples belonged to the stack that is gone.
+      for (ReplicateText& sample : sheet.replicates) sample = {};
       for (std::size_t row = 0; row < cells.rows.size(); ++row) {
         PanText pan{cell(row, 0), kept_text(cell(row, 1), kind, units), by_gross ? kept_text(cell(row, 2), kind, units) : QString()};
         if (cells.is_pan(row)) {
@@ -265,12 +324,30 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   return tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
 }
 
+void SieveTableModel::add_replicate() {
+  if (component() == nullptr || component()->sheet.replicates.size() >= most_replicates) return;
+  const int current = bench_.current_component();
+  bench_.edit(tr("further sample of %1").arg(component()->name), {},
+              [&](BenchState& state) { state.components[static_cast<std::size_t>(current)].sheet.replicates.emplace_back(); });
+}
+
+void SieveTableModel::remove_replicate() {
+  if (component() == nullptr || component()->sheet.replicates.empty()) return;
+  const int current = bench_.current_component();
+  bench_.edit(tr("sample %1 of %2 removed").arg(component()->sheet.replicates.size() + 1).arg(component()->name), {},
+              [&](BenchState& state) { state.components[static_cast<std::size_t>(current)].sheet.replicates.pop_back(); });
+}
+
 void SieveTableModel::insert_sieve(int row) {
   if (component() == nullptr) return;
   const int current = bench_.current_component();
   bench_.edit(tr("new sieve of %1").arg(component()->name), {}, [&](BenchState& state) {
     auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
-    rows.insert(rows.begin() + std::clamp(row, 0, static_cast<int>(rows.size())), PanText{});
+    const int above = std::clamp(row, 0, static_cast<int>(rows.size()));
+    rows.insert(rows.begin() + above, PanText{});
+    for (ReplicateText& sample : state.components[static_cast<std::size_t>(current)].sheet.replicates) {
+      if (above < static_cast<int>(sample.retained.size())) sample.retained.insert(sample.retained.begin() + above, QString());
+    }
   });
 }
 
@@ -280,6 +357,9 @@ void SieveTableModel::remove_sieve(int row) {
   bench_.edit(tr("sieve %1 of %2 removed").arg(row_name(row), component()->name), {}, [&](BenchState& state) {
     auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
     rows.erase(rows.begin() + row);
+    for (ReplicateText& sample : state.components[static_cast<std::size_t>(current)].sheet.replicates) {
+      if (row < static_cast<int>(sample.retained.size())) sample.retained.erase(sample.retained.begin() + row);
+    }
   });
 }
 

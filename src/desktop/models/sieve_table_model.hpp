@@ -10,7 +10,7 @@ namespace gritwright::desktop {
 class SieveTableModel : public QAbstractTableModel {
   Q_OBJECT
  public:
-  enum Column { sieve, retained, tare, net, passing, check, column_count };
+  enum Column { sieve, retained, tare, net, second, third, passing, check, column_count };
 
   explicit SieveTableModel(Bench& bench, QObject* parent = nullptr);
 
@@ -29,6 +29,10 @@ class SieveTableModel : public QAbstractTableModel {
   /// what it did; nothing is changed if there is nothing to take.
   QString paste(const QString& text, const QModelIndex& at);
 
+  /// Adds a column for a further sample of the same bag, at most two; takes the last one away.
+  void add_replicate();
+  void remove_replicate();
+
   /// Inserts an empty sieve above `row`, removes the sieve `row`; the pan stays.
   void insert_sieve(int row);
   void remove_sieve(int row);
@@ -40,6 +44,8 @@ class SieveTableModel : public QAbstractTableModel {
   [[nodiscard]] const PanText& pan_text(int row) const;
   [[nodiscard]] QString fault_text(int row, int column) const;
   [[nodiscard]] QString row_checks(int row) const;
+  [[nodiscard]] QString replicate_text(int row, std::size_t replicate) const;
+  [[nodiscard]] std::optional<double> passing_share(int row) const;
   [[nodiscard]] QString row_name(int row) const;
   [[nodiscard]] Kind kind_of(int column) const;
 

@@ -1,10 +1,13 @@
 #include "verdict_figures.hpp"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/report/explanations.hpp"
+#include "gritwright/report/text_table.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -38,31 +41,30 @@ QString sentence_of(const BagVerdict& judged, UnitSystem units) {
   return Text::tr("Other use, or complain");
 }
 
-QString range_of(const ScreenedFraction& fraction, UnitSystem units) {
-  const auto size = [&](const std::optional<Aperture>& aperture) { return to_local(size_text(aperture, units)); };
-  if (!fraction.to) return Text::tr("over %1").arg(size(fraction.from));
-  if (!fraction.from) return Text::tr("under %1").arg(size(fraction.to));
-  return Text::tr("%1 to %2").arg(size(fraction.from), size(fraction.to));
-}
-
-void add_fractions(VerdictView& view, const Grading& grading, const BagVerdict& judged, const FractionPacking& packing, UnitSystem units) {
-  view.fraction_heading = {Text::tr("fraction"), Text::tr("of the mass"), Text::tr("from a litre"), Text::tr("D50")};
+void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict& judged, const std::optional<Bag>& bag, UnitSystem units) {
+  view.fraction_heading = {Text::tr("fraction"), Text::tr("of the mass"), Text::tr("from a litre"), Text::tr("from a bag"), Text::tr("D50")};
   if (judged.openings.empty()) return;
-  const auto screened = screen(grading, judged.openings, {}, packing.of);
+  const auto screened = screen(graded.grading, judged.openings, {}, graded.packing.of);
   if (!screened) return;
-  for (const ScreenedFraction& fraction : screened->fractions) {
+  const auto amounts = fraction_amounts(*screened, {}, bag ? bag->volume : std::nullopt);
+  for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
+    const ScreenedFraction& fraction = screened->fractions[i];
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
     const auto litres = fraction.loose_per_loose ? std::optional<double>(fraction.loose_per_loose->value()) : std::nullopt;
-    view.fractions.push_back({range_of(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
-                              to_local(size_text(median, units))});
+    const auto of_bag = amounts[i].volume ? std::optional<double>(in_l(*amounts[i].volume)) : std::nullopt;
+    view.fractions.push_back({fraction_name(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
+                              to_local(volume_text(of_bag, units)), to_local(size_text(median, units))});
   }
   for (const Note& note : screened->notes) view.notes << sentence_text(note, units);
 }
 
-void add_openings(VerdictView& view, const Grading& grading, const Band& band, UnitSystem units) {
+void add_openings(VerdictView& view, const Grading& grading, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
   view.opening_heading = {Text::tr("screen at"), Text::tr("kept"), Text::tr("usable"), Text::tr("dust in it"), Text::tr("good enough")};
-  std::vector<Aperture> sieves;
-  for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
+  std::vector<Aperture> sieves = owned;
+  if (sieves.empty()) {
+    for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
+  }
+  view.openings_are_owned = !owned.empty();
   for (const OpeningChoice& choice : opening_choices(grading, band, sieves)) {
     if (view.openings.size() == most_choices) break;
     std::vector<Aperture> at;
@@ -72,6 +74,36 @@ void add_openings(VerdictView& view, const Grading& grading, const Band& band, U
     view.openings.push_back({joined(at, units), to_local(percent_text(choice.kept.value())), to_local(percent_text(choice.usable.value())),
                              to_local(percent_text(choice.dust.value())), choice.takes ? Text::tr("yes") : Text::tr("no")});
   }
+}
+
+void add_laboratory(VerdictView& view, const Grading& grading) {
+  const LaboratoryFigures figures = laboratory_figures(grading);
+  view.laboratory.key = QStringLiteral("laboratory");
+  view.laboratory.title = Text::tr("Laboratory figures");
+  const auto add = [&](const char* key, const QString& label, const std::optional<double>& value, const std::string& formula, const std::string& source) {
+    Figure shown{QStringLiteral("laboratory_%1").arg(QLatin1String(key)), label, value ? to_local(figure(value, 2)) : QStringLiteral("\u2013"), {}, {}};
+    if (value) shown.explanations.push_back({key, formula, {}, source});
+    else shown.reason = Text::tr("the sieves do not reach far enough");
+    view.laboratory.figures.push_back(std::move(shown));
+  };
+  add("curvature", Text::tr("Curvature"), figures.curvature, "D30^2 / (D10 D60)", "astm-d2487");
+  add("fineness", Text::tr("Fineness modulus"), figures.fineness_modulus, "cumulative percent retained on the standard sieves, summed, / 100", "astm-c136, crd-c-104-80");
+  add("mean_phi", Text::tr("Mean, phi"), figures.mean_phi, "(phi16 + phi50 + phi84) / 3", "folk-ward-1957");
+  add("sorting", Text::tr("Sorting, phi"), figures.sorting_phi, "(phi84 - phi16) / 4 + (phi95 - phi5) / 6.6", "folk-ward-1957");
+  add("skewness", Text::tr("Skewness"), figures.skewness, "inclusive graphic skewness", "folk-ward-1957");
+  add("kurtosis", Text::tr("Kurtosis"), figures.kurtosis, "(phi95 - phi5) / (2.44 (phi75 - phi25))", "folk-ward-1957");
+}
+
+void add_price(VerdictView& view, const std::optional<Bag>& bag, const std::optional<BagVerdict>& judged, const QString& no_verdict) {
+  const auto price = bag && judged ? price_per_usable_l(*bag, judged->usable) : std::nullopt;
+  Figure figure{QStringLiteral("verdict_price"), Text::tr("Price of a usable litre"), QStringLiteral("\u2013"), {}, {}};
+  if (price) {
+    figure.value = QLocale().toString(price->amount, 'f', 2) + (price->currency.empty() ? QString() : u' ' + to_qt(price->currency));
+    figure.explanations.push_back(explain_price(*bag, *judged));
+  } else {
+    figure.reason = !judged ? no_verdict : !bag ? Text::tr("the sheet belongs to no bag") : Text::tr("price or litres of the bag are not known");
+  }
+  view.figures.figures.push_back(std::move(figure));
 }
 
 }  // namespace
@@ -89,17 +121,14 @@ VerdictView verdict_view(const Bench& bench) {
   if (reason.isEmpty() && !evaluation.band) reason = Text::tr("no wanted grain is typed");
   std::optional<BagVerdict> judged;
   if (reason.isEmpty()) {
-    const Grading& grading = component.analysis->grading;
-    const auto bulk = component.component ? std::optional(component.component->grain.bulk_density) : component.test->bulk_density;
-    const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
-    const FractionPacking packing = fraction_packing(grading, bulk, particle);
-    const Estimate<BagVerdict> estimate = judge(grading, *evaluation.band, {}, {}, packing.of);
+    const auto graded = graded_bag(bench);
+    const Estimate<BagVerdict> estimate = judge(graded->grading, *evaluation.band, {}, {}, graded->packing.of);
     for (const Note& note : estimate.notes) view.notes << sentence_text(note, units);
     judged = estimate.value;
     if (judged) {
-      for (const Note& note : packing.notes) view.notes << sentence_text(note, units);
-      add_fractions(view, grading, *judged, packing, units);
-      add_openings(view, grading, *evaluation.band, units);
+      for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
+      add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
+      add_openings(view, graded->grading, *evaluation.band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? Text::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
     }
@@ -118,8 +147,27 @@ VerdictView verdict_view(const Bench& bench) {
   add("finer", Text::tr("Finer"), share(&BagVerdict::finer));
   add("coarser", Text::tr("Coarser"), share(&BagVerdict::coarser));
   add("usable", Text::tr("Usable of a litre"), judged ? std::optional(volume_text(judged->usable.value(), units)) : std::nullopt);
+  if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, *component.grading());
+  add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();
   return view;
+}
+
+QString fraction_name(const ScreenedFraction& fraction, UnitSystem units) {
+  const auto size = [&](const std::optional<Aperture>& aperture) { return to_local(size_text(aperture, units)); };
+  if (!fraction.to) return Text::tr("over %1").arg(size(fraction.from));
+  if (!fraction.from) return Text::tr("under %1").arg(size(fraction.to));
+  return Text::tr("%1 to %2").arg(size(fraction.from), size(fraction.to));
+}
+
+std::optional<GradedBag> graded_bag(const Bench& bench) {
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  if (index >= bench.evaluation().components.size()) return std::nullopt;
+  const ComponentEvaluation& component = bench.evaluation().components[index];
+  if (component.state != SheetState::finished || !component.faults.empty()) return std::nullopt;
+  const auto bulk = component.component ? std::optional(component.component->grain.bulk_density) : component.test->bulk_density;
+  const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
+  return GradedBag{*component.grading(), fraction_packing(*component.grading(), bulk, particle)};
 }
 
 }  // namespace gritwright::desktop

@@ -5,6 +5,7 @@
 
 #include "bench.hpp"
 #include "figures.hpp"
+#include "gritwright/models/fraction_packing.hpp"
 
 namespace gritwright::desktop {
 
@@ -12,13 +13,25 @@ namespace gritwright::desktop {
 struct VerdictView {
   QString sentence;     ///< "Take it after screening at 2 mm", or why there is no verdict
   FigureGroup figures;
+  FigureGroup laboratory;              ///< empty where they are not wanted
   QStringList fraction_heading;
   std::vector<QStringList> fractions;  ///< what screening gives, coarse to fine; one row for the whole bag where it is taken as it is
   QStringList opening_heading;
   std::vector<QStringList> openings;   ///< "which openings?" over the sieves of the sheet, best first
+  bool openings_are_owned = false;     ///< over the sieves owned, else over those of the test
   QStringList notes;
 };
 
 [[nodiscard]] VerdictView verdict_view(const Bench& bench);
+
+/// "2 mm to 4 mm", "over 4 mm", "under 2 mm".
+[[nodiscard]] QString fraction_name(const ScreenedFraction& fraction, UnitSystem units);
+
+/// The grading and densities of the component on screen as the verdict takes them; empty without a finished test.
+struct GradedBag {
+  Grading grading;
+  FractionPacking packing;
+};
+[[nodiscard]] std::optional<GradedBag> graded_bag(const Bench& bench);
 
 }  // namespace gritwright::desktop

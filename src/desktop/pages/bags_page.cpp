@@ -108,6 +108,9 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   table_->setModel(found_);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setDragEnabled(true);
+  table_->setDragDropMode(QAbstractItemView::DragOnly);
+  table_->setContextMenuPolicy(Qt::ActionsContextMenu);
   table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   table_->setTabKeyNavigation(false);
   table_->setAlternatingRowColors(true);

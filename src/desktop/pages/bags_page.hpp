@@ -31,6 +31,9 @@ class BagsPage : public QWidget {
   void find();
   void set_units(UnitSystem units);
   void show_bag(const QString& id);
+  /// The bag on screen, empty if there is none.
+  [[nodiscard]] const QString& current_bag() const { return current_; }
+  [[nodiscard]] QTableView& table() { return *table_; }
 
  protected:
   void changeEvent(QEvent* event) override;

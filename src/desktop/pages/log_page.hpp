@@ -20,6 +20,7 @@ class LogPage : public QWidget {
   explicit LogPage(RecordBook& book, QWidget* parent = nullptr);
 
   void find();
+  [[nodiscard]] QTableView& table() { return *table_; }
   void write_down();
   /// Narrows the log to one record and shows what it is linked to.
   void show_about(const QString& id);

@@ -41,7 +41,7 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
     inside->addWidget(button);
     column->addWidget(card);
   };
-  door("door_demonstration", tr("Look at the demonstration"), tr("An invented nursery: three bags, a mix for pines, a shallow tray. Undo brings back what lay on the bench."),
+  door("door_demonstration", tr("Look at the demonstration"), tr("An invented nursery in a window of its own: bags, sieve tests, a mix for pines. Closing it throws it away."),
        &WelcomePage::demonstration_wanted);
   door("door_sieving", tr("Record a sieving"), tr("An empty stack of sieves, ready to type into."), &WelcomePage::sieving_wanted);
   door("door_container", tr("Describe a container"), tr("Shape and inside lengths: its volume at once, air and water when there is a mix."),

@@ -25,7 +25,7 @@ CautionBar::CautionBar(QString topic, const QString& title, const QString& text,
   put_away->setObjectName(QStringLiteral("put_away_") + topic_);
   put_away->setText(tr("Got it"));
   put_away->setAccessibleName(tr("Put away the caution: %1").arg(title));
-  put_away->setMinimumSize(48, 26);
+  put_away->setMinimumHeight(26);
   layout->addWidget(put_away, 0, Qt::AlignTop);
   connect(put_away, &QToolButton::clicked, this, [this] {
     QSettings().setValue(setting_of(topic_), true);

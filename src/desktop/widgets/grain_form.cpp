@@ -55,13 +55,14 @@ GrainForm::GrainForm(Bench& bench, QWidget* parent)
                 return chosen == nullptr ? tr("weigh a litre") : tr("%1 (typical)").arg(number_text(chosen->bulk_density_g_l.value, 4));
               },
               {}});
-  form_->add({QStringLiteral("particle_density"), tr("&Grain density"), Kind::density, [] { return tr("grain density"); }, text(&GrainText::particle_density),
+  form_->add({QStringLiteral("particle_density"), tr("Gr&ain density"), Kind::density, [] { return tr("grain density"); }, text(&GrainText::particle_density),
               {"/particle_density_g_l"}, tr("dry mass of the grain with its inner pores"), {}, typical(&Material::particle_density_g_l, 1), {}});
   form_->add({QStringLiteral("skeletal_density"), tr("Soli&d density"), Kind::density, [] { return tr("solid density"); }, text(&GrainText::skeletal_density),
               {"/skeletal_density_g_l"}, tr("dry mass of the solid without pores"), {}, typical(&Material::skeletal_density_g_l, 1), {}});
   form_->add({QStringLiteral("water_absorption"), tr("&Water after 24 h"), Kind::percent, [] { return tr("water absorption"); }, text(&GrainText::water_absorption),
               {"/water_absorption"}, tr("water in the soaked, surface-dry grain, of its dry mass"), {}, typical(&Material::water_absorption, 100), {}});
   layout->addWidget(form_);
+  description_->setObjectName(QStringLiteral("material_description"));
   description_->setWordWrap(true);
   description_->setProperty("role", "muted");
   layout->addWidget(description_);

@@ -87,7 +87,7 @@ void PotForm::add_fill() {
               tr("length below the floor"), {}, {}, {}});
   form_->add({QStringLiteral("tilt"), tr("Ti&lt, degrees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
               tr("about the length; level if empty"), {}, {}, {}});
-  form_->add({QStringLiteral("settling"), tr("Workin&g in"), Kind::percent, [] { return tr("settling"); },
+  form_->add({QStringLiteral("settling"), tr("Wo&rking in"), Kind::percent, [] { return tr("settling"); },
               [](BenchState& state) -> QString* { return &state.settling; }, {"/settling"}, tr("lost volume: 0 poured, about 8 worked in"), {}, {}, {}});
   form_->add({QStringLiteral("spill"), tr("&Spill"), Kind::percent, [] { return tr("spill"); }, [](BenchState& state) -> QString* { return &state.spill; }, {"/spill"},
               tr("mix that misses the pot, 5 to 10"), {}, {}, {}});

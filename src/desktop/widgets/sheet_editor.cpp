@@ -50,10 +50,22 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
                 {}, tr("bag, lot or material"), {}, {}, {}});
   sample_->add({QStringLiteral("dry_mass"), tr("&Sample, dry"), Kind::mass, [name_of] { return tr("sample mass of %1").arg(name_of()); },
                 sheet_text(&SieveSheet::dry_mass), {"/dry_mass_g"}, tr("weighed before sieving; shows the loss"), {}, {}, {}});
+  for (std::size_t i = 0; i < most_replicates; ++i) {
+    const auto there = [this, i] {
+      const auto index = static_cast<std::size_t>(bench_.current_component());
+      return index < bench_.state().components.size() && i < bench_.state().components[index].sheet.replicates.size();
+    };
+    sample_->add({QStringLiteral("dry_mass_%1").arg(i + 2), tr("Sample %1, dry").arg(i + 2), Kind::mass, [name_of, i] { return tr("mass of sample %1 of %2").arg(i + 2).arg(name_of()); },
+                  [this, i](BenchState& state) -> QString* {
+                    ComponentSheet* component = current_component(bench_, state);
+                    return component != nullptr && i < component->sheet.replicates.size() ? &component->sheet.replicates[i].dry_mass : nullptr;
+                  },
+                  {"/replicates/" + std::to_string(i) + "/dry_mass_g"}, tr("a further sample of the same bag"), there, {}, {}});
+  }
   measure_->setObjectName(QStringLiteral("measure"));
   measure_->addItem(tr("by mass, net"));
   measure_->addItem(tr("by gross and tare"));
-  measure_->addItem(tr("by litres"));
+  measure_->addItem(tr("by litres, a bag by bucket"));
   measure_->setAccessibleName(tr("How the fractions are measured"));
   measure_->setToolTip(tr("How the fractions are measured"));
   sample_->add(tr("&Measured"), measure_);
@@ -80,6 +92,19 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
 }
 
 QString SheetEditor::balance_text() const {
+  const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
+  if (result.replicates.empty()) return first_balance();
+  QStringList lines{tr("Sample 1: %1").arg(first_balance())};
+  for (std::size_t i = 0; i < result.replicates.size(); ++i) {
+    const ReplicateEvaluation& sample = result.replicates[i];
+    const QString sum = to_local(mass_text(sample.weighed, bench_.units()));
+    const auto loss = sample.state == SheetState::finished && sample.analysis ? sample.analysis->loss : std::nullopt;
+    lines << (loss ? tr("Sample %1: sum %2, loss %3").arg(i + 2).arg(sum, to_local(percent_text(loss->value(), 2))) : tr("Sample %1: sum %2").arg(i + 2).arg(sum));
+  }
+  return lines.join(u'\n');
+}
+
+QString SheetEditor::first_balance() const {
   const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
   const UnitSystem units = bench_.units();
   const QString sum = tr("Sum %1").arg(to_local(mass_text(result.weighed, units)));
@@ -108,13 +133,17 @@ void SheetEditor::refresh() {
   QStringList sentences;
   // A row's fault stands whole in the table; its notes are cut short there and stand here in full.
   for (const auto& [place, problem] : result.faults) {
-    if (place == "/retained") sentences << sentence_text(problem, bench_.units());
+    if (place == "/retained" || place.ends_with("/retained")) sentences << sentence_text(problem, bench_.units());
   }
   if (result.analysis) {
     for (const Note& note : result.analysis->notes) {
       sentences << sentence_text(note, bench_.units());
     }
   }
+  if (result.pooled) {
+    for (const Note& note : result.pooled->notes) sentences << sentence_text(note, bench_.units());
+  }
+  sentences.removeDuplicates();
   checks_->setText(sentences.isEmpty() ? QString() : QStringLiteral("\u2022 ") + sentences.join(QStringLiteral("\n\u2022 ")));
   checks_->setVisible(!sentences.isEmpty());
 }

@@ -22,6 +22,7 @@ class SheetEditor : public QWidget {
  private:
   void refresh();
   [[nodiscard]] QString balance_text() const;
+  [[nodiscard]] QString first_balance() const;
 
   Bench& bench_;
   FieldForm* sample_;

@@ -48,7 +48,7 @@ void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, cons
 
 }  // namespace
 
-VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), sentence_(new QLabel(this)), figures_(new FigurePanel(this)) {
+VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), sentence_(new QLabel(this)), figures_(new FigurePanel(this)), laboratory_(new FigurePanel(this)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 10, 8);
   layout->setSpacing(6);
@@ -59,6 +59,7 @@ VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), ben
   layout->addWidget(figures_);
   fractions_ = table("verdict_fractions", tr("What screening there gives"), fractions_heading_);
   openings_ = table("verdict_openings", tr("Which openings? From the sieves of this test"), openings_heading_);
+  layout->addWidget(laboratory_);
   notes_ = new QLabel(this);
   notes_->setObjectName(QStringLiteral("verdict_notes"));
   notes_->setWordWrap(true);
@@ -67,6 +68,7 @@ VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), ben
   layout->addStretch(1);
   connect(&bench_, &Bench::changed, this, &VerdictPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, &VerdictPanel::refresh);
+  connect(&bench_, &Bench::surroundings_changed, this, &VerdictPanel::refresh);
   connect(&bench_, &Bench::current_component_changed, this, &VerdictPanel::refresh);
 }
 
@@ -95,7 +97,10 @@ void VerdictPanel::refresh() {
   const VerdictView view = verdict_view(bench_);
   sentence_->setText(view.sentence);
   figures_->show_group(view.figures);
+  laboratory_->setVisible(!view.laboratory.figures.empty());
+  if (!view.laboratory.figures.empty()) laboratory_->show_group(view.laboratory);
   fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions);
+  openings_heading_->setText(view.openings_are_owned ? tr("Which openings? From the sieves you own") : tr("Which openings? From the sieves of this test"));
   fill(openings_, openings_heading_, view.opening_heading, view.openings);
   notes_->setText(view.notes.isEmpty() ? QString() : QStringLiteral("\u2022 ") + view.notes.join(QStringLiteral("\n\u2022 ")));
   notes_->setVisible(!view.notes.isEmpty());

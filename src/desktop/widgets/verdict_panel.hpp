@@ -28,6 +28,7 @@ class VerdictPanel : public QWidget {
   Bench& bench_;
   QLabel* sentence_;
   FigurePanel* figures_;
+  FigurePanel* laboratory_;
   QLabel* fractions_heading_ = nullptr;
   QTableWidget* fractions_;
   QLabel* openings_heading_ = nullptr;

@@ -1,0 +1,207 @@
+#include "comparison_view.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "curve_look.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+/// Small multiples: every mix on the same axes, so that eyes compare shapes and not scales.
+class ComparisonPicture : public QWidget {
+ public:
+  explicit ComparisonPicture(QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("comparison_picture"));
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(ComparisonView::tr("Mixes side by side"));
+    setBackgroundRole(QPalette::Base);
+    setAutoFillBackground(true);
+  }
+
+  void show_comparison(const Comparison& comparison, const QString& sentence) {
+    comparison_ = comparison;
+    setAccessibleDescription(sentence);
+    least_mm_ = 1e9;
+    most_mm_ = 0;
+    for (const ComparedMix& mix : comparison_.mixes) {
+      for (const GradingPoint& point : mix.grading.points) {
+        least_mm_ = std::min(least_mm_, in_mm(point.aperture));
+        most_mm_ = std::max(most_mm_, in_mm(point.aperture));
+      }
+    }
+    fit();
+    update();
+  }
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override {
+    QWidget::resizeEvent(event);
+    fit();
+  }
+
+  void changeEvent(QEvent* event) override {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) fit();
+  }
+
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (comparison_.mixes.empty()) {
+      painter.setPen(current_colours().muted);
+      painter.drawText(QRectF(rect()).adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
+      return;
+    }
+    const int columns = column_count();
+    const double cell_width = width() / static_cast<double>(columns);
+    for (std::size_t i = 0; i < comparison_.mixes.size(); ++i) {
+      const int at = static_cast<int>(i);
+      const int column = layoutDirection() == Qt::RightToLeft ? columns - 1 - at % columns : at % columns;
+      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, (at / columns) * cell_height(), cell_width, cell_height()));
+    }
+  }
+
+ private:
+  [[nodiscard]] double cell_height() const { return 11.0 * fontMetrics().height(); }
+  [[nodiscard]] int column_count() const { return std::max(1, width() / (24 * std::max(1, fontMetrics().averageCharWidth()))); }
+
+  void fit() {
+    const int rows = (static_cast<int>(comparison_.mixes.size()) + column_count() - 1) / column_count();
+    setMinimumHeight(static_cast<int>(std::max(1, rows) * cell_height()));
+  }
+
+  void paint_mix(QPainter& painter, const ComparedMix& mix, const QRectF& cell) const {
+    const ThemeColours& colours = current_colours();
+    const QFontMetricsF metrics(font());
+    const double line = metrics.height();
+    const QRectF inside = cell.adjusted(8, 6, -8, -6);
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(colours.palette.color(QPalette::Text));
+    painter.drawText(QRectF(inside.left(), inside.top(), inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
+                     QFontMetricsF(bold).elidedText(mix.name, Qt::ElideMiddle, inside.width()));
+    painter.setFont(font());
+    const QRectF plot(inside.left(), inside.top() + line + 4, inside.width(), inside.height() - 4 * line - 12);
+    paint_curve(painter, mix, plot);
+    paint_bar(painter, mix, QRectF(inside.left(), plot.bottom() + 6, inside.width(), line * 0.8));
+    painter.setPen(colours.palette.color(QPalette::Text));
+    const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
+    const QRectF words(inside.left(), plot.bottom() + 8 + line * 0.8, inside.width(), 2 * line);
+    painter.drawText(words, Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, ComparisonView::tr("air %1, water %2").arg(percent(mix.air), percent(mix.water)));
+  }
+
+  void paint_curve(QPainter& painter, const ComparedMix& mix, const QRectF& plot) const {
+    const ThemeColours& colours = current_colours();
+    const auto x_of = [&](double mm) { return plot.left() + plot.width() * std::log(mm / least_mm_) / std::log(most_mm_ / least_mm_); };
+    if (most_mm_ > least_mm_ && comparison_.band) {
+      const double from = in_mm(comparison_.band->from) > least_mm_ ? x_of(in_mm(comparison_.band->from)) : plot.left();
+      const double to = std::min(plot.right(), x_of(in_mm(comparison_.band->to)));
+      if (to > from) painter.fillRect(QRectF(QPointF(from, plot.top()), QPointF(to, plot.bottom())), colours.band);
+    }
+    painter.setPen(QPen(colours.grid, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(plot);
+    if (most_mm_ <= least_mm_) return;
+    QPolygonF curve;
+    for (const GradingPoint& point : mix.grading.points) curve << QPointF(x_of(in_mm(point.aperture)), plot.bottom() - plot.height() * point.passing.value());
+    painter.setPen(QPen(mix.id.isEmpty() ? colours.blend : colours.curves[0].colour, mix.id.isEmpty() ? 3 : 2));
+    painter.drawPolyline(curve);
+  }
+
+  void paint_bar(QPainter& painter, const ComparedMix& mix, const QRectF& bar) const {
+    const ThemeColours& colours = current_colours();
+    painter.setPen(QPen(colours.field_edge, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(bar);
+    if (!mix.air || !mix.water) return;
+    // Water is filled, air hatched, the rest is grain: told apart without colour too.
+    const double water = bar.width() * mix.water->value();
+    const double air = bar.width() * mix.air->value();
+    painter.fillRect(QRectF(bar.left(), bar.top(), water, bar.height()), colours.curves[0].colour);
+    painter.fillRect(QRectF(bar.left() + water, bar.top(), air, bar.height()), QBrush(colours.curves[1].colour, Qt::BDiagPattern));
+    painter.drawLine(QPointF(bar.left() + water + air, bar.top()), QPointF(bar.left() + water + air, bar.bottom()));
+  }
+
+  Comparison comparison_;
+  double least_mm_ = 1;
+  double most_mm_ = 1;
+};
+
+ComparisonView::ComparisonView(Bench& bench, QWidget* parent)
+    : QWidget(parent),
+      bench_(bench),
+      picture_(new ComparisonPicture(nullptr)),
+      working_(new QWidget(this)),
+      progress_(new QProgressBar(working_)),
+      job_(new BackgroundJob(this)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  auto* area = new QScrollArea(this);
+  area->setWidget(picture_);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  layout->addWidget(area, 1);
+  setFocusProxy(picture_);
+  auto* row = new QHBoxLayout(working_);
+  row->setContentsMargins(6, 0, 6, 4);
+  progress_->setObjectName(QStringLiteral("comparison_progress"));
+  progress_->setAccessibleName(tr("Mixes compared"));
+  auto* cancel = new QPushButton(tr("Cancel"), working_);
+  cancel->setObjectName(QStringLiteral("comparison_cancel"));
+  cancel->setAccessibleName(tr("Stop comparing"));
+  cancel->setMinimumHeight(26);
+  row->addWidget(progress_, 1);
+  row->addWidget(cancel);
+  working_->hide();
+  layout->addWidget(working_);
+  connect(cancel, &QPushButton::clicked, job_, &BackgroundJob::cancel);
+  connect(job_, &BackgroundJob::running_changed, working_, &QWidget::setVisible);
+  connect(job_, &BackgroundJob::progressed, this, [this](int done, int of) {
+    progress_->setMaximum(of);
+    progress_->setValue(done);
+  });
+  connect(&bench_, &Bench::changed, this, &ComparisonView::start);
+}
+
+void ComparisonView::set_kept(std::vector<KeptMix> kept) {
+  if (kept == kept_) return;
+  kept_ = std::move(kept);
+  start();
+}
+
+QWidget& ComparisonView::picture() { return *picture_; }
+
+void ComparisonView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  start();
+}
+
+void ComparisonView::start() {
+  if (!isVisible()) return;
+  const BenchEvaluation& evaluation = bench_.evaluation();
+  std::vector<KeptMix> mixes = kept_;
+  if (evaluation.mix) mixes.insert(mixes.begin(), KeptMix{QString(), tr("on the bench"), *evaluation.mix});
+  std::shared_ptr<const PotGeometry> pot;
+  if (evaluation.pot) pot = std::make_shared<const PotGeometry>(*evaluation.pot);
+  job_->start([this, mixes = std::move(mixes), pot, band = evaluation.band](const std::stop_token& stop, const BackgroundJob::Progress& progress) -> BackgroundJob::Delivery {
+    auto answer = std::make_shared<Comparison>(gritwright::desktop::compared(mixes, pot.get(), band, stop, progress));
+    return [this, answer] {
+      comparison_ = *answer;
+      picture_->show_comparison(comparison_, comparison_sentence(comparison_, bench_.units()));
+      emit compared();
+    };
+  });
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,158 @@
+#include "parts_bar.hpp"
+
+#include <QLocale>
+#include <QPainter>
+#include <algorithm>
+
+#include "curve_look.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+QString litres_text(double litres, UnitSystem units) { return to_local(volume_text(litres, units)); }
+
+}  // namespace
+
+PartsPicture parts_picture(const Bench& bench) {
+  PartsPicture picture;
+  const BenchEvaluation& evaluation = bench.evaluation();
+  if (!evaluation.mix_state || !evaluation.mix_state->settled) {
+    picture.reason = PartsBar::tr("No mix yet: finish the sieve tests and give them parts.");
+    return picture;
+  }
+  // For the pot where there is one, else the parts taken as litres.
+  for (std::size_t i = 0; i < evaluation.mixed.size(); ++i) {
+    const Component& component = evaluation.mix->components[i];
+    const double litres = evaluation.to_measure_out ? in_l((*evaluation.to_measure_out)[i]) : component.parts.value();
+    picture.in.push_back({to_qt(component.name), litres, static_cast<int>(evaluation.mixed[i])});
+  }
+  const PackedState& settled = *evaluation.mix_state->settled;
+  if (evaluation.to_fill) picture.litres_out = in_l(*evaluation.to_fill);
+  else if (evaluation.mix_state->poured) picture.litres_out = in_l(evaluation.mix_state->poured->volume);
+  picture.filling = {{PartsBar::tr("voids between grains"), settled.voids_between_grains.value()},
+                     {PartsBar::tr("voids in grains"), settled.voids_in_grains.value()},
+                     {PartsBar::tr("solid grain"), (Porosity(1) - settled.total_porosity).value()}};
+  return picture;
+}
+
+QString parts_sentence(const Bench& bench) {
+  const PartsPicture picture = parts_picture(bench);
+  if (picture.in.empty()) return picture.reason;
+  QStringList parts;
+  for (const PartsPicture::Part& part : picture.in) parts << PartsBar::tr("%1 of %2").arg(litres_text(part.litres, bench.units()), part.name);
+  QStringList shares;
+  for (const PartsPicture::Share& share : picture.filling) shares << PartsBar::tr("%1 %2").arg(to_local(percent_text(share.share, 0)), share.name);
+  return PartsBar::tr("In go %1; out come %2 mixed, of which %3 once settled.")
+      .arg(parts.join(QStringLiteral(", ")), to_local(volume_text(picture.litres_out, bench.units())), shares.join(QStringLiteral(", ")));
+}
+
+PictureTable parts_table(const Bench& bench) {
+  const PartsPicture picture = parts_picture(bench);
+  PictureTable table;
+  table.heading << PartsBar::tr("what") << PartsBar::tr("how much");
+  for (const PartsPicture::Part& part : picture.in) table.rows.push_back({PartsBar::tr("%1, loose").arg(part.name), litres_text(part.litres, bench.units())});
+  if (picture.litres_out) table.rows.push_back({PartsBar::tr("mixed, poured"), litres_text(*picture.litres_out, bench.units())});
+  for (const PartsPicture::Share& share : picture.filling) table.rows.push_back({PartsBar::tr("%1, settled").arg(share.name), to_local(percent_text(share.share))});
+  return table;
+}
+
+PictureTable parts_data(const Bench& bench) {
+  const PartsPicture picture = parts_picture(bench);
+  const QLocale plain = QLocale::c();
+  PictureTable table;
+  table.heading << QStringLiteral("what") << QStringLiteral("litres") << QStringLiteral("share");
+  for (const PartsPicture::Part& part : picture.in) table.rows.push_back({part.name, plain.toString(part.litres, 'f', 3), {}});
+  if (picture.litres_out) table.rows.push_back({PartsBar::tr("mixed, poured"), plain.toString(*picture.litres_out, 'f', 3), {}});
+  for (const PartsPicture::Share& share : picture.filling) table.rows.push_back({share.name, {}, plain.toString(share.share, 'f', 4)});
+  return table;
+}
+
+PartsBar::PartsBar(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
+  setObjectName(QStringLiteral("parts_bar"));
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("Litres in and litres out"));
+  setBackgroundRole(QPalette::Base);
+  setAutoFillBackground(true);
+  connect(&bench_, &Bench::changed, this, &PartsBar::refresh);
+  connect(&bench_, &Bench::units_changed, this, &PartsBar::refresh);
+}
+
+QSize PartsBar::minimumSizeHint() const { return {280, 10 * fontMetrics().height()}; }
+
+void PartsBar::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void PartsBar::refresh() {
+  if (!isVisible()) return;
+  picture_ = parts_picture(bench_);
+  setAccessibleDescription(parts_sentence(bench_));
+  update();
+}
+
+void PartsBar::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QFontMetricsF metrics(font());
+  const QRectF inside = QRectF(rect()).adjusted(12, 8, -12, -8);
+  if (picture_.in.empty()) {
+    painter.setPen(current_colours().muted);
+    painter.drawText(inside, Qt::AlignCenter | Qt::TextWordWrap, picture_.reason);
+    return;
+  }
+  double litres_in = 0;
+  for (const PartsPicture::Part& part : picture_.in) litres_in += part.litres;
+  const double scale = inside.width() / std::max({litres_in, picture_.litres_out.value_or(0), 1e-9});
+  const double line = metrics.height() + 4;
+  const double height = std::clamp((inside.height() - 4 * line) / 2, metrics.height(), 4 * metrics.height());
+  painter.setPen(current_colours().palette.color(QPalette::Text));
+  painter.drawText(QRectF(inside.left(), inside.top(), inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
+                   tr("In: %1 loose, each by itself").arg(litres_text(litres_in, bench_.units())));
+  paint_in(painter, QRectF(inside.left(), inside.top() + line, inside.width(), height), scale);
+  const double second = inside.top() + 2 * line + height + 6;
+  painter.setPen(current_colours().palette.color(QPalette::Text));
+  painter.drawText(QRectF(inside.left(), second, inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
+                   tr("Out: %1 mixed; what fills it once settled").arg(to_local(volume_text(picture_.litres_out, bench_.units()))));
+  paint_out(painter, QRectF(inside.left(), second + line, inside.width(), height), scale);
+}
+
+void PartsBar::paint_in(QPainter& painter, const QRectF& bar, double pixels_per_litre) const {
+  const QFontMetricsF metrics(font());
+  double x = bar.left();
+  for (const PartsPicture::Part& part : picture_.in) {
+    const QRectF piece(x, bar.top(), part.litres * pixels_per_litre, bar.height());
+    const CurveLook look = look_of(part.look);
+    painter.fillRect(piece, look.colour);
+    painter.setPen(QPen(current_colours().palette.color(QPalette::Base), 2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(piece);
+    const QString text = tr("%1 %2").arg(part.name, litres_text(part.litres, bench_.units()));
+    painter.setPen(current_colours().palette.color(QPalette::Text));
+    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), metrics.elidedText(text, Qt::ElideMiddle, piece.width() - 6));
+    x += piece.width();
+  }
+}
+
+void PartsBar::paint_out(QPainter& painter, const QRectF& bar, double pixels_per_litre) const {
+  const QFontMetricsF metrics(font());
+  const ThemeColours& colours = current_colours();
+  const QBrush brushes[] = {QBrush(colours.curves[1].colour, Qt::BDiagPattern), QBrush(colours.curves[0].colour, Qt::Dense6Pattern), QBrush(colours.muted)};
+  const double width = picture_.litres_out.value_or(0) * pixels_per_litre;
+  double x = bar.left();
+  for (std::size_t i = 0; i < picture_.filling.size(); ++i) {
+    const QRectF piece(x, bar.top(), width * picture_.filling[i].share, bar.height());
+    painter.fillRect(piece, brushes[i % 3]);
+    painter.setPen(QPen(colours.field_edge, 1));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(piece);
+    const QString text = tr("%1 %2").arg(picture_.filling[i].name, to_local(percent_text(picture_.filling[i].share, 0)));
+    painter.setPen(colours.palette.color(QPalette::Text));
+    painter.drawText(QPointF(x, bar.bottom() + metrics.ascent() + 2), metrics.elidedText(text, Qt::ElideMiddle, piece.width() - 6));
+    x += piece.width();
+  }
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,53 @@
+#pragma once
+#include <QWidget>
+#include <optional>
+#include <vector>
+
+#include "models/bench.hpp"
+#include "picture_table.hpp"
+
+namespace gritwright::desktop {
+
+/// What goes in and what comes out: loose litres of each component, mixed litres, and what fills them.
+struct PartsPicture {
+  struct Part {
+    QString name;
+    double litres;  ///< loose
+    int look;
+  };
+  struct Share {
+    QString name;
+    double share;  ///< of the mixed litres, 0..1
+  };
+  std::vector<Part> in;            ///< empty while there is no mix
+  std::optional<double> litres_out;
+  std::vector<Share> filling;      ///< between grains, inside grains, solid; adds up to 1
+  QString reason;                  ///< why it is empty
+};
+[[nodiscard]] PartsPicture parts_picture(const Bench& bench);
+[[nodiscard]] QString parts_sentence(const Bench& bench);
+[[nodiscard]] PictureTable parts_table(const Bench& bench);
+[[nodiscard]] PictureTable parts_data(const Bench& bench);
+
+/// The litres in and out as bars to one scale.
+class PartsBar : public QWidget {
+  Q_OBJECT
+ public:
+  explicit PartsBar(Bench& bench, QWidget* parent = nullptr);
+
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void refresh();
+  void paint_in(QPainter& painter, const QRectF& bar, double pixels_per_litre) const;
+  void paint_out(QPainter& painter, const QRectF& bar, double pixels_per_litre) const;
+
+  Bench& bench_;
+  PartsPicture picture_;
+};
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,87 @@
+#include "picture_tabs.hpp"
+
+#include <QHeaderView>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QTableWidget>
+#include <QToolButton>
+#include <algorithm>
+
+namespace gritwright::desktop {
+
+namespace {
+
+void fill(QTableWidget* table, const PictureTable& from) {
+  table->setColumnCount(static_cast<int>(from.heading.size()));
+  table->setRowCount(static_cast<int>(from.rows.size()));
+  table->setHorizontalHeaderLabels(from.heading);
+  for (int row = 0; row < table->rowCount(); ++row) {
+    const QStringList& cells = from.rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      auto* item = new QTableWidgetItem(cells[column]);
+      item->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+      table->setItem(row, column, item);
+    }
+  }
+  table->verticalHeader()->setDefaultSectionSize(std::max(26, table->fontMetrics().height() + 8));
+  table->resizeColumnsToContents();
+}
+
+}  // namespace
+
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), twin_(new QToolButton(this)) {
+  setDocumentMode(true);
+  twin_->setObjectName(QStringLiteral("picture_twin"));
+  twin_->setText(tr("As a table"));
+  twin_->setAccessibleName(tr("Pictures as tables"));
+  twin_->setCheckable(true);
+  twin_->setMinimumSize(28, 26);
+  // As high as the button beside it, which would hang into the picture otherwise.
+  tabBar()->setMinimumHeight(32);
+  setCornerWidget(twin_);
+  connect(twin_, &QToolButton::toggled, this, &PictureTabs::set_as_table);
+  connect(this, &QTabWidget::currentChanged, this, &PictureTabs::refresh_table);
+}
+
+void PictureTabs::add(Picture picture) {
+  auto* stack = new QStackedWidget(this);
+  auto* table = new QTableWidget(stack);
+  table->setObjectName(QString::fromLatin1(picture.table_name));
+  table->setAccessibleName(tr("%1, as a table").arg(picture.title));
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setAlternatingRowColors(true);
+  table->setTabKeyNavigation(false);
+  table->verticalHeader()->hide();
+  stack->addWidget(picture.view);
+  stack->addWidget(table);
+  // Before the tab, which may come to the front at once and ask for its table.
+  shown_.push_back({picture, stack, table});
+  addTab(stack, picture.title);
+}
+
+void PictureTabs::show_picture(const QWidget* view) {
+  const auto found = std::ranges::find(shown_, view, [](const Shown& shown) { return static_cast<const QWidget*>(shown.picture.view); });
+  if (found == shown_.end()) return;
+  setCurrentWidget(found->stack);
+  found->stack->currentWidget()->setFocus();
+}
+
+void PictureTabs::set_as_table(bool table) {
+  if (table == as_table_) return;
+  as_table_ = table;
+  twin_->setChecked(table);
+  for (const Shown& shown : shown_) shown.stack->setCurrentIndex(table ? 1 : 0);
+  refresh_table();
+  emit as_table_changed(table);
+}
+
+const PictureTabs::Picture& PictureTabs::picture() const { return shown_[static_cast<std::size_t>(std::max(0, currentIndex()))].picture; }
+
+void PictureTabs::refresh_table() {
+  // Filled only while in view: a slider that is dragged repaints the page sixty times a second.
+  if (!as_table_ || shown_.empty() || currentIndex() < 0) return;
+  const Shown& shown = shown_[static_cast<std::size_t>(currentIndex())];
+  fill(shown.table, shown.picture.table());
+}
+
+}  // namespace gritwright::desktop

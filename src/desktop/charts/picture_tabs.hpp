@@ -1,0 +1,52 @@
+#pragma once
+#include <QTabWidget>
+#include <functional>
+#include <vector>
+
+#include "picture_table.hpp"
+
+class QStackedWidget;
+class QTableWidget;
+class QToolButton;
+
+namespace gritwright::desktop {
+
+/// Pictures behind tabs. Each has a twin, the same as a table, and one switch turns all of them to their tables.
+class PictureTabs : public QTabWidget {
+  Q_OBJECT
+ public:
+  struct Picture {
+    QString title;
+    QWidget* view;                        ///< with accessible name and description
+    const char* table_name;               ///< object name of the table
+    std::function<PictureTable()> table;  ///< as it is read
+    std::function<PictureTable()> data;   ///< metric, with a point: for a CSV file
+  };
+
+  explicit PictureTabs(QWidget* parent = nullptr);
+
+  void add(Picture picture);
+  void show_picture(const QWidget* view);
+  void set_as_table(bool table);
+  [[nodiscard]] bool is_as_table() const { return as_table_; }
+  /// The picture in front, or the one whose table is in front.
+  [[nodiscard]] const Picture& picture() const;
+  /// Fills the table in front; nothing while pictures are shown.
+  void refresh_table();
+
+ signals:
+  void as_table_changed(bool table);
+
+ private:
+  struct Shown {
+    Picture picture;
+    QStackedWidget* stack;
+    QTableWidget* table;
+  };
+
+  bool as_table_ = false;
+  QToolButton* twin_;
+  std::vector<Shown> shown_;
+};
+
+}  // namespace gritwright::desktop

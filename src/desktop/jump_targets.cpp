@@ -1,0 +1,90 @@
+#include "jump_targets.hpp"
+
+#include <QAction>
+#include <QCoreApplication>
+#include <QMenuBar>
+#include <algorithm>
+
+#include "main_window.hpp"
+#include "models/record_book.hpp"
+#include "pages/bags_page.hpp"
+#include "pages/log_page.hpp"
+#include "pages/sieving_page.hpp"
+#include "record_pages.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(JumpTargets)
+};
+
+constexpr std::size_t most_targets = 40;  // more is a list to read, not to choose from
+
+void go_to(MainWindow& window, const RecordRef& ref) {
+  RecordPages* pages = window.record_pages();
+  if (pages == nullptr) return;
+  const QString id = to_qt(ref.id);
+  if (ref.kind == RecordKind::bag) {
+    pages->show_bags();
+    pages->bags().show_bag(id);
+  } else if (ref.kind == RecordKind::mix) {
+    pages->open_mix(id);
+  } else {
+    pages->show_log();
+    pages->log().show_about(id);
+  }
+}
+
+void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const RecordBook& record, const QString& words) {
+  const std::pair<RecordKind, QString> kinds[] = {{RecordKind::bag, Text::tr("bag")},   {RecordKind::mix, Text::tr("mix")},           {RecordKind::tree, Text::tr("tree")},
+                                                  {RecordKind::fraction, Text::tr("fraction")}, {RecordKind::container, Text::tr("container")}, {RecordKind::repotting_day, Text::tr("repotting day")}};
+  std::vector<JumpBox::Target> others;
+  for (const auto& [kind, name] : kinds) {
+    for (const RecordLine& line : record.workbook().list(kind)) {
+      const QString text = QStringLiteral("%1 %2, %3").arg(name, to_qt(line.ref.id), to_qt(line.title));
+      if (!fits(text, words)) continue;
+      const bool by_number = to_qt(line.ref.id).startsWith(words, Qt::CaseInsensitive);
+      (by_number ? targets : others).push_back({text, [&window, ref = line.ref] { go_to(window, ref); }});
+      if (targets.size() + others.size() > most_targets) break;
+    }
+  }
+  targets.insert(targets.end(), others.begin(), others.end());
+}
+
+}  // namespace
+
+std::vector<JumpBox::Target> jump_targets(MainWindow& window, Bench& bench, const RecordBook* record, const QString& words) {
+  std::vector<JumpBox::Target> targets;
+  if (record != nullptr && !words.isEmpty()) {
+    try {
+      add_records(targets, window, *record, words);
+    } catch (const WorkbookTrouble& trouble) {
+      emit bench.told(sentence_text(trouble.problem()));
+    }
+  }
+  for (std::size_t i = 0; i < bench.state().components.size(); ++i) {
+    const QString text = Text::tr("sheet %1").arg(bench.state().components[i].name);
+    if (!fits(text, words)) continue;
+    targets.push_back({text, [&window, &bench, i] {
+      bench.set_current_component(static_cast<int>(i));
+      window.show_sieving();
+      window.sieving_page().show_sheet();
+    }});
+  }
+  for (QAction* top : window.menuBar()->actions()) {
+    for (QAction* action : top->menu()->actions()) {
+      QString text = action->text();
+      text.remove(u'&');
+      if (action->isSeparator() || !action->isEnabled() || !fits(text, words)) continue;
+      const QString keys = action->shortcut().toString(QKeySequence::NativeText);
+      targets.push_back({keys.isEmpty() ? text : QStringLiteral("%1  (%2)").arg(text, keys), [action] { action->trigger(); }});
+    }
+  }
+  if (targets.size() > most_targets) targets.resize(most_targets);
+  return targets;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,49 @@
+#pragma once
+#include <QString>
+#include <functional>
+#include <optional>
+#include <stop_token>
+#include <vector>
+
+#include "bench.hpp"
+#include "charts/picture_table.hpp"
+#include "gritwright/domain/mix_version.hpp"
+
+namespace gritwright::desktop {
+
+/// A mix that can be compared: a kept one, or the one on the bench.
+struct KeptMix {
+  QString id;  ///< empty for the mix on the bench
+  QString name;
+  Mix mix;
+  friend bool operator==(const KeptMix&, const KeptMix&) = default;
+};
+
+/// One mix in the pot of the comparison. A figure is empty where it is not defined.
+struct ComparedMix {
+  QString id;
+  QString name;
+  Grading grading;
+  std::optional<Porosity> air;
+  std::optional<Porosity> water;
+  std::optional<Porosity> available;
+  std::optional<MassShare> in_band;
+  std::optional<MassShare> finer;
+  std::optional<BulkDensity> bulk_density;
+};
+
+struct Comparison {
+  std::optional<Band> band;
+  std::optional<Depth> depth;  ///< of the pot; empty: no pot, no air and water
+  std::vector<ComparedMix> mixes;
+};
+
+/// Every mix in the same pot, in order; ends early, with what it has, when asked to stop. `pot` may be null.
+[[nodiscard]] Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band,
+                                  const std::stop_token& stop, const std::function<void(int done, int of)>& progress);
+
+[[nodiscard]] QString comparison_sentence(const Comparison& comparison, UnitSystem units);
+[[nodiscard]] PictureTable comparison_table(const Comparison& comparison, UnitSystem units);
+[[nodiscard]] PictureTable comparison_data(const Comparison& comparison);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,39 @@
+#pragma once
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "bench.hpp"
+#include "gritwright/domain/fraction.hpp"
+#include "gritwright/models/screening.hpp"
+
+namespace gritwright::desktop {
+
+/// One fraction of the bag on screen: what is predicted, and what was measured.
+struct ScreeningRow {
+  QString name;
+  ScreenedFraction predicted;
+  FractionAmount amount;
+  std::optional<Mass> weighed;
+  std::optional<LooseVolume> litres;
+  QString fault;  ///< of what was typed
+};
+
+/// The screening of the bag on screen, before and after it was done.
+struct ScreeningView {
+  QString reason;  ///< why there is nothing to predict, else empty
+  std::vector<Aperture> openings;
+  std::optional<Mass> screened;
+  std::vector<ScreeningRow> rows;  ///< coarse to fine
+  QString balance;                 ///< sum of what was weighed and the loss
+  std::optional<Loss> loss;        ///< once every fraction is weighed
+  QString openings_fault;
+  QString screened_fault;
+  bool is_measured = false;  ///< every fraction weighed, no fault
+};
+[[nodiscard]] ScreeningView screening_view(const Bench& bench);
+
+/// The fractions as records of the workbook, measured where they were, their gradings as predicted.
+[[nodiscard]] std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, const QString& bag_id, const std::string& day);
+
+}  // namespace gritwright::desktop

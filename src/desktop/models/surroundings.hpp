@@ -1,0 +1,31 @@
+#pragma once
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "gritwright/domain/bag.hpp"
+#include "gritwright/domain/grading.hpp"
+#include "gritwright/units.hpp"
+
+namespace gritwright::desktop {
+
+/// A test of an earlier bag of the same material.
+struct EarlierTest {
+  QString bag;
+  QString day;
+  Grading grading;
+  friend bool operator==(const EarlierTest&, const EarlierTest&) = default;
+};
+
+/// What lies around the component on screen: its bag, bags of the same material before it, the sieves at hand. Read from the
+/// record, so that the bench itself needs none.
+struct Surroundings {
+  std::optional<Bag> bag;
+  std::optional<Mass> stock;            ///< dry grain left of it
+  std::vector<EarlierTest> earlier;     ///< newest first, this bag's own left out
+  std::vector<Aperture> owned_sieves;   ///< coarse to fine; empty: not told
+  bool laboratory_figures = false;
+  friend bool operator==(const Surroundings&, const Surroundings&) = default;
+};
+
+}  // namespace gritwright::desktop

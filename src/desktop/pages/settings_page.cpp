@@ -1,0 +1,276 @@
+#include "settings_page.hpp"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QEvent>
+#include <QFileDialog>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRegularExpression>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+
+#include "gritwright/formats/typed_quantity.hpp"
+#include "text.hpp"
+#include "widgets/column_scroll.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr std::array text_percents{100, 125, 150, 175, 200};
+constexpr std::array<std::optional<Theme>, 4> themes{std::nullopt, Theme::light, Theme::dark, Theme::high_contrast};
+
+template <class List, class Value>
+int index_of(const List& list, const Value& value) {
+  const auto found = std::ranges::find(list, value);
+  return found == list.end() ? 0 : static_cast<int>(found - list.begin());
+}
+
+}  // namespace
+
+QString openings_text(const std::vector<OwnedSieve>& sieves) {
+  QStringList texts;
+  for (const OwnedSieve& sieve : sieves) texts << (sieve.label.empty() ? number_text(in_mm(sieve.aperture), 6) : to_qt(sieve.label));
+  return texts.join(u' ');
+}
+
+Result<std::vector<OwnedSieve>> sieves_of(const QString& text) {
+  static const QRegularExpression between(QStringLiteral("[\\s;/]+"));
+  std::vector<OwnedSieve> sieves;
+  Problems problems;
+  for (const QString& one : text.split(between, Qt::SkipEmptyParts)) {
+    const auto aperture = parse_aperture(one.toStdString());
+    append(problems, aperture.problems());
+    // What was typed stays the sieve's name: "no8" reads better back than 2.36.
+    if (aperture) sieves.push_back({*aperture, one.toStdString()});
+  }
+  if (!problems.empty()) return problems;
+  std::ranges::sort(sieves, [](const OwnedSieve& a, const OwnedSieve& b) { return a.aperture > b.aperture; });
+  return sieves;
+}
+
+SettingsPage::SettingsPage(RecordBook* book, const Settings& settings, QWidget* parent) : QWidget(parent), book_(book) {
+  setObjectName(QStringLiteral("settings_page"));
+  auto* outer = new QVBoxLayout(this);
+  outer->setContentsMargins(8, 8, 8, 8);
+  auto* column = new QWidget(this);
+  auto* layout = new QVBoxLayout(column);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  layout->addWidget(choices());
+  layout->addWidget(sieves());
+  layout->addStretch(1);
+  outer->addWidget(new ColumnScroll(column, this));
+  if (book_ != nullptr) connect(book_, &RecordBook::changed, this, &SettingsPage::read_sets);
+  show_settings(settings);
+}
+
+QComboBox* SettingsPage::chooser(QGridLayout* grid, const char* object_name, const QString& label_text, const QStringList& texts) {
+  auto* box = new QComboBox(this);
+  box->setObjectName(QString::fromLatin1(object_name));
+  QString name = label_text;
+  box->setAccessibleName(name.remove(u'&'));
+  box->addItems(texts);
+  box->setMinimumHeight(26);
+  auto* label = new QLabel(label_text, this);
+  label->setBuddy(box);
+  const int line = grid->rowCount();
+  grid->addWidget(label, line, 0);
+  grid->addWidget(box, line, 1);
+  connect(box, &QComboBox::activated, this, &SettingsPage::take);
+  return box;
+}
+
+QWidget* SettingsPage::choices() {
+  auto* card = new QFrame(this);
+  card->setObjectName(QStringLiteral("card"));
+  auto* grid = new QGridLayout(card);
+  grid->setContentsMargins(10, 8, 10, 8);
+  grid->setHorizontalSpacing(12);
+  auto* heading = new QLabel(tr("Settings"), card);
+  heading->setProperty("role", "heading");
+  grid->addWidget(heading, 0, 0, 1, 2);
+  QStringList percents;
+  for (const int percent : text_percents) percents << tr("%1 %").arg(percent);
+  units_ = chooser(grid, "settings_units", tr("Units"), {tr("metric: litres, millimetres, grams"), tr("US: quarts, inches, ounces")});
+  theme_ = chooser(grid, "settings_theme", tr("Colours"), {tr("as the system"), tr("light"), tr("dark"), tr("high contrast")});
+  text_size_ = chooser(grid, "settings_text_size", tr("Text size"), percents);
+  paper_ = chooser(grid, "settings_paper", tr("Paper"), {tr("A4"), tr("Letter")});
+  laboratory_ = new QCheckBox(tr("Show laboratory figures beside the verdict"), card);
+  laboratory_->setObjectName(QStringLiteral("settings_laboratory"));
+  laboratory_->setAccessibleName(laboratory_->text());
+  laboratory_->setMinimumHeight(26);
+  connect(laboratory_, &QCheckBox::toggled, this, &SettingsPage::take);
+  grid->addWidget(laboratory_, grid->rowCount(), 1);
+  const int line = grid->rowCount();
+  auto* label = new QLabel(tr("Backups folder"), card);
+  grid->addWidget(label, line, 0);
+  grid->addWidget(backups_row(card), line, 1);
+  label->setBuddy(backups_);
+  grid->setColumnStretch(1, 1);
+  return card;
+}
+
+QWidget* SettingsPage::backups_row(QWidget* parent) {
+  auto* row = new QWidget(parent);
+  auto* layout = new QHBoxLayout(row);
+  layout->setContentsMargins(0, 0, 0, 0);
+  backups_ = new QLineEdit(row);
+  backups_->setObjectName(QStringLiteral("settings_backups"));
+  backups_->setAccessibleName(tr("Backups folder"));
+  backups_->setPlaceholderText(tr("beside the record; a change holds from the next start"));
+  backups_->setMinimumHeight(26);
+  connect(backups_, &QLineEdit::editingFinished, this, &SettingsPage::take);
+  auto* choose = new QPushButton(tr("Choose..."), row);
+  choose->setObjectName(QStringLiteral("settings_choose_backups"));
+  choose->setAccessibleName(tr("Choose the backups folder"));
+  choose->setMinimumHeight(26);
+  connect(choose, &QPushButton::clicked, this, [this] {
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Backups folder"), backups_->text());
+    if (folder.isEmpty()) return;
+    backups_->setText(folder);
+    take();
+  });
+  layout->addWidget(backups_, 1);
+  layout->addWidget(choose);
+  return row;
+}
+
+QWidget* SettingsPage::sieves() {
+  auto* card = new QFrame(this);
+  card->setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(card);
+  layout->setContentsMargins(10, 8, 10, 8);
+  auto* heading = new QLabel(tr("Sieves you own"), card);
+  heading->setProperty("role", "heading");
+  auto* words = new QLabel(tr("One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and "
+                              "\u201cwhich openings?\u201d chooses among them."),
+                           card);
+  words->setWordWrap(true);
+  words->setProperty("role", "muted");
+  sets_ = new QTableWidget(card);
+  sets_->setObjectName(QStringLiteral("settings_sieves"));
+  sets_->setAccessibleName(tr("Sets of sieves you own"));
+  sets_->setColumnCount(2);
+  sets_->setHorizontalHeaderLabels({tr("name"), tr("openings")});
+  sets_->horizontalHeader()->setStretchLastSection(true);
+  sets_->horizontalHeader()->setHighlightSections(false);
+  sets_->verticalHeader()->hide();
+  sets_->setTabKeyNavigation(false);
+  connect(sets_, &QTableWidget::cellChanged, this, &SettingsPage::take_cell);
+  fault_ = new QLabel(card);
+  fault_->setObjectName(QStringLiteral("settings_sieves_fault"));
+  fault_->setProperty("role", "fault");
+  fault_->setWordWrap(true);
+  auto* add = new QPushButton(tr("Add a set"), card);
+  add->setObjectName(QStringLiteral("settings_add_sieves"));
+  add->setAccessibleName(tr("Add a set of sieves"));
+  add->setMinimumHeight(28);
+  add->setEnabled(book_ != nullptr);
+  connect(add, &QPushButton::clicked, this, &SettingsPage::add_sieve_set);
+  layout->addWidget(heading);
+  layout->addWidget(words);
+  layout->addWidget(sets_);
+  layout->addWidget(fault_);
+  layout->addWidget(add, 0, Qt::AlignLeft);
+  fit();
+  return card;
+}
+
+void SettingsPage::take_focus() { units_->setFocus(); }
+
+void SettingsPage::show_settings(const Settings& settings) {
+  settings_ = settings;
+  const QSignalBlocker quiet(laboratory_);
+  units_->setCurrentIndex(settings.units == UnitSystem::us ? 1 : 0);
+  theme_->setCurrentIndex(index_of(themes, settings.theme));
+  text_size_->setCurrentIndex(index_of(text_percents, settings.text_percent));
+  paper_->setCurrentIndex(settings.letter_paper ? 1 : 0);
+  laboratory_->setChecked(settings.laboratory_figures);
+  if (!backups_->hasFocus()) backups_->setText(settings.backups_folder);
+}
+
+void SettingsPage::take() {
+  settings_.units = units_->currentIndex() == 1 ? UnitSystem::us : UnitSystem::metric;
+  settings_.theme = themes[static_cast<std::size_t>(std::max(0, theme_->currentIndex()))];
+  settings_.text_percent = text_percents[static_cast<std::size_t>(std::max(0, text_size_->currentIndex()))];
+  settings_.letter_paper = paper_->currentIndex() == 1;
+  settings_.laboratory_figures = laboratory_->isChecked();
+  settings_.backups_folder = backups_->text().trimmed();
+  emit settings_changed(settings_);
+}
+
+void SettingsPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  read_sets();
+}
+
+void SettingsPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && sets_ != nullptr) fit();
+}
+
+void SettingsPage::fit() {
+  const int line = std::max(26, sets_->fontMetrics().height() + 10);
+  sets_->verticalHeader()->setDefaultSectionSize(line);
+  sets_->setColumnWidth(0, 18 * sets_->fontMetrics().averageCharWidth());
+  sets_->setFixedHeight(std::max(2, sets_->rowCount() + 1) * line + 2 * sets_->frameWidth());
+}
+
+void SettingsPage::read_sets() {
+  if (book_ == nullptr || !isVisible()) return;
+  filling_ = true;
+  shown_sets_ = book_->workbook().all<SieveSet>();
+  sets_->setRowCount(static_cast<int>(shown_sets_.size()));
+  for (int row = 0; row < sets_->rowCount(); ++row) {
+    const SieveSet& set = shown_sets_[static_cast<std::size_t>(row)].record;
+    sets_->setItem(row, 0, new QTableWidgetItem(to_qt(set.name)));
+    sets_->setItem(row, 1, new QTableWidgetItem(openings_text(set.sieves)));
+  }
+  filling_ = false;
+  fit();
+}
+
+void SettingsPage::add_sieve_set() {
+  if (book_ == nullptr) return;
+  SieveSet set;
+  set.name = tr("my sieves").toStdString();
+  for (const char* mm : {"8", "5.6", "4", "2.8", "2", "1.4", "1"}) set.sieves.push_back({*parse_aperture(mm), {}});
+  book_->add(set, tr("set of sieves"));
+  if (sets_->rowCount() == 0) return;
+  sets_->setCurrentCell(sets_->rowCount() - 1, 1);
+  sets_->setFocus();
+}
+
+void SettingsPage::take_cell(int row, int column) {
+  if (filling_ || book_ == nullptr || row >= static_cast<int>(shown_sets_.size())) return;
+  const Stored<SieveSet> was = shown_sets_[static_cast<std::size_t>(row)];
+  SieveSet now = was.record;
+  const QString text = sets_->item(row, column)->text().trimmed();
+  Problems problems;
+  if (column == 0) {
+    now.name = text.toStdString();
+  } else if (text.isEmpty()) {
+    fault_->clear();
+    book_->remove(was, tr("set of sieves %1").arg(to_qt(was.record.name)));
+    return;
+  } else {
+    auto sieves = sieves_of(text);
+    append(problems, sieves.problems());
+    if (sieves) now.sieves = std::move(sieves).value();
+  }
+  if (problems.empty()) append(problems, check(now));
+  QStringList sentences;
+  for (const Problem& problem : problems) sentences << sentence_text(problem);
+  fault_->setText(sentences.join(QStringLiteral("; ")));
+  if (problems.empty()) book_->replace(was, now, tr("set of sieves %1").arg(to_qt(now.name)));
+}
+
+}  // namespace gritwright::desktop

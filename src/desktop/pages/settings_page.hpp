@@ -1,0 +1,66 @@
+#pragma once
+#include <QWidget>
+#include <vector>
+
+#include "gritwright/domain/sieve_set.hpp"
+#include "models/record_book.hpp"
+#include "settings.hpp"
+
+class QCheckBox;
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QTableWidget;
+
+namespace gritwright::desktop {
+
+/// What the user prefers, and the sieves owned. Every change holds at once; there is no button to confirm.
+class SettingsPage : public QWidget {
+  Q_OBJECT
+ public:
+  /// Without a record the sieves owned cannot be told.
+  SettingsPage(RecordBook* book, const Settings& settings, QWidget* parent = nullptr);
+
+  /// After they were changed elsewhere, by a menu.
+  void show_settings(const Settings& settings);
+  void add_sieve_set();
+  void take_focus();
+
+ signals:
+  void settings_changed(const Settings& settings);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  QWidget* choices();
+  QWidget* backups_row(QWidget* parent);
+  QWidget* sieves();
+  QComboBox* chooser(QGridLayout* grid, const char* object_name, const QString& label, const QStringList& texts);
+  void take();
+  void fit();
+  void read_sets();
+  void take_cell(int row, int column);
+
+  RecordBook* book_;
+  Settings settings_;
+  QComboBox* units_ = nullptr;
+  QComboBox* theme_ = nullptr;
+  QComboBox* text_size_ = nullptr;
+  QComboBox* paper_ = nullptr;
+  QCheckBox* laboratory_ = nullptr;
+  QLineEdit* backups_ = nullptr;
+  QTableWidget* sets_ = nullptr;
+  QLabel* fault_ = nullptr;
+  std::vector<Stored<SieveSet>> shown_sets_;
+  bool filling_ = false;
+};
+
+/// The openings of a set as they are typed: "8 5.6 4".
+[[nodiscard]] QString openings_text(const std::vector<OwnedSieve>& sieves);
+/// Read back, put in order coarse to fine; the problems of what can't be read.
+[[nodiscard]] Result<std::vector<OwnedSieve>> sieves_of(const QString& text);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,209 @@
+#include "sieving_page.hpp"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "charts/grading_chart.hpp"
+#include "charts/lot_chart.hpp"
+#include "charts/picture_tabs.hpp"
+#include "widgets/band_row.hpp"
+#include "widgets/caution_bar.hpp"
+#include "widgets/column_scroll.hpp"
+#include "widgets/grain_form.hpp"
+#include "widgets/screening_panel.hpp"
+#include "widgets/sheet_editor.hpp"
+#include "widgets/sieve_table.hpp"
+#include "widgets/verdict_panel.hpp"
+
+namespace gritwright::desktop {
+
+SievingPage::SievingPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(8, 8, 8, 8);
+  auto* splitter = new QSplitter(Qt::Horizontal, this);
+  splitter->setObjectName(QStringLiteral("sieving_splitter"));
+  splitter->setChildrenCollapsible(false);
+  splitter->setHandleWidth(8);
+  splitter->addWidget(inputs());
+  splitter->addWidget(answers());
+  splitter->setSizes({500, 780});
+  splitter->setStretchFactor(0, 0);
+  splitter->setStretchFactor(1, 1);
+  layout->addWidget(splitter);
+  connect(&bench_, &Bench::changed, this, &SievingPage::refresh);
+  connect(&bench_, &Bench::units_changed, this, &SievingPage::refresh);
+  connect(&bench_, &Bench::surroundings_changed, this, &SievingPage::refresh);
+  connect(&bench_, &Bench::current_component_changed, this, &SievingPage::refresh);
+  connect(&sheet_->table(), &SieveTable::current_row_changed, this, [this](int row) {
+    marked_row_ = row;
+    refresh();
+  });
+  refresh();
+}
+
+QWidget* SievingPage::choosers(QWidget* parent) {
+  auto* row = new QWidget(parent);
+  auto* grid = new QGridLayout(row);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(4);
+  const auto chooser = [&](const char* object_name, const QString& label_text, int line, int column) {
+    auto* box = new QComboBox(row);
+    box->setObjectName(QString::fromLatin1(object_name));
+    QString name = label_text;
+    box->setAccessibleName(name.remove(u'&'));
+    box->setMinimumHeight(26);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(10);
+    auto* label = new QLabel(label_text, row);
+    label->setBuddy(box);
+    grid->addWidget(label, line, column);
+    grid->addWidget(box, line, column + 1, 1, column == 0 && line == 0 ? 3 : 1);
+    return box;
+  };
+  sheets_ = chooser("sheet_chooser", tr("Sheet"), 0, 0);
+  bags_ = chooser("bag_chooser", tr("Bag"), 1, 0);
+  sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 2);
+  grid->setColumnStretch(1, 1);
+  grid->setColumnStretch(3, 1);
+  set_bags({});
+  set_sieve_sets({});
+  connect(sheets_, &QComboBox::activated, &bench_, &Bench::set_current_component);
+  connect(bags_, &QComboBox::activated, this, [this](int index) {
+    if (index > 0) emit bag_chosen(bags_->itemData(index).toString());
+    refresh_choosers();
+  });
+  connect(sets_, &QComboBox::activated, this, [this](int index) {
+    if (index > 0) emit sieve_set_chosen(sets_->itemData(index).toString());
+    sets_->setCurrentIndex(0);
+  });
+  return row;
+}
+
+QWidget* SievingPage::inputs() {
+  auto* column = new QWidget(this);
+  auto* layout = new QVBoxLayout(column);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  layout->addWidget(choosers(column));
+  caution_ = new CautionBar(QStringLiteral("sieving_dust"), tr("Dust:"),
+                            tr("sieve dry grain outdoors, wind behind you, with a mask (P2 or N95 at least, P3 or P100 for grit and sand); clean with a "
+                               "damp cloth, not a broom. General information; safety sheets, local codes and qualified advice prevail."),
+                            column);
+  layout->addWidget(caution_);
+  tabs_ = new QTabWidget(column);
+  tabs_->setObjectName(QStringLiteral("input_tabs"));
+  tabs_->setAccessibleName(tr("What is typed"));
+  tabs_->setDocumentMode(true);
+  sheet_ = new SheetEditor(bench_, tabs_);
+  tabs_->addTab(sheet_, tr("Sieve test"));
+  tabs_->addTab(new GrainForm(bench_, tabs_), tr("Grain"));
+  layout->addWidget(tabs_, 1);
+  return new ColumnScroll(column, this);
+}
+
+QWidget* SievingPage::answers() {
+  auto* column = new QSplitter(Qt::Vertical, this);
+  column->setObjectName(QStringLiteral("sieving_answer_splitter"));
+  column->setChildrenCollapsible(false);
+  column->setHandleWidth(8);
+  auto* top = new QWidget(column);
+  auto* layout = new QVBoxLayout(top);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(4);
+  pictures_ = new PictureTabs(top);
+  pictures_->setObjectName(QStringLiteral("sieving_pictures"));
+  pictures_->setAccessibleName(tr("Pictures of the sieve test"));
+  chart_ = new GradingChart(pictures_);
+  chart_->setObjectName(QStringLiteral("sieving_chart"));
+  lots_ = new LotChart(bench_, pictures_);
+  pictures_->add({tr("Curve"), chart_, "sieving_table", [this] { return grading_table(bench_, Curves::on_screen); },
+                  [this] { return grading_data(bench_, Curves::on_screen); }});
+  pictures_->add({tr("Lot to lot"), lots_, "lot_table", [this] { return lot_table(bench_); }, [this] { return lot_data(bench_); }});
+  layout->addWidget(pictures_, 1);
+  band_ = new BandRow(bench_, QString(), top);
+  layout->addWidget(band_);
+  column->addWidget(top);
+  follows_ = new QTabWidget(column);
+  follows_->setObjectName(QStringLiteral("follow_tabs"));
+  follows_->setAccessibleName(tr("What follows for the bag"));
+  follows_->setDocumentMode(true);
+  verdict_ = new VerdictPanel(bench_, follows_);
+  screening_ = new ScreeningPanel(bench_, follows_);
+  follows_->addTab(new ColumnScroll(verdict_, follows_), tr("Verdict"));
+  follows_->addTab(new ColumnScroll(screening_, follows_), tr("Screen this bag"));
+  column->addWidget(follows_);
+  column->setSizes({430, 330});
+  return column;
+}
+
+void SievingPage::set_bags(const std::vector<Choice>& bags) {
+  bags_->clear();
+  bags_->addItem(tr("none, or choose one to grade"), QString());
+  for (const Choice& bag : bags) bags_->addItem(bag.text, bag.id);
+  bags_->setEnabled(!bags.empty());
+}
+
+void SievingPage::set_sieve_sets(const std::vector<Choice>& sets) {
+  sets_->clear();
+  sets_->addItem(tr("as typed"), QString());
+  for (const Choice& set : sets) sets_->addItem(set.text, set.id);
+  sets_->setEnabled(!sets.empty());
+}
+
+void SievingPage::show_sheet() {
+  tabs_->setCurrentIndex(0);
+  sheet_->table().setFocus();
+}
+
+void SievingPage::show_grain() {
+  tabs_->setCurrentIndex(1);
+  tabs_->currentWidget()->findChild<QWidget*>(QStringLiteral("material"))->setFocus();
+}
+
+void SievingPage::show_verdict() {
+  follows_->setCurrentIndex(0);
+  follows_->tabBar()->setFocus();
+}
+
+void SievingPage::show_screening() {
+  follows_->setCurrentIndex(1);
+  screening_->take_focus();
+}
+
+void SievingPage::show_band() { band_->take_focus(); }
+void SievingPage::show_curve() { pictures_->show_picture(chart_); }
+void SievingPage::show_lots() { pictures_->show_picture(lots_); }
+
+void SievingPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void SievingPage::refresh_choosers() {
+  const auto& components = bench_.state().components;
+  bool same = sheets_->count() == static_cast<int>(components.size());
+  for (int i = 0; same && i < sheets_->count(); ++i) same = sheets_->itemText(i) == components[static_cast<std::size_t>(i)].name;
+  if (!same) {
+    sheets_->clear();
+    for (const ComponentSheet& component : components) sheets_->addItem(component.name);
+  }
+  const auto current = static_cast<std::size_t>(bench_.current_component());
+  sheets_->setCurrentIndex(static_cast<int>(current));
+  const QString bag = current < components.size() ? components[current].bag : QString();
+  bags_->setCurrentIndex(std::max(0, bag.isEmpty() ? 0 : bags_->findData(bag)));
+}
+
+void SievingPage::refresh() {
+  if (!isVisible()) return;
+  refresh_choosers();
+  chart_->show_picture(grading_picture(bench_, marked_row_, Curves::on_screen), grading_sentence(bench_, Curves::on_screen));
+  pictures_->refresh_table();
+}
+
+}  // namespace gritwright::desktop

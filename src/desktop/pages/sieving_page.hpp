@@ -1,0 +1,81 @@
+#pragma once
+#include <QWidget>
+#include <vector>
+
+#include "models/bench.hpp"
+
+class QComboBox;
+class QTabWidget;
+
+namespace gritwright::desktop {
+
+class BandRow;
+class CautionBar;
+class GradingChart;
+class LotChart;
+class PictureTabs;
+class ScreeningPanel;
+class SheetEditor;
+class VerdictPanel;
+
+/// One sieve test at a time: the stack on the left, its curve and what follows for the bag on the right, all while typing.
+class SievingPage : public QWidget {
+  Q_OBJECT
+ public:
+  explicit SievingPage(Bench& bench, QWidget* parent = nullptr);
+
+  [[nodiscard]] SheetEditor& sheet() { return *sheet_; }
+  [[nodiscard]] GradingChart& chart() { return *chart_; }
+  [[nodiscard]] CautionBar& caution() { return *caution_; }
+  [[nodiscard]] PictureTabs& pictures() { return *pictures_; }
+  [[nodiscard]] ScreeningPanel& screening() { return *screening_; }
+
+  /// A thing of the record that can be chosen: its id and what stands in the list.
+  struct Choice {
+    QString id;
+    QString text;
+    friend bool operator==(const Choice&, const Choice&) = default;
+  };
+  void set_bags(const std::vector<Choice>& bags);
+  void set_sieve_sets(const std::vector<Choice>& sets);
+
+  void show_sheet();
+  void show_grain();
+  void show_verdict();
+  void show_screening();
+  void show_band();
+  void show_curve();
+  void show_lots();
+
+ signals:
+  void bag_chosen(const QString& id);
+  void sieve_set_chosen(const QString& id);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  QWidget* inputs();
+  QWidget* choosers(QWidget* parent);
+  QWidget* answers();
+  void refresh();
+  void refresh_choosers();
+
+  Bench& bench_;
+  QComboBox* sheets_;
+  QComboBox* bags_;
+  QComboBox* sets_;
+  QTabWidget* tabs_;
+  SheetEditor* sheet_;
+  CautionBar* caution_;
+  PictureTabs* pictures_;
+  GradingChart* chart_;
+  LotChart* lots_;
+  BandRow* band_;
+  QTabWidget* follows_;
+  VerdictPanel* verdict_;
+  ScreeningPanel* screening_;
+  int marked_row_ = -1;
+};
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,173 @@
+#include "test_sheet.hpp"
+
+#include <QAbstractTextDocumentLayout>
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QDate>
+#include <QLocale>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+#include <QTextDocument>
+#include <algorithm>
+
+#include "charts/grading_chart.hpp"
+#include "models/typed_text.hpp"
+#include "models/verdict_figures.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(TestSheet)
+};
+
+constexpr double margin_mm = 15;
+constexpr QSize chart_size(640, 360);
+
+QString row_of(const QStringList& cells, const char* tag) {
+  QString row = QStringLiteral("<tr>");
+  for (int i = 0; i < cells.size(); ++i) {
+    row += QStringLiteral("<%1 align=\"%2\">%3</%1>").arg(QLatin1String(tag), i == 0 ? QStringLiteral("left") : QStringLiteral("right"), cells[i].toHtmlEscaped());
+  }
+  return row + QStringLiteral("</tr>");
+}
+
+QString table_of(const QStringList& heading, const std::vector<QStringList>& rows) {
+  QString html = QStringLiteral("<table cellspacing=\"0\" cellpadding=\"3\" width=\"100%\" border=\"0.5\">") + row_of(heading, "th");
+  for (const QStringList& row : rows) html += row_of(row, "td");
+  return html + QStringLiteral("</table>");
+}
+
+QString stack_html(const ComponentSheet& sheet, const ComponentEvaluation& evaluation, UnitSystem units) {
+  const bool by_litres = sheet.sheet.measure == Measure::litres;
+  const Kind kind = by_litres ? Kind::volume : Kind::mass;
+  std::vector<QStringList> rows;
+  const auto amount = [&](const PanText& pan, std::size_t at) {
+    if (sheet.sheet.measure == Measure::gross_and_tare) return to_local(mass_text(at < evaluation.net.size() ? evaluation.net[at] : std::nullopt, units));
+    const QString text = shown_text(pan.retained, kind, units);
+    return text.isEmpty() ? QStringLiteral("\u2013") : QStringLiteral("%1 %2").arg(text, unit_of(kind, units));
+  };
+  for (std::size_t i = 0; i < sheet.sheet.rows.size(); ++i) {
+    const bool known = evaluation.analysis && i < evaluation.analysis->sieves.size();
+    const auto share = [&](auto value) { return to_local(percent_text(known ? std::optional(value(evaluation.analysis->sieves[i])) : std::nullopt)); };
+    rows.push_back({sheet.sheet.rows[i].aperture, amount(sheet.sheet.rows[i], i), share([](const SieveShare& s) { return s.retained.value(); }),
+                    share([](const SieveShare& s) { return s.passing.value(); })});
+  }
+  rows.push_back({Text::tr("pan"), amount(sheet.sheet.pan, sheet.sheet.rows.size()),
+                  to_local(percent_text(evaluation.analysis ? std::optional(evaluation.analysis->pan.value()) : std::nullopt)), {}});
+  return table_of({Text::tr("sieve, mm"), Text::tr("stayed on"), Text::tr("of the mass"), Text::tr("passing")}, rows);
+}
+
+QString notes_html(const ComponentEvaluation& evaluation, UnitSystem units) {
+  QStringList sentences;
+  for (const auto& [place, problem] : evaluation.faults) sentences << sentence_text(problem, units);
+  if (evaluation.analysis) {
+    for (const Note& note : evaluation.analysis->notes) sentences << sentence_text(note, units);
+  }
+  sentences.removeDuplicates();
+  QString html;
+  for (const QString& sentence : sentences) html += QStringLiteral("<li>%1</li>").arg(sentence.toHtmlEscaped());
+  return html.isEmpty() ? html : QStringLiteral("<h3>%1</h3><ul>%2</ul>").arg(Text::tr("Checks").toHtmlEscaped(), html);
+}
+
+QString verdict_html(const Bench& bench) {
+  const VerdictView view = verdict_view(bench);
+  QString html = QStringLiteral("<h3>%1</h3><p><b>%2</b></p>").arg(Text::tr("Verdict").toHtmlEscaped(), view.sentence.toHtmlEscaped());
+  std::vector<QStringList> figures;
+  for (const Figure& figure : view.figures.figures) figures.push_back({figure.label, figure.value});
+  html += table_of({view.figures.title, QString()}, figures);
+  if (!view.fractions.empty()) html += QStringLiteral("<p></p>") + table_of(view.fraction_heading, view.fractions);
+  return html;
+}
+
+}  // namespace
+
+QString test_sheet_html(const Bench& bench) {
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  if (index >= bench.state().components.size()) return {};
+  const ComponentSheet& sheet = bench.state().components[index];
+  const ComponentEvaluation& evaluation = bench.evaluation().components[index];
+  const UnitSystem units = bench.units();
+  QString html = QStringLiteral("<h2>%1</h2>").arg(Text::tr("Sieve test of %1").arg(sheet.name).toHtmlEscaped());
+  QStringList lines;
+  if (!sheet.bag.isEmpty()) lines << Text::tr("Bag %1").arg(sheet.bag);
+  if (!sheet.material.isEmpty()) lines << QString(sheet.material).replace(u'_', u' ');
+  lines << QLocale().toString(QDate::currentDate(), QLocale::ShortFormat);
+  if (evaluation.test && evaluation.test->dry_mass) lines << Text::tr("sample %1, dry").arg(to_local(mass_text(evaluation.test->dry_mass, units)));
+  if (evaluation.analysis && evaluation.analysis->loss) lines << Text::tr("loss %1").arg(to_local(percent_text(evaluation.analysis->loss->value(), 2)));
+  html += QStringLiteral("<p>%1</p>").arg(lines.join(QStringLiteral(" \u00b7 ")).toHtmlEscaped());
+  return html + stack_html(sheet, evaluation, units) + notes_html(evaluation, units) + verdict_html(bench);
+}
+
+void print_test_sheet(const Bench& bench, QPagedPaintDevice& device) {
+  const OnPaper on_paper;
+  QTextDocument document;
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPointSizeF(9);
+  document.setDefaultFont(font);
+  // Before anything is laid out, or lengths are those of the screen.
+  document.documentLayout()->setPaintDevice(&device);
+  document.setDocumentMargin(0);
+  document.setHtml(test_sheet_html(bench));
+  QPainter painter(&device);
+  const double margin = margin_mm / 25.4 * device.logicalDpiX();
+  const QSizeF page(device.width() - 2 * margin, device.height() - 2 * margin);
+  const double footer = 2 * QFontMetricsF(font, &device).height();
+  document.setPageSize(QSizeF(page.width(), page.height() - footer));
+  const int text_pages = document.pageCount();
+  // The curve goes below the text where there is room, else on a page of its own.
+  const double used = document.size().height() - (text_pages - 1) * document.pageSize().height();
+  const double last_line = document.documentLayout()->frameBoundingRect(document.rootFrame()).height() - (text_pages - 1) * document.pageSize().height();
+  const double chart_height = page.width() * chart_size.height() / chart_size.width();
+  const double text_end = std::min(used, std::max(0.0, last_line));
+  const bool below = document.pageSize().height() - text_end > chart_height;
+  const int pages = text_pages + (below ? 0 : 1);
+  GradingChart chart;
+  chart.resize(chart_size);
+  chart.show_picture(grading_picture(bench, -1, Curves::on_screen), {});
+  for (int number = 0; number < pages; ++number) {
+    if (number > 0) device.newPage();
+    painter.save();
+    painter.translate(margin, margin);
+    if (number < text_pages) {
+      painter.save();
+      painter.translate(0, -number * document.pageSize().height());
+      document.drawContents(&painter, QRectF(0, number * document.pageSize().height(), page.width(), document.pageSize().height()));
+      painter.restore();
+    }
+    if (number == pages - 1) {
+      painter.save();
+      painter.translate(0, below ? text_end : 0);
+      const double scale = page.width() / chart_size.width();
+      painter.scale(scale, scale);
+      chart.render(&painter, QRectF(0, 0, chart_size.width(), chart_size.height()));
+      painter.restore();
+    }
+    painter.setFont(font);
+    painter.drawText(QRectF(0, page.height() - footer, page.width(), footer), Qt::AlignRight | Qt::AlignBottom, Text::tr("page %1 of %2").arg(number + 1).arg(pages));
+    painter.restore();
+  }
+}
+
+bool write_test_sheet(const Bench& bench, const QString& path, bool on_letter_paper) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  {
+    QPdfWriter writer(&buffer);
+    writer.setTitle(Text::tr("Sieve test"));
+    writer.setResolution(300);
+    writer.setPageSize(QPageSize(on_letter_paper ? QPageSize::Letter : QPageSize::A4));
+    writer.setPageMargins({});
+    print_test_sheet(bench, writer);
+  }
+  QSaveFile file(path);
+  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,27 @@
+#include "band_row.hpp"
+
+#include <QHBoxLayout>
+
+#include "field_form.hpp"
+
+namespace gritwright::desktop {
+
+BandRow::BandRow(Bench& bench, const QString& prefix, QWidget* parent) : QWidget(parent) {
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  const auto faults = [&bench] { return &bench.evaluation().faults; };
+  auto* from = new FieldForm(bench, faults, this);
+  auto* to = new FieldForm(bench, faults, this);
+  const auto what = [] { return tr("wanted band"); };
+  from_ = from->add({prefix + QStringLiteral("band_from"), tr("Wanted grain, from"), Kind::aperture, what,
+                     [](BenchState& state) -> QString* { return &state.band_from; }, {"/band/from"}, tr("finest size wanted"), {}, {}, {}});
+  to->add({prefix + QStringLiteral("band_to"), tr("to"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_to; },
+           {"/band/to"}, tr("coarsest size wanted"), {}, {}, {}});
+  layout->addWidget(from);
+  layout->addWidget(to);
+  layout->addStretch(1);
+}
+
+void BandRow::take_focus() { from_->setFocus(); }
+
+}  // namespace gritwright::desktop

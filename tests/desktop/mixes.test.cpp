@@ -1,0 +1,126 @@
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QTableWidget>
+
+#include "charts/comparison_view.hpp"
+#include "charts/parts_bar.hpp"
+#include "models/demonstration_record.hpp"
+#include "models/record_list_model.hpp"
+#include "models/record_surroundings.hpp"
+#include "pages/mix_page.hpp"
+#include "record_pages.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+void compare(OpenWindow& open) {
+  open.trigger("action_show_comparison");
+  open.window.mix_page().comparison().job().wait();
+  QApplication::processEvents();
+}
+
+}  // namespace
+
+TEST_CASE("The litres that go in and come out are those of the engine, and what fills them adds up", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  CHECK(parts_picture(open.bench).in.empty());
+  CHECK_FALSE(parts_sentence(open.bench).isEmpty());
+  open.bench.open(complete_bench());
+  const PartsPicture picture = parts_picture(open.bench);
+  REQUIRE(picture.in.size() == 2);
+  CHECK_THAT(picture.in[0].litres, WithinAbs(in_l((*open.bench.evaluation().to_measure_out)[0]), 1e-12));
+  double filled = 0;
+  for (const PartsPicture::Share& share : picture.filling) filled += share.share;
+  CHECK_THAT(filled, WithinAbs(1, 1e-9));
+  open.trigger("action_show_litres");
+  open.trigger("action_chart_table");
+  CHECK(open.find<QTableWidget>("parts_table")->rowCount() == 6);
+}
+
+TEST_CASE("A mix is kept under its name, a change of it as its next version", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  QString said;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { said = sentence; });
+  open.trigger("action_keep_mix");
+  CHECK(said.contains(QStringLiteral("name")));
+  CHECK(open.record->workbook().count(RecordKind::mix) == 0);
+  open.find<QLineEdit>("mix_name")->setFocus();
+  open.type(QStringLiteral("pines"));
+  open.trigger("action_keep_mix");
+  open.trigger("action_keep_mix");
+  auto kept = open.record->workbook().all<MixVersion>();
+  REQUIRE(kept.size() == 1);
+  CHECK(kept[0].id.text.ends_with("/1"));
+  REQUIRE(kept[0].record.mix.components.size() == 2);
+  CHECK(kept[0].record.mix.components[1].parts == open.bench.evaluation().mix->components[1].parts);
+  open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) { state.components[0].parts = QStringLiteral("3"); });
+  open.trigger("action_keep_mix");
+  kept = open.record->workbook().all<MixVersion>();
+  REQUIRE(kept.size() == 2);
+  CHECK(kept[1].id.text == kept[0].id.text.substr(0, kept[0].id.text.size() - 1) + "2");
+}
+
+TEST_CASE("Mixes side by side share one pot and have a table twin", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.bench.open(complete_bench());
+  compare(open);
+  const Comparison& comparison = open.window.mix_page().comparison().comparison();
+  REQUIRE(comparison.mixes.size() == 7);  // the bench's and six kept ones
+  CHECK(comparison.mixes.front().id.isEmpty());
+  // The first is the mix on the bench: the same engine, the same figures.
+  CHECK(comparison.mixes.front().air == open.bench.evaluation().water->air_filled_porosity);
+  open.trigger("action_chart_table");
+  CHECK(open.find<QTableWidget>("comparison_table")->rowCount() == 7);
+  CHECK(open.find<QWidget>("comparison_picture")->accessibleDescription().contains(QStringLiteral("on the bench")));
+  open.trigger("action_chart_table");
+}
+
+TEST_CASE("A kept mix lays its bags and parts on the bench again", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  QString pines;
+  for (const KeptMix& mix : kept_mixes(open.record->workbook())) {
+    if (mix.name.endsWith(QStringLiteral("pines"))) pines = mix.id;
+  }
+  REQUIRE_FALSE(pines.isEmpty());
+  open.window.record_pages()->open_mix(pines);
+  const auto& components = open.bench.state().components;
+  REQUIRE(components.size() == 3);
+  CHECK(components[1].bag == QStringLiteral("P-03"));
+  CHECK(components[1].parts == QStringLiteral("4"));
+  CHECK(open.bench.state().mix_name == QStringLiteral("pines"));
+  CHECK(open.bench.evaluation().mix.has_value());
+}
+
+TEST_CASE("A bag dragged onto the mix lies on the bench, and the menu does the same", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_bags");
+  auto* table = open.find<QTableView>("bags_table");
+  const std::unique_ptr<QMimeData> dragged(table->model()->mimeData({table->model()->index(0, 0)}));
+  const QString bag = table->model()->index(0, 0).data().toString();
+  CHECK(QString::fromUtf8(dragged->data(QLatin1String(RecordListModel::bag_format))) == bag);
+  open.window.show_mixes();
+  QDragEnterEvent enter(QPoint(20, 20), Qt::CopyAction, dragged.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&open.window.mix_page(), &enter);
+  CHECK(enter.isAccepted());
+  QDropEvent drop(QPointF(20, 20), Qt::CopyAction, dragged.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(&open.window.mix_page(), &drop);
+  CHECK(open.bench.state().components[0].bag == bag);
+  open.trigger("action_page_bags");
+  table->selectRow(1);
+  QApplication::processEvents();
+  open.trigger("action_put_in_mix");
+  CHECK(open.bench.state().components[1].bag == table->model()->index(1, 0).data().toString());
+  CHECK(open.window.pages().currentWidget() == &open.window.mix_page());
+}

@@ -1,0 +1,247 @@
+#include "pages/sieving_page.hpp"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <algorithm>
+
+#include "charts/grading_chart.hpp"
+#include "charts/lot_chart.hpp"
+#include "models/demonstration_record.hpp"
+#include "models/screening_view.hpp"
+#include "models/sieve_table_model.hpp"
+#include "models/verdict_figures.hpp"
+#include "record_pages.hpp"
+#include "text.hpp"
+
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+/// Half the grain in 2 to 4 mm, a fifth coarser, three tenths finer; the band is 2 to 4.
+BenchState dusty_bench() {
+  BenchState state = complete_bench();
+  state.components[0] = finished_component(QStringLiteral("D-1"), QStringLiteral("pumice"), {{"8", "0"}, {"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500");
+  state.band_from = QStringLiteral("2");
+  state.band_to = QStringLiteral("4");
+  return state;
+}
+
+/// A bag in the record, and the dusty sheet as its test on the bench.
+QString dusty_bag(OpenWindow& open) {
+  Bag bag;
+  bag.material = "pumice";
+  bag.volume = loose_l(14);
+  bag.mass_as_bagged = mass_kg(7);
+  bag.moisture = Moisture(0);
+  bag.price = Price{14, "EUR"};
+  const QString id = open.record->add(bag, QStringLiteral("bag"));
+  BenchState state = dusty_bench();
+  state.components[0].bag = id;
+  open.bench.open(state);
+  QApplication::processEvents();
+  return id;
+}
+
+}  // namespace
+
+TEST_CASE("Two samples are pooled, each with its own curve, and go into the mix as one", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.trigger("action_add_sample");
+  auto* second = open.find<QLineEdit>("dry_mass_2");
+  CHECK(second->isVisible());
+  second->setFocus();
+  open.type(QStringLiteral("500"));
+  open.go_to_cell(0, SieveTableModel::second);
+  for (const char* mass : {"0", "120", "250", "90", "40"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  const ComponentEvaluation& component = open.bench.evaluation().components[0];
+  REQUIRE(component.pooled.has_value());
+  // Equal masses: the means of 80 and 76 %, 30 and 26 %.
+  CHECK(open.cell(1, SieveTableModel::passing) == local("78.0 %"));
+  CHECK(open.cell(2, SieveTableModel::passing) == local("28.0 %"));
+  CHECK(std::get<Grading>(component.component->sizes) == component.pooled->grading);
+  const GradingPicture picture = grading_picture(open.bench, -1, Curves::on_screen);
+  CHECK(std::ranges::count_if(picture.series, &GradingSeries::faint) == 2);
+  // The ribbon spans the two samples at each sieve, fine to coarse.
+  REQUIRE(picture.ribbon_low_mm_percent.size() == 4);
+  CHECK_THAT(picture.ribbon_low_mm_percent[1].y(), WithinAbs(26, 1e-9));
+  CHECK_THAT(picture.ribbon_high_mm_percent[1].y(), WithinAbs(30, 1e-9));
+  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("Sample 2")));
+  open.trigger("action_remove_sample");
+  CHECK_FALSE(open.bench.evaluation().components[0].pooled);
+  open.trigger("action_undo");
+  CHECK(open.bench.evaluation().components[0].pooled.has_value());
+}
+
+TEST_CASE("A fault in a further sample stands beside its own cell", "[sieving_page][refuses]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.trigger("action_add_sample");
+  open.go_to_cell(1, SieveTableModel::second);
+  open.type(QStringLiteral("12x"));
+  open.press(Qt::Key_Return);
+  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("no unit known")));
+  CHECK_FALSE(open.bench.evaluation().components[0].component);
+}
+
+TEST_CASE("The point of the cell that is typed is marked on the curve", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.go_to_cell(2, SieveTableModel::retained);
+  const auto& marked = open.window.sieving_page().chart().picture().marked_mm_percent;
+  REQUIRE(marked.has_value());
+  CHECK_THAT(marked->x(), WithinRel(2.0, 1e-9));
+  CHECK_THAT(marked->y(), WithinRel(30.0, 1e-9));
+}
+
+TEST_CASE("The curve can be looked at from nearby and goes back to the whole", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  open.trigger("action_show_curve");
+  GradingChart& chart = open.window.sieving_page().chart();
+  chart.setFocus();
+  open.press(Qt::Key_Plus);
+  CHECK(chart.is_zoomed());
+  open.press(Qt::Key_Minus);
+  CHECK_FALSE(chart.is_zoomed());
+  chart.zoom(0.5, 2);
+  open.trigger("action_whole_chart");
+  CHECK_FALSE(chart.is_zoomed());
+}
+
+TEST_CASE("A bag's own price and litres show in the verdict", "[sieving_page]") {
+  OpenWindow open;
+  dusty_bag(open);
+  const VerdictView view = verdict_view(open.bench);
+  const auto judged = judge(open.bench.evaluation().components[0].analysis->grading, *open.bench.evaluation().band, {}, {}, graded_bag(open.bench)->packing.of).value;
+  REQUIRE(judged.has_value());
+  const Figure& price = view.figures.figures.back();
+  REQUIRE(price.key == QStringLiteral("verdict_price"));
+  // A litre of this bag costs 1; a usable one costs more by the share that is usable.
+  CHECK(price.value == QLocale().toString(1 / judged->usable.value(), 'f', 2) + QStringLiteral(" EUR"));
+  CHECK_FALSE(price.explanations.empty());
+}
+
+TEST_CASE("Which openings? chooses among the sieves owned", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  CHECK_FALSE(verdict_view(open.bench).openings_are_owned);
+  SieveSet set;
+  set.name = "mine";
+  set.sieves = {{aperture_mm(4), {}}, {aperture_mm(2), {}}};
+  open.record->add(set, QStringLiteral("sieves"));
+  QApplication::processEvents();
+  const VerdictView view = verdict_view(open.bench);
+  CHECK(view.openings_are_owned);
+  CHECK(view.openings.size() == 5);  // 4 and 2 mm together, and each alone to take off the top or the dust
+}
+
+TEST_CASE("An owned set is laid on the sheet and keeps what was weighed", "[sieving_page]") {
+  OpenWindow open;
+  open.bench.open(dusty_bench());
+  SieveSet set;
+  set.name = "mine";
+  set.sieves = {{aperture_mm(8), {}}, {aperture_mm(5.6), {}}, {aperture_mm(4), {}}, {aperture_mm(2), {}}};
+  open.record->add(set, QStringLiteral("sieves"));
+  QApplication::processEvents();
+  auto* chooser = open.find<QComboBox>("sieve_set_chooser");
+  REQUIRE(chooser->count() == 2);
+  chooser->setCurrentIndex(1);
+  emit chooser->activated(1);
+  const auto& rows = open.bench.state().components[0].sheet.rows;
+  REQUIRE(rows.size() == 5);
+  CHECK(rows[2].retained == QStringLiteral("100"));
+  CHECK(rows[1].retained.isEmpty());
+  // The set has no 1 mm, but grain lay on it.
+  CHECK(rows[4].aperture == QStringLiteral("1"));
+  open.trigger("action_undo");
+  CHECK(open.bench.state() == [] { return dusty_bench(); }());
+}
+
+TEST_CASE("Screening a bag is predicted, then weighed, then kept in stock without grain made or lost", "[sieving_page]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  open.trigger("action_show_screening");
+  const ScreeningView predicted = screening_view(open.bench);
+  REQUIRE(predicted.rows.size() >= 2);
+  CHECK_FALSE(predicted.is_measured);
+  CHECK_THAT(in_kg(*predicted.screened), WithinRel(7.0, 1e-9));
+  CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
+  auto* openings = open.find<QLineEdit>("screen_at");
+  openings->setFocus();
+  open.type(QStringLiteral("4 2"));
+  auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() == 3);
+  const char* weighed[] = {"1300", "3600", "2030"};
+  for (int row = 0; row < 3; ++row) table->item(row, 4)->setText(QString::fromLatin1(weighed[row]));
+  table->item(1, 5)->setText(QStringLiteral("7,5"));
+  CHECK(open.find<QLabel>("screening_balance")->text().contains(local("1.0 %")));
+  open.trigger("action_keep_fractions");
+  const auto fractions = open.record->workbook().all<Fraction>();
+  REQUIRE(fractions.size() == 3);
+  CHECK(fractions[1].id.text == bag.toStdString() + "/2");
+  CHECK_THAT(in_l(*fractions[1].record.volume), WithinRel(7.5, 1e-9));
+  CHECK(fractions[1].record.predicted);
+  Mass in_tubs{};
+  for (const auto& fraction : fractions) in_tubs = in_tubs + *open.record->workbook().stock_of(ref_to(fraction.id));
+  CHECK_THAT(in_g(in_tubs), WithinAbs(6930, 1e-6));
+  // 70 g went up as dust; nothing is left of the bag.
+  CHECK_THAT(in_g(*open.record->workbook().stock_of({RecordKind::bag, bag.toStdString()})), WithinAbs(0, 1e-6));
+  CHECK(open.bench.state().components[0].screening == ScreeningText{});
+  open.record->undo();
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+}
+
+TEST_CASE("A screening that is not whole keeps nothing and says why", "[sieving_page][refuses]") {
+  OpenWindow open;
+  dusty_bag(open);
+  open.trigger("action_show_screening");
+  QString said;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { said = sentence; });
+  open.trigger("action_keep_fractions");
+  CHECK(said.contains(QStringLiteral("Weigh every fraction")));
+  auto* openings = open.find<QLineEdit>("screen_at");
+  openings->setFocus();
+  open.type(QStringLiteral("4 4"));
+  CHECK_FALSE(screening_view(open.bench).openings_fault.isEmpty());
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+}
+
+TEST_CASE("Earlier bags of the material lie faint behind the curve and side by side from lot to lot", "[sieving_page]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.window.record_pages()->grade(QStringLiteral("P-03"));
+  QApplication::processEvents();
+  const auto& earlier = open.bench.surroundings().earlier;
+  REQUIRE_FALSE(earlier.empty());
+  CHECK(std::ranges::none_of(earlier, [](const EarlierTest& test) { return test.bag == QStringLiteral("P-03"); }));
+  const GradingPicture picture = grading_picture(open.bench, -1, Curves::on_screen);
+  CHECK(static_cast<std::size_t>(std::ranges::count_if(picture.series, &GradingSeries::faint)) == earlier.size());
+  open.trigger("action_show_lots");
+  const auto points = lot_points(open.bench);
+  CHECK(points.size() == earlier.size() + 1);
+  CHECK(lot_table(open.bench).rows.size() == points.size());
+  CHECK(open.find<LotChart>("lot_chart")->accessibleDescription() == lot_sentence(open.bench));
+}
+
+TEST_CASE("A bag measured by bucket in litres is graded in the same form", "[sieving_page]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  state.components[0].sheet.measure = Measure::litres;
+  state.components[0].sheet.dry_mass.clear();
+  open.bench.open(state);
+  REQUIRE(open.bench.evaluation().components[0].state == SheetState::finished);
+  // 100 of 500 litres stayed on 4 mm.
+  CHECK(open.cell(1, SieveTableModel::passing) == local("80.0 %"));
+}

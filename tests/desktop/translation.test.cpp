@@ -1,0 +1,143 @@
+// Every text of the window in a language that does not exist: what stays English was forgotten, what is longer must still fit.
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QToolBar>
+#include <QTranslator>
+#include <algorithm>
+
+#include "models/demonstration_record.hpp"
+#include "pages/mix_page.hpp"
+#include "record_pages.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+/// Marks every text and makes it a third longer, as other languages are.
+class LongLanguage : public QTranslator {
+ public:
+  QString translate(const char* context, const char* source, const char*, int) const override {
+    const QString text = QString::fromUtf8(source);
+    // Keys of shortcuts are no prose; what Qt says of its own is not ours to find.
+    if (text.startsWith(QStringLiteral("Ctrl+")) || text.startsWith(QStringLiteral("F1")) || text.startsWith(QStringLiteral("Shift+")) || QByteArray(context).startsWith('Q')) return {};
+    QStringList words = text.split(u' ');
+    for (QString& word : words) word += QString(word.size() / 3, u'\u00e6');
+    return QStringLiteral("\u00ab") + words.join(u' ') + QStringLiteral("\u00bb");
+  }
+  bool isEmpty() const override { return false; }
+};
+
+class WithLongLanguage {
+ public:
+  WithLongLanguage() { QApplication::installTranslator(&language_); }
+  ~WithLongLanguage() { QApplication::removeTranslator(&language_); }
+
+ private:
+  LongLanguage language_;
+};
+
+bool is_translated(const QString& text) {
+  const bool prose = std::ranges::any_of(text, [](QChar sign) { return sign.isLetter(); });
+  return !prose || text.contains(u'\u00ab');
+}
+
+/// Texts that are data or a sign of their own in every language.
+bool is_data(const QString& name) {
+  static const QStringList data{QStringLiteral("bag_title"), QStringLiteral("commands"), QStringLiteral("material_description"), QStringLiteral("page_bar")};
+  return name.startsWith(QStringLiteral("figure_")) || name.startsWith(QStringLiteral("choose_component_")) || data.contains(name);
+}
+
+void visit(OpenWindow& open, const std::function<void(const char*)>& look) {
+  for (const char* action : {"action_welcome", "action_page_bags", "action_receive_bags", "action_show_sheet", "action_show_verdict", "action_show_screening", "action_show_grain",
+                             "action_show_pot", "action_show_section", "action_show_litres", "action_page_trees", "action_page_day", "action_page_log", "action_settings"}) {
+    open.trigger(action);
+    look(action);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("No text of the window escapes translation", "[translation]") {
+  const WithLongLanguage language;
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  visit(open, [&](const char* view) {
+    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+      if (!label->isVisible() || is_data(label->objectName())) continue;
+      // Units stand beside fields as the trade writes them.
+      if (label->text().size() <= 4) continue;
+      INFO(view << ": label \"" << label->text().toStdString() << "\" " << label->objectName().toStdString());
+      CHECK(is_translated(label->text()));
+    }
+    for (const QAbstractButton* button : open.window.findChildren<QAbstractButton*>()) {
+      if (!button->isVisible() || is_data(button->objectName()) || button->objectName().startsWith(QStringLiteral("qt_"))) continue;
+      INFO(view << ": button \"" << button->text().toStdString() << "\" " << button->objectName().toStdString());
+      CHECK(is_translated(button->text()));
+    }
+    for (const QTabBar* bar : open.window.findChildren<QTabBar*>()) {
+      for (int tab = 0; bar->isVisible() && tab < bar->count(); ++tab) {
+        INFO(view << ": tab " << bar->tabText(tab).toStdString());
+        CHECK(is_translated(bar->tabText(tab)));
+      }
+    }
+  });
+  for (const QAction* top : open.window.menuBar()->actions()) {
+    for (const QAction* action : top->menu()->actions()) {
+      INFO("menu entry \"" << action->text().toStdString() << '"');
+      CHECK(is_translated(action->text()));
+    }
+  }
+}
+
+TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700", "[translation]") {
+  const WithLongLanguage language;
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  open.window.resize(1024, 700);
+  visit(open, [&](const char* view) {
+    INFO("window needs " << open.window.minimumSizeHint().width() << " by " << open.window.minimumSizeHint().height());
+    for (int page = 0; page < open.window.pages().count(); ++page) {
+      INFO("page " << page << " " << open.window.pages().widget(page)->metaObject()->className() << " needs " << open.window.pages().widget(page)->minimumSizeHint().width());
+      CHECK(open.window.pages().widget(page)->minimumSizeHint().width() <= 1024);
+    }
+    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+      if (!label->isVisible() || label->text().isEmpty() || label->wordWrap()) continue;
+      INFO(view << ": label \"" << label->text().toStdString() << "\" has " << label->width() << " of " << label->sizeHint().width());
+      CHECK(label->width() >= label->sizeHint().width() - 1);
+    }
+    for (const QAbstractButton* button : open.window.findChildren<QAbstractButton*>()) {
+      if (!button->isVisible() || button->text().isEmpty() || is_data(button->objectName())) continue;
+      INFO(view << ": button \"" << button->text().toStdString() << "\" has " << button->width() << " of " << button->minimumSizeHint().width());
+      CHECK(button->width() >= button->minimumSizeHint().width() - 1);
+    }
+  });
+}
+
+TEST_CASE("From right to left the window is mirrored and nothing breaks", "[translation]") {
+  QApplication::setLayoutDirection(Qt::RightToLeft);
+  {
+    OpenWindow open;
+    open.bench.open(complete_bench());
+    auto* first = open.find<QWidget>("action_page_bags_button");
+    auto* last = open.find<QWidget>("action_page_log_button");
+    CHECK(first->mapTo(&open.window, QPoint(0, 0)).x() > last->mapTo(&open.window, QPoint(0, 0)).x());
+    visit(open, [&](const char* view) {
+      INFO(view);
+      CHECK(open.window.minimumSizeHint().width() <= 1024);
+      CHECK_FALSE(open.window.grab().isNull());
+    });
+  }
+  QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+TEST_CASE("English has its plurals", "[translation]") {
+  CHECK(QCoreApplication::translate("gritwright::desktop::SieveTableModel", "Pasted %n row(s).", nullptr, 1) == QStringLiteral("Pasted 1 row."));
+  CHECK(QCoreApplication::translate("gritwright::desktop::SieveTableModel", "Pasted %n row(s).", nullptr, 3) == QStringLiteral("Pasted 3 rows."));
+}

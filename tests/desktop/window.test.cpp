@@ -1,0 +1,279 @@
+#include <QComboBox>
+#include <QFile>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QTableWidget>
+#include <QThread>
+#include <atomic>
+#include <algorithm>
+
+#include "charts/chart_export.hpp"
+#include "charts/picture_tabs.hpp"
+#include "gritwright/report/quantity_text.hpp"
+#include "models/demonstration_record.hpp"
+#include "models/sieve_table_model.hpp"
+#include "pages/bags_page.hpp"
+#include "pages/mix_page.hpp"
+#include "pages/settings_page.hpp"
+#include "pages/sieving_page.hpp"
+#include "print/test_sheet.hpp"
+#include "record_pages.hpp"
+#include "settings.hpp"
+#include "support.hpp"
+#include "text.hpp"
+#include "widgets/jump_box.hpp"
+#include "window_memory.hpp"
+#include "workers/background_job.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+QByteArray contents(const QString& path) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  return file.readAll();
+}
+
+}  // namespace
+
+TEST_CASE("The rooms come in the order of the work, with Ctrl and their number", "[window]") {
+  OpenWindow open;
+  int number = 1;
+  for (const char* room : {"bags", "sieving", "mixes", "trees", "day", "log"}) {
+    auto* action = open.window.findChild<QAction*>(QStringLiteral("action_page_") + QLatin1String(room));
+    REQUIRE(action != nullptr);
+    CHECK(action->shortcut() == QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)));
+    action->trigger();
+    CHECK(action->isChecked());
+    CHECK(open.window.pages().currentWidget()->isVisible());
+  }
+}
+
+TEST_CASE("From bags over sieving to a kept mix without a mouse", "[window]") {
+  OpenWindow open;
+  const auto receive = [&](const char* material, const char* density) {
+    open.trigger("action_page_bags");
+    auto* box = open.find<QComboBox>("bags_material");
+    box->setCurrentIndex(box->findData(QLatin1String(material)));
+    open.trigger("action_receive_bags");
+    open.type(QStringLiteral("lot 7"));
+    open.find<QLineEdit>("bag_bulk_density")->setFocus();
+    open.type(QLatin1String(density));
+    open.trigger("action_grade_bag");
+  };
+  receive("pumice", "600");
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.type(QStringLiteral("500"));
+  open.go_to_cell(0, SieveTableModel::retained);
+  // Wrong first: the fault stands beside the cell, typing goes on, the right mass mends it.
+  open.type(QStringLiteral("4o"));
+  open.press(Qt::Key_Return);
+  CHECK_FALSE(open.cell(0, SieveTableModel::check).isEmpty());
+  open.go_to_cell(0, SieveTableModel::retained);
+  for (const char* mass : {"0", "40", "160", "150", "90", "35", "15", "9"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  CHECK(open.find<QLabel>("balance")->text() == local("Sum 499 g, loss 0.20 %"));
+  open.trigger("action_save_sheet");
+  receive("akadama", "650");
+  QApplication::processEvents();
+  open.bench.edit(QStringLiteral("paste"), {}, [&](BenchState& state) {
+    state.components[1].sheet = finished_component({}, {}, {{"8", "0"}, {"5.6", "60"}, {"4", "120"}, {"2", "100"}, {"1", "15"}}, "5", "300").sheet;
+  });
+  open.trigger("action_save_sheet");
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 2);
+  open.trigger("action_page_mixes");
+  open.trigger("action_show_pot");
+  for (const auto& [field, text] : {std::pair{"rim_length", "40"}, {"rim_width", "30"}, {"depth", "6"}}) {
+    open.find<QLineEdit>(field)->setFocus();
+    open.type(QString::fromLatin1(text));
+  }
+  CHECK(open.find<QLabel>("figure_air_filled_porosity")->text() != QStringLiteral("\u2013"));
+  open.find<QLineEdit>("mix_name")->setFocus();
+  open.type(QStringLiteral("for junipers"));
+  open.trigger("action_keep_mix");
+  const auto mixes = open.record->workbook().all<MixVersion>();
+  REQUIRE(mixes.size() == 1);
+  REQUIRE(mixes[0].record.sources.size() == 2);
+  CHECK(mixes[0].record.sources[0] == RecordRef{RecordKind::bag, "P-01"});
+  CHECK(mixes[0].record.sources[1] == RecordRef{RecordKind::bag, "A-01"});
+}
+
+TEST_CASE("Ctrl+K finds a bag by number or word, a mix, and what to do", "[window]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_jump");
+  auto* box = open.find<JumpBox>("jump_box");
+  CHECK(box->isVisible());
+  CHECK_FALSE(box->isModal());
+  auto* words = open.find<QLineEdit>("jump_words");
+  auto* list = open.find<QListWidget>("jump_list");
+  words->setText(QStringLiteral("k-07"));
+  REQUIRE(list->count() > 0);
+  CHECK(list->item(0)->text().contains(QStringLiteral("K-07")));
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK_FALSE(box->isVisible());
+  CHECK(open.window.record_pages()->bags().current_bag() == QStringLiteral("K-07"));
+  open.trigger("action_jump");
+  words->setText(QStringLiteral("pines mix"));
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK(open.bench.state().mix_name == QStringLiteral("pines"));
+  open.trigger("action_jump");
+  words->setText(QStringLiteral("settings"));
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK(open.find<SettingsPage>("settings_page")->isVisible());
+  open.trigger("action_jump");
+  words->setText(QStringLiteral("no such thing"));
+  CHECK(list->count() == 1);
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK(box->isVisible());
+  box->close();
+}
+
+TEST_CASE("Settings hold at once and are there after a restart", "[window]") {
+  const Settings before = read_settings();
+  {
+    OpenWindow open;
+    open.trigger("action_settings");
+    auto* units = open.find<QComboBox>("settings_units");
+    units->setCurrentIndex(1);
+    emit units->activated(1);
+    CHECK(open.bench.units() == UnitSystem::us);
+    CHECK(open.window.findChild<QAction*>(QStringLiteral("action_us_units"))->isChecked());
+    auto* paper = open.find<QComboBox>("settings_paper");
+    paper->setCurrentIndex(1);
+    emit paper->activated(1);
+    CHECK(read_settings().letter_paper);
+  }
+  CHECK(read_settings().units == UnitSystem::us);
+  write_settings(before);
+}
+
+TEST_CASE("Owned sieves are typed as one line, in any order, and what can't be read is refused", "[window][refuses]") {
+  OpenWindow open;
+  open.trigger("action_settings");
+  open.window.findChild<SettingsPage*>()->add_sieve_set();
+  auto* table = open.find<QTableWidget>("settings_sieves");
+  REQUIRE(table->rowCount() == 1);
+  table->item(0, 1)->setText(QStringLiteral("2 8 4"));
+  auto sets = open.record->workbook().all<SieveSet>();
+  REQUIRE(sets.size() == 1);
+  REQUIRE(sets[0].record.sieves.size() == 3);
+  CHECK(in_mm(sets[0].record.sieves.front().aperture) == 8);
+  table->item(0, 1)->setText(QStringLiteral("8 four"));
+  CHECK_FALSE(open.find<QLabel>("settings_sieves_fault")->text().isEmpty());
+  CHECK(open.record->workbook().all<SieveSet>()[0].record == sets[0].record);
+}
+
+TEST_CASE("A picture is saved as PNG, SVG and PDF, and its data as CSV with a point", "[window]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  const QString start = open.folder.filePath(QStringLiteral("picture"));
+  open.trigger("action_show_curves");
+  for (const auto& [ending, mark] : {std::pair{".png", "PNG"}, {".svg", "<svg"}, {".pdf", "%PDF"}}) {
+    const QString path = start + QLatin1String(ending);
+    CHECK(open.window.save_picture(path));
+    CHECK(contents(path).left(2000).contains(mark));
+  }
+  CHECK_FALSE(open.window.save_picture(start + QStringLiteral(".bmp")));
+  CHECK_FALSE(open.window.save_picture(QStringLiteral("/no/such/folder/x.png")));
+  CHECK(open.window.save_picture(start + QStringLiteral(".csv")));
+  CHECK(contents(start + QStringLiteral(".csv")).startsWith("aperture_mm,A-1,P-1,the mix\n8,100.00,100.00,100.00\n"));
+  CHECK(contents(start + QStringLiteral(".csv")).contains("\n5.6,80.00,98.33,"));
+  open.trigger("action_show_section");
+  CHECK(open.window.save_picture(start + QStringLiteral(".csv")));
+  CHECK(contents(start + QStringLiteral(".csv")).startsWith("height_cm,grain_share,"));
+  CHECK(csv_text({{QStringLiteral("a,b"), QStringLiteral("c\"d")}, {}}) == QStringLiteral("\"a,b\",\"c\"\"d\"\n"));
+}
+
+TEST_CASE("Every picture has a table twin and one sentence that says what it shows", "[window][accessibility]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.window.record_pages()->grade(QStringLiteral("P-03"));
+  open.window.show_mixes();
+  for (const char* action : {"action_show_curve", "action_show_lots", "action_show_pot", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"}) {
+    open.trigger(action);
+  }
+  for (PictureTabs* tabs : open.window.findChildren<PictureTabs*>()) {
+    for (int i = 0; i < tabs->count(); ++i) {
+      tabs->setCurrentIndex(i);
+      const PictureTabs::Picture& picture = tabs->picture();
+      const QWidget* drawn = picture.view->focusProxy() != nullptr ? picture.view->focusProxy() : picture.view;
+      INFO(picture.title.toStdString());
+      CHECK_FALSE(drawn->accessibleName().isEmpty());
+      CHECK_FALSE(picture.table().heading.isEmpty());
+      CHECK(picture.data().heading.size() >= 2);
+    }
+  }
+}
+
+TEST_CASE("The test sheet names the bag, every sieve and the verdict, and prints to PDF", "[window]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  const QString html = test_sheet_html(open.bench);
+  for (const char* words : {"A-1", "5.6", "akadama", "Verdict"}) CHECK(html.contains(QLatin1String(words)));
+  CHECK(html.contains(local("80.0 %")));  // 60 of 300 g stayed on 5.6 mm
+  const QString path = open.folder.filePath(QStringLiteral("sheet.pdf"));
+  CHECK(write_test_sheet(open.bench, path, false));
+  CHECK(contents(path).startsWith("%PDF"));
+  CHECK_FALSE(write_test_sheet(open.bench, QStringLiteral("/no/such/folder/x.pdf"), false));
+}
+
+TEST_CASE("Of two jobs only the newer answers, a cancelled one never", "[window]") {
+  BackgroundJob job;
+  int answered = 0;
+  std::atomic<bool> go{false};
+  job.start([&](const std::stop_token& stop, const BackgroundJob::Progress& progress) -> BackgroundJob::Delivery {
+    while (!go && !stop.stop_requested()) QThread::msleep(1);
+    progress(1, 1);
+    return [&] { answered = 1; };
+  });
+  CHECK(job.is_running());
+  job.start([&](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery { return [&] { answered = 2; }; });
+  job.wait();
+  QApplication::processEvents();
+  CHECK(answered == 2);
+  CHECK_FALSE(job.is_running());
+  job.start([&](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    while (!stop.stop_requested()) QThread::msleep(1);
+    return [&] { answered = 3; };
+  });
+  job.cancel();
+  job.wait();
+  QApplication::processEvents();
+  CHECK(answered == 2);
+}
+
+TEST_CASE("Dragged dividers and columns are there again in the next window", "[window]") {
+  QList<int> sizes;
+  int column = 0;
+  {
+    OpenWindow open;
+    open.trigger("action_page_bags");
+    auto* splitter = open.find<QSplitter>("bags_splitter");
+    splitter->setSizes({500, 740});
+    open.find<QTableView>("bags_table")->setColumnWidth(0, 123);
+    sizes = splitter->sizes();
+    column = open.find<QTableView>("bags_table")->columnWidth(0);
+    open.window.close();
+  }
+  OpenWindow open;
+  open.trigger("action_page_bags");
+  CHECK(open.find<QSplitter>("bags_splitter")->sizes() == sizes);
+  CHECK(open.find<QTableView>("bags_table")->columnWidth(0) == column);
+}
+
+TEST_CASE("A demonstration says that it is one", "[window]") {
+  OpenWindow open;
+  open.window.mark_as_demonstration();
+  CHECK(open.find<QLabel>("demonstration_words")->text().contains(QStringLiteral("invented")));
+  CHECK(open.window.windowTitle().contains(QStringLiteral("invented")));
+}
