@@ -148,7 +148,7 @@ class UncertainMix::Chain {
   bool has_volumes_ = true, solids_known_ = true, exchange_known_ = true;
 
   std::optional<SaturationKernel> body_, ten_, fifty_, one_;
-  double depth_cm_ = 0, volume_ml_ = 0, mix_volume_ml_ = 0, main_volume_ml_ = 0;
+  double depth_cm_ = 0, volume_ml_ = 0, main_volume_ml_ = 0;
   double bottom_cm_ = 0, bottom_head_cm_ = 0, cosine_ = 1;
   std::array<double, heights> height_head_cm_{};
   std::array<bool, heights> height_in_mix_{};
@@ -250,7 +250,6 @@ void UncertainMix::Chain::describe_pot() {
   body_ = SaturationKernel::for_pot(pot, n, known_layer);
   depth_cm_ = in_cm(pot.filled_depth());
   volume_ml_ = in_ml(pot.volume());
-  mix_volume_ml_ = in_ml(pot.volume() - pot.bottom_layer_volume() - pot.top_dressing_volume());
   main_volume_ml_ = in_ml(pot.main_mix_volume());
   const DrainedPart part = drained_part(pot, known_layer);
   const double tilt = pot.container().tilt.angle.value();
@@ -419,7 +418,7 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   put(MixFigure::theta_50, theta_50);
   put(MixFigure::easily_available, theta_10 - theta_50);
   put(MixFigure::available_in_pot, capacity - theta_50);
-  put(MixFigure::wet_mass_g, mix_volume_ml_ * lengths.volume / 1000 * (mass_g / settled_l + 1000 * capacity));
+  put(MixFigure::wet_mass_g, main_volume_ml_ * lengths.volume / 1000 * (mass_g / settled_l + 1000 * capacity));
   if (!all) return;
   for (std::size_t i = 0; i < heights; ++i) {
     const double head = height_head_cm_[i] * lengths.depth;

@@ -210,7 +210,14 @@ PotGeometry::PotGeometry(const Container& container)
   }
 }
 
-Area PotGeometry::area_at(Depth height) const { return area_cm2(profile_.area_cm2(in_cm(height))); }
+Area PotGeometry::area_at(Depth height) const {
+  const double z = in_cm(height);
+  const double radius = in_cm(container_.fillet_radius);
+  if (!(radius > 0 && z < radius)) return area_cm2(profile_.area_cm2(z));
+  // The profile's pieces meet the fillet's moments, not its areas.
+  const double wall = without_fillet(container_).area_cm2(z);
+  return area_cm2((wall - floor_perimeter_cm(container_) * radius * fillet_inset(std::max(0.0, z) / radius)) * length_scale_ * length_scale_);
+}
 
 PotVolume PotGeometry::volume_below(Depth height) const { return pot_ml(profile_.volume_cm3(0, in_cm(height))); }
 

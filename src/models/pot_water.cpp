@@ -64,7 +64,7 @@ PotWater pot_water(const Retention& mix, const PotGeometry& pot, const Retention
 
   PotWater water = shares(mix, mean_saturation(mix.curve(), pot, bottom, top, bottom_head));
   water.filled_depth = pot.filled_depth();
-  water.mix_volume = pot.volume() - pot.bottom_layer_volume() - pot.top_dressing_volume();
+  water.mix_volume = pot.main_mix_volume();
   const double cosine = std::cos(container.tilt.angle.value());
   const double rise = in_cm(mix.perched_height()) - bottom_head;
   water.perched_height = depth_cm(rise > 0 ? bottom + rise / cosine : 0.0);

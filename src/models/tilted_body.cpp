@@ -15,8 +15,8 @@ using std::numbers::sqrt2;
 /// A horizontal section seen across the tilt: how wide it is at a share of the way from the low edge to the high one.
 class Chord {
  public:
-  Chord(const Container& container, double extent_cm, double across_cm)
-      : container_(container), extent_(extent_cm), across_(across_cm) {}
+  Chord(const PotGeometry& pot, double extent_cm, double across_cm)
+      : container_(pot.container()), corner_(in_cm(pot.corner_radius())), extent_(extent_cm), across_(across_cm) {}
 
   /// Relative width at `share` of the extent, 0..1.
   [[nodiscard]] double at(double share) const {
@@ -24,9 +24,8 @@ class Chord {
     const double from_middle = 1 - 2 * from_edge;
     switch (container_.shape) {
       case Shape::rectangular: {
-        const double corner = in_cm(container_.corner_radius);
-        const double inside = corner - from_edge * extent_;
-        return inside > 0 ? across_ - 2 * (corner - std::sqrt(std::max(0.0, corner * corner - inside * inside))) : across_;
+        const double inside = corner_ - from_edge * extent_;
+        return inside > 0 ? across_ - 2 * (corner_ - std::sqrt(std::max(0.0, corner_ * corner_ - inside * inside))) : across_;
       }
       case Shape::hexagonal: return 1 + 2 * from_edge;
       case Shape::octagonal: return std::min(1 + from_edge * 2 * (1 + sqrt2), 1 + sqrt2);
@@ -41,12 +40,13 @@ class Chord {
   /// Where the width has a kink, besides edges and middle.
   [[nodiscard]] double kink() const {
     if (container_.shape == Shape::octagonal) return 1 / (2 + sqrt2);
-    if (container_.shape == Shape::rectangular) return std::min(0.5, in_cm(container_.corner_radius) / extent_);
+    if (container_.shape == Shape::rectangular) return std::min(0.5, corner_ / extent_);
     return 0;
   }
 
  private:
   const Container& container_;
+  double corner_;
   double extent_;
   double across_;
 };
@@ -102,7 +102,7 @@ std::vector<WeightedHead> tilted_heads(const PotGeometry& pot, double from_cm, d
     const Section section = section_for_tilt(pot, depth_cm(height));
     const double width = extent(section);
     const double low_edge = floor_half - width / 2;
-    const Chord chord(container, width, across(section));
+    const Chord chord(pot, width, across(section));
     const std::size_t first = heads.size();
     double weights = 0;
     const double low_head = interface_head_cm + (height - from_cm) * cosine + low_edge * sine;

@@ -331,6 +331,7 @@ constexpr std::array templates{
     Template{"verdict.litres-by-mass", GRITWRIGHT_TEXT("litres are taken in proportion to mass; screened grain lies looser, so they come out a little low")},
     Template{"verdict.screening-leaves-misplaced", GRITWRIGHT_TEXT("what the screening keeps is {percent} % in the band, {finer_percent} % finer")},
     Template{"verdict.small-pots", GRITWRIGHT_TEXT("{percent} % is 1-2 mm: good for very small pots and for top dressing")},
+    Template{"water.above-range", GRITWRIGHT_TEXT("grain of {size_mm} mm is coarser than the 15 mm the model was made for")},
     Template{"water.above-two-mm", GRITWRIGHT_TEXT("above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better")},
     Template{"water.dusty", GRITWRIGHT_TEXT("a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model's range")},
     Template{"water.fines-clog", GRITWRIGHT_TEXT("{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high")},

@@ -62,6 +62,16 @@ TEST_CASE("A soft-cornered rectangle fills the share of a superellipse", "[pot_g
   CHECK_THAT(volume_ml(soft), WithinAbs(4552.17, 0.005));
 }
 
+TEST_CASE("The area inside a fillet is the wall's less the fillet's own strip", "[pot_geometry][law]") {
+  Container round = pot(Shape::round, section(10, 10), section(10, 10), 5);
+  round.fillet_radius = length_cm(2.5);
+  const PotGeometry geometry(round);
+  CHECK_THAT(in_cm2(geometry.area_at(depth_cm(0))), WithinAbs(0, 1e-9));
+  // A quarter circle of radius r stands r - sqrt(r^2 - (r - z)^2) in from the wall.
+  const double inset = 2.5 - std::sqrt(2.5 * 2.5 - 1.5 * 1.5);
+  CHECK_THAT(in_cm2(geometry.area_at(depth_cm(1))), WithinRel(std::numbers::pi * (25 - 10 * inset), 1e-12));
+}
+
 TEST_CASE("Rounded corners and a floor fillet take their share away", "[pot_geometry][law]") {
   Container plain = pot(Shape::rectangular, section(40, 30), section(34, 22), 6);
   Container rounded = plain;

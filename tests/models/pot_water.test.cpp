@@ -148,6 +148,29 @@ TEST_CASE("A wick drains the pot as if it were that much higher", "[pot_water][l
   CHECK_THAT(on_the_pot(mix, hung), WithinAbs(upper_half, 1e-8));
 }
 
+TEST_CASE("The wet mass is that of all mix that is filled in, the mound too", "[pot_water][law][regression]") {
+  Container mounded = tray();
+  mounded.mound = Mound{depth_cm(2), MoundForm::paraboloid};
+  const PotGeometry pot(mounded);
+  const PotWater water = pot_water(Retention(worked_mix()), pot);
+  CHECK(water.mix_volume.value() == pot.main_mix_volume());
+  CHECK(pot.main_mix_volume() > pot.volume());
+}
+
+TEST_CASE("Corners shrink with the sections when a water fill does, also in a tilted pot", "[pot_water][law][regression]") {
+  Container filled = tray();
+  filled.corner_radius = length_cm(4.5);
+  filled.tilt.angle = angle_deg(20);
+  Container similar = filled;
+  const double scale = 0.8;
+  similar.rim = {filled.rim.length * scale, filled.rim.width * scale};
+  similar.corner_radius = filled.corner_radius * scale;
+  filled.water_fill = PotGeometry(similar).volume();
+  const Retention mix(worked_mix());
+  CHECK_THAT(container_capacity(mix.curve(), PotGeometry(filled)).value(),
+             WithinAbs(container_capacity(mix.curve(), PotGeometry(similar)).value(), 1e-9));
+}
+
 TEST_CASE("A tilted pot drains more, and without an angle nothing changes", "[pot_water][law]") {
   const Retention mix(worked_mix());
   for (Shape shape : {Shape::rectangular, Shape::oval, Shape::superellipse, Shape::hexagonal, Shape::octagonal, Shape::round}) {

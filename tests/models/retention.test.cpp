@@ -185,6 +185,9 @@ TEST_CASE("Biases of the chain are said where they apply and only there", "[rete
   using Codes = std::vector<std::string>;
   CHECK(codes(one_class(1.5)) == Codes{"water.new-mix"});
   CHECK(codes(one_class(4)) == Codes{"water.above-two-mm", "water.new-mix"});
+  CHECK(codes(one_class(2)) == Codes{"water.new-mix"});
+  CHECK(codes(one_class(8)) == Codes{"water.above-two-mm", "water.new-mix"});
+  CHECK(codes(one_class(15.1)) == Codes{"water.above-two-mm", "water.above-range", "water.one-grain-perched", "water.new-mix"});
   CHECK(codes(one_class(10)) == Codes{"water.above-two-mm", "water.one-grain-perched", "water.new-mix"});
   RetentionInput calibrated = one_class(4);
   calibrated.constants.k_cm_mm = 8;

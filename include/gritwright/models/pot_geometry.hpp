@@ -23,6 +23,9 @@ class PotGeometry {
   /// scaled so that a water fill changes both alike. A profile gives the square root of its area twice.
   [[nodiscard]] Section section_at(Depth height) const;
 
+  /// Radius of a rectangle's rounded corners, scaled like the sections.
+  [[nodiscard]] Length corner_radius() const { return container_.corner_radius * length_scale_; }
+
   /// Volume to the fill line, without mound; equals the water fill where there is one.
   [[nodiscard]] PotVolume volume() const { return volume_; }
 

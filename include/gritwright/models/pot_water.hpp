@@ -39,7 +39,7 @@ struct PotWater {
   Porosity water_buffering;       ///< theta(50) - theta(100)
   Porosity available_in_pot;      ///< CC - theta(50); negative where a wick dries the pot below that
   Depth perched_height;           ///< from the floor; above the fill line where the whole pot stays wet
-  std::optional<PotVolume> mix_volume;  ///< without mound; unknown for a bare depth
+  std::optional<PotVolume> mix_volume;  ///< of the main mix, mound included; unknown for a bare depth
   std::optional<BottomLayerWater> bottom_layer;
   std::vector<WaterAtHeight> water_by_height;  ///< at 11 equal steps from floor to fill line, in the middle of the pot
   Notes notes;
