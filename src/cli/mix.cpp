@@ -1,5 +1,6 @@
 #include <nlohmann/json.hpp>
 
+#include "gritwright/models/ageing.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/range_report.hpp"
@@ -15,6 +16,17 @@ namespace gritwright::cli {
 
 namespace {
 
+Json seasons_json(const AirOverYears& years) {
+  Json rows = Json::array();
+  for (const SeasonAir& season : years.seasons) {
+    rows.push_back({{"season", season.season},
+                    {"air_crumbs_staying", to_json(season.staying)},
+                    {"air_crumbs_washed_down", to_json(season.washed_down)},
+                    {"passing", to_json(season.grading)}});
+  }
+  return rows;
+}
+
 class MixVerb final : public Verb {
  public:
   std::string name() const override { return "mix"; }
@@ -25,10 +37,15 @@ class MixVerb final : public Verb {
     argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_plain_number);
     either_or(app, "--depth-cm", "--pot");
     range_.declare(app);
+    app.add_option("--seasons", seasons_, "The air in the pot after 1 to this many years, at most 30")->check(CLI::Range(1, 30));
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     if (const double depth = depth_text_.empty() ? 1 : plain_number(depth_text_); !(depth >= 0.01 && depth <= 1'000)) {
       streams.err << "--depth-cm wants a depth of 0.01 to 1000 cm\n";
+      return Exit::wrong_usage;
+    }
+    if (seasons_ > 0 && !has_pot()) {
+      streams.err << "--seasons wants a pot: give --pot or --depth-cm\n";
       return Exit::wrong_usage;
     }
     Problems problems;
@@ -41,11 +58,11 @@ class MixVerb final : public Verb {
     const auto state = mix_state(mix->mix);
     if (!state) return refuse(in_file(state.problems(), file_), streams.err);
 
-    std::optional<MixSpread> spread;
-    if (range_.wanted()) {
-      auto known = spread_of(*mix);
+    std::optional<MixBackground> background;
+    if (range_.wanted() || seasons_ > 0) {
+      auto known = background_of(*mix);
       if (!known) return refuse(known.problems(), streams.err);
-      spread = std::move(known).value();
+      background = std::move(known).value();
     }
 
     std::optional<PotWater> water;
@@ -65,8 +82,13 @@ class MixVerb final : public Verb {
     append(notes, state->notes);
     if (water) append(notes, water->notes);
     std::optional<Ranges> ranges;
-    if (spread) ranges = ranges_of(UncertainMix(mix->mix, *spread, pot));
-    answer(options, streams, mix->mix, *state, water, volume, ranges, notes);
+    if (range_.wanted()) ranges = ranges_of(UncertainMix(mix->mix, background->spread, pot));
+    std::optional<AirOverYears> years;
+    if (seasons_ > 0) {
+      years = air_over_years(mix->mix, background->spread, pot, background->breakdowns, seasons_, least_air_of_old_mix, range_.size(), all_cores());
+      if (years) append(notes, years->notes);
+    }
+    answer(options, streams, mix->mix, *state, water, volume, ranges, years, notes);
     return exit_for(notes, options);
   }
 
@@ -88,7 +110,7 @@ class MixVerb final : public Verb {
 
   void answer(const CommonOptions& options, Streams streams, const Mix& mix, const MixState& state,
               const std::optional<PotWater>& water, std::optional<PotVolume> volume, const std::optional<Ranges>& ranges,
-              const Notes& notes) const {
+              const std::optional<AirOverYears>& years, const Notes& notes) const {
     std::vector<Explanation> explanations;
     if (options.explain) explanations = water ? explain(mix, state, *water) : explain(mix, state);
     if (options.json) {
@@ -101,6 +123,7 @@ class MixVerb final : public Verb {
         add_narrowing(json["pot"]["narrowing"], ranges->air, mix, MixFigure::air_filled_porosity);
         add_narrowing(json["pot"]["narrowing"], ranges->water, mix, MixFigure::container_capacity);
       }
+      if (years) json["pot"]["seasons"] = seasons_json(*years);
       json["notes"] = to_json(notes);
       if (options.explain) json["explanations"] = to_json(explanations);
       streams.out << json.dump(2) << '\n';
@@ -110,6 +133,7 @@ class MixVerb final : public Verb {
     if (water) streams.out << pot_water_text(*water, options.units);
     if (ranges)
       streams.out << ranges_text(ranges->figures, range_.heading(), options.units) << narrowing_text(ranges->air, ranges->water, mix);
+    if (years) streams.out << years_text(*years);
     streams.out << notes_text(notes, options.units);
     if (options.explain) streams.out << '\n' << explanation_text(explanations);
   }
@@ -118,6 +142,7 @@ class MixVerb final : public Verb {
   std::string pot_file_;
   std::string depth_text_;
   RangeOptions range_;
+  int seasons_ = 0;
 };
 
 }  // namespace

@@ -141,9 +141,9 @@ class Pot final : public Verb {
     if (range_.wanted()) {
       pot_range = pot_ranges(geometry, usual_pot_spread(), range_.size());
       if (mix) {
-        const auto spread = spread_of(**mix);
-        if (!spread) return refuse(spread.problems(), streams.err);
-        mix_range = UncertainMix((*mix)->mix, *spread, geometry).ranges(range_.size(), all_cores());
+        const auto background = background_of(**mix);
+        if (!background) return refuse(background.problems(), streams.err);
+        mix_range = UncertainMix((*mix)->mix, background->spread, geometry).ranges(range_.size(), all_cores());
       }
     }
     std::vector<Explanation> explanations;

@@ -16,7 +16,7 @@ void RangeOptions::declare(CLI::App& app) {
 
 std::string RangeOptions::heading() const { return std::string("90 of 100 cases (seed ").append(std::to_string(seed_)).append(")"); }
 
-Result<MixSpread> spread_of(const MixFile& file) {
+Result<MixBackground> background_of(const MixFile& file) {
   std::optional<Catalogue> catalogue;
   const auto& components = file.mix.components;
   if (std::ranges::any_of(components, [](const Component& component) { return component.material.has_value(); })) {
@@ -33,7 +33,12 @@ Result<MixSpread> spread_of(const MixFile& file) {
     const auto analysis = analyse(*test);
     if (analysis) samples.back() = sample_of(*test, *analysis);
   }
-  return usual_spread(file.mix, catalogue ? &*catalogue : nullptr, samples);
+  MixBackground background{usual_spread(file.mix, catalogue ? &*catalogue : nullptr, samples), {}};
+  for (const Component& component : components) {
+    const Material* material = catalogue && component.material ? catalogue->find(*component.material) : nullptr;
+    background.breakdowns.push_back(material != nullptr ? typical_breakdown(*material) : std::nullopt);
+  }
+  return background;
 }
 
 SliceRunner all_cores() { return slice_threads(std::max(1U, std::thread::hardware_concurrency())); }

@@ -1,7 +1,9 @@
 #pragma once
-#include <memory>
+#include <optional>
 #include <string>
+#include <vector>
 
+#include "gritwright/models/breakdown.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "inputs.hpp"
 
@@ -25,9 +27,13 @@ class RangeOptions {
   std::uint64_t seed_ = SampleSize{}.seed;
 };
 
-/// What is uncertain about a mix as read: by the catalogue where it took figures from there, by its sieve tests where it names some.
+/// What stands behind the figures of a mix as read.
+struct MixBackground {
+  MixSpread spread;  ///< by the catalogue where figures came from there, by its sieve tests where it names some
+  std::vector<std::optional<Breakdown>> breakdowns;  ///< by component, typical; absent where nothing is known
+};
 /// Fails if the catalogue can't be read.
-[[nodiscard]] Result<MixSpread> spread_of(const MixFile& file);
+[[nodiscard]] Result<MixBackground> background_of(const MixFile& file);
 
 /// As many threads as the machine has.
 [[nodiscard]] SliceRunner all_cores();

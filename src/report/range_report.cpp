@@ -92,6 +92,16 @@ std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& rang
   return fmt::format("\n{}", text_table({heading, "from", "middle", "to"}, rows));
 }
 
+std::string years_text(const AirOverYears& years) {
+  std::vector<Row> rows;
+  for (const SeasonAir& season : years.seasons) {
+    rows.push_back({fmt::format("{}", season.season), share_text(season.staying.low), share_text(season.staying.median),
+                    share_text(season.staying.high), share_text(season.washed_down.low), share_text(season.washed_down.median),
+                    share_text(season.washed_down.high)});
+  }
+  return fmt::format("\n{}", text_table({"air in season", "crumbs stay: from", "middle", "to", "wash down: from", "middle", "to"}, rows));
+}
+
 std::string narrowing_text(const std::vector<Narrowing>& air, const std::vector<Narrowing>& water, const Mix& mix) {
   constexpr std::size_t most = 3;
   std::string text;

@@ -110,3 +110,16 @@ TEST_CASE("pot --mix --range holds the litres to measure out", "[cli][range]") {
   for (const auto& row : json["measure_out"]) encloses(row["range"], row["loose_l"].get<double>());
   for (const auto& row : json["water"]) encloses(row["range"], row["theta"].get<double>());
 }
+
+TEST_CASE("mix --seasons follows the air over the years and wants a pot", "[cli][range][refuses]") {
+  const auto json = run({"mix", "-", "--depth-cm", "9", "--json", "--seasons", "3"}, mix).json();
+  const auto& seasons = json["pot"]["seasons"];
+  REQUIRE(seasons.size() == 4);
+  for (std::size_t i = 1; i < seasons.size(); ++i) {
+    CHECK(seasons[i]["season"] == i);
+    CHECK(seasons[i]["air_crumbs_staying"]["median"].get<double>() < seasons[i - 1]["air_crumbs_staying"]["median"].get<double>());
+  }
+  CHECK(run({"mix", "-", "--depth-cm", "9", "--seasons", "3"}, mix).out.find("crumbs stay") != std::string::npos);
+  CHECK(run({"mix", "-", "--seasons", "3"}, mix).exit == Exit::wrong_usage);
+  CHECK(run({"mix", "-", "--depth-cm", "9", "--seasons", "0"}, mix).exit == Exit::wrong_usage);
+}

@@ -2,6 +2,7 @@
 #include <string>
 #include <vector>
 
+#include "gritwright/models/ageing.hpp"
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "gritwright/report/messages.hpp"
@@ -17,6 +18,9 @@ namespace gritwright {
 /// Of a sieve test.
 [[nodiscard]] std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& ranges, const std::string& heading,
                                       UnitSystem units);
+
+/// Air over the years as a table, for crumbs that stay and crumbs that wash down.
+[[nodiscard]] std::string years_text(const AirOverYears& years);
 
 /// "What would narrow it most": the three largest for air and for water, a sentence a line. Empty where nothing would.
 [[nodiscard]] std::string narrowing_text(const std::vector<Narrowing>& air, const std::vector<Narrowing>& water, const Mix& mix);
