@@ -7,13 +7,12 @@
 #include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
+#include "pot_tests.hpp"
 #include "verbs.hpp"
 
 namespace gritwright::cli {
 
 namespace {
-
-using TestedPot = std::variant<PotGeometry, Depth>;
 
 template <class Value, class Number>
 std::optional<double> number(const std::optional<Value>& value, Number convert) {
@@ -147,25 +146,6 @@ class CalibrateVerb final : public Verb {
       if (!where.empty()) note.where = where;
       notes.push_back(std::move(note));
     }
-  }
-
-  static std::optional<TestedPot> pot_of(const WrittenPotReading& reading, const Container* fallback) {
-    if (reading.pot) {
-      if (const auto* container = std::get_if<Container>(&*reading.pot)) return PotGeometry(*container);
-      return std::get<Depth>(*reading.pot);
-    }
-    if (fallback != nullptr) return PotGeometry(*fallback);
-    return std::nullopt;
-  }
-
-  static PotVolume volume_of(const WrittenPotReading& reading, const std::optional<TestedPot>& pot) {
-    if (reading.volume) return *reading.volume;
-    return std::get<PotGeometry>(pot.value()).volume();
-  }
-
-  static SaturationKernel kernel_of(const TestedPot& pot, double n) {
-    if (const auto* geometry = std::get_if<PotGeometry>(&pot)) return SaturationKernel::for_pot(*geometry, n);
-    return SaturationKernel::for_column(std::get<Depth>(pot), n);
   }
 
   static std::optional<PredictedTest> predicted(const Mix& mix, const MixState& state, const TestedPot& pot) {

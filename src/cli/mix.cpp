@@ -8,6 +8,7 @@
 #include "inputs.hpp"
 #include "json_out.hpp"
 #include "mix_json.hpp"
+#include "pot_tests.hpp"
 #include "range_json.hpp"
 #include "range_options.hpp"
 #include "verbs.hpp"
@@ -36,8 +37,9 @@ class MixVerb final : public Verb {
     argument(app, "--pot", pot_file_, "A container (.json)");
     argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_plain_number);
     either_or(app, "--depth-cm", "--pot");
+    argument(app, "--pot-test", pot_test_file_, "Pot tests (.json) of this mix, to learn its water constants from");
     range_.declare(app);
-    app.add_option("--seasons", seasons_, "The air in the pot after 1 to this many years, at most 30")->check(CLI::Range(1, 30));
+    counted(app, "--seasons", seasons_, "The air in the pot after 1 to this many years, at most 30", 1, 30);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     if (const double depth = depth_text_.empty() ? 1 : plain_number(depth_text_); !(depth >= 0.01 && depth <= 1'000)) {
@@ -49,20 +51,31 @@ class MixVerb final : public Verb {
       return Exit::wrong_usage;
     }
     Problems problems;
-    const auto mix = mix_from(file_, streams.in);
-    append(problems, mix.problems());
+    const auto file = mix_from(file_, streams.in);
+    append(problems, file.problems());
+    std::optional<Result<PotTestFile>> tests;
+    if (!pot_test_file_.empty()) tests.emplace(pot_test_from(pot_test_file_, streams.in));
+    if (tests) append(problems, tests->problems());
     std::optional<Result<ContainerFile>> container;
     if (!pot_file_.empty()) container.emplace(container_from(pot_file_, streams.in));
     if (container) append(problems, container->problems());
     if (!problems.empty()) return refuse(problems, streams.err);
-    const auto state = mix_state(mix->mix);
+    Mix mix = file->mix;
+    auto state = mix_state(mix);
     if (!state) return refuse(in_file(state.problems(), file_), streams.err);
+    std::optional<Calibration> learnt;
+    if (tests) learnt = learnt_from(**tests, mix, *state);
+    if (learnt) {
+      mix.water = learnt->constants;
+      state = mix_state(mix);
+    }
 
     std::optional<MixBackground> background;
     if (range_.wanted() || seasons_ > 0) {
-      auto known = background_of(*mix);
+      auto known = background_of(*file);
       if (!known) return refuse(known.problems(), streams.err);
       background = std::move(known).value();
+      if (learnt) background->spread.belief = learnt->belief;
     }
 
     std::optional<PotWater> water;
@@ -72,23 +85,25 @@ class MixVerb final : public Verb {
       const PotGeometry geometry((*container)->container);
       volume = geometry.volume();
       pot = geometry;
-      water = mix_in_pot(*state, mix->mix.water, geometry);
+      water = mix_in_pot(*state, mix.water, geometry);
     } else if (!depth_text_.empty()) {
-      water = mix_in_column(*state, mix->mix.water, depth_cm(plain_number(depth_text_)));
+      water = mix_in_column(*state, mix.water, depth_cm(plain_number(depth_text_)));
       pot = depth_cm(plain_number(depth_text_));
     }
-    Notes notes = mix->notes;
+    Notes notes = file->notes;
+    if (tests) append(notes, (*tests)->notes);
+    if (learnt) append(notes, learnt->notes);
     if (container) append(notes, (*container)->notes);
     append(notes, state->notes);
     if (water) append(notes, water->notes);
     std::optional<Ranges> ranges;
-    if (range_.wanted()) ranges = ranges_of(UncertainMix(mix->mix, background->spread, pot));
+    if (range_.wanted()) ranges = ranges_of(UncertainMix(mix, background->spread, pot));
     std::optional<AirOverYears> years;
     if (seasons_ > 0) {
-      years = air_over_years(mix->mix, background->spread, pot, background->breakdowns, seasons_, least_air_of_old_mix, range_.size(), all_cores());
+      years = air_over_years(mix, background->spread, pot, background->breakdowns, static_cast<int>(seasons_), least_air_of_old_mix, range_.size(), all_cores());
       if (years) append(notes, years->notes);
     }
-    answer(options, streams, mix->mix, *state, water, volume, ranges, years, notes);
+    answer(options, streams, mix, *state, water, volume, ranges, years, notes);
     return exit_for(notes, options);
   }
 
@@ -141,8 +156,9 @@ class MixVerb final : public Verb {
   std::string file_;
   std::string pot_file_;
   std::string depth_text_;
+  std::string pot_test_file_;
   RangeOptions range_;
-  int seasons_ = 0;
+  unsigned seasons_ = 0;
 };
 
 }  // namespace

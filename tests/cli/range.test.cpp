@@ -123,3 +123,20 @@ TEST_CASE("mix --seasons follows the air over the years and wants a pot", "[cli]
   CHECK(run({"mix", "-", "--seasons", "3"}, mix).exit == Exit::wrong_usage);
   CHECK(run({"mix", "-", "--depth-cm", "9", "--seasons", "0"}, mix).exit == Exit::wrong_usage);
 }
+
+TEST_CASE("mix learns from its pot tests, says so with their day, and knows its air better", "[cli][range]") {
+  const std::string tests = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/pot_test_two_depths.json";
+  const auto usual = run({"mix", "-", "--depth-cm", "6", "--json", "--range"}, mix).json();
+  const Answer answer = run({"mix", "-", "--depth-cm", "6", "--json", "--range", "--pot-test", tests}, mix);
+  REQUIRE(answer.exit == Exit::done);
+  const auto learnt = answer.json();
+  const auto width = [](const auto& json) {
+    const auto& range = json["pot"]["range"]["air_filled_porosity"];
+    return range["high"].template get<double>() - range["low"].template get<double>();
+  };
+  CHECK(width(learnt) < width(usual));
+  bool told = false;
+  for (const auto& note : learnt["notes"]) told = told || note["code"] == "mix.calibrated" || note["code"] == "mix.calibrated-on";
+  CHECK(told);
+  CHECK(run({"mix", "-", "--depth-cm", "6", "--pot-test", "nowhere.json"}, mix).exit == Exit::file_trouble);
+}

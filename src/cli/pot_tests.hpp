@@ -1,0 +1,24 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "gritwright/models/calibration.hpp"
+#include "gritwright/models/pot_geometry.hpp"
+#include "inputs.hpp"
+
+namespace gritwright::cli {
+
+/// The pot a test was made in: a container, or straight walls of a depth.
+using TestedPot = std::variant<PotGeometry, Depth>;
+
+/// Of a reading; `fallback` where it names none.
+[[nodiscard]] std::optional<TestedPot> pot_of(const WrittenPotReading& reading, const Container* fallback);
+/// Written, else the pot's to its fill line. Precondition: one of them is known.
+[[nodiscard]] PotVolume volume_of(const WrittenPotReading& reading, const std::optional<TestedPot>& pot);
+[[nodiscard]] SaturationKernel kernel_of(const TestedPot& pot, double n);
+
+/// What the pot tests of a file teach about a mix: tests without a pot of known shape teach nothing. The notes name the tests.
+[[nodiscard]] std::optional<Calibration> learnt_from(const PotTestFile& file, const Mix& mix, const MixState& state);
+
+}  // namespace gritwright::cli
