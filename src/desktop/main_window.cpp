@@ -346,6 +346,7 @@ bool MainWindow::save_picture(const QString& path) {
 void MainWindow::print_sheet() {
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(settings_.letter_paper ? QPageSize::Letter : QPageSize::A4));
+  printer.setResolution(sheet_dots_per_inch);
   printer.setPageMargins({});
   printer.setFullPage(true);
   QPrintDialog dialog(&printer, this);

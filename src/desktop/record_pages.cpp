@@ -35,6 +35,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   make_menu(before);
   make_context_menus();
   connect(bags_, &BagsPage::grade_wanted, this, &RecordPages::grade);
+  connect(bags_, &BagsPage::mix_wanted, this, &RecordPages::put_in_mix);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
   connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
   connect(&bench_, &Bench::units_changed, this, [this] { bags_->set_units(bench_.units()); });
@@ -70,7 +71,7 @@ void RecordPages::make_menu(QMenu& before) {
   };
   action("action_receive_bags", tr("&Receive bags"), tr("Ctrl+R"), on_bags(&BagsPage::receive));
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
-  action("action_put_in_mix", tr("&Put this bag into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->current_bag()); });
+  action("action_put_in_mix", tr("&Put this grain into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
   action("action_remove_bag", tr("Re&move this bag"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
   menu_->addSeparator();
@@ -97,6 +98,7 @@ void RecordPages::make_context_menus() {
     widget->setContextMenuPolicy(Qt::ActionsContextMenu);
   };
   give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_take_into_stock", "action_remove_bag"});
+  give(&bags_->fractions(), {"action_put_in_mix"});
   give(&log_->table(), {"action_write_down", "action_find"});
 }
 
@@ -197,7 +199,7 @@ bool RecordPages::lay_on_bench(const QString& bag) {
     bench_.set_current_component(static_cast<int>(open - components.begin()));
     return true;
   }
-  const auto sheet = sheet_of_bag(book_.workbook(), bag);
+  const auto sheet = sheet_of_grain(book_.workbook(), bag);
   return sheet && window_.put_component(*sheet);
 }
 
@@ -253,7 +255,7 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
   for (const ReplicateEvaluation& replicate : evaluation.replicates) {
     if (replicate.state == SheetState::finished && replicate.test) samples.push_back(*replicate.test);
   }
-  const RecordRef of{RecordKind::bag, bag.toStdString()};
+  const RecordRef of = grain_called(book_.workbook(), bag).value_or(RecordRef{RecordKind::bag, bag.toStdString()});
   auto kept = book_.workbook().sieve_tests_of(of);
   Change change;
   change.label = tr("sieve test of bag %1").arg(bag).toStdString();
@@ -350,8 +352,7 @@ void RecordPages::keep_mix() {
   version.mix.name = bench_.state().mix_name.trimmed().toStdString();
   if (version.mix.name.empty()) return emit bench_.told(tr("Give the mix a name first."));
   for (const std::size_t i : evaluation.mixed) {
-    const QString& bag = bench_.state().components[i].bag;
-    version.sources.push_back(bag.isEmpty() ? std::nullopt : std::optional(RecordRef{RecordKind::bag, bag.toStdString()}));
+    version.sources.push_back(grain_called(book_.workbook(), bench_.state().components[i].bag));
   }
   version.day = today();
   std::string id;
@@ -378,7 +379,7 @@ void RecordPages::open_mix(const QString& id) {
   const auto& components = stored->record.mix.components;
   for (std::size_t i = 0; i < components.size() && sheets.size() < most_components; ++i) {
     const auto source = i < stored->record.sources.size() ? stored->record.sources[i] : std::nullopt;
-    auto sheet = source && source->kind == RecordKind::bag ? sheet_of_bag(book_.workbook(), to_qt(source->id)) : std::nullopt;
+    auto sheet = source ? sheet_of_grain(book_.workbook(), to_qt(source->id)) : std::nullopt;
     if (!sheet) {
       sheet = empty_component(to_qt(components[i].name));
       if (components[i].material) sheet->material = to_qt(*components[i].material);

@@ -169,6 +169,17 @@ Result<SieveAnalysis> analyse(const SieveTest& test) {
   return analysis;
 }
 
+SieveTest test_of(const Grading& grading, Mass sample) {
+  SieveTest test;
+  Passing above(1);
+  for (auto point = grading.points.rbegin(); point != grading.points.rend(); ++point) {
+    test.rows.push_back({point->aperture, sample * (above - point->passing).value(), {}});
+    above = point->passing;
+  }
+  test.pan = sample * above.value();
+  return test;
+}
+
 std::optional<Aperture> percentile(const Grading& grading, double percent) {
   if (grading.points.empty()) return std::nullopt;
   // A share that meets the end of the curve but for binary rounding is on it.

@@ -47,7 +47,13 @@ TEST_CASE("Bags are received, and every field is saved as it is typed", "[bags_p
   fill(open, "bag_volume", QStringLiteral("14,5"));
   fill(open, "bag_mass", QStringLiteral("9 kg"));
   fill(open, "bag_price", QStringLiteral("12.9"));
+  fill(open, "bag_currency", QStringLiteral("EUR"));
+  auto* basis = open.find<QComboBox>("bag_moisture_basis");
+  basis->setCurrentIndex(basis->findData(static_cast<int>(MoistureBasis::air_dry)));
+  emit basis->activated(basis->currentIndex());
   const Bag bag = only_bag(open);
+  CHECK(bag.price->currency == "EUR");
+  CHECK(bag.moisture_basis == MoistureBasis::air_dry);
   CHECK(bag.material == "pumice");
   CHECK(bag.lot == "7 B");
   CHECK(bag.count == 10);

@@ -124,3 +124,40 @@ TEST_CASE("A bag dragged onto the mix lies on the bench, and the menu does the s
   CHECK(open.bench.state().components[1].bag == table->model()->index(1, 0).data().toString());
   CHECK(open.window.pages().currentWidget() == &open.window.mix_page());
 }
+
+TEST_CASE("A screened fraction goes into the mix with the grading that was predicted of it", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, "P-03"};
+  fraction.material = "pumice";
+  fraction.from = aperture_mm(2);
+  fraction.dry_mass = mass_g(1200);
+  fraction.volume = loose_l(2);
+  fraction.predicted = true;
+  Grading grading;
+  for (const auto& [mm, share] : {std::pair{1.0, 0.02}, {2.0, 0.10}, {4.0, 0.80}, {8.0, 1.0}}) grading.points.push_back({aperture_mm(mm), Passing(share)});
+  fraction.sizes = grading;
+  const QString id = open.record->add(fraction, QStringLiteral("fraction"), QStringLiteral("P-03/1"));
+  REQUIRE_FALSE(id.isEmpty());
+  open.trigger("action_page_bags");
+  auto* list = open.find<QTableView>("fraction_list");
+  REQUIRE(list->isVisible());
+  CHECK(list->model()->index(0, 0).data().toString() == id);
+  list->setFocus();
+  list->selectRow(0);
+  open.trigger("action_put_in_mix");
+  const ComponentSheet& sheet = open.bench.state().components[0];
+  CHECK(sheet.bag == id);
+  CHECK(sheet.grain.bulk_density == QStringLiteral("600"));  // 1200 g in two litres
+  const Grading* laid = open.bench.evaluation().components[0].grading();
+  REQUIRE(laid != nullptr);
+  CHECK_THAT(laid->points[1].passing.value(), WithinAbs(0.10, 1e-9));
+  open.bench.edit(QStringLiteral("name"), {}, [](BenchState& state) { state.mix_name = QStringLiteral("coarse"); });
+  open.trigger("action_keep_mix");
+  bool found = false;
+  for (const auto& kept : open.record->workbook().all<MixVersion>()) {
+    if (kept.record.mix.name == "coarse") found = kept.record.sources[0] == RecordRef{RecordKind::fraction, "P-03/1"};
+  }
+  CHECK(found);
+}

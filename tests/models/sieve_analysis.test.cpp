@@ -319,3 +319,17 @@ TEST_CASE("Every random sieve test keeps its mass and its order", "[sieve_analys
     REQUIRE_THAT(shares, WithinAbs(1, 1e-9));
   }
 }
+
+TEST_CASE("The test of a grading gives that grading back", "[sieve_analysis][roundtrip]") {
+  Grading grading;
+  for (const auto& [mm, share] : {std::pair{1.0, 0.05}, {2.0, 0.30}, {4.0, 0.80}, {8.0, 0.95}}) grading.points.push_back({aperture_mm(mm), Passing(share)});
+  const SieveTest test = test_of(grading, mass_g(100));
+  CHECK(check(test).empty());
+  const auto analysis = analyse(test);
+  REQUIRE(analysis);
+  REQUIRE(analysis->grading.points.size() == grading.points.size());
+  for (std::size_t i = 0; i < grading.points.size(); ++i) {
+    CHECK(analysis->grading.points[i].aperture == grading.points[i].aperture);
+    CHECK_THAT(analysis->grading.points[i].passing.value(), Catch::Matchers::WithinAbs(grading.points[i].passing.value(), 1e-12));
+  }
+}

@@ -33,6 +33,10 @@ struct SieveAnalysis {
 /// (base, loss, overload), en-933-1 and astm-d6913 (least sample), folk-1980 p. 32 (crumbs).
 [[nodiscard]] Result<SieveAnalysis> analyse(const SieveTest& test);
 
+/// The test of a sample of mass `sample` that would give this grading: what was predicted, in the form of what is weighed.
+/// Precondition: check(grading) is empty and has points.
+[[nodiscard]] SieveTest test_of(const Grading& grading, Mass sample);
+
 /// The percentiles a report lists.
 inline constexpr std::array reported_percentiles{5, 10, 16, 25, 30, 50, 60, 75, 84, 90, 95};
 

@@ -51,6 +51,8 @@ QByteArray pdf_of(QWidget& picture) {
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
   QPdfWriter writer(&buffer);
+  // The screen's, or fonts laid out for it come out many times too large; lines and text are drawings all the same.
+  writer.setResolution(96);
   writer.setTitle(picture.accessibleName());
   // A page of the picture's own shape, so that nobody has to crop it.
   writer.setPageSize(QPageSize(QSizeF(picture.size()) * 0.75, QPageSize::Point));

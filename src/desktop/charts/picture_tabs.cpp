@@ -70,6 +70,7 @@ void PictureTabs::set_as_table(bool table) {
   if (table == as_table_) return;
   as_table_ = table;
   twin_->setChecked(table);
+  twin_->setText(table ? tr("As a picture") : tr("As a table"));
   for (const Shown& shown : shown_) shown.stack->setCurrentIndex(table ? 1 : 0);
   refresh_table();
   emit as_table_changed(table);

@@ -65,7 +65,7 @@ struct ComponentSheet {
   QString name;
   QString material;  ///< a catalogue name, or empty
   QString parts;
-  QString bag;  ///< the bag in the record that this is a test of, or empty
+  QString bag;  ///< the bag or fraction in the record that this is a test of, or empty
   GrainText grain;
   SieveSheet sheet;
   ScreeningText screening;

@@ -54,8 +54,8 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
 QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation == Qt::Vertical || role != Qt::DisplayRole) return {};
   switch (columns_[static_cast<std::size_t>(section)]) {
-    case Column::id: return kind_ == RecordKind::bag ? tr("bag") : tr("no.");
-    case Column::title: return kind_ == RecordKind::bag ? tr("what") : tr("what happened");
+    case Column::id: return kind_ == RecordKind::bag ? tr("bag") : kind_ == RecordKind::fraction ? tr("fraction") : tr("no.");
+    case Column::title: return kind_ == RecordKind::log_entry ? tr("what happened") : tr("what");
     case Column::day: return kind_ == RecordKind::bag ? tr("received") : tr("day");
     case Column::tests: return tr("sieve tests");
     case Column::stock: return tr("left, dry");
@@ -65,7 +65,8 @@ QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, i
 
 Qt::ItemFlags RecordListModel::flags(const QModelIndex& index) const {
   const Qt::ItemFlags flags = QAbstractTableModel::flags(index);
-  return kind_ == RecordKind::bag && index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
+  const bool is_grain = kind_ == RecordKind::bag || kind_ == RecordKind::fraction;
+  return is_grain && index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
 }
 
 QStringList RecordListModel::mimeTypes() const { return {QLatin1String(bag_format)}; }

@@ -13,7 +13,7 @@ class RecordListModel : public QAbstractTableModel {
  public:
   enum class Column { id, title, day, tests, stock };
 
-  /// What a dragged bag is handed over as: its id in UTF-8.
+  /// What a dragged bag or fraction is handed over as: its id in UTF-8.
   static constexpr const char* bag_format = "application/x-gritwright-bag";
 
   RecordListModel(RecordBook& book, RecordKind kind, std::vector<Column> columns, QObject* parent = nullptr);

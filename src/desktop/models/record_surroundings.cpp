@@ -13,8 +13,6 @@ namespace {
 constexpr std::size_t most_earlier = 8;  // more curves than these hide each other
 constexpr std::size_t most_mixes = 24;
 
-QString with_spaces(const std::string& name) { return to_qt(name).replace(u'_', u' '); }
-
 std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::string& material, const std::string& but_not) {
   std::vector<EarlierTest> tests;
   ListFilter filter;
@@ -40,6 +38,8 @@ Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet&
       around.bag = stored->record;
       around.stock = workbook.stock_of(ref_to(stored->id));
       if (!around.stock) around.stock = dry_mass_received(stored->record);
+    } else {
+      around.stock = workbook.stock_of({RecordKind::fraction, id});
     }
   }
   const std::string material = around.bag ? around.bag->material : sheet.material.toStdString();
@@ -63,16 +63,58 @@ std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook) {
   return mixes;
 }
 
-std::optional<ComponentSheet> sheet_of_bag(const OpenWorkbook& workbook, const QString& bag) {
-  const auto stored = workbook.find(Id<Bag>{bag.toStdString()});
-  if (!stored) return std::nullopt;
-  const auto tests = workbook.sieve_tests_of(ref_to(stored->id));
-  ComponentSheet component = tests.empty() ? empty_component(bag) : component_of(tests.back().record.test, bag);
-  component.name = QStringLiteral("%1 %2").arg(with_spaces(stored->record.material), bag);
-  component.bag = bag;
-  component.material = to_qt(stored->record.material);
-  if (stored->record.bulk_density) component.grain.bulk_density = number_text(in_g_l(*stored->record.bulk_density), 9);
-  if (stored->record.particle_density) component.grain.particle_density = number_text(in_g_l(*stored->record.particle_density), 9);
+std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id) {
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction}) {
+    if (const auto found = workbook.find(RecordRef{kind, id.toStdString()})) return found->ref;
+  }
+  return std::nullopt;
+}
+
+namespace {
+
+constexpr double predicted_sample_g = 100;  // masses then read as percent
+
+void set_densities(ComponentSheet& component, const std::optional<BulkDensity>& bulk, const std::optional<ParticleDensity>& particle) {
+  if (bulk) component.grain.bulk_density = number_text(in_g_l(*bulk), 9);
+  if (particle) component.grain.particle_density = number_text(in_g_l(*particle), 9);
+}
+
+ComponentSheet sheet_of(const Bag& bag, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests) {
+  ComponentSheet component = tests.empty() ? empty_component(id) : component_of(tests.back().record.test, id);
+  component.material = to_qt(bag.material);
+  set_densities(component, bag.bulk_density, bag.particle_density);
+  return component;
+}
+
+ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests, const std::optional<Bag>& bag) {
+  ComponentSheet component = empty_component(id);
+  const auto* predicted = fraction.sizes ? std::get_if<Grading>(&*fraction.sizes) : nullptr;
+  if (!tests.empty()) component = component_of(tests.back().record.test, id);
+  else if (predicted != nullptr && !predicted->points.empty()) component = component_of(test_of(*predicted, mass_g(predicted_sample_g)), id);
+  component.material = to_qt(fraction.material);
+  if (bag) set_densities(component, bag->bulk_density, bag->particle_density);
+  // What was measured on the fraction itself is nearer than what its bag says.
+  if (fraction.grain) set_densities(component, fraction.grain->bulk_density, fraction.grain->particle_density);
+  else if (fraction.dry_mass && fraction.volume) set_densities(component, *fraction.dry_mass / *fraction.volume, {});
+  return component;
+}
+
+}  // namespace
+
+std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id) {
+  const auto ref = grain_called(workbook, id);
+  if (!ref) return std::nullopt;
+  const auto tests = workbook.sieve_tests_of(*ref);
+  ComponentSheet component;
+  if (ref->kind == RecordKind::bag) {
+    component = sheet_of(workbook.find(Id<Bag>{ref->id})->record, id, tests);
+  } else {
+    const Fraction fraction = workbook.find(Id<Fraction>{ref->id})->record;
+    const auto source = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;
+    component = sheet_of(fraction, id, tests, source ? std::optional(source->record) : std::nullopt);
+  }
+  component.name = QStringLiteral("%1 %2").arg(QString(component.material).replace(u'_', u' '), id);
+  component.bag = id;
   return component;
 }
 

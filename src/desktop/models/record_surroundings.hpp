@@ -12,7 +12,11 @@ namespace gritwright::desktop {
 /// The newest kept mixes, at most 24, newest first.
 [[nodiscard]] std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook);
 
-/// A sheet with the bag's latest sieve test, or an empty stack with its material and densities. Empty if there is no such bag.
-[[nodiscard]] std::optional<ComponentSheet> sheet_of_bag(const OpenWorkbook& workbook, const QString& bag);
+/// The bag or fraction of that number; empty if there is none.
+[[nodiscard]] std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id);
+
+/// A sheet with the latest sieve test of a bag or fraction, for a fraction without one the grading that was predicted, else an empty
+/// stack, with material and densities. Empty if there is no such grain.
+[[nodiscard]] std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id);
 
 }  // namespace gritwright::desktop

@@ -41,7 +41,8 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
     : QWidget(parent),
       book_(book),
       list_(new RecordListModel(book, RecordKind::bag, {Column::id, Column::title, Column::day, Column::tests, Column::stock}, this)),
-      found_(new QSortFilterProxyModel(this)) {
+      found_(new QSortFilterProxyModel(this)),
+      fraction_list_(new RecordListModel(book, RecordKind::fraction, {Column::id, Column::title, Column::day, Column::stock}, this)) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
   auto* splitter = new QSplitter(Qt::Horizontal, this);
@@ -119,10 +120,48 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   table_->verticalHeader()->hide();
   table_->horizontalHeader()->setHighlightSections(false);
   table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
-  fit_columns();
   connect(table_, &QTableView::activated, this, &BagsPage::grade);
   layout->addWidget(table_, 1);
+  add_fractions(side, *layout);
+  fit_columns();
   return side;
+}
+
+// Below the bags what was screened out of them: it goes into a mix as a bag does.
+void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
+  fraction_heading_ = new QLabel(tr("Fractions in stock"), side);
+  fraction_heading_->setProperty("role", "heading");
+  fraction_table_ = new QTableView(side);
+  fraction_table_->setObjectName(QStringLiteral("fraction_list"));
+  fraction_table_->setAccessibleName(tr("Fractions in stock"));
+  fraction_table_->setAccessibleDescription(tr("Enter puts the fraction into the mix."));
+  fraction_table_->setModel(fraction_list_);
+  fraction_table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  fraction_table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  fraction_table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  fraction_table_->setDragEnabled(true);
+  fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
+  fraction_table_->setTabKeyNavigation(false);
+  fraction_table_->setAlternatingRowColors(true);
+  fraction_table_->setShowGrid(false);
+  fraction_table_->verticalHeader()->hide();
+  fraction_table_->horizontalHeader()->setHighlightSections(false);
+  fraction_table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+  // Not the focus: that is in the menu bar when a menu asks.
+  connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { fraction_used_last_ = true; });
+  connect(fraction_table_, &QTableView::pressed, this, [this] { fraction_used_last_ = true; });
+  connect(table_, &QTableView::pressed, this, [this] { fraction_used_last_ = false; });
+  connect(fraction_table_, &QTableView::activated, this, [this] {
+    fraction_used_last_ = true;
+    emit mix_wanted(chosen_grain());
+  });
+  layout.addWidget(fraction_heading_);
+  layout.addWidget(fraction_table_);
+}
+
+QString BagsPage::chosen_grain() const {
+  const bool of_fractions = fraction_used_last_ && fraction_table_->currentIndex().isValid();
+  return of_fractions ? to_qt(fraction_list_->ref_at(fraction_table_->currentIndex().row()).id) : current_;
 }
 
 QWidget* BagsPage::form_side() {
@@ -237,6 +276,16 @@ void BagsPage::add_arrival_rows() {
 }
 
 void BagsPage::add_grain_rows() {
+  basis_ = new QComboBox(form_);
+  basis_->setObjectName(QStringLiteral("bag_moisture_basis"));
+  basis_->setAccessibleName(tr("The bag was weighed"));
+  for (const auto& [basis, text] : {std::pair{MoistureBasis::as_bagged, tr("as bagged")}, {MoistureBasis::air_dry, tr("air-dry")}, {MoistureBasis::oven_dry, tr("oven-dry")}}) {
+    basis_->addItem(text, static_cast<int>(basis));
+  }
+  connect(basis_, &QComboBox::activated, this, [this](int index) {
+    save(tr("weighing"), [&](Bag& b) { b.moisture_basis = static_cast<MoistureBasis>(basis_->itemData(index).toInt()); });
+  });
+  form_->add(tr("Weighed"), basis_);
   form_->add({QStringLiteral("bag_moisture"), tr("Moist&ure"), Kind::percent, tr("water per dry mass, as bagged"),
               shown([](const Bag& b) { return digits(b.moisture, [](Moisture m) { return m.value() * 100; }); }),
               taken(tr("moisture"), parse_percent,
@@ -257,6 +306,12 @@ void BagsPage::add_paper_rows() {
                 if (!value) return b.price.reset();
                 b.price = Price{*value, b.price ? b.price->currency : std::string()};
               })});
+  form_->add({QStringLiteral("bag_currency"), tr("Currency"), Kind::words, tr("your word for it; after the price"),
+              shown([](const Bag& b) { return b.price ? to_qt(b.price->currency) : QString(); }), [this](const QString& text) {
+                return save(tr("currency"), [&](Bag& b) {
+                  if (b.price) b.price->currency = utf8(text);
+                });
+              }});
   form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
               shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
                 return save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(utf8(text)); });
@@ -266,25 +321,31 @@ void BagsPage::add_paper_rows() {
 }
 
 void BagsPage::fit_columns() {
-  if (table_ == nullptr) return;
+  if (fraction_table_ == nullptr) return;
   const QFontMetrics metrics(font());
   const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
   fit(0, "WW-000");
   fit(2, "30 Sept 0000");
   fit(3, "sieve tests");
   fit(4, "0000 kg dry");
-  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
+  const int line = std::max(26, metrics.height() + 8);
+  table_->verticalHeader()->setDefaultSectionSize(line);
+  fraction_table_->verticalHeader()->setDefaultSectionSize(line);
+  fraction_table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-00/00")) + 24);
+  fraction_table_->setFixedHeight(4 * line + fraction_table_->horizontalHeader()->sizeHint().height());
 }
 
 void BagsPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   list_->set_in_sight(true);
+  fraction_list_->set_in_sight(true);
   refresh();
 }
 
 void BagsPage::hideEvent(QHideEvent* event) {
   QWidget::hideEvent(event);
   list_->set_in_sight(false);
+  fraction_list_->set_in_sight(false);
 }
 
 void BagsPage::changeEvent(QEvent* event) {
@@ -295,6 +356,7 @@ void BagsPage::changeEvent(QEvent* event) {
 void BagsPage::set_units(UnitSystem units) {
   units_ = units;
   list_->set_units(units);
+  fraction_list_->set_units(units);
   form_->set_units(units);
   refresh();
 }
@@ -352,6 +414,7 @@ void BagsPage::show_bag(const QString& id) {
 void BagsPage::choose() {
   const QModelIndex index = table_->currentIndex();
   const QString chosen = index.isValid() ? to_qt(list_->ref_at(found_->mapToSource(index).row()).id) : QString();
+  fraction_used_last_ = false;
   if (chosen == current_ || chosen.isEmpty()) return;
   current_ = chosen;
   book_.end_typing();
@@ -376,11 +439,15 @@ void BagsPage::refresh() {
   if (!isVisible()) return;
   keep_selection();
   empty_->setVisible(list_->rowCount() == 0);
+  const bool any_fractions = fraction_list_->rowCount() > 0;
+  fraction_heading_->setVisible(any_fractions);
+  fraction_table_->setVisible(any_fractions);
   const auto stored = bag();
   details_->setVisible(stored.has_value());
   if (!stored) return;
   form_->refresh(false);
   title_->setText(QStringLiteral("%1, %2").arg(current_, with_spaces(stored->record.material)));
+  basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
 }
 

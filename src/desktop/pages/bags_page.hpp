@@ -33,7 +33,10 @@ class BagsPage : public QWidget {
   void show_bag(const QString& id);
   /// The bag on screen, empty if there is none.
   [[nodiscard]] const QString& current_bag() const { return current_; }
+  /// The fraction or bag that a mix would take: of the list used last.
+  [[nodiscard]] QString chosen_grain() const;
   [[nodiscard]] QTableView& table() { return *table_; }
+  [[nodiscard]] QTableView& fractions() { return *fraction_table_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -42,11 +45,13 @@ class BagsPage : public QWidget {
 
  signals:
   void grade_wanted(const QString& bag);
+  void mix_wanted(const QString& grain);
 
  private:
   QWidget* list_side(const Catalogue& catalogue);
   QLayout* list_tools(QWidget* side, const Catalogue& catalogue);
   QWidget* form_side();
+  void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows();
   void add_grain_rows();
   void add_paper_rows();
@@ -66,9 +71,13 @@ class BagsPage : public QWidget {
   RecordBook& book_;
   RecordListModel* list_;
   QSortFilterProxyModel* found_;
+  RecordListModel* fraction_list_;
   QTableView* table_ = nullptr;
+  QTableView* fraction_table_ = nullptr;
+  QLabel* fraction_heading_ = nullptr;
   QLineEdit* find_ = nullptr;
   QComboBox* material_ = nullptr;
+  QComboBox* basis_ = nullptr;
   QPushButton* take_in_ = nullptr;
   QLabel* empty_ = nullptr;
   QLabel* title_ = nullptr;
@@ -76,6 +85,7 @@ class BagsPage : public QWidget {
   QWidget* details_ = nullptr;
   RecordForm* form_ = nullptr;
   QString current_;
+  bool fraction_used_last_ = false;
   UnitSystem units_ = UnitSystem::metric;
 };
 

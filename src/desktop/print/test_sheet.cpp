@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <QTextBlock>
 #include <QTextDocument>
 #include <algorithm>
 
@@ -85,6 +86,23 @@ QString verdict_html(const Bench& bench) {
   return html;
 }
 
+/// The curve as it is on screen, in ink. Lengths and fonts are the screen's, so the device must have the screen's resolution.
+void paint_chart(QPainter& painter, const Bench& bench, const QRectF& place) {
+  GradingChart chart;
+  // Laid out as if it were shown, without showing it.
+  chart.setAttribute(Qt::WA_DontShowOnScreen);
+  chart.resize(chart_size);
+  chart.show();
+  chart.show_picture(grading_picture(bench, -1, Curves::on_screen), {});
+  (void)chart.grab();
+  painter.save();
+  painter.translate(place.topLeft());
+  const double scale = place.width() / chart_size.width();
+  painter.scale(scale, scale);
+  chart.render(&painter, QRectF(QPointF(0, 0), chart_size), QRect(QPoint(0, 0), chart_size));
+  painter.restore();
+}
+
 }  // namespace
 
 QString test_sheet_html(const Bench& bench) {
@@ -116,40 +134,36 @@ void print_test_sheet(const Bench& bench, QPagedPaintDevice& device) {
   document.setHtml(test_sheet_html(bench));
   QPainter painter(&device);
   const double margin = margin_mm / 25.4 * device.logicalDpiX();
-  const QSizeF page(device.width() - 2 * margin, device.height() - 2 * margin);
   const double footer = 2 * QFontMetricsF(font, &device).height();
-  document.setPageSize(QSizeF(page.width(), page.height() - footer));
+  const QSizeF page(device.width() - 2 * margin, device.height() - 2 * margin - footer);
+  document.setPageSize(page);
   const int text_pages = document.pageCount();
   // The curve goes below the text where there is room, else on a page of its own.
-  const double used = document.size().height() - (text_pages - 1) * document.pageSize().height();
-  const double last_line = document.documentLayout()->frameBoundingRect(document.rootFrame()).height() - (text_pages - 1) * document.pageSize().height();
-  const double chart_height = page.width() * chart_size.height() / chart_size.width();
-  const double text_end = std::min(used, std::max(0.0, last_line));
-  const bool below = document.pageSize().height() - text_end > chart_height;
+  double text_end = 0;
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) text_end = std::max(text_end, document.documentLayout()->blockBoundingRect(block).bottom());
+  text_end -= (text_pages - 1) * page.height();
+  const QSizeF chart_place(page.width(), page.width() * chart_size.height() / chart_size.width());
+  constexpr double gap = 12;
+  const bool below = page.height() - text_end - gap > chart_place.height();
   const int pages = text_pages + (below ? 0 : 1);
-  GradingChart chart;
-  chart.resize(chart_size);
-  chart.show_picture(grading_picture(bench, -1, Curves::on_screen), {});
   for (int number = 0; number < pages; ++number) {
     if (number > 0) device.newPage();
     painter.save();
     painter.translate(margin, margin);
     if (number < text_pages) {
       painter.save();
-      painter.translate(0, -number * document.pageSize().height());
-      document.drawContents(&painter, QRectF(0, number * document.pageSize().height(), page.width(), document.pageSize().height()));
+      painter.translate(0, -number * page.height());
+      QAbstractTextDocumentLayout::PaintContext ink;
+      ink.palette.setColor(QPalette::Text, Qt::black);
+      ink.clip = QRectF(QPointF(0, number * page.height()), page);
+      painter.setClipRect(ink.clip);
+      document.documentLayout()->draw(&painter, ink);
       painter.restore();
     }
-    if (number == pages - 1) {
-      painter.save();
-      painter.translate(0, below ? text_end : 0);
-      const double scale = page.width() / chart_size.width();
-      painter.scale(scale, scale);
-      chart.render(&painter, QRectF(0, 0, chart_size.width(), chart_size.height()));
-      painter.restore();
-    }
+    if (number == pages - 1) paint_chart(painter, bench, QRectF(QPointF(0, below ? text_end + gap : 0), chart_place));
     painter.setFont(font);
-    painter.drawText(QRectF(0, page.height() - footer, page.width(), footer), Qt::AlignRight | Qt::AlignBottom, Text::tr("page %1 of %2").arg(number + 1).arg(pages));
+    painter.setPen(Qt::black);
+    painter.drawText(QRectF(0, page.height(), page.width(), footer), Qt::AlignRight | Qt::AlignBottom, Text::tr("page %1 of %2").arg(number + 1).arg(pages));
     painter.restore();
   }
 }
@@ -161,7 +175,7 @@ bool write_test_sheet(const Bench& bench, const QString& path, bool on_letter_pa
   {
     QPdfWriter writer(&buffer);
     writer.setTitle(Text::tr("Sieve test"));
-    writer.setResolution(300);
+    writer.setResolution(sheet_dots_per_inch);
     writer.setPageSize(QPageSize(on_letter_paper ? QPageSize::Letter : QPageSize::A4));
     writer.setPageMargins({});
     print_test_sheet(bench, writer);

@@ -10,7 +10,10 @@ namespace gritwright::desktop {
 /// The sieve test on screen as a page of HTML: sample, stack, curve's figures, checks, verdict. Empty without a component.
 [[nodiscard]] QString test_sheet_html(const Bench& bench);
 
-/// The sheet and its curve below it, on as many pages as it takes, numbered. Margins are those of the device.
+/// What a device for the sheet is set to: text and lines stay drawings at any resolution, and the curve is laid out for a screen.
+inline constexpr int sheet_dots_per_inch = 96;
+
+/// The sheet and its curve below it, on as many pages as it takes, numbered. The device has no margins of its own.
 void print_test_sheet(const Bench& bench, QPagedPaintDevice& device);
 
 /// As a PDF file. False if it could not be written.
