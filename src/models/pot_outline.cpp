@@ -186,6 +186,11 @@ bool Outline::holds(double x_cm, double y_cm, double inset) const {
   const double here = gauge(x, y);
   if (here <= 1 - all / least) return true;
   if (here > 1 - all / most) return false;
+  // The line that touches the scaled outline at the point, moved out to touch the outline itself, is never nearer than the outline.
+  const double n = kind == Kind::ellipse ? 2 : exponent;
+  const double u = std::pow(x / half_length_cm / here, n - 1) / half_length_cm;
+  const double v = std::pow(y / half_width_cm / here, n - 1) / half_width_cm;
+  if ((1 - here) / std::hypot(u, v) < all - 1e-9) return false;
   return curve_depth(x, y).depth_cm >= all;
 }
 

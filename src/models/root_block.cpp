@@ -97,6 +97,7 @@ RootBlockBody::RootBlockBody(const RootBlock& block) {
     case BlockForm::rounded:
       form_ = Form::rounded;
       exponent_ = *box.exponent;
+      inner_box_ = std::pow(1.0 / 3, 1 / exponent_) - 1e-12;
       volume_cm3_ *= rounded_share(exponent_);
       break;
   }
@@ -111,8 +112,9 @@ bool RootBlockBody::contains(const Point3& p) const {
     case Form::elliptic: return u * u + v * v <= 1;
     case Form::rounded: {
       const double w = std::abs(2 * p.z / height_cm_ - 1);
-      // The ellipsoid within spares the powers.
+      // Ellipsoid and box within spare the powers.
       if (exponent_ >= 2 && u * u + v * v + w * w <= 1) return true;
+      if (u <= inner_box_ && v <= inner_box_ && w <= inner_box_) return true;
       return std::pow(u, exponent_) + std::pow(v, exponent_) + std::pow(w, exponent_) <= 1;
     }
     case Form::pot: break;

@@ -47,6 +47,7 @@ class RootBlockBody {
   double width_cm_ = 0;
   double height_cm_ = 0;
   double exponent_ = 2;
+  double inner_box_ = 0;  // half side of the box within a rounded block, as a share of its half lengths
   double volume_cm3_ = 0;
   std::shared_ptr<const PotOutlines> outlines_;
 };

@@ -193,18 +193,20 @@ class Ladder {
   [[nodiscard]] bool bears(const Settled& settled, const RootPoints& points) const {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, settled);
-    if (ground_.removed_most && 1 - points.shares(cut).kept > *ground_.removed_most + 1e-9) return false;
+    const PointShares shares = points.shares(cut);
+    if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
     return !ground_.untouched_least ||
-           points.untouched(cut, ground_.working_cm, ground_.plan.combed, ground_.trunk_base).share >= *ground_.untouched_least - 1e-9;
+           points.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base).share >= *ground_.untouched_least - 1e-9;
   }
 
   /// The same by the fine points, which the plan then reports.
   [[nodiscard]] bool bears_counted(Climb& result) const {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, result.at);
-    const PointShares shares = ground_.fine.shares(cut);
+    PointShares shares = ground_.fine.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
-    result.counted = Counted{shares, ground_.fine.untouched(cut, ground_.working_cm, ground_.plan.combed, ground_.trunk_base)};
+    UntouchedPart untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
+    result.counted = Counted{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }
 
@@ -569,7 +571,9 @@ Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vect
 }
 
 Counted count(const PlanGround& ground, const Cutting& cut) {
-  return {ground.fine.shares(cut), ground.fine.untouched(cut, ground.working_cm, ground.plan.combed, ground.trunk_base)};
+  Counted counted{ground.fine.shares(cut), {}};
+  counted.untouched = ground.fine.untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base);
+  return counted;
 }
 
 Cutting cutting(const PlanGround& ground, const AllowedSpace& space, const Settled& settled) {

@@ -155,9 +155,10 @@ class Planner {
     const auto bears = [&](double part) {
       if (plan_.bare_root) return true;
       const Cutting cut = cut_by(part);
-      if (ground_.removed_most && 1 - ground_.coarse.shares(cut).kept > *ground_.removed_most) return false;
+      const PointShares shares = ground_.coarse.shares(cut);
+      if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most) return false;
       return !ground_.untouched_least ||
-             ground_.coarse.untouched(cut, ground_.working_cm, plan_.combed, ground_.trunk_base).share >= *ground_.untouched_least;
+             ground_.coarse.untouched(cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base).share >= *ground_.untouched_least;
     };
     double part = 1;
     if (!bears(1)) {
@@ -235,6 +236,12 @@ StopRow row_of(double stops_at_cm, const WorkedPlan& plan) {
   return row;
 }
 
+/// Plan B, where the cut that proves impossible in it is the upper one.
+const WorkedPlan* plan_without_upper_cut(const RootPlanAnswer& answer, const std::vector<StoppedCut>& stopped) {
+  if (answer.plans.size() < 2) return nullptr;
+  return largest_cut(answer.plans.front(), stopped)->direction == Direction::up ? &answer.plans[1] : nullptr;
+}
+
 void add_stop_table(RootPlanAnswer& answer, const Planner& planner, const std::vector<StoppedCut>& stopped) {
   // The table is for the time before the cut; where it came to an end is known now.
   if (std::ranges::find(stopped, Direction::up, &StoppedCut::direction) != stopped.end()) return;
@@ -245,6 +252,8 @@ void add_stop_table(RootPlanAnswer& answer, const Planner& planner, const std::v
     // Whoever gets farther than the plan asks stops where it ends.
     if (stops_at >= in_cm(upper->depth) - 1e-9)
       answer.stop_table.push_back(row_of(stops_at, plan));
+    else if (const WorkedPlan* known = stops_at == 0 ? plan_without_upper_cut(answer, stopped) : nullptr)
+      answer.stop_table.push_back(row_of(stops_at, *known));
     else
       answer.stop_table.push_back(row_of(stops_at, planner.work("", {{planner.face_of(Direction::up), Direction::up, stops_at}})));
   }

@@ -202,16 +202,21 @@ RootPoints::RootPoints(const RootBlockBody& block, std::size_t count, int cells_
 }
 
 PointShares RootPoints::shares(const Cutting& cutting) const {
+  PointShares shares;
+  shares.of_points.resize(points_.size());
   std::size_t kept = 0;
   std::size_t over = 0;
-  for (const Point3& p : points_) {
-    const Point3 in_pot = cutting.placement.to_pot(p);
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    const Point3 in_pot = cutting.placement.to_pot(points_[i]);
     if (!keeps(cutting, in_pot)) continue;
+    shares.of_points[i] = 1;
     ++kept;
     if (cutting.space != nullptr && in_pot.z > cutting.space->highest_cm() && in_pot.z > cutting.space->soil_cm(in_pot.x, in_pot.y)) ++over;
   }
   const double all = static_cast<double>(points_.size());
-  return {static_cast<double>(kept) / all, static_cast<double>(kept - over) / all};
+  shares.kept = static_cast<double>(kept) / all;
+  shares.kept_under_soil = static_cast<double>(kept - over) / all;
+  return shares;
 }
 
 void RootPoints::add_cells(std::vector<Cell>& cells, const Cell& wide) const {
@@ -232,21 +237,19 @@ std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double to
   return shares;
 }
 
-UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,
-                                    const Point3& trunk_base) const {
+UntouchedPart RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
+                                    const std::vector<CombedFace>& combed, const Point3& trunk_base) const {
   const TouchTest test(block_, cutting, working_cm);
-  const auto is_untouched = [&](const Point3& p) {
-    for (const CombedFace& face : combed)
-      if (block_.depth_behind(face.face, p) <= in_cm(face.depth)) return false;
-    const Point3 in_pot = cutting.placement.to_pot(p);
-    return keeps(cutting, in_pot) && !test.touched(in_pot);
+  const auto is_combed = [&](const Point3& p) {
+    return std::ranges::any_of(combed, [&](const CombedFace& face) { return block_.depth_behind(face.face, p) <= in_cm(face.depth); });
   };
   Grid grid(block_, cells_wide_ * cell_cm);
   auto& state = grid.state();
   std::vector<std::uint32_t> places;
   places.reserve(points_.size());
-  for (const Point3& p : points_) {
-    if (!is_untouched(p)) continue;
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    const Point3& p = points_[i];
+    if (shares.of_points[i] == 0 || is_combed(p) || test.touched(cutting.placement.to_pot(p))) continue;
     const std::size_t place = grid.index_of(p);
     state[place] = Grid::held;
     places.push_back(static_cast<std::uint32_t>(place));
@@ -277,7 +280,9 @@ UntouchedPart RootPoints::untouched(const Cutting& cutting, double working_cm, c
       std::uint8_t& seen = state[grid.index(next)];
       if (seen == Grid::unknown && ask_centres) {
         const Point3 centre = grid.centre(next);
-        seen = block_.contains(centre) && is_untouched(centre) ? Grid::held : Grid::empty;
+        const Point3 in_pot = cutting.placement.to_pot(centre);
+        const bool untouched = block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot);
+        seen = untouched ? Grid::held : Grid::empty;
       }
       if (seen != Grid::held) continue;
       seen = Grid::reached;

@@ -1,7 +1,7 @@
 #pragma once
 // Counting: which of the block's points are kept, and which of those stay untouched. Plain numbers in cm, shares of the block.
 
-#include <functional>
+#include <cstdint>
 #include <vector>
 
 #include "gritwright/domain/root_mass_plan.hpp"
@@ -21,6 +21,7 @@ struct Cutting {
 struct PointShares {
   double kept = 0;
   double kept_under_soil = 0;  ///< part of it below the soil surface
+  std::vector<std::uint8_t> of_points;  ///< 1 for every point that is kept
 };
 
 /// Cells of 5 mm in the tree frame, counted from the low corner of the block's box.
@@ -48,9 +49,9 @@ class RootPoints {
   /// Share of the block that is kept in each of `slices` equal slices from the floor to `top_cm`.
   [[nodiscard]] std::vector<double> kept_by_height(const Cutting& cutting, double top_cm, int slices) const;
 
-  /// Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
+  /// `shares` are those of this cutting. Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
   /// of these the face-connected part nearest to `trunk_base`.
-  [[nodiscard]] UntouchedPart untouched(const Cutting& cutting, double working_cm, const std::vector<CombedFace>& combed,
+  [[nodiscard]] UntouchedPart untouched(const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
                                         const Point3& trunk_base) const;
 
   [[nodiscard]] const std::vector<Point3>& points() const { return points_; }

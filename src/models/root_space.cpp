@@ -94,6 +94,13 @@ AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
     before = here;
   }
   core.inset_cm += deepest_inset + widest_step;
+  if (surface_.kind == Outline::Kind::superellipse) {
+    for (const double share : {0.97, 0.93, 0.87, 0.8}) {
+      const double other = std::pow(1 - std::pow(share, surface_.exponent), 1 / surface_.exponent);
+      core.corners.emplace_back(share, other);
+      core.corners.emplace_back(other, share);
+    }
+  }
   // A superellipse of a small exponent holds no ellipse of its own lengths.
   if (surface_.kind == Outline::Kind::superellipse && surface_.exponent < 2) core.half_length_cm = core.half_width_cm = 0;
   return core;
@@ -106,7 +113,10 @@ bool AllowedSpace::in_core(const Point3& p, double more_cm) const {
   if (!(share > 0)) return false;
   const double u = p.x / core_.half_length_cm;
   const double v = p.y / core_.half_width_cm;
-  return u * u + v * v <= share * share;
+  if (u * u + v * v <= share * share) return true;
+  return std::ranges::any_of(core_.corners, [&](const auto& corner) {
+    return std::abs(u) <= share * corner.first && std::abs(v) <= share * corner.second;
+  });
 }
 
 bool AllowedSpace::holds_sideways(const Point3& p, double more_cm) const {

@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 #include <utility>
+#include <vector>
 
 #include "convex_body.hpp"
 #include "gritwright/domain/root_mass_plan.hpp"
@@ -78,6 +79,7 @@ class AllowedSpace {
     double half_width_cm = 0;
     double inset_cm = 0;
     bool square = false;
+    std::vector<std::pair<double, double>> corners;  ///< of rectangles within a soft-cornered outline, as shares of its half lengths
   };
   [[nodiscard]] Core core_of_all_heights() const;
 
