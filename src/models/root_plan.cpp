@@ -96,6 +96,11 @@ class Planner {
     const Placement posed = placement(ground_, pose);
     for (const CutNumbers& cut : climb.at.cuts)
       worked.cuts.push_back({nearest_face(posed, cut.direction), cut.direction, length_cm(cut.depth_cm)});
+    for (const HalfSpace& plane : climb.at.planes) {
+      const HalfSpace in_tree = posed.to_tree(plane);
+      worked.cut_planes.push_back({in_tree.normal.x, in_tree.normal.y, in_tree.normal.z, length_cm(in_tree.offset)});
+    }
+    worked.rise = depth_cm(climb.at.rise_cm);
     return worked;
   }
 

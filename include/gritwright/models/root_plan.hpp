@@ -27,6 +27,14 @@ struct PlannedCut {
 /// What the plan had to do, in the ladder's order.
 enum class Rung { shifted, turned, cut, tipped_less, sunk, raised, shoulder, other_pot, staging };
 
+/// A straight cut in the tree frame: what lies farther than `offset` along the normal is taken off.
+struct CutPlane {
+  double right = 0;  ///< the normal, of length 1
+  double back = 0;
+  double up = 0;
+  Length offset{};
+};
+
 /// A cell of 5 mm of the untouched part in the tree frame, counted from the low corner of the block's box.
 struct UntouchedCell {
   int right = 0;
@@ -57,6 +65,8 @@ struct WorkedPlan {
   std::optional<std::size_t> other_pot_index;
   std::optional<int> rest_after_years;     ///< staging
   std::vector<UntouchedCell> untouched;    ///< for pictures and for the record
+  std::vector<CutPlane> cut_planes;        ///< straight cuts and those that were stopped; the others follow the allowed space
+  Depth rise{};                            ///< of the root mass over the fill line, where there is a shoulder
   std::vector<AreaAtHeight> kept_by_height;  ///< kept root mass in its pot by the middles of equal slices up to the fill line; empty for staging
   Notes cautions;
 };
