@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QHash>
 #include <QImage>
+#include <QSet>
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <algorithm>
@@ -38,10 +39,9 @@ constexpr Look further_looks[] = {{"contrast", Theme::high_contrast, {1280, 800}
                                   {"light_text150", Theme::light, {1280, 800}, 150},
                                   {"dark_text200", Theme::dark, {1280, 800}, 200}};
 
-/// Few colours are enough for flat surfaces and make a third of the file: the 256 most frequent ones stay as they are, the blends of
-/// smoothed edges go to the nearest.
-bool save_small(const QPixmap& picture, const QString& file) {
-  const QImage image = picture.toImage().convertToFormat(QImage::Format_RGB32);
+/// Few colours are enough for flat surfaces and make a third of the file. First the most frequent colour of every shade, so that a
+/// rare one like a fault's stays what it is, then whatever else is frequent; the rest goes to the nearest.
+QList<QRgb> chosen_colours(const QImage& image) {
   QHash<QRgb, int> counts;
   for (int y = 0; y < image.height(); ++y) {
     const auto* line = reinterpret_cast<const QRgb*>(image.constScanLine(y));
@@ -49,9 +49,21 @@ bool save_small(const QPixmap& picture, const QString& file) {
   }
   QList<QRgb> colours = counts.keys();
   std::ranges::sort(colours, [&](QRgb a, QRgb b) { return counts[a] != counts[b] ? counts[a] > counts[b] : a < b; });
-  constexpr int most_colours = 256;
-  colours.resize(std::min(most_colours, static_cast<int>(colours.size())));
-  return image.convertToFormat(QImage::Format_Indexed8, colours, Qt::AvoidDither | Qt::ThresholdDither).save(file, "PNG", 0);
+  constexpr QRgb shade = 0xffe0e0e0;  // three bits of each channel
+  QSet<QRgb> seen;
+  std::ranges::stable_partition(colours, [&](QRgb colour) {
+    const bool first = !seen.contains(colour & shade);
+    seen.insert(colour & shade);
+    return first;
+  });
+  constexpr qsizetype most_colours = 256;
+  colours.resize(std::min(most_colours, colours.size()));
+  return colours;
+}
+
+bool save_small(const QPixmap& picture, const QString& file) {
+  const QImage image = picture.toImage().convertToFormat(QImage::Format_RGB32);
+  return image.convertToFormat(QImage::Format_Indexed8, chosen_colours(image), Qt::AvoidDither | Qt::ThresholdDither).save(file, "PNG", 0);
 }
 
 bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {

@@ -50,7 +50,13 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   open.trigger("action_chart_table");
   each({"action_show_curve", "action_show_lots", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"});
   open.trigger("action_chart_table");
-  each({"action_page_bags", "action_receive_bags", "action_page_trees", "action_page_day", "action_page_log", "action_settings"});
+  each({"action_page_bags", "action_receive_bags"});
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, open.record->workbook().all<Bag>().front().id.text};
+  fraction.from = aperture_mm(2);
+  fraction.dry_mass = mass_g(1200);
+  open.record->add(fraction, QStringLiteral("fraction"));
+  each({"action_page_bags", "action_page_trees", "action_page_day", "action_page_log", "action_settings"});
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }
