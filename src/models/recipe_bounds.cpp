@@ -159,6 +159,7 @@ void BoundTables::describe(std::size_t candidate) {
     grain.classes.push_back(static_cast<std::size_t>(found - class_sizes_.begin()));
     grain.envelope_by_class.push_back(grain.envelope_l * each.share.value());
     grain.volume_by_class.push_back(grain.envelope_by_class.back() / beta);
+    grain.additive_l += grain.volume_by_class.back();
   }
 }
 
@@ -240,8 +241,44 @@ void BoundTables::tabulate_saturation() {
   }
 }
 
+double most_room(double packing, double grain_water, double flooded_fill) {
+  return std::max(flooded_fill * (1 - packing) + packing * grain_water, grain_water);
+}
+
+double AirAndWater::least_cost(double room) const {
+  constexpr double rounding = 1e-8, points_per_share = 100;
+  const double missing = together - room - rounding;
+  return missing > 0 ? weight * points_per_share * missing * points_per_share * missing : 0;
+}
+
+std::vector<AirAndWater> air_and_water(const Ground& ground, Strictness strictness) {
+  struct Most {
+    double least = -infinite;
+    double weight = 0;
+  };
+  std::vector<AirAndWater> pairs;
+  for (std::size_t pot = 0; pot < ground.pots().size(); ++pot) {
+    Most air, water;
+    for (const PlainWish& wish : ground.wishes()) {
+      const bool hard = wish.hard && strictness == Strictness::as_wished;
+      if (wish.place != pot || !std::isfinite(wish.least) || (!hard && wish.weight == 0)) continue;
+      if (wish.kind != PlainWish::Kind::air && wish.kind != PlainWish::Kind::capacity) continue;
+      Most& most = wish.kind == PlainWish::Kind::air ? air : water;
+      if (wish.least > most.least) most = {wish.least, hard ? infinite : wish.weight};
+    }
+    // Shared out so that it costs least, what is missing costs by the harmonic sum of the weights.
+    const double together = air.least + water.least;
+    if (std::isfinite(together)) pairs.push_back({together, 1 / (1 / air.weight + 1 / water.weight)});
+  }
+  return pairs;
+}
+
 SubsetBounds::SubsetBounds(const BoundTables& tables, Strictness strictness)
-    : tables_(tables), ground_(tables.ground()), strictness_(strictness), passing_(ground_.apertures().size()) {
+    : tables_(tables),
+      ground_(tables.ground()),
+      strictness_(strictness),
+      air_and_water_(air_and_water(ground_, strictness)),
+      passing_(ground_.apertures().size()) {
   figures_.passing_percent.resize(ground_.apertures().size());
   std::size_t named = 0;
   for (const PlainWish& wish : ground_.wishes()) named += wish.kind == PlainWish::Kind::share ? 1 : 0;
@@ -475,6 +512,21 @@ double SubsetBounds::specific_volume(std::span<const double> parts, double envel
   for (std::size_t i = 0; i < columns; ++i)
     largest = std::max(largest, sums[i] + coarser[i] * sums[columns + i] + finer[i] * sums[2 * columns + i]);
   return largest;
+}
+
+double SubsetBounds::least_for_want_of_room(std::span<const double> parts) const {
+  if (air_and_water_.empty() || !has_volumes_) return 0;
+  double envelope_l = 0, additive_l = 0, water_l = 0;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
+    envelope_l += parts[j] * grain.envelope_l;
+    additive_l += parts[j] * grain.additive_l;
+    water_l += parts[j] * grain.water_l;
+  }
+  const double room = most_room(envelope_l / additive_l, water_l / envelope_l, ground_.problem().water.flooded_fill);
+  double cost = 0;
+  for (const AirAndWater& pair : air_and_water_) cost += pair.least_cost(room);
+  return cost;
 }
 
 const FigureRanges& SubsetBounds::bound_figures(std::span<const double> parts) {

@@ -25,6 +25,7 @@ class BoundTables {
     double log_size = 0;  ///< envelope litres times the mean ln size in mm
     double log_least = 0;
     double log_greatest = 0;
+    double additive_l = 0;  ///< volume if nothing found place in the voids of others
     double exchange_meq = 0;
     bool exchange_known = false;
     double price = 0;
@@ -90,6 +91,20 @@ enum class Taken { all, some };
 [[nodiscard]] SubsetRating rate_by_extremes(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken,
                                             Strictness strictness);
 
+/// The most that air and capacity together can be, as a share of the volume, in a mix packed at least so densely.
+[[nodiscard]] double most_room(double packing, double grain_water, double flooded_fill);
+
+/// A wish for air and one for water in the same pot, which share the room between and in the grains.
+struct AirAndWater {
+  double together = 0;  ///< the least of both, a share of the volume
+  double weight = 0;    ///< what a missing point of the two costs at least, squared; infinite where both are hard
+
+  /// What both cost at least where they have so much room.
+  [[nodiscard]] double least_cost(double room) const;
+};
+/// The most demanding pair of each pot that has both.
+[[nodiscard]] std::vector<AirAndWater> air_and_water(const Ground& ground, Strictness strictness);
+
 /// Bounds of recipes over one subset of candidates at a time. One for each thread.
 class SubsetBounds {
  public:
@@ -103,6 +118,9 @@ class SubsetBounds {
   void bound_gradings(const PartPatterns& patterns, std::size_t from, std::size_t count);
   [[nodiscard]] double score(std::size_t in_block) const { return scores_[in_block]; }
   [[nodiscard]] std::uint64_t broken(std::size_t in_block) const { return broken_[in_block]; }
+
+  /// What wishes for air and water cost at least for want of room, without working out the packing.
+  [[nodiscard]] double least_for_want_of_room(std::span<const double> parts) const;
 
   /// Ranges of all figures of one recipe of the chosen candidates; valid until the next call.
   const FigureRanges& bound_figures(std::span<const double> parts);
@@ -121,6 +139,7 @@ class SubsetBounds {
   std::size_t count_ = 0;
   bool classes_gathered_ = false;
   bool has_volumes_ = false;
+  std::vector<AirAndWater> air_and_water_;
 
   std::vector<std::array<double, block>> passing_;
   std::array<double, block> scores_{};

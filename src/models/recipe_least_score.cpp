@@ -62,37 +62,19 @@ class GradingCost {
   std::vector<Term> terms_;
 };
 
-/// The largest share of a mix's volume that air and water can fill together, trapped air apart.
-double most_room(const BoundTables& tables) {
+/// What soft wishes for air and for water in the same pot cost where the room of no mix is enough for both.
+double least_for_want_of_room(const BoundTables& tables) {
   double least_packing = 1, most_grain_water = 0;
   for (std::size_t k = 0; k < tables.ground().size(); ++k) {
     const BoundTables::Grain& grain = tables.grain(k);
     if (!grain.has_volumes) continue;
     most_grain_water = std::max(most_grain_water, grain.water_l / grain.envelope_l);
-    for (std::size_t i = 0; i < grain.volume_by_class.size(); ++i)
-      least_packing = std::min(least_packing, grain.envelope_by_class[i] / grain.volume_by_class[i]);
+    least_packing = std::min(least_packing, grain.envelope_l / grain.additive_l);
   }
-  const double flooded_fill = tables.ground().problem().water.flooded_fill;
-  return std::max(flooded_fill * (1 - least_packing) + least_packing * most_grain_water, most_grain_water);
-}
-
-/// What soft wishes for air and for water in the same pot cost where the room is too small for both.
-double least_of_air_and_water(const BoundTables& tables) {
-  const auto& wishes = tables.ground().wishes();
-  double sum = 0;
-  for (std::size_t pot = 0; pot < tables.ground().pots().size(); ++pot) {
-    double least = 0;
-    for (const PlainWish& air : wishes) {
-      if (air.kind != PlainWish::Kind::air || air.place != pot || !counts(air)) continue;
-      for (const PlainWish& water : wishes) {
-        if (water.kind != PlainWish::Kind::capacity || water.place != pot || !counts(water)) continue;
-        const double points = air.points_per_unit * (air.least + water.least - most_room(tables));
-        if (points > 0 && std::isfinite(points)) least = std::max(least, points * points * air.weight * water.weight / (air.weight + water.weight));
-      }
-    }
-    sum += least;
-  }
-  return sum;
+  const double room = most_room(least_packing, most_grain_water, tables.ground().problem().water.flooded_fill);
+  double cost = 0;
+  for (const AirAndWater& pair : air_and_water(tables.ground(), Strictness::as_wished)) cost += pair.least_cost(room);
+  return cost;
 }
 
 }  // namespace
@@ -101,7 +83,7 @@ double least_score(const BoundTables& tables) {
   std::vector<std::uint8_t> everything(tables.ground().size());
   std::iota(everything.begin(), everything.end(), std::uint8_t{0});
   const double by_extremes = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).least_score;
-  return std::max(by_extremes, GradingCost(tables).least() + least_of_air_and_water(tables));
+  return std::max(by_extremes, GradingCost(tables).least() + least_for_want_of_room(tables));
 }
 
 }  // namespace gritwright::recipe_search

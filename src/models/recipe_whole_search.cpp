@@ -158,6 +158,10 @@ class SliceSearch {
       recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
     }
     if (bounds_figures_) {
+      if (beyond(grading_score + bounds_.least_for_want_of_room({parts.data(), recipe_.count}))) {
+        ++result_.excluded;
+        return;
+      }
       const FigureRanges& figures = bounds_.bound_volumes({parts.data(), recipe_.count});
       Rating least = ground_.rate(figures, strictness_, Counted::of_volumes);
       least.score.low += grading_score;
