@@ -95,7 +95,9 @@ int run_desktop(int argc, char** argv) {
   if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots), parser.isSet(looks));
   const Settings settings = read_settings();
   apply_theme(application, settings.theme.value_or(system_theme(QApplication::palette())), settings.text_percent);
-  const auto show_demonstration = [&bench, &application] { return new DemonstrationWindow(bench.catalogue(), &application); };
+  // Owned here and not by the application: windows still open at the end must go while it is whole.
+  QObject demonstrations;
+  const auto show_demonstration = [&bench, &demonstrations] { return new DemonstrationWindow(bench.catalogue(), &demonstrations); };
   if (parser.isSet(demo)) {
     DemonstrationWindow* shown = show_demonstration();
     QObject::connect(&shown->window(), &MainWindow::demonstration_wanted, &application, show_demonstration);
