@@ -71,3 +71,20 @@ TEST_CASE("About narrows the log and lists what is linked", "[log_page]") {
   open.find<QLineEdit>("log_about")->setText(QStringLiteral("nobody"));
   CHECK(table->model()->rowCount() == all);
 }
+
+TEST_CASE("From and to narrow the log to days, and what is no day is told and narrows nothing", "[log_page][refuses]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_log");
+  auto* table = open.find<QTableView>("log_table");
+  const int all = table->model()->rowCount();
+  open.find<QLineEdit>("log_from")->setText(QStringLiteral("2025-10-25"));
+  open.find<QLineEdit>("log_to")->setText(QStringLiteral("2025-10-25"));
+  const int that_day = table->model()->rowCount();
+  CHECK(that_day > 0);
+  CHECK(that_day < all);
+  open.find<QLineEdit>("log_to")->setText(QStringLiteral("2025-10-"));
+  CHECK(table->model()->rowCount() > that_day);
+  open.find<QLineEdit>("log_from")->clear();
+  CHECK(table->model()->rowCount() == all);
+}

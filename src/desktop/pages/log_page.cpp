@@ -1,6 +1,7 @@
 #include "log_page.hpp"
 
 #include <QEvent>
+#include <QDate>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -91,7 +92,7 @@ LogPage::LogPage(RecordBook& book, QWidget* parent)
   writing_fault_ = fault_label(this);
   layout->addWidget(writing_fault_);
   connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
-  connect(about_, &QLineEdit::textChanged, this, &LogPage::narrow);
+  for (QLineEdit* field : {about_, from_, to_}) connect(field, &QLineEdit::textChanged, this, &LogPage::narrow);
   connect(&book_, &RecordBook::changed, this, &LogPage::refresh_links);
   refresh_links();
 }
@@ -125,6 +126,9 @@ QLayout* LogPage::tools() {
   find_ = labelled(layout, this, "log_find", tr("F&ind"), tr("any word of the log"), 2);
   layout->addSpacing(12);
   about_ = labelled(layout, this, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
+  layout->addSpacing(12);
+  from_ = labelled(layout, this, "log_from", tr("From"), tr("day, like 2026-03-14"), 0);
+  to_ = labelled(layout, this, "log_to", tr("to"), tr("day, like 2026-04-30"), 0);
   return layout;
 }
 
@@ -186,8 +190,19 @@ void LogPage::narrow() {
   const QString id = about_->text().trimmed();
   ListFilter filter;
   filter.about = id.isEmpty() ? std::nullopt : record_called(id);
-  const bool unknown = !id.isEmpty() && !filter.about;
-  show_fault(about_fault_, unknown ? tr("There is nothing called %1; the whole log is shown.").arg(id) : QString());
+  QStringList faults;
+  if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1; the whole log is shown.").arg(id);
+  // While a day is being typed it does not narrow anything yet.
+  const auto day_of = [&](const QLineEdit& field) -> std::optional<std::string> {
+    const QString text = field.text().trimmed();
+    if (text.isEmpty()) return std::nullopt;
+    if (QDate::fromString(text, Qt::ISODate).isValid()) return text.toStdString();
+    faults << tr("%1 is no day like 2026-03-14.").arg(text);
+    return std::nullopt;
+  };
+  filter.from_day = day_of(*from_);
+  filter.to_day = day_of(*to_);
+  show_fault(about_fault_, faults.join(u' '));
   list_->set_filter(filter);
   refresh_links();
 }

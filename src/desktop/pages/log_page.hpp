@@ -46,6 +46,8 @@ class LogPage : public QWidget {
   QTableView* table_ = nullptr;
   QLineEdit* find_ = nullptr;
   QLineEdit* about_ = nullptr;
+  QLineEdit* from_ = nullptr;
+  QLineEdit* to_ = nullptr;
   QLabel* about_fault_ = nullptr;
   QLineEdit* day_ = nullptr;
   QLineEdit* text_ = nullptr;
