@@ -77,10 +77,12 @@ std::string mix_text(const NewMix& filling, const RootMassPlan& plan, const Work
   return text + text_table({"measure out for plan A", "loose"}, rows);
 }
 
-/// Cuts that permission or space do not allow are no plan at all; what the group alone does not bear is staged.
+/// Cuts that permission or space do not allow, or that would take most of the root mass, are no plan at all; what the group alone
+/// does not bear is staged.
 bool impossible(const WorkedPlan& worked) {
   return std::ranges::any_of(worked.cautions, [](const Note& note) {
-    return note.code == "root-plan.still-too-large" || note.code == "root-plan.corner-forbidden";
+    return note.code == "root-plan.still-too-large" || note.code == "root-plan.corner-forbidden" ||
+           note.code == "root-plan.larger-than-any-plan";
   });
 }
 

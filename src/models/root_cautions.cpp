@@ -7,8 +7,6 @@ namespace gritwright {
 
 namespace {
 
-constexpr double never_advised_removed = 0.70;
-
 void warn(Notes& notes, const char* code, Facts facts = {}, std::string where = {}) {
   notes.push_back({code, Level::warning, std::move(where), std::move(facts)});
 }

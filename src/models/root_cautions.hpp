@@ -5,6 +5,9 @@
 
 namespace gritwright {
 
+/// More than this share is never advised, in one go or in stages.
+inline constexpr double never_advised_removed = 0.70;
+
 /// What a grower should think of before this plan; nothing is forbidden by it. Codes root-plan.*.
 [[nodiscard]] Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const AllowedSpace& space, const PlanGround& ground);
 

@@ -189,6 +189,13 @@ class Planner {
     return worked;
   }
 
+  /// Stages spread a loss over years; they don't make a root mass fit that would lose most of itself.
+  [[nodiscard]] Notes never_by_stages(const Climb& climb) const {
+    const double in_all = 1 - ground_.coarse.shares(cutting(ground_, space_, climb.at)).kept;
+    if (in_all <= never_advised_removed) return {};
+    return {{"root-plan.larger-than-any-plan", Level::warning, "", {{"percent", in_all * 100}}}};
+  }
+
   [[nodiscard]] Notes why_not(const Climb& climb) const {
     Notes notes;
     for (const Direction direction : directions) {
@@ -199,6 +206,7 @@ class Planner {
     if (climb.shoulder_too_steep) notes.push_back({"root-plan.shoulder-too-steep", Level::note, "", {}});
     if (climb.at.corners_forbidden) notes.push_back({"root-plan.corner-forbidden", Level::warning, "", {}});
     if (climb.limits_broken) notes.push_back({"root-plan.more-than-group-bears", Level::warning, "", {}});
+    if (climb.limits_broken) append(notes, never_by_stages(climb));
     return notes;
   }
 

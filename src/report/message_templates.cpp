@@ -239,6 +239,7 @@ constexpr std::array templates{
     Template{"root-plan.face-unknown", GRITWRIGHT_TEXT("what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible")},
     Template{"root-plan.imported-leave", GRITWRIGHT_TEXT("imported: leave it until it grows strongly, then go by its own group")},
     Template{"root-plan.interval-range", GRITWRIGHT_TEXT("{years} years can't be; expected 1 to 100")},
+    Template{"root-plan.larger-than-any-plan", GRITWRIGHT_TEXT("to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot")},
     Template{"root-plan.length-negative", GRITWRIGHT_TEXT("the length is {length_cm} cm; it can't be negative")},
     Template{"root-plan.length-not-positive", GRITWRIGHT_TEXT("the length is {length_cm} cm; it must be above 0")},
     Template{"root-plan.more-than-group-bears", GRITWRIGHT_TEXT("it would fit, but more would come off, or less stay untouched, than the group bears")},

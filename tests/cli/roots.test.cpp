@@ -68,6 +68,16 @@ TEST_CASE("roots exits with 5 where permissions leave no plan, and names the pot
   CHECK_THAT(json["smallest_growth"]["length_cm"].get<double>(), WithinAbs(3, 0.1));
 }
 
+TEST_CASE("roots exits with 5 where a root mass is larger than any plan can fit, and stages what the group alone does not bear", "[cli][roots]") {
+  const Answer hopeless = run({"roots", "-", "--json"}, plan_of(R"("length_cm":100,"width_cm":80,"height_cm":40)"));
+  CHECK(hopeless.exit == Exit::no_solution);
+  CHECK(hopeless.out.find("root-plan.larger-than-any-plan") != std::string::npos);
+  const Answer staged = run({"roots", "-", "--json"}, plan_of(R"("length_cm":20,"width_cm":14,"height_cm":15)"));
+  CHECK(staged.exit == Exit::done);
+  CHECK(staged.json()["plans"][0]["rungs"].back() == "staging");
+  CHECK(run({"roots", "-", "--strict"}, plan_of(R"("length_cm":20,"width_cm":14,"height_cm":15)")).exit == Exit::strict_warnings);
+}
+
 TEST_CASE("roots tells what the new mix alone holds, with its share of the pot", "[cli][roots]") {
   const std::string mix = std::string(GRITWRIGHT_SOURCE_DIR) + "/demo-data/mixes/junipers.json";
   const auto json = run({"roots", "-", "--json", "--mix", mix}, plan_of(fitting)).json();
