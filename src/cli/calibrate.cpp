@@ -4,6 +4,7 @@
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/prediction_score.hpp"
 #include "gritwright/report/calibration_report.hpp"
+#include "gritwright/report/text_table.hpp"
 #include "arguments.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
@@ -14,20 +15,15 @@ namespace gritwright::cli {
 
 namespace {
 
-template <class Value, class Number>
-std::optional<double> number(const std::optional<Value>& value, Number convert) {
-  return value ? std::optional<double>(convert(*value)) : std::nullopt;
-}
-
-std::optional<double> number(const std::optional<Porosity>& value) {
+std::optional<double> share(const std::optional<Porosity>& value) {
   return number(value, [](Porosity p) { return p.value(); });
 }
 
 Json measured_json(const MeasuredPorosities& measured) {
   return {{"bulk_density_g_l", to_json(number(measured.bulk_density, [](BulkDensity d) { return in_g_l(d); }))},
-          {"theta_0", to_json(number(measured.theta_0))},
-          {"air_filled_porosity", to_json(number(measured.air_filled_porosity))},
-          {"container_capacity", to_json(number(measured.container_capacity))}};
+          {"theta_0", to_json(share(measured.theta_0))},
+          {"air_filled_porosity", to_json(share(measured.air_filled_porosity))},
+          {"container_capacity", to_json(share(measured.container_capacity))}};
 }
 
 Json predicted_json(const std::optional<PredictedTest>& predicted) {
@@ -80,8 +76,8 @@ class CalibrateVerb final : public Verb {
   std::string summary() const override { return "What a saturate-and-drain test says, and what the water model learns from it"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A pot test (.json), one or more tests of one mix; - reads standard input");
-    argument(app, "--mix", mix_file_, "The mix (.json), where the test does not hold it");
-    argument(app, "--pot", pot_file_, "The container (.json) of the tests that name none");
+    argument(app, "--mix", mix_file_, "The mix (.json), where the test does not hold it", is_file_name);
+    argument(app, "--pot", pot_file_, "The container (.json) of the tests that name none", is_file_name);
   }
 
   Exit run(const CommonOptions& options, Streams streams) override {
@@ -94,6 +90,7 @@ class CalibrateVerb final : public Verb {
     std::optional<Result<ContainerFile>> pot_file;
     if (!pot_file_.empty()) pot_file.emplace(container_from(pot_file_, streams.in));
     if (pot_file) append(problems, pot_file->problems());
+    if (file) append(problems, in_file(without_volume(file->readings, pot_file.has_value()), file_));
     if (!problems.empty()) return refuse(problems, streams.err);
 
     Notes notes = file->notes;

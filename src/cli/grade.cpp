@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 #include <nlohmann/json.hpp>
 
 #include "gritwright/models/bag_verdict.hpp"
@@ -71,6 +72,7 @@ std::string verdict_text(const Estimate<BagVerdict>& judged, UnitSystem units) {
     case Verdict::take_after_screening: text += "take after screening at " + openings; break;
     case Verdict::other_use_or_complain: text += "other use or complain"; break;
   }
+  text += " for " + size_text(verdict.band.from, units) + " to " + size_text(verdict.band.to, units);
   return text + "; usable " + volume_text(verdict.usable.value(), units) + " of each litre of the bag; " +
          percent_text(verdict.finer.value()) + " finer, " + percent_text(verdict.coarser.value()) + " coarser than the band\n";
 }
@@ -126,7 +128,9 @@ std::string grade_text(const SieveAnalysis& analysis, const std::vector<Band>& b
     rows.push_back({size_text(sieve.aperture, units), percent_text(sieve.retained.value()),
                     percent_text(sieve.cumulative_retained.value()), percent_text(sieve.passing.value())});
   }
-  rows.push_back({"pan", percent_text(analysis.pan.value()), percent_text(1), percent_text(0)});
+  const double lost = lost_share(analysis).value();
+  rows.push_back({"pan", percent_text(analysis.pan.value()), percent_text(1 - lost), percent_text(lost)});
+  if (lost >= 0.0005) rows.push_back({"lost", percent_text(lost), percent_text(1), percent_text(0)});
   std::string text = text_table({"sieve", "retained", "cumulative", "passing"}, rows);
   text += "\nbase " + mass_text(analysis.base, units) + ", recovered " + mass_text(analysis.total, units) + ", lost " +
           percent_text(analysis.loss ? std::optional(analysis.loss->value()) : std::nullopt, 2) + "\n";
@@ -159,7 +163,11 @@ class Grade final : public Verb {
     for (const std::string& text : band_texts_) bands.push_back(band_from(text));
     std::vector<Estimate<BagVerdict>> verdicts;
     const FractionPacking packing = fraction_packing(analysis->grading, test->bulk_density, test->particle_density);
-    for (const Band& band : bands) verdicts.push_back(judge(analysis->grading, band, {}, {}, packing.of));
+    std::vector<Aperture> sieves;
+    for (const SieveShare& sieve : analysis->sieves) sieves.push_back(sieve.aperture);
+    // A bag is screened on sieves there are: a wish for 6 mm means the 6.3 mm sieve of the stack.
+    for (const Band& band : bands)
+      verdicts.push_back(judge(analysis->grading, snapped(band, sieves), {}, {}, packing.of, lost_share(*analysis)));
     const bool litres_told = std::ranges::any_of(verdicts, [](const auto& verdict) { return verdict.value && verdict.value->kept; });
     std::optional<LaboratoryFigures> laboratory;
     if (options.laboratory) laboratory = laboratory_figures(analysis->grading);
@@ -172,9 +180,17 @@ class Grade final : public Verb {
     if (range_.wanted()) {
       ranges = grading_ranges(*test, *analysis, bands, range_.size(), all_cores());
       for (const Band& band : bands)
-        verdict_range.push_back(verdict_ranges(*test, *analysis, band, packing.of, {}, {512, range_.size().seed}, all_cores()));
+        verdict_range.push_back(verdict_ranges(*test, *analysis, snapped(band, sieves), packing.of, {}, {512, range_.size().seed}, all_cores()));
     }
-    const auto explanations = options.explain ? explain(*analysis) : std::vector<Explanation>{};
+    std::vector<Explanation> explanations;
+    if (options.explain) {
+      explanations = explain(*analysis);
+      const auto add = [&](std::vector<Explanation> more) { std::ranges::move(more, std::back_inserter(explanations)); };
+      for (const Band& band : bands) add(explain_band(analysis->grading, band));
+      for (const auto& verdict : verdicts)
+        if (verdict.value) add(explain(*verdict.value));
+      if (laboratory) add(explain(*laboratory));
+    }
     if (options.json) {
       Json answer = grade_json(*analysis, bands);
       answer["verdict"] = verdicts.empty() ? Json(nullptr) : verdict_json(verdicts);

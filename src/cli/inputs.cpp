@@ -7,22 +7,21 @@
 #include "gritwright/formats/data_folder.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
+#include "gritwright/formats/text_size.hpp"
 #include "gritwright/report/messages.hpp"
 
 namespace gritwright::cli {
 
 namespace {
 
-constexpr std::size_t limit_mb = 64;
-
 Result<std::string> read_up_to_limit(std::istream& stream, const std::string& name) {
-  constexpr std::size_t limit = limit_mb << 20U;
+  constexpr std::size_t limit = largest_text_mb << 20U;
   std::string text;
   std::string chunk(1 << 16, '\0');
   while (stream.read(chunk.data(), static_cast<std::streamsize>(chunk.size())) || stream.gcount() > 0) {
     text.append(chunk, 0, static_cast<std::size_t>(stream.gcount()));
     if (text.size() > limit) {
-      return Problem{"file.too-large", {name, {}, {}, ""}, {{"limit_mb", static_cast<double>(limit_mb)}}};
+      return Problem{"file.too-large", {name, {}, {}, ""}, {{"limit_mb", static_cast<double>(largest_text_mb)}}};
     }
   }
   if (stream.bad()) return Problem{"file.unreadable", {name, {}, {}, ""}, {}};
@@ -38,7 +37,7 @@ std::optional<Band> parse_band(const std::string& text) {
   return Band{aperture_mm(*from), aperture_mm(*to)};
 }
 
-/// A sieve test named inside another file lies beside that file.
+/// A sieve test named inside another file lies beside that file; "-" is a name like any other there.
 Result<SieveTestGrading> graded(const std::filesystem::path& file) {
   std::ifstream unused;
   const auto test = sieve_test_from(file.string(), unused);
@@ -63,7 +62,9 @@ auto with_sources(const std::string& path, std::istream& standard_input, Read re
     catalogue = std::move(content).value();
   }
   const std::filesystem::path beside = path == "-" ? std::filesystem::path() : std::filesystem::path(path).parent_path();
-  const ComponentSources sources{&catalogue.catalogue, [beside](const std::string& file) { return graded(beside / file); }};
+  const ComponentSources sources{&catalogue.catalogue, [beside](const std::string& file) {
+                                   return file.empty() ? Problem{"file.no-name", {}, {}} : graded(beside / (file == "-" ? "./-" : file));
+                                 }};
   return read(*text, sources);
 }
 
@@ -107,6 +108,7 @@ Result<RootMassPlanFile> root_mass_plan_from(const std::string& path, std::istre
 std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
 
 Result<std::string> read_input(const std::string& path, std::istream& standard_input) {
+  if (path.empty()) return Problem{"file.no-name", {}, {}};
   if (path == "-") return read_up_to_limit(standard_input, shown_name(path));
   std::error_code trouble;
   if (std::filesystem::is_directory(path, trouble)) return Problem{"file.is-folder", {path, {}, {}, ""}, {}};
@@ -134,9 +136,19 @@ std::string is_band(const std::string& text) {
 
 Band band_from(const std::string& text) { return parse_band(text).value(); }
 
+std::string is_file_name(const std::string& text) { return text.empty() ? "expected the name of a file" : ""; }
+
 std::string is_plain_number(const std::string& text) {
   const auto number = parse_number(text);
-  return number ? "" : sentence(number.problems().front());
+  if (number) return "";
+  // Columns are no matter of an option.
+  if (number.problems().front().code == "number.decimal-comma") return text + " has a decimal comma; write a point";
+  return sentence(number.problems().front());
+}
+
+std::string is_positive_number(const std::string& text) {
+  if (std::string wrong = is_plain_number(text); !wrong.empty()) return wrong;
+  return plain_number(text) > 0 ? "" : text + " can't be; expected a number above 0";
 }
 
 double plain_number(const std::string& text) { return parse_number(text).value(); }

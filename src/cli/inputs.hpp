@@ -16,8 +16,8 @@
 
 namespace gritwright::cli {
 
-/// The whole of `path`, or of `standard_input` for "-". Refuses what is missing, unreadable, a folder, or above 64 MB
-/// (read no further than that).
+/// The whole of `path`, or of `standard_input` for "-". Refuses what is missing, unreadable, a folder, or larger than any text the
+/// readers take (read no further than that).
 [[nodiscard]] Result<std::string> read_input(const std::string& path, std::istream& standard_input);
 
 /// The name that messages give to `path`.
@@ -28,7 +28,7 @@ namespace gritwright::cli {
 
 [[nodiscard]] Result<SieveTest> sieve_test_from(const std::string& path, std::istream& standard_input);
 
-/// Where the shipped materials lie. Error: catalogue.no-folder.
+/// Where the shipped materials lie. Error: file.no-catalogue.
 [[nodiscard]] Result<std::filesystem::path> catalogue_folder();
 
 [[nodiscard]] Result<MixFile> mix_from(const std::string& path, std::istream& standard_input);
@@ -44,10 +44,16 @@ namespace gritwright::cli {
 /// Precondition: is_band(text) is empty.
 [[nodiscard]] Band band_from(const std::string& text);
 
+/// Empty if `text` is not, else what was expected: an option that names a file is left out rather than given without a name.
+[[nodiscard]] std::string is_file_name(const std::string& text);
+
 /// Empty if `text` is a plain number, else what was expected; then `plain_number` gives it. For the option parser, which would
 /// read numbers by the locale.
 [[nodiscard]] std::string is_plain_number(const std::string& text);
 [[nodiscard]] double plain_number(const std::string& text);
+
+/// The same for a number above 0.
+[[nodiscard]] std::string is_positive_number(const std::string& text);
 
 /// Notes as lines for people; empty without notes.
 [[nodiscard]] std::string notes_text(const Notes& notes, UnitSystem units);

@@ -34,10 +34,11 @@ class MixVerb final : public Verb {
   std::string summary() const override { return "What a mix is, and what it does in a pot"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A mix (.json); - reads standard input");
-    argument(app, "--pot", pot_file_, "A container (.json)");
-    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_plain_number);
+    argument(app, "--pot", pot_file_, "A container (.json)", is_file_name);
+    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_positive_number);
     either_or(app, "--depth-cm", "--pot");
-    argument(app, "--pot-test", pot_test_file_, "Pot tests (.json) of this mix, to learn its water constants from");
+    argument(app, "--pot-test", pot_test_file_, "Pot tests (.json) of this mix, to learn its water constants from",
+             is_file_name);
     range_.declare(app);
     counted(app, "--seasons", seasons_, "The air in the pot after 1 to this many years, at most 30", 1, 30);
   }
@@ -56,6 +57,7 @@ class MixVerb final : public Verb {
     std::optional<Result<PotTestFile>> tests;
     if (!pot_test_file_.empty()) tests.emplace(pot_test_from(pot_test_file_, streams.in));
     if (tests) append(problems, tests->problems());
+    if (tests && *tests) append(problems, in_file(without_volume((*tests)->readings, false), pot_test_file_));
     std::optional<Result<ContainerFile>> container;
     if (!pot_file_.empty()) container.emplace(container_from(pot_file_, streams.in));
     if (container) append(problems, container->problems());
@@ -79,13 +81,12 @@ class MixVerb final : public Verb {
     }
 
     std::optional<PotWater> water;
-    std::optional<PotVolume> volume;
+    std::optional<PotGeometry> geometry;
     UncertainMix::Pot pot;
     if (container) {
-      const PotGeometry geometry((*container)->container);
-      volume = geometry.volume();
-      pot = geometry;
-      water = mix_in_pot(*state, mix.water, geometry);
+      geometry.emplace((*container)->container);
+      pot = *geometry;
+      water = mix_in_pot(*state, mix.water, *geometry);
     } else if (!depth_text_.empty()) {
       water = mix_in_column(*state, mix.water, depth_cm(plain_number(depth_text_)));
       pot = depth_cm(plain_number(depth_text_));
@@ -103,11 +104,15 @@ class MixVerb final : public Verb {
       years = air_over_years(mix, background->spread, pot, background->breakdowns, static_cast<int>(seasons_), least_air_of_old_mix, range_.size(), all_cores());
       if (years) append(notes, years->notes);
     }
-    answer(options, streams, mix, *state, water, volume, ranges, years, notes);
+    answer(options, streams, mix, *state, water, geometry, ranges, years, notes);
     return exit_for(notes, options);
   }
 
  private:
+  static std::optional<PotVolume> fill_volume(const std::optional<PotGeometry>& pot) {
+    if (!pot) return std::nullopt;
+    return pot->volume();
+  }
   [[nodiscard]] bool has_pot() const { return !pot_file_.empty() || !depth_text_.empty(); }
 
   struct Ranges {
@@ -124,13 +129,17 @@ class MixVerb final : public Verb {
   }
 
   void answer(const CommonOptions& options, Streams streams, const Mix& mix, const MixState& state,
-              const std::optional<PotWater>& water, std::optional<PotVolume> volume, const std::optional<Ranges>& ranges,
+              const std::optional<PotWater>& water, const std::optional<PotGeometry>& geometry, const std::optional<Ranges>& ranges,
               const std::optional<AirOverYears>& years, const Notes& notes) const {
     std::vector<Explanation> explanations;
     if (options.explain) explanations = water ? explain(mix, state, *water) : explain(mix, state);
+    if (options.explain && geometry) {
+      for (Explanation& more : explain(*geometry))
+        if (more.figure == "volume_ml") explanations.push_back(std::move(more));
+    }
     if (options.json) {
       Json json = mix_json(state);
-      if (has_pot()) json["pot"] = water ? pot_water_json(*water, volume, state.settled->bulk_density) : Json(nullptr);
+      if (has_pot()) json["pot"] = water ? pot_water_json(*water, fill_volume(geometry), state.settled->bulk_density) : Json(nullptr);
       if (ranges) add_ranges(json, ranges->figures);
       if (ranges && water) {
         add_pot_ranges(json["pot"], ranges->figures);
@@ -146,6 +155,10 @@ class MixVerb final : public Verb {
     }
     streams.out << mix_text(mix, state, options.units);
     if (water) streams.out << pot_water_text(*water, options.units);
+    if (geometry && water && water->mix_volume) {
+      const Mass wet = wet_mass(*water->mix_volume, state.settled->bulk_density, water->container_capacity);
+      streams.out << pot_mass_text(geometry->volume(), wet, options.units);
+    }
     if (ranges)
       streams.out << ranges_text(ranges->figures, range_.heading(), options.units) << narrowing_text(ranges->air, ranges->water, mix);
     if (years) streams.out << years_text(*years);

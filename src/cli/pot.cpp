@@ -114,7 +114,7 @@ class Pot final : public Verb {
   std::string summary() const override { return "Volume and area of a container, and with a mix the water in it"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A container (.json); - reads standard input");
-    argument(app, "--mix", mix_file_, "A mix (.json) to fill it with");
+    argument(app, "--mix", mix_file_, "A mix (.json) to fill it with", is_file_name);
     range_.declare(app);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
@@ -149,6 +149,10 @@ class Pot final : public Verb {
     std::vector<Explanation> explanations;
     if (options.explain) explanations = explain(geometry);
     if (options.explain && filling && filling->water) {
+      explanations.push_back({"water", "theta at each height z: the suction there is the height over free water; see container_capacity",
+                              {{"theta at the floor", percent_text(filling->water->water_by_height.front().water.value())},
+                               {"at the fill line", percent_text(filling->water->water_by_height.back().water.value())}},
+                              "docs/science/water.md"});
       for (Explanation& more : explain(filling->mix, filling->state, *filling->water)) explanations.push_back(std::move(more));
     }
     if (options.json) {

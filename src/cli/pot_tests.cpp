@@ -18,6 +18,15 @@ PotVolume volume_of(const WrittenPotReading& reading, const std::optional<Tested
   return std::get<PotGeometry>(pot.value()).volume();
 }
 
+Problems without_volume(const std::vector<WrittenPotReading>& readings, bool fallback) {
+  Problems problems;
+  for (const WrittenPotReading& reading : readings) {
+    const bool shaped = reading.pot ? std::holds_alternative<Container>(*reading.pot) : fallback;
+    if (!reading.volume && !shaped) problems.push_back({"pot-test.no-volume", Place{{}, {}, {}, reading.pointer}, {}});
+  }
+  return problems;
+}
+
 SaturationKernel kernel_of(const TestedPot& pot, double n) {
   if (const auto* geometry = std::get_if<PotGeometry>(&pot)) return SaturationKernel::for_pot(*geometry, n);
   return SaturationKernel::for_column(std::get<Depth>(pot), n);

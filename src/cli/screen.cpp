@@ -55,9 +55,9 @@ class Screen final : public Verb {
   std::string summary() const override { return "Fractions that screening a bag at chosen openings gives"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A sieve test (.csv or .json); - reads standard input");
-    required_repeatable(app, "--at", openings_mm_, "An opening in mm (repeatable)", is_plain_number);
+    required_repeatable(app, "--at", openings_mm_, "An opening in mm (repeatable)", is_positive_number);
     argument(app, "--sharpness", sharpness_, "How cleanly it separates: 20 for a thorough shake, 10 for a quick one",
-             is_plain_number);
+             is_positive_number);
   }
   Exit run(const CommonOptions& options, Streams streams) override {
     const auto test = sieve_test_from(file_, streams.in);

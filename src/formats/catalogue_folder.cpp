@@ -117,6 +117,7 @@ Problems check_catalogue(const fs::path& folder) {
   if (!references) return references.problems();
 
   std::set<std::string> listed, used, names;
+  std::vector<Material> seen;  // names are compared as the catalogue finds them
   for (const Reference& reference : *references)
     if (!listed.insert(reference.key).second)
       problems.push_back(about("catalogue.name-twice", folder / references_file, "/references", {{"name", reference.key}}));
@@ -139,7 +140,8 @@ Problems check_catalogue(const fs::path& folder) {
     std::vector<std::string> called = material->aliases;
     called.push_back(material->name);
     for (const std::string& name : called)
-      if (!names.insert(name).second) problems.push_back(about("catalogue.name-twice", path, "/name", {{"name", name}}));
+      if (!names.insert(name).second || Catalogue(seen).find(name) != nullptr) problems.push_back(about("catalogue.name-twice", path, "/name", {{"name", name}}));
+    seen.push_back(*material);
   }
   for (const std::string& key : listed)
     if (!used.contains(key)) problems.push_back(about("catalogue.unused-source", folder / references_file, "/references", {{"source", key}}));

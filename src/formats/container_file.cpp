@@ -1,29 +1,18 @@
 #include "gritwright/formats/container_file.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <utility>
 
 #include "component_json.hpp"
 #include "container_members.hpp"
+#include "container_words.hpp"
 #include "json_document.hpp"
 #include "text_door.hpp"
 
 namespace gritwright {
 
 namespace {
-
-struct ShapeName {
-  std::string_view name;
-  Shape shape;
-};
-constexpr std::array shape_names{
-    ShapeName{"rectangular", Shape::rectangular}, ShapeName{"oval", Shape::oval},
-    ShapeName{"round", Shape::round},             ShapeName{"hexagonal", Shape::hexagonal},
-    ShapeName{"octagonal", Shape::octagonal},     ShapeName{"drum", Shape::drum},
-    ShapeName{"superellipse", Shape::superellipse}, ShapeName{"bowl", Shape::bowl},
-    ShapeName{"profile", Shape::profile}};
 
 /// Reads the sections and lengths of one container object.
 class Reader {
@@ -56,12 +45,12 @@ class Reader {
   bool read_shape() {
     const auto text = object_.required_text("shape");
     if (!text) return false;
-    const auto* found = std::ranges::find(shape_names, *text, &ShapeName::name);
-    if (found == shape_names.end())
+    const auto* found = std::ranges::find(fields::shape_words, *text, &Word<Shape>::text);
+    if (found == fields::shape_words.end())
       object_.report("container.unknown-shape", object_.at("shape"), {{"shape", *text}});
     else
-      container_.shape = found->shape;
-    return found != shape_names.end();
+      container_.shape = found->value;
+    return found != fields::shape_words.end();
   }
 
   /// Which keys a section has hangs on the shape; without it nothing there can be called wrong.

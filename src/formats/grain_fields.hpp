@@ -124,12 +124,6 @@ struct MixFields {
   }
 };
 
-inline constexpr std::array shape_words{
-    Word<Shape>{Shape::rectangular, "rectangular"}, Word<Shape>{Shape::oval, "oval"},
-    Word<Shape>{Shape::round, "round"},             Word<Shape>{Shape::hexagonal, "hexagonal"},
-    Word<Shape>{Shape::octagonal, "octagonal"},     Word<Shape>{Shape::drum, "drum"},
-    Word<Shape>{Shape::superellipse, "superellipse"}, Word<Shape>{Shape::bowl, "bowl"},
-    Word<Shape>{Shape::profile, "profile"}};
 inline constexpr std::array mound_words{Word<MoundForm>{MoundForm::paraboloid, "paraboloid"},
                                         Word<MoundForm>{MoundForm::cone, "cone"},
                                         Word<MoundForm>{MoundForm::ellipsoid, "ellipsoid"}};

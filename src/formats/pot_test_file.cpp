@@ -58,14 +58,11 @@ class Reader {
       reading.pot = depth_cm(*depth);
     }
     if (const auto volume = object.number("volume_ml")) reading.volume = pot_ml(*volume);
-    const bool has_container = reading.pot && std::holds_alternative<Container>(*reading.pot);
-    if (!reading.volume && !has_container && !object.has("volume_ml"))
-      object.report("key.missing", object.pointer(), {{"key", std::string("volume_ml")}});
+    reading.pointer = object.pointer();
     reading.water = read_water(object);
-    if (problems_.size() == problems_before) {
-      // A container's volume is above 0 where the container is sound; 1 mL stands in for it.
-      append(problems_, under(check(PotReading{reading.volume.value_or(pot_ml(1)), reading.water}), object.pointer()));
-    }
+    // A container's volume is above 0 where the container is sound; 1 mL stands in for it.
+    append(problems_, beyond_told(under(check(PotReading{reading.volume.value_or(pot_ml(1)), reading.water}), object.pointer()), problems_,
+                                  problems_before));
     file_.readings.push_back(std::move(reading));
   }
 

@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "gritwright/domain/record_ref.hpp"
+#include "container_words.hpp"
 #include "json_document.hpp"
 #include "text_door.hpp"
 
@@ -25,13 +26,6 @@ template <class T>
 struct Door {
   T (*in)(double);
   double (*out)(T);
-};
-
-/// One word of a file for one value of an enumeration.
-template <class E>
-struct Word {
-  E value;
-  const char* text;
 };
 
 /// Fourteen digits: more than any balance, and few enough that converting a typed number to SI and back returns it.

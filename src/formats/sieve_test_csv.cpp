@@ -58,12 +58,6 @@ std::vector<Cell> cells_of(std::string_view line, char separator) {
   return cells;
 }
 
-std::string lower(std::string text) {
-  for (char& sign : text)
-    if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
-  return text;
-}
-
 constexpr const char* pan_prefix = "/pan_";
 constexpr std::array columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
 
@@ -133,7 +127,7 @@ class Reader {
     const std::vector<Cell> cells = cells_of(line.text, separator_);
     width_ = cells.size();
     for (std::size_t i = 0; i < cells.size(); ++i) {
-      const std::string name = lower(cells[i].text);
+      const std::string name = in_small_letters(cells[i].text);
       if (std::ranges::find(columns, name) == columns.end())
         report("csv.unknown-column", line.number, cells[i].column, {{"column", cells[i].text}});
       else if (!column_.emplace(name, i).second)
@@ -258,7 +252,7 @@ class Reader {
     const std::vector<Cell> cells = cells_of(line.text, separator_);
     if (cells.empty()) return;
     const std::size_t aperture_column = column_.at("aperture_mm");
-    const bool is_pan = aperture_column < cells.size() && lower(cells[aperture_column].text) == "pan";
+    const bool is_pan = aperture_column < cells.size() && in_small_letters(cells[aperture_column].text) == "pan";
     if (cells.size() > width_) {
       report("csv.too-many-cells", line.number, cells[width_].column,
              {{"found", static_cast<double>(cells.size())}, {"expected", static_cast<double>(width_)}});

@@ -52,10 +52,17 @@ std::string_view without_byte_order_mark(std::string_view text) {
 }
 
 std::string_view trimmed(std::string_view text) {
-  constexpr std::string_view blanks = " \t\r\n";
+  constexpr std::string_view blanks = " \t\r\n\v\f";
   const auto first = text.find_first_not_of(blanks);
   if (first == std::string_view::npos) return {};
   return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::string in_small_letters(std::string_view text) {
+  std::string small(text);
+  for (char& sign : small)
+    if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
+  return small;
 }
 
 Place place_at(std::string_view text, std::size_t offset) {

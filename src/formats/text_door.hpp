@@ -3,12 +3,10 @@
 #include <string>
 #include <string_view>
 
+#include "gritwright/formats/text_size.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright {
-
-/// No file of a grower comes near this; a larger text is refused before it is looked at.
-inline constexpr std::size_t largest_text_mb = 16;
 
 /// What every text must be before it is read: not empty, not huge, UTF-8 without NUL. Errors: file.empty, file.too-large,
 /// text.nul, text.not-utf8 (with line and column).
@@ -19,6 +17,9 @@ inline constexpr std::size_t largest_text_mb = 16;
 
 /// `text` without blanks at both ends.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// `text` with ASCII capitals as small letters, whatever the locale.
+[[nodiscard]] std::string in_small_letters(std::string_view text);
 
 /// Line and column (1-based, in bytes) of the byte at `offset`.
 [[nodiscard]] Place place_at(std::string_view text, std::size_t offset);

@@ -9,6 +9,7 @@
 
 #include "gritwright/domain/sieve_series.hpp"
 #include "gritwright/formats/number.hpp"
+#include "text_door.hpp"
 
 namespace gritwright {
 
@@ -39,19 +40,6 @@ constexpr std::array volumes{Unit{"ml", 1, 1e6},          Unit{"cm3", 1, 1e6},  
                              Unit{"l", 1, 1000},           Unit{"litre", 1, 1000},     Unit{"litres", 1, 1000},    Unit{"liter", 1, 1000},
                              Unit{"liters", 1, 1000},      Unit{"qt", quart_m3},    Unit{"quart", quart_m3}, Unit{"quarts", quart_m3},
                              Unit{"gal", gallon_m3},    Unit{"gallon", gallon_m3}, Unit{"gallons", gallon_m3}};
-
-std::string_view trimmed(std::string_view text) {
-  const auto is_space = [](char sign) { return std::isspace(static_cast<unsigned char>(sign)) != 0; };
-  while (!text.empty() && is_space(text.front())) text.remove_prefix(1);
-  while (!text.empty() && is_space(text.back())) text.remove_suffix(1);
-  return text;
-}
-
-std::string lowered(std::string_view text) {
-  std::string lower(text);
-  std::ranges::transform(lower, lower.begin(), [](unsigned char sign) { return static_cast<char>(std::tolower(sign)); });
-  return lower;
-}
 
 /// Splits "2,5 l" into the number's and the unit's text. An exponent's e belongs to the number only if digits follow.
 std::pair<std::string_view, std::string_view> split(std::string_view text) {
@@ -107,7 +95,7 @@ Result<Typed> typed(std::string_view text, std::span<const Unit> units, const Un
     return problem;
   }
   if (unit.empty()) return Typed{to_base(*value, bare), bare, number};
-  const std::string name = lowered(unit);
+  const std::string name = in_small_letters(unit);
   const auto found = std::ranges::find(units, name, &Unit::spelling);
   if (found == units.end()) {
     const bool rubbish = std::ranges::any_of(name, [](unsigned char sign) { return std::isdigit(sign) != 0; });

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "gritwright/models/grading_curve.hpp"
 
@@ -15,12 +16,15 @@ struct BandShares {
   MassShare coarser;
 };
 
-std::optional<BandShares> shares_of(const Grading& grading, const Band& band) {
-  const GradingCurve curve(grading);
-  const auto below = band.from <= aperture_mm(0) ? std::optional(Passing(0)) : curve.passing_at(band.from);
-  const auto up_to = curve.passing_at(band.to);
-  if (!below || !up_to) return std::nullopt;
-  return BandShares{MassShare(up_to->value() - below->value()), MassShare(below->value()), MassShare(1 - up_to->value())};
+/// `lost` is finer by the curve alone.
+std::optional<BandShares> shares_of(const Grading& grading, const Band& band, MassShare lost) {
+  const auto in_band = band_share(grading, band);
+  const auto up_to = GradingCurve(grading).passing_at(band.to);
+  if (!in_band || !up_to) return std::nullopt;
+  const double nowhere = std::min(lost.value(), up_to->value());
+  const double finer = up_to->value() - in_band->value() - nowhere;
+  // From 0 all that is finer than the coarse end is welcome, but what was lost still was not there.
+  return BandShares{MassShare(in_band->value() + std::min(finer, 0.0)), MassShare(std::max(0.0, finer)), MassShare(1 - up_to->value())};
 }
 
 bool takes(const BandShares& shares, const VerdictLimits& limits) {
@@ -29,27 +33,34 @@ bool takes(const BandShares& shares, const VerdictLimits& limits) {
   return shares.in_band.value() >= limits.least_in_band.value() - same && shares.finer.value() <= limits.most_finer.value() + same;
 }
 
+struct GradedBag {
+  const Grading& grading;
+  MassShare lost;
+};
+
 /// The kept fraction: below the coarse opening, if there is one, and above the fine one.
 struct Kept {
   ScreenedFraction fraction;
   std::optional<BandShares> shares;  ///< of the fraction
 };
 
-std::optional<Kept> keep(const Grading& grading, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
+std::optional<Kept> keep(const GradedBag& bag, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
                          Sharpness sharpness, const PackingDensityOf& packing) {
   std::vector<Aperture> openings;
   if (coarse) openings.push_back(*coarse);
   if (fine) openings.push_back(*fine);
-  const auto screening = screen(grading, openings, sharpness, packing);
+  const auto screening = screen(bag.grading, openings, sharpness, packing);
   if (!screening.ok()) return std::nullopt;
   Kept kept{screening->fractions[coarse ? 1 : 0], {}};
-  if (kept.fraction.grading) kept.shares = shares_of(*kept.fraction.grading, wanted);
+  // With the pan goes what was lost; where nothing fine is screened off it stays in the fraction's curve.
+  const MassShare lost(fine ? 0 : bag.lost.value() / kept.fraction.share.value());
+  if (kept.fraction.grading) kept.shares = shares_of(*kept.fraction.grading, wanted, lost);
   return kept;
 }
 
 LooseShare usable_of(const ScreenedFraction& fraction) { return fraction.loose_per_loose.value_or(LooseShare(fraction.share.value())); }
 
-std::optional<Kept> screened(const Grading& grading, BagVerdict& verdict, const VerdictLimits& limits, Sharpness sharpness,
+std::optional<Kept> screened(const GradedBag& bag, BagVerdict& verdict, const VerdictLimits& limits, Sharpness sharpness,
                              const PackingDensityOf& packing) {
   const std::optional<Aperture> upper = verdict.coarser.value() > 0 ? std::optional(verdict.band.to) : std::nullopt;
   const std::optional<Aperture> lower = verdict.finer.value() > 0 ? std::optional(verdict.band.from) : std::nullopt;
@@ -63,7 +74,7 @@ std::optional<Kept> screened(const Grading& grading, BagVerdict& verdict, const 
   if (lower && upper) ways.push_back({upper, lower});
   std::optional<Kept> kept;
   for (const Way& way : ways) {
-    const auto attempt = keep(grading, verdict.band, way.coarse, way.fine, sharpness, packing);
+    const auto attempt = keep(bag, verdict.band, way.coarse, way.fine, sharpness, packing);
     if (!attempt) continue;
     kept = attempt;
     verdict.openings.clear();
@@ -76,18 +87,22 @@ std::optional<Kept> screened(const Grading& grading, BagVerdict& verdict, const 
 
 }  // namespace
 
+MassShare lost_share(const SieveAnalysis& analysis) {
+  return MassShare(std::max(0.0, analysis.sieves.back().passing.value() - analysis.pan.value()));
+}
+
 Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const VerdictLimits& limits, Sharpness sharpness,
-                           const PackingDensityOf& packing) {
+                           const PackingDensityOf& packing, MassShare lost) {
   Estimate<BagVerdict> estimate;
   const Facts band_facts{{"from_mm", in_mm(wanted.from)}, {"to_mm", in_mm(wanted.to)}};
-  const auto shares = shares_of(grading, wanted);
+  const auto shares = shares_of(grading, wanted, lost);
   if (!shares) {
     estimate.notes.push_back({"verdict.band-outside-sieves", Level::note, "", band_facts});
     return estimate;
   }
   BagVerdict verdict{Verdict::take, wanted, shares->in_band, shares->finer, shares->coarser, {}, {}, LooseShare(1)};
   if (!takes(*shares, limits)) {
-    const auto kept = screened(grading, verdict, limits, sharpness, packing);
+    const auto kept = screened({grading, lost}, verdict, limits, sharpness, packing);
     verdict.usable = kept ? usable_of(kept->fraction) : LooseShare(0);
     if (kept) verdict.kept = kept->fraction.share;
     verdict.verdict = kept && verdict.usable >= limits.least_usable ? Verdict::take_after_screening : Verdict::other_use_or_complain;
@@ -110,8 +125,12 @@ Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const Ver
 
 Band snapped(const Band& band, std::span<const Aperture> owned) {
   if (owned.empty()) return band;
+  // Half a step of the R20/3 series; a sieve further off is another sieve, not the one that was meant.
+  const double most_log_ratio = 0.25 * std::numbers::ln2 + 1e-9;
   const auto nearest = [&](Aperture end) {
-    return *std::ranges::min_element(owned, {}, [&](Aperture sieve) { return std::abs(std::log(sieve / end)); });
+    const auto distance = [&](Aperture sieve) { return std::abs(std::log(sieve / end)); };
+    const Aperture sieve = *std::ranges::min_element(owned, {}, distance);
+    return distance(sieve) <= most_log_ratio ? sieve : end;
   };
   const Band snapped{band.from > aperture_mm(0) ? nearest(band.from) : band.from, nearest(band.to)};
   return snapped.from < snapped.to ? snapped : band;
@@ -120,9 +139,9 @@ Band snapped(const Band& band, std::span<const Aperture> owned) {
 std::vector<OpeningChoice> opening_choices(const Grading& grading, const Band& wanted, std::span<const Aperture> owned,
                                            const VerdictLimits& limits, Sharpness sharpness) {
   std::vector<OpeningChoice> choices;
-  if (!shares_of(grading, wanted)) return choices;
+  if (!band_share(grading, wanted)) return choices;
   const auto consider = [&](std::optional<Aperture> coarse, std::optional<Aperture> fine) {
-    const auto kept = keep(grading, wanted, coarse, fine, sharpness, {});
+    const auto kept = keep({grading, MassShare(0)}, wanted, coarse, fine, sharpness, {});
     if (!kept || !kept->shares) return;
     choices.push_back({coarse, fine, kept->fraction.share, MassShare(kept->fraction.share.value() * kept->shares->in_band.value()),
                        kept->shares->finer, takes(*kept->shares, limits)});

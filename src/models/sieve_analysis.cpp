@@ -1,6 +1,8 @@
 #include "gritwright/models/sieve_analysis.hpp"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <cmath>
 #include <numbers>
 #include <numeric>
@@ -46,11 +48,10 @@ Amounts amounts_of(const SieveTest& test) {
 }
 
 std::string mm_text(Aperture aperture) {
-  std::string text = std::to_string(in_mm(aperture));
-  text.erase(text.find_last_not_of('0') + 1);
-  if (!text.empty() && (text.back() == '.' || text.back() == ',')) text.pop_back();
-  std::ranges::replace(text, ',', '.');
-  return text;
+  std::array<char, 32> digits{};
+  const double micrometres = std::round(in_mm(aperture) * 1000);
+  const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), micrometres / 1000).ptr;
+  return {digits.data(), end};
 }
 
 void note_loss(SieveAnalysis& analysis) {
@@ -154,7 +155,8 @@ Result<SieveAnalysis> analyse(const SieveTest& test) {
     analysis.sieves.push_back({test.rows[i].aperture, MassShare(amounts.grain[i] / base), MassShare(retained_so_far),
                                Passing(cumulative >= base ? 0 : (base - cumulative) / base)});
   }
-  analysis.pan = MassShare(analysis.sieves.back().passing.value());
+  // What was lost lay nowhere: the curve on the original base counts it as finer than every sieve, but it is no dust that was seen.
+  analysis.pan = MassShare((amounts.pan + (start - sieved)) / base);
   for (auto sieve = analysis.sieves.rbegin(); sieve != analysis.sieves.rend(); ++sieve) {
     analysis.grading.points.push_back({sieve->aperture, sieve->passing});
   }

@@ -10,10 +10,16 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
   std::vector<Explanation> list;
   if (analysis.loss) {
-    list.push_back({"loss_percent", "100 (start - recovered) / start",
-                    {{"recovered", mass(analysis.total)}, {"base", mass(analysis.base)}},
+    list.push_back({"loss_percent", "100 (start - washed out - recovered) / start",
+                    {{"recovered", mass(analysis.total)}, {"loss", percent_text(analysis.loss->value(), 2)}},
                     "ASTM C136-19: more than 0.3 % is not for acceptance"});
   }
+  list.push_back({"total_g", "sum of what came off the sieves and the pan / (1 + moisture)", {{"recovered", mass(analysis.total)}},
+                  "ASTM C566, the form, from memory"});
+  list.push_back({"base_g", "the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry",
+                  {{"base", mass(analysis.base)}}, "ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32"});
+  list.push_back({"retained", "100 x mass retained / base", {{"base", mass(analysis.base)}, {"pan", percent_text(analysis.pan.value())}},
+                  "ASTM C136-19"});
   list.push_back({"passing", "100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added",
                   {{"base", mass(analysis.base)}},
                   "ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered"});
@@ -33,6 +39,7 @@ std::vector<Explanation> explain(const Screening& screening) {
   return {{"mass_percent", "share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
                            "two cuts in series multiply; the pan passes",
            masses, "Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found"},
+          {"passing", "100 x mass of the fraction that is finer than each sieve / mass of the fraction", {}, "docs/science/grading.md"},
           {"loose_l_per_l", "(mass share / packing density of the fraction) / (1 / packing density of the bag)", {},
            "docs/science/packing.md, one class beta for the bag and its fractions"}};
 }
@@ -64,7 +71,14 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
   for (const Aperture& opening : judged.openings) openings += (openings.empty() ? "" : ", ") + size(opening);
   std::vector<std::pair<std::string, std::string>> kept{{"openings", openings.empty() ? "none" : openings}};
   if (judged.kept) kept.emplace_back("kept, by mass", share(*judged.kept));
-  return {{"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source},
+  const VerdictLimits limits;
+  return {{"verdict", "take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain",
+           {{"band, its ends at the sieves of the test", ends.second},
+            {"least in_band", share(limits.least_in_band)},
+            {"most finer", share(limits.most_finer)},
+            {"least usable", percent_text(limits.least_usable.value())}},
+           source + "; the limits are our assumption"},
+          {"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source},
           {"finer", "passing at the band's fine end, by mass", {ends}, source},
           {"coarser", "1 - passing at the band's coarse end, by mass", {ends}, source},
           {"usable", "loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown", kept,
@@ -78,6 +92,27 @@ Explanation explain_price(const Bag& bag, const BagVerdict& judged) {
            {"litres", volume_text(in_l(*bag.volume), UnitSystem::metric)},
            {"usable of a litre", percent_text(judged.usable.value())}},
           "docs/science/grading.md"};
+}
+
+std::vector<Explanation> explain_band(const Grading& grading, const Band& band) {
+  const auto inside = band_share(grading, band);
+  return {{"bands", "100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves",
+           {{"band", size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
+            {"share", percent_text(inside ? std::optional(inside->value()) : std::nullopt)}},
+           "docs/science/grading.md"}};
+}
+
+std::vector<Explanation> explain(const LaboratoryFigures& figures) {
+  const std::string folk_ward = "Folk & Ward 1957";
+  const std::vector<std::pair<std::string, std::string>> median{{"f50", figure(figures.median_phi, 2)}};
+  return {{"cc", "D30^2 / (D10 D60)", {{"cc", figure(figures.curvature, 2)}}, "ASTM D2487"},
+          {"fineness_modulus", "sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100",
+           {{"fineness modulus", figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
+          {"mean_phi", "(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end", median, folk_ward},
+          {"median_phi", "f50", median, folk_ward},
+          {"sorting_phi", "(f84 - f16)/4 + (f95 - f5)/6.6", {}, folk_ward},
+          {"skewness", "(f16 + f84 - 2 f50)/(2 (f84 - f16)) + (f5 + f95 - 2 f50)/(2 (f95 - f5))", median, folk_ward},
+          {"kurtosis", "(f95 - f5)/(2.44 (f75 - f25))", {}, folk_ward}};
 }
 
 std::string explanation_text(const std::vector<Explanation>& explanations) {

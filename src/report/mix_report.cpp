@@ -8,11 +8,6 @@ namespace gritwright {
 
 namespace {
 
-template <class Value, class Convert>
-std::optional<double> number(const std::optional<Value>& value, Convert convert) {
-  return value ? std::optional<double>(convert(*value)) : std::nullopt;
-}
-
 std::string significant(double value) { return fmt::format("{:.4g}", value); }
 
 std::string component_rows(const Mix& mix, const MixState& state) {
@@ -77,6 +72,11 @@ std::string pot_water_text(const PotWater& water, UnitSystem units) {
   return text;
 }
 
+std::string pot_mass_text(PotVolume to_fill_line, Mass wet_mix, UnitSystem units) {
+  return "volume to the fill line " + volume_text(in_ml(to_fill_line) / 1000, units) + ", the mix in it weighs " +
+         mass_text(wet_mix, units) + " wet\n";
+}
+
 namespace {
 
 /// Where the settled mix's other figures come from.
@@ -110,14 +110,24 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   }
   list.push_back({"mass_shares", "m_k = v_k rho_b,k; the grading of the mix is blended by these shares", shares,
                   "docs/science/packing.md"});
+  list.push_back({"loose_volume_shares", "parts / sum of parts", {}, "docs/science/packing.md"});
+  list.push_back({"passing", "sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves", {},
+                  "docs/science/packing.md"});
   if (!state.poured || !state.settled) return list;
+  list.push_back({"envelope_shares", "E_k / sum E, E_k = mass / particle density", {}, "docs/science/packing.md"});
+  list.push_back({"envelope_passing", "as passing, by envelope share", {}, "docs/science/packing.md"});
   std::vector<std::pair<std::string, std::string>> betas;
   for (std::size_t i = 0; i < mix.components.size(); ++i) {
     if (state.class_betas[i]) betas.emplace_back("beta of " + mix.components[i].name, significant(state.class_betas[i]->value()));
   }
+  list.push_back({"class_betas", "the packing density all classes of a component share for which the model gives back the component's own "
+                                 "phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V",
+                  betas, "docs/science/packing.md"});
   list.push_back({"packing_density", "1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
                                      "class beta that gives back its own packing density",
                   betas, "Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids"});
+  list.push_back({"volume_l", "V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density",
+                  {{"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
   list.push_back({"shrinkage_percent", "1 - V/sum v, with V = sum E/phi",
                   {{"phi", significant(state.poured->packing_density.value())},
                    {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)}},
@@ -125,6 +135,15 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"voids_between_grains", "1 - phi/(1 - settling)",
                   {{"phi", significant(state.poured->packing_density.value())}, {"settling", percent_text(mix.settling.value())}},
                   "docs/science/packing.md"});
+  const auto density = [](double g_per_l) { return density_text(g_per_l, UnitSystem::metric); };
+  if (state.particle_density) {
+    list.push_back({"particle_density_g_l", "sum m / sum (m / particle density)", {{"particle density", density(in_g_l(*state.particle_density))}},
+                    "docs/science/packing.md"});
+  }
+  if (state.skeletal_density) {
+    list.push_back({"skeletal_density_g_l", "sum m / sum (m / skeletal density)", {{"skeletal density", density(in_g_l(*state.skeletal_density))}},
+                    "docs/science/packing.md"});
+  }
   append_settled(list, mix, *state.settled);
   return list;
 }
@@ -133,6 +152,8 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   std::vector<Explanation> list = explain(mix, state);
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const RetentionConstants& constants = mix.water;
+  list.push_back({"depth_cm", "height of the fill line over the floor: depth - freeboard",
+                  {{"filled depth", depth_text(water.filled_depth, UnitSystem::metric)}}, "docs/science/containers.md"});
   list.push_back({"container_capacity", "mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
                                         "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains",
                   {{"k", significant(constants.k_cm_mm) + " cm mm"},
@@ -144,6 +165,16 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                   "docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test"});
   list.push_back({"air_filled_porosity", "theta(0) - container capacity: the share that drains",
                   {{"theta(0)", share(water.theta_0)}, {"capacity", share(water.container_capacity)}}, "docs/science/water.md"});
+  const std::pair<std::string, std::string> in_grains{"water in grains", share(state.settled->grain_water)};
+  list.push_back({"theta_0", "theta at no suction: f of the voids between grains + water in grains",
+                  {{"f", significant(constants.flooded_fill)}, {"voids between grains", share(state.settled->voids_between_grains)}, in_grains},
+                  "docs/science/water.md"});
+  list.push_back({"theta_10", "theta at a suction of 10 cm of water", {{"theta(10)", share(water.theta_10)}, in_grains}, "docs/science/water.md"});
+  list.push_back({"theta_50", "theta at a suction of 50 cm of water", {{"theta(50)", share(water.theta_50)}, in_grains}, "docs/science/water.md"});
+  list.push_back({"easily_available", "theta(10) - theta(50)", {{"theta(10)", share(water.theta_10)}, {"theta(50)", share(water.theta_50)}},
+                  "De Boodt & Verdonck 1972, from memory; docs/science/water.md"});
+  list.push_back({"total_air", "all open voids, between and in grains, - container capacity",
+                  {{"air that drains", share(water.air_filled_porosity)}, {"trapped", share(water.trapped_air)}}, "docs/science/water.md"});
   list.push_back({"available_in_pot", "container capacity - theta(50)",
                   {{"capacity", share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
   list.push_back({"trapped_air", "open voids - theta(0): gas a flood does not reach, and grain pores it does not fill",
@@ -165,6 +196,10 @@ std::vector<Explanation> explain(const PotGeometry& pot) {
                                   {"area at the floor", figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
                                   {"area at the fill line", figure(in_cm2(pot.area_at(pot.filled_depth())), 0) + " cm2"}},
                                  "docs/science/containers.md"}};
+  list.push_back({"depth_cm", "height of the fill line over the floor: depth - freeboard",
+                  {{"filled depth", depth_text(pot.filled_depth(), UnitSystem::metric)}}, "docs/science/containers.md"});
+  list.push_back({"area_cm2", "A(z) of the shape at eleven equal heights from the floor to the fill line",
+                  {{"area halfway up", figure(in_cm2(pot.area_at(pot.filled_depth() * 0.5)), 0) + " cm2"}}, "docs/science/containers.md"});
   if (pot.container().water_fill) {
     list.push_back({"volume_ml", "the water fill overrides the lengths; A(z) is scaled by their ratio",
                     {{"water fill", litres(pot.volume())}, {"by the lengths", litres(pot.volume_by_lengths())}},

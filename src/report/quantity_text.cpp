@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "gritwright/domain/sieve_series.hpp"
@@ -28,11 +29,6 @@ std::string three_digits(double value) {
 
 std::string with_unit(std::optional<double> value, const char* unit) {
   return value ? three_digits(*value) + " " + unit : figure(std::nullopt, 0);
-}
-
-template <class Quantity, class Convert>
-std::optional<double> number(const std::optional<Quantity>& quantity, Convert convert) {
-  return quantity ? std::optional<double>(convert(*quantity)) : std::nullopt;
 }
 
 }  // namespace

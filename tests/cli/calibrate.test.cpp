@@ -67,3 +67,21 @@ TEST_CASE("calibrate refuses weights out of order and names them", "[cli][calibr
   CHECK(answer.exit == Exit::input_refused);
   CHECK(answer.err.find("#/flooded_g") != std::string::npos);
 }
+
+TEST_CASE("calibrate takes the volume from the container of --pot, and refuses a test that has none", "[cli][calibrate][regression]") {
+  const std::string test = R"({"format":"gritwright/pot-test/1","tare_g":120,"dry_g":720,"flooded_g":1290,"drained_g":1035})";
+  const Answer answer = run({"calibrate", "-", "--json", "--pot", example("container.json")}, test);
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const double volume_ml = run({"pot", example("container.json"), "--json"}).json()["volume_ml"];
+  CHECK_THAT(answer.json()["bulk_density_g_l"].get<double>(), WithinAbs(600 / (volume_ml / 1000), 1e-9));
+  const Answer without = run({"calibrate", "-"}, test);
+  CHECK(without.exit == Exit::input_refused);
+  CHECK(without.err.starts_with("standard input#: "));
+}
+
+TEST_CASE("A pot test without volume or container is refused at its place", "[cli][refuses]") {
+  const Answer answer = run({"calibrate", "-"}, R"({"format":"gritwright/pot-test/1","depth_cm":6,"dry_g":700,"drained_g":900})");
+  CHECK(answer.exit == Exit::input_refused);
+  CHECK(answer.err.find("volume_ml") != std::string::npos);
+}

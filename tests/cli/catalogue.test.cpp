@@ -28,3 +28,24 @@ TEST_CASE("catalogue show takes any spelling and names the nearest where there i
 }
 
 TEST_CASE("The shipped catalogue passes its own check", "[cli][catalogue]") { CHECK(run({"catalogue", "check"}).exit == Exit::done); }
+
+TEST_CASE("list and check take no name", "[cli][catalogue][refuses]") {
+  CHECK(run({"catalogue", "list", "foo"}).exit == Exit::wrong_usage);
+  CHECK(run({"catalogue", "check", "x"}).exit == Exit::wrong_usage);
+}
+
+TEST_CASE("catalogue show tells basis, the range's own source, remarks, and cites every source it names", "[cli][catalogue]") {
+  for (const auto& material : run({"catalogue", "list", "--json"}).json()["materials"]) {
+    const std::string name = material["name"];
+    INFO(name);
+    const auto json = run({"catalogue", "show", name, "--json"}).json();
+    const std::string text = run({"catalogue", "show", name}).out;
+    for (const auto& figure : json["figures"]) {
+      for (const char* key : {"range_kind", "range_source", "basis", "remark"}) CHECK(figure.contains(key));
+      CHECK(text.find("\n" + figure["source"].get<std::string>() + ": ") != std::string::npos);
+      if (!figure["remark"].is_null()) CHECK(text.find(figure["remark"].get<std::string>()) != std::string::npos);
+      if (!figure["range_source"].is_null()) CHECK(text.find("\n" + figure["range_source"].get<std::string>() + ": ") != std::string::npos);
+    }
+    CHECK(json["sources"].size() >= 1);
+  }
+}

@@ -78,3 +78,21 @@ TEST_CASE("grade judges the bag for each wanted band, and gives no verdict witho
   CHECK(screened["verdict"][0]["verdict"] == "take_after_screening");
   CHECK(screened["verdict"][0]["screen_at_mm"][0] == 2.0);
 }
+
+TEST_CASE("A wanted band means the sieves there are, and the verdict names them", "[cli][grade][regression]") {
+  const std::string dusty = "aperture_mm,retained_g\n8,0\n6.3,5\n2,155\n1,30\npan,10\n";
+  const auto json = run({"grade", "-", "--json", "--band", "2-6"}, dusty).json();
+  CHECK(json["bands"][0]["to_mm"] == 6.0);
+  CHECK(json["verdict"][0]["to_mm"] == 6.3);
+  CHECK(json["verdict"][0]["screen_at_mm"][0] == 2.0);
+  CHECK(run({"grade", "-", "--band", "2-6"}, dusty).out.find("for 2 mm to 6.3 mm") != std::string::npos);
+}
+
+TEST_CASE("Lost mass stands in a row of its own, not in the pan", "[cli][grade][regression]") {
+  const std::string lost = "# dry_mass_g: 1000\n# particle_density_g_l: 900\naperture_mm,retained_g\n4,0\n2,960\npan,5\n";
+  const std::string text = run({"grade", "-", "--band", "2-4"}, lost).out;
+  CHECK(text.find("finer than the finest sieve") == std::string::npos);
+  CHECK(text.find("verdict: take for") != std::string::npos);
+  const auto verdict = run({"grade", "-", "--json", "--band", "2-4"}, lost).json()["verdict"][0];
+  CHECK_THAT(verdict["finer_percent"].get<double>(), WithinAbs(0.5, 1e-9));
+}

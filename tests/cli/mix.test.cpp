@@ -1,6 +1,7 @@
 #include <catch2/catch.hpp>
 
 #include "run.hpp"
+#include "support/paths.hpp"
 
 using namespace gritwright::cli;
 using Catch::Matchers::WithinAbs;
@@ -46,6 +47,14 @@ TEST_CASE("mix at a depth has no volume and no wet mass, and a shallower pot hol
   CHECK(shallow["container_capacity"].get<double>() > deep["container_capacity"].get<double>());
   CHECK_THAT(deep["air_filled_porosity"].get<double>() + deep["container_capacity"].get<double>(),
              WithinAbs(deep["theta_0"].get<double>(), 1e-12));
+}
+
+TEST_CASE("mix in a container tells the pot's volume and the wet mass in words too", "[cli][mix]") {
+  const std::string demo = GRITWRIGHT_SOURCE_DIR "/demo-data/";
+  const std::string text = run({"mix", demo + "mixes/pines.json", "--pot", demo + "containers/tray_01.json"}).out;
+  CHECK(text.find("volume to the fill line ") != std::string::npos);
+  CHECK(text.find(" wet\n") != std::string::npos);
+  CHECK(run({"mix", "-", "--depth-cm", "6"}, two_sizes).out.find(" wet\n") == std::string::npos);
 }
 
 TEST_CASE("A published bark runs from its sieve test through a mix into a pot", "[cli][mix][published]") {

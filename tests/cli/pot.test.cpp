@@ -1,4 +1,9 @@
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
+#include <string>
 
 #include "run.hpp"
 #include "support/paths.hpp"
@@ -26,7 +31,7 @@ TEST_CASE("pot refuses a container without depth or with its fill line under the
   CHECK(buried.err.find("#/freeboard_cm") != std::string::npos);
 }
 
-TEST_CASE("pot with a mix gives the water by height and litres that return the fill", "[cli][pot][law]") {
+TEST_CASE("pot with a mix gives the water by height", "[cli][pot][law]") {
   const std::string folder = std::string(GRITWRIGHT_SOURCE_DIR) + "/demo-data/";
   const Answer answer = run({"pot", folder + "containers/tray_01.json", "--mix", folder + "mixes/pines.json", "--json"});
   INFO(answer.err);
@@ -34,8 +39,25 @@ TEST_CASE("pot with a mix gives the water by height and litres that return the f
   const auto json = answer.json();
   REQUIRE(json["water"].size() == 11);
   for (std::size_t i = 1; i < 11; ++i) CHECK(json["water"][i]["theta"].get<double>() <= json["water"][i - 1]["theta"].get<double>());
-  const auto mix = run({"mix", folder + "mixes/pines.json", "--json"}).json();
+}
+
+TEST_CASE("The litres measured out shrink, spill and settle to the volume of the pot", "[cli][pot][law]") {
+  const std::string pot = R"({"format":"gritwright/container/1","shape":"rectangular","rim":{"length_cm":40,"width_cm":30},
+    "base":{"length_cm":34,"width_cm":22},"depth_cm":6})";
+  const std::string components = R"("components":[
+    {"name":"a","parts":2,"bulk_density_g_l":450,"particle_density_g_l":900,"class_mm":7.5},
+    {"name":"b","parts":1,"bulk_density_g_l":750,"particle_density_g_l":1350,"class_mm":1.5}])";
+  const std::string mix = std::filesystem::temp_directory_path() / ("gritwright_fill_" + std::to_string(::getpid()) + ".json");
+  std::ofstream(mix) << R"({"format":"gritwright/mix/1",)" << components << R"(,"settling":0.08,"spill":0.07})";
+  const Answer answer = run({"pot", "-", "--mix", mix, "--json"}, pot);
+  INFO(answer.err);
+  REQUIRE(answer.exit == Exit::done);
+  const auto json = answer.json();
+  const double shrinkage = run({"mix", mix, "--json"}).json()["shrinkage_percent"].get<double>() / 100;
+  std::filesystem::remove(mix);
   double loose_l = 0;
   for (const auto& component : json["measure_out"]) loose_l += component["loose_l"].get<double>();
-  CHECK(loose_l * 1000 * (1 - mix["shrinkage_percent"].get<double>() / 100) >= json["volume_ml"].get<double>());
+  CHECK(shrinkage > 0.05);
+  CHECK_THAT(loose_l * 1000 * (1 - shrinkage) * (1 - 0.07) * (1 - 0.08), WithinAbs(json["volume_ml"].get<double>(), 1e-6));
+  CHECK_THAT(json["measure_out"][0]["loose_l"].get<double>() / json["measure_out"][1]["loose_l"].get<double>(), WithinAbs(2, 1e-9));
 }

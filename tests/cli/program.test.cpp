@@ -93,3 +93,53 @@ TEST_CASE("The manual page names every verb and option that the help names", "[c
     }
   }
 }
+
+namespace {
+
+/// Keys of an answer that no explanation names. Names, ends of ranges and texts explain themselves.
+std::set<std::string> unexplained(const Answer& answer) {
+  const auto json = answer.json();
+  std::set<std::string> explained{"notes", "explanations", "name", "pot"};
+  for (const auto& explanation : json["explanations"]) explained.insert(explanation["figure"].get<std::string>());
+  std::set<std::string> keys;
+  const auto take = [&](const auto& object) {
+    for (const auto& [key, value] : object.items())
+      if (!value.is_null() && !explained.contains(key)) keys.insert(key);
+  };
+  take(json);
+  for (const char* inner : {"pot", "laboratory"})
+    if (json.contains(inner)) take(json[inner]);
+  keys.erase("laboratory");
+  return keys;
+}
+
+}  // namespace
+
+TEST_CASE("--explain has a formula for every figure of an answer", "[cli][law]") {
+  const std::string demo = GRITWRIGHT_SOURCE_DIR "/demo-data/";
+  const std::set<std::string> none;
+  CHECK(unexplained(run({"grade", fixture("published/boyer_2012_pine_bark.csv"), "--json", "--explain", "--laboratory", "--band", "1-6"})) == none);
+  CHECK(unexplained(run({"mix", demo + "mixes/pines.json", "--pot", demo + "containers/tray_01.json", "--json", "--explain"})) == none);
+  CHECK(unexplained(run({"pot", demo + "containers/tray_01.json", "--mix", demo + "mixes/pines.json", "--json", "--explain"})) == none);
+  const auto screened = run({"screen", fixture("published/boyer_2012_pine_bark.csv"), "--at", "2", "--json", "--explain"}).json();
+  std::set<std::string> explained{"from_mm", "to_mm"};
+  for (const auto& explanation : screened["explanations"]) explained.insert(explanation["figure"].get<std::string>());
+  for (const auto& [key, value] : screened["fractions"][0].items()) CHECK(explained.contains(key));
+  for (const std::vector<std::string>& action : {std::vector<std::string>{"list"}, {"show", "zeolite"}}) {
+    std::vector<std::string> words{"catalogue", "--json", "--explain"};
+    words.insert(words.begin() + 1, action.begin(), action.end());
+    CHECK_FALSE(run(words).json()["explanations"].empty());
+  }
+}
+
+TEST_CASE("An option that names a file is not taken without a name", "[cli][refuses]") {
+  const std::string demo = GRITWRIGHT_SOURCE_DIR "/demo-data/";
+  CHECK(run({"mix", demo + "mixes/pines.json", "--pot", ""}).exit == Exit::wrong_usage);
+  CHECK(run({"pot", demo + "containers/tray_01.json", "--mix", ""}).exit == Exit::wrong_usage);
+  const Answer nameless = run({"grade", ""});
+  CHECK(nameless.exit == Exit::file_trouble);
+  CHECK(nameless.err == "a file is asked for, but its name is empty\n");
+  const Answer dash = run({"mix", "-"}, R"({"format":"gritwright/mix/1","components":[{"name":"a","parts":1,"sieve_test":"-"}]})");
+  CHECK(dash.exit == Exit::file_trouble);
+  CHECK(dash.err.find("standard input#/components/0/sieve_test") == std::string::npos);
+}

@@ -59,7 +59,7 @@ std::vector<Refused> refused() {
        "#/components/0/grading/0/passing"},
       {"a pot without depth", "pot", container(R"("shape":"round","rim":{"diameter_cm":20},"depth_cm":0)"), "#/depth_cm"},
       {"a turned-in wall that closes", "pot",
-       container(R"("shape":"drum","rim":{"diameter_cm":20},"middle":{"diameter_cm":-1},"base":{"diameter_cm":20},"depth_cm":6)"),
+       container(R"("shape":"drum","rim":{"diameter_cm":26},"middle":{"diameter_cm":15},"base":{"diameter_cm":60},"depth_cm":6)"),
        "#/middle/diameter_cm"},
       {"a fill line under the floor", "pot",
        container(R"("shape":"round","rim":{"diameter_cm":20},"depth_cm":5,"freeboard_cm":6)"), "#/freeboard_cm"},

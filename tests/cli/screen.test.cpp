@@ -33,7 +33,14 @@ TEST_CASE("screen loses no mass and fills more litres apart than together", "[cl
 
 TEST_CASE("screen refuses openings that are repeated, zero or no number", "[cli][screen][refuses]") {
   CHECK(run({"screen", "-", "--at", "2", "--at", "2"}, bag).exit == Exit::input_refused);
-  CHECK(run({"screen", "-", "--at", "0"}, bag).exit == Exit::input_refused);
+  const Answer zero = run({"screen", "-", "--at", "0"}, bag);
+  CHECK(zero.exit == Exit::wrong_usage);
+  CHECK(zero.err.find("--at") != std::string::npos);
+  CHECK(run({"screen", "-", "--at", "-2"}, bag).exit == Exit::wrong_usage);
+  CHECK(run({"screen", "-", "--at", "2", "--sharpness", "0"}, bag).exit == Exit::wrong_usage);
+  const Answer comma = run({"screen", "-", "--at", "2,5"}, bag);
+  CHECK(comma.exit == Exit::wrong_usage);
+  CHECK(comma.err.find("column") == std::string::npos);
   CHECK(run({"screen", "-", "--at", "2mm"}, bag).exit == Exit::wrong_usage);
   CHECK(run({"screen", "-"}, bag).exit == Exit::wrong_usage);
 }

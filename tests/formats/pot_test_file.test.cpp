@@ -42,7 +42,6 @@ TEST_CASE("A mix and a container inside a pot test may leave out their format", 
 TEST_CASE("A pot test file refuses what does not go together, each at its place", "[pot_test_file][refuses]") {
   CHECK(faults(start + R"("volume_ml":1000,"dry_g":700,"poured_ml":10})") == Faults{"pot-test.weighed-and-poured "});
   CHECK(faults(start + R"("volume_ml":1000,"dry_g":700})") == Faults{"pot-test.no-wet-mass "});
-  CHECK(faults(start + R"("depth_cm":6,"dry_g":700,"drained_g":900})") == Faults{"key.missing "});
   CHECK(faults(start + R"("tests":[]})") == Faults{"pot-test.none /tests"});
   CHECK(faults(start + R"("tests":[{"volume_ml":1000,"dry_g":700,"drained_g":600}],"dry_g":3})") ==
         Faults{"pot-test.mass-order /tests/0/drained_g", "key.unknown /dry_g"});

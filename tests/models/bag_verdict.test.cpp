@@ -80,11 +80,27 @@ TEST_CASE("A band from zero asks for nothing finer and is screened at its upper 
   CHECK(verdict.value->openings == std::vector{aperture_mm(6)});
 }
 
+TEST_CASE("What was lost while sieving is no dust that spoils a bag", "[bag_verdict][regression]") {
+  // 96 % in the band, .5 % in the pan, 3.5 % lost.
+  const Grading bag = graded({{2, 4}, {6, 100}});
+  CHECK(judge(bag, two_to_six).value->verdict != Verdict::take);
+  const auto verdict = judge(bag, two_to_six, {}, {}, {}, MassShare(0.035));
+  CHECK(verdict.value->verdict == Verdict::take);
+  CHECK_THAT(verdict.value->in_band.value(), WithinAbs(0.96, 1e-12));
+  CHECK_THAT(verdict.value->finer.value(), WithinAbs(0.005, 1e-12));
+  const auto from_zero = judge(bag, {aperture_mm(0), aperture_mm(6)}, {}, {}, {}, MassShare(0.035));
+  CHECK_THAT(from_zero.value->in_band.value(), WithinAbs(0.965, 1e-12));
+  CHECK(from_zero.value->finer == MassShare(0));
+}
+
 TEST_CASE("A band snaps to the nearest owned sieves", "[bag_verdict][law]") {
   const std::array owned{aperture_mm(2.36), aperture_mm(6.3), aperture_mm(9.5)};
   CHECK(snapped(two_to_six, owned) == Band{aperture_mm(2.36), aperture_mm(6.3)});
   CHECK(snapped(two_to_six, {}) == two_to_six);
-  CHECK(snapped({aperture_mm(2), aperture_mm(3)}, owned) == Band{aperture_mm(2), aperture_mm(3)});
+  CHECK(snapped({aperture_mm(2.2), aperture_mm(2.5)}, owned) == Band{aperture_mm(2.2), aperture_mm(2.5)});
+  // 3 mm is more than half a step of the series from any sieve here: 2.36 mm is not what was meant.
+  CHECK(snapped({aperture_mm(2), aperture_mm(3)}, owned) == Band{aperture_mm(2.36), aperture_mm(3)});
+  CHECK(snapped({aperture_mm(6), aperture_mm(30)}, owned) == Band{aperture_mm(6.3), aperture_mm(30)});
   CHECK(snapped({aperture_mm(0), aperture_mm(2)}, owned) == Band{aperture_mm(0), aperture_mm(2.36)});
 }
 

@@ -57,7 +57,7 @@ constexpr double last_digit = 5.1e-5;  // the worked values carry four digits
 
 }  // namespace
 
-TEST_CASE("The worked mix holds the water of the worked example at four depths", "[pot_water][published]") {
+TEST_CASE("The worked mix holds the water of the worked example at four depths", "[pot_water][reference]") {
   // docs/science/water.md, worked example, computed with an independent implementation (SciPy quadrature).
   const Retention mix(worked_mix());
   CHECK_THAT(in_mm(mix.characteristic_size()), WithinAbs(2.5923, last_digit));
@@ -82,7 +82,7 @@ TEST_CASE("The worked mix holds the water of the worked example at four depths",
   CHECK_THAT(water.available_in_pot.value(), WithinAbs(0.2210, last_digit));
 }
 
-TEST_CASE("A smaller k, no fines and settling change the worked mix as worked", "[pot_water][published]") {
+TEST_CASE("A smaller k, no fines and settling change the worked mix as worked", "[pot_water][reference]") {
   RetentionInput low = worked_mix();
   low.constants.k_cm_mm = 7.5;
   const RetentionInput clean = worked_mix(0);

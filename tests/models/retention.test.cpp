@@ -62,7 +62,7 @@ double capacity(const RetentionCurve& curve, double height) { return capacity(cu
 
 }  // namespace
 
-TEST_CASE("The capacity of straight walls follows the closed form for n = 2", "[retention][published]") {
+TEST_CASE("The capacity of straight walls follows the closed form for n = 2", "[retention][law]") {
   // Integral of van Genuchten's curve with m = 1/2 (van Genuchten 1980): .05 + .45·asinh(aH)/(aH); six digits, hence 5e-7.
   const RetentionCurve curve(0.05, 0.5, {0.2}, 2);
   CHECK_THAT(capacity(curve, 5), WithinAbs(0.446618, 5e-7));
@@ -70,7 +70,7 @@ TEST_CASE("The capacity of straight walls follows the closed form for n = 2", "[
   CHECK_THAT(capacity(curve, 15), WithinAbs(0.322767, 5e-7));
 }
 
-TEST_CASE("A pot that widens upward holds a smaller water share", "[retention][published]") {
+TEST_CASE("A pot that widens upward holds a smaller water share", "[retention][reference]") {
   // Worked with an independent quadrature for the n = 2 curve above; six digits.
   const RetentionCurve curve(0.05, 0.5, {0.2}, 2);
   CHECK_THAT(round_frustum(10, 4, 6).volume_cm3(0, 10), WithinAbs(795.870, 5e-4));
@@ -81,7 +81,7 @@ TEST_CASE("A pot that widens upward holds a smaller water share", "[retention][p
   CHECK_THAT(capacity(curve, rectangular(6, section(26, 18), section(26, 18))), WithinAbs(0.430990, 5e-7));
 }
 
-TEST_CASE("A curve that is nearly a step gives the water below the step", "[retention][published]") {
+TEST_CASE("A curve that is nearly a step gives the water below the step", "[retention][law]") {
   // .5 below 3 cm and .05 above, H 8, worked by hand: cylinder .21875, frustum of radius 4 to 6 cm .177811. A very steep curve
   // stands for the step; 2e-3 is what its finite steepness leaves.
   const RetentionCurve curve(0.05, 0.5, {1.0 / 3}, 400);
@@ -94,7 +94,7 @@ TEST_CASE("A curve that is nearly a step gives the water below the step", "[rete
   }
 }
 
-TEST_CASE("A narrow class of solid grain holds the water of the worked table", "[retention][published]") {
+TEST_CASE("A narrow class of solid grain holds the water of the worked table", "[retention][reference]") {
   // Worked with an independent implementation: one class d/1.25 to 1.25 d, voids .45; per cent to one decimal, hence .05.
   const double heights[] = {3, 5, 8, 12, 20};
   const double fine[] = {37.5, 34.3, 25.9, 19.1, 13.3};
@@ -165,7 +165,7 @@ TEST_CASE("Classes rise and their geometric mean is that of the log-linear gradi
   CHECK_THAT(in_mm(geometric_mean(sizes)), WithinAbs(2, 1e-12));
 }
 
-TEST_CASE("The wet zone of one size reaches about .7 k/d", "[retention][published]") {
+TEST_CASE("The wet zone of one size reaches about .7 k/d", "[retention][law]") {
   // House rule of docs/science/water.md, "about"; 5 %.
   RetentionInput single;
   single.envelope_grading = points({{3, 0}, {3, 1}});

@@ -7,6 +7,8 @@
 #include <utility>
 #include <vector>
 
+#include "gritwright/models/bag_verdict.hpp"
+
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
@@ -94,6 +96,26 @@ TEST_CASE("Crumbs are taken off the sieve and off the base", "[sieve_analysis][p
   check_cumulative(analysis, {9.1, 40.3, 65.9, 84.1, 93.5, 97.7}, 0.06);
   CHECK_FALSE(percentile(analysis.grading, 95));  // phi 5 lies above the coarsest sieve
   CHECK(percentile(analysis.grading, 90));
+}
+
+TEST_CASE("Lost mass does not count as pan", "[sieve_analysis][regression]") {
+  // 1000 g in, 960 g on the sieve, 5 g in the pan, 35 g nowhere.
+  SieveTest test = weighed({{4, 0}, {2, 960}}, 5);
+  test.dry_mass = mass_g(1000);
+  const SieveAnalysis original = worked(test);
+  CHECK_THAT(original.pan.value(), WithinAbs(0.005, 1e-12));
+  CHECK_THAT(lost_share(original).value(), WithinAbs(0.035, 1e-12));
+  CHECK_FALSE(noted(original, "sieve-test.pan"));
+  CHECK(noted(original, "sieve-test.loss-large") == Level::warning);
+  // The curve stands on the original mass all the same.
+  CHECK_THAT(original.sieves.back().passing.value(), WithinAbs(0.04, 1e-12));
+  test.basis = PercentBasis::recovered;
+  CHECK_THAT(lost_share(worked(test)).value(), WithinAbs(0, 1e-12));
+  test.basis = PercentBasis::original;
+  test.washed_dry_mass = mass_g(975);  // 25 g of dust washed out, 10 g lost
+  const SieveAnalysis washed = worked(test);
+  CHECK_THAT(washed.pan.value(), WithinAbs(0.030, 1e-12));
+  CHECK_THAT(lost_share(washed).value(), WithinAbs(0.010, 1e-12));
 }
 
 // A college laboratory's worked sheet: gross and tare by pan, sample 33.52 g. Printed to 0.01 %.
@@ -298,7 +320,7 @@ TEST_CASE("Every random sieve test keeps its mass and its order", "[sieve_analys
     sum_g += pan_g;
     test.dry_mass = mass_g(sum_g * (1 + grams(random) / 5000));
     const SieveAnalysis analysis = worked(test);
-    double shares = analysis.pan.value();
+    double shares = analysis.pan.value() + lost_share(analysis).value();
     double coarser = 1;
     bool orderly = true;
     for (const SieveShare& sieve : analysis.sieves) {

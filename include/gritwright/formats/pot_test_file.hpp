@@ -13,12 +13,14 @@
 
 namespace gritwright {
 
-/// One test in the file. The volume is the written one, else the container's to the fill line, which a format does not compute.
+/// One test in the file. The volume is the written one, else the container's to the fill line, which a format does not compute; where
+/// there is neither, the caller may have a container of its own.
 struct WrittenPotReading {
   std::optional<std::string> date;
   std::optional<std::variant<Container, Depth>> pot;  ///< a container, or straight walls of a depth
   std::optional<PotVolume> volume;
   std::variant<PotWeighings, PouredWater> water;
+  std::string pointer;  ///< where it stands in the file
   friend bool operator==(const WrittenPotReading&, const WrittenPotReading&) = default;
 };
 

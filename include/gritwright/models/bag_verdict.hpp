@@ -32,14 +32,19 @@ struct BagVerdict {
   LooseShare usable;               ///< usable loose litres per loose litre of bag; by mass share where packing is unknown
 };
 
+/// Share of the base that the curve counts as finer than every sieve although it was found nowhere; 0 for a gain.
+[[nodiscard]] MassShare lost_share(const SieveAnalysis& analysis);
+
 /// Take: enough in the band and little enough finer. Else: screened at the lower, the upper or both ends of the band, at the first
 /// of these whose kept fraction is a bag to take, or at all that apply; taken if the usable litres suffice. The value is absent
 /// where the sieves don't reach the band's ends. Precondition: check(grading) is empty, 0 <= from < to; from 0
-/// means that dust is welcome.
+/// means that dust is welcome. `lost` is the share of the bag that the curve counts as finer than every sieve although it was found
+/// nowhere (lost_share); it counts neither as finer nor as inside.
 [[nodiscard]] Estimate<BagVerdict> judge(const Grading& grading, const Band& wanted, const VerdictLimits& limits = {},
-                                         Sharpness sharpness = {}, const PackingDensityOf& packing = {});
+                                         Sharpness sharpness = {}, const PackingDensityOf& packing = {}, MassShare lost = MassShare(0));
 
-/// The band with its ends at the owned openings nearest by ratio; as it was if none is owned or both ends meet in one.
+/// The band with its ends at the owned openings nearest by ratio, an end that has none within half a step of R20/3 (a factor of 1.19)
+/// left as it is; as it was if both ends meet in one.
 [[nodiscard]] Band snapped(const Band& band, std::span<const Aperture> owned);
 
 /// A way to screen a bag with the sieves at hand.

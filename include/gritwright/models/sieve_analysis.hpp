@@ -24,7 +24,7 @@ struct SieveAnalysis {
   std::optional<Mass> base;   ///< what the shares refer to: the starting or the recovered mass, crumbs taken off
   std::optional<Loss> loss;   ///< of the starting mass; absent without one
   std::vector<SieveShare> sieves;  ///< coarse to fine
-  MassShare pan;                   ///< all that is finer than the last sieve: pan, washed out and lost
+  MassShare pan;                   ///< of the base: what lay in the pan and what washed out; not what was lost
   Grading grading;
   Notes notes;
 };

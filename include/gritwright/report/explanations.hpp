@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "gritwright/models/bag_verdict.hpp"
+#include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/screening.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 
@@ -27,11 +28,17 @@ struct Explanation {
 /// Sizes, uniformity and band shares of a blend's curve. Keys d10, d50, d90, cu, in_band, finer.
 [[nodiscard]] std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band);
 
-/// Shares and usable litres of a judged bag. Keys in_band, finer, coarser, usable.
+/// Share of one band of a curve. Key bands.
+[[nodiscard]] std::vector<Explanation> explain_band(const Grading& grading, const Band& band);
+
+/// Verdict, shares and usable litres of a judged bag. Keys verdict, in_band, finer, coarser, usable.
 [[nodiscard]] std::vector<Explanation> explain(const BagVerdict& judged);
 
 /// Price of a usable litre of a bag whose price and litres are known. Key price.
 [[nodiscard]] Explanation explain_price(const Bag& bag, const BagVerdict& judged);
+
+/// The laboratory figures, by their keys in the answer of `grade`.
+[[nodiscard]] std::vector<Explanation> explain(const LaboratoryFigures& figures);
 
 /// The explanations as lines for people.
 [[nodiscard]] std::string explanation_text(const std::vector<Explanation>& explanations);

@@ -13,11 +13,14 @@ namespace gritwright {
 /// Air and water in a pot; never without the depth they belong to.
 [[nodiscard]] std::string pot_water_text(const PotWater& water, UnitSystem units);
 
+/// What the pot takes and what the mix in it weighs when it has drained.
+[[nodiscard]] std::string pot_mass_text(PotVolume to_fill_line, Mass wet_mix, UnitSystem units);
+
 /// Shares, packing, shrinkage, voids and water of a mix: formula, numbers, source.
 [[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state);
 [[nodiscard]] std::vector<Explanation> explain(const Mix& mix, const MixState& state, const PotWater& water);
 
-/// Volume and, where there are any, mound, layers and water fill of a container.
+/// Volume, areas, and, where there are any, mound, layers and water fill of a container.
 [[nodiscard]] std::vector<Explanation> explain(const PotGeometry& pot);
 
 }  // namespace gritwright

@@ -5,6 +5,12 @@
 
 namespace gritwright {
 
+/// What `convert` makes of a value that may be unknown.
+template <class Value, class Convert>
+[[nodiscard]] std::optional<double> number(const std::optional<Value>& value, Convert convert) {
+  return value ? std::optional<double>(convert(*value)) : std::nullopt;
+}
+
 /// A figure with `decimals`, a point, and a dash where there is none. Never "-0".
 [[nodiscard]] std::string figure(std::optional<double> value, int decimals);
 
