@@ -105,12 +105,13 @@ int run_desktop(int argc, char** argv) {
   }
   const QString draft_path = draft_file();
   if (const auto draft = read_draft(draft_path)) bench.open(*draft);
+  const bool may_write = set_aside_unreadable_draft(draft_path);
   // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
   QTimer saving;
   saving.setSingleShot(true);
   saving.setInterval(300);
-  const auto save = [&bench, draft_path] {
-    if (!write_draft(draft_path, bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
+  const auto save = [&bench, draft_path, may_write] {
+    if (!may_write || !write_draft(draft_path, bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
   };
   QObject::connect(&saving, &QTimer::timeout, &bench, save);
   QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));

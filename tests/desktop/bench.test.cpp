@@ -131,6 +131,51 @@ TEST_CASE("A record put on the sheet reads back as the same record", "[bench][ro
   CHECK(evaluation.test->sieve_diameter == test->sieve_diameter);
 }
 
+TEST_CASE("What the sheet has no column for survives being opened", "[bench][roundtrip][regression]") {
+  SieveTest test;
+  test.rows = {{aperture_mm(4), mass_g(60), MassShare(0.25)}, {aperture_mm(2), mass_g(30), {}}};
+  test.pan = mass_g(10);
+  test.pan_crumbs = MassShare(0.5);
+  test.dry_mass = mass_g(100);
+  test.resolution = mass_g(0.5);
+  const auto evaluation = evaluate_component(component_of(test, QStringLiteral("a")), test_catalogue());
+  REQUIRE(evaluation.test);
+  CHECK(evaluation.test->rows == test.rows);
+  CHECK(evaluation.test->pan_crumbs == test.pan_crumbs);
+  CHECK(evaluation.test->resolution == test.resolution);
+}
+
+TEST_CASE("What the pot's form has no field for survives being opened", "[bench][roundtrip][regression]") {
+  Container tray;
+  tray.rim = {length_cm(30), length_cm(20)};
+  tray.base = Section{length_cm(28), length_cm(18)};
+  tray.depth = depth_cm(6);
+  tray.corner_radius = length_cm(2);
+  tray.fillet_radius = length_cm(0.5);
+  tray.mound = Mound{depth_cm(1), MoundForm::cone};
+  tray.tilt.axis = TiltAxis::width;
+  tray.mass = mass_kg(2.5);
+  Bench bench(test_catalogue());
+  BenchState state = empty_bench();
+  state.pot = sheet_of(tray).value();
+  bench.open(state);
+  REQUIRE(bench.evaluation().pot);
+  CHECK(bench.evaluation().pot->container() == tray);
+}
+
+TEST_CASE("A component with a fault leaves dashes, not the figures of another mix", "[bench][regression]") {
+  Bench bench(test_catalogue());
+  BenchState state = demonstration(test_catalogue()).value();
+  state.components[1].sheet.pan.retained = QStringLiteral("x");
+  bench.open(state);
+  CHECK_FALSE(bench.evaluation().mix);
+  CHECK_FALSE(bench.evaluation().to_measure_out);
+  state.components[1].parts = QStringLiteral("0");
+  bench.open(state);
+  REQUIRE(bench.evaluation().mix);
+  CHECK(bench.evaluation().mix->components.size() == state.components.size() - 1);
+}
+
 TEST_CASE("The demonstration opens whole and computes every figure", "[bench]") {
   Bench bench(test_catalogue());
   const auto state = demonstration(test_catalogue());

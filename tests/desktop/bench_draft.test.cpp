@@ -18,6 +18,10 @@ TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft]
   state.pot.shape = Shape::drum;
   state.components[1].bag = QStringLiteral("P-03");
   state.pot.tilt = QStringLiteral("7");
+  state.pot.fillet_radius = QStringLiteral("0.4");
+  state.pot.tilt_axis = TiltAxis::width;
+  state.components[1].sheet.pan.crumbs = QStringLiteral("2.5");
+  state.components[1].sheet.resolution = QStringLiteral("0.1");
   REQUIRE(write_draft(file, state));
   const auto read = read_draft(file);
   REQUIRE(read);
@@ -43,4 +47,25 @@ TEST_CASE("A damaged, short or foreign draft is left alone", "[bench_draft][refu
   written.write(QByteArray("something else entirely"));
   written.close();
   CHECK_FALSE(read_draft(file));
+}
+
+TEST_CASE("A draft that can't be read is set aside before the next is written", "[bench_draft][regression]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  CHECK(set_aside_unreadable_draft(file));
+  REQUIRE(write_draft(file, complete_bench()));
+  CHECK(set_aside_unreadable_draft(file));
+  CHECK(read_draft(file));
+  for (const char* words : {"from a later version", "and another"}) {
+    QFile foreign(file);
+    REQUIRE(foreign.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    foreign.write(words);
+    foreign.close();
+    CHECK(set_aside_unreadable_draft(file));
+    CHECK_FALSE(QFile::exists(file));
+  }
+  QFile first(file + QStringLiteral(".unread-1"));
+  REQUIRE(first.open(QIODevice::ReadOnly));
+  CHECK(first.readAll() == QByteArray("from a later version"));
+  CHECK(QFile::exists(file + QStringLiteral(".unread-2")));
 }

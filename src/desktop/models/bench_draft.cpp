@@ -11,7 +11,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 3;
+constexpr quint32 version = 4;
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -20,6 +20,7 @@ void pass(Archive& archive, Pan& pan) {
   archive(pan.aperture);
   archive(pan.retained);
   archive(pan.tare);
+  archive(pan.crumbs);
 }
 
 template <class Archive, class Component>
@@ -45,6 +46,7 @@ void pass_component(Archive& archive, Component& component) {
   archive(sheet.washed_dry_mass);
   archive(sheet.moisture);
   archive(sheet.sieve_diameter);
+  archive(sheet.resolution);
   archive(sheet.on_recovered_mass);
   archive(component.screening.openings);
   archive(component.screening.screened);
@@ -62,9 +64,11 @@ void pass_state(Archive& archive, State& state) {
   auto& pot = state.pot;
   archive.choice(pot.shape, Shape::profile);
   for (auto* text : {&pot.rim_length, &pot.rim_width, &pot.base_length, &pot.base_width, &pot.middle, &pot.exponent, &pot.depth, &pot.freeboard,
-                     &pot.water_fill, &pot.saucer, &pot.wick, &pot.tilt, &pot.mound_rise}) {
+                     &pot.water_fill, &pot.saucer, &pot.wick, &pot.tilt, &pot.mound_rise, &pot.corner_radius, &pot.fillet_radius, &pot.mass}) {
     archive(*text);
   }
+  archive.choice(pot.tilt_axis, TiltAxis::width);
+  archive.choice(pot.mound_form, MoundForm::ellipsoid);
 }
 
 class Writer {
@@ -141,6 +145,15 @@ std::optional<BenchState> read_draft(const QString& file) {
   pass_state(reader, state);
   if (stream.status() != QDataStream::Ok || state.components.empty()) return std::nullopt;
   return state;
+}
+
+bool set_aside_unreadable_draft(const QString& file) {
+  if (!QFile::exists(file) || read_draft(file)) return true;
+  for (int number = 1; number < 1000; ++number) {
+    const QString aside = file + QStringLiteral(".unread-%1").arg(number);
+    if (!QFile::exists(aside)) return QFile::rename(file, aside);
+  }
+  return false;
 }
 
 QString draft_file() {

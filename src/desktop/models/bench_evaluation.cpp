@@ -77,8 +77,12 @@ std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   if (const auto fill = read.volume_ml(sheet.water_fill, "/water_fill_ml")) pot.water_fill = PotVolume(*fill);
   if (const auto saucer = read.length(sheet.saucer, "/saucer_cm")) pot.saucer = Depth(*saucer);
   if (const auto wick = read.length(sheet.wick, "/wick_cm")) pot.wick = Depth(*wick);
-  if (const auto rise = read.length(sheet.mound_rise, "/mound/rise_cm")) pot.mound = Mound{Depth(*rise), MoundForm::paraboloid};
+  if (const auto rise = read.length(sheet.mound_rise, "/mound/rise_cm")) pot.mound = Mound{Depth(*rise), sheet.mound_form};
   if (const auto tilt = read.number(sheet.tilt, "/tilt_deg")) pot.tilt.angle = angle_deg(*tilt);
+  pot.tilt.axis = sheet.tilt_axis;
+  if (const auto corner = read.length(sheet.corner_radius, "/corner_radius_cm"); corner && sheet.shape == Shape::rectangular) pot.corner_radius = *corner;
+  if (const auto fillet = read.length(sheet.fillet_radius, "/fillet_radius_cm"); fillet && sheet.shape != Shape::bowl) pot.fillet_radius = *fillet;
+  if (const auto mass = read.number(sheet.mass, "/mass_kg")) pot.mass = mass_kg(*mass);
   if (!rim || !depth || faults.size() > before) return std::nullopt;
   pot.rim = *rim;
   pot.depth = Depth(*depth);
@@ -87,10 +91,19 @@ std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   return problems.empty() ? std::optional(pot) : std::nullopt;
 }
 
+bool is_left_out(const ComponentSheet& sheet, const ComponentEvaluation& evaluation) {
+  if (evaluation.state == SheetState::empty && evaluation.faults.empty() && sheet.material.isEmpty()) return true;
+  Faults ignored;
+  const auto parts = FieldReader(ignored).number(sheet.parts, "/parts");
+  return ignored.empty() && (!parts || *parts == 0);
+}
+
 void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read) {
   Mix mix;
   for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
     const auto& component = evaluation.components[i].component;
+    // A mix without one that is still faulty or unfinished would be another mix; one with no parts is left out on purpose.
+    if (!component && !is_left_out(state.components[i], evaluation.components[i])) return;
     if (!component || component->parts.value() == 0) continue;
     mix.components.push_back(*component);
     evaluation.mixed.push_back(i);

@@ -17,6 +17,7 @@ struct PanText {
   QString aperture;
   QString retained;  ///< net mass, gross mass or litres, as the sheet's measure says
   QString tare;
+  QString crumbs = {};  ///< percent, as an opened test says; the stack has no column for it
   friend bool operator==(const PanText&, const PanText&) = default;
 };
 
@@ -40,6 +41,7 @@ struct SieveSheet {
   QString washed_dry_mass;
   QString moisture;
   QString sieve_diameter;
+  QString resolution;  ///< as an opened test says; empty: the last written digit
   bool on_recovered_mass = false;
   friend bool operator==(const SieveSheet&, const SieveSheet&) = default;
 };
@@ -87,6 +89,12 @@ struct PotSheet {
   QString wick;
   QString tilt;
   QString mound_rise;
+  // As an opened container says; the form has no field for them.
+  QString corner_radius;
+  QString fillet_radius;
+  QString mass;
+  TiltAxis tilt_axis = TiltAxis::length;
+  MoundForm mound_form = MoundForm::paraboloid;
   friend bool operator==(const PotSheet&, const PotSheet&) = default;
 };
 

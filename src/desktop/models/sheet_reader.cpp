@@ -15,14 +15,15 @@ struct PanKeys {
   std::string gross;
   std::string tare;
   std::string litres;
+  std::string crumbs;
 };
 
 PanKeys row_keys(std::size_t index) {
   const std::string row = "/retained/" + std::to_string(index);
-  return {row + "/aperture_mm", row + "/mass_g", row + "/gross_g", row + "/tare_g", row + "/retained_l"};
+  return {row + "/aperture_mm", row + "/mass_g", row + "/gross_g", row + "/tare_g", row + "/retained_l", row + "/crumbs_percent"};
 }
 
-PanKeys pan_keys() { return {"", "/pan_g", "/pan_gross_g", "/pan_tare_g", "/pan_l"}; }
+PanKeys pan_keys() { return {"", "/pan_g", "/pan_gross_g", "/pan_tare_g", "/pan_l", "/pan_crumbs_percent"}; }
 
 std::string utf8(const QString& text) { return text.trimmed().toStdString(); }
 
@@ -42,8 +43,10 @@ class SheetReader {
     for (std::ptrdiff_t i = 0; i < rows; ++i) row(static_cast<std::size_t>(i));
     if (pan_typed) {
       if (const auto retained = fraction(sheet_.pan, pan_keys(), sheet_.rows.size())) test_.pan = *retained;
+      if (const auto crumbs = read_.share(sheet_.pan.crumbs, pan_keys().crumbs)) test_.pan_crumbs = MassShare(*crumbs);
     }
-    test_.resolution = resolution_;
+    const auto written = read_.mass(sheet_.resolution, "/resolution_g");
+    test_.resolution = written ? written->mass : resolution_;
     if (rows == 0 && !pan_typed) {
       evaluation_.state = evaluation_.faults.empty() ? SheetState::empty : SheetState::faulty;
       return;
@@ -82,7 +85,8 @@ class SheetReader {
     const auto aperture = read_.aperture(typed.aperture, keys.aperture);
     if (typed.aperture.trimmed().isEmpty()) read_.missing(keys.aperture);
     const auto retained = fraction(typed, keys, index);
-    if (aperture && retained) test_.rows.push_back({*aperture, *retained, {}});
+    const auto crumbs = read_.share(typed.crumbs, keys.crumbs);
+    if (aperture && retained) test_.rows.push_back({*aperture, *retained, MassShare(crumbs.value_or(0))});
   }
 
   std::optional<Retained> fraction(const PanText& typed, const PanKeys& keys, std::size_t index) {

@@ -12,6 +12,7 @@ namespace {
 QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
 
 QString grams(Mass mass) { return digits(in_g(mass)); }
+QString percent(MassShare share) { return share.value() > 0 ? digits(share.value() * 100) : QString(); }
 QString centimetres(Length length) { return digits(in_cm(length)); }
 
 void fill(PanText& pan, const Retained& retained, Measure measure) {
@@ -45,9 +46,12 @@ SieveSheet sheet_of(const SieveTest& test) {
     PanText pan;
     pan.aperture = digits(in_mm(row.aperture));
     fill(pan, row.retained, sheet.measure);
+    pan.crumbs = percent(row.crumbs);
     sheet.rows.push_back(pan);
   }
   fill(sheet.pan, test.pan, sheet.measure);
+  sheet.pan.crumbs = percent(test.pan_crumbs);
+  if (test.resolution.value() > 0) sheet.resolution = grams(test.resolution);
   if (test.dry_mass) sheet.dry_mass = grams(*test.dry_mass);
   if (test.washed_dry_mass) sheet.washed_dry_mass = grams(*test.washed_dry_mass);
   if (test.moisture.value() > 0) sheet.moisture = digits(test.moisture.value() * 100);
@@ -84,7 +88,14 @@ std::optional<PotSheet> sheet_of(const Container& container) {
   if (container.water_fill) sheet.water_fill = digits(in_ml(*container.water_fill));
   if (in_cm(container.saucer) > 0) sheet.saucer = digits(in_cm(container.saucer));
   if (in_cm(container.wick) > 0) sheet.wick = digits(in_cm(container.wick));
-  if (container.mound && in_cm(container.mound->rise) > 0) sheet.mound_rise = digits(in_cm(container.mound->rise));
+  if (container.mound && in_cm(container.mound->rise) > 0) {
+    sheet.mound_rise = digits(in_cm(container.mound->rise));
+    sheet.mound_form = container.mound->form;
+  }
+  if (container.corner_radius.value() > 0) sheet.corner_radius = centimetres(container.corner_radius);
+  if (container.fillet_radius.value() > 0) sheet.fillet_radius = centimetres(container.fillet_radius);
+  if (container.mass) sheet.mass = digits(in_kg(*container.mass));
+  sheet.tilt_axis = container.tilt.axis;
   if (in_deg(container.tilt.angle) > 0) sheet.tilt = digits(in_deg(container.tilt.angle));
   return sheet;
 }
