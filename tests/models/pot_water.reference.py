@@ -116,6 +116,7 @@ def chord(pot, extent, across, x):
 
 def tilted_mean(pot, area, breaks, volume, scale, saturation):
     """Mean over the body by midpoints across and Gauss upward."""
+    pot = {**pot, "corner": pot.get("corner", 0.0) * scale}  # corners shrink with the sections
     cosine, sine = np.cos(pot["tilt"]), np.sin(pot["tilt"])
     along = 1 if pot["about_length"] else 0
     low_half = section_at(pot, 0.0)[along] * scale / 2

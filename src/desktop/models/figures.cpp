@@ -16,11 +16,6 @@ class Text {
   Q_DECLARE_TR_FUNCTIONS(Figures)
 };
 
-template <class Value, class Convert>
-std::optional<double> number(const std::optional<Value>& value, Convert convert) {
-  return value ? std::optional<double>(convert(*value)) : std::nullopt;
-}
-
 /// Gathers the figures of one group; a dash always comes with its reason.
 class Group {
  public:
