@@ -213,7 +213,6 @@ constexpr std::array templates{
     Template{"narrow.pot-test", GRITWRIGHT_TEXT("make a pot test of the mix: range of {figure} from ±{now_points} to ±{then_points} points")},
     Template{"narrow.settling", GRITWRIGHT_TEXT("see in a jug how far the mix settles: range of {figure} from ±{now_points} to ±{then_points} points")},
     Template{"narrow.water-absorption", GRITWRIGHT_TEXT("soak the {component} for a day and weigh it surface-dry: range of {figure} from ±{now_points} to ±{then_points} points")},
-    Template{"mix.typical-figures", GRITWRIGHT_TEXT("the figures are typical values of the catalogue, not measured")},
     Template{"number.decimal-comma", GRITWRIGHT_TEXT("{text} has a decimal comma; write a point, or separate the columns by ; or tab")},
     Template{"number.missing", GRITWRIGHT_TEXT("a number is missing here")},
     Template{"number.not-a-number", GRITWRIGHT_TEXT("{text} is not a number")},
