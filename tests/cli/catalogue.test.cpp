@@ -35,7 +35,8 @@ TEST_CASE("list and check take no name", "[cli][catalogue][refuses]") {
 }
 
 TEST_CASE("catalogue show tells basis, the range's own source, remarks, and cites every source it names", "[cli][catalogue]") {
-  for (const auto& material : run({"catalogue", "list", "--json"}).json()["materials"]) {
+  const auto list = run({"catalogue", "list", "--json"}).json();
+  for (const auto& material : list["materials"]) {
     const std::string name = material["name"];
     INFO(name);
     const auto json = run({"catalogue", "show", name, "--json"}).json();
