@@ -34,6 +34,13 @@ struct Problem {
 };
 using Problems = std::vector<Problem>;
 
+/// A problem with the field at a JSON pointer of the input.
+[[nodiscard]] inline Problem problem_at(std::string code, std::string pointer, Facts facts = {}) {
+  Place where;
+  where.pointer = std::move(pointer);
+  return {std::move(code), std::move(where), std::move(facts)};
+}
+
 enum class Level { note, warning };
 
 /// Something the reader of a figure should know. Same shape as a problem, but the figure stands.

@@ -22,7 +22,7 @@ Problems without_volume(const std::vector<WrittenPotReading>& readings, bool fal
   Problems problems;
   for (const WrittenPotReading& reading : readings) {
     const bool shaped = reading.pot ? std::holds_alternative<Container>(*reading.pot) : fallback;
-    if (!reading.volume && !shaped) problems.push_back({"pot-test.no-volume", Place{{}, {}, {}, reading.pointer}, {}});
+    if (!reading.volume && !shaped) problems.push_back(problem_at("pot-test.no-volume", reading.pointer));
   }
   return problems;
 }

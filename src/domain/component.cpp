@@ -30,7 +30,7 @@ class GrainChecker {
 
  private:
   void report(const char* code, const char* pointer, Facts facts) {
-    problems_.push_back({code, Place{{}, {}, {}, pointer}, std::move(facts)});
+    problems_.push_back(problem_at(code, pointer, std::move(facts)));
   }
 
   void not_negative(double value, const char* code, const char* pointer, const char* key) {
@@ -106,7 +106,7 @@ class GradingChecker {
 
  private:
   void report(const char* code, const char* pointer, Facts facts) {
-    problems_.push_back({code, Place{{}, {}, {}, pointer}, std::move(facts)});
+    problems_.push_back(problem_at(code, pointer, std::move(facts)));
   }
 
   void point(const GradingPoint& at) {
@@ -147,7 +147,7 @@ Problems check_sizes(const GrainSizes& sizes) {
   if (const auto* grading = std::get_if<Grading>(&sizes)) return check(*grading);
   const double mm = in_mm(std::get<SingleSize>(sizes).size);
   if (std::isfinite(mm) && mm > 0) return {};
-  return {{"component.size-not-positive", Place{{}, {}, {}, "/class_mm"}, {{"size_mm", mm}}}};
+  return {problem_at("component.size-not-positive", "/class_mm", {{"size_mm", mm}})};
 }
 
 }  // namespace
@@ -164,7 +164,7 @@ Problems check(const Component& component) {
   Problems problems;
   const double parts = component.parts.value();
   if (!std::isfinite(parts) || parts < 0)
-    problems.push_back({"component.parts-negative", Place{{}, {}, {}, "/parts"}, {{"parts", parts}}});
+    problems.push_back(problem_at("component.parts-negative", "/parts", {{"parts", parts}}));
   append(problems, check(component.grain));
   append(problems, check_sizes(component.sizes));
   return problems;

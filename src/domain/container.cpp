@@ -16,9 +16,7 @@ constexpr double largest_exponent = 100;
 class Findings {
  public:
   void add(const char* code, std::string pointer, Facts facts = {}) {
-    Place where;
-    where.pointer = std::move(pointer);
-    problems_.push_back({code, std::move(where), std::move(facts)});
+    problems_.push_back(problem_at(code, std::move(pointer), std::move(facts)));
   }
 
   /// True where `value` is a length a container can have: a tenth of a millimetre to ten metres.

@@ -37,7 +37,7 @@ class WishChecker {
 
  private:
   void report(const char* code, const std::string& below, Facts facts = {}) {
-    problems_.push_back({code, Place{{}, {}, {}, pointer_ + below}, std::move(facts)});
+    problems_.push_back(problem_at(code, pointer_ + below, std::move(facts)));
   }
 
   void look_at(const PassingLimits& band) {
@@ -128,7 +128,7 @@ class WishChecker {
 
 void check_candidates(const DesignProblem& problem, Problems& problems) {
   const std::size_t count = problem.candidates.size();
-  if (count == 0) problems.push_back({"design.no-candidates", Place{{}, {}, {}, "/candidates"}, {}});
+  if (count == 0) problems.push_back(problem_at("design.no-candidates", "/candidates"));
   if (count > most_candidates)
     problems.push_back({"design.too-many-candidates",
                         Place{{}, {}, {}, "/candidates"},
@@ -139,20 +139,20 @@ void check_candidates(const DesignProblem& problem, Problems& problems) {
     const std::string pointer = numbered("/candidates", i);
     append(problems, under(check(candidate.component), pointer));
     const auto not_negative = [&](double value, const char* code, const char* below) {
-      if (!(std::isfinite(value) && value >= 0)) problems.push_back({code, Place{{}, {}, {}, pointer + below}, {{"value", value}}});
+      if (!(std::isfinite(value) && value >= 0)) problems.push_back(problem_at(code, pointer + below, {{"value", value}}));
     };
     if (candidate.stock) not_negative(in_l(*candidate.stock), "design.stock-negative", "/stock_l");
     if (candidate.price) not_negative(candidate.price->value(), "design.price-negative", "/price_per_l");
     something_in_stock = something_in_stock || !candidate.stock || in_l(*candidate.stock) != 0;
   }
   if (count > 0 && problem.need && !something_in_stock)
-    problems.push_back({"design.nothing-in-stock", Place{{}, {}, {}, "/candidates"}, {}});
+    problems.push_back(problem_at("design.nothing-in-stock", "/candidates"));
 }
 
 void check_form(const RecipeForm& form, Problems& problems) {
   const auto in_range = [&](int value, int most, const char* code, const char* below) {
     if (value < 1 || value > most)
-      problems.push_back({code, Place{{}, {}, {}, below}, {{"value", static_cast<double>(value)}, {"most", static_cast<double>(most)}}});
+      problems.push_back(problem_at(code, below, {{"value", static_cast<double>(value)}, {"most", static_cast<double>(most)}}));
   };
   in_range(form.total, most_total_parts, "design.total-out-of-range", "/parts/total");
   in_range(form.components, most_components, "design.components-out-of-range", "/parts/components");
@@ -165,7 +165,7 @@ Problems check(const DesignProblem& problem) {
   check_candidates(problem, problems);
   for (const auto& [name, container] : problem.pots) append(problems, under(check(container), "/pots/" + name));
   if (problem.need && !(std::isfinite(in_l(*problem.need)) && in_l(*problem.need) > 0))
-    problems.push_back({"design.need-not-positive", Place{{}, {}, {}, "/need_l"}, {{"value", in_l(*problem.need)}}});
+    problems.push_back(problem_at("design.need-not-positive", "/need_l", {{"value", in_l(*problem.need)}}));
   check_form(problem.form, problems);
   if (problem.wishes.size() > most_wishes)
     problems.push_back({"design.too-many-wishes",
@@ -175,7 +175,7 @@ Problems check(const DesignProblem& problem) {
   for (std::size_t i = 0; i < problem.wishes.size(); ++i) wishes.run(problem.wishes[i], numbered("/wishes", i));
   append(problems, under(check(problem.water), "/water"));
   const double settling = problem.settling.value();
-  if (!(settling >= 0 && settling < 1)) problems.push_back({"mix.settling-range", Place{{}, {}, {}, "/settling"}, {{"share", settling}}});
+  if (!(settling >= 0 && settling < 1)) problems.push_back(problem_at("mix.settling-range", "/settling", {{"share", settling}}));
   return problems;
 }
 

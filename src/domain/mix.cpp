@@ -13,11 +13,11 @@ void check_range(Problems& problems, const char* pointer, double value, double l
                  UpperEnd end = UpperEnd::included) {
   const bool below = end == UpperEnd::included ? value <= high : value < high;
   if (!(value >= low && below))
-    problems.push_back({"water.out-of-range", Place{{}, {}, {}, pointer}, {{"value", value}, {"low", low}, {"high", high}}});
+    problems.push_back(problem_at("water.out-of-range", pointer, {{"value", value}, {"low", low}, {"high", high}}));
 }
 
 void check_lost_share(Problems& problems, const char* code, const char* pointer, double value) {
-  if (!(value >= 0 && value < 1)) problems.push_back({code, Place{{}, {}, {}, pointer}, {{"share", value}}});
+  if (!(value >= 0 && value < 1)) problems.push_back(problem_at(code, pointer, {{"share", value}}));
 }
 
 }  // namespace
@@ -36,13 +36,13 @@ Problems check(const RetentionConstants& constants) {
 
 Problems check(const Mix& mix) {
   Problems problems;
-  if (mix.components.empty()) problems.push_back({"mix.no-components", Place{{}, {}, {}, "/components"}, {}});
+  if (mix.components.empty()) problems.push_back(problem_at("mix.no-components", "/components"));
   bool some_parts = false;
   for (std::size_t i = 0; i < mix.components.size(); ++i) {
     append(problems, under(check(mix.components[i]), "/components/" + std::to_string(i)));
     some_parts = some_parts || mix.components[i].parts.value() != 0;
   }
-  if (!mix.components.empty() && !some_parts) problems.push_back({"mix.no-parts", Place{{}, {}, {}, "/components"}, {}});
+  if (!mix.components.empty() && !some_parts) problems.push_back(problem_at("mix.no-parts", "/components"));
   append(problems, under(check(mix.water), "/water"));
   check_lost_share(problems, "mix.settling-range", "/settling", mix.settling.value());
   check_lost_share(problems, "mix.spill-range", "/spill", mix.spill.value());

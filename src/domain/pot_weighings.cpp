@@ -4,14 +4,12 @@ namespace gritwright {
 
 namespace {
 
-Problem problem(const char* code, const char* pointer, Facts facts) { return {code, Place{{}, {}, {}, pointer}, std::move(facts)}; }
-
 void check_weighings(const PotWeighings& weighed, Problems& problems) {
   const auto below = [&](Mass value, const char* pointer, const char* what, Mass least) {
-    problems.push_back(problem("pot-test.mass-order", pointer,
+    problems.push_back(problem_at("pot-test.mass-order", pointer,
                                {{"mass_g", in_g(value)}, {"least_g", in_g(least)}, {"what", std::string(what)}}));
   };
-  if (in_g(weighed.tare) < 0) problems.push_back(problem("pot-test.mass-negative", "/tare_g", {{"mass_g", in_g(weighed.tare)}}));
+  if (in_g(weighed.tare) < 0) problems.push_back(problem_at("pot-test.mass-negative", "/tare_g", {{"mass_g", in_g(weighed.tare)}}));
   if (!(weighed.dry > weighed.tare)) below(weighed.dry, "/dry_g", "the empty pot", weighed.tare);
   if (weighed.drained && *weighed.drained < weighed.dry) below(*weighed.drained, "/drained_g", "the dry pot", weighed.dry);
   if (!weighed.flooded) return;
@@ -22,12 +20,12 @@ void check_weighings(const PotWeighings& weighed, Problems& problems) {
 
 void check_poured(const PouredWater& water, Problems& problems) {
   if (in_ml(water.poured) < 0)
-    problems.push_back(problem("pot-test.volume-negative", "/poured_ml", {{"volume_ml", in_ml(water.poured)}}));
+    problems.push_back(problem_at("pot-test.volume-negative", "/poured_ml", {{"volume_ml", in_ml(water.poured)}}));
   if (!water.caught) return;
   if (in_ml(*water.caught) < 0)
-    problems.push_back(problem("pot-test.volume-negative", "/caught_ml", {{"volume_ml", in_ml(*water.caught)}}));
+    problems.push_back(problem_at("pot-test.volume-negative", "/caught_ml", {{"volume_ml", in_ml(*water.caught)}}));
   else if (*water.caught > water.poured)
-    problems.push_back(problem("pot-test.caught-above-poured", "/caught_ml",
+    problems.push_back(problem_at("pot-test.caught-above-poured", "/caught_ml",
                                {{"caught_ml", in_ml(*water.caught)}, {"poured_ml", in_ml(water.poured)}}));
 }
 
@@ -36,7 +34,7 @@ void check_poured(const PouredWater& water, Problems& problems) {
 Problems check(const PotReading& reading) {
   Problems problems;
   if (!(in_ml(reading.volume) > 0))
-    problems.push_back(problem("pot-test.volume-not-positive", "/volume_ml", {{"volume_ml", in_ml(reading.volume)}}));
+    problems.push_back(problem_at("pot-test.volume-not-positive", "/volume_ml", {{"volume_ml", in_ml(reading.volume)}}));
   if (const auto* weighed = std::get_if<PotWeighings>(&reading.water))
     check_weighings(*weighed, problems);
   else

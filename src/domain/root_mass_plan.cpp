@@ -15,7 +15,7 @@ constexpr std::array<std::string_view, 6> face_names{"right", "left", "back", "f
 class Findings {
  public:
   void add(const char* code, std::string pointer, Facts facts = {}) {
-    problems_.push_back({code, Place{{}, {}, {}, std::move(pointer)}, std::move(facts)});
+    problems_.push_back(problem_at(code, std::move(pointer), std::move(facts)));
   }
   bool positive(Length value, const std::string& pointer) {
     if (std::isfinite(value.value()) && value.value() > 0) return true;

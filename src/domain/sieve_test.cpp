@@ -45,7 +45,7 @@ class Checker {
 
  private:
   void report(const char* code, std::string pointer, Facts facts = {}) {
-    problems_.push_back({code, Place{{}, {}, {}, std::move(pointer)}, std::move(facts)});
+    problems_.push_back(problem_at(code, std::move(pointer), std::move(facts)));
   }
 
   void aperture(std::size_t i) {

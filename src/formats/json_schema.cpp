@@ -45,22 +45,16 @@ class Checker {
 
   Problems check(const JsonValue& value, const std::string& schema_file) {
     const auto found = schemas_.find(schema_file);
-    if (found == schemas_.end()) return {problem("schema.missing-schema", "", {{"schema", schema_file}})};
+    if (found == schemas_.end()) return {problem_at("schema.missing-schema", "", {{"schema", schema_file}})};
     return check(value, found->second, schema_file, "", 0);
   }
 
  private:
-  static Problem problem(const char* code, const std::string& pointer, Facts facts) {
-    Place place;
-    place.pointer = pointer;
-    return {code, std::move(place), std::move(facts)};
-  }
-
   Problems check(const JsonValue& value, const JsonValue& schema, const std::string& file, const std::string& pointer, int depth) {
     Problems problems;
-    const auto report = [&](const char* code, Facts facts) { problems.push_back(problem(code, pointer, std::move(facts))); };
+    const auto report = [&](const char* code, Facts facts) { problems.push_back(problem_at(code, pointer, std::move(facts))); };
     // A schema that refers to itself without taking a step into the document would never end.
-    if (constexpr int deepest = 256; depth > deepest) return {problem("schema.endless", pointer, {})};
+    if (constexpr int deepest = 256; depth > deepest) return {problem_at("schema.endless", pointer, {})};
     for (const auto& [keyword, rule] : schema.members) {
       if (keyword == "$ref") {
         append(problems, check_reference(value, rule.text, file, pointer, depth));
@@ -89,7 +83,7 @@ class Checker {
           if (rule.kind == Kind::object)
             append(problems, check(member, rule, file, below(pointer, key), depth + 1));
           else
-            problems.push_back(problem("key.unknown", below(pointer, key), {{"key", key}}));
+            problems.push_back(problem_at("key.unknown", below(pointer, key), {{"key", key}}));
         }
         if (rule.kind != Kind::object && (rule.kind != Kind::boolean || rule.boolean)) report("schema.unknown-keyword", {{"keyword", keyword}});
       } else if (keyword == "items") {
@@ -120,7 +114,7 @@ class Checker {
                            int depth) {
     const auto hash = reference.find('#');
     const std::string target_file = hash == 0 ? file : reference.substr(0, hash);
-    const auto missing = [&] { return Problems{problem("schema.missing-schema", pointer, {{"schema", reference}})}; };
+    const auto missing = [&] { return Problems{problem_at("schema.missing-schema", pointer, {{"schema", reference}})}; };
     const auto document = schemas_.find(target_file);
     if (document == schemas_.end()) return missing();
     const JsonValue* target = &document->second;
@@ -149,10 +143,10 @@ class Checker {
       if (nearest.empty() || problems.size() < nearest.size()) nearest = std::move(problems);
     }
     if (fitting == 0) {
-      nearest.insert(nearest.begin(), problem("schema.no-alternative", pointer, {}));
+      nearest.insert(nearest.begin(), problem_at("schema.no-alternative", pointer, {}));
       return nearest;
     }
-    if (exactly_one && fitting > 1) return {problem("schema.several-alternatives", pointer, {})};
+    if (exactly_one && fitting > 1) return {problem_at("schema.several-alternatives", pointer, {})};
     return {};
   }
 

@@ -98,7 +98,7 @@ class Reader {
   }
 
   /// Notes that what stands at `pointer` of the JSON form could not be read; the fault itself was told.
-  void unread(const std::string& pointer) { told_.push_back({"number.not-a-number", Place{{}, {}, {}, pointer}, {}}); }
+  void unread(const std::string& pointer) { told_.push_back(problem_at("number.not-a-number", pointer)); }
 
   /// The domain names the keys of the JSON form; here each stands at a cell or a remark.
   void check_record() {

@@ -121,12 +121,7 @@ AgedGrain aged_grain(const GrainSizes& sizes, double breakages, double modulus, 
 
 Problems check(const CrumbleTest& test) {
   Problems problems;
-  const auto wrong = [&](const char* code, const char* pointer) {
-    Problem problem;
-    problem.code = code;
-    problem.where.pointer = pointer;
-    problems.push_back(std::move(problem));
-  };
+  const auto wrong = [&](const char* code, const char* pointer) { problems.push_back(problem_at(code, pointer)); };
   if (!(test.rounds > 0)) wrong("crumble.no-rounds", "/rounds");
   std::size_t common = 0;
   const GradingCurve after(test.after);

@@ -60,12 +60,7 @@ MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDens
 
 Problems check(const DisplacementReading& reading) {
   Problems problems;
-  const auto wrong = [&](const char* code, const char* pointer) {
-    Problem problem;
-    problem.code = code;
-    problem.where.pointer = pointer;
-    problems.push_back(std::move(problem));
-  };
+  const auto wrong = [&](const char* code, const char* pointer) { problems.push_back(problem_at(code, pointer)); };
   if (!(reading.soaked > Mass{})) wrong("displacement.weighs-nothing", "/soaked_g");
   if (!(reading.jug_with_water > Mass{})) wrong("displacement.weighs-nothing", "/jug_with_water_g");
   if (reading.dry && !(*reading.dry > Mass{})) wrong("displacement.weighs-nothing", "/dry_g");

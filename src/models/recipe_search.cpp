@@ -259,7 +259,7 @@ Problems check_tested_sizes(const DesignProblem& problem) {
   for (const SizeAsked& asked : sizes_asked(problem)) {
     const bool tested = std::ranges::any_of(problem.candidates, [&](const Candidate& each) { return tested_at(each, asked.size); });
     if (!tested)
-      problems.push_back({"design.size-not-tested", Place{{}, {}, {}, asked.pointer}, {{"aperture_mm", in_mm(asked.size)}}});
+      problems.push_back(problem_at("design.size-not-tested", asked.pointer, {{"aperture_mm", in_mm(asked.size)}}));
   }
   return problems;
 }

@@ -104,7 +104,7 @@ Notes bias_notes(const RetentionInput& input, const std::vector<Aperture>& sizes
   }
   if (above(15)) notes.push_back({"water.above-range", Level::warning, "", {{"size_mm", mean_mm}}});
   if (above(8)) notes.push_back({"water.one-grain-perched", Level::note, "", {{"size_mm", mean_mm}}});
-  if (input.finer_than_pan_sieve > Passing(0.03)) {
+  if (input.finer_than_pan_sieve.value() > 0.03 * (1 + rounding)) {
     notes.push_back({"water.fines-clog", Level::warning, "", {{"fines_percent", in_percent(input.finer_than_pan_sieve)}}});
   }
   // The literature's limit is "25-30 % or more"; the lower one warns earlier.

@@ -327,7 +327,7 @@ Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) {
   if (Problems problems = check(plan); !problems.empty()) return problems;
   const Planner planner(plan, detail);
   if (const Notes notes = no_room(planner.space()); !notes.empty())
-    return Problem{notes.front().code, Place{{}, {}, {}, "/pot"}, notes.front().facts};
+    return problem_at(notes.front().code, "/pot", notes.front().facts);
   RootPlanAnswer answer;
   answer.block_volume = pot_ml(planner.ground().block.volume_cm3());
   const PoseNumbers pose = pose_with_trunk_free(planner.ground(), planner.space());

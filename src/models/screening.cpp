@@ -52,7 +52,7 @@ double opening_of_stack(std::span<const double> openings_mm, double s) {
 Problems faults(const Grading& grading, std::span<const Aperture> openings, Sharpness sharpness) {
   Problems problems;
   const auto report = [&](const char* code, std::string pointer, Facts facts) {
-    problems.push_back({code, Place{{}, {}, {}, std::move(pointer)}, std::move(facts)});
+    problems.push_back(problem_at(code, std::move(pointer), std::move(facts)));
   };
   if (openings.empty()) report("screen.no-opening", "/at", {});
   const GradingPoint& finest = grading.points.front();
