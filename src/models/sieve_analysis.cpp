@@ -54,9 +54,12 @@ std::string mm_text(Aperture aperture) {
   return {digits.data(), end};
 }
 
+/// A share that meets a limit but for binary rounding is not above it.
+bool above(double share, double limit) { return share > limit + 1e-12; }
+
 void note_loss(SieveAnalysis& analysis) {
-  if (!analysis.loss || std::abs(analysis.loss->value()) <= noted_loss) return;
-  const bool large = std::abs(analysis.loss->value()) > warned_loss;
+  if (!analysis.loss || !above(std::abs(analysis.loss->value()), noted_loss)) return;
+  const bool large = above(std::abs(analysis.loss->value()), warned_loss);
   const bool gain = analysis.loss->value() < 0;
   analysis.notes.push_back({gain ? "sieve-test.gain" : large ? "sieve-test.loss-large" : "sieve-test.loss",
                             large ? Level::warning : Level::note, "", {{"percent", std::abs(analysis.loss->value()) * 100}}});
@@ -67,7 +70,7 @@ void note_overload(const SieveTest& test, SieveAnalysis& analysis) {
   for (const SieveRow& row : test.rows) {
     const double limit_g = in_g(overload_limit(row.aperture, *test.sieve_diameter, test.bulk_density));
     const double held_g = net_amount(row.retained);
-    if (held_g <= limit_g) continue;
+    if (held_g <= limit_g * (1 + 1e-9)) continue;
     analysis.notes.push_back({"sieve-test.overload", Level::warning, mm_text(row.aperture),
                               {{"aperture_mm", in_mm(row.aperture)}, {"mass_g", held_g}, {"limit_g", limit_g}}});
   }
@@ -98,7 +101,7 @@ void note_ends(SieveAnalysis& analysis) {
                                {"percent", top.retained.value() * 100},
                                {"top_mm", in_mm(next_coarser_principal(top.aperture))}}});
   }
-  if (analysis.pan.value() > warned_pan) {
+  if (above(analysis.pan.value(), warned_pan)) {
     analysis.notes.push_back({"sieve-test.pan", Level::warning, "pan",
                               {{"percent", analysis.pan.value() * 100}, {"aperture_mm", in_mm(analysis.sieves.back().aperture)}}});
   }
@@ -137,7 +140,7 @@ Result<SieveAnalysis> analyse(const SieveTest& test) {
   const double sieved = has_start && test.washed_dry_mass ? in_g(*test.washed_dry_mass) : start;
   // Crumbs are no grain of this size, so they leave the base as well. What washed out counts with the pan on either base.
   const double base = (on_original ? start : amounts.weighed + (start - sieved)) - amounts.crumbs;
-  if (base <= 0) return Problem{"sieve-test.nothing-retained", Place{{}, {}, {}, "/retained"}, {}};
+  if (base <= 0) return problem_at("sieve-test.nothing-retained", "/retained");
 
   SieveAnalysis analysis;
   if (!by_volume) {

@@ -355,3 +355,22 @@ TEST_CASE("The test of a grading gives that grading back", "[sieve_analysis][rou
     CHECK_THAT(analysis->grading.points[i].passing.value(), Catch::Matchers::WithinAbs(grading.points[i].passing.value(), 1e-12));
   }
 }
+
+TEST_CASE("A share that meets its limit is not above it, whatever the binary fraction", "[sieve_analysis][law][regression]") {
+  const auto test_of_grams = [](double sample, double on_sieve, double pan) {
+    SieveTest test;
+    test.rows = {{aperture_mm(2), mass_g(on_sieve), {}}};
+    test.pan = mass_g(pan);
+    test.dry_mass = mass_g(sample);
+    test.resolution = mass_g(0.01);
+    return test;
+  };
+  for (int grams = 10; grams <= 1000; ++grams) {
+    const double sample = grams;
+    INFO(grams);
+    CHECK_FALSE(noted(worked(test_of_grams(sample, sample * 0.997, 0)), "sieve-test.loss"));
+    CHECK(noted(worked(test_of_grams(sample, sample * 0.99, 0)), "sieve-test.loss") == Level::note);
+    CHECK_FALSE(noted(worked(test_of_grams(sample, sample * 0.97, sample * 0.03)), "sieve-test.pan"));
+    CHECK(noted(worked(test_of_grams(sample, sample * 0.969, sample * 0.031)), "sieve-test.pan") == Level::warning);
+  }
+}
