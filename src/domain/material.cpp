@@ -1,6 +1,7 @@
 #include "gritwright/domain/material.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <utility>
 
@@ -78,6 +79,22 @@ GrainProperties typical_grain(const Material& material) {
   if (material.water_absorption) grain.water_absorption = WaterAbsorption(material.water_absorption->value);
   if (material.cec_meq_100g) grain.cation_exchange = CationExchange(material.cec_meq_100g->value);
   return grain;
+}
+
+bool is_typical(const std::optional<CatalogueFigure>& figure, double value) {
+  return figure && std::abs(figure->value - value) <= 1e-9 * std::abs(value);
+}
+
+Provenance provenance_of(const GrainProperties& grain, const Material& material) {
+  const auto same = [](const std::optional<CatalogueFigure>& figure, const std::optional<double>& value) { return value && is_typical(figure, *value); };
+  const auto number = [](const auto& value, auto convert) { return value ? std::optional<double>(convert(*value)) : std::nullopt; };
+  const bool typical = is_typical(material.bulk_density_g_l, in_g_l(grain.bulk_density)) ||
+                       same(material.particle_density_g_l, number(grain.particle_density, [](ParticleDensity d) { return in_g_l(d); })) ||
+                       same(material.skeletal_density_g_l, number(grain.skeletal_density, [](SkeletalDensity d) { return in_g_l(d); })) ||
+                       is_typical(material.open_share, grain.open_share.value()) ||
+                       same(material.water_absorption, number(grain.water_absorption, [](WaterAbsorption a) { return a.value(); })) ||
+                       same(material.cec_meq_100g, number(grain.cation_exchange, [](CationExchange c) { return c.value(); }));
+  return typical ? Provenance::typical : Provenance::measured;
 }
 
 Problems check(const Material& material) {

@@ -157,6 +157,7 @@ std::optional<Component> read_component(JsonObject& object, PartsKey parts, cons
     if (graded->particle_density) component.grain.particle_density = *graded->particle_density;
   }
   read_grain(object, component.grain);
+  if (material != nullptr) component.grain.provenance = provenance_of(component.grain, *material);
   const bool has_bulk_density = object.has("bulk_density_g_l") || material != nullptr || (graded && graded->bulk_density);
   if (!has_bulk_density && !object.has("material") && !(object.has("sieve_test") && !graded))
     object.report("key.missing", object.pointer(), {{"key", std::string("bulk_density_g_l")}});

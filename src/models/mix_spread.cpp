@@ -21,11 +21,6 @@ constexpr double settling_usual = 8, settling_low = 5, settling_high = 13;
 FactorSpread measured(double deviation) { return {deviation, deviation}; }
 FactorSpread typical(double factor) { return factor_within(1, 1 / factor, factor); }
 
-/// A figure that still is the catalogue's has the catalogue's range; any other was given by the grower.
-bool is_of(const std::optional<CatalogueFigure>& figure, double value) {
-  return figure && std::abs(figure->value - value) <= 1e-9 * std::abs(value);
-}
-
 FactorSpread ranged(const CatalogueFigure& figure, double factor_without) {
   if (!figure.low || !figure.high || !(*figure.low > 0)) return typical(factor_without);
   return factor_within(figure.value, *figure.low, *figure.high);
@@ -35,19 +30,19 @@ ComponentSpread component_spread(const Component& component, const Material* mat
   const GrainProperties& grain = component.grain;
   ComponentSpread spread;
   spread.bulk_density = measured(measured_density_deviation);
-  if (material != nullptr && is_of(material->bulk_density_g_l, in_g_l(grain.bulk_density)))
+  if (material != nullptr && is_typical(material->bulk_density_g_l, in_g_l(grain.bulk_density)))
     spread.bulk_density = ranged(material->bulk_density_g_l, typical_density_factor);
   spread.particle_density = measured(measured_density_deviation);
-  if (material != nullptr && grain.particle_density && is_of(material->particle_density_g_l, in_g_l(*grain.particle_density))) {
+  if (material != nullptr && grain.particle_density && is_typical(material->particle_density_g_l, in_g_l(*grain.particle_density))) {
     spread.particle_by_packing = true;
     spread.particle_density = measured(typical_packing_deviation);
   }
   spread.skeletal_density = measured(measured_density_deviation);
-  if (material != nullptr && grain.skeletal_density && is_of(material->skeletal_density_g_l, in_g_l(*grain.skeletal_density)))
+  if (material != nullptr && grain.skeletal_density && is_typical(material->skeletal_density_g_l, in_g_l(*grain.skeletal_density)))
     spread.skeletal_density = ranged(*material->skeletal_density_g_l, typical_skeletal_factor);
-  if (material != nullptr && is_of(material->open_share, grain.open_share.value())) spread.open_share = typical_open_share_deviation;
+  if (material != nullptr && is_typical(material->open_share, grain.open_share.value())) spread.open_share = typical_open_share_deviation;
   spread.water_absorption = measured(measured_absorption_deviation);
-  if (material != nullptr && grain.water_absorption && is_of(material->water_absorption, grain.water_absorption->value()))
+  if (material != nullptr && grain.water_absorption && is_typical(material->water_absorption, grain.water_absorption->value()))
     spread.water_absorption = ranged(*material->water_absorption, typical_absorption_factor);
   spread.grading = sieving_spread(component.sizes, grain.particle_density, sample);
   return spread;

@@ -206,7 +206,7 @@ class Blend {
     const double settling = mix_.settling.value();
     const double settled_phi = phi / (1 - settling);
     if (settled_phi >= 1)
-      return Problem{"mix.settling-beyond-voids", Place{{}, {}, {}, "/settling"}, {{"percent", settling * 100}, {"most_percent", (1 - phi) * 100}}};
+      return problem_at("mix.settling-beyond-voids", "/settling", {{"percent", settling * 100}, {"most_percent", (1 - phi) * 100}});
     state_.shrinkage = Shrinkage(1 - envelope_l_ / phi / loose_l_);
     state_.poured = packed_at(phi);
     state_.settled = packed_at(settled_phi);

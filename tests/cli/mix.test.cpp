@@ -103,3 +103,16 @@ TEST_CASE("mix refuses parts that are all zero, an unknown material and bulk abo
   CHECK(upside_down.err.find("#/components/0/") != std::string::npos);
   CHECK(run({"mix", "-", "--depth-cm", "0"}, two_sizes).exit == Exit::wrong_usage);
 }
+
+TEST_CASE("Typical figures are spoken of only where one is used", "[cli][mix][regression]") {
+  const auto told = [](const std::string& keys) {
+    const std::string text = R"({"format":"gritwright/mix/1","components":[{"material":"akadama","parts":1,"class_mm":4,)" + keys + "}]}";
+    const auto answer = run({"mix", "-", "--json"}, text).json();
+    for (const auto& note : answer["notes"])
+      if (note["code"] == "mix.typical-figures") return true;
+    return false;
+  };
+  const std::string most = R"("particle_density_g_l":850,"skeletal_density_g_l":2710,"open_share":0.97,"water_absorption":0.75,"cec_meq_100g":19.5)";
+  CHECK(told(most));
+  CHECK_FALSE(told(R"("bulk_density_g_l":481,)" + most));
+}

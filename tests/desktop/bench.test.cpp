@@ -106,13 +106,13 @@ TEST_CASE("Components without parts stay out of the mix, all without parts are t
   CHECK(figure_of(bench_figures(bench), "shrinkage_percent").reason == QStringLiteral("no component has parts"));
 }
 
-TEST_CASE("A measured litre weight replaces the catalogue's typical one", "[bench]") {
+TEST_CASE("A measured litre weight replaces the catalogue's typical one and leaves the others typical", "[bench]") {
   Bench bench(test_catalogue());
   BenchState state = complete_bench();
   state.components[0].grain.bulk_density = QStringLiteral("640,5");
   bench.open(state);
   CHECK_THAT(in_g_l(bench.evaluation().components[0].component->grain.bulk_density), WithinRel(640.5, 1e-12));
-  CHECK(bench.evaluation().components[0].component->grain.provenance == Provenance::measured);
+  CHECK(bench.evaluation().components[0].component->grain.provenance == Provenance::typical);
   state.components[0].grain.bulk_density = QStringLiteral("5000");
   bench.open(state);
   CHECK_FALSE(bench.evaluation().components[0].component);

@@ -40,7 +40,7 @@ TEST_CASE("Every code that the sources can raise has a sentence", "[messages][la
     if (!fs::exists(folder)) continue;
     for (const std::string& code : codes_in(folder)) {
       ++seen;
-      INFO(code << " (add it to src/report/message_templates.cpp)");
+      INFO(code << " (add it to one of src/report/*_sentences.cpp)");
       CHECK(gritwright::has_template(code));
     }
   }

@@ -65,6 +65,12 @@ struct NamedFigure {
 /// The typical grain of `material`, marked as typical. CEC and absorption are left out where the catalogue has none.
 [[nodiscard]] GrainProperties typical_grain(const Material& material);
 
+/// True where `value`, in the figure's unit, still is the catalogue's; a grower who measures just that is taken for one who did not.
+[[nodiscard]] bool is_typical(const std::optional<CatalogueFigure>& figure, double value);
+
+/// Typical as long as any figure of the grain still is the material's own.
+[[nodiscard]] Provenance provenance_of(const GrainProperties& grain, const Material& material);
+
 /// A value outside its own range, a range upside down, shares beyond 1, negative figures, no source. Codes catalogue.*.
 [[nodiscard]] Problems check(const Material& material);
 

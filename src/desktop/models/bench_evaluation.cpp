@@ -10,20 +10,19 @@ namespace {
 /// The grain of a component: the catalogue's typical figures, overridden by what was measured. Empty without a bulk density.
 std::optional<GrainProperties> grain_of(const ComponentSheet& sheet, const Catalogue& catalogue, FieldReader& read) {
   std::optional<GrainProperties> grain;
-  if (const Material* material = catalogue.find(sheet.material.toStdString())) grain = typical_grain(*material);
+  const Material* const material = catalogue.find(sheet.material.toStdString());
+  if (material != nullptr) grain = typical_grain(*material);
   const auto bulk = read.number(sheet.grain.bulk_density, "/bulk_density_g_l");
   const auto particle = read.number(sheet.grain.particle_density, "/particle_density_g_l");
   const auto skeletal = read.number(sheet.grain.skeletal_density, "/skeletal_density_g_l");
   const auto absorption = read.share(sheet.grain.water_absorption, "/water_absorption");
   if (!grain && !bulk) return std::nullopt;
   if (!grain) grain.emplace();
-  if (bulk) {
-    grain->bulk_density = bulk_g_l(*bulk);
-    grain->provenance = Provenance::measured;
-  }
+  if (bulk) grain->bulk_density = bulk_g_l(*bulk);
   if (particle) grain->particle_density = particle_g_l(*particle);
   if (skeletal) grain->skeletal_density = skeletal_g_l(*skeletal);
   if (absorption) grain->water_absorption = WaterAbsorption(*absorption);
+  if (material != nullptr) grain->provenance = provenance_of(*grain, *material);
   return grain;
 }
 

@@ -17,6 +17,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "text.hpp"
 #include "widgets/record_form.hpp"
+#include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
 
@@ -107,19 +108,11 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   table_->setObjectName(QStringLiteral("bags_table"));
   table_->setAccessibleName(tr("Bags"));
   table_->setModel(found_);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setDragEnabled(true);
   table_->setDragDropMode(QAbstractItemView::DragOnly);
   table_->setContextMenuPolicy(Qt::ActionsContextMenu);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setTabKeyNavigation(false);
-  table_->setAlternatingRowColors(true);
-  table_->setShowGrid(false);
-  table_->setWordWrap(false);
-  table_->verticalHeader()->hide();
-  table_->horizontalHeader()->setHighlightSections(false);
-  table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+  show_as_record_list(*table_);
   connect(table_, &QTableView::activated, this, &BagsPage::grade);
   layout->addWidget(table_, 1);
   add_fractions(side, *layout);
@@ -136,17 +129,10 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   fraction_table_->setAccessibleName(tr("Fractions in stock"));
   fraction_table_->setAccessibleDescription(tr("Enter puts the fraction into the mix."));
   fraction_table_->setModel(fraction_list_);
-  fraction_table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  show_as_record_list(*fraction_table_);
   fraction_table_->setSelectionMode(QAbstractItemView::SingleSelection);
-  fraction_table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   fraction_table_->setDragEnabled(true);
   fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
-  fraction_table_->setTabKeyNavigation(false);
-  fraction_table_->setAlternatingRowColors(true);
-  fraction_table_->setShowGrid(false);
-  fraction_table_->verticalHeader()->hide();
-  fraction_table_->horizontalHeader()->setHighlightSections(false);
-  fraction_table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
   // Not the focus: that is in the menu bar when a menu asks.
   connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { fraction_used_last_ = true; });
   connect(fraction_table_, &QTableView::pressed, this, [this] { fraction_used_last_ = true; });

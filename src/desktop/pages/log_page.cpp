@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "text.hpp"
+#include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
 
@@ -74,15 +75,7 @@ LogPage::LogPage(RecordBook& book, QWidget* parent)
   table_->setObjectName(QStringLiteral("log_table"));
   table_->setAccessibleName(tr("Log, newest first"));
   table_->setModel(found_);
-  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table_->setTabKeyNavigation(false);
-  table_->setAlternatingRowColors(true);
-  table_->setShowGrid(false);
-  table_->setWordWrap(false);
-  table_->verticalHeader()->hide();
-  table_->horizontalHeader()->setHighlightSections(false);
-  table_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
+  show_as_record_list(*table_);
   fit_columns();
   splitter->addWidget(table_);
   splitter->addWidget(linked_side());

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include "answer_column.hpp"
 #include "charts/comparison_view.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/parts_bar.hpp"
@@ -91,31 +92,22 @@ QWidget* MixPage::inputs() {
 }
 
 QWidget* MixPage::answers() {
-  auto* column = new QSplitter(Qt::Vertical, this);
-  column->setObjectName(QStringLiteral("answer_splitter"));
-  column->setChildrenCollapsible(false);
-  column->setHandleWidth(8);
-  auto* top = new QWidget(column);
-  auto* layout = new QVBoxLayout(top);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(4);
-  pictures_ = new PictureTabs(top);
-  pictures_->setObjectName(QStringLiteral("chart_views"));
-  pictures_->setAccessibleName(tr("Pictures of the mix"));
-  chart_ = new GradingChart(pictures_);
-  chart_->setObjectName(QStringLiteral("grading_chart"));
-  section_ = new PotSectionView(bench_, pictures_);
-  litres_ = new PartsBar(bench_, pictures_);
-  comparison_ = new ComparisonView(bench_, pictures_);
-  pictures_->add({tr("Curves"), chart_, "grading_table", [this] { return grading_table(bench_); }, [this] { return grading_data(bench_); }});
-  pictures_->add({tr("Pot in section"), section_, "pot_section_table", [this] { return pot_section_table(bench_); }, [this] { return pot_section_data(bench_); }});
-  pictures_->add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_); }, [this] { return parts_data(bench_); }});
-  pictures_->add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
+  const auto add_pictures = [this](PictureTabs& pictures) {
+    chart_ = new GradingChart(&pictures);
+    chart_->setObjectName(QStringLiteral("grading_chart"));
+    section_ = new PotSectionView(bench_, &pictures);
+    litres_ = new PartsBar(bench_, &pictures);
+    comparison_ = new ComparisonView(bench_, &pictures);
+    pictures.add({tr("Curves"), chart_, "grading_table", [this] { return grading_table(bench_); }, [this] { return grading_data(bench_); }});
+    pictures.add({tr("Pot in section"), section_, "pot_section_table", [this] { return pot_section_table(bench_); }, [this] { return pot_section_data(bench_); }});
+    pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_); }, [this] { return parts_data(bench_); }});
+    pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
                   [this] { return comparison_data(comparison_->comparison()); }});
-  layout->addWidget(pictures_, 1);
-  band_ = new BandRow(bench_, QStringLiteral("mix_"), top);
-  layout->addWidget(band_);
-  column->addWidget(top);
+  };
+  const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("answer_splitter"), QStringLiteral("chart_views"), tr("Pictures of the mix"), QStringLiteral("mix_")}, add_pictures);
+  QSplitter* const column = answer.column;
+  pictures_ = answer.pictures;
+  band_ = answer.band;
 
   auto* grid = new CardGrid(column);
   for (std::size_t i = 0; i < bench_figures(bench_).size(); ++i) {

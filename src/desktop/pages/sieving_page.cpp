@@ -8,6 +8,7 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "answer_column.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
 #include "charts/picture_tabs.hpp"
@@ -108,27 +109,18 @@ QWidget* SievingPage::inputs() {
 }
 
 QWidget* SievingPage::answers() {
-  auto* column = new QSplitter(Qt::Vertical, this);
-  column->setObjectName(QStringLiteral("sieving_answer_splitter"));
-  column->setChildrenCollapsible(false);
-  column->setHandleWidth(8);
-  auto* top = new QWidget(column);
-  auto* layout = new QVBoxLayout(top);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(4);
-  pictures_ = new PictureTabs(top);
-  pictures_->setObjectName(QStringLiteral("sieving_pictures"));
-  pictures_->setAccessibleName(tr("Pictures of the sieve test"));
-  chart_ = new GradingChart(pictures_);
-  chart_->setObjectName(QStringLiteral("sieving_chart"));
-  lots_ = new LotChart(bench_, pictures_);
-  pictures_->add({tr("Curve"), chart_, "sieving_table", [this] { return grading_table(bench_, Curves::on_screen); },
+  const auto add_pictures = [this](PictureTabs& pictures) {
+    chart_ = new GradingChart(&pictures);
+    chart_->setObjectName(QStringLiteral("sieving_chart"));
+    lots_ = new LotChart(bench_, &pictures);
+    pictures.add({tr("Curve"), chart_, "sieving_table", [this] { return grading_table(bench_, Curves::on_screen); },
                   [this] { return grading_data(bench_, Curves::on_screen); }});
-  pictures_->add({tr("Lot to lot"), lots_, "lot_table", [this] { return lot_table(bench_); }, [this] { return lot_data(bench_); }});
-  layout->addWidget(pictures_, 1);
-  band_ = new BandRow(bench_, QString(), top);
-  layout->addWidget(band_);
-  column->addWidget(top);
+    pictures.add({tr("Lot to lot"), lots_, "lot_table", [this] { return lot_table(bench_); }, [this] { return lot_data(bench_); }});
+  };
+  const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("sieving_answer_splitter"), QStringLiteral("sieving_pictures"), tr("Pictures of the sieve test"), QString()}, add_pictures);
+  QSplitter* const column = answer.column;
+  pictures_ = answer.pictures;
+  band_ = answer.band;
   follows_ = new QTabWidget(column);
   follows_->setObjectName(QStringLiteral("follow_tabs"));
   follows_->setAccessibleName(tr("What follows for the bag"));

@@ -18,7 +18,7 @@ foreach(catalogue ${catalogues})
     set(only -pluralonly)  # the sources are English; only "1 row" and "2 rows" need a catalogue
   endif()
   execute_process(COMMAND ${LUPDATE} -silent -locations none -no-obsolete ${only} -tr-function-alias QT_TR_NOOP+=GRITWRIGHT_TEXT
-                          ${SOURCE_DIR}/src/report/message_templates.cpp ${SOURCE_DIR}/src/desktop -ts ${catalogue}
+                          ${SOURCE_DIR}/src/report ${SOURCE_DIR}/src/desktop -ts ${catalogue}
                   COMMAND_ERROR_IS_FATAL ANY)
 endforeach()
 rename_context(std report)

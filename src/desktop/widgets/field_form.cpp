@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <utility>
 
+#include "form_row.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -19,11 +20,7 @@ QString fault_sentences(const Faults& faults, const std::vector<std::string>& pl
 }
 
 FieldForm::FieldForm(Bench& bench, std::function<const Faults*()> faults, QWidget* parent)
-    : QWidget(parent), bench_(bench), faults_(std::move(faults)), grid_(new QGridLayout(this)) {
-  grid_->setContentsMargins(0, 0, 0, 0);
-  grid_->setHorizontalSpacing(8);
-  grid_->setVerticalSpacing(4);
-  grid_->setColumnStretch(1, 1);
+    : QWidget(parent), bench_(bench), faults_(std::move(faults)), grid_(form_grid(this)) {
   connect(&bench_, &Bench::changed, this, &FieldForm::refresh);
   connect(&bench_, &Bench::units_changed, this, &FieldForm::refresh);
   connect(&bench_, &Bench::current_component_changed, this, &FieldForm::refresh);
@@ -33,32 +30,14 @@ TypedField* FieldForm::add(Row row) {
   auto* field = new TypedField(bench_, row.kind, row.what, row.object_name, row.text, this);
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
-  field->setMinimumHeight(26);
-  auto* label = new QLabel(row.label, this);
-  label->setBuddy(field);
-  auto* unit = new QLabel(this);
-  unit->setProperty("role", "muted");
-  auto* fault = new QLabel(this);
-  fault->setProperty("role", "fault");
-  fault->setWordWrap(true);
-  fault->hide();
-  const int line = grid_->rowCount();
-  grid_->addWidget(label, line, 0);
-  grid_->addWidget(field, line, 1);
-  grid_->addWidget(unit, line, 2);
-  grid_->addWidget(fault, line + 1, 0, 1, 3);
+  const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
   rows_.push_back({std::move(row), label, field, unit, fault});
   refresh();
   return field;
 }
 
 void FieldForm::add(const QString& label_text, QWidget* widget) {
-  auto* label = new QLabel(label_text, this);
-  label->setBuddy(widget);
-  widget->setMinimumHeight(26);
-  const int line = grid_->rowCount();
-  grid_->addWidget(label, line, 0);
-  grid_->addWidget(widget, line, 1, 1, 2);
+  add_plain_row(*grid_, *widget, label_text);
 }
 
 void FieldForm::refresh() {

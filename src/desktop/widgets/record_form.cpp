@@ -5,36 +5,20 @@
 #include <QLineEdit>
 #include <utility>
 
+#include "form_row.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
 
-RecordForm::RecordForm(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
-  grid_->setContentsMargins(0, 0, 0, 0);
-  grid_->setHorizontalSpacing(8);
-  grid_->setVerticalSpacing(4);
-  grid_->setColumnStretch(1, 1);
+RecordForm::RecordForm(QWidget* parent) : QWidget(parent), grid_(form_grid(this)) {
 }
 
 QLineEdit* RecordForm::add(Row row) {
   auto* field = new QLineEdit(this);
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
-  field->setMinimumHeight(26);
   if (row.kind != Kind::words) field->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  auto* label = new QLabel(row.label, this);
-  label->setBuddy(field);
-  auto* unit = new QLabel(this);
-  unit->setProperty("role", "muted");
-  auto* fault = new QLabel(this);
-  fault->setProperty("role", "fault");
-  fault->setWordWrap(true);
-  fault->hide();
-  const int line = grid_->rowCount();
-  grid_->addWidget(label, line, 0);
-  grid_->addWidget(field, line, 1);
-  grid_->addWidget(unit, line, 2);
-  grid_->addWidget(fault, line + 1, 0, 1, 3);
+  [[maybe_unused]] const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, &RecordForm::typing_ended);
@@ -43,12 +27,7 @@ QLineEdit* RecordForm::add(Row row) {
 }
 
 void RecordForm::add(const QString& label_text, QWidget* widget) {
-  auto* label = new QLabel(label_text, this);
-  label->setBuddy(widget);
-  widget->setMinimumHeight(26);
-  const int line = grid_->rowCount();
-  grid_->addWidget(label, line, 0);
-  grid_->addWidget(widget, line, 1, 1, 2);
+  add_plain_row(*grid_, *widget, label_text);
 }
 
 void RecordForm::set_units(UnitSystem units) {

@@ -1,0 +1,32 @@
+#include "answer_column.hpp"
+
+#include <QSplitter>
+#include <QVBoxLayout>
+
+#include "charts/picture_tabs.hpp"
+#include "widgets/band_row.hpp"
+
+namespace gritwright::desktop {
+
+AnswerColumn answer_column(Bench& bench, QWidget* page, const AnswerNames& names, const std::function<void(PictureTabs&)>& add_pictures) {
+  AnswerColumn answer{};
+  answer.column = new QSplitter(Qt::Vertical, page);
+  answer.column->setObjectName(names.column);
+  answer.column->setChildrenCollapsible(false);
+  answer.column->setHandleWidth(8);
+  auto* top = new QWidget(answer.column);
+  auto* layout = new QVBoxLayout(top);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(4);
+  answer.pictures = new PictureTabs(top);
+  answer.pictures->setObjectName(names.pictures);
+  answer.pictures->setAccessibleName(names.pictures_are);
+  add_pictures(*answer.pictures);
+  layout->addWidget(answer.pictures, 1);
+  answer.band = new BandRow(bench, names.band_prefix, top);
+  layout->addWidget(answer.band);
+  answer.column->addWidget(top);
+  return answer;
+}
+
+}  // namespace gritwright::desktop
