@@ -231,6 +231,9 @@ void MainWindow::make_go_menu() {
   go("action_show_section", tr("Pot in s&ection"), tr("Ctrl+Alt+6"), on_mixes(&MixPage::show_section));
   go("action_show_litres", tr("Litres &in and out"), tr("Ctrl+Alt+7"), on_mixes(&MixPage::show_litres));
   go("action_show_comparison", tr("Mi&xes side by side"), tr("Ctrl+Alt+8"), on_mixes(&MixPage::show_comparison));
+  go("action_find_parts", tr("Find par&ts"), tr("Ctrl+Shift+7"), on_mixes(&MixPage::show_find));
+  go("action_show_recipes", tr("&Recipes found"), tr("Ctrl+Shift+8"), on_mixes(&MixPage::show_recipes));
+  go("action_show_trade_off", tr("Trade-&offs of the recipes"), tr("Ctrl+Shift+9"), on_mixes(&MixPage::show_trade_off));
   menu->addSeparator();
   go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), [this] {
     if (pages_->currentWidget() == mix_page_) return mix_page_->show_band();

@@ -12,6 +12,7 @@
 #include "gritwright/formats/record_file.hpp"
 #include "gritwright/workbook/backups.hpp"
 #include "main_window.hpp"
+#include "models/parts_finder.hpp"
 #include "models/record_surroundings.hpp"
 #include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
@@ -20,6 +21,8 @@
 #include "pages/mix_page.hpp"
 #include "pages/sieving_page.hpp"
 #include "text.hpp"
+#include "widgets/find_panel.hpp"
+#include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
 
 namespace gritwright::desktop {
@@ -48,6 +51,9 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&sieving.screening(), &ScreeningPanel::keep_wanted, this, &RecordPages::keep_fractions);
   connect(&window_.mix_page(), &MixPage::keep_wanted, this, &RecordPages::keep_mix);
   connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
+  window_.mix_page().finder().set_shelf([this] { return shelf_of(book_.workbook(), bench_.catalogue()); });
+  window_.mix_page().find_panel().set_profiles(common_profiles());
+  connect(&window_.mix_page().recipes(), &RecipesPanel::keep_wanted, this, &RecordPages::keep_recipe);
   bags_->set_units(bench_.units());
   record_changed();
   page_changed();
@@ -147,6 +153,9 @@ void RecordPages::record_changed() {
     seen_bag_ = QStringLiteral("?");
     refresh_surroundings();
     refresh_choices();
+  }
+  if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
+    window_.mix_page().finder().forget_shelf();
   }
   if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
 }
@@ -371,6 +380,28 @@ void RecordPages::keep_mix() {
   emit bench_.told(tr("Kept as %1.").arg(shown));
 }
 
+void RecordPages::keep_recipe(int recipe, bool reserve) {
+  const FoundParts* const found = window_.mix_page().finder().found();
+  if (found == nullptr || recipe < 0 || recipe >= static_cast<int>(found->listed().size())) return;
+  QString name = bench_.state().mix_name.trimmed();
+  if (name.isEmpty()) name = bench_.state().find.profile;
+  if (name.isEmpty()) name = tr("found mix");
+  MixVersion version = version_of(*found, static_cast<std::size_t>(recipe), name.toStdString(), today());
+  if (reserve) version.reserved = found->setup.need;
+  std::string id;
+  for (const auto& kept : book_.workbook().all<MixVersion>()) {
+    if (kept.record.mix.name == version.mix.name) id = book_.workbook().next_version(kept.id).text;
+  }
+  if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
+  const QString shown = to_qt(id);
+  const LogEntry event = event_about({RecordKind::mix, id}, reserve ? tr("Found mix %1, %2, and reserved its grain").arg(shown, name) : tr("Found mix %1, %2").arg(shown, name), today());
+  const std::size_t components = version.mix.components.size();
+  if (book_.add(std::move(version), tr("mix %1").arg(shown), shown, event).isEmpty()) return;
+  if (components <= most_components) open_mix(shown);
+  emit bench_.told(components <= most_components ? tr("Kept as %1 and laid on the bench.").arg(shown)
+                                                 : tr("Kept as %1; the bench holds %2 components, so it was not laid there.").arg(shown).arg(most_components));
+}
+
 void RecordPages::open_mix(const QString& id) {
   const auto stored = book_.workbook().find(Id<MixVersion>{id.toStdString()});
   if (!stored) return;
@@ -380,10 +411,12 @@ void RecordPages::open_mix(const QString& id) {
   for (std::size_t i = 0; i < components.size() && sheets.size() < most_components; ++i) {
     const auto source = i < stored->record.sources.size() ? stored->record.sources[i] : std::nullopt;
     auto sheet = source ? sheet_of_grain(book_.workbook(), to_qt(source->id)) : std::nullopt;
-    if (!sheet) {
-      sheet = empty_component(to_qt(components[i].name));
-      if (components[i].material) sheet->material = to_qt(*components[i].material);
-      without << sheet->name;
+    if (!sheet || evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) {
+      // No sieve test stands behind it: the version says how the grain was known when the mix was designed.
+      const QString bag = sheet ? sheet->bag : QString();
+      sheet = sheet_as_designed(components[i]);
+      sheet->bag = bag;
+      if (evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) without << sheet->name;
     }
     sheet->parts = number_text(components[i].parts.value(), 6);
     sheets.push_back(std::move(*sheet));

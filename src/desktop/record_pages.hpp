@@ -34,6 +34,8 @@ class RecordPages : public QObject {
   void keep_fractions();
   /// Keeps the mix on the bench; the same name makes a new version.
   void keep_mix();
+  /// Keeps a recipe that was found as a mix and lays it on the bench; `reserve`: keeps its grain for it in later searches.
+  void keep_recipe(int recipe, bool reserve);
   /// Lays the bags of a kept mix on the bench again, with its parts.
   void open_mix(const QString& id);
   void save_copy();

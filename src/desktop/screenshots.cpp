@@ -13,6 +13,7 @@
 #include "charts/picture_tabs.hpp"
 #include "main_window.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/parts_finder.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
@@ -20,6 +21,7 @@
 #include "pages/sieving_page.hpp"
 #include "record_pages.hpp"
 #include "theme.hpp"
+#include "widgets/find_panel.hpp"
 
 namespace gritwright::desktop {
 
@@ -100,6 +102,16 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   shoot("mixes_litres");
   window.mix_page().show_comparison();
   shoot("mixes_compare");
+  window.mix_page().show_find();
+  window.mix_page().find_panel().start_from_profile(QStringLiteral("conifers"));
+  window.mix_page().finder().search();
+  window.mix_page().finder().job().wait();
+  window.mix_page().show_trade_off();
+  shoot("mixes_find");
+  window.mix_page().find_panel().show_more(true);
+  shoot("mixes_find_more");
+  window.mix_page().find_panel().show_more(false);
+  window.mix_page().show_pot();
   for (const char* room : {"trees", "day"}) {
     window.navigation().show(window.navigation().room(room));
     shoot(room);

@@ -14,6 +14,7 @@ Problems check(const MixVersion& version) {
   for (std::size_t i = 0; i < version.sources.size(); ++i)
     if (version.sources[i]) check_grain(problems, item("/sources", i), *version.sources[i]);
   check_day(problems, "/day", version.day);
+  check_amount(problems, "/reserved_l", version.reserved);
   return problems;
 }
 

@@ -4,6 +4,8 @@
 
 namespace gritwright {
 
+LooseVolume loose_volume(Mass dry, BulkDensity density) { return LooseVolume(dry / density.quantity()); }
+
 Settling default_settling(Placing placing) {
   switch (placing) {
     case Placing::poured: return Settling(0);

@@ -30,6 +30,7 @@ constexpr std::array templates{
     MessageTemplate{"design.not-whole", GRITWRIGHT_TEXT("{value} is no whole number")},
     MessageTemplate{"design.nothing-in-stock", GRITWRIGHT_TEXT("the stock of every candidate is 0, so all are excluded")},
     MessageTemplate{"design.nothing-within-stock", GRITWRIGHT_TEXT("no recipe of whole parts is within the stock")},
+    MessageTemplate{"design.point-unreadable", GRITWRIGHT_TEXT("{text} can't be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points")},
     MessageTemplate{"design.price-negative", GRITWRIGHT_TEXT("a price of {value} can't be; expected 0 or more")},
     MessageTemplate{"design.price-zero", GRITWRIGHT_TEXT("a price of 0 as upper limit leaves no scale to measure a miss by; expected more than 0")},
     MessageTemplate{"design.score-proven", GRITWRIGHT_TEXT("none of the {recipes} recipes scores less; of those that score the same a cheaper or simpler one may exist")},

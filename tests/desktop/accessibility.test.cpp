@@ -16,9 +16,11 @@
 #include <map>
 #include <set>
 
+#include "models/parts_finder.hpp"
 #include "pages/mix_page.hpp"
 #include "support.hpp"
 #include "theme.hpp"
+#include "widgets/find_panel.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -49,6 +51,17 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   each({"action_show_pot", "action_show_section", "action_show_litres", "action_show_comparison", "action_show_curves"});
   open.trigger("action_chart_table");
   each({"action_show_curve", "action_show_lots", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"});
+  open.trigger("action_chart_table");
+  open.trigger("action_find_parts");
+  open.window.mix_page().find_panel().show_more(true);
+  auto* group = open.find<QComboBox>("find_group");
+  group->setCurrentIndex(3);
+  emit group->activated(3);
+  open.window.mix_page().finder().search();
+  open.window.mix_page().finder().job().wait();
+  each({"action_find_parts", "action_show_recipes", "action_show_trade_off"});
+  open.trigger("action_chart_table");
+  each({"action_show_trade_off"});
   open.trigger("action_chart_table");
   each({"action_page_bags", "action_receive_bags"});
   Fraction fraction;

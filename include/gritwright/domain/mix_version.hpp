@@ -18,11 +18,12 @@ struct MixVersion {
   std::optional<SpeciesGroup> group;
   std::optional<std::string> day;
   std::optional<RecordRef> calibrated_by;  ///< the pot test its water constants come from
+  std::optional<MixedVolume> reserved;     ///< mixed litres that the grain of its sources is kept for, as poured; batches use it up
   std::string note;
   friend bool operator==(const MixVersion&, const MixVersion&) = default;
 };
 
-/// What `check(Mix)` finds; no name; sources that do not match the components or are no grain.
+/// What `check(Mix)` finds; no name; sources that do not match the components or are no grain; a reserve not above 0.
 [[nodiscard]] Problems check(const MixVersion& version);
 
 }  // namespace gritwright

@@ -7,6 +7,9 @@
 
 namespace gritwright {
 
+/// Loose litres that a dry mass of grain fills. Precondition: density above 0.
+[[nodiscard]] LooseVolume loose_volume(Mass dry, BulkDensity density);
+
 /// How a mix is placed in its pot.
 enum class Placing { poured, worked_in, shaken_hard_rounded, shaken_hard_angular };
 

@@ -11,7 +11,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 4;
+constexpr quint32 version = 5;
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -53,6 +53,31 @@ void pass_component(Archive& archive, Component& component) {
   archive.list(component.screening.measured, [&](auto& row) { pass(archive, row); });
 }
 
+template <class Archive, class Sheet>
+void pass_find(Archive& archive, Sheet& sheet) {
+  archive(sheet.profile);
+  archive(sheet.also_pot);
+  archive(sheet.dust_size);
+  for (auto& wish : sheet.wishes) {
+    archive(wish.least);
+    archive(wish.most);
+    archive(wish.hard);
+    archive(wish.weight);
+  }
+  archive.list(sheet.candidates, [&](auto& candidate) {
+    archive(candidate.key);
+    archive.choice(candidate.use, CandidateText::Use::left_out);
+    archive(candidate.stock);
+    archive(candidate.price);
+    archive(candidate.least_share);
+    archive(candidate.most_share);
+  });
+  archive(sheet.need);
+  archive(sheet.components);
+  archive(sheet.total);
+  archive(sheet.whole);
+}
+
 template <class Archive, class State>
 void pass_state(Archive& archive, State& state) {
   archive.list(state.components, [&](auto& component) { pass_component(archive, component); });
@@ -69,6 +94,7 @@ void pass_state(Archive& archive, State& state) {
   }
   archive.choice(pot.tilt_axis, TiltAxis::width);
   archive.choice(pot.mound_form, MoundForm::ellipsoid);
+  pass_find(archive, state.find);
 }
 
 class Writer {

@@ -5,6 +5,7 @@
 #include <QString>
 #include <vector>
 
+#include "find_sheet.hpp"
 #include "gritwright/domain/container.hpp"
 
 namespace gritwright::desktop {
@@ -106,6 +107,7 @@ struct BenchState {
   PotSheet pot;
   QString settling;  ///< percent of the poured volume
   QString spill;     ///< percent of the mixed litres
+  FindSheet find;
   friend bool operator==(const BenchState&, const BenchState&) = default;
 };
 

@@ -118,4 +118,13 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
   return component;
 }
 
+ComponentSheet sheet_as_designed(const Component& component) {
+  const QString name = to_qt(component.name);
+  const auto* grading = std::get_if<Grading>(&component.sizes);
+  ComponentSheet sheet = grading != nullptr && grading->points.size() > 1 ? component_of(test_of(*grading, mass_g(predicted_sample_g)), name) : empty_component(name);
+  if (component.material) sheet.material = to_qt(*component.material);
+  set_densities(sheet, component.grain.bulk_density, component.grain.particle_density);
+  return sheet;
+}
+
 }  // namespace gritwright::desktop

@@ -19,4 +19,7 @@ namespace gritwright::desktop {
 /// stack, with material and densities. Empty if there is no such grain.
 [[nodiscard]] std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id);
 
+/// A sheet that gives a component of a kept mix again, its grading as if 100 g had been sieved; its stack is empty for grain of one size.
+[[nodiscard]] ComponentSheet sheet_as_designed(const Component& component);
+
 }  // namespace gritwright::desktop

@@ -6,6 +6,9 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QSplitter>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "answer_column.hpp"
@@ -14,6 +17,8 @@
 #include "charts/parts_bar.hpp"
 #include "charts/picture_tabs.hpp"
 #include "charts/pot_section_view.hpp"
+#include "charts/trade_off_view.hpp"
+#include "models/parts_finder.hpp"
 #include "models/record_list_model.hpp"
 #include "text.hpp"
 #include "widgets/band_row.hpp"
@@ -22,12 +27,14 @@
 #include "widgets/column_scroll.hpp"
 #include "widgets/field_form.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/find_panel.hpp"
 #include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
+#include "widgets/recipes_panel.hpp"
 
 namespace gritwright::desktop {
 
-MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
+MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), finder_(new PartsFinder(bench, this)) {
   setAcceptDrops(true);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
@@ -44,6 +51,8 @@ MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench)
   connect(&bench_, &Bench::changed, this, &MixPage::refresh);
   connect(&bench_, &Bench::units_changed, this, &MixPage::refresh);
   connect(comparison_, &ComparisonView::compared, pictures_, &PictureTabs::refresh_table);
+  connect(finder_, &PartsFinder::found_changed, pictures_, &PictureTabs::refresh_table);
+  connect(sides_, &QTabWidget::currentChanged, this, &MixPage::side_changed);
 }
 
 QWidget* MixPage::name_row(QWidget* parent) {
@@ -69,6 +78,28 @@ QWidget* MixPage::inputs() {
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
   layout->addWidget(name_row(column));
+  sides_ = new QTabWidget(column);
+  sides_->setObjectName(QStringLiteral("mix_sides"));
+  sides_->setAccessibleName(tr("Ways to a mix"));
+  sides_->setDocumentMode(true);
+  sides_->addTab(by_hand(), tr("By hand"));
+  find_panel_ = new FindPanel(bench_, *finder_, sides_);
+  auto* find = new QWidget(sides_);
+  auto* inside = new QVBoxLayout(find);
+  inside->setContentsMargins(0, 6, 0, 0);
+  inside->addWidget(find_panel_);
+  inside->addStretch(1);
+  sides_->addTab(find, tr("Find parts"));
+  sides_->tabBar()->setMinimumHeight(28);
+  layout->addWidget(sides_, 1);
+  return new ColumnScroll(column, this);
+}
+
+QWidget* MixPage::by_hand() {
+  auto* column = new QWidget(this);
+  auto* layout = new QVBoxLayout(column);
+  layout->setContentsMargins(0, 6, 0, 0);
+  layout->setSpacing(8);
   parts_ = new PartsPanel(bench_, column);
   layout->addWidget(parts_);
   caution_ = new CautionBar(QStringLiteral("mixing_dust"), tr("Dust and moss:"),
@@ -88,7 +119,7 @@ QWidget* MixPage::inputs() {
   inside->addWidget(pot_);
   layout->addWidget(card);
   layout->addStretch(1);
-  return new ColumnScroll(column, this);
+  return column;
 }
 
 QWidget* MixPage::answers() {
@@ -103,13 +134,25 @@ QWidget* MixPage::answers() {
     pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_); }, [this] { return parts_data(bench_); }});
     pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
                   [this] { return comparison_data(comparison_->comparison()); }});
+    trade_off_ = new TradeOffView(*finder_, &pictures);
+    pictures.add({tr("Trade-offs"), trade_off_, "trade_off_table", [this] { return trade_off_table(finder_->found()); }, [this] { return trade_off_data(finder_->found()); }});
   };
   const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("answer_splitter"), QStringLiteral("chart_views"), tr("Pictures of the mix"), QStringLiteral("mix_")}, add_pictures);
   QSplitter* const column = answer.column;
   pictures_ = answer.pictures;
   band_ = answer.band;
 
-  auto* grid = new CardGrid(column);
+  below_ = new QStackedWidget(column);
+  below_->addWidget(figures());
+  recipes_ = new RecipesPanel(bench_, *finder_, below_);
+  below_->addWidget(new ColumnScroll(recipes_, below_));
+  column->addWidget(below_);
+  column->setSizes({400, 400});
+  return column;
+}
+
+QWidget* MixPage::figures() {
+  auto* grid = new CardGrid(this);
   for (std::size_t i = 0; i < bench_figures(bench_).size(); ++i) {
     cards_.push_back(new FigurePanel(grid));
     grid->add_card(cards_.back());
@@ -121,16 +164,37 @@ QWidget* MixPage::answers() {
   notes_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   notes_->setFocusPolicy(Qt::NoFocus);
   grid->set_below(notes_);
-  column->addWidget(new ColumnScroll(grid, column));
-  column->setSizes({400, 400});
-  return column;
+  return new ColumnScroll(grid, this);
 }
 
+void MixPage::side_changed() {
+  const bool finding = sides_->currentIndex() == 1;
+  below_->setCurrentIndex(finding ? 1 : 0);
+  finder_->set_active(finding && isVisible());
+}
+
+void MixPage::show_find() {
+  sides_->setCurrentIndex(1);
+  find_panel_->take_focus();
+}
+
+void MixPage::show_recipes() {
+  sides_->setCurrentIndex(1);
+  auto* table = recipes_->findChild<QWidget*>(QStringLiteral("recipes_table"));
+  if (table->isVisible()) table->setFocus();
+}
+
+void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
+
 void MixPage::show_parts() {
+  sides_->setCurrentIndex(0);
   if (auto* first = parts_->findChild<QWidget*>(QStringLiteral("parts_1"))) first->setFocus();
 }
 
-void MixPage::show_pot() { pot_->findChild<QWidget*>(QStringLiteral("pot_shape"))->setFocus(); }
+void MixPage::show_pot() {
+  sides_->setCurrentIndex(0);
+  pot_->findChild<QWidget*>(QStringLiteral("pot_shape"))->setFocus();
+}
 void MixPage::show_band() { band_->take_focus(); }
 void MixPage::show_section() { pictures_->show_picture(section_); }
 void MixPage::show_curves() { pictures_->show_picture(chart_); }
@@ -139,7 +203,13 @@ void MixPage::show_comparison() { pictures_->show_picture(comparison_); }
 
 void MixPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
+  side_changed();
   refresh();
+}
+
+void MixPage::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  finder_->set_active(false);
 }
 
 void MixPage::dragEnterEvent(QDragEnterEvent* event) {

@@ -5,6 +5,8 @@
 #include "models/bench.hpp"
 
 class QLabel;
+class QStackedWidget;
+class QTabWidget;
 
 namespace gritwright::desktop {
 
@@ -12,14 +14,18 @@ class BandRow;
 class CautionBar;
 class ComparisonView;
 class FigurePanel;
+class FindPanel;
 class GradingChart;
 class PartsBar;
+class PartsFinder;
 class PartsPanel;
 class PictureTabs;
 class PotForm;
 class PotSectionView;
+class RecipesPanel;
+class TradeOffView;
 
-/// A mix in its pot: parts and pot on the left, pictures and answers on the right, all live.
+/// A mix in its pot: parts and pot, or what to find parts for, on the left; pictures and answers on the right, all live.
 class MixPage : public QWidget {
   Q_OBJECT
  public:
@@ -30,6 +36,9 @@ class MixPage : public QWidget {
   [[nodiscard]] CautionBar& caution() { return *caution_; }
   [[nodiscard]] PictureTabs& pictures() { return *pictures_; }
   [[nodiscard]] ComparisonView& comparison() { return *comparison_; }
+  [[nodiscard]] PartsFinder& finder() { return *finder_; }
+  [[nodiscard]] FindPanel& find_panel() { return *find_panel_; }
+  [[nodiscard]] RecipesPanel& recipes() { return *recipes_; }
 
   void show_parts();
   void show_pot();
@@ -38,6 +47,9 @@ class MixPage : public QWidget {
   void show_curves();
   void show_litres();
   void show_comparison();
+  void show_find();
+  void show_recipes();
+  void show_trade_off();
 
  signals:
   void keep_wanted();
@@ -46,17 +58,27 @@ class MixPage : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
  private:
   QWidget* inputs();
+  QWidget* by_hand();
   QWidget* name_row(QWidget* parent);
   QWidget* answers();
+  QWidget* figures();
+  void side_changed();
   void refresh();
   void refresh_notes();
 
   Bench& bench_;
+  PartsFinder* finder_;
+  QTabWidget* sides_;
+  FindPanel* find_panel_;
+  RecipesPanel* recipes_;
+  TradeOffView* trade_off_;
+  QStackedWidget* below_;
   PartsPanel* parts_;
   PotForm* pot_;
   CautionBar* caution_;

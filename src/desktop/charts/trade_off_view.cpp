@@ -1,0 +1,196 @@
+#include "trade_off_view.hpp"
+
+#include <QLocale>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "curve_look.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr double gap = 6;
+constexpr double narrow = 520;  // below it the two stand one above the other
+
+/// A round step that divides `span` into about four.
+double tick_step(double span) {
+  const double rough = span / 4;
+  const double power = std::pow(10.0, std::floor(std::log10(rough)));
+  for (const double factor : {1.0, 2.0, 5.0})
+    if (rough <= factor * power) return factor * power;
+  return 10 * power;
+}
+
+struct Axis {
+  double from = 0;
+  double to = 1;
+  double step = 0.25;
+  bool in_percent = false;
+
+  [[nodiscard]] QString text(double value) const {
+    if (in_percent) return TradeOffView::tr("%1 %").arg(QLocale().toString(qRound(100 * value)));
+    return number_text(std::abs(value) < 1e-9 * step ? 0 : value, 4);
+  }
+};
+
+Axis axis_of(const std::vector<TradeOffPoint>& points, double TradeOffPoint::*member, bool in_percent) {
+  const auto [least, most] = std::ranges::minmax(points, {}, member);
+  double span = most.*member - least.*member;
+  // One point, or many alike, still want a scale.
+  const double least_span = in_percent ? 0.04 : std::max(0.1, 0.1 * std::abs(most.*member));
+  double from = least.*member;
+  if (span < least_span) {
+    from -= (least_span - span) / 2;
+    span = least_span;
+  }
+  Axis axis;
+  axis.in_percent = in_percent;
+  axis.step = std::max(tick_step(span), in_percent ? 0.01 : 0.0);
+  axis.from = std::max(0.0, std::floor((from - 0.05 * span) / axis.step) * axis.step);
+  axis.to = std::ceil((from + 1.05 * span) / axis.step) * axis.step;
+  return axis;
+}
+
+class Plot {
+ public:
+  Plot(QPainter& painter, const QRectF& room, const std::vector<TradeOffPoint>& points, bool in_percent)
+      : painter_(painter), metrics_(painter.font()), points_(points), across_(axis_of(points, &TradeOffPoint::across, in_percent)), up_(axis_of(points, &TradeOffPoint::up, in_percent)) {
+    double widest = 0;
+    for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
+    plot_ = room.adjusted(widest + 2 * gap, metrics_.height() + 3 * gap, -3 * gap, -2 * metrics_.height() - 2 * gap);
+    room_ = room;
+  }
+
+  void paint(const QString& title, const QString& across) {
+    frame(title, across);
+    path();
+    marks();
+  }
+
+ private:
+  [[nodiscard]] QPointF place(const TradeOffPoint& point) const {
+    return {plot_.left() + plot_.width() * (point.across - across_.from) / (across_.to - across_.from), plot_.bottom() - plot_.height() * (point.up - up_.from) / (up_.to - up_.from)};
+  }
+
+  void frame(const QString& title, const QString& across) {
+    const ThemeColours& colours = current_colours();
+    QFont bold = painter_.font();
+    const QFont plain = bold;
+    bold.setBold(true);
+    painter_.setFont(bold);
+    painter_.setPen(colours.palette.color(QPalette::Text));
+    painter_.drawText(QRectF(room_.left() + gap, room_.top() + 1.5 * gap, room_.width() - 2 * gap, metrics_.height()), Qt::AlignLeading | Qt::AlignVCenter,
+                      QFontMetricsF(bold).elidedText(title, Qt::ElideRight, room_.width() - 2 * gap));
+    painter_.setFont(plain);
+    for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) {
+      const double y = plot_.bottom() - plot_.height() * (value - up_.from) / (up_.to - up_.from);
+      painter_.setPen(QPen(colours.grid, 1));
+      painter_.drawLine(QPointF(plot_.left(), y), QPointF(plot_.right(), y));
+      painter_.setPen(colours.muted);
+      painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
+    }
+    double free_from = room_.left();
+    for (double value = across_.from; value <= across_.to + across_.step / 2; value += across_.step) {
+      const double x = plot_.left() + plot_.width() * (value - across_.from) / (across_.to - across_.from);
+      painter_.setPen(QPen(colours.grid, 1));
+      painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));
+      const QString text = across_.text(value);
+      const double width = metrics_.horizontalAdvance(text);
+      const double left = std::min(x - width / 2, room_.right() - width);
+      if (left < free_from) continue;
+      painter_.setPen(colours.muted);
+      painter_.drawText(QPointF(left, plot_.bottom() + gap / 2 + metrics_.ascent()), text);
+      free_from = left + width + gap;
+    }
+    painter_.setPen(colours.muted);
+    painter_.drawText(QRectF(plot_.left(), plot_.bottom() + gap / 2 + metrics_.height(), plot_.width(), metrics_.height()), Qt::AlignCenter,
+                      metrics_.elidedText(across, Qt::ElideRight, plot_.width()));
+  }
+
+  void path() {
+    QPolygonF line;
+    for (const TradeOffPoint& point : points_) line << place(point);
+    painter_.setPen(QPen(current_colours().curves[0].colour, 1, Qt::DotLine));
+    painter_.drawPolyline(line);
+  }
+
+  /// Listed recipes are filled and carry their rank; the others are rings.
+  void marks() {
+    const ThemeColours& colours = current_colours();
+    painter_.setBrush(Qt::NoBrush);
+    painter_.setPen(QPen(colours.curves[0].colour, 1.5));
+    for (const TradeOffPoint& point : points_)
+      if (point.rank == 0) painter_.drawEllipse(place(point), 3, 3);
+    for (const TradeOffPoint& point : points_) {
+      if (point.rank == 0) continue;
+      const QPointF at = place(point);
+      painter_.setPen(QPen(colours.palette.color(QPalette::Base), 1));
+      painter_.setBrush(colours.blend);
+      painter_.drawEllipse(at, 5, 5);
+      painter_.setPen(colours.palette.color(QPalette::Text));
+      painter_.drawText(at + QPointF(8, -4), QLocale().toString(point.rank));
+      painter_.setBrush(Qt::NoBrush);
+    }
+  }
+
+  QPainter& painter_;
+  QFontMetricsF metrics_;
+  const std::vector<TradeOffPoint>& points_;
+  Axis across_;
+  Axis up_;
+  QRectF plot_;
+  QRectF room_;
+};
+
+}  // namespace
+
+TradeOffView::TradeOffView(PartsFinder& finder, QWidget* parent) : QWidget(parent), finder_(finder) {
+  setObjectName(QStringLiteral("trade_off"));
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("What air costs in water, and fit in money"));
+  setBackgroundRole(QPalette::Base);
+  setAutoFillBackground(true);
+  connect(&finder_, &PartsFinder::found_changed, this, &TradeOffView::refresh);
+  refresh();
+}
+
+QSize TradeOffView::minimumSizeHint() const { return {280, 9 * fontMetrics().height()}; }
+
+void TradeOffView::refresh() {
+  const FoundParts* const found = finder_.found();
+  picture_ = found != nullptr ? trade_off_picture(*found) : TradeOffPicture{};
+  setAccessibleDescription(trade_off_sentence(found));
+  update();
+}
+
+void TradeOffView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const bool has_air = !picture_.air_and_water.empty();
+  const bool has_price = !picture_.price_and_fit.empty();
+  if (!has_air && !has_price) {
+    painter.setPen(current_colours().muted);
+    painter.drawText(QRectF(rect()).adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
+    return;
+  }
+  if (finder_.is_stale()) painter.setOpacity(0.55);
+  QRectF first(rect());
+  QRectF second(rect());
+  if (has_air && has_price) {
+    if (width() < narrow) {
+      first.setHeight(height() / 2.0);
+      second.setTop(height() / 2.0);
+    } else {
+      first.setWidth(width() / 2.0);
+      second.setLeft(width() / 2.0);
+    }
+  }
+  if (has_air) Plot(painter, first, picture_.air_and_water, true).paint(tr("Water held"), tr("air that drains free"));
+  if (has_price) Plot(painter, second, picture_.price_and_fit, false).paint(tr("Score, lower fits better"), tr("price of a mixed litre"));
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,295 @@
+#include "find_problem.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+#include <algorithm>
+#include <cmath>
+
+#include "gritwright/models/litres.hpp"
+#include "gritwright/models/recipe_search.hpp"
+#include "sheet_reader.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(FindParts)
+};
+
+std::string place_of(WishRow row, const char* below) { return "/wishes/" + std::to_string(static_cast<int>(row)) + below; }
+std::string place_of(const QString& key, const char* below) { return "/candidates/" + key.toStdString() + below; }
+
+/// Reads the sheet of one search.
+class SetupReader {
+ public:
+  SetupReader(const Bench& bench, const Shelf& shelf, FindSetup& setup)
+      : bench_(bench), shelf_(shelf), sheet_(bench.state().find), setup_(setup), read_(setup.faults) {}
+
+  void run() {
+    setup_.grain = grain_to_choose_from(bench_, shelf_);
+    candidates();
+    form();
+    pots();
+    for (int row = 0; row < static_cast<int>(wish_rows); ++row) wish(static_cast<WishRow>(row));
+    finish();
+  }
+
+ private:
+  void candidates() {
+    for (std::size_t i = 0; i < setup_.grain.size(); ++i) {
+      const ShelfItem& item = setup_.grain[i];
+      const CandidateText* typed = sheet_.candidate(item.key);
+      const bool taken = typed == nullptr || typed->use == CandidateText::Use::by_shelf ? item.taken : typed->use == CandidateText::Use::taken;
+      if (!taken) continue;
+      Candidate candidate = item.candidate;
+      if (typed != nullptr) {
+        if (const auto stock = read_.volume_l(typed->stock, place_of(item.key, "/stock_l"))) candidate.stock = LooseVolume(*stock);
+        if (const auto price = read_.number(typed->price, place_of(item.key, "/price_per_l"))) candidate.price = PricePerLitre(*price);
+        share(*typed, candidate.component.name);
+      }
+      setup_.taken.push_back(i);
+      problem_.candidates.push_back(std::move(candidate));
+    }
+  }
+
+  void share(const CandidateText& typed, const std::string& name) {
+    const auto least = read_.share(typed.least_share, place_of(typed.key, "/least"));
+    const auto most = read_.share(typed.most_share, place_of(typed.key, "/most"));
+    if (!least && !most) return;
+    keys_of_shares_.push_back(typed.key);
+    shares_.push_back({ShareOf{name}, least, most, true, 1});
+  }
+
+  void whole(const QString& text, const std::string& place, int& into) {
+    const auto number = read_.number(text, place);
+    if (!number) {
+      if (text.trimmed().isEmpty()) read_.missing(place);
+      return;
+    }
+    constexpr double beyond_any_count = 1e6;
+    if (*number != std::floor(*number) || std::abs(*number) > beyond_any_count) read_.fault(place, {"design.not-whole", {}, {{"value", *number}}});
+    else into = static_cast<int>(*number);
+  }
+
+  void form() {
+    problem_.form.whole = sheet_.whole;
+    if (sheet_.whole) whole(sheet_.total, "/parts/total", problem_.form.total);
+    whole(sheet_.components, "/parts/components", problem_.form.components);
+  }
+
+  void pots() {
+    const BenchEvaluation& evaluation = bench_.evaluation();
+    if (const auto settling = read_.share(bench_.state().settling, "/settling")) problem_.settling = Settling(*settling);
+    if (evaluation.pot) {
+      problem_.pots[first_pot] = evaluation.pot->container();
+      const auto spill = read_.share(bench_.state().spill, "/spill");
+      setup_.need = mixed_volume_to_fill(evaluation.pot->main_mix_volume(), problem_.settling, Spill(spill.value_or(0)));
+    }
+    const auto also = std::ranges::find(shelf_.pots, sheet_.also_pot, &ShelfPot::id);
+    if (also != shelf_.pots.end()) problem_.pots[further_pot] = also->container;
+    if (const auto need = read_.volume_l(sheet_.need, "/need_l")) setup_.need = MixedVolume(*need);
+    problem_.need = setup_.need;
+  }
+
+  void add(WishRow row, WishFigure figure, std::optional<double> least, std::optional<double> most) {
+    const WishText& typed = sheet_.wish(row);
+    Wish wish{std::move(figure), least, most, typed.hard, 1};
+    if (const auto weight = read_.number(typed.weight, place_of(row, "/weight"))) wish.weight = *weight;
+    problem_.wishes.push_back(std::move(wish));
+    setup_.wish_of.push_back(static_cast<int>(row));
+  }
+
+  void wish(WishRow row) {
+    if (row == WishRow::limits || row == WishRow::nearest) return curve(row);
+    const WishText& typed = sheet_.wish(row);
+    const bool in_shares = pot_figure_of(row) && row != WishRow::wet_mass;
+    const auto side = [&](const QString& text, const char* below) {
+      return in_shares ? read_.share(text, place_of(row, below)) : read_.number(text, place_of(row, below));
+    };
+    const auto least = side(typed.least, "/least");
+    const auto most = side(typed.most, "/most");
+    if (!least && !most) return;
+    if (const auto figure = pot_figure_of(row)) {
+      if (!problem_.pots.contains(first_pot)) {
+        waits_for_pot_ = true;
+        return;
+      }
+      for (const auto& [name, container] : problem_.pots) add(row, FigureInPot{*figure, name}, least, most);
+    } else if (row == WishRow::band) {
+      if (const auto& band = bench_.evaluation().band) add(row, BandShare{band->from, band->to}, least, most);
+      else waits_for_band_ = true;
+    } else if (row == WishRow::finer) {
+      const auto size = read_.aperture(sheet_.dust_size, "/dust");
+      if (size) add(row, FinerShare{*size}, least, most);
+      else if (sheet_.dust_size.trimmed().isEmpty()) read_.missing("/dust");
+    } else if (row == WishRow::exchange) {
+      add(row, ExchangeCapacity{}, least, most);
+    } else {
+      add(row, MixPrice{}, least, most);
+    }
+  }
+
+  /// "4.75 90-100; 2.36 34-50", or single values for a grading to come near to.
+  void curve(WishRow row) {
+    const QString text = sheet_.wish(row).least.trimmed();
+    if (text.isEmpty()) return;
+    static const QRegularExpression point(QStringLiteral("^\\s*([0-9.,]+)\\s*(?:mm)?\\s*:?\\s+([0-9.,]*)\\s*(-?)\\s*([0-9.,]*)\\s*%?\\s*$"));
+    PassingLimits limits;
+    NearestGrading grading;
+    const std::string place = place_of(row, "/least");
+    for (const QString& part : text.split(u';', Qt::SkipEmptyParts)) {
+      const auto match = point.match(part);
+      const bool is_range = match.hasMatch() && !match.captured(3).isEmpty();
+      if (!match.hasMatch() || is_range != (row == WishRow::limits)) {
+        read_.fault(place, {"design.point-unreadable", {}, {{"text", part.trimmed().toStdString()}}});
+        continue;
+      }
+      const auto size = read_.number(match.captured(1), place);
+      const auto low = read_.number(match.captured(2), place);
+      const auto high = read_.number(match.captured(4), place);
+      if (!size) continue;
+      const auto passing = [](std::optional<double> percent) { return percent ? std::optional(passing_percent(*percent)) : std::nullopt; };
+      limits.limits.push_back({aperture_mm(*size), passing(low), passing(high)});
+      if (low) grading.points.push_back({aperture_mm(*size), passing_percent(*low)});
+    }
+    if (setup_.faults.contains(place)) return;
+    if (row == WishRow::limits) add(row, std::move(limits), {}, {});
+    else add(row, std::move(grading), {}, {});
+  }
+
+  /// The engine's place of a fault as the sheet's.
+  [[nodiscard]] std::string placed(const std::string& pointer) const {
+    const auto numbered = [&](const std::string& list) -> std::optional<std::pair<std::size_t, std::string>> {
+      if (!pointer.starts_with(list + "/")) return std::nullopt;
+      const std::string rest = pointer.substr(list.size() + 1);
+      const std::size_t end = std::min(rest.find('/'), rest.size());
+      return std::pair(static_cast<std::size_t>(std::stoul(rest.substr(0, end))), rest.substr(end));
+    };
+    if (const auto found = numbered("/wishes")) {
+      const auto& [index, below] = *found;
+      if (index >= setup_.wish_of.size()) return "/wishes";
+      if (setup_.wish_of[index] < 0) return "/candidates/" + keys_of_shares_[index - (setup_.wish_of.size() - keys_of_shares_.size())].toStdString() + below;
+      const auto row = static_cast<WishRow>(setup_.wish_of[index]);
+      if (below == "/finer_than_mm") return "/dust";
+      if (row == WishRow::band && below.starts_with("/band")) return place_of(row, "/least");
+      if (row == WishRow::limits || row == WishRow::nearest) return place_of(row, "/least");
+      return place_of(row, below.empty() ? "/least" : below.c_str());
+    }
+    if (const auto found = numbered("/candidates")) {
+      const auto& [index, below] = *found;
+      return "/candidates/" + setup_.grain[setup_.taken[index]].key.toStdString() + below;
+    }
+    return pointer.starts_with("/pots") ? "/pots" : pointer;
+  }
+
+  void finish() {
+    for (Wish& wish : shares_) {
+      problem_.wishes.push_back(std::move(wish));
+      setup_.wish_of.push_back(-1);
+    }
+    Problems problems = check(problem_);
+    if (problems.empty() && setup_.faults.empty()) problems = check_tested_sizes(problem_);
+    for (const Problem& problem : problems) read_.fault(placed(problem.where.pointer), problem);
+    QStringList missing;
+    if (waits_for_pot_) missing << Text::tr("the pot's lengths");
+    if (waits_for_band_) missing << Text::tr("the wanted grain");
+    if (problem_.wishes.empty() && missing.isEmpty()) missing << Text::tr("a group of trees, or a wish");
+    setup_.waiting = missing.join(QStringLiteral(", "));
+    if (!setup_.faults.empty() || !missing.isEmpty()) return;
+    setup_.out_of_reach = wishes_out_of_reach(problem_);
+    setup_.problem = std::move(problem_);
+  }
+
+  const Bench& bench_;
+  const Shelf& shelf_;
+  const FindSheet& sheet_;
+  FindSetup& setup_;
+  FieldReader read_;
+  DesignProblem problem_;
+  std::vector<Wish> shares_;
+  std::vector<QString> keys_of_shares_;
+  bool waits_for_pot_ = false;
+  bool waits_for_band_ = false;
+};
+
+QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
+QString digits(const std::optional<double>& value, double scale = 1) { return value ? digits(*value * scale) : QString(); }
+
+}  // namespace
+
+std::optional<PotFigure> pot_figure_of(WishRow row) {
+  switch (row) {
+    case WishRow::air: return PotFigure::air_filled_porosity;
+    case WishRow::water: return PotFigure::container_capacity;
+    case WishRow::available: return PotFigure::available_in_pot;
+    case WishRow::wet_mass: return PotFigure::wet_mass;
+    default: return std::nullopt;
+  }
+}
+
+FindSetup find_setup(const Bench& bench, const Shelf& shelf) {
+  FindSetup setup;
+  SetupReader(bench, shelf, setup).run();
+  return setup;
+}
+
+void start_from(BenchState& state, const SpeciesProfile& profile) {
+  FindSheet& sheet = state.find;
+  sheet.profile = to_qt(profile.name);
+  sheet.wishes = {};
+  sheet.dust_size.clear();
+  const auto put = [&](WishRow row, const Wish& wish, double scale = 1) {
+    sheet.wish(row) = {digits(wish.least, scale), digits(wish.most, scale), wish.hard, wish.weight == 1 ? QString() : digits(wish.weight)};
+  };
+  constexpr double percent = 100;
+  for (const Wish& wish : profile.wishes) {
+    if (const auto* band = std::get_if<BandShare>(&wish.figure)) {
+      state.band_from = digits(in_mm(band->from));
+      state.band_to = digits(in_mm(band->to));
+      put(WishRow::band, wish);
+    } else if (const auto* finer = std::get_if<FinerShare>(&wish.figure)) {
+      sheet.dust_size = digits(in_mm(finer->size));
+      put(WishRow::finer, wish);
+    } else if (const auto* in_pot = std::get_if<FigureInPot>(&wish.figure)) {
+      for (const WishRow row : {WishRow::air, WishRow::water, WishRow::available, WishRow::wet_mass})
+        if (pot_figure_of(row) == in_pot->figure) put(row, wish, row == WishRow::wet_mass ? 1 : percent);
+    } else if (std::holds_alternative<ExchangeCapacity>(wish.figure)) {
+      put(WishRow::exchange, wish);
+    } else if (std::holds_alternative<MixPrice>(wish.figure)) {
+      put(WishRow::price, wish);
+    } else if (const auto* limits = std::get_if<PassingLimits>(&wish.figure)) {
+      QStringList points;
+      const auto side = [](const std::optional<Passing>& passing) { return passing ? digits(in_percent(*passing)) : QString(); };
+      for (const PassingLimit& limit : limits->limits) points << QStringLiteral("%1 %2-%3").arg(digits(in_mm(limit.aperture)), side(limit.low), side(limit.high));
+      put(WishRow::limits, wish);
+      sheet.wish(WishRow::limits).least = points.join(QStringLiteral("; "));
+    } else if (const auto* nearest = std::get_if<NearestGrading>(&wish.figure)) {
+      QStringList points;
+      for (const GradingPoint& point : nearest->points) points << QStringLiteral("%1 %2").arg(digits(in_mm(point.aperture)), digits(in_percent(point.passing)));
+      put(WishRow::nearest, wish);
+      sheet.wish(WishRow::nearest).least = points.join(QStringLiteral("; "));
+    }
+  }
+}
+
+std::optional<SpeciesProfile> profile_of(const FindSetup& setup, const std::string& name, const SpeciesProfile& like) {
+  if (!setup.problem) return std::nullopt;
+  SpeciesProfile profile = like;
+  profile.name = name;
+  profile.wishes.clear();
+  for (const Wish& wish : setup.problem->wishes) {
+    Wish kept = wish;
+    if (std::holds_alternative<ShareOf>(kept.figure)) continue;  // which bag is on the shelf changes
+    if (auto* in_pot = std::get_if<FigureInPot>(&kept.figure)) {
+      if (in_pot->pot != first_pot) continue;
+      in_pot->pot.clear();
+    }
+    profile.wishes.push_back(std::move(kept));
+  }
+  return profile;
+}
+
+}  // namespace gritwright::desktop

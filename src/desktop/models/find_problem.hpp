@@ -1,0 +1,40 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gritwright/domain/design_problem.hpp"
+#include "gritwright/domain/species_profile.hpp"
+#include "shelf.hpp"
+
+namespace gritwright::desktop {
+
+/// A search as it can be run, or what stands in its way.
+struct FindSetup {
+  std::optional<DesignProblem> problem;  ///< absent while something is missing or wrong
+  std::vector<ShelfItem> grain;          ///< all that may be chosen from
+  std::vector<std::size_t> taken;        ///< of them, the problem's candidates in its order
+  std::vector<int> wish_of;              ///< row of each of the problem's wishes; -1 for a share of one candidate
+  std::optional<MixedVolume> need;       ///< as typed, else one filling of the pot
+  QString waiting;                       ///< what is still missing, in words
+  /// "/wishes/ROW/least", "/candidates/KEY/stock_l", "/candidates", "/parts/total", "/parts/components", "/need_l", "/dust", "/pots".
+  Faults faults;
+  Notes out_of_reach;  ///< hard wishes that nothing on the shelf touches; found before any search
+};
+
+/// The names the pots have in the problem.
+inline const std::string first_pot = "pot";
+inline const std::string further_pot = "further pot";
+
+[[nodiscard]] FindSetup find_setup(const Bench& bench, const Shelf& shelf);
+
+/// What of a profile the sheet has fields for, as typed in them; the band goes to the bench.
+void start_from(BenchState& state, const SpeciesProfile& profile);
+
+/// The wishes as typed, as a profile of that name. Empty where they can't be read.
+[[nodiscard]] std::optional<SpeciesProfile> profile_of(const FindSetup& setup, const std::string& name, const SpeciesProfile& like);
+
+/// Whether `row` asks something of a pot.
+[[nodiscard]] std::optional<PotFigure> pot_figure_of(WishRow row);
+
+}  // namespace gritwright::desktop

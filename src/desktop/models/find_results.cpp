@@ -1,0 +1,293 @@
+#include "find_results.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+#include <cmath>
+
+#include "gritwright/report/design_report.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(FindParts)
+};
+
+QString dash() { return QStringLiteral("\u2013"); }
+
+QString percent(double share, int decimals = 1) { return to_local(percent_text(share, decimals)); }
+
+/// An amount in a wish's own unit.
+QString amount_words(const WishFigure& figure, double amount, UnitSystem units) {
+  if (!std::isfinite(amount)) return Text::tr("an unknown amount, because the figure is not defined");
+  if (std::holds_alternative<ExchangeCapacity>(figure)) return Text::tr("%1 meq/L").arg(number_text(amount, 3));
+  if (std::holds_alternative<MixPrice>(figure)) return Text::tr("%1 a litre").arg(QLocale().toString(amount, 'f', 2));
+  const auto* in_pot = std::get_if<FigureInPot>(&figure);
+  if (in_pot != nullptr && in_pot->figure == PotFigure::wet_mass) return to_local(density_text(amount, units));
+  return percent(in_pot != nullptr || std::holds_alternative<ShareOf>(figure) ? amount : amount / 100);
+}
+
+QString figure_words(const FoundParts& found, const WishFigure& figure, UnitSystem units) {
+  const auto size = [&](Aperture aperture) { return to_local(size_text(aperture, units)); };
+  if (const auto* band = std::get_if<BandShare>(&figure)) return Text::tr("%1 to %2").arg(size(band->from), size(band->to));
+  if (const auto* finer = std::get_if<FinerShare>(&figure)) return Text::tr("finer than %1").arg(size(finer->size));
+  if (const auto* share = std::get_if<ShareOf>(&figure)) return Text::tr("share of %1").arg(to_qt(share->name));
+  if (const auto* limits = std::get_if<PassingLimits>(&figure)) return Text::tr("curve within its limits at %n size(s)", nullptr, static_cast<int>(limits->limits.size()));
+  if (const auto* grading = std::get_if<NearestGrading>(&figure)) return Text::tr("curve near its %n point(s)", nullptr, static_cast<int>(grading->points.size()));
+  if (std::holds_alternative<ExchangeCapacity>(figure)) return Text::tr("exchange capacity");
+  if (std::holds_alternative<MixPrice>(figure)) return Text::tr("price");
+  const auto& in_pot = std::get<FigureInPot>(figure);
+  QString name;
+  switch (in_pot.figure) {
+    case PotFigure::air_filled_porosity: name = Text::tr("air"); break;
+    case PotFigure::container_capacity: name = Text::tr("water"); break;
+    case PotFigure::available_in_pot: name = Text::tr("water for plants"); break;
+    case PotFigure::wet_mass: name = Text::tr("wet litre weight"); break;
+  }
+  return in_pot.pot == first_pot ? name : Text::tr("%1 in %2").arg(name, found.further_pot_name);
+}
+
+const PotWater* in_pot(const RatedRecipe& recipe) {
+  const auto water = recipe.pots.find(first_pot);
+  return water != recipe.pots.end() ? &water->second : nullptr;
+}
+
+QString price_words(const std::optional<PricePerLitre>& price) { return price ? QLocale().toString(price->value(), 'f', 2) : dash(); }
+
+QString sets_sentence(const FoundParts& found, const std::vector<std::size_t>& set, UnitSystem units) {
+  QStringList wishes;
+  for (const std::size_t wish : set) wishes << wish_words(found, found.problem().wishes[wish], units);
+  const QString list = wishes.join(Text::tr("; ", "between wishes"));
+  return set.size() == 1 ? Text::tr("Cannot be had: %1.").arg(list) : Text::tr("Cannot be had together: %1.").arg(list);
+}
+
+QString proof_sentence(const FoundParts& found) {
+  const DesignAnswer& answer = found.answer;
+  if (answer.stopped) return Text::tr("The search was stopped: these are the best so far, not proven.");
+  if (!found.problem().form.whole) return Text::tr("Free shares are improved from fixed starts: a better recipe may exist.");
+  QLocale locale;
+  const QString counts = Text::tr("%1 recipes worked out, %2 excluded by bounds").arg(locale.toString(static_cast<qulonglong>(answer.examined)), locale.toString(static_cast<qulonglong>(answer.excluded)));
+  if (answer.proven) return Text::tr("Proven best: %1.").arg(counts);
+  if (answer.gap && *answer.gap > 0) return Text::tr("Not proven best: %1; the best score may be lower by up to %2.").arg(counts, number_text(*answer.gap, 3));
+  if (answer.gap) return Text::tr("%1; no recipe scores less.").arg(counts);
+  return Text::tr("Not proven best: %1.").arg(counts);
+}
+
+std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<TradeOff>& all) {
+  std::vector<TradeOffPoint> points;
+  for (const TradeOff& one : all) {
+    TradeOffPoint point{one.across, one.up, 0, parts_words(found, one.parts)};
+    for (std::size_t i = 0; i < found.answer.recipes.size(); ++i)
+      if (found.answer.recipes[i].parts == one.parts) point.rank = static_cast<int>(i) + 1;
+    points.push_back(std::move(point));
+  }
+  std::ranges::stable_sort(points, {}, &TradeOffPoint::across);
+  return points;
+}
+
+}  // namespace
+
+std::vector<const RatedRecipe*> FoundParts::listed() const {
+  std::vector<const RatedRecipe*> recipes;
+  for (const RatedRecipe& recipe : answer.recipes) recipes.push_back(&recipe);
+  if (recipes.empty() && answer.nearest) recipes.push_back(&*answer.nearest);
+  return recipes;
+}
+
+QString wish_words(const FoundParts& found, const Wish& wish, UnitSystem units) {
+  const QString figure = figure_words(found, wish.figure, units);
+  const auto amount = [&](double value) { return amount_words(wish.figure, value, units); };
+  if (wish.least && wish.most) return Text::tr("%1 between %2 and %3").arg(figure, amount(*wish.least), amount(*wish.most));
+  if (wish.least) return Text::tr("%1 at least %2").arg(figure, amount(*wish.least));
+  if (wish.most) return Text::tr("%1 at most %2").arg(figure, amount(*wish.most));
+  return figure;
+}
+
+QString parts_words(const FoundParts& found, const std::vector<double>& parts) {
+  QStringList words;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (!(parts[i] > 0)) continue;
+    const QString name = to_qt(found.problem().candidates[i].component.name);
+    words << (found.problem().form.whole ? Text::tr("%1 %2", "parts, name").arg(number_text(parts[i], 3), name) : Text::tr("%1 %2", "parts, name").arg(percent(parts[i]), name));
+  }
+  return words.join(QStringLiteral(" : "));
+}
+
+PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
+  PictureTable table;
+  table.heading << Text::tr("rank") << Text::tr("parts") << Text::tr("misses") << Text::tr("air") << Text::tr("water") << Text::tr("price/L") << Text::tr("score");
+  int rank = 0;
+  for (const RatedRecipe* recipe : found.listed()) {
+    QStringList misses;
+    for (std::size_t i = 0; i < recipe->misses.size(); ++i) {
+      if (!(recipe->misses[i].violation > 0)) continue;
+      const WishFigure& figure = found.problem().wishes[i].figure;
+      misses << Text::tr("%1 by %2").arg(figure_words(found, figure, units), amount_words(figure, recipe->misses[i].amount, units));
+    }
+    const PotWater* water = in_pot(*recipe);
+    const QString place = found.answer.recipes.empty() ? Text::tr("nearest") : QLocale().toString(++rank);
+    table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? Text::tr("nothing") : misses.join(QStringLiteral(", ")),
+                          water != nullptr ? percent(water->air_filled_porosity.value()) : dash(), water != nullptr ? percent(water->container_capacity.value()) : dash(),
+                          price_words(recipe->price), number_text(recipe->score, 3)});
+  }
+  return table;
+}
+
+QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSystem units) {
+  QStringList sentences;
+  const auto recipes = found.listed();
+  if (index >= recipes.size()) return sentences;
+  const RatedRecipe& recipe = *recipes[index];
+  const DesignProblem& problem = found.problem();
+  for (std::size_t i = 0; i < recipe.misses.size(); ++i) {
+    if (!(recipe.misses[i].violation > 0)) continue;
+    sentences << Text::tr("Misses \u201c%1\u201d by %2.").arg(wish_words(found, problem.wishes[i], units), amount_words(problem.wishes[i].figure, recipe.misses[i].amount, units));
+  }
+  QStringList binding;
+  for (const std::size_t wish : recipe.binding)
+    if (!(recipe.misses[wish].violation > 0)) binding << wish_words(found, problem.wishes[wish], units);
+  if (!binding.isEmpty()) sentences << Text::tr("Held back by, right at the limit: %1.").arg(binding.join(QStringLiteral("; ")));
+  for (const std::size_t candidate : recipe.used_up) sentences << Text::tr("Uses up %1.").arg(to_qt(problem.candidates[candidate].component.name));
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (recipe.parts[i] > 0 && found.setup.grain[found.setup.taken[i]].is_printed_size)
+      sentences << Text::tr("%1 is not sieved yet: its printed size stands in for its curve.").arg(to_qt(problem.candidates[i].component.name));
+  }
+  if (sentences.isEmpty()) sentences << Text::tr("Holds every wish with room to spare.");
+  return sentences;
+}
+
+FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSystem units) {
+  FigureGroup group{QStringLiteral("recipe"), Text::tr("The chosen recipe"), {}};
+  const auto recipes = found.listed();
+  if (index >= recipes.size()) return group;
+  const RatedRecipe& recipe = *recipes[index];
+  const auto why = explain_design();
+  const auto add = [&](const char* key, const QString& label, const QString& value, const QString& reason) {
+    Figure figure{QStringLiteral("recipe_") + QLatin1String(key), label, value, {}, {}};
+    if (value.isEmpty()) {
+      figure.value = dash();
+      figure.reason = reason;
+    }
+    for (const Explanation& explanation : why)
+      if (explanation.figure == key) figure.explanations.push_back(explanation);
+    group.figures.push_back(std::move(figure));
+  };
+  const PotWater* water = in_pot(recipe);
+  const QString no_pot = Text::tr("no pot, or a grain density is missing");
+  const auto share = [&](Porosity PotWater::*member) { return water != nullptr ? percent((water->*member).value()) : QString(); };
+  add("air", Text::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot);
+  add("water", Text::tr("Water held"), share(&PotWater::container_capacity), no_pot);
+  add("available", Text::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot);
+  const auto& settled = recipe.mix.settled;
+  add("weight", Text::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), Text::tr("a grain density is missing"));
+  const auto shrinkage = recipe.mix.shrinkage;
+  add("shrinkage", Text::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), Text::tr("a grain density is missing"));
+  add("exchange", Text::tr("Exchange capacity"),
+      settled && settled->cation_exchange ? Text::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), Text::tr("unknown for a component"));
+  add("price", Text::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), Text::tr("a price is not known"));
+  add("score", Text::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
+  return group;
+}
+
+QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
+  QStringList sentences;
+  const DesignAnswer& answer = found.answer;
+  if (answer.recipes.empty()) {
+    const bool sure = answer.proven || !answer.contradictions.empty();
+    sentences << (sure ? Text::tr("No recipe holds every wish that must hold.") : Text::tr("No recipe was found that holds every wish that must hold."));
+    for (const auto& set : answer.contradictions) sentences << sets_sentence(found, set, units);
+    if (answer.nearest) sentences << Text::tr("The nearest that can be had is listed.");
+  }
+  sentences << proof_sentence(found);
+  for (const WishRoom& room : answer.room) {
+    const Wish& wish = found.problem().wishes[room.wish];
+    const auto moved = [&](double amount) { return amount_words(wish.figure, amount, units); };
+    const QString words = wish_words(found, wish, units);
+    if (room.stricter && room.looser) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 stricter or %3 looser.").arg(words, moved(*room.stricter), moved(*room.looser));
+    else if (room.stricter) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 stricter.").arg(words, moved(*room.stricter));
+    else if (room.looser) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 looser.").arg(words, moved(*room.looser));
+  }
+  if (answer.rounding_cost) sentences << Text::tr("Whole parts instead of free shares cost %1 of score.").arg(number_text(*answer.rounding_cost, 3));
+  QStringList told;
+  for (const Note& note : answer.notes) {
+    // Said in this page's own words already.
+    if (note.code == "design.wish-out-of-reach" || note.code == "design.not-proven") continue;
+    told << sentence_text(note, units);
+  }
+  told.removeDuplicates();
+  return sentences + told;
+}
+
+MixVersion version_of(const FoundParts& found, std::size_t index, const std::string& name, const std::string& day) {
+  const RatedRecipe& recipe = *found.listed()[index];
+  MixVersion version;
+  version.mix.name = name;
+  version.mix.water = found.problem().water;
+  version.mix.settling = found.problem().settling;
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    Component component = found.problem().candidates[i].component;
+    component.parts = Parts(recipe.parts[i]);
+    version.mix.components.push_back(std::move(component));
+    version.sources.push_back(found.setup.grain[found.setup.taken[i]].source);
+  }
+  version.day = day;
+  return version;
+}
+
+TradeOffPicture trade_off_picture(const FoundParts& found) {
+  return {points_of(found, found.answer.air_and_water), points_of(found, found.answer.price_and_fit)};
+}
+
+QString trade_off_sentence(const FoundParts* found) {
+  if (found == nullptr) return Text::tr("Trade-offs come with the first search: find parts for a pot.");
+  const TradeOffPicture picture = trade_off_picture(*found);
+  QStringList sentences;
+  if (!picture.air_and_water.empty()) {
+    const TradeOffPoint& first = picture.air_and_water.front();
+    const TradeOffPoint& last = picture.air_and_water.back();
+    sentences << Text::tr("Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.", nullptr, static_cast<int>(picture.air_and_water.size()))
+                     .arg(percent(first.across, 0), percent(first.up, 0), percent(last.across, 0), percent(last.up, 0));
+  }
+  if (!picture.price_and_fit.empty()) {
+    const TradeOffPoint& first = picture.price_and_fit.front();
+    const TradeOffPoint& last = picture.price_and_fit.back();
+    QLocale locale;
+    sentences << Text::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
+                     .arg(locale.toString(first.across, 'f', 2), number_text(first.up, 3), locale.toString(last.across, 'f', 2), number_text(last.up, 3));
+  }
+  return sentences.isEmpty() ? Text::tr("This search has no trade-off to show: there is no pot, no price or no recipe.") : sentences.join(u' ');
+}
+
+PictureTable trade_off_table(const FoundParts* found) {
+  PictureTable table;
+  table.heading << Text::tr("trade-off") << Text::tr("air or price") << Text::tr("water or score") << Text::tr("rank") << Text::tr("parts");
+  if (found == nullptr) return table;
+  const TradeOffPicture picture = trade_off_picture(*found);
+  const auto rank = [](const TradeOffPoint& point) { return point.rank > 0 ? QLocale().toString(point.rank) : dash(); };
+  for (const TradeOffPoint& point : picture.air_and_water) table.rows.push_back({Text::tr("air, water"), percent(point.across), percent(point.up), rank(point), point.parts});
+  for (const TradeOffPoint& point : picture.price_and_fit)
+    table.rows.push_back({Text::tr("price, fit"), QLocale().toString(point.across, 'f', 2), number_text(point.up, 3), rank(point), point.parts});
+  return table;
+}
+
+PictureTable trade_off_data(const FoundParts* found) {
+  PictureTable table;
+  for (const char* name : {"picture", "across", "up", "rank", "parts"}) table.heading << QLatin1String(name);
+  if (found == nullptr) return table;
+  const QLocale plain = QLocale::c();
+  const TradeOffPicture picture = trade_off_picture(*found);
+  const auto add = [&](const char* name, const std::vector<TradeOffPoint>& points) {
+    for (const TradeOffPoint& point : points)
+      table.rows.push_back({QLatin1String(name), plain.toString(point.across, 'g', 6), plain.toString(point.up, 'g', 6), point.rank > 0 ? plain.toString(point.rank) : QString(), point.parts});
+  };
+  add("air_share_water_share", picture.air_and_water);
+  add("price_per_l_score", picture.price_and_fit);
+  return table;
+}
+
+}  // namespace gritwright::desktop

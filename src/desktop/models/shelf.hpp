@@ -1,0 +1,42 @@
+#pragma once
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "bench.hpp"
+#include "gritwright/domain/design_problem.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright::desktop {
+
+/// Grain that can go into a recipe.
+struct ShelfItem {
+  QString key;                      ///< "bag:K-07", "bench:2", "material:pumice"
+  std::optional<RecordRef> source;  ///< a bag or fraction of the record
+  Candidate candidate;              ///< stock and price as the record has them, what is reserved taken off
+  std::optional<LooseVolume> reserved;
+  bool is_printed_size = false;  ///< graded by what is printed on the bag, not sieved yet
+  bool taken = true;             ///< unless the grower says otherwise
+  friend bool operator==(const ShelfItem&, const ShelfItem&) = default;
+};
+
+/// A pot of the record.
+struct ShelfPot {
+  QString id;
+  Container container;
+  friend bool operator==(const ShelfPot&, const ShelfPot&) = default;
+};
+
+/// What the record has for a search: grain in stock, newest first, at most 60, and pots.
+struct Shelf {
+  std::vector<ShelfItem> grain;
+  std::vector<ShelfPot> pots;
+  friend bool operator==(const Shelf&, const Shelf&) = default;
+};
+
+[[nodiscard]] Shelf shelf_of(const OpenWorkbook& workbook, const Catalogue& catalogue);
+
+/// The record's grain, the bench's that is in no bag, and, left out unless asked for, the catalogue's materials in the wanted band.
+[[nodiscard]] std::vector<ShelfItem> grain_to_choose_from(const Bench& bench, const Shelf& shelf);
+
+}  // namespace gritwright::desktop

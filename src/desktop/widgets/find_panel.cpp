@@ -1,0 +1,469 @@
+#include "find_panel.hpp"
+
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QEvent>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLocale>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "field_form.hpp"
+#include "form_row.hpp"
+#include "gritwright/models/pot_geometry.hpp"
+#include "models/sheets_from_records.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+enum WishColumn { wish_name, wish_least, wish_most, wish_must, wish_weight, wish_columns };
+enum GrainColumn { grain_name, grain_stock, grain_price, grain_least, grain_most, grain_columns };
+constexpr int most_grain_rows = 9;  // a longer list scrolls by itself
+constexpr int least_row_height = 26;
+
+/// The names that new records come with, for translators; a grower's own stay as they are.
+[[maybe_unused]] constexpr const char* profile_names[] = {
+    QT_TRANSLATE_NOOP("profiles", "very small trees"),       QT_TRANSLATE_NOOP("profiles", "small trees"),
+    QT_TRANSLATE_NOOP("profiles", "conifers"),               QT_TRANSLATE_NOOP("profiles", "conifers, large or collected"),
+    QT_TRANSLATE_NOOP("profiles", "deciduous, developing"),  QT_TRANSLATE_NOOP("profiles", "deciduous, refined"),
+    QT_TRANSLATE_NOOP("profiles", "deciduous conifers"),     QT_TRANSLATE_NOOP("profiles", "evergreen broadleaf"),
+    QT_TRANSLATE_NOOP("profiles", "acid lovers"),            QT_TRANSLATE_NOOP("profiles", "tropicals")};
+
+QString wish_label(WishRow row, const Bench& bench) {
+  const auto size = [&](Aperture aperture) { return to_local(size_text(aperture, bench.units())); };
+  const auto& band = bench.evaluation().band;
+  switch (row) {
+    case WishRow::band: return band ? FindPanel::tr("%1 to %2, %").arg(size(band->from), size(band->to)) : FindPanel::tr("wanted grain, %");
+    case WishRow::finer: return FindPanel::tr("dust, %");
+    case WishRow::air: return FindPanel::tr("air in pot, %");
+    case WishRow::water: return FindPanel::tr("water in pot, %");
+    case WishRow::available: return FindPanel::tr("for plants, %");
+    case WishRow::wet_mass: return FindPanel::tr("wet litre, g/L");
+    case WishRow::exchange: return FindPanel::tr("exchange, meq/L");
+    case WishRow::price: return FindPanel::tr("price of a litre");
+    case WishRow::limits: return FindPanel::tr("curve within");
+    case WishRow::nearest: return FindPanel::tr("curve near");
+  }
+  return {};
+}
+
+QString wish_meaning(WishRow row) {
+  switch (row) {
+    case WishRow::band: return FindPanel::tr("share of the mass inside the wanted grain");
+    case WishRow::finer: return FindPanel::tr("share of the mass that is dust, finer than the size below");
+    case WishRow::air: return FindPanel::tr("share of the pot that drains free after a flood");
+    case WishRow::water: return FindPanel::tr("share of the pot that holds water after draining");
+    case WishRow::available: return FindPanel::tr("share of the pot whose water plants can take");
+    case WishRow::wet_mass: return FindPanel::tr("mass of a litre, drained");
+    case WishRow::exchange: return FindPanel::tr("cation exchange capacity of a litre");
+    case WishRow::price: return FindPanel::tr("of a mixed litre, in your own currency");
+    case WishRow::limits: return FindPanel::tr("percent passing between limits at sizes you give");
+    case WishRow::nearest: return FindPanel::tr("percent passing to come near to at sizes you give");
+  }
+  return {};
+}
+
+bool is_curve(int row) { return row == static_cast<int>(WishRow::limits) || row == static_cast<int>(WishRow::nearest); }
+
+/// Sentences of the faults at `place` and below it.
+QString faults_below(const Faults& faults, const std::string& place, UnitSystem units) {
+  QStringList sentences;
+  for (const auto& [at, problem] : faults) {
+    if (at == place || at.starts_with(place + "/")) sentences << sentence_text(problem, units);
+  }
+  sentences.removeDuplicates();
+  return sentences.join(QStringLiteral("; "));
+}
+
+QTableWidgetItem* cell(QTableWidget* table, int row, int column) {
+  QTableWidgetItem* item = table->item(row, column);
+  if (item == nullptr) table->setItem(row, column, item = new QTableWidgetItem);
+  return item;
+}
+
+void set_cell(QTableWidgetItem* item, const QString& text, const QString& fault, bool editable, bool typed) {
+  item->setText(text);
+  item->setToolTip(fault);
+  item->setData(Qt::AccessibleDescriptionRole, fault);
+  item->setFlags(editable ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable : Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+  item->setBackground(fault.isEmpty() ? QBrush() : QBrush(current_colours().fault_fill));
+  item->setForeground(typed ? QBrush() : QBrush(current_colours().muted));
+}
+
+void set_muted(QLabel* label, const char* role) {
+  label->setProperty("role", role);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+}
+
+}  // namespace
+
+FindPanel::FindPanel(Bench& bench, PartsFinder& finder, QWidget* parent) : QFrame(parent), bench_(bench), finder_(finder) {
+  setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setSpacing(6);
+  layout->addWidget(first_choices());
+  more_button_ = new QToolButton(this);
+  more_button_->setObjectName(QStringLiteral("find_more"));
+  more_button_->setText(tr("More"));
+  more_button_->setAccessibleName(tr("More: wishes, limits and the grain to choose from"));
+  more_button_->setCheckable(true);
+  more_button_->setArrowType(Qt::RightArrow);
+  more_button_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  more_button_->setMinimumHeight(28);
+  layout->addWidget(more_button_);
+  more_ = more();
+  more_->hide();
+  layout->addWidget(more_);
+  connect(more_button_, &QToolButton::toggled, this, [this](bool on) {
+    more_button_->setArrowType(on ? Qt::DownArrow : Qt::RightArrow);
+    more_->setVisible(on);
+  });
+  connect(&finder_, &PartsFinder::setup_changed, this, &FindPanel::refresh);
+  connect(&bench_, &Bench::units_changed, this, &FindPanel::refresh);
+}
+
+QWidget* FindPanel::first_choices() {
+  auto* box = new QWidget(this);
+  QGridLayout* grid = form_grid(box);
+  groups_ = new QComboBox(box);
+  groups_->setObjectName(QStringLiteral("find_group"));
+  groups_->setAccessibleName(tr("Group of trees"));
+  groups_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  add_plain_row(*grid, *groups_, tr("Group of trees"));
+  pots_ = new QComboBox(box);
+  pots_->setObjectName(QStringLiteral("find_pot"));
+  pots_->setAccessibleName(tr("Pot"));
+  pots_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  add_plain_row(*grid, *pots_, tr("Pot"));
+  pot_ = new QLabel(box);
+  pot_->setObjectName(QStringLiteral("find_pot_words"));
+  set_muted(pot_, "muted");
+  grid->addWidget(pot_, grid->rowCount(), 0, 1, 3);
+  trouble_ = new QLabel(box);
+  trouble_->setObjectName(QStringLiteral("find_trouble"));
+  set_muted(trouble_, "fault");
+  grid->addWidget(trouble_, grid->rowCount(), 0, 1, 3);
+  connect(groups_, &QComboBox::activated, this, [this](int index) { start_from_profile(groups_->itemData(index).toString()); });
+  connect(pots_, &QComboBox::activated, this, &FindPanel::choose_pot);
+  return box;
+}
+
+QTableWidget* FindPanel::table(const char* name, const QString& is, const QStringList& heading) {
+  auto* made = new QTableWidget(this);
+  made->setObjectName(QLatin1String(name));
+  made->setAccessibleName(is);
+  made->setColumnCount(static_cast<int>(heading.size()));
+  made->setHorizontalHeaderLabels(heading);
+  made->setTabKeyNavigation(false);
+  made->setAlternatingRowColors(true);
+  made->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  made->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
+  made->verticalHeader()->hide();
+  made->horizontalHeader()->setHighlightSections(false);
+  return made;
+}
+
+QWidget* FindPanel::more() {
+  auto* box = new QWidget(this);
+  auto* layout = new QVBoxLayout(box);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(6);
+  wishes_ = table("wishes_table", tr("Wishes"), {tr("wish"), tr("least"), tr("most"), tr("must"), tr("weight")});
+  wishes_->setRowCount(static_cast<int>(wish_rows));
+  layout->addWidget(wishes_);
+  wish_faults_ = new QLabel(box);
+  wish_faults_->setObjectName(QStringLiteral("wish_faults"));
+  set_muted(wish_faults_, "fault");
+  layout->addWidget(wish_faults_);
+  form_ = new FieldForm(bench_, [this] { return &finder_.setup().faults; }, box);
+  const auto text = [](QString FindSheet::*member) { return [member](BenchState& state) -> QString* { return &(state.find.*member); }; };
+  form_->add({QStringLiteral("find_dust"), tr("Dust is finer than"), Kind::aperture, [] { return tr("size of dust"); }, text(&FindSheet::dust_size), {"/dust"},
+              tr("1 mm, less in very small pots"), {}, {}, {}});
+  form_->add({QStringLiteral("find_need"), tr("Mixed litres needed"), Kind::volume, [] { return tr("litres needed"); }, text(&FindSheet::need), {"/need_l"}, {}, {},
+              [this] {
+                const auto& need = finder_.setup().need;
+                return need ? tr("one filling: %1").arg(to_local(volume_text(in_l(*need), bench_.units()))) : tr("one filling of the pot");
+              },
+              {}});
+  form_->add({QStringLiteral("find_components"), tr("Components, at most"), Kind::number, [] { return tr("components of a recipe"); }, text(&FindSheet::components),
+              {"/parts/components"}, tr("1 to 6"), {}, {}, {}});
+  whole_ = new QComboBox(box);
+  whole_->setObjectName(QStringLiteral("find_whole"));
+  whole_->addItems({tr("whole parts to scoop"), tr("free shares")});
+  form_->add(tr("Recipes in"), whole_);
+  connect(whole_, &QComboBox::activated, this, [this](int index) {
+    bench_.edit(tr("whole parts"), {}, [&](BenchState& state) { state.find.whole = index == 0; });
+  });
+  form_->add({QStringLiteral("find_total"), tr("Parts in all, at most"), Kind::number, [] { return tr("parts of a recipe"); }, text(&FindSheet::total), {"/parts/total"},
+              tr("1 to 20"), [this] { return bench_.state().find.whole; }, {}, {}});
+  further_pots_ = new QComboBox(box);
+  further_pots_->setObjectName(QStringLiteral("find_further_pot"));
+  further_pots_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  form_->add(tr("Good in this pot too"), further_pots_);
+  connect(further_pots_, &QComboBox::activated, this, [this](int index) {
+    bench_.edit(tr("further pot"), {}, [&](BenchState& state) { state.find.also_pot = further_pots_->itemData(index).toString(); });
+  });
+  layout->addWidget(form_);
+  candidates_ = table("candidates_table", tr("Grain to choose from"), {tr("take"), tr("stock, L"), tr("price/L"), tr("least %"), tr("most %")});
+  layout->addWidget(candidates_);
+  candidate_faults_ = new QLabel(box);
+  candidate_faults_->setObjectName(QStringLiteral("candidate_faults"));
+  set_muted(candidate_faults_, "fault");
+  layout->addWidget(candidate_faults_);
+  keep_profile_ = new QPushButton(tr("Keep for this group"), box);
+  keep_profile_->setObjectName(QStringLiteral("keep_profile"));
+  keep_profile_->setAccessibleName(tr("Start this group with these wishes from now on"));
+  keep_profile_->setMinimumHeight(28);
+  layout->addWidget(keep_profile_);
+  connect(wishes_, &QTableWidget::itemChanged, this, &FindPanel::wish_typed);
+  connect(candidates_, &QTableWidget::itemChanged, this, &FindPanel::candidate_typed);
+  connect(keep_profile_, &QPushButton::clicked, this, [this] {
+    const QString name = bench_.state().find.profile;
+    const auto like = std::ranges::find(profiles_, name.toStdString(), &SpeciesProfile::name);
+    if (like == profiles_.end()) return;
+    if (const auto profile = profile_of(finder_.setup(), like->name, *like)) emit keep_profile_wanted(*profile);
+  });
+  return box;
+}
+
+void FindPanel::set_profiles(std::vector<SpeciesProfile> profiles) {
+  profiles_ = std::move(profiles);
+  refresh_choices();
+}
+
+void FindPanel::show_more(bool more) { more_button_->setChecked(more); }
+
+void FindPanel::take_focus() { groups_->setFocus(); }
+
+void FindPanel::start_from_profile(const QString& name) {
+  const auto profile = std::ranges::find(profiles_, name.toStdString(), &SpeciesProfile::name);
+  if (profile == profiles_.end()) {
+    bench_.edit(tr("group of trees"), {}, [](BenchState& state) { state.find.profile.clear(); });
+    return;
+  }
+  bench_.edit(tr("wishes for %1").arg(name), {}, [&](BenchState& state) { start_from(state, *profile); });
+}
+
+void FindPanel::choose_pot(int index) {
+  const QString id = pots_->itemData(index).toString();
+  const auto& pots = finder_.shelf().pots;
+  const auto chosen = std::ranges::find(pots, id, &ShelfPot::id);
+  if (chosen == pots.end()) return;
+  const auto sheet = sheet_of(chosen->container);
+  if (!sheet) return emit bench_.told(tr("A container given as a table of areas is read by the command line only, for now."));
+  bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = *sheet; });
+}
+
+void FindPanel::wish_typed(const QTableWidgetItem* item) {
+  if (filling_) return;
+  const auto row = static_cast<WishRow>(item->row());
+  const int column = item->column();
+  const QString text = item->text().trimmed();
+  const bool must = item->checkState() == Qt::Checked;
+  bench_.edit(tr("wish: %1").arg(wish_label(row, bench_)), {}, [&](BenchState& state) {
+    WishText& wish = state.find.wish(row);
+    if (column == wish_least) wish.least = text;
+    else if (column == wish_most) wish.most = text;
+    else if (column == wish_must) wish.hard = must;
+    else if (column == wish_weight) wish.weight = text;
+  });
+}
+
+void FindPanel::candidate_typed(const QTableWidgetItem* item) {
+  if (filling_) return;
+  const auto& grain = finder_.setup().grain;
+  const auto at = static_cast<std::size_t>(item->row());
+  if (at >= grain.size()) return;
+  const ShelfItem& shelf = grain[at];
+  const int column = item->column();
+  const QString text = item->text().trimmed();
+  const bool taken = item->checkState() == Qt::Checked;
+  bench_.edit(tr("%1 as a candidate").arg(to_qt(shelf.candidate.component.name)), {}, [&](BenchState& state) {
+    CandidateText& typed = state.find.candidate_to_change(shelf.key);
+    if (column == grain_name) typed.use = taken == shelf.taken ? CandidateText::Use::by_shelf : taken ? CandidateText::Use::taken : CandidateText::Use::left_out;
+    else if (column == grain_stock) typed.stock = kept_text(text, Kind::volume, bench_.units());
+    else if (column == grain_price) typed.price = text;
+    else if (column == grain_least) typed.least_share = text;
+    else if (column == grain_most) typed.most_share = text;
+    CandidateText nothing;
+    nothing.key = shelf.key;
+    if (typed == nothing) std::erase(state.find.candidates, nothing);
+  });
+}
+
+void FindPanel::refresh() {
+  if (!isVisible()) return;
+  filling_ = true;
+  refresh_choices();
+  refresh_wishes();
+  refresh_candidates();
+  refresh_faults();
+  filling_ = false;
+  form_->refresh();
+  fit();
+}
+
+void FindPanel::refresh_choices() {
+  const FindSheet& sheet = bench_.state().find;
+  const auto fill = [](QComboBox* box, const std::vector<std::pair<QString, QString>>& items, const QString& chosen) {
+    bool same = box->count() == static_cast<int>(items.size());
+    for (int i = 0; same && i < box->count(); ++i) {
+      const auto& [text, key] = items[static_cast<std::size_t>(i)];
+      same = box->itemText(i) == text && box->itemData(i).toString() == key;
+    }
+    if (!same) {
+      box->clear();
+      for (const auto& [text, key] : items) box->addItem(text, key);
+    }
+    box->setCurrentIndex(std::max(0, box->findData(chosen)));
+  };
+  std::vector<std::pair<QString, QString>> groups{{tr("choose a group"), {}}};
+  for (const SpeciesProfile& profile : profiles_) {
+    const QString name = to_qt(profile.name);
+    groups.emplace_back(QCoreApplication::translate("profiles", profile.name.c_str()), name);
+  }
+  fill(groups_, groups, sheet.profile);
+  std::vector<std::pair<QString, QString>> pots{{bench_.evaluation().pot ? tr("as typed under Pot") : tr("choose a pot, or type its lengths"), {}}};
+  std::vector<std::pair<QString, QString>> further{{tr("no further pot"), {}}};
+  QString chosen;
+  for (const ShelfPot& pot : finder_.shelf().pots) {
+    const QString name = pot.container.name.empty() ? pot.id : QStringLiteral("%1 %2").arg(pot.id, to_qt(pot.container.name));
+    pots.emplace_back(name, pot.id);
+    further.emplace_back(name, pot.id);
+    const auto as_typed = sheet_of(pot.container);
+    if (as_typed && *as_typed == bench_.state().pot) chosen = pot.id;
+  }
+  fill(pots_, pots, chosen);
+  fill(further_pots_, further, sheet.also_pot);
+  whole_->setCurrentIndex(sheet.whole ? 0 : 1);
+  const auto& pot = bench_.evaluation().pot;
+  pot_->setText(pot ? tr("%1 deep to the fill line, %2; wanted grain and litres below are for this pot.")
+                          .arg(to_local(depth_text(pot->filled_depth(), bench_.units())), to_local(volume_text(in_ml(pot->volume()) / 1000, bench_.units())))
+                    : tr("Type its lengths under \u201cBy hand\u201d, or choose one of the record."));
+}
+
+void FindPanel::refresh_wishes() {
+  const Faults& faults = finder_.setup().faults;
+  for (int line = 0; line < wishes_->rowCount(); ++line) {
+    const auto row = static_cast<WishRow>(line);
+    const WishText& typed = bench_.state().find.wish(row);
+    const auto fault = [&](const char* below) {
+      return fault_sentences(faults, {"/wishes/" + std::to_string(line) + below}, bench_.units());
+    };
+    set_cell(cell(wishes_, line, wish_name), wish_label(row, bench_), {}, false, true);
+    cell(wishes_, line, wish_name)->setToolTip(wish_meaning(row));
+    set_cell(cell(wishes_, line, wish_least), typed.least, fault("/least"), true, true);
+    set_cell(cell(wishes_, line, wish_most), typed.most, fault("/most"), !is_curve(line), true);
+    set_cell(cell(wishes_, line, wish_weight), typed.weight.isEmpty() && !typed.hard ? QStringLiteral("1") : typed.weight, fault("/weight"), !typed.hard, !typed.weight.isEmpty());
+    QTableWidgetItem* must = cell(wishes_, line, wish_must);
+    must->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+    must->setCheckState(typed.hard ? Qt::Checked : Qt::Unchecked);
+    must->setData(Qt::AccessibleTextRole, tr("%1 must hold").arg(wish_label(row, bench_)));
+    for (int column = wish_least; column < wish_columns; ++column) cell(wishes_, line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    if (is_curve(line)) {
+      wishes_->setSpan(line, wish_least, 1, 2);
+      QTableWidgetItem* points = cell(wishes_, line, wish_least);
+      points->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+      if (points->toolTip().isEmpty()) points->setToolTip(row == WishRow::limits ? tr("sizes in mm with percent passing: 4.75 90-100; 2.36 34-50") : tr("sizes in mm with percent passing: 4.75 95; 2.36 42"));
+    }
+  }
+}
+
+void FindPanel::refresh_candidates() {
+  const FindSetup& setup = finder_.setup();
+  const FindSheet& sheet = bench_.state().find;
+  const UnitSystem units = bench_.units();
+  candidates_->setHorizontalHeaderLabels({tr("take"), tr("stock, %1").arg(unit_of(Kind::volume, units)), tr("price/L"), tr("least %"), tr("most %")});
+  candidates_->setRowCount(static_cast<int>(setup.grain.size()));
+  for (int line = 0; line < candidates_->rowCount(); ++line) {
+    const auto at = static_cast<std::size_t>(line);
+    const ShelfItem& item = setup.grain[at];
+    const CandidateText* const found = sheet.candidate(item.key);
+    const CandidateText typed = found != nullptr ? *found : CandidateText{};
+    const std::string place = "/candidates/" + item.key.toStdString();
+    const auto fault = [&](const char* below) { return fault_sentences(setup.faults, {place + below}, units); };
+    QTableWidgetItem* name = cell(candidates_, line, grain_name);
+    QString told = to_qt(item.candidate.component.name);
+    if (item.is_printed_size) told = tr("%1 (not sieved)").arg(told);
+    set_cell(name, told, {}, false, true);
+    name->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+    name->setCheckState(std::ranges::find(setup.taken, at) != setup.taken.end() ? Qt::Checked : Qt::Unchecked);
+    name->setToolTip(item.reserved ? tr("%1 of it are reserved for a mix").arg(to_local(volume_text(in_l(*item.reserved), units))) : told);
+    // What the shelf says is shown as text that was not typed; what was typed over it stands out.
+    const QString stock = item.candidate.stock ? number_text(in_l(*item.candidate.stock), 3) : QString();
+    set_cell(cell(candidates_, line, grain_stock), shown_text(typed.stock.isEmpty() ? stock : typed.stock, Kind::volume, units), fault("/stock_l"), true, !typed.stock.isEmpty());
+    const QString price = item.candidate.price ? QLocale().toString(item.candidate.price->value(), 'f', 2) : QString();
+    set_cell(cell(candidates_, line, grain_price), typed.price.isEmpty() ? price : typed.price, fault("/price_per_l"), true, !typed.price.isEmpty());
+    set_cell(cell(candidates_, line, grain_least), typed.least_share, fault("/least"), true, true);
+    set_cell(cell(candidates_, line, grain_most), typed.most_share, fault("/most"), true, true);
+    for (int column = grain_stock; column < grain_columns; ++column) cell(candidates_, line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  }
+}
+
+void FindPanel::refresh_faults() {
+  const FindSetup& setup = finder_.setup();
+  const UnitSystem units = bench_.units();
+  QStringList wishes;
+  for (int line = 0; line < static_cast<int>(wish_rows); ++line) {
+    const QString fault = faults_below(setup.faults, "/wishes/" + std::to_string(line), units);
+    if (!fault.isEmpty()) wishes << QStringLiteral("%1: %2").arg(wish_label(static_cast<WishRow>(line), bench_), fault);
+  }
+  wish_faults_->setText(wishes.join(u'\n'));
+  wish_faults_->setVisible(!wishes.isEmpty());
+  QStringList grain;
+  if (const QString fault = fault_sentences(setup.faults, {"/candidates"}, units); !fault.isEmpty()) grain << fault;
+  for (const ShelfItem& item : setup.grain) {
+    const QString fault = faults_below(setup.faults, "/candidates/" + item.key.toStdString(), units);
+    if (!fault.isEmpty()) grain << QStringLiteral("%1: %2").arg(to_qt(item.candidate.component.name), fault);
+  }
+  candidate_faults_->setText(grain.join(u'\n'));
+  candidate_faults_->setVisible(!grain.isEmpty());
+  // Folded away, a fault must still be seen; and a wish out of reach is said before any search.
+  QStringList trouble;
+  if (!more_button_->isChecked() && !setup.faults.empty()) trouble << wishes << grain << (wishes.isEmpty() && grain.isEmpty() ? QStringList{tr("See the marked fields under \u201cMore\u201d.")} : QStringList{});
+  for (const Note& note : setup.out_of_reach) {
+    const auto at = note.facts.find("wish");
+    const double* number = at != note.facts.end() ? std::get_if<double>(&at->second) : nullptr;
+    const auto wish = number != nullptr ? static_cast<std::size_t>(*number) : setup.wish_of.size();
+    if (wish >= setup.wish_of.size()) continue;
+    const int row = setup.wish_of[wish];
+    const QString name = row >= 0 ? wish_label(static_cast<WishRow>(row), bench_) : tr("the share of a candidate");
+    trouble << tr("\u201c%1\u201d cannot be had: nothing on the shelf comes near it, and so no mix does.").arg(name);
+  }
+  trouble_->setText(trouble.join(u'\n'));
+  trouble_->setVisible(!trouble.isEmpty());
+  const bool has_profile = std::ranges::any_of(profiles_, [&](const SpeciesProfile& one) { return to_qt(one.name) == bench_.state().find.profile; });
+  keep_profile_->setEnabled(has_profile && setup.problem.has_value());
+  keep_profile_->setToolTip(has_profile ? QString() : tr("Choose a group first"));
+}
+
+void FindPanel::fit() {
+  const int line = std::max(least_row_height, fontMetrics().height() + 8);
+  for (QTableWidget* one : {wishes_, candidates_}) {
+    one->verticalHeader()->setDefaultSectionSize(line);
+    one->resizeColumnsToContents();
+    one->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    const int rows = std::min(one->rowCount(), one == candidates_ ? most_grain_rows : one->rowCount());
+    one->setFixedHeight(std::max(1, rows) * line + one->horizontalHeader()->sizeHint().height() + 2 * one->frameWidth());
+    // Room for a number even where nothing is typed yet.
+    const int digits = fontMetrics().horizontalAdvance(QStringLiteral("000.0")) + 12;
+    for (int column = 1; column < one->columnCount(); ++column) one->setColumnWidth(column, std::max(digits, one->columnWidth(column)));
+    one->setMinimumWidth(14 * fontMetrics().averageCharWidth() + (one->columnCount() - 1) * digits);
+  }
+}
+
+void FindPanel::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) refresh();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,351 @@
+// Find parts on the Mixes page: from a group and a pot to a kept mix, and every wrong input at its field.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QToolButton>
+
+#include "charts/trade_off_view.hpp"
+#include "gritwright/models/recipe_space.hpp"
+#include "models/bench_draft.hpp"
+#include "models/demonstration_record.hpp"
+#include "pages/mix_page.hpp"
+#include "record_pages.hpp"
+#include "support.hpp"
+#include "widgets/find_panel.hpp"
+#include "widgets/recipes_panel.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+/// Two graded components on the bench, their pot, and the panel in front.
+struct FindWindow : OpenWindow {
+  FindWindow() : OpenWindow(Start::mixes) {
+    bench.open(complete_bench());
+    trigger("action_find_parts");
+    window.mix_page().find_panel().show_more(true);
+    QApplication::processEvents();
+  }
+  PartsFinder& finder() { return window.mix_page().finder(); }
+  void choose(const char* box, int index) {
+    auto* combo = find<QComboBox>(box);
+    combo->setCurrentIndex(index);
+    emit combo->activated(index);
+    QApplication::processEvents();
+  }
+  void wish(WishRow row, int column, const char* text) {
+    find<QTableWidget>("wishes_table")->item(static_cast<int>(row), column)->setText(QString::fromLatin1(text));
+    QApplication::processEvents();
+  }
+  void must(WishRow row, bool on) {
+    find<QTableWidget>("wishes_table")->item(static_cast<int>(row), 3)->setCheckState(on ? Qt::Checked : Qt::Unchecked);
+    QApplication::processEvents();
+  }
+  void grain(int row, int column, const char* text) {
+    find<QTableWidget>("candidates_table")->item(row, column)->setText(QString::fromLatin1(text));
+    QApplication::processEvents();
+  }
+  void take(int row, bool on) {
+    find<QTableWidget>("candidates_table")->item(row, 0)->setCheckState(on ? Qt::Checked : Qt::Unchecked);
+    QApplication::processEvents();
+  }
+  void searched() {
+    finder().search();
+    finder().job().wait();
+    QApplication::processEvents();
+  }
+};
+
+/// The demonstration's shelf and a pot, found for conifers.
+struct DemonstrationSearch : OpenWindow {
+  DemonstrationSearch() : OpenWindow(Start::mixes) {
+    REQUIRE(fill_with_demonstration(*record, bench.catalogue()).empty());
+    trigger("action_find_parts");
+    bench.edit(QStringLiteral("pot"), {}, [](BenchState& state) { state.pot = complete_bench().pot; });
+    auto* groups = find<QComboBox>("find_group");
+    groups->setCurrentIndex(3);
+    emit groups->activated(3);
+    finder().search();
+    finder().job().wait();
+    QApplication::processEvents();
+    REQUIRE(finder().found() != nullptr);
+    REQUIRE_FALSE(finder().found()->answer.recipes.empty());
+  }
+  PartsFinder& finder() { return window.mix_page().finder(); }
+};
+
+}  // namespace
+
+TEST_CASE("A group and a pot are enough to find recipes", "[find_parts]") {
+  FindWindow open;
+  CHECK(open.find<QLabel>("find_state")->text().contains(QStringLiteral("a group of trees")));
+  open.choose("find_group", 3);
+  CHECK(open.bench.state().find.profile == QStringLiteral("conifers"));
+  CHECK(open.bench.state().band_from == QStringLiteral("3"));
+  open.searched();
+  REQUIRE(open.finder().found() != nullptr);
+  const DesignAnswer& answer = open.finder().found()->answer;
+  CHECK(answer.proven);
+  REQUIRE_FALSE(answer.recipes.empty());
+  // 2 candidates, at most 12 parts: 1:0, 0:1 and the pairs without a common divisor.
+  CHECK(answer.examined + answer.excluded == recipe_count(2, 4, 12));
+  auto* table = open.find<QTableWidget>("recipes_table");
+  CHECK(table->isVisible());
+  CHECK(table->rowCount() == static_cast<int>(answer.recipes.size()));
+  CHECK(table->item(0, 1)->text().contains(QStringLiteral("A-1")));
+  CHECK(open.find<QLabel>("figure_recipe_air")->text().contains(QStringLiteral("%")));
+  CHECK(open.find<QLabel>("answer_sentences")->text().contains(QStringLiteral("Proven best")));
+  CHECK(open.find<QLabel>("recipe_sentences")->text().contains(QStringLiteral("Misses")));
+}
+
+TEST_CASE("What a group asks for comes and goes with one step of undo", "[find_parts]") {
+  FindWindow open;
+  const BenchState before = open.bench.state();
+  open.choose("find_group", 3);
+  CHECK(open.bench.state() != before);
+  CHECK(open.bench.undo_stack().undoText() == QStringLiteral("wishes for conifers"));
+  open.trigger("action_undo");
+  CHECK(open.bench.state() == before);
+}
+
+TEST_CASE("Recipes stay, marked as stale, while the inputs change", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  open.searched();
+  CHECK_FALSE(open.finder().is_stale());
+  CHECK(open.find<QPushButton>("keep_recipe")->isEnabled());
+  const int rows = open.find<QTableWidget>("recipes_table")->rowCount();
+  open.wish(WishRow::air, 1, "17");
+  CHECK(open.finder().is_stale());
+  CHECK(open.find<QTableWidget>("recipes_table")->rowCount() == rows);
+  CHECK(open.find<QLabel>("find_state")->text().contains(QStringLiteral("grey")));
+  CHECK_FALSE(open.find<QPushButton>("keep_recipe")->isEnabled());
+  // It searches by itself once the typing pauses.
+  QTRY_VERIFY(!open.finder().is_stale());
+  CHECK(open.find<QPushButton>("keep_recipe")->isEnabled());
+}
+
+TEST_CASE("A found recipe becomes a version of a mix, lies on the bench, and can be undone", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  open.searched();
+  open.find<QTableWidget>("recipes_table")->selectRow(0);
+  open.find<QPushButton>("keep_recipe")->click();
+  QApplication::processEvents();
+  const auto kept = open.record->workbook().all<MixVersion>();
+  REQUIRE(kept.size() == 1);
+  CHECK(kept.front().record.mix.name == "conifers");
+  CHECK_FALSE(kept.front().record.reserved.has_value());
+  const RatedRecipe& first = open.finder().found()->answer.recipes.front();
+  std::vector<double> parts;
+  for (const double part : first.parts)
+    if (part > 0) parts.push_back(part);
+  REQUIRE(kept.front().record.mix.components.size() == parts.size());
+  for (std::size_t i = 0; i < parts.size(); ++i) CHECK(kept.front().record.mix.components[i].parts.value() == parts[i]);
+  // The bench now holds the same mix, and its air is the recipe's.
+  REQUIRE(open.bench.evaluation().water.has_value());
+  CHECK_THAT(open.bench.evaluation().water->air_filled_porosity.value(), Catch::Matchers::WithinAbs(first.pots.at(first_pot).air_filled_porosity.value(), 1e-6));
+  open.trigger("action_record_undo");
+  CHECK(open.record->workbook().count(RecordKind::mix) == 0);
+}
+
+TEST_CASE("Reserved grain is missing from the next search", "[find_parts]") {
+  DemonstrationSearch open;
+  PartsFinder& finder = open.finder();
+  const RatedRecipe recipe = finder.found()->answer.recipes.front();
+  const auto setup = finder.found()->setup;
+  REQUIRE(setup.need.has_value());
+  open.find<QPushButton>("reserve_recipe")->click();
+  QApplication::processEvents();
+  std::optional<MixVersion> kept;
+  for (const auto& version : open.record->workbook().all<MixVersion>())
+    if (version.record.reserved) kept = version.record;
+  REQUIRE(kept.has_value());
+  // Litres went through a file: the last binary digit may differ.
+  CHECK_THAT(in_l(*kept->reserved), Catch::Matchers::WithinRel(in_l(*setup.need), 1e-12));
+  open.trigger("action_find_parts");
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    const ShelfItem& before = setup.grain[setup.taken[i]];
+    const auto& now = finder.setup().grain;
+    const auto after = std::find_if(now.begin(), now.end(), [&](const ShelfItem& item) { return item.key == before.key; });
+    REQUIRE(after != now.end());
+    // loose litres = mixed litres × share / (1 - shrinkage)
+    const double litres = in_l(*setup.need) * recipe.mix.loose_shares[i].value() / (1 - recipe.mix.shrinkage->value());
+    INFO(before.key.toStdString());
+    CHECK_THAT(in_l(*before.candidate.stock) - in_l(*after->candidate.stock), Catch::Matchers::WithinAbs(litres, 1e-6));
+  }
+}
+
+TEST_CASE("Wishes that contradict each other are named, and the nearest recipe is listed", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  // Only mixes of little but A-1 hold so much air.
+  open.wish(WishRow::air, 1, "15");
+  open.must(WishRow::air, true);
+  open.grain(0, 4, "50");
+  open.searched();
+  REQUIRE(open.finder().found() != nullptr);
+  const DesignAnswer& answer = open.finder().found()->answer;
+  CHECK(answer.recipes.empty());
+  REQUIRE(answer.contradictions.size() == 1);
+  CHECK(answer.contradictions.front().size() == 2);
+  const QString told = open.find<QLabel>("answer_sentences")->text();
+  CHECK(told.contains(QStringLiteral("Cannot be had together: air at least 15")));
+  CHECK(told.contains(QStringLiteral("share of A-1 at most 50")));
+  auto* table = open.find<QTableWidget>("recipes_table");
+  REQUIRE(table->rowCount() == 1);
+  CHECK(table->item(0, 0)->text() == QStringLiteral("nearest"));
+}
+
+TEST_CASE("A hard wish that nothing on the shelf touches is named before any search", "[find_parts][refuses]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  // The sheets have 1.7 and 3.3 % below 1 mm.
+  open.wish(WishRow::finer, 2, "1");
+  open.must(WishRow::finer, true);
+  auto* trouble = open.find<QLabel>("find_trouble");
+  CHECK(trouble->isVisible());
+  CHECK(trouble->text().contains(QStringLiteral("dust")));
+  CHECK(trouble->text().contains(QStringLiteral("cannot be had")));
+}
+
+TEST_CASE("Every wrong input is told at its field and nothing is searched", "[find_parts][refuses]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  const auto type_into = [&](const char* name, const char* text) {
+    auto* field = open.find<QLineEdit>(name);
+    field->setFocus();
+    field->selectAll();
+    open.type(QString::fromLatin1(text));
+  };
+  SECTION("limits upside down") {
+    open.wish(WishRow::air, 1, "30");
+    open.wish(WishRow::air, 2, "20");
+    auto* cell = open.find<QTableWidget>("wishes_table")->item(static_cast<int>(WishRow::air), 2);
+    CHECK(cell->toolTip().contains(QStringLiteral("down to")));
+    CHECK(open.find<QLabel>("wish_faults")->text().contains(QStringLiteral("air in pot")));
+  }
+  SECTION("a number that is none") {
+    open.wish(WishRow::water, 1, "much");
+    CHECK_FALSE(open.find<QTableWidget>("wishes_table")->item(static_cast<int>(WishRow::water), 1)->toolTip().isEmpty());
+  }
+  SECTION("a size that no candidate was tested at") {
+    type_into("find_dust", "0.3");
+    CHECK(open.find<QLineEdit>("find_dust")->accessibleDescription().contains(QStringLiteral("no candidate was tested"), Qt::CaseInsensitive));
+  }
+  SECTION("no components") {
+    type_into("find_components", "0");
+    CHECK(open.find<QLineEdit>("find_components")->accessibleDescription().contains(QStringLiteral("expected 1 to 6")));
+  }
+  SECTION("no parts") {
+    type_into("find_total", "0");
+    CHECK(open.find<QLineEdit>("find_total")->accessibleDescription().contains(QStringLiteral("expected 1 to 20")));
+  }
+  SECTION("half a part") {
+    type_into("find_total", "4.5");
+    CHECK(open.find<QLineEdit>("find_total")->accessibleDescription().contains(QStringLiteral("no whole number")));
+  }
+  SECTION("a stock below nothing") {
+    open.grain(0, 1, "-2");
+    CHECK(open.find<QTableWidget>("candidates_table")->item(0, 1)->toolTip().contains(QStringLiteral("0 or more")));
+    CHECK(open.find<QLabel>("candidate_faults")->text().contains(QStringLiteral("A-1")));
+  }
+  SECTION("all stocks empty") {
+    open.grain(0, 1, "0");
+    open.grain(1, 1, "0");
+    CHECK(open.find<QLabel>("candidate_faults")->text().contains(QStringLiteral("all are excluded")));
+  }
+  SECTION("nothing to choose from") {
+    open.take(0, false);
+    open.take(1, false);
+    CHECK(open.find<QLabel>("candidate_faults")->text().contains(QStringLiteral("nothing to mix"), Qt::CaseInsensitive));
+  }
+  SECTION("points of a curve that can't be read") {
+    open.wish(WishRow::limits, 1, "4.75 lots");
+    CHECK(open.find<QLabel>("wish_faults")->text().contains(QStringLiteral("expected a size in mm")));
+  }
+  CHECK_FALSE(open.finder().setup().problem.has_value());
+  CHECK(open.find<QLabel>("find_state")->text().contains(QStringLiteral("put right")));
+  // Folded away, it is still told.
+  open.window.mix_page().find_panel().show_more(false);
+  open.bench.edit(QStringLiteral("name"), {}, [](BenchState& state) { state.mix_name += u'x'; });
+  CHECK(open.find<QLabel>("find_trouble")->isVisible());
+}
+
+TEST_CASE("More than forty candidates are too many", "[find_parts][refuses]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  auto* table = open.find<QTableWidget>("candidates_table");
+  // The bench's two and the catalogue's materials are fewer than that; the same grain under many bags makes up for it.
+  Change change;
+  for (int i = 0; i < 41; ++i) {
+    Bag bag;
+    bag.material = "pumice";
+    bag.printed_size = SizeBand{aperture_mm(1), aperture_mm(6)};
+    bag.volume = loose_l(14);
+    change.edits.push_back({RecordRef{RecordKind::bag, "P-" + std::to_string(100 + i)}, 0, Record(bag)});
+  }
+  change.label = "bags";
+  REQUIRE(open.record->apply(std::move(change)));
+  QApplication::processEvents();
+  CHECK(open.finder().setup().taken.size() == most_candidates);
+  for (int row = 0; row < table->rowCount(); ++row)
+    if (table->item(row, 0)->checkState() == Qt::Unchecked) {
+      open.take(row, true);
+      break;
+    }
+  CHECK(open.find<QLabel>("candidate_faults")->text().contains(QStringLiteral("41 candidates")));
+}
+
+TEST_CASE("The trade-offs have a sentence and a table, and listed recipes carry their rank", "[find_parts]") {
+  DemonstrationSearch open;
+  const TradeOffPicture picture = trade_off_picture(*open.finder().found());
+  REQUIRE(picture.air_and_water.size() >= 2);
+  REQUIRE_FALSE(picture.price_and_fit.empty());
+  for (std::size_t i = 1; i < picture.air_and_water.size(); ++i) {
+    // Nothing beats a point in both figures.
+    CHECK(picture.air_and_water[i].across >= picture.air_and_water[i - 1].across);
+    CHECK(picture.air_and_water[i].up <= picture.air_and_water[i - 1].up);
+  }
+  CHECK(picture.price_and_fit.back().rank == 1);
+  open.trigger("action_show_trade_off");
+  CHECK(open.find("trade_off")->accessibleDescription().contains(QStringLiteral("Air against water")));
+  open.trigger("action_chart_table");
+  auto* table = open.find<QTableWidget>("trade_off_table");
+  CHECK(table->isVisible());
+  CHECK(table->rowCount() == static_cast<int>(picture.air_and_water.size() + picture.price_and_fit.size()));
+  open.trigger("action_chart_table");
+}
+
+TEST_CASE("A search can be ended early and keeps what it found", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  open.finder().search();
+  open.finder().cancel();
+  open.finder().job().wait();
+  QApplication::processEvents();
+  REQUIRE(open.finder().found() != nullptr);
+  // So small a space may be through before the button is; either way the answer says which.
+  const DesignAnswer& answer = open.finder().found()->answer;
+  CHECK(answer.stopped != answer.proven);
+  CHECK(open.find<QPushButton>("find_again")->isVisible() == answer.stopped);
+}
+
+TEST_CASE("What was asked of a search survives in the draft", "[find_parts][roundtrip]") {
+  QTemporaryDir folder;
+  BenchState state = complete_bench();
+  state.find.profile = QStringLiteral("conifers");
+  state.find.wish(WishRow::air) = {QStringLiteral("12"), QStringLiteral("30"), true, QStringLiteral("2")};
+  state.find.candidate_to_change(QStringLiteral("bag:K-07")).stock = QStringLiteral("3,5");
+  state.find.candidate_to_change(QStringLiteral("bag:K-07")).use = CandidateText::Use::left_out;
+  state.find.whole = false;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  REQUIRE(write_draft(file, state));
+  const auto read = read_draft(file);
+  REQUIRE(read.has_value());
+  CHECK(*read == state);
+}
