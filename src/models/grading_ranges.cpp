@@ -72,7 +72,43 @@ Range rounded(double value, double deviation) {
 
 double band_of(const Grading& grading, const Band& band) { return band_share(grading, band).value().value(); }
 
+/// Of sizes and bands over gradings that were drawn about `nominal`.
+BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, std::span<const Band> bands) {
+  std::vector<double> values(draws.size());
+  const auto gather = [&](auto figure) -> std::vector<double>& {
+    std::ranges::transform(draws, values.begin(), figure);
+    return values;
+  };
+  BlendRanges ranges;
+  for (const int percent : reported_percentiles) {
+    ranges.percentiles_mm.emplace_back();
+    if (percentile(nominal, percent))
+      ranges.percentiles_mm.back() = open_range_of(gather([&](const Grading& drawn) { return percentile_mm(drawn, percent); }));
+  }
+  if (uniformity(nominal)) {
+    ranges.uniformity = open_range_of(gather([](const Grading& drawn) {
+      const double coarse = percentile_mm(drawn, 60), fine = percentile_mm(drawn, 10);
+      return fine > 0 ? coarse / fine : beyond;
+    }));
+  }
+  for (const Band& band : bands) {
+    ranges.bands.emplace_back();
+    if (band_share(nominal, band)) ranges.bands.back() = range_of(gather([&](const Grading& drawn) { return band_of(drawn, band); }));
+  }
+  return ranges;
+}
+
 }  // namespace
+
+BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
+  std::vector<Grading> draws;
+  draws.reserve(passing_draws.size());
+  for (const std::vector<double>& passing : passing_draws) {
+    draws.push_back(nominal);
+    for (std::size_t i = 0; i < passing.size(); ++i) draws.back().points[i].passing = Passing(passing[i]);
+  }
+  return size_ranges(nominal, draws, bands);
+}
 
 GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands, const SampleSize& size,
                              const SliceRunner& runner) {
@@ -99,22 +135,10 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
       return (at + 1 == sieves ? 1 : drawn.points[at + 1].passing.value()) - drawn.points[at].passing.value();
     })));
   }
-  for (const int percent : reported_percentiles) {
-    ranges.percentiles_mm.emplace_back();
-    if (percentile(analysis.grading, percent))
-      ranges.percentiles_mm.back() = open_range_of(gather([&](const Grading& drawn) { return percentile_mm(drawn, percent); }));
-  }
-  if (uniformity(analysis.grading)) {
-    ranges.uniformity = open_range_of(gather([](const Grading& drawn) {
-      const double coarse = percentile_mm(drawn, 60), fine = percentile_mm(drawn, 10);
-      return fine > 0 ? coarse / fine : beyond;
-    }));
-  }
-  for (const Band& band : bands) {
-    ranges.bands.emplace_back();
-    if (band_share(analysis.grading, band))
-      ranges.bands.back() = range_of(gather([&](const Grading& drawn) { return band_of(drawn, band); }));
-  }
+  BlendRanges sizes = size_ranges(analysis.grading, draws, bands);
+  ranges.percentiles_mm = std::move(sizes.percentiles_mm);
+  ranges.uniformity = sizes.uniformity;
+  ranges.bands = std::move(sizes.bands);
   const double weighing_g = in_g(test.resolution) * rounding_deviation;
   const double total_g = weighing_g * std::sqrt(static_cast<double>(sieves + 1));
   if (analysis.total) ranges.total_g = rounded(in_g(*analysis.total), total_g);

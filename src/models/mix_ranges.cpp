@@ -482,6 +482,22 @@ std::vector<double> UncertainMix::draws_of(MixFigure figure, const SampleSize& s
   return values;
 }
 
+std::vector<std::vector<double>> UncertainMix::passing_draws(const SampleSize& size, const SliceRunner& runner) const {
+  const Chain& chain = *chain_;
+  std::vector<std::vector<double>> draws(size.draws);
+  over_draws(NormalScores(chain.dimensions(), size.seed), size, runner,
+             [&](std::size_t first, std::size_t last, std::span<const double> points) {
+               Chain::Workspace work;
+               std::vector<double> row(chain.columns());
+               for (std::size_t i = first; i < last; ++i) {
+                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), true, work, row);
+                 const auto passing = row.begin() + static_cast<std::ptrdiff_t>(chain.passing_at());
+                 draws[i].assign(passing, passing + static_cast<std::ptrdiff_t>(chain.sieves()));
+               }
+             });
+  return draws;
+}
+
 std::optional<UncertainMix::AirAndWater> UncertainMix::air_and_water(const SampleSize& size, const SliceRunner& runner) const {
   const Chain& chain = *chain_;
   if (!chain.defined(MixFigure::container_capacity)) return std::nullopt;

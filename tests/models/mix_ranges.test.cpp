@@ -7,6 +7,8 @@
 #include <numeric>
 #include <thread>
 
+#include "gritwright/models/grading_curve.hpp"
+#include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_state.hpp"
@@ -430,4 +432,68 @@ TEST_CASE("Clean sands of the data base lie inside the range", "[mix_ranges][pub
       CHECK(soil.measured[i] <= ranges.water_by_height[heights[i]]->high);
     }
   }
+}
+
+namespace {
+
+/// Two graded components: the blend's middle size lies between its sieves.
+Mix two_gradings() {
+  Component fine = single_size("fine", 2, 450, 900);
+  fine.grain.skeletal_density.reset();
+  Grading grading;
+  for (const auto& [mm, share] : FinerThan{{1, 0.04}, {2, 0.3}, {4, 0.9}, {8, 1}}) grading.points.push_back({aperture_mm(mm), Passing(share)});
+  fine.sizes = grading;
+  Component coarse = fine;
+  coarse.name = "coarse";
+  grading.points.clear();
+  for (const auto& [mm, share] : FinerThan{{1, 0.01}, {2, 0.06}, {4, 0.45}, {8, 1}}) grading.points.push_back({aperture_mm(mm), Passing(share)});
+  coarse.sizes = grading;
+  return mix_of({fine, coarse}, 0);
+}
+
+BlendRanges blend_of(const Mix& mix, const MixSpread& spread, const Band& band) {
+  const auto state = mix_state(mix);
+  const UncertainMix uncertain(mix, spread, depth_cm(6));
+  return blend_ranges(Grading{state->passing, {}, {}}, uncertain.passing_draws(), std::vector{band});
+}
+
+}  // namespace
+
+TEST_CASE("Sizes and bands of a blend without doubt are the blend's own", "[grading_ranges][law]") {
+  const Mix mix = two_gradings();
+  const Band band{aperture_mm(2), aperture_mm(6)};
+  const BlendRanges ranges = blend_of(mix, certain(mix), band);
+  const Grading nominal{mix_state(mix)->passing, {}, {}};
+  for (std::size_t i = 0; i < reported_percentiles.size(); ++i) {
+    const auto size = percentile(nominal, reported_percentiles[i]);
+    REQUIRE(ranges.percentiles_mm[i].has_value() == size.has_value());
+    if (!size) continue;
+    CHECK_THAT(ranges.percentiles_mm[i]->low.value(), WithinRel(in_mm(*size), 1e-9));
+    CHECK_THAT(ranges.percentiles_mm[i]->high.value(), WithinRel(in_mm(*size), 1e-9));
+  }
+  CHECK_THAT(ranges.bands[0]->median, WithinAbs(band_share(nominal, band)->value(), 1e-12));
+  CHECK_THAT(ranges.uniformity->median.value(), WithinRel(*uniformity(nominal), 1e-9));
+}
+
+TEST_CASE("A blend's middle size is small where much passes: its range and the ribbon's tell the same", "[grading_ranges][law]") {
+  const Mix mix = two_gradings();
+  const MixSpread spread = usual_spread(mix);
+  const BlendRanges ranges = blend_of(mix, spread, {aperture_mm(2), aperture_mm(6)});
+  const auto middle = std::ranges::find(reported_percentiles, 50) - reported_percentiles.begin();
+  const OpenRange half = *ranges.percentiles_mm[static_cast<std::size_t>(middle)];
+  CHECK(half.low < half.median);
+  CHECK(half.median < half.high);
+  // At most 5 % of the draws pass half at a size below the low end, counted draw by draw.
+  const Grading nominal{mix_state(mix)->passing, {}, {}};
+  int below = 0, above = 0, all = 0;
+  for (const auto& passing : UncertainMix(mix, spread, depth_cm(6)).passing_draws()) {
+    Grading drawn = nominal;
+    for (std::size_t i = 0; i < passing.size(); ++i) drawn.points[i].passing = Passing(passing[i]);
+    const auto [low, high] = std::pair(GradingCurve(drawn).passing_at(aperture_mm(*half.low)), GradingCurve(drawn).passing_at(aperture_mm(*half.high)));
+    below += low->value() > 0.5;
+    above += high->value() < 0.5;
+    ++all;
+  }
+  CHECK_THAT(below / static_cast<double>(all), WithinAbs(0.05, 0.002));
+  CHECK_THAT(above / static_cast<double>(all), WithinAbs(0.05, 0.002));
 }

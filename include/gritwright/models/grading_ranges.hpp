@@ -36,6 +36,16 @@ struct GradingRanges {
 [[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
                                            const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
 
+/// Ranges of the sizes and shares of a blend. Absent where the figure itself is not defined.
+struct BlendRanges {
+  std::vector<std::optional<OpenRange>> percentiles_mm;  ///< by reported_percentiles
+  std::optional<OpenRange> uniformity;
+  std::vector<std::optional<Range>> bands;
+};
+
+/// `passing_draws` as UncertainMix gives them, each as long as `nominal` has points. Precondition: at least one draw and one point.
+[[nodiscard]] BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands = {});
+
 /// How sure a verdict is.
 struct VerdictRanges {
   Range in_band;

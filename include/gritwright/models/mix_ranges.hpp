@@ -117,6 +117,9 @@ class UncertainMix {
   /// One figure of every draw, in the order of the draws; empty where it is not defined.
   [[nodiscard]] std::vector<double> draws_of(MixFigure figure, const SampleSize& size = {}, const SliceRunner& runner = run_in_order) const;
 
+  /// Share finer at the sieves of MixState::passing, a row for each draw, in the order of the draws.
+  [[nodiscard]] std::vector<std::vector<double>> passing_draws(const SampleSize& size = {}, const SliceRunner& runner = run_in_order) const;
+
   /// Sources by their share of the variance of `figure`, largest first; those below 1 % are left out.
   [[nodiscard]] std::vector<SourceShare> sensitivity(MixFigure figure, const SampleSize& size = {},
                                                      const SliceRunner& runner = run_in_order) const;
