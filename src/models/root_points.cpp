@@ -37,11 +37,17 @@ class TouchTest {
       for (const double y : {-0.5, 0.5}) {
         for (const double z : {0.0, 1.0}) {
           const Point3 corner = cutting.placement.to_pot(Point3{x * block.length_cm(), y * block.width_cm(), z * block.height_cm()});
+          // Under the floor the wall goes on as steeply as it leans anywhere: what joins such a corner to the others may cross it.
+          const double under = std::max(0.0, cutting.space->lowest_cm() - corner.z);
+          const double drawn_in = under * cutting.space->steepest_lean();
+          const Point3 beside{corner.x, corner.y, corner.z + under};
           for (const Direction direction : directions) {
-            const double rise = direction == Direction::up ? cutting.rise_cm : 0;
-            if (cutting.space->excess_cm(direction, corner) > rise + hair_cm) crossed_[static_cast<std::size_t>(direction)] = true;
+            const bool sideways = direction != Direction::up && direction != Direction::down;
+            const double rise = direction == Direction::up ? cutting.rise_cm : sideways ? -drawn_in : 0;
+            if (cutting.space->excess_cm(direction, sideways ? beside : corner) > rise + hair_cm)
+              crossed_[static_cast<std::size_t>(direction)] = true;
           }
-          if (!cutting.space->holds_sideways(corner, -hair_cm)) wall_crossed_ = true;
+          if (!cutting.space->holds_sideways(beside, drawn_in - hair_cm)) wall_crossed_ = true;
         }
       }
     }
