@@ -42,12 +42,16 @@ class RootBlockBody {
 
  private:
   enum class Form { box, elliptic, rounded, pot };
+  /// t^n of a rounded block, 0 <= t <= 1, from the table; only away from the surface is that good enough to decide by.
+  [[nodiscard]] double tabled_power(double t) const;
+
   Form form_ = Form::box;
   double length_cm_ = 0;
   double width_cm_ = 0;
   double height_cm_ = 0;
   double exponent_ = 2;
   double inner_box_ = 0;  // half side of the box within a rounded block, as a share of its half lengths
+  std::vector<double> powers_;  // empty unless rounded with an exponent of at least 2
   double volume_cm3_ = 0;
   std::shared_ptr<const PotOutlines> outlines_;
 };
