@@ -19,6 +19,7 @@
 #include "charts/picture_tabs.hpp"
 #include "jump_targets.hpp"
 #include "models/bench_files.hpp"
+#include "models/range_keeper.hpp"
 #include "models/sheets_from_records.hpp"
 #include "models/sieve_table_model.hpp"
 #include "navigation.hpp"
@@ -59,9 +60,10 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
       record_(record),
       settings_(read_settings()),
       pages_(new QStackedWidget(this)),
+      ranges_(new RangeKeeper(bench, this)),
       welcome_page_(new WelcomePage(this)),
-      sieving_page_(new SievingPage(bench, this)),
-      mix_page_(new MixPage(bench, this)),
+      sieving_page_(new SievingPage(bench, *ranges_, this)),
+      mix_page_(new MixPage(bench, *ranges_, this)),
       settings_page_(new SettingsPage(record, settings_, this)) {
   setObjectName(QStringLiteral("main_window"));
   setWindowTitle(tr("Gritwright"));

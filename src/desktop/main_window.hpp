@@ -14,6 +14,7 @@ class MixPage;
 class Navigation;
 class PictureTabs;
 class RecordBook;
+class RangeKeeper;
 class RecordPages;
 class SettingsPage;
 class SievingPage;
@@ -41,6 +42,7 @@ class MainWindow : public QMainWindow {
 
   [[nodiscard]] SievingPage& sieving_page() { return *sieving_page_; }
   [[nodiscard]] MixPage& mix_page() { return *mix_page_; }
+  [[nodiscard]] RangeKeeper& ranges() { return *ranges_; }
   [[nodiscard]] QStackedWidget& pages() { return *pages_; }
   [[nodiscard]] Navigation& navigation() { return *navigation_; }
   /// Null without a record.
@@ -86,6 +88,7 @@ class MainWindow : public QMainWindow {
   RecordBook* record_;
   Settings settings_;
   QStackedWidget* pages_;
+  RangeKeeper* ranges_;
   WelcomePage* welcome_page_;
   SievingPage* sieving_page_;
   MixPage* mix_page_;

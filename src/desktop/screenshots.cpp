@@ -14,6 +14,7 @@
 #include "main_window.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
+#include "models/range_keeper.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
@@ -73,6 +74,7 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   const auto shoot = [&](const char* page) {
     QApplication::processEvents();
     window.mix_page().comparison().job().wait();
+    window.ranges().finish();
     QApplication::processEvents();
     written = save_small(window.grab(), QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look)))) && written;
   };

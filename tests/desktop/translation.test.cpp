@@ -53,7 +53,7 @@ bool is_translated(const QString& text) {
 /// Texts that are data or a sign of their own in every language.
 bool is_data(const QString& name) {
   static const QStringList data{QStringLiteral("bag_title"), QStringLiteral("commands"), QStringLiteral("material_description"), QStringLiteral("page_bar")};
-  return name.startsWith(QStringLiteral("figure_")) || name.startsWith(QStringLiteral("choose_component_")) || data.contains(name);
+  return name.startsWith(QStringLiteral("figure_")) || name.startsWith(QStringLiteral("range_")) || name.startsWith(QStringLiteral("choose_component_")) || data.contains(name);
 }
 
 void visit(OpenWindow& open, const std::function<void(const char*)>& look) {

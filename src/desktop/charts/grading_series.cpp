@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "gritwright/models/grading_curve.hpp"
+#include "models/bench_ranges.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -103,6 +104,26 @@ GradingPicture grading_picture(const Bench& bench, int marked_row, Curves curves
     picture.most_mm = std::max(picture.most_mm, picture.band_mm->y() * room);
   }
   return picture;
+}
+
+namespace {
+
+void add_to_ribbon(GradingPicture& picture, Aperture sieve, const Range& passing) {
+  picture.ribbon_low_mm_percent.emplace_back(in_mm(sieve), 100 * passing.low);
+  picture.ribbon_high_mm_percent.emplace_back(in_mm(sieve), 100 * passing.high);
+}
+
+}  // namespace
+
+void add_ribbon(GradingPicture& picture, const BenchRanges* ranges) {
+  if (ranges == nullptr || !picture.ribbon_low_mm_percent.empty()) return;
+  for (std::size_t i = 0; i < ranges->sieves.size(); ++i) add_to_ribbon(picture, ranges->sieves[i], ranges->mix.passing[i]);
+}
+
+void add_ribbon(GradingPicture& picture, const TestRanges* ranges) {
+  if (ranges == nullptr || !picture.ribbon_low_mm_percent.empty()) return;
+  // A test lists its sieves coarse to fine.
+  for (std::size_t i = ranges->sieves.size(); i-- > 0;) add_to_ribbon(picture, ranges->sieves[i], ranges->grading.passing[i]);
 }
 
 QString grading_sentence(const Bench& bench, Curves which) {

@@ -13,6 +13,9 @@
 
 namespace gritwright::desktop {
 
+struct BenchRanges;
+struct TestRanges;
+
 /// One curve: size in mm against percent passing.
 struct GradingSeries {
   QString name;
@@ -27,8 +30,8 @@ struct GradingPicture {
   std::vector<GradingSeries> series;        ///< components in order, the blend last
   std::optional<QPointF> band_mm;           ///< x from, y to
   std::vector<double> sieves_mm;            ///< the sieves used, rising: they are the ticks
-  std::vector<QPointF> ribbon_low_mm_percent;   ///< least of all samples, rising; empty for a single one
-  std::vector<QPointF> ribbon_high_mm_percent;  ///< most of all samples, at the same sizes
+  std::vector<QPointF> ribbon_low_mm_percent;   ///< least of all samples, or 5 % of what passes, rising; may be empty
+  std::vector<QPointF> ribbon_high_mm_percent;  ///< most of all samples, or 95 %, at the same sizes
   std::optional<QPointF> marked_mm_percent; ///< the point of the cell that is being typed
   double least_mm = 0.5;                    ///< ends of the axis
   double most_mm = 10;
@@ -42,6 +45,10 @@ enum class Curves {
 
 /// The chart of what lies on the bench; `marked_row` is the row of the current component's sheet that has the cursor.
 [[nodiscard]] GradingPicture grading_picture(const Bench& bench, int marked_row, Curves curves = Curves::all_components);
+
+/// The ribbon of the mix's curve, or of the finished test's: 5 to 95 % of what passes. What has a ribbon already keeps it.
+void add_ribbon(GradingPicture& picture, const BenchRanges* ranges);
+void add_ribbon(GradingPicture& picture, const TestRanges* ranges);
 
 /// The picture in one sentence, for who doesn't see it.
 [[nodiscard]] QString grading_sentence(const Bench& bench, Curves curves = Curves::all_components);

@@ -190,6 +190,7 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
 QString explanation_text(const Figure& figure) {
   QStringList lines;
   if (!figure.reason.isEmpty()) lines << Text::tr("Not computed: %1.").arg(figure.reason);
+  if (!figure.range_detail.isEmpty()) lines << figure.range_detail;
   for (const Explanation& explanation : figure.explanations) {
     lines << to_qt(explanation.formula);
     for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(to_qt(name), to_qt(value));

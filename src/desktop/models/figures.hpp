@@ -14,12 +14,15 @@ struct Figure {
   QString value;   ///< a dash where it is not defined
   QString reason;  ///< why there is a dash, else empty
   std::vector<Explanation> explanations;
+  QString range = {};         ///< 5 to 95 % of what it could be; a dash where nothing says how sure it is
+  QString range_detail = {};  ///< with the middle, for "how so?"
 };
 
 struct FigureGroup {
   QString key;
   QString title;
   std::vector<Figure> figures;
+  bool has_ranges = false;  ///< whether there is a column for them
 };
 
 /// What follows from the bench: the mix, the mix in the pot, the litres to measure out.

@@ -19,6 +19,7 @@
 #include "charts/pot_section_view.hpp"
 #include "charts/trade_off_view.hpp"
 #include "models/parts_finder.hpp"
+#include "models/range_keeper.hpp"
 #include "models/record_list_model.hpp"
 #include "text.hpp"
 #include "widgets/band_row.hpp"
@@ -34,7 +35,7 @@
 
 namespace gritwright::desktop {
 
-MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), finder_(new PartsFinder(bench, this)) {
+MixPage::MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(parent), bench_(bench), ranges_(ranges), finder_(new PartsFinder(bench, this)) {
   setAcceptDrops(true);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
@@ -50,6 +51,9 @@ MixPage::MixPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench)
   layout->addWidget(splitter);
   connect(&bench_, &Bench::changed, this, &MixPage::refresh);
   connect(&bench_, &Bench::units_changed, this, &MixPage::refresh);
+  connect(&ranges_, &RangeKeeper::mix_changed, this, [this] {
+    if (isVisible()) refresh_figures();
+  });
   connect(comparison_, &ComparisonView::compared, pictures_, &PictureTabs::refresh_table);
   connect(finder_, &PartsFinder::found_changed, pictures_, &PictureTabs::refresh_table);
   connect(sides_, &QTabWidget::currentChanged, this, &MixPage::side_changed);
@@ -157,13 +161,26 @@ QWidget* MixPage::figures() {
     cards_.push_back(new FigurePanel(grid));
     grid->add_card(cards_.back());
   }
-  notes_ = new QLabel(grid);
-  notes_->setObjectName(QStringLiteral("notes"));
-  notes_->setWordWrap(true);
-  notes_->setTextFormat(Qt::PlainText);
-  notes_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-  notes_->setFocusPolicy(Qt::NoFocus);
-  grid->set_below(notes_);
+  auto* below = new QWidget(grid);
+  auto* layout = new QVBoxLayout(below);
+  layout->setContentsMargins(0, 0, 0, 0);
+  narrowing_heading_ = new QLabel(tr("What would narrow it most?"), below);
+  narrowing_heading_->setProperty("role", "heading");
+  narrowing_heading_->setWordWrap(true);
+  layout->addWidget(narrowing_heading_);
+  const auto words = [&](const char* name) {
+    auto* label = new QLabel(below);
+    label->setObjectName(QLatin1String(name));
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    label->setFocusPolicy(Qt::NoFocus);
+    layout->addWidget(label);
+    return label;
+  };
+  narrowing_ = words("narrowing");
+  notes_ = words("notes");
+  grid->set_below(below);
   return new ColumnScroll(grid, this);
 }
 
@@ -225,11 +242,23 @@ void MixPage::dropEvent(QDropEvent* event) {
 
 void MixPage::refresh() {
   if (!isVisible()) return;
-  chart_->show_picture(grading_picture(bench_, -1), grading_sentence(bench_));
   pictures_->refresh_table();
-  const std::vector<FigureGroup> groups = bench_figures(bench_);
-  for (std::size_t i = 0; i < cards_.size(); ++i) cards_[i]->show_group(groups[i]);
+  refresh_figures();
   refresh_notes();
+}
+
+void MixPage::refresh_figures() {
+  const BenchRanges* const ranges = ranges_.mix();
+  GradingPicture picture = grading_picture(bench_, -1);
+  add_ribbon(picture, ranges);
+  chart_->show_picture(picture, grading_sentence(bench_));
+  std::vector<FigureGroup> groups = bench_figures(bench_);
+  add_ranges(groups, bench_, ranges);
+  for (std::size_t i = 0; i < cards_.size(); ++i) cards_[i]->show_group(groups[i]);
+  const QStringList narrowing = narrowing_sentences(ranges);
+  narrowing_->setText(narrowing.isEmpty() ? tr("Worked out as soon as the mix stands still.") : QStringLiteral("\u2022 ") + narrowing.join(QStringLiteral("\n\u2022 ")));
+  narrowing_heading_->setVisible(ranges != nullptr);
+  narrowing_->setVisible(ranges != nullptr);
 }
 
 void MixPage::refresh_notes() {

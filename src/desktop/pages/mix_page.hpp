@@ -22,6 +22,7 @@ class PartsPanel;
 class PictureTabs;
 class PotForm;
 class PotSectionView;
+class RangeKeeper;
 class RecipesPanel;
 class TradeOffView;
 
@@ -29,7 +30,7 @@ class TradeOffView;
 class MixPage : public QWidget {
   Q_OBJECT
  public:
-  explicit MixPage(Bench& bench, QWidget* parent = nullptr);
+  MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
   [[nodiscard]] PartsPanel& parts() { return *parts_; }
   [[nodiscard]] GradingChart& chart() { return *chart_; }
@@ -70,9 +71,11 @@ class MixPage : public QWidget {
   QWidget* figures();
   void side_changed();
   void refresh();
+  void refresh_figures();
   void refresh_notes();
 
   Bench& bench_;
+  RangeKeeper& ranges_;
   PartsFinder* finder_;
   QTabWidget* sides_;
   FindPanel* find_panel_;
@@ -88,6 +91,8 @@ class MixPage : public QWidget {
   PartsBar* litres_;
   ComparisonView* comparison_;
   BandRow* band_;
+  QLabel* narrowing_heading_;
+  QLabel* narrowing_;
   QLabel* notes_;
   std::vector<FigurePanel*> cards_;
 };

@@ -12,6 +12,7 @@
 #include "charts/grading_chart.hpp"
 #include "charts/lot_chart.hpp"
 #include "charts/picture_tabs.hpp"
+#include "models/range_keeper.hpp"
 #include "widgets/band_row.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
@@ -23,7 +24,7 @@
 
 namespace gritwright::desktop {
 
-SievingPage::SievingPage(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
+SievingPage::SievingPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(parent), bench_(bench), ranges_(ranges) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
   auto* splitter = new QSplitter(Qt::Horizontal, this);
@@ -40,6 +41,7 @@ SievingPage::SievingPage(Bench& bench, QWidget* parent) : QWidget(parent), bench
   connect(&bench_, &Bench::units_changed, this, &SievingPage::refresh);
   connect(&bench_, &Bench::surroundings_changed, this, &SievingPage::refresh);
   connect(&bench_, &Bench::current_component_changed, this, &SievingPage::refresh);
+  connect(&ranges_, &RangeKeeper::test_changed, this, &SievingPage::refresh);
   connect(&sheet_->table(), &SieveTable::current_row_changed, this, [this](int row) {
     marked_row_ = row;
     refresh();
@@ -125,7 +127,7 @@ QWidget* SievingPage::answers() {
   follows_->setObjectName(QStringLiteral("follow_tabs"));
   follows_->setAccessibleName(tr("What follows for the bag"));
   follows_->setDocumentMode(true);
-  verdict_ = new VerdictPanel(bench_, follows_);
+  verdict_ = new VerdictPanel(bench_, ranges_, follows_);
   screening_ = new ScreeningPanel(bench_, follows_);
   follows_->addTab(new ColumnScroll(verdict_, follows_), tr("Verdict"));
   follows_->addTab(new ColumnScroll(screening_, follows_), tr("Screen this bag"));
@@ -194,7 +196,9 @@ void SievingPage::refresh_choosers() {
 void SievingPage::refresh() {
   if (!isVisible()) return;
   refresh_choosers();
-  chart_->show_picture(grading_picture(bench_, marked_row_, Curves::on_screen), grading_sentence(bench_, Curves::on_screen));
+  GradingPicture picture = grading_picture(bench_, marked_row_, Curves::on_screen);
+  add_ribbon(picture, ranges_.test());
+  chart_->show_picture(picture, grading_sentence(bench_, Curves::on_screen));
   pictures_->refresh_table();
 }
 

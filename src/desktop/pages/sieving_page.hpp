@@ -14,6 +14,7 @@ class CautionBar;
 class GradingChart;
 class LotChart;
 class PictureTabs;
+class RangeKeeper;
 class ScreeningPanel;
 class SheetEditor;
 class VerdictPanel;
@@ -22,7 +23,7 @@ class VerdictPanel;
 class SievingPage : public QWidget {
   Q_OBJECT
  public:
-  explicit SievingPage(Bench& bench, QWidget* parent = nullptr);
+  SievingPage(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
   [[nodiscard]] SheetEditor& sheet() { return *sheet_; }
   [[nodiscard]] GradingChart& chart() { return *chart_; }
@@ -62,6 +63,7 @@ class SievingPage : public QWidget {
   void refresh_choosers();
 
   Bench& bench_;
+  RangeKeeper& ranges_;
   QComboBox* sheets_;
   QComboBox* bags_;
   QComboBox* sets_;

@@ -8,7 +8,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr int signs_per_card = 38;
+constexpr int signs_per_card = 46;
 
 }  // namespace
 
@@ -27,8 +27,16 @@ void CardGrid::set_below(QWidget* widget) {
   lay_out(true);
 }
 
+int CardGrid::widest_card() const {
+  int widest = 0;
+  for (const QWidget* card : cards_) widest = std::max(widest, card->minimumSizeHint().width());
+  return widest;
+}
+
+QSize CardGrid::minimumSizeHint() const { return {widest_card(), QWidget::minimumSizeHint().height()}; }
+
 void CardGrid::lay_out(bool anew) {
-  const int card_width = signs_per_card * fontMetrics().averageCharWidth();
+  const int card_width = std::max(signs_per_card * fontMetrics().averageCharWidth(), widest_card());
   // Columns that leave no hole beside the last card.
   int columns = std::clamp(width() / std::max(1, card_width), 1, std::max(1, static_cast<int>(cards_.size())));
   while (columns > 1 && cards_.size() % static_cast<std::size_t>(columns) != 0) --columns;

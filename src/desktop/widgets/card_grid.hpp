@@ -15,11 +15,15 @@ class CardGrid : public QWidget {
   void add_card(QWidget* card);
   void set_below(QWidget* widget);
 
+  /// As wide as one card needs it: with less room there are fewer columns.
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
+  [[nodiscard]] int widest_card() const;
   void lay_out(bool anew);
 
   QGridLayout* grid_;

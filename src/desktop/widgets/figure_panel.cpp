@@ -31,13 +31,17 @@ FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new QLabel(th
 void FigurePanel::ensure_rows(std::size_t count) {
   while (rows_.size() < count) {
     const auto at = rows_.size();
-    Row row{new QLabel(this), new QLabel(this), new QToolButton(this)};
+    Row row{new QLabel(this), new QLabel(this), new QLabel(this), new QToolButton(this)};
     row.label->setWordWrap(true);
     row.label->setTextFormat(Qt::PlainText);
     row.value->setProperty("role", "figure");
     row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     row.value->setTextInteractionFlags(Qt::TextSelectableByMouse);
     row.value->setFocusPolicy(Qt::NoFocus);
+    row.range->setProperty("role", "muted");
+    row.range->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    row.range->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    row.range->setFocusPolicy(Qt::NoFocus);
     row.how->setText(QStringLiteral("?"));
     row.how->setAutoRaise(true);
     row.how->setMinimumSize(26, 26);
@@ -46,7 +50,8 @@ void FigurePanel::ensure_rows(std::size_t count) {
     const int line = static_cast<int>(at);
     grid_->addWidget(row.label, line, 0);
     grid_->addWidget(row.value, line, 1);
-    grid_->addWidget(row.how, line, 2);
+    grid_->addWidget(row.range, line, 2);
+    grid_->addWidget(row.how, line, 3);
     rows_.push_back(row);
   }
 }
@@ -67,6 +72,7 @@ void FigurePanel::show_group(const FigureGroup& group) {
     const bool used = i < group.figures.size();
     row.label->setVisible(used);
     row.value->setVisible(used);
+    row.range->setVisible(used && group.has_ranges);
     row.how->setVisible(used);
     if (!used) continue;
     const Figure& figure = group.figures[i];
@@ -75,6 +81,10 @@ void FigurePanel::show_group(const FigureGroup& group) {
     row.value->setObjectName(QStringLiteral("figure_") + figure.key);
     row.value->setToolTip(figure.reason);
     row.value->setAccessibleName(figure.reason.isEmpty() ? tr("%1: %2").arg(figure.label, figure.value) : tr("%1: not computed, %2").arg(figure.label, figure.reason));
+    row.range->setText(figure.range);
+    row.range->setObjectName(QStringLiteral("range_") + figure.key);
+    row.range->setToolTip(figure.range_detail.isEmpty() ? tr("nothing is known of its range") : figure.range_detail);
+    row.range->setAccessibleName(figure.range_detail.isEmpty() ? tr("%1: no range").arg(figure.label) : tr("%1, in 90 of 100 cases: %2").arg(figure.label, figure.range));
     row.how->setObjectName(QStringLiteral("how_") + figure.key);
     row.how->setAccessibleName(tr("How so: %1, %2").arg(figure.label, figure.value));
     const bool has_why = !figure.reason.isEmpty() || !figure.explanations.empty();

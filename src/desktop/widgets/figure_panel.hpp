@@ -22,6 +22,7 @@ class FigurePanel : public QFrame {
   struct Row {
     QLabel* label;
     QLabel* value;
+    QLabel* range;
     QToolButton* how;
   };
 

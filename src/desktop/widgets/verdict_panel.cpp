@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "figure_panel.hpp"
+#include "models/range_keeper.hpp"
 #include "models/verdict_figures.hpp"
 
 namespace gritwright::desktop {
@@ -48,7 +49,7 @@ void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, cons
 
 }  // namespace
 
-VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench), sentence_(new QLabel(this)), figures_(new FigurePanel(this)), laboratory_(new FigurePanel(this)) {
+VerdictPanel::VerdictPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(parent), bench_(bench), ranges_(ranges), sentence_(new QLabel(this)), figures_(new FigurePanel(this)), laboratory_(new FigurePanel(this)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 10, 8);
   layout->setSpacing(6);
@@ -56,6 +57,11 @@ VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), ben
   sentence_->setProperty("role", "heading");
   sentence_->setWordWrap(true);
   layout->addWidget(sentence_);
+  certainty_ = new QLabel(this);
+  certainty_->setObjectName(QStringLiteral("verdict_certainty"));
+  certainty_->setProperty("role", "muted");
+  certainty_->setWordWrap(true);
+  layout->addWidget(certainty_);
   layout->addWidget(figures_);
   fractions_ = table("verdict_fractions", tr("What screening there gives"), fractions_heading_);
   openings_ = table("verdict_openings", tr("Which openings? From the sieves of this test"), openings_heading_);
@@ -67,6 +73,7 @@ VerdictPanel::VerdictPanel(Bench& bench, QWidget* parent) : QWidget(parent), ben
   layout->addWidget(notes_);
   layout->addStretch(1);
   connect(&bench_, &Bench::changed, this, &VerdictPanel::refresh);
+  connect(&ranges_, &RangeKeeper::test_changed, this, &VerdictPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, &VerdictPanel::refresh);
   connect(&bench_, &Bench::surroundings_changed, this, &VerdictPanel::refresh);
   connect(&bench_, &Bench::current_component_changed, this, &VerdictPanel::refresh);
@@ -94,7 +101,12 @@ QTableWidget* VerdictPanel::table(const char* object_name, const QString& title,
 void VerdictPanel::refresh() {
   // Judging tries many openings; nobody waits for it while another tab is in front.
   if (!isVisible()) return;
-  const VerdictView view = verdict_view(bench_);
+  VerdictView view = verdict_view(bench_);
+  const TestRanges* const ranges = ranges_.test();
+  add_ranges(view.figures, ranges, bench_.units());
+  const QString certainty = verdict_certainty(ranges);
+  certainty_->setText(certainty);
+  certainty_->setVisible(!certainty.isEmpty());
   sentence_->setText(view.sentence);
   figures_->show_group(view.figures);
   laboratory_->setVisible(!view.laboratory.figures.empty());

@@ -9,12 +9,13 @@ class QTableWidget;
 namespace gritwright::desktop {
 
 class FigurePanel;
+class RangeKeeper;
 
 /// The bag on screen judged against the wanted band: the verdict, what screening gives, which openings to choose.
 class VerdictPanel : public QWidget {
   Q_OBJECT
  public:
-  explicit VerdictPanel(Bench& bench, QWidget* parent = nullptr);
+  VerdictPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -26,7 +27,9 @@ class VerdictPanel : public QWidget {
   void refresh();
 
   Bench& bench_;
+  RangeKeeper& ranges_;
   QLabel* sentence_;
+  QLabel* certainty_;
   FigurePanel* figures_;
   FigurePanel* laboratory_;
   QLabel* fractions_heading_ = nullptr;

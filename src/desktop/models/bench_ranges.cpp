@@ -1,0 +1,239 @@
+#include "bench_ranges.hpp"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/mix_spread.hpp"
+#include "gritwright/report/range_report.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class Text {
+  Q_DECLARE_TR_FUNCTIONS(Ranges)
+};
+
+constexpr std::size_t most_narrowings = 3;
+
+using TextOf = std::function<std::string(double)>;
+
+/// "15.9 – 21.3 %": the unit is said once where both ends have the same.
+QString span(const QString& low, const QString& high) {
+  const auto unit_at = low.lastIndexOf(u' ');
+  const bool same_unit = unit_at > 0 && high.endsWith(low.mid(unit_at));
+  return QStringLiteral("%1 \u2013 %2").arg(same_unit ? low.left(unit_at) : low, high);
+}
+
+void put(Figure& figure, const std::optional<Range>& range, const TextOf& text) {
+  // A figure that is not there has no range either.
+  if (!range || !figure.reason.isEmpty()) return;
+  const auto local = [&](double value) { return to_local(text(value)); };
+  figure.range = span(local(range->low), local(range->high));
+  figure.range_detail = Text::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
+}
+
+void put(Figure& figure, const std::optional<OpenRange>& range, const TextOf& text) {
+  if (!range || !figure.reason.isEmpty()) return;
+  // Beyond the sieves nothing is guessed: that end stays open.
+  const auto local = [&](const std::optional<double>& value) { return value && std::isfinite(*value) ? to_local(text(*value)) : Text::tr("open"); };
+  figure.range = span(local(range->low), local(range->high));
+  figure.range_detail = Text::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
+}
+
+std::string share_text(double share) { return percent_text(share); }
+
+std::optional<Range> mirrored(const std::optional<Range>& range) { return range ? std::optional(Range{-range->high, -range->median, -range->low}) : range; }
+
+std::optional<OpenRange> percentile_of(const std::vector<std::optional<OpenRange>>& all, int percent) {
+  const auto at = static_cast<std::size_t>(std::ranges::find(reported_percentiles, percent) - reported_percentiles.begin());
+  return at < all.size() ? all[at] : std::nullopt;
+}
+
+UncertainMix uncertain(const MixQuestion& question, const Catalogue& catalogue) {
+  MixSpread spread = usual_spread(question.mix, &catalogue, question.samples);
+  spread.belief = question.belief;
+  UncertainMix::Pot pot;
+  if (question.container) pot = PotGeometry(*question.container);
+  return {question.mix, std::move(spread), std::move(pot)};
+}
+
+/// What is drawn about each figure of the mix, by its key; empty where nothing is.
+class RangeOf {
+ public:
+  RangeOf(const Bench& bench, const BenchRanges& ranges) : bench_(bench), ranges_(ranges) {}
+
+  void put_into(Figure& figure) const {
+    const UnitSystem units = bench_.units();
+    const auto is = [&](const char* key) { return figure.key == QLatin1String(key); };
+    const auto of = [&](MixFigure one) { return ranges_.mix.of(one); };
+    const TextOf share = share_text;
+    const TextOf litres = [units](double l) { return volume_text(l, units); };
+    const TextOf density = [units](double g_l) { return density_text(g_l, units); };
+    const TextOf size = [units](double mm) { return size_text(aperture_mm(mm), units); };
+    if (is("air_filled_porosity")) put(figure, of(MixFigure::air_filled_porosity), share);
+    else if (is("container_capacity")) put(figure, of(MixFigure::container_capacity), share);
+    else if (is("available_in_pot")) put(figure, of(MixFigure::available_in_pot), share);
+    else if (is("trapped_air")) put(figure, of(MixFigure::trapped_air), share);
+    else if (is("perched_height_cm")) put(figure, ranges_.mix.perched_height_cm, [units](double cm) { return depth_text(depth_cm(cm), units); });
+    else if (is("volume_ml")) put(figure, of(MixFigure::pot_volume_ml), [litres](double ml) { return litres(ml / 1000); });
+    else if (is("wet_mass_g")) put(figure, of(MixFigure::wet_mass_g), [units](double g) { return mass_text(mass_g(g), units); });
+    else if (is("shrinkage_percent")) put(figure, swells() ? mirrored(of(MixFigure::shrinkage)) : of(MixFigure::shrinkage), share);
+    else if (is("bulk_density_g_l")) put(figure, of(MixFigure::bulk_density_g_l), density);
+    else if (is("voids_between_grains")) put(figure, of(MixFigure::voids_between_grains), share);
+    else if (is("voids_in_grains")) put(figure, of(MixFigure::voids_in_grains), share);
+    else if (is("total_porosity")) put(figure, of(MixFigure::total_porosity), share);
+    else if (is("grain_water")) put(figure, of(MixFigure::grain_water), share);
+    else if (is("cec_meq_l")) put(figure, of(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0) + " meq/L"; });
+    else if (is("mixed_litres")) put(figure, of(MixFigure::mixed_l), litres);
+    else if (is("d10")) put(figure, percentile_of(ranges_.grain.percentiles_mm, 10), size);
+    else if (is("d50")) put(figure, percentile_of(ranges_.grain.percentiles_mm, 50), size);
+    else if (is("d90")) put(figure, percentile_of(ranges_.grain.percentiles_mm, 90), size);
+    else if (is("cu")) put(figure, ranges_.grain.uniformity, [](double ratio) { return gritwright::figure(ratio, 2); });
+    else if (is("in_band") && !ranges_.grain.bands.empty()) put(figure, ranges_.grain.bands[0], share);
+    else if (is("finer") && ranges_.grain.bands.size() > 1) put(figure, ranges_.grain.bands[1], share);
+    else if (figure.key.startsWith(QStringLiteral("measure_out_"))) put(figure, measured_out(figure.key), litres);
+  }
+
+ private:
+  [[nodiscard]] bool swells() const {
+    const auto& state = bench_.evaluation().mix_state;
+    return state && state->shrinkage && state->shrinkage->value() < 0;
+  }
+
+  [[nodiscard]] std::optional<Range> measured_out(const QString& key) const {
+    const auto component = key.mid(static_cast<int>(sizeof("measure_out_")) - 1).toUInt() - 1;
+    const auto& mixed = bench_.evaluation().mixed;
+    const auto at = static_cast<std::size_t>(std::ranges::find(mixed, component) - mixed.begin());
+    return at < ranges_.mix.measure_out_l.size() ? ranges_.mix.measure_out_l[at] : std::nullopt;
+  }
+
+  const Bench& bench_;
+  const BenchRanges& ranges_;
+};
+
+}  // namespace
+
+bool operator==(const MixQuestion& a, const MixQuestion& b) {
+  // A belief is made of the constants and the tests; where it differs, the constants do too.
+  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band;
+}
+
+std::optional<MixQuestion> mix_question(const Bench& bench) {
+  const BenchEvaluation& evaluation = bench.evaluation();
+  if (!evaluation.mix) return std::nullopt;
+  MixQuestion question;
+  question.mix = *evaluation.mix;
+  for (const std::size_t i : evaluation.mixed) {
+    const ComponentEvaluation& component = evaluation.components[i];
+    question.samples.emplace_back();
+    if (!component.test || !component.analysis) continue;
+    SievedSample sample = sample_of(*component.test, *component.analysis);
+    for (const ReplicateEvaluation& replicate : component.replicates) {
+      if (!replicate.test || !replicate.analysis) continue;
+      sample.dry += sample_of(*replicate.test, *replicate.analysis).dry;
+      ++sample.tests;
+    }
+    question.samples.back() = sample;
+  }
+  if (evaluation.pot) question.container = evaluation.pot->container();
+  question.band = evaluation.band;
+  return question;
+}
+
+BenchRanges ranges_of(const MixQuestion& question, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner) {
+  const UncertainMix mix = uncertain(question, catalogue);
+  BenchRanges ranges{question, mix.ranges(size, runner), {}, {}, {}, {}, size.draws};
+  const auto state = mix_state(question.mix);
+  if (!state || state->passing.empty()) return ranges;
+  for (const GradingPoint& point : state->passing) ranges.sieves.push_back(point.aperture);
+  std::vector<Band> bands;
+  if (question.band) bands = {*question.band, Band{aperture_mm(0), question.band->from}};
+  ranges.grain = blend_ranges(Grading{state->passing, {}, {}}, mix.passing_draws(size, runner), bands);
+  return ranges;
+}
+
+void add_narrowing(BenchRanges& ranges, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner) {
+  const UncertainMix mix = uncertain(ranges.of, catalogue);
+  ranges.air = mix.what_would_narrow(MixFigure::air_filled_porosity, size, runner);
+  ranges.water = mix.what_would_narrow(MixFigure::container_capacity, size, runner);
+}
+
+std::optional<TestQuestion> test_question(const Bench& bench) {
+  const auto index = static_cast<std::size_t>(bench.current_component());
+  if (index >= bench.evaluation().components.size()) return std::nullopt;
+  const ComponentEvaluation& component = bench.evaluation().components[index];
+  if (component.state != SheetState::finished || !component.test || !component.analysis || component.pooled) return std::nullopt;
+  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density};
+  if (component.component) {
+    question.bulk_density = component.component->grain.bulk_density;
+    question.particle_density = component.component->grain.particle_density;
+  }
+  return question;
+}
+
+std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner) {
+  SieveTest test = question.test;
+  // The grain's own density says how many grains there were.
+  if (question.particle_density) test.particle_density = question.particle_density;
+  const auto analysis = analyse(test);
+  if (!analysis) return std::nullopt;
+  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}};
+  for (const SieveShare& sieve : analysis->sieves) ranges.sieves.push_back(sieve.aperture);
+  if (question.band) {
+    const FractionPacking packing = fraction_packing(analysis->grading, question.bulk_density, question.particle_density);
+    ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
+  }
+  return ranges;
+}
+
+void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const BenchRanges* ranges) {
+  for (FigureGroup& group : groups) {
+    group.has_ranges = true;
+    for (Figure& figure : group.figures) {
+      figure.range = QStringLiteral("\u2013");
+      if (ranges != nullptr) RangeOf(bench, *ranges).put_into(figure);
+    }
+  }
+}
+
+void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units) {
+  verdict.has_ranges = true;
+  for (Figure& figure : verdict.figures) {
+    figure.range = QStringLiteral("\u2013");
+    if (ranges == nullptr || !ranges->verdict) continue;
+    const auto is = [&](const char* key) { return figure.key == QLatin1String(key); };
+    if (is("verdict_in_band")) put(figure, std::optional(ranges->verdict->in_band), share_text);
+    else if (is("verdict_finer")) put(figure, std::optional(ranges->verdict->finer), share_text);
+    else if (is("verdict_coarser")) put(figure, std::optional(ranges->verdict->coarser), share_text);
+    else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), [units](double l) { return volume_text(l, units); });
+  }
+}
+
+QString verdict_certainty(const TestRanges* ranges) {
+  if (ranges == nullptr || !ranges->verdict) return {};
+  return Text::tr("The same verdict in %1 of 100 cases.").arg(qRound(100 * ranges->verdict->holds));
+}
+
+QStringList narrowing_sentences(const BenchRanges* ranges) {
+  QStringList sentences;
+  if (ranges == nullptr) return sentences;
+  const Translate translate = [](std::string_view text) { return QCoreApplication::translate("report", std::string(text).c_str()).toStdString(); };
+  const auto add = [&](const std::vector<Narrowing>& list, MixFigure figure) {
+    for (std::size_t i = 0; i < list.size() && i < most_narrowings; ++i) {
+      QString sentence = to_local(narrowing_sentence(list[i], ranges->of.mix, figure, translate));
+      if (!sentence.isEmpty()) sentence[0] = sentence[0].toUpper();
+      sentences << sentence;
+    }
+  };
+  add(ranges->air, MixFigure::air_filled_porosity);
+  add(ranges->water, MixFigure::container_capacity);
+  return sentences;
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,73 @@
+#pragma once
+// How sure the figures on the bench are: what is drawn about them, from everything that is uncertain. No figure is computed here.
+
+#include <optional>
+#include <vector>
+
+#include "bench.hpp"
+#include "figures.hpp"
+#include "gritwright/models/grading_ranges.hpp"
+#include "gritwright/models/mix_ranges.hpp"
+
+namespace gritwright::desktop {
+
+/// A mix with all that its ranges hang on.
+struct MixQuestion {
+  Mix mix;
+  std::vector<std::optional<SievedSample>> samples;
+  std::optional<CalibratedBelief> belief;
+  std::optional<Container> container;
+  std::optional<Band> band;
+  friend bool operator==(const MixQuestion& a, const MixQuestion& b);
+};
+
+/// The mix on the bench as a question; empty where there is no mix.
+[[nodiscard]] std::optional<MixQuestion> mix_question(const Bench& bench);
+
+/// Draws of a picture that moves with a slider, and of one that stands still; the smaller sample is the beginning of the larger.
+inline constexpr SampleSize moving_sample{256, 1};
+inline constexpr SampleSize standing_sample{4096, 1};
+
+struct BenchRanges {
+  MixQuestion of;
+  MixRanges mix;
+  BlendRanges grain;
+  std::vector<Aperture> sieves;     ///< of the ribbon, rising
+  std::vector<Narrowing> air;       ///< what would narrow it most; only of a picture that stands still
+  std::vector<Narrowing> water;
+  std::size_t draws = 0;
+};
+
+[[nodiscard]] BenchRanges ranges_of(const MixQuestion& question, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner);
+/// Adds what would narrow air and water most. Takes as long as several samples.
+void add_narrowing(BenchRanges& ranges, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner);
+
+/// A finished sieve test with all that its ranges hang on.
+struct TestQuestion {
+  SieveTest test;
+  std::optional<Band> band;
+  std::optional<BulkDensity> bulk_density;
+  std::optional<ParticleDensity> particle_density;
+  friend bool operator==(const TestQuestion&, const TestQuestion&) = default;
+};
+/// The finished single test on screen; several samples have their own ribbon and no question.
+[[nodiscard]] std::optional<TestQuestion> test_question(const Bench& bench);
+
+struct TestRanges {
+  TestQuestion of;
+  GradingRanges grading;
+  std::vector<Aperture> sieves;  ///< in the order of the ranges
+  std::optional<VerdictRanges> verdict;
+};
+[[nodiscard]] std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner);
+
+/// Writes the ranges beside the figures they belong to; a dash where there is none.
+void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const BenchRanges* ranges);
+void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units);
+/// "holds in 83 of 100 cases"; empty without ranges.
+[[nodiscard]] QString verdict_certainty(const TestRanges* ranges);
+
+/// "Weigh a litre of the pumice: range of air from ±6.1 to ±3.2 points", largest first, air before water.
+[[nodiscard]] QStringList narrowing_sentences(const BenchRanges* ranges);
+
+}  // namespace gritwright::desktop
