@@ -52,8 +52,15 @@ enum ChainScore { capillary, flooded, fill, voids, settle, residual, length, wid
 class UncertainMix::Chain {
  public:
   Chain(Mix mix, MixSpread spread, Pot pot) : mix_(std::move(mix)), spread_(std::move(spread)), pot_(std::move(pot)) {
-    gather_sizes();
-    for (std::size_t k = 0; k < mix_.components.size(); ++k) describe(k);
+    describe_mix();
+    describe_pot();
+  }
+  /// Takes over those tables of `other` that hold for its own constants and pot.
+  Chain(Mix mix, MixSpread spread, Pot pot, const Chain& other) : mix_(std::move(mix)), spread_(std::move(spread)), pot_(std::move(pot)) {
+    describe_mix();
+    if (mix_.water.n == other.mix_.water.n) heads_ = other.heads_;
+    // What a bottom layer of the pot makes of it hangs on all constants.
+    if (mix_.water == other.mix_.water && same_pot(pot_, other.pot_)) body_ = other.body_;
     describe_pot();
   }
 
@@ -125,6 +132,21 @@ class UncertainMix::Chain {
     std::vector<double> finer;          ///< share finer at each curve point, a row a class
   };
 
+  /// What a suction does to every size of pore.
+  struct Heads {
+    SaturationKernel ten, fifty, one;
+  };
+
+  static bool same_pot(const Pot& a, const Pot& b) {
+    if (a.index() != b.index()) return false;
+    if (const auto* geometry = std::get_if<PotGeometry>(&a)) return geometry->container() == std::get<PotGeometry>(b).container();
+    return !std::holds_alternative<Depth>(a) || std::get<Depth>(a) == std::get<Depth>(b);
+  }
+
+  void describe_mix() {
+    gather_sizes();
+    for (std::size_t k = 0; k < mix_.components.size(); ++k) describe(k);
+  }
   void gather_sizes();
   void describe(std::size_t k);
   void describe_pot();
@@ -147,7 +169,8 @@ class UncertainMix::Chain {
   std::size_t dimensions_ = first_component;
   bool has_volumes_ = true, solids_known_ = true, exchange_known_ = true;
 
-  std::optional<SaturationKernel> body_, ten_, fifty_, one_;
+  std::shared_ptr<const Heads> heads_;
+  std::shared_ptr<const SaturationKernel> body_;
   double depth_cm_ = 0, volume_ml_ = 0, main_volume_ml_ = 0;
   double bottom_cm_ = 0, bottom_head_cm_ = 0, cosine_ = 1;
   std::array<double, heights> height_head_cm_{};
@@ -234,12 +257,11 @@ void UncertainMix::Chain::describe(std::size_t k) {
 void UncertainMix::Chain::describe_pot() {
   if (!has_pot()) return;
   const double n = mix_.water.n;
-  ten_ = SaturationKernel::at_head(gritwright::depth_cm(10), n);
-  fifty_ = SaturationKernel::at_head(gritwright::depth_cm(50), n);
-  one_ = SaturationKernel::at_head(gritwright::depth_cm(1), n);
+  const auto at_head = [n](double head_cm) { return SaturationKernel::at_head(gritwright::depth_cm(head_cm), n); };
+  if (!heads_) heads_ = std::make_shared<const Heads>(Heads{at_head(10), at_head(50), at_head(1)});
   height_in_mix_.fill(true);
   if (const auto* bare = std::get_if<Depth>(&pot_)) {
-    body_ = SaturationKernel::for_column(*bare, n);
+    if (!body_) body_ = std::make_shared<const SaturationKernel>(SaturationKernel::for_column(*bare, n));
     depth_cm_ = in_cm(*bare);
     for (std::size_t i = 0; i < heights; ++i) height_head_cm_[i] = depth_cm_ * static_cast<double>(i) / (heights - 1);
     return;
@@ -247,7 +269,7 @@ void UncertainMix::Chain::describe_pot() {
   const PotGeometry& pot = std::get<PotGeometry>(pot_);
   const auto layer = layer_retention(pot.container(), mix_.water);
   const Retention* known_layer = layer ? &*layer : nullptr;
-  body_ = SaturationKernel::for_pot(pot, n, known_layer);
+  if (!body_) body_ = std::make_shared<const SaturationKernel>(SaturationKernel::for_pot(pot, n, known_layer));
   depth_cm_ = in_cm(pot.filled_depth());
   volume_ml_ = in_ml(pot.volume());
   main_volume_ml_ = in_ml(pot.main_mix_volume());
@@ -268,7 +290,7 @@ void UncertainMix::Chain::describe_pot() {
 /// By secants on ln h, from where one size of that mean would have it; the saturation falls smoothly there.
 double UncertainMix::Chain::perched_cm(const LogSizes& sizes, double k_cm_mm, double spread) const {
   const double mean_log_mm = std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(sizes.size());
-  const auto excess = [&](double log_head) { return one_->mean(sizes, k_cm_mm / std::exp(log_head), spread) - perched_saturation; };
+  const auto excess = [&](double log_head) { return heads_->one.mean(sizes, k_cm_mm / std::exp(log_head), spread) - perched_saturation; };
   double before = std::log(0.6 * k_cm_mm) - mean_log_mm;
   double excess_before = excess(before);
   // Se falls by about 1.2 per unit of ln h there.
@@ -406,8 +428,8 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   // A pot that is deeper by a factor is the same pot with a capillary constant smaller by it.
   const double capacity = theta(body_->mean(sizes, water.k_cm_mm / lengths.depth, water.spread));
   const double theta_0 = saturated + grain_water;
-  const double theta_10 = theta(ten_->mean(sizes, water.k_cm_mm, water.spread));
-  const double theta_50 = theta(fifty_->mean(sizes, water.k_cm_mm, water.spread));
+  const double theta_10 = theta(heads_->ten.mean(sizes, water.k_cm_mm, water.spread));
+  const double theta_50 = theta(heads_->fifty.mean(sizes, water.k_cm_mm, water.spread));
   const double total_air = between + open_l / settled_l - capacity;
   put(MixFigure::container_capacity, capacity);
   put(MixFigure::air_filled_porosity, theta_0 - capacity);
@@ -422,7 +444,7 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   if (!all) return;
   for (std::size_t i = 0; i < heights; ++i) {
     const double head = height_head_cm_[i] * lengths.depth;
-    row[heights_at() + i] = head > 0 ? theta(one_->mean(sizes, water.k_cm_mm / head, water.spread)) : theta_0;
+    row[heights_at() + i] = head > 0 ? theta(heads_->one.mean(sizes, water.k_cm_mm / head, water.spread)) : theta_0;
   }
   const double rise = perched_cm(sizes, water.k_cm_mm, water.spread) - bottom_head_cm_;
   row[perched_at()] = rise > 0 ? bottom_cm_ + rise / cosine_ : 0;
@@ -434,7 +456,14 @@ UncertainMix::~UncertainMix() = default;
 UncertainMix::UncertainMix(UncertainMix&&) noexcept = default;
 UncertainMix& UncertainMix::operator=(UncertainMix&&) noexcept = default;
 
-MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner) const {
+UncertainMix::UncertainMix(Mix mix, MixSpread spread, Pot pot, const UncertainMix& before)
+    : chain_(std::make_unique<const Chain>(std::move(mix), std::move(spread), std::move(pot), *before.chain_)) {}
+
+MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner) const { return ranges_and_passing(size, runner).first; }
+
+std::vector<std::vector<double>> UncertainMix::passing_draws(const SampleSize& size, const SliceRunner& runner) const { return ranges_and_passing(size, runner).second; }
+
+std::pair<MixRanges, std::vector<std::vector<double>>> UncertainMix::ranges_and_passing(const SampleSize& size, const SliceRunner& runner) const {
   const Chain& chain = *chain_;
   std::vector<std::vector<double>> columns(chain.columns(), std::vector<double>(size.draws));
   over_draws(NormalScores(chain.dimensions(), size.seed), size, runner,
@@ -446,6 +475,9 @@ MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner
                  for (std::size_t c = 0; c < row.size(); ++c) columns[c][i] = row[c];
                }
              });
+  std::vector<std::vector<double>> passing(size.draws, std::vector<double>(chain.sieves()));
+  for (std::size_t i = 0; i < chain.sieves(); ++i)
+    for (std::size_t draw = 0; draw < size.draws; ++draw) passing[draw][i] = columns[chain.passing_at() + i][draw];
   MixRanges ranges;
   const auto maybe = [&](std::size_t column, bool defined) { return defined ? std::optional(range_of(columns[column])) : std::nullopt; };
   for (std::size_t i = 0; i < figure_count; ++i) ranges.figures.push_back(maybe(i, chain.defined(static_cast<MixFigure>(i))));
@@ -463,7 +495,7 @@ MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner
   const bool wet = chain.has_volumes() && chain.has_pot();
   for (std::size_t i = 0; i < heights; ++i) ranges.water_by_height.push_back(maybe(chain.heights_at() + i, wet && chain.height_in_mix(i)));
   ranges.perched_height_cm = maybe(chain.perched_at(), wet);
-  return ranges;
+  return {std::move(ranges), std::move(passing)};
 }
 
 std::vector<double> UncertainMix::draws_of(MixFigure figure, const SampleSize& size, const SliceRunner& runner) const {
@@ -480,22 +512,6 @@ std::vector<double> UncertainMix::draws_of(MixFigure figure, const SampleSize& s
                }
              });
   return values;
-}
-
-std::vector<std::vector<double>> UncertainMix::passing_draws(const SampleSize& size, const SliceRunner& runner) const {
-  const Chain& chain = *chain_;
-  std::vector<std::vector<double>> draws(size.draws);
-  over_draws(NormalScores(chain.dimensions(), size.seed), size, runner,
-             [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               Chain::Workspace work;
-               std::vector<double> row(chain.columns());
-               for (std::size_t i = first; i < last; ++i) {
-                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), true, work, row);
-                 const auto passing = row.begin() + static_cast<std::ptrdiff_t>(chain.passing_at());
-                 draws[i].assign(passing, passing + static_cast<std::ptrdiff_t>(chain.sieves()));
-               }
-             });
-  return draws;
 }
 
 std::optional<UncertainMix::AirAndWater> UncertainMix::air_and_water(const SampleSize& size, const SliceRunner& runner) const {
@@ -647,7 +663,7 @@ std::vector<Narrowing> UncertainMix::what_would_narrow(MixFigure figure, const S
     if (by_pot_test && std::exchange(pot_test_named, true)) continue;
     const auto after = once_measured(chain_->spread(), share.source);
     if (!after) continue;
-    const double then = half_range(UncertainMix(chain_->mix(), *after, chain_->pot()), figure, size, runner);
+    const double then = half_range(UncertainMix(chain_->mix(), *after, chain_->pot(), *this), figure, size, runner);
     if (then < 0.99 * now) list.push_back({share.source, share.share, now, then});
   }
   return list;

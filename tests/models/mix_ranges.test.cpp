@@ -497,3 +497,23 @@ TEST_CASE("A blend's middle size is small where much passes: its range and the r
   CHECK_THAT(below / static_cast<double>(all), WithinAbs(0.05, 0.002));
   CHECK_THAT(above / static_cast<double>(all), WithinAbs(0.05, 0.002));
 }
+
+TEST_CASE("A mix set up after another has the ranges it has by itself", "[mix_ranges][law]") {
+  const Mix mix = two_gradings();
+  Mix other = mix;
+  other.components[0].parts = Parts(3);
+  const UncertainMix first(mix, usual_spread(mix), depth_cm(7));
+  const SampleSize small{256, 1};
+  const auto same_as_alone = [&](double deep_cm) {
+    const UncertainMix after(other, usual_spread(other), depth_cm(deep_cm), first);
+    const auto [ranges, passing] = after.ranges_and_passing(small);
+    CHECK(ranges.figures == UncertainMix(other, usual_spread(other), depth_cm(deep_cm)).ranges(small).figures);
+    CHECK(passing == after.passing_draws(small));
+  };
+  same_as_alone(7);
+  same_as_alone(4);
+  other.water.k_cm_mm = 12;
+  same_as_alone(7);
+  other.water.n = 4;
+  same_as_alone(7);
+}

@@ -1,6 +1,7 @@
 #pragma once
 #include <memory>
 #include <optional>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -100,6 +101,8 @@ class UncertainMix {
 
   /// Precondition: check(mix) is empty and `spread` is for this mix.
   UncertainMix(Mix mix, MixSpread spread, Pot pot);
+  /// The same, quicker to set up the more its constants and pot are those of the one before. Same precondition.
+  UncertainMix(Mix mix, MixSpread spread, Pot pot, const UncertainMix& before);
   ~UncertainMix();
   UncertainMix(UncertainMix&&) noexcept;
   UncertainMix& operator=(UncertainMix&&) noexcept;
@@ -119,6 +122,8 @@ class UncertainMix {
 
   /// Share finer at the sieves of MixState::passing, a row for each draw, in the order of the draws.
   [[nodiscard]] std::vector<std::vector<double>> passing_draws(const SampleSize& size = {}, const SliceRunner& runner = run_in_order) const;
+  /// Both from one sample.
+  [[nodiscard]] std::pair<MixRanges, std::vector<std::vector<double>>> ranges_and_passing(const SampleSize& size = {}, const SliceRunner& runner = run_in_order) const;
 
   /// Sources by their share of the variance of `figure`, largest first; those below 1 % are left out.
   [[nodiscard]] std::vector<SourceShare> sensitivity(MixFigure figure, const SampleSize& size = {},

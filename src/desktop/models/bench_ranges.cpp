@@ -55,14 +55,6 @@ std::optional<OpenRange> percentile_of(const std::vector<std::optional<OpenRange
   return at < all.size() ? all[at] : std::nullopt;
 }
 
-UncertainMix uncertain(const MixQuestion& question, const Catalogue& catalogue) {
-  MixSpread spread = usual_spread(question.mix, &catalogue, question.samples);
-  spread.belief = question.belief;
-  UncertainMix::Pot pot;
-  if (question.container) pot = PotGeometry(*question.container);
-  return {question.mix, std::move(spread), std::move(pot)};
-}
-
 /// What is drawn about each figure of the mix, by its key; empty where nothing is.
 class RangeOf {
  public:
@@ -146,20 +138,28 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
   return question;
 }
 
-BenchRanges ranges_of(const MixQuestion& question, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner) {
-  const UncertainMix mix = uncertain(question, catalogue);
-  BenchRanges ranges{question, mix.ranges(size, runner), {}, {}, {}, {}, size.draws};
+std::shared_ptr<const UncertainMix> uncertain(const MixQuestion& question, const Catalogue& catalogue, const UncertainMix* before) {
+  MixSpread spread = usual_spread(question.mix, &catalogue, question.samples);
+  spread.belief = question.belief;
+  UncertainMix::Pot pot;
+  if (question.container) pot = PotGeometry(*question.container);
+  if (before != nullptr) return std::make_shared<const UncertainMix>(question.mix, std::move(spread), std::move(pot), *before);
+  return std::make_shared<const UncertainMix>(question.mix, std::move(spread), std::move(pot));
+}
+
+BenchRanges ranges_of(const MixQuestion& question, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner) {
+  auto [figures, passing] = mix.ranges_and_passing(size, runner);
+  BenchRanges ranges{question, std::move(figures), {}, {}, {}, {}, size.draws};
   const auto state = mix_state(question.mix);
   if (!state || state->passing.empty()) return ranges;
   for (const GradingPoint& point : state->passing) ranges.sieves.push_back(point.aperture);
   std::vector<Band> bands;
   if (question.band) bands = {*question.band, Band{aperture_mm(0), question.band->from}};
-  ranges.grain = blend_ranges(Grading{state->passing, {}, {}}, mix.passing_draws(size, runner), bands);
+  ranges.grain = blend_ranges(Grading{state->passing, {}, {}}, passing, bands);
   return ranges;
 }
 
-void add_narrowing(BenchRanges& ranges, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner) {
-  const UncertainMix mix = uncertain(ranges.of, catalogue);
+void add_narrowing(BenchRanges& ranges, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner) {
   ranges.air = mix.what_would_narrow(MixFigure::air_filled_porosity, size, runner);
   ranges.water = mix.what_would_narrow(MixFigure::container_capacity, size, runner);
 }

@@ -1,6 +1,7 @@
 #pragma once
 // How sure the figures on the bench are: what is drawn about them, from everything that is uncertain. No figure is computed here.
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -25,7 +26,7 @@ struct MixQuestion {
 [[nodiscard]] std::optional<MixQuestion> mix_question(const Bench& bench);
 
 /// Draws of a picture that moves with a slider, and of one that stands still; the smaller sample is the beginning of the larger.
-inline constexpr SampleSize moving_sample{256, 1};
+inline constexpr SampleSize moving_sample{128, 1};
 inline constexpr SampleSize standing_sample{4096, 1};
 
 struct BenchRanges {
@@ -38,9 +39,11 @@ struct BenchRanges {
   std::size_t draws = 0;
 };
 
-[[nodiscard]] BenchRanges ranges_of(const MixQuestion& question, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner);
+/// The mix ready to be drawn; quicker after the one `before`, which may be null.
+[[nodiscard]] std::shared_ptr<const UncertainMix> uncertain(const MixQuestion& question, const Catalogue& catalogue, const UncertainMix* before);
+[[nodiscard]] BenchRanges ranges_of(const MixQuestion& question, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner);
 /// Adds what would narrow air and water most. Takes as long as several samples.
-void add_narrowing(BenchRanges& ranges, const Catalogue& catalogue, const SampleSize& size, const SliceRunner& runner);
+void add_narrowing(BenchRanges& ranges, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner);
 
 /// A finished sieve test with all that its ranges hang on.
 struct TestQuestion {

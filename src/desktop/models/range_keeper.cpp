@@ -26,7 +26,8 @@ const BenchRanges* RangeKeeper::mix() {
   }
   if (mix_ && mix_->of == *question) return mix_.get();
   mix_job_.cancel();
-  mix_ = std::make_shared<const BenchRanges>(ranges_of(*question, bench_.catalogue(), moving_sample, run_in_order));
+  drawn_ = uncertain(*question, bench_.catalogue(), drawn_.get());
+  mix_ = std::make_shared<const BenchRanges>(ranges_of(*question, *drawn_, moving_sample, run_in_order));
   stands_still_.start();
   return mix_.get();
 }
@@ -34,10 +35,10 @@ const BenchRanges* RangeKeeper::mix() {
 void RangeKeeper::work_out_mix() {
   stands_still_.stop();
   if (!mix_ || mix_->draws == standing_sample.draws) return;
-  mix_job_.start([this, question = mix_->of, catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    auto whole = std::make_shared<BenchRanges>(ranges_of(question, catalogue, standing_sample, on_all_cores()));
+  mix_job_.start([this, question = mix_->of, drawn = drawn_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    auto whole = std::make_shared<BenchRanges>(ranges_of(question, *drawn, standing_sample, on_all_cores()));
     if (stop.stop_requested()) return {};
-    add_narrowing(*whole, catalogue, standing_sample, on_all_cores());
+    add_narrowing(*whole, *drawn, standing_sample, on_all_cores());
     return [this, whole] {
       mix_ = whole;
       emit mix_changed();

@@ -34,6 +34,7 @@ class RangeKeeper : public QObject {
 
   Bench& bench_;
   std::shared_ptr<const BenchRanges> mix_;
+  std::shared_ptr<const UncertainMix> drawn_;  ///< what `mix_` was drawn from
   std::shared_ptr<const TestRanges> test_;
   std::optional<TestQuestion> asked_of_test_;
   QTimer stands_still_;
