@@ -17,7 +17,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class JumpText {
   Q_DECLARE_TR_FUNCTIONS(JumpTargets)
 };
 
@@ -39,8 +39,8 @@ void go_to(MainWindow& window, const RecordRef& ref) {
 }
 
 void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const RecordBook& record, const QString& words) {
-  const std::pair<RecordKind, QString> kinds[] = {{RecordKind::bag, Text::tr("bag")},   {RecordKind::mix, Text::tr("mix")},           {RecordKind::tree, Text::tr("tree")},
-                                                  {RecordKind::fraction, Text::tr("fraction")}, {RecordKind::container, Text::tr("container")}, {RecordKind::repotting_day, Text::tr("repotting day")}};
+  const std::pair<RecordKind, QString> kinds[] = {{RecordKind::bag, JumpText::tr("bag")},   {RecordKind::mix, JumpText::tr("mix")},           {RecordKind::tree, JumpText::tr("tree")},
+                                                  {RecordKind::fraction, JumpText::tr("fraction")}, {RecordKind::container, JumpText::tr("container")}, {RecordKind::repotting_day, JumpText::tr("repotting day")}};
   std::vector<JumpBox::Target> others;
   for (const auto& [kind, name] : kinds) {
     for (const RecordLine& line : record.workbook().list(kind)) {
@@ -66,7 +66,7 @@ std::vector<JumpBox::Target> jump_targets(MainWindow& window, Bench& bench, cons
     }
   }
   for (std::size_t i = 0; i < bench.state().components.size(); ++i) {
-    const QString text = Text::tr("sheet %1").arg(bench.state().components[i].name);
+    const QString text = JumpText::tr("sheet %1").arg(bench.state().components[i].name);
     if (!fits(text, words)) continue;
     targets.push_back({text, [&window, &bench, i] {
       bench.set_current_component(static_cast<int>(i));

@@ -13,7 +13,7 @@ const Length largest_length = length_cm(1'000);
 constexpr double largest_exponent = 100;
 
 /// Collects what is wrong, with the facts in the unit the input uses.
-class Findings {
+class ContainerFindings {
  public:
   void add(const char* code, std::string pointer, Facts facts = {}) {
     problems_.push_back(problem_at(code, std::move(pointer), std::move(facts)));
@@ -65,7 +65,7 @@ SideNames side_names(Shape shape) {
   }
 }
 
-bool check_section(Findings& findings, Shape shape, const Section& section, const std::string& pointer) {
+bool check_section(ContainerFindings& findings, Shape shape, const Section& section, const std::string& pointer) {
   const SideNames names = side_names(shape);
   const bool length = findings.positive(section.length, pointer + names.length);
   if (names.width.empty()) return length;
@@ -95,7 +95,7 @@ bool drum_closes(const Container& container) {
   return lowest > 0 && lowest < 1 && base - slope * slope / (4 * curvature) <= 0;
 }
 
-void check_table(Findings& findings, const Container& container) {
+void check_table(ContainerFindings& findings, const Container& container) {
   const auto& areas = container.areas;
   if (areas.size() < 2) {
     findings.add("container.profile-too-few", "/areas", {{"rows", static_cast<double>(areas.size())}});
@@ -127,7 +127,7 @@ void check_table(Findings& findings, const Container& container) {
   }
 }
 
-void check_walls(Findings& findings, const Container& container) {
+void check_walls(ContainerFindings& findings, const Container& container) {
   bool sections = check_section(findings, container.shape, container.rim, "/rim");
   if (container.base && container.shape != Shape::bowl) {
     sections = check_section(findings, container.shape, *container.base, "/base") && sections;
@@ -168,7 +168,7 @@ void check_walls(Findings& findings, const Container& container) {
   }
 }
 
-void check_filling(Findings& findings, const Container& container) {
+void check_filling(ContainerFindings& findings, const Container& container) {
   findings.not_negative(container.saucer.quantity(), "/saucer_cm");
   findings.not_negative(container.wick.quantity(), "/wick_cm");
   const double tilt = in_deg(container.tilt.angle);
@@ -199,7 +199,7 @@ void check_filling(Findings& findings, const Container& container) {
 }  // namespace
 
 Problems check(const Container& container) {
-  Findings findings;
+  ContainerFindings findings;
   const bool deep = findings.positive(container.depth.quantity(), "/depth_cm");
   const bool freeboard = findings.not_negative(container.freeboard.quantity(), "/freeboard_cm");
   if (deep && freeboard && container.freeboard >= container.depth) {

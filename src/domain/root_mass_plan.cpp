@@ -12,7 +12,7 @@ namespace {
 constexpr std::array<std::string_view, 6> direction_names{"right", "left", "back", "front", "up", "down"};
 constexpr std::array<std::string_view, 6> face_names{"right", "left", "back", "front", "top", "bottom"};
 
-class Findings {
+class PlanFindings {
  public:
   void add(const char* code, std::string pointer, Facts facts = {}) {
     problems_.push_back(problem_at(code, std::move(pointer), std::move(facts)));
@@ -56,7 +56,7 @@ struct Lengths {
 Length round_width(Area area) { return length_cm(2 * std::sqrt(in_cm2(area) / std::numbers::pi)); }
 
 /// Of the box around the block; empty where its own lengths are at fault.
-std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
+std::optional<Lengths> check_block(PlanFindings& findings, const RootBlock& block) {
   if (const auto* present = std::get_if<AsPresentPot>(&block)) {
     Problems problems = check(present->pot);
     const bool good = problems.empty();
@@ -77,7 +77,7 @@ std::optional<Lengths> check_block(Findings& findings, const RootBlock& block) {
   return Lengths{box.length, box.width, box.height};
 }
 
-void check_clearances(Findings& findings, const RootMassPlan& plan) {
+void check_clearances(PlanFindings& findings, const RootMassPlan& plan) {
   const double narrow_cm = plan.pot.shape == Shape::profile
                                ? in_cm(round_width(plan.pot.areas.back().area))
                                : in_cm(std::min(plan.pot.rim.length, plan.pot.rim.width));
@@ -93,7 +93,7 @@ void check_clearances(Findings& findings, const RootMassPlan& plan) {
                  {{"clearance_cm", in_cm(*plan.below_clearance)}, {"limit_cm", room_cm}});
 }
 
-void check_faces(Findings& findings, const RootMassPlan& plan, const std::optional<Lengths>& block) {
+void check_faces(PlanFindings& findings, const RootMassPlan& plan, const std::optional<Lengths>& block) {
   for (const Face face : faces) {
     if (const auto& depth = plan.permission[static_cast<std::size_t>(face)])
       findings.not_negative(*depth, "/permission/" + face_name(face) + "_cm");
@@ -113,7 +113,7 @@ void check_faces(Findings& findings, const RootMassPlan& plan, const std::option
   }
 }
 
-void check_directions(Findings& findings, const RootMassPlan& plan) {
+void check_directions(PlanFindings& findings, const RootMassPlan& plan) {
   for (std::size_t i = 0; i < plan.cut_order.size(); ++i) {
     const auto before = plan.cut_order.begin() + static_cast<std::ptrdiff_t>(i);
     if (std::find(plan.cut_order.begin(), before, plan.cut_order[i]) != before)
@@ -128,7 +128,7 @@ void check_directions(Findings& findings, const RootMassPlan& plan) {
   }
 }
 
-void check_pose(Findings& findings, const RootMassPlan& plan) {
+void check_pose(PlanFindings& findings, const RootMassPlan& plan) {
   findings.angle(plan.pose.turn, -360, 360, "/pose/turn_deg");
   findings.angle(plan.pose.tip, 0, 90, "/pose/tip_deg");
   findings.angle(plan.pose.tip_toward, -360, 360, "/pose/tip_toward_deg");
@@ -148,7 +148,7 @@ void check_pose(Findings& findings, const RootMassPlan& plan) {
 }
 
 /// The trunk base lies on the root mass, or a little over it.
-void check_trunk_base(Findings& findings, const RootMassPlan& plan, const Lengths& block) {
+void check_trunk_base(PlanFindings& findings, const RootMassPlan& plan, const Lengths& block) {
   if (!plan.trunk_base) return;
   findings.within(plan.trunk_base->right, -0.5 * block.length, 0.5 * block.length, "/trunk_base/right_cm");
   findings.within(plan.trunk_base->back, -0.5 * block.width, 0.5 * block.width, "/trunk_base/back_cm");
@@ -173,7 +173,7 @@ std::optional<Face> face_named(std::string_view name) {
 }
 
 Problems check(const RootMassPlan& plan) {
-  Findings findings;
+  PlanFindings findings;
   const std::optional<Lengths> block = check_block(findings, plan.block);
   Problems pot = check(plan.pot);
   const bool good_pot = pot.empty();

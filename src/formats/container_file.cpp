@@ -15,9 +15,9 @@ namespace gritwright {
 namespace {
 
 /// Reads the sections and lengths of one container object.
-class Reader {
+class ContainerReader {
  public:
-  Reader(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes)
+  ContainerReader(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes)
       : object_(object), sources_(sources), problems_(problems), notes_(notes) {}
 
   Container read() {
@@ -214,7 +214,7 @@ class Reader {
 
 Container read_container_members(JsonObject& object, const ComponentSources& sources, Problems& problems, Notes& notes) {
   const std::size_t problems_before = problems.size();
-  Reader reader(object, sources, problems, notes);
+  ContainerReader reader(object, sources, problems, notes);
   Container container = reader.read();
   Problems found = check(container);
   if (!reader.table_whole()) std::erase_if(found, [](const Problem& problem) { return problem.code == "container.profile-below-rim"; });

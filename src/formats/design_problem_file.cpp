@@ -23,9 +23,9 @@ constexpr std::array pot_figure_keys{PotFigureKey{"air_filled_porosity", PotFigu
                                      PotFigureKey{"available_in_pot", PotFigure::available_in_pot},
                                      PotFigureKey{"wet_mass_g_l", PotFigure::wet_mass}};
 
-class Reader {
+class DesignReader {
  public:
-  Reader(const ComponentSources& sources, Problems& problems, Notes& notes)
+  DesignReader(const ComponentSources& sources, Problems& problems, Notes& notes)
       : sources_(sources), problems_(problems), notes_(notes) {}
 
   DesignProblem read(JsonObject& object) {
@@ -187,7 +187,7 @@ Result<DesignProblemFile> read_design_problem(std::string_view text, std::string
   DesignProblemFile file;
   JsonObject object(*root, "", problems);
   object.format("gritwright/design/1");
-  file.problem = Reader(sources, problems, file.notes).read(object);
+  file.problem = DesignReader(sources, problems, file.notes).read(object);
   object.finish();
   // A number that could not be read would look like a fault of its own.
   if (problems.empty()) append(problems, check(file.problem));

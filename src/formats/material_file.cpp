@@ -12,18 +12,18 @@ namespace gritwright {
 namespace {
 
 template <class Value>
-struct Word {
+struct MaterialWord {
   std::string_view text;
   Value value;
 };
-constexpr std::array figure_kinds{Word{"measured", FigureKind::measured}, Word{"derived", FigureKind::derived},
-                                  Word{"typical", FigureKind::typical}};
-constexpr std::array moisture_bases{Word{"oven-dry", MoistureBasis::oven_dry}, Word{"air-dry", MoistureBasis::air_dry},
-                                    Word{"as-bagged", MoistureBasis::as_bagged}};
+constexpr std::array figure_kinds{MaterialWord{"measured", FigureKind::measured}, MaterialWord{"derived", FigureKind::derived},
+                                  MaterialWord{"typical", FigureKind::typical}};
+constexpr std::array moisture_bases{MaterialWord{"oven-dry", MoistureBasis::oven_dry}, MaterialWord{"air-dry", MoistureBasis::air_dry},
+                                    MaterialWord{"as-bagged", MoistureBasis::as_bagged}};
 
 template <class Value, std::size_t count>
 std::optional<Value> word(JsonObject& object, const std::string& key, const std::optional<std::string>& text,
-                          const std::array<Word<Value>, count>& words) {
+                          const std::array<MaterialWord<Value>, count>& words) {
   if (!text) return std::nullopt;
   for (const auto& candidate : words)
     if (candidate.text == *text) return candidate.value;

@@ -12,9 +12,9 @@ namespace gritwright {
 
 namespace {
 
-class Reader {
+class PotTestReader {
  public:
-  Reader(JsonObject& root, const ComponentSources& sources, Problems& problems) : root_(root), sources_(sources), problems_(problems) {}
+  PotTestReader(JsonObject& root, const ComponentSources& sources, Problems& problems) : root_(root), sources_(sources), problems_(problems) {}
 
   PotTestFile read() {
     if (const JsonValue* value = root_.take("mix")) {
@@ -100,7 +100,7 @@ Result<PotTestFile> read_pot_test(std::string_view text, std::string file_name, 
   if (!root) return placed_in(root.problems(), file_name);
   JsonObject object(*root, "", problems);
   object.format("gritwright/pot-test/1");
-  PotTestFile file = Reader(object, sources, problems).read();
+  PotTestFile file = PotTestReader(object, sources, problems).read();
   object.finish();
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;

@@ -61,9 +61,9 @@ std::vector<Cell> cells_of(std::string_view line, char separator) {
 constexpr const char* pan_prefix = "/pan_";
 constexpr std::array columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
 
-class Reader {
+class SieveCsvReader {
  public:
-  explicit Reader(std::string_view text) : lines_(lines_of(text)) {}
+  explicit SieveCsvReader(std::string_view text) : lines_(lines_of(text)) {}
 
   Result<SieveTest> read() {
     const std::size_t header = find_header();
@@ -310,6 +310,6 @@ class Reader {
 
 }  // namespace
 
-Result<SieveTest> read_sieve_test_csv(std::string_view text) { return Reader(without_byte_order_mark(text)).read(); }
+Result<SieveTest> read_sieve_test_csv(std::string_view text) { return SieveCsvReader(without_byte_order_mark(text)).read(); }
 
 }  // namespace gritwright

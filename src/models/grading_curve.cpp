@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "size_order.hpp"
+
 namespace gritwright {
 
 namespace {
-
-double log_mm(Aperture aperture) { return std::log(in_mm(aperture)); }
 
 std::vector<GradingPoint> step_at(Aperture size) { return {{size, Passing(0)}, {size, Passing(1)}}; }
 

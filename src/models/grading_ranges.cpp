@@ -12,9 +12,9 @@ namespace gritwright {
 
 namespace {
 
-enum Score { operators, lost, first_class };
+enum Score { operators_score, lost_score, first_class_score };
 
-const double rounding_deviation = 1 / std::sqrt(12.0);
+const double reading_deviation = 1 / std::sqrt(12.0);
 
 /// The grading of one test as it could have come out. Rises that are empty in the test stay empty.
 class DrawnGrading {
@@ -24,10 +24,10 @@ class DrawnGrading {
         classes_(analysis.grading, sieving_spread(analysis.grading, test.particle_density, sample_of(test, analysis))),
         shares_(classes_.size()) {}
 
-  [[nodiscard]] std::size_t dimensions() const { return first_class + classes_.size(); }
+  [[nodiscard]] std::size_t dimensions() const { return first_class_score + classes_.size(); }
 
   [[nodiscard]] Grading draw(std::span<const double> scores) {
-    classes_.draw({scores.subspan(first_class), scores[operators], scores[lost]}, shares_);
+    classes_.draw({scores.subspan(first_class_score), scores[operators_score], scores[lost_score]}, shares_);
     Grading drawn = nominal_;
     std::size_t next = 0;
     double passing = 1;
@@ -139,7 +139,7 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
   ranges.percentiles_mm = std::move(sizes.percentiles_mm);
   ranges.uniformity = sizes.uniformity;
   ranges.bands = std::move(sizes.bands);
-  const double weighing_g = in_g(test.resolution) * rounding_deviation;
+  const double weighing_g = in_g(test.resolution) * reading_deviation;
   const double total_g = weighing_g * std::sqrt(static_cast<double>(sieves + 1));
   if (analysis.total) ranges.total_g = rounded(in_g(*analysis.total), total_g);
   const bool weighed_start = test.dry_mass && test.basis == PercentBasis::original;

@@ -7,7 +7,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr double water_g_per_ml = 1;
+constexpr double displaced_g_per_ml = 1;
 // What grain of the trade shows; outside it the reading is asked about. Our assumptions.
 constexpr double least_packing = 0.35, most_packing = 0.75;
 constexpr double least_bulk_g_l = 30, most_bulk_g_l = 2000;
@@ -71,7 +71,7 @@ Problems check(const DisplacementReading& reading) {
 }
 
 MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<SkeletalDensity> skeletal_density) {
-  const double displaced_ml = in_g(reading.jug_with_water + reading.soaked - reading.jug_with_both) / water_g_per_ml;
+  const double displaced_ml = in_g(reading.jug_with_water + reading.soaked - reading.jug_with_both) / displaced_g_per_ml;
   MeasuredGrain measured;
   measured.soaked_density = particle_g_l(1000 * in_g(reading.soaked) / displaced_ml);
   if (in_g_l(measured.soaked_density) < 1000) ask(measured.notes, "displacement.floats", {{"density_g_l", in_g_l(measured.soaked_density)}});

@@ -6,16 +6,12 @@
 #include "gritwright/models/blended_grading.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/pot_water.hpp"
+#include "size_order.hpp"
 
 namespace gritwright {
 
 namespace {
 
-constexpr double same_size = 1e-9;
-
-bool equal_sizes(Aperture coarser, Aperture finer) { return in_mm(coarser) - in_mm(finer) <= same_size * in_mm(coarser); }
-
-double log_mm(Aperture size) { return std::log(in_mm(size)); }
 
 }  // namespace
 

@@ -17,6 +17,7 @@
 #include "gritwright/models/packing.hpp"
 #include "gritwright/models/pot_water.hpp"
 #include "gritwright/models/saturation_kernel.hpp"
+#include "size_order.hpp"
 
 namespace gritwright {
 
@@ -28,8 +29,6 @@ constexpr double loosest_packing = 0.05, densest_packing = 0.97;
 constexpr double perched_saturation = 0.9;
 
 constexpr std::size_t at(MixFigure figure) { return static_cast<std::size_t>(figure); }
-
-bool equal_sizes(Aperture coarser, Aperture finer) { return in_mm(coarser) - in_mm(finer) <= 1e-9 * in_mm(coarser); }
 
 /// The curves of a grain's classes by themselves, coarse to fine as size_classes() gives them: a class is a rise of the whole curve.
 std::vector<std::vector<GradingPoint>> class_curves(const GrainSizes& sizes) {

@@ -21,7 +21,7 @@ constexpr double heaviest_solid_g_l = 2950;
 // Parts that add up to nearly 100 were probably meant as percent.
 constexpr double near_hundred = 5;
 // A component alone neither shrinks nor swells but for the last bits.
-constexpr double rounding = 1e-9;
+constexpr double state_rounding = 1e-9;
 
 bool speaks_of(const Component& component, std::string_view word) {
   std::string text = component.material.value_or("") + " " + component.name;
@@ -68,7 +68,7 @@ class Blend {
     grains();
     gradings();
     for (const Part& part : parts_) notes_on(part);
-    if (std::abs(loose_l_ - 100) > rounding && std::abs(loose_l_ - 100) <= near_hundred)
+    if (std::abs(loose_l_ - 100) > state_rounding && std::abs(loose_l_ - 100) <= near_hundred)
       state_.notes.push_back({"mix.parts-near-hundred", Level::warning, {}, {{"sum", loose_l_}}});
     if (!all_particle_densities_known()) return std::move(state_);
     densities();
@@ -210,7 +210,7 @@ class Blend {
     state_.shrinkage = Shrinkage(1 - envelope_l_ / phi / loose_l_);
     state_.poured = packed_at(phi);
     state_.settled = packed_at(settled_phi);
-    if (state_.shrinkage->value() < -rounding)
+    if (state_.shrinkage->value() < -state_rounding)
       state_.notes.push_back({"mix.swells", Level::note, {}, {{"percent", -100 * state_.shrinkage->value()}}});
     return std::move(state_);
   }

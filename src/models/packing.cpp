@@ -6,12 +6,12 @@
 #include <stdexcept>
 
 #include "gritwright/domain/sieve_series.hpp"
+#include "size_order.hpp"
 
 namespace gritwright {
 
 namespace {
 
-constexpr double same_size = 1e-9;
 constexpr double base_coarser = 2.6;
 constexpr double base_finer = 3.8;
 const double log_base_coarser = std::log(base_coarser);
@@ -52,8 +52,6 @@ RowSums row_sums(const Rows& rows, std::size_t from, std::size_t to, std::span<c
 double apartness(double size_ratio) { return 1 - std::pow(size_ratio, 6); }
 
 Aperture middle(Aperture lower, Aperture upper) { return aperture_mm(std::sqrt(in_mm(lower) * in_mm(upper))); }
-
-bool equal_sizes(Aperture coarser, Aperture finer) { return in_mm(coarser) - in_mm(finer) <= same_size * in_mm(coarser); }
 
 struct Merged {
   Aperture size;

@@ -7,15 +7,15 @@
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/packing.hpp"
 #include "gritwright/models/pot_water.hpp"
+#include "size_order.hpp"
 
 namespace gritwright::recipe_search {
 
 namespace {
 
 // Room for rounding in sums of a few dozen products, and the error of the series for the powers.
-constexpr double percent_error = 1e-9;
-constexpr double relative_error = 1e-9;
-constexpr double same_size = 1e-9;
+constexpr double bound_percent_error = 1e-9;
+constexpr double bound_relative_error = 1e-9;
 constexpr int pore_classes = 100;
 // Steps of the saturation tables in ln alpha, over n.
 constexpr double step_times_n = 0.06;
@@ -23,10 +23,6 @@ constexpr std::size_t rows = 5;
 
 const double log_base_coarser = std::log(2.6);
 const double log_base_finer = std::log(3.8);
-
-bool equal_sizes(Aperture coarser, Aperture finer) { return in_mm(coarser) - in_mm(finer) <= same_size * in_mm(coarser); }
-
-double log_mm(Aperture size) { return std::log(in_mm(size)); }
 
 /// e^x - 1 for 0 <= x <= 1.4 within 1e-11: the series at half the way, squared.
 inline double exponential_less_one(double x) {
@@ -47,14 +43,14 @@ inline double exponential_less_one(double x) {
 }
 
 /// The share of a curve's grain between two sizes, log-uniform.
-struct Stretch {
+struct CurveStretch {
   double share;
   double log_from;
   double log_to;
 };
 
-std::vector<Stretch> stretches(const GrainSizes& sizes) {
-  std::vector<Stretch> all;
+std::vector<CurveStretch> stretches(const GrainSizes& sizes) {
+  std::vector<CurveStretch> all;
   const std::vector<GradingPoint> curve = closed_grading(sizes);
   for (std::size_t i = 1; i < curve.size(); ++i) {
     const double share = curve[i].passing.value() - curve[i - 1].passing.value();
@@ -150,7 +146,7 @@ void BoundTables::describe(std::size_t candidate) {
   const auto all = stretches(component.sizes);
   grain.log_least = all.front().log_from;
   grain.log_greatest = all.back().log_to;
-  for (const Stretch& each : all) grain.log_size += grain.envelope_l * each.share * (each.log_from + each.log_to) / 2;
+  for (const CurveStretch& each : all) grain.log_size += grain.envelope_l * each.share * (each.log_from + each.log_to) / 2;
 
   const std::vector<SizeClass> classes = size_classes(component.sizes);
   const double beta = class_beta(classes, *own).value();
@@ -233,7 +229,7 @@ void BoundTables::tabulate_saturation() {
       const double shift = tilt * (log_mean_first_ + static_cast<double>(node) * mean_step) - std::log(water.k_cm_mm);
       for (std::size_t column = 0; column < columns_; ++column) {
         double mean = 0;
-        for (const Stretch& each : all)
+        for (const CurveStretch& each : all)
           mean += each.share * falling[column].mean(shift + water.spread * each.log_from, shift + water.spread * each.log_to);
         saturation_[(k * columns_ + column) * nodes_ + node] = mean;
       }
@@ -310,7 +306,7 @@ Range extremes(std::span<const std::uint8_t> candidates, const PercentOf& percen
 
 /// Points by which even the best of a range misses the limits.
 double off(const Range& range, double least, double most) {
-  return std::max({0.0, least - range.high - percent_error, range.low - most - percent_error});
+  return std::max({0.0, least - range.high - bound_percent_error, range.low - most - bound_percent_error});
 }
 
 /// Square of the points that every mix of the candidates misses a wish by.
@@ -410,7 +406,7 @@ void SubsetBounds::bound_gradings(const PartPatterns& patterns, std::size_t from
   std::array<double, block>& squares = scratch_;
   for (std::size_t w = 0; w < ground_.wishes().size(); ++w) {
     const PlainWish& wish = ground_.wishes()[w];
-    const double least = wish.least - percent_error, most = wish.most + percent_error;
+    const double least = wish.least - bound_percent_error, most = wish.most + bound_percent_error;
     switch (wish.kind) {
       case PlainWish::Kind::limits:
       case PlainWish::Kind::nearest: {
@@ -418,7 +414,7 @@ void SubsetBounds::bound_gradings(const PartPatterns& patterns, std::size_t from
         const double each = 1 / static_cast<double>(wish.apertures.size());
         for (std::size_t i = 0; i < wish.apertures.size(); ++i) {
           const std::array<double, block>& passing = passing_[wish.apertures[i]];
-          const double low = wish.low_percent[i] - percent_error, high = wish.high_percent[i] + percent_error;
+          const double low = wish.low_percent[i] - bound_percent_error, high = wish.high_percent[i] + bound_percent_error;
           for (std::size_t p = 0; p < count; ++p) {
             const double off = std::max(std::max(low - passing[p], passing[p] - high), 0.0);
             squares[p] += each * off * off;
@@ -539,7 +535,7 @@ const FigureRanges& SubsetBounds::bound_figures(std::span<const double> parts) {
     double passing_g = 0;
     for (std::size_t j = 0; j < count_; ++j) passing_g += parts[j] * tables_.grain(chosen_[j]).passing_g[a];
     const double percent = 100 * passing_g / mass_g;
-    figures_.passing_percent[a] = {percent - percent_error, percent + percent_error};
+    figures_.passing_percent[a] = {percent - bound_percent_error, percent + bound_percent_error};
   }
   for (const PlainWish& wish : ground_.wishes()) {
     if (wish.kind != PlainWish::Kind::share) continue;
@@ -575,16 +571,16 @@ const FigureRanges& SubsetBounds::bound_volumes(std::span<const double> parts) {
       if (!stock) continue;
       const double wanted_l = need_l * parts[j] / volume_l;
       Range& over = figures_.most_over_stock_l;
-      over.low = figures_.has_volumes ? std::max(over.low, wanted_l * (1 - relative_error) - in_l(*stock)) : infinite;
-      over.high = figures_.has_volumes ? std::max(over.high, wanted_l * (1 + relative_error) - in_l(*stock)) : infinite;
+      over.low = figures_.has_volumes ? std::max(over.low, wanted_l * (1 - bound_relative_error) - in_l(*stock)) : infinite;
+      over.high = figures_.has_volumes ? std::max(over.high, wanted_l * (1 + bound_relative_error) - in_l(*stock)) : infinite;
     }
   }
   if (!figures_.has_volumes) return figures_;
-  if (priced) figures_.price = Range{money / volume_l * (1 - relative_error), money / volume_l * (1 + relative_error)};
+  if (priced) figures_.price = Range{money / volume_l * (1 - bound_relative_error), money / volume_l * (1 + bound_relative_error)};
   const double packing = 1 / specific / (1 - ground_.problem().settling.value());
   if (exchange_known) {
     const double exchange = packing * exchange_meq / envelope_l;
-    figures_.exchange_meq_l = Range{exchange * (1 - relative_error), exchange * (1 + relative_error)};
+    figures_.exchange_meq_l = Range{exchange * (1 - bound_relative_error), exchange * (1 + bound_relative_error)};
   }
   if (ground_.asks_for_water()) bound_water(parts, envelope_l, specific);
   return figures_;

@@ -9,8 +9,8 @@ namespace gritwright::recipe_search {
 
 namespace {
 
-constexpr std::size_t slices = 96;
-constexpr std::size_t first_round = 4;
+constexpr std::size_t subset_slices = 96;
+constexpr std::size_t first_subset_round = 4;
 
 struct SliceSets {
   MinimalSets sets;
@@ -33,7 +33,7 @@ class SliceWalk {
   }
 
   SliceSets run(std::size_t slice) {
-    SubsetWalk walk(static_cast<int>(ground_.size()), form_.components, slice, slices);
+    SubsetWalk walk(static_cast<int>(ground_.size()), form_.components, slice, subset_slices);
     std::uint64_t covered = 0;
     while (walk.next()) {
       if (control_.stop.stop_requested() || (control_.contradictions_time_is_up && control_.contradictions_time_is_up())) {
@@ -146,8 +146,8 @@ Contradictions find_contradictions(const BoundTables& tables, const RecipeForm& 
   MinimalSets sets;
   Contradictions answer;
   std::size_t done = 0;
-  for (std::size_t round = first_round; done < slices && answer.complete; round *= 3) {
-    const std::size_t count = std::min(round, slices - done);
+  for (std::size_t round = first_subset_round; done < subset_slices && answer.complete; round *= 3) {
+    const std::size_t count = std::min(round, subset_slices - done);
     std::vector<SliceSets> results(count);
     control.runner(count, [&](std::size_t i) {
       results[i] = SliceWalk(tables, form, patterns, sets, control, progress).run(done + i);

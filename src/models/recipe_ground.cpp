@@ -20,12 +20,12 @@ constexpr double price_share_per_point = 0.05;
 // Half-widths of what the fast evaluator leaves open: it promises shares of the bulk volume within 1e-7; sums differ in the last
 // bits only.
 constexpr double share_error = 2e-7;
-constexpr double percent_error = 2e-10;
-constexpr double relative_error = 1e-11;
+constexpr double model_percent_error = 2e-10;
+constexpr double model_relative_error = 1e-11;
 constexpr double stock_slack_l = 1e-9;
 
 Range around(double value, double error) { return {value - error, value + error}; }
-Range around_relative(double value) { return around(value, relative_error * std::abs(value)); }
+Range around_relative(double value) { return around(value, model_relative_error * std::abs(value)); }
 
 /// Order of candidates that are called the same: by what they are, so that the order of the input never decides.
 std::vector<double> content(const Candidate& candidate) {
@@ -269,7 +269,7 @@ void Ground::evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& work
                       FigureRanges& figures) const {
   evaluator_->evaluate(doses, workspace, scratch);
   figures.passing_percent.clear();
-  for (const double passing : scratch.passing) figures.passing_percent.push_back(around(passing * 100, percent_error));
+  for (const double passing : scratch.passing) figures.passing_percent.push_back(around(passing * 100, model_percent_error));
   double loose_l = 0;
   for (const Dose& dose : doses) loose_l += dose.parts;
   if (scratch.has_volumes && !(scratch.voids_between_grains > 0)) {

@@ -12,7 +12,7 @@ namespace gritwright::recipe_search {
 namespace {
 
 // The method that proposes a place for the tangent stumbles over large values: it sees points as shares of 1.
-constexpr double share_per_point = 0.01;
+constexpr double score_share_per_point = 0.01;
 
 bool counts(const PlainWish& wish) { return !wish.hard && wish.weight > 0; }
 
@@ -43,7 +43,7 @@ class GradingCost {
 
   [[nodiscard]] double least() const {
     if (terms_.empty()) return 0;
-    const SmoothShares problem{[this](std::span<const double> shares, std::span<double>) { return at(shares) * share_per_point * share_per_point; }, 0};
+    const SmoothShares problem{[this](std::span<const double> shares, std::span<double>) { return at(shares) * score_share_per_point * score_share_per_point; }, 0};
     const std::vector<double> equal(count_, 1.0 / static_cast<double>(count_));
     return std::max(0.0, least_of_tangent(improve_shares(problem, equal)));
   }

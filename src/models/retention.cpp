@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "gritwright/models/saturation_kernel.hpp"
+#include "size_order.hpp"
 
 namespace gritwright {
 
@@ -54,8 +55,6 @@ Coefficients moment_integrals(const MomentTable& table, double log_alpha, double
   return integrals;
 }
 
-double log_mm(Aperture size) { return std::log(in_mm(size)); }
-
 std::vector<double> alphas_per_cm(const std::vector<Aperture>& sizes, Aperture mean, const RetentionConstants& constants) {
   std::vector<double> alphas;
   alphas.reserve(sizes.size());
@@ -73,7 +72,7 @@ RetentionCurve chain_curve(const RetentionInput& input, const std::vector<Apertu
   return {residual, saturated, alphas_per_cm(sizes, mean, input.constants), input.constants.n, input.grain_water.value()};
 }
 
-constexpr double rounding = 1e-9;
+constexpr double retention_rounding = 1e-9;
 
 /// Finer share below the widest jump in size, where the mean sizes of the two parts lie more than fivefold apart.
 std::optional<double> gap_graded_fines(const std::vector<Aperture>& sizes) {
@@ -89,7 +88,7 @@ std::optional<double> gap_graded_fines(const std::vector<Aperture>& sizes) {
   if (split == 0) return std::nullopt;
   const auto middle = sizes.begin() + static_cast<std::ptrdiff_t>(split);
   const double ratio = geometric_mean({middle, sizes.end()}) / geometric_mean({sizes.begin(), middle});
-  if (ratio <= 5 * (1 + rounding)) return std::nullopt;
+  if (ratio <= 5 * (1 + retention_rounding)) return std::nullopt;
   return static_cast<double>(split) / static_cast<double>(sizes.size());
 }
 
@@ -97,14 +96,14 @@ Notes bias_notes(const RetentionInput& input, const std::vector<Aperture>& sizes
   Notes notes;
   const double mean_mm = in_mm(mean);
   // A mean of logarithms misses the size itself by binary rounding.
-  const auto above = [&](double limit_mm) { return mean_mm > limit_mm * (1 + rounding); };
+  const auto above = [&](double limit_mm) { return mean_mm > limit_mm * (1 + retention_rounding); };
   const RetentionConstants usual;
   if (input.constants.k_cm_mm == usual.k_cm_mm && above(2)) {
     notes.push_back({"water.above-two-mm", Level::note, "", {{"size_mm", mean_mm}}});
   }
   if (above(15)) notes.push_back({"water.above-range", Level::warning, "", {{"size_mm", mean_mm}}});
   if (above(8)) notes.push_back({"water.one-grain-perched", Level::note, "", {{"size_mm", mean_mm}}});
-  if (input.finer_than_pan_sieve.value() > 0.03 * (1 + rounding)) {
+  if (input.finer_than_pan_sieve.value() > 0.03 * (1 + retention_rounding)) {
     notes.push_back({"water.fines-clog", Level::warning, "", {{"fines_percent", in_percent(input.finer_than_pan_sieve)}}});
   }
   // The literature's limit is "25-30 % or more"; the lower one warns earlier.

@@ -206,7 +206,7 @@ class Ladder {
     PointShares shares = ground_.fine.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
     UntouchedPart untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
-    result.counted = Counted{std::move(shares), std::move(untouched)};
+    result.counted = CountedPoints{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }
 
@@ -570,8 +570,8 @@ Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vect
   return Ladder(ground, space, stops).climb();
 }
 
-Counted count(const PlanGround& ground, const Cutting& cut) {
-  Counted counted{ground.fine.shares(cut), {}};
+CountedPoints count(const PlanGround& ground, const Cutting& cut) {
+  CountedPoints counted{ground.fine.shares(cut), {}};
   counted.untouched = ground.fine.untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base);
   return counted;
 }

@@ -66,14 +66,14 @@ struct Settled {
 };
 
 /// Shares by the fine points.
-struct Counted {
+struct CountedPoints {
   PointShares shares;
   UntouchedPart untouched;
 };
 
 struct Climb {
   Settled at;
-  std::optional<Counted> counted;  ///< of `at`, where it was needed
+  std::optional<CountedPoints> counted;  ///< of `at`, where it was needed
   bool fits = false;
   bool limits_broken = false;
   bool shoulder_too_steep = false;
@@ -100,7 +100,7 @@ struct OutsideShares {
 /// Up to the shoulder; the other pots and staging are the caller's.
 [[nodiscard]] Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops);
 
-[[nodiscard]] Counted count(const PlanGround& ground, const Cutting& cut);
+[[nodiscard]] CountedPoints count(const PlanGround& ground, const Cutting& cut);
 
 [[nodiscard]] Cutting cutting(const PlanGround& ground, const AllowedSpace& space, const Settled& settled);
 

@@ -104,7 +104,7 @@ class Planner {
     return worked;
   }
 
-  void take(WorkedPlan& worked, const Counted& counted) const {
+  void take(WorkedPlan& worked, const CountedPoints& counted) const {
     worked.removed_share = 1 - counted.shares.kept;
     worked.kept = volume_of(ground_, counted.shares.kept);
     worked.kept_under_soil = volume_of(ground_, counted.shares.kept_under_soil);

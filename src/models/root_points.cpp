@@ -11,7 +11,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr double hair_cm = 1e-7;
+constexpr double point_hair_cm = 1e-7;
 
 bool keeps(const Cutting& cutting, const Point3& in_pot) {
   for (const HalfSpace& plane : cutting.planes)
@@ -44,10 +44,10 @@ class TouchTest {
           for (const Direction direction : directions) {
             const bool sideways = direction != Direction::up && direction != Direction::down;
             const double rise = direction == Direction::up ? cutting.rise_cm : sideways ? -drawn_in : 0;
-            if (cutting.space->excess_cm(direction, sideways ? beside : corner) > rise + hair_cm)
+            if (cutting.space->excess_cm(direction, sideways ? beside : corner) > rise + point_hair_cm)
               crossed_[static_cast<std::size_t>(direction)] = true;
           }
-          if (!cutting.space->holds_sideways(beside, drawn_in - hair_cm)) wall_crossed_ = true;
+          if (!cutting.space->holds_sideways(beside, drawn_in - point_hair_cm)) wall_crossed_ = true;
         }
       }
     }
@@ -70,7 +70,7 @@ class TouchTest {
   /// Is any of the block left beyond the surface, within the working depth of the point?
   [[nodiscard]] bool reaches(const NearSurface& surface, const Point3& p) const {
     if (surface.distance_cm > working_cm_) return false;
-    const double out = std::max(0.0, surface.distance_cm) + hair_cm;
+    const double out = std::max(0.0, surface.distance_cm) + point_hair_cm;
     if (in_block(p + out * surface.normal)) return true;
     const double level = std::sqrt(std::max(0.0, working_cm_ * working_cm_ - out * out));
     if (level <= 0) return false;

@@ -14,9 +14,9 @@ namespace gritwright {
 namespace {
 
 constexpr int intervals = 4096;
-const double log_least = std::log(1e-4);
-const double log_greatest = std::log(1e3);
-const double log_step = (log_greatest - log_least) / intervals;
+const double kernel_log_least = std::log(1e-4);
+const double kernel_log_greatest = std::log(1e3);
+const double kernel_log_step = (kernel_log_greatest - kernel_log_least) / intervals;
 
 /// The cubic through values at -1, 0, 1, 2: the factors of 1, u², u, u³, so that two products are made at a time.
 std::array<double, 4> cubic_through(double before, double low, double high, double after) {
@@ -62,7 +62,7 @@ LogSizes equal_volume_log_sizes(std::span<const double> log_sizes_mm, std::span<
 SaturationKernel::SaturationKernel(std::function<double(double)> by_log_alpha) : exact_(std::move(by_log_alpha)) {
   std::vector<double> values;
   values.reserve(intervals + 3);
-  for (int i = -1; i <= intervals + 1; ++i) values.push_back(exact_(log_least + i * log_step));
+  for (int i = -1; i <= intervals + 1; ++i) values.push_back(exact_(kernel_log_least + i * kernel_log_step));
   cubics_.reserve(intervals);
   for (std::size_t i = 0; i < intervals; ++i) cubics_.push_back(cubic_through(values[i], values[i + 1], values[i + 2], values[i + 3]));
 }
@@ -106,7 +106,7 @@ SaturationKernel SaturationKernel::at_head(Depth head, double n) {
 }
 
 double SaturationKernel::at(double log_alpha) const {
-  const double position = (log_alpha - log_least) / log_step;
+  const double position = (log_alpha - kernel_log_least) / kernel_log_step;
   if (!(position >= 0 && position < intervals)) return exact_(log_alpha);
   return in_table(position);
 }
@@ -115,8 +115,8 @@ double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spre
   const auto count = static_cast<double>(sizes.size());
   const double log_mean = sum_of(sizes, [](double size) { return size; }) / count;
   const double shift = (1 - spread) * log_mean - std::log(k_cm_mm);
-  const double scale = spread / log_step;
-  const double offset = (shift - log_least) / log_step;
+  const double scale = spread / kernel_log_step;
+  const double offset = (shift - kernel_log_least) / kernel_log_step;
   // Sizes rise, so the two ends tell whether all of them lie in the table.
   const bool all_in_table = scale * sizes.front() + offset >= 0 && scale * sizes.back() + offset < intervals;
   if (all_in_table) {

@@ -10,7 +10,7 @@ namespace gritwright {
 
 namespace {
 
-std::string significant(double value) { return fmt::format("{:.4g}", value); }
+std::string four_digits(double value) { return fmt::format("{:.4g}", value); }
 
 /// An amount in a wish's own unit.
 std::string amount_text(const WishFigure& figure, double amount, UnitSystem units) {
@@ -24,8 +24,8 @@ std::string amount_text(const WishFigure& figure, double amount, UnitSystem unit
     std::string operator()(const FigureInPot& in_pot) const {
       return in_pot.figure == PotFigure::wet_mass ? density_text(value, system) : percent_text(value);
     }
-    std::string operator()(const ExchangeCapacity&) const { return significant(value) + " meq/L"; }
-    std::string operator()(const MixPrice&) const { return significant(value) + " a litre"; }
+    std::string operator()(const ExchangeCapacity&) const { return four_digits(value) + " meq/L"; }
+    std::string operator()(const MixPrice&) const { return four_digits(value) + " a litre"; }
     std::string operator()(const ShareOf&) const { return percent_text(value); }
   } told{amount, units};
   return std::visit(told, figure);
@@ -58,7 +58,7 @@ std::string parts_text(const DesignProblem& problem, const std::vector<double>& 
   std::string text;
   for (std::size_t i = 0; i < parts.size(); ++i) {
     if (!(parts[i] > 0)) continue;
-    text += (text.empty() ? "" : ", ") + (problem.form.whole ? significant(parts[i]) : percent_text(parts[i])) + " " +
+    text += (text.empty() ? "" : ", ") + (problem.form.whole ? four_digits(parts[i]) : percent_text(parts[i])) + " " +
             problem.candidates[i].component.name;
   }
   return text;
@@ -74,8 +74,8 @@ std::string misses_text(const DesignProblem& problem, const RatedRecipe& recipe,
 }
 
 std::string recipe_text(const DesignProblem& problem, const RatedRecipe& recipe, const std::string& rank, UnitSystem units) {
-  std::string text = rank + parts_text(problem, recipe.parts) + "  (score " + significant(recipe.score) +
-                     (recipe.price ? ", " + significant(recipe.price->value()) + " a litre" : "") + ")\n" +
+  std::string text = rank + parts_text(problem, recipe.parts) + "  (score " + four_digits(recipe.score) +
+                     (recipe.price ? ", " + four_digits(recipe.price->value()) + " a litre" : "") + ")\n" +
                      misses_text(problem, recipe, units);
   std::string binding;
   for (const std::size_t wish : recipe.binding)
@@ -102,7 +102,7 @@ std::string proof_text(const DesignProblem& problem, const DesignAnswer& answer)
   if (answer.proven) return text + ": proven best\n";
   text += ": not proven best";
   if (answer.gap)
-    text += *answer.gap > 0 ? "; the best score may be lower by up to " + significant(*answer.gap) : std::string(", but no recipe scores less");
+    text += *answer.gap > 0 ? "; the best score may be lower by up to " + four_digits(*answer.gap) : std::string(", but no recipe scores less");
   return text + '\n';
 }
 
@@ -139,7 +139,7 @@ std::string pictures_text(const DesignProblem& problem, const DesignAnswer& answ
       return "air " + percent_text(point.across) + ", water " + percent_text(point.up);
     });
   return text + trade_offs_text(problem, answer.price_and_fit, "price against fit", [](const TradeOff& point) {
-           return significant(point.across) + " a litre, score " + significant(point.up);
+           return four_digits(point.across) + " a litre, score " + four_digits(point.up);
          });
 }
 
@@ -161,7 +161,7 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
     text += (sure ? "no recipe holds every hard wish\n" : "no recipe was found that holds every hard wish\n") + sets_text(problem, answer, units);
     if (answer.nearest) text += recipe_text(problem, *answer.nearest, "nearest: ", units);
   }
-  if (answer.rounding_cost) text += "whole parts instead of free shares cost " + significant(*answer.rounding_cost) + " of score\n";
+  if (answer.rounding_cost) text += "whole parts instead of free shares cost " + four_digits(*answer.rounding_cost) + " of score\n";
   return text + room_text(problem, answer, units) + pictures_text(problem, answer) + proof_text(problem, answer);
 }
 

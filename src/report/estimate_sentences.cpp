@@ -7,7 +7,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr std::array templates{
+constexpr std::array estimate_templates{
     MessageTemplate{"absorption.above-pores", GRITWRIGHT_TEXT("the grain would hold {held_percent} % of its volume in water and has {pores_percent} % of pores: was it dabbed dry on the outside, and is the density right?")},
     MessageTemplate{"absorption.high", GRITWRIGHT_TEXT("the grain took up {percent} % of its dry mass; few kinds of grain do: was it dabbed dry on the outside?")},
     MessageTemplate{"ageing.below-staying", GRITWRIGHT_TEXT("likely below {percent} % air in season {season} if the crumbs stay among the grain: a hint for the next repotting, an estimate")},
@@ -108,6 +108,6 @@ constexpr std::array templates{
 
 }  // namespace
 
-std::span<const MessageTemplate> estimate_sentences() { return templates; }
+std::span<const MessageTemplate> estimate_sentences() { return estimate_templates; }
 
 }  // namespace gritwright

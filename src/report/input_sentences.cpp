@@ -7,7 +7,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr std::array templates{
+constexpr std::array input_templates{
     MessageTemplate{"band.upside-down", GRITWRIGHT_TEXT("the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts")},
     MessageTemplate{"catalogue.name-twice", GRITWRIGHT_TEXT("the name {name} is used twice")},
     MessageTemplate{"catalogue.negative", GRITWRIGHT_TEXT("{low} is negative; a catalogue figure is not")},
@@ -178,6 +178,6 @@ constexpr std::array templates{
 
 }  // namespace
 
-std::span<const MessageTemplate> input_sentences() { return templates; }
+std::span<const MessageTemplate> input_sentences() { return input_templates; }
 
 }  // namespace gritwright

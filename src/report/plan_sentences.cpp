@@ -7,7 +7,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr std::array templates{
+constexpr std::array plan_templates{
     MessageTemplate{"bag.count-below-one", GRITWRIGHT_TEXT("{count} bags can't be; expected 1 or more")},
     MessageTemplate{"bag.price-negative", GRITWRIGHT_TEXT("the price {amount} is negative")},
     MessageTemplate{"design.aperture-not-positive", GRITWRIGHT_TEXT("an aperture of {aperture_mm} mm can't be; expected more than 0")},
@@ -128,6 +128,6 @@ constexpr std::array templates{
 
 }  // namespace
 
-std::span<const MessageTemplate> plan_sentences() { return templates; }
+std::span<const MessageTemplate> plan_sentences() { return plan_templates; }
 
 }  // namespace gritwright

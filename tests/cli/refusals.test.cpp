@@ -15,7 +15,7 @@ struct Refused {
 };
 
 std::string csv(const std::string& rows) { return "aperture_mm,retained_g\n" + rows; }
-std::string mix(const std::string& component) {
+std::string mix_of(const std::string& component) {
   return R"({"format":"gritwright/mix/1","components":[{"name":"a",)" + component + "}]}";
 }
 std::string container(const std::string& rest) { return R"({"format":"gritwright/container/1",)" + rest + "}"; }
@@ -40,22 +40,22 @@ std::vector<Refused> refused() {
       {"bytes that are not UTF-8", "grade", csv("4,\xff\npan,1\n"), "2:3"},
       {"JSON nested 10,000 deep", "grade", std::string(10000, '['), "standard input"},
       {"a file of 100 MB", "grade", std::string(100'000'000, '1'), "standard input"},
-      {"an unknown key", "mix", mix(R"("parts":1,"bulk_density_g_l":450,"class_mm":4,"colour":1)"), "#/components/0/colour"},
-      {"a duplicate key", "mix", mix(R"("parts":1,"parts":2,"bulk_density_g_l":450,"class_mm":4)"), "#/components/0/parts"},
-      {"an unknown material", "mix", mix(R"("parts":1,"material":"akadma","class_mm":4)"), "#/components/0/material"},
-      {"parts that are all zero", "mix", mix(R"("parts":0,"bulk_density_g_l":450,"class_mm":4)"), "#/components"},
-      {"bulk above particle density", "mix", mix(R"("parts":1,"bulk_density_g_l":950,"particle_density_g_l":900,"class_mm":4)"),
+      {"an unknown key", "mix", mix_of(R"("parts":1,"bulk_density_g_l":450,"class_mm":4,"colour":1)"), "#/components/0/colour"},
+      {"a duplicate key", "mix", mix_of(R"("parts":1,"parts":2,"bulk_density_g_l":450,"class_mm":4)"), "#/components/0/parts"},
+      {"an unknown material", "mix", mix_of(R"("parts":1,"material":"akadma","class_mm":4)"), "#/components/0/material"},
+      {"parts that are all zero", "mix", mix_of(R"("parts":0,"bulk_density_g_l":450,"class_mm":4)"), "#/components"},
+      {"bulk above particle density", "mix", mix_of(R"("parts":1,"bulk_density_g_l":950,"particle_density_g_l":900,"class_mm":4)"),
        "#/components/0/"},
       {"particle above skeletal density", "mix",
-       mix(R"("parts":1,"bulk_density_g_l":450,"particle_density_g_l":900,"skeletal_density_g_l":800,"class_mm":4)"), "#/components/0/"},
+       mix_of(R"("parts":1,"bulk_density_g_l":450,"particle_density_g_l":900,"skeletal_density_g_l":800,"class_mm":4)"), "#/components/0/"},
       {"absorption above the grain's pores", "mix",
-       mix(R"("parts":1,"bulk_density_g_l":450,"particle_density_g_l":900,"skeletal_density_g_l":1000,"water_absorption":0.9,"class_mm":4)"),
+       mix_of(R"("parts":1,"bulk_density_g_l":450,"particle_density_g_l":900,"skeletal_density_g_l":1000,"water_absorption":0.9,"class_mm":4)"),
        "#/components/0/water_absorption"},
       {"passing that falls as the aperture grows", "mix",
-       mix(R"("parts":1,"bulk_density_g_l":450,"grading":[{"aperture_mm":9,"passing":50},{"aperture_mm":4,"passing":60}])"),
+       mix_of(R"("parts":1,"bulk_density_g_l":450,"grading":[{"aperture_mm":9,"passing":50},{"aperture_mm":4,"passing":60}])"),
        "#/components/0/grading"},
       {"passing outside 0 to 100 by more than a point", "mix",
-       mix(R"("parts":1,"bulk_density_g_l":450,"grading":[{"aperture_mm":9,"passing":102},{"aperture_mm":4,"passing":0}])"),
+       mix_of(R"("parts":1,"bulk_density_g_l":450,"grading":[{"aperture_mm":9,"passing":102},{"aperture_mm":4,"passing":0}])"),
        "#/components/0/grading/0/passing"},
       {"a pot without depth", "pot", container(R"("shape":"round","rim":{"diameter_cm":20},"depth_cm":0)"), "#/depth_cm"},
       {"a turned-in wall that closes", "pot",

@@ -106,7 +106,7 @@ TEST_CASE("A component can be added, removed and brought back", "[mix_page]") {
   open.trigger("action_undo");
   CHECK(open.bench.state().components.size() == 3);
   for (int i = 0; i < 4; ++i) open.trigger("action_add_component");
-  CHECK(open.bench.state().components.size() == most_components);
+  CHECK(open.bench.state().components.size() == gritwright::desktop::most_components);
 }
 
 TEST_CASE("A sieve test that is refused opens nothing", "[mix_page][refuses]") {

@@ -14,7 +14,7 @@ using namespace gritwright::desktop;
 namespace {
 
 /// A bench whose component on screen has half its grain in 2 to 4 mm, a fifth coarser, three tenths finer.
-BenchState dusty_bench() {
+BenchState dusty_bag_bench() {
   BenchState state = complete_bench();
   state.components[0] = finished_component(QStringLiteral("D-1"), QStringLiteral("pumice"), {{"8", "0"}, {"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500");
   state.band_from = QStringLiteral("2");
@@ -26,7 +26,7 @@ BenchState dusty_bench() {
 
 TEST_CASE("The verdict on screen is the model's, with what screening gives and the openings to choose", "[verdict]") {
   OpenWindow open;
-  open.bench.open(dusty_bench());
+  open.bench.open(dusty_bag_bench());
   open.trigger("action_show_verdict");
   CHECK(open.find<QLabel>("figure_verdict_in_band")->text() == to_local("50.0 %"));
   CHECK(open.find<QLabel>("figure_verdict_finer")->text() == to_local("30.0 %"));
@@ -43,7 +43,7 @@ TEST_CASE("The verdict on screen is the model's, with what screening gives and t
 
 TEST_CASE("A bag all in the band is taken as it is, without openings to screen at", "[verdict]") {
   OpenWindow open;
-  BenchState state = dusty_bench();
+  BenchState state = dusty_bag_bench();
   state.components[0] = finished_component(QStringLiteral("C-1"), QStringLiteral("pumice"), {{"8", "0"}, {"4", "10"}, {"2", "485"}, {"1", "4"}}, "1", "500");
   open.bench.open(state);
   open.trigger("action_show_verdict");
@@ -56,11 +56,11 @@ TEST_CASE("Without a finished test or a band there is no verdict, but its reason
   open.trigger("action_show_verdict");
   CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: the sieve test is not finished"));
   CHECK(open.find<QLabel>("figure_verdict_usable")->text() == QStringLiteral("\u2013"));
-  BenchState state = dusty_bench();
+  BenchState state = dusty_bag_bench();
   state.band_from.clear();
   open.bench.open(state);
   CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: no wanted grain is typed"));
-  state = dusty_bench();
+  state = dusty_bag_bench();
   state.band_from = QStringLiteral("0.1");
   open.bench.open(state);
   CHECK(open.find<QLabel>("verdict_sentence")->text().startsWith(QStringLiteral("No verdict: ")));
@@ -69,7 +69,7 @@ TEST_CASE("Without a finished test or a band there is no verdict, but its reason
 
 TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]") {
   OpenWindow open;
-  open.bench.open(dusty_bench());
+  open.bench.open(dusty_bag_bench());
   const VerdictView view = verdict_view(open.bench);
   REQUIRE(view.figures.figures.size() == 5);
   for (const Figure& figure : view.figures.figures) {

@@ -17,7 +17,7 @@ Component grit(double parts) {
   return component;
 }
 
-bool has(const Problems& problems, const std::string& code, const std::string& pointer) {
+bool has_problem(const Problems& problems, const std::string& code, const std::string& pointer) {
   return std::ranges::any_of(problems, [&](const Problem& each) { return each.code == code && each.where.pointer == pointer; });
 }
 
@@ -31,9 +31,9 @@ TEST_CASE("A mix with the default water constants has no problems", "[mix][law]"
 
 TEST_CASE("A mix is refused without components or without parts", "[mix][refuses]") {
   Mix mix;
-  CHECK(has(check(mix), "mix.no-components", "/components"));
+  CHECK(has_problem(check(mix), "mix.no-components", "/components"));
   mix.components = {grit(0), grit(0)};
-  CHECK(has(check(mix), "mix.no-parts", "/components"));
+  CHECK(has_problem(check(mix), "mix.no-parts", "/components"));
 }
 
 TEST_CASE("Every problem of a mix is named at its place", "[mix][refuses]") {
@@ -48,10 +48,10 @@ TEST_CASE("Every problem of a mix is named at its place", "[mix][refuses]") {
   mix.water.flooded_fill = -1;
   mix.water.grain_fill = std::numeric_limits<double>::quiet_NaN();
   const Problems problems = check(mix);
-  CHECK(has(problems, "component.parts-negative", "/components/1/parts"));
-  CHECK(has(problems, "mix.settling-range", "/settling"));
-  CHECK(has(problems, "mix.spill-range", "/spill"));
+  CHECK(has_problem(problems, "component.parts-negative", "/components/1/parts"));
+  CHECK(has_problem(problems, "mix.settling-range", "/settling"));
+  CHECK(has_problem(problems, "mix.spill-range", "/spill"));
   for (const char* pointer : {"/water/k_cm_mm", "/water/spread", "/water/n", "/water/residual", "/water/flooded_fill", "/water/grain_fill"})
-    CHECK(has(problems, "water.out-of-range", pointer));
+    CHECK(has_problem(problems, "water.out-of-range", pointer));
   CHECK(problems.size() == 9);
 }

@@ -25,7 +25,7 @@ namespace fs = std::filesystem;
 
 const fs::path docs = fs::path(GRITWRIGHT_SOURCE_DIR) / "docs" / "file-format";
 
-std::string text_of(const fs::path& path) {
+std::string page_text(const fs::path& path) {
   std::ifstream stream(path, std::ios::binary);
   REQUIRE(stream.is_open());
   return {std::istreambuf_iterator<char>(stream), {}};
@@ -34,7 +34,7 @@ std::string text_of(const fs::path& path) {
 SchemaTexts schemas() {
   SchemaTexts texts;
   for (const auto& entry : fs::directory_iterator(docs))
-    if (entry.path().extension() == ".json") texts[entry.path().filename().string()] = text_of(entry.path());
+    if (entry.path().extension() == ".json") texts[entry.path().filename().string()] = page_text(entry.path());
   return texts;
 }
 
@@ -49,7 +49,7 @@ const Catalogue& catalogue() {
 
 ComponentSources sources() {
   return {&catalogue(), [](const std::string& file) -> Result<SieveTestGrading> {
-            const auto test = read_sieve_test(text_of(docs / "examples" / file), file);
+            const auto test = read_sieve_test(page_text(docs / "examples" / file), file);
             if (!test) return test.problems();
             // The grading itself is the models' business; here it only has to be one.
             return SieveTestGrading{Grading{{{aperture_mm(2), passing_percent(10)}, {aperture_mm(4), passing_percent(100)}}, {}, {}},
@@ -116,7 +116,7 @@ TEST_CASE("Every worked example keeps to its schema and is read", "[file_format]
   const SchemaTexts texts = schemas();
   for (const Example& example : examples) {
     INFO(example.file);
-    const std::string text = text_of(docs / "examples" / example.file);
+    const std::string text = page_text(docs / "examples" / example.file);
     CHECK(told(check_against_schema(text, example.schema, texts)) == "");
     CHECK(told(read(text, example.schema)) == "");
   }
@@ -131,8 +131,8 @@ TEST_CASE("No worked example is left out of the tests", "[file_format]") {
 }
 
 TEST_CASE("The CSV example is the sieve test of the JSON example", "[file_format]") {
-  const auto csv = read_sieve_test(text_of(docs / "examples" / "sieve_test.csv"), "example");
-  const auto json = read_sieve_test(text_of(docs / "examples" / "sieve_test.json"), "example");
+  const auto csv = read_sieve_test(page_text(docs / "examples" / "sieve_test.csv"), "example");
+  const auto json = read_sieve_test(page_text(docs / "examples" / "sieve_test.json"), "example");
   REQUIRE(csv);
   REQUIRE(json);
   CHECK(*csv == *json);
@@ -141,7 +141,7 @@ TEST_CASE("The CSV example is the sieve test of the JSON example", "[file_format
 TEST_CASE("Schema and reader agree on what they refuse in an example", "[file_format][law]") {
   const SchemaTexts texts = schemas();
   for (const Example& example : examples) {
-    const std::string text = text_of(docs / "examples" / example.file);
+    const std::string text = page_text(docs / "examples" / example.file);
     const auto keys = numeric_keys(text);
     CHECK(keys.size() >= 3);
     for (const KeyPlace& key : keys) {

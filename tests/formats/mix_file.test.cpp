@@ -8,7 +8,7 @@ using namespace gritwright;
 
 namespace {
 
-const std::string json =
+const std::string mix_json =
     R"({"format":"gritwright/mix/1","name":"pines","components":[)"
     R"({"name":"a","parts":2,"bulk_density_g_l":450,"bulk_moisture_percent":5,"particle_density_g_l":900,)"
     R"("skeletal_density_g_l":2350,"open_share":0.9,"water_absorption":0.4,"cec_meq_100g":19,"pan_size_mm":0.3,"top_size_mm":12.5,)"
@@ -16,14 +16,14 @@ const std::string json =
     R"({"name":"b","parts":1,"bulk_density_g_l":750,"class_mm":4}],)"
     R"("water":{"k_cm_mm":12},"settling":0.08})";
 
-Problem refusal(const std::string& text, const ComponentSources& sources = {}) {
+Problem mix_refusal(const std::string& text, const ComponentSources& sources = {}) {
   const auto result = read_mix(text, "mix.json", sources);
   REQUIRE(result.problems().size() == 1);
   CHECK(result.problems().front().where.file == "mix.json");
   return result.problems().front();
 }
 
-std::string replaced(std::string text, const std::string& from, const std::string& to) {
+std::string mix_with(std::string text, const std::string& from, const std::string& to) {
   const auto at = text.find(from);
   REQUIRE(at != std::string::npos);
   return text.replace(at, from.size(), to);
@@ -44,7 +44,7 @@ Catalogue invented_catalogue() {
 }  // namespace
 
 TEST_CASE("A mix is read with every key of a component", "[mix_file]") {
-  const auto file = read_mix(json, "mix.json", {});
+  const auto file = read_mix(mix_json, "mix.json", {});
   REQUIRE(file);
   CHECK(file->notes.empty());
   const Mix& mix = file->mix;
@@ -89,7 +89,7 @@ TEST_CASE("A catalogue material fills in what a component does not say", "[mix_f
 
 TEST_CASE("An unknown material is refused with the nearest names", "[mix_file][refuses]") {
   const Catalogue catalogue = invented_catalogue();
-  const Problem problem = refusal(
+  const Problem problem = mix_refusal(
       R"({"format":"gritwright/mix/1","components":[{"material":"gritt","parts":1,"class_mm":3}]})", {&catalogue, {}});
   CHECK(problem.code == "component.unknown-material");
   CHECK(problem.where.pointer == "/components/0/material");
@@ -99,7 +99,7 @@ TEST_CASE("An unknown material is refused with the nearest names", "[mix_file][r
 TEST_CASE("A sieve test named by a component brings its grading and densities", "[mix_file]") {
   const std::string text = R"({"format":"gritwright/mix/1","components":[{"name":"a","parts":1,"sieve_test":"bag.csv"}]})";
   ComponentSources sources;
-  CHECK(refusal(text, sources).code == "component.no-sieve-tests-here");
+  CHECK(mix_refusal(text, sources).code == "component.no-sieve-tests-here");
   sources.grading_of_sieve_test = [](const std::string& name) -> Result<SieveTestGrading> {
     CHECK(name == "bag.csv");
     return SieveTestGrading{Grading{{{aperture_mm(2), passing_percent(0)}, {aperture_mm(4), passing_percent(100)}}, {}, {}},
@@ -112,13 +112,13 @@ TEST_CASE("A sieve test named by a component brings its grading and densities", 
   REQUIRE(file->notes.size() == 1);
   CHECK(file->notes[0].where == "a");
   sources.grading_of_sieve_test = [](const std::string&) -> Result<SieveTestGrading> { return Problem{"file.missing", {}, {}}; };
-  const Problem problem = refusal(text, sources);
+  const Problem problem = mix_refusal(text, sources);
   CHECK(problem.code == "file.missing");
   CHECK(problem.where.pointer == "/components/0/sieve_test");
 }
 
 TEST_CASE("Passing up to one point outside 0-100 is rescaled with a note, more is refused", "[mix_file][refuses]") {
-  const auto file = read_mix(replaced(json, "\"passing\":95", "\"passing\":100.5"), "mix.json", {});
+  const auto file = read_mix(mix_with(mix_json, "\"passing\":95", "\"passing\":100.5"), "mix.json", {});
   REQUIRE(file);
   REQUIRE(file->notes.size() == 1);
   CHECK(file->notes[0].code == "grading.passing-rescaled");
@@ -126,38 +126,38 @@ TEST_CASE("Passing up to one point outside 0-100 is rescaled with a note, more i
   const auto& points = std::get<Grading>(file->mix.components[0].sizes).points;
   CHECK(points.back().passing == Passing(1));
   CHECK_THAT(points[1].passing.value(), Catch::Matchers::WithinAbs(40 / 100.5, 1e-12));
-  const Problem above = refusal(replaced(json, "\"passing\":95", "\"passing\":101.5"));
+  const Problem above = mix_refusal(mix_with(mix_json, "\"passing\":95", "\"passing\":101.5"));
   CHECK(above.code == "grading.passing-out-of-range");
   CHECK(above.where.pointer == "/components/0/grading/0/passing");
-  CHECK(refusal(replaced(json, "\"passing\":2", "\"passing\":-1.5")).code == "grading.passing-out-of-range");
+  CHECK(mix_refusal(mix_with(mix_json, "\"passing\":2", "\"passing\":-1.5")).code == "grading.passing-out-of-range");
 }
 
 TEST_CASE("A grading may be written fine to coarse but not out of order", "[mix_file][refuses]") {
-  const Problem problem = refusal(replaced(json, "\"aperture_mm\":0.5", "\"aperture_mm\":5"));
+  const Problem problem = mix_refusal(mix_with(mix_json, "\"aperture_mm\":0.5", "\"aperture_mm\":5"));
   CHECK(problem.code == "grading.aperture-order");
   CHECK(problem.where.pointer == "/components/0/grading/2/aperture_mm");
-  CHECK(refusal(replaced(json, "\"aperture_mm\":4,", "\"aperture_mm\":9.5,")).code == "grading.aperture-order");
+  CHECK(mix_refusal(mix_with(mix_json, "\"aperture_mm\":4,", "\"aperture_mm\":9.5,")).code == "grading.aperture-order");
 }
 
 TEST_CASE("A mix with a fault in its keys is refused by name", "[mix_file][refuses]") {
-  CHECK(refusal(replaced(json, "\"settling\"", "\"setling\"")).where.pointer == "/setling");
-  CHECK(refusal(replaced(json, "\"k_cm_mm\"", "\"k\"")).where.pointer == "/water/k");
-  CHECK(refusal(replaced(json, "\"open_share\"", "\"open\"")).where.pointer == "/components/0/open");
-  CHECK(refusal(replaced(json, "\"parts\":1,", "")).code == "key.missing");
-  CHECK(refusal(replaced(json, "\"bulk_density_g_l\":750,", "")).code == "key.missing");
-  CHECK(refusal(replaced(json, ",\"class_mm\":4", "")).code == "component.no-sizes");
-  CHECK(refusal(replaced(json, "\"class_mm\":4", "\"class_mm\":4,\"grading\":[{\"aperture_mm\":2,\"passing\":0}]")).code ==
+  CHECK(mix_refusal(mix_with(mix_json, "\"settling\"", "\"setling\"")).where.pointer == "/setling");
+  CHECK(mix_refusal(mix_with(mix_json, "\"k_cm_mm\"", "\"k\"")).where.pointer == "/water/k");
+  CHECK(mix_refusal(mix_with(mix_json, "\"open_share\"", "\"open\"")).where.pointer == "/components/0/open");
+  CHECK(mix_refusal(mix_with(mix_json, "\"parts\":1,", "")).code == "key.missing");
+  CHECK(mix_refusal(mix_with(mix_json, "\"bulk_density_g_l\":750,", "")).code == "key.missing");
+  CHECK(mix_refusal(mix_with(mix_json, ",\"class_mm\":4", "")).code == "component.no-sizes");
+  CHECK(mix_refusal(mix_with(mix_json, "\"class_mm\":4", "\"class_mm\":4,\"grading\":[{\"aperture_mm\":2,\"passing\":0}]")).code ==
         "component.sizes-twice");
-  CHECK(refusal(replaced(json, "\"class_mm\":4", "\"class_mm\":4,\"pan_size_mm\":1")).code == "component.class-has-no-pan");
-  CHECK(refusal(replaced(json, "mix/1", "mix/2")).code == "format.unknown");
-  CHECK(refusal(replaced(json, "\"parts\":1", "\"parts\":\"1\"")).code == "value.wrong-kind");
-  CHECK(refusal(R"({"format":"gritwright/mix/1","components":[]})").code == "mix.no-components");
-  CHECK(refusal("[1,2]").code == "value.wrong-kind");
+  CHECK(mix_refusal(mix_with(mix_json, "\"class_mm\":4", "\"class_mm\":4,\"pan_size_mm\":1")).code == "component.class-has-no-pan");
+  CHECK(mix_refusal(mix_with(mix_json, "mix/1", "mix/2")).code == "format.unknown");
+  CHECK(mix_refusal(mix_with(mix_json, "\"parts\":1", "\"parts\":\"1\"")).code == "value.wrong-kind");
+  CHECK(mix_refusal(R"({"format":"gritwright/mix/1","components":[]})").code == "mix.no-components");
+  CHECK(mix_refusal("[1,2]").code == "value.wrong-kind");
 }
 
 TEST_CASE("What a component or mix may not be is refused with its place", "[mix_file][refuses]") {
   const auto place = [](const std::string& from, const std::string& to) {
-    const Problem problem = refusal(replaced(json, from, to));
+    const Problem problem = mix_refusal(mix_with(mix_json, from, to));
     return problem.code + problem.where.pointer;
   };
   CHECK(place("\"bulk_density_g_l\":450", "\"bulk_density_g_l\":950") == "component.bulk-above-particle/components/0/bulk_density_g_l");
@@ -170,17 +170,17 @@ TEST_CASE("What a component or mix may not be is refused with its place", "[mix_
   CHECK(place("\"parts\":1", "\"parts\":-1") == "component.parts-negative/components/1/parts");
   CHECK(place("\"settling\":0.08", "\"settling\":1") == "mix.settling-range/settling");
   CHECK(place("\"k_cm_mm\":12", "\"k_cm_mm\":1") == "water.out-of-range/water/k_cm_mm");
-  const auto idle = read_mix(replaced(replaced(json, "\"parts\":2", "\"parts\":0"), "\"parts\":1", "\"parts\":0"), "mix.json", {});
+  const auto idle = read_mix(mix_with(mix_with(mix_json, "\"parts\":2", "\"parts\":0"), "\"parts\":1", "\"parts\":0"), "mix.json", {});
   REQUIRE(idle.problems().size() == 1);
   CHECK(idle.problems().front().code == "mix.no-parts");
 }
 
 TEST_CASE("Equal passing on two sieves is allowed", "[mix_file]") {
-  CHECK(read_mix(replaced(json, "\"passing\":40", "\"passing\":95"), "mix.json", {}).ok());
+  CHECK(read_mix(mix_with(mix_json, "\"passing\":40", "\"passing\":95"), "mix.json", {}).ok());
 }
 
 TEST_CASE("A fault in one component does not hide those of the others", "[mix_file][refuses]") {
-  const auto result = read_mix(replaced(replaced(json, "\"parts\":2", "\"parts\":\"2\""), "\"class_mm\":4", "\"class_mm\":-4"), "mix.json", {});
+  const auto result = read_mix(mix_with(mix_with(mix_json, "\"parts\":2", "\"parts\":\"2\""), "\"class_mm\":4", "\"class_mm\":-4"), "mix.json", {});
   REQUIRE(result.problems().size() == 2);
   CHECK(result.problems()[0].where.pointer == "/components/0/parts");
   CHECK(result.problems()[1].where.pointer == "/components/1/class_mm");
@@ -214,7 +214,7 @@ TEST_CASE("A key that can't be read hides no other fault of its component or of 
 }
 
 TEST_CASE("A key written twice hides no other fault", "[mix_file][refuses][regression]") {
-  const auto mix = read_mix(replaced(replaced(json, "\"settling\"", "\"spill\":2,\"settling\""), "\"parts\":2", "\"parts\":2,\"parts\":-2"), "m", {});
+  const auto mix = read_mix(mix_with(mix_with(mix_json, "\"settling\"", "\"spill\":2,\"settling\""), "\"parts\":2", "\"parts\":2,\"parts\":-2"), "m", {});
   REQUIRE(mix.problems().size() == 3);
   CHECK(mix.problems()[0].code == "key.duplicate");
   CHECK(mix.problems()[1].code == "component.parts-negative");

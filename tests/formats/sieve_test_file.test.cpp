@@ -12,21 +12,21 @@ using namespace gritwright;
 namespace {
 
 const std::string csv = "# material: river grit\n# dry_mass_g: 100\naperture_mm,retained_g\n4.75,10.0\n2.36,50.5\npan,39.5\n";
-const std::string json =
+const std::string test_json =
     R"({"format":"gritwright/sieve-test/1","material":"river grit","dry_mass_g":100,)"
     R"("retained":[{"aperture_mm":4.75,"mass_g":10.0},{"aperture_mm":2.36,"mass_g":50.5}],"pan_g":39.5})";
 
 Problems problems_of(const std::string& text) { return read_sieve_test(text, "bag.csv").problems(); }
 
 /// The only problem, so that no second one hides behind it.
-Problem refusal(const std::string& text) {
+Problem test_refusal(const std::string& text) {
   const Problems problems = problems_of(text);
   REQUIRE(problems.size() == 1);
   CHECK(problems.front().where.file == "bag.csv");
   return problems.front();
 }
 
-std::string replaced(std::string text, const std::string& from, const std::string& to) {
+std::string test_with(std::string text, const std::string& from, const std::string& to) {
   const auto at = text.find(from);
   REQUIRE(at != std::string::npos);
   return text.replace(at, from.size(), to);
@@ -36,7 +36,7 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 
 TEST_CASE("The same sieve test reads alike from CSV and JSON", "[sieve_test_file][roundtrip]") {
   const auto from_csv = read_sieve_test(csv, "bag.csv");
-  const auto from_json = read_sieve_test(json, "bag.json");
+  const auto from_json = read_sieve_test(test_json, "bag.json");
   REQUIRE(from_csv);
   REQUIRE(from_json);
   CHECK(*from_csv == *from_json);
@@ -71,61 +71,61 @@ TEST_CASE("Gross and tare, litres and crumbs are read as they were measured", "[
 }
 
 TEST_CASE("A file without a pan is refused", "[sieve_test_file][refuses]") {
-  CHECK(refusal(replaced(csv, "pan,39.5\n", "")).code == "sieve-test.no-pan");
-  CHECK(refusal(replaced(json, R"(,"pan_g":39.5)", "")).code == "sieve-test.no-pan");
+  CHECK(test_refusal(test_with(csv, "pan,39.5\n", "")).code == "sieve-test.no-pan");
+  CHECK(test_refusal(test_with(test_json, R"(,"pan_g":39.5)", "")).code == "sieve-test.no-pan");
 }
 
 TEST_CASE("Rubbish where a mass belongs is refused at its cell", "[sieve_test_file][refuses]") {
   for (const char* text : {"12g3", "nan", "plenty"}) {
-    const Problem problem = refusal(replaced(csv, "50.5", text));
+    const Problem problem = test_refusal(test_with(csv, "50.5", text));
     CHECK(problem.code == "number.not-a-number");
     CHECK(problem.where.line == 5);
     CHECK(problem.where.column == 6);
     CHECK(std::get<std::string>(problem.facts.at("text")) == text);
   }
-  CHECK(refusal(replaced(csv, "50.5", "1e999")).code == "number.too-large");
-  CHECK(refusal(replaced(json, "50.5", "1e999")).code == "number.too-large");
-  CHECK(refusal(replaced(json, "50.5", "NaN")).code == "json.syntax");
-  const Problem text_for_number = refusal(replaced(json, "50.5", "\"50.5\""));
+  CHECK(test_refusal(test_with(csv, "50.5", "1e999")).code == "number.too-large");
+  CHECK(test_refusal(test_with(test_json, "50.5", "1e999")).code == "number.too-large");
+  CHECK(test_refusal(test_with(test_json, "50.5", "NaN")).code == "json.syntax");
+  const Problem text_for_number = test_refusal(test_with(test_json, "50.5", "\"50.5\""));
   CHECK(text_for_number.code == "value.wrong-kind");
   CHECK(text_for_number.where.pointer == "/retained/1/mass_g");
 }
 
 TEST_CASE("A decimal comma in a comma-separated file is refused", "[sieve_test_file][refuses]") {
-  const Problem unquoted = refusal(replaced(csv, "50.5", "50,5"));
+  const Problem unquoted = test_refusal(test_with(csv, "50.5", "50,5"));
   CHECK(unquoted.code == "csv.too-many-cells");
   CHECK(unquoted.where.line == 5);
-  CHECK(refusal(replaced(csv, "50.5", "\"50,5\"")).code == "number.decimal-comma");
+  CHECK(test_refusal(test_with(csv, "50.5", "\"50,5\"")).code == "number.decimal-comma");
 }
 
 TEST_CASE("Unknown and duplicate keys are refused by name", "[sieve_test_file][refuses]") {
-  const Problem unknown = refusal(replaced(json, "\"dry_mass_g\"", "\"dry_mass\""));
+  const Problem unknown = test_refusal(test_with(test_json, "\"dry_mass_g\"", "\"dry_mass\""));
   CHECK(unknown.code == "key.unknown");
   CHECK(unknown.where.pointer == "/dry_mass");
-  const Problem duplicate = refusal(replaced(json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":39.5"));
+  const Problem duplicate = test_refusal(test_with(test_json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":39.5"));
   CHECK(duplicate.code == "key.duplicate");
   CHECK(std::get<std::string>(duplicate.facts.at("key")) == "pan_g");
-  CHECK(refusal(replaced(csv, "# dry_mass_g", "# dry_mass")).code == "key.unknown");
-  CHECK(refusal(replaced(csv, "# dry_mass_g: 100", "# material: pumice")).code == "key.duplicate");
-  CHECK(refusal(replaced(csv, "aperture_mm,retained_g", "aperture_mm,retained_g,colour")).code == "csv.unknown-column");
+  CHECK(test_refusal(test_with(csv, "# dry_mass_g", "# dry_mass")).code == "key.unknown");
+  CHECK(test_refusal(test_with(csv, "# dry_mass_g: 100", "# material: pumice")).code == "key.duplicate");
+  CHECK(test_refusal(test_with(csv, "aperture_mm,retained_g", "aperture_mm,retained_g,colour")).code == "csv.unknown-column");
 }
 
 TEST_CASE("Text that is empty, huge, not UTF-8 or holds NUL is refused", "[sieve_test_file][refuses]") {
-  CHECK(refusal("").code == "file.empty");
-  CHECK(refusal("\xEF\xBB\xBF \r\n").code == "file.empty");
-  CHECK(refusal(std::string(100'000'000, ' ')).code == "file.too-large");
+  CHECK(test_refusal("").code == "file.empty");
+  CHECK(test_refusal("\xEF\xBB\xBF \r\n").code == "file.empty");
+  CHECK(test_refusal(std::string(100'000'000, ' ')).code == "file.too-large");
   for (const char* bad : {"\xFF", "\xC3", "\xC0\x80", "\xED\xA0\x80", "\xF5\x80\x80\x80"}) {
-    CHECK(refusal(replaced(csv, "grit", bad)).code == "text.not-utf8");
-    CHECK(refusal(replaced(json, "grit", bad)).code == "text.not-utf8");
+    CHECK(test_refusal(test_with(csv, "grit", bad)).code == "text.not-utf8");
+    CHECK(test_refusal(test_with(test_json, "grit", bad)).code == "text.not-utf8");
   }
-  CHECK(refusal(replaced(csv, "grit", std::string(1, '\0'))).code == "text.nul");
-  CHECK(refusal(replaced(json, "river grit", "\\u0000")).code == "text.nul");
+  CHECK(test_refusal(test_with(csv, "grit", std::string(1, '\0'))).code == "text.nul");
+  CHECK(test_refusal(test_with(test_json, "river grit", "\\u0000")).code == "text.nul");
 }
 
 TEST_CASE("JSON nested ten thousand deep is refused, closed or not", "[sieve_test_file][refuses]") {
   const std::string opened(10'000, '['), closed(10'000, ']');
-  CHECK(refusal(opened).code == "json.too-deep");
-  CHECK(refusal(opened + closed).code == "json.too-deep");
+  CHECK(test_refusal(opened).code == "json.too-deep");
+  CHECK(test_refusal(opened + closed).code == "json.too-deep");
 }
 
 TEST_CASE("A file that is no sieve test by its sheer length is refused in one problem", "[sieve_test_file][refuses]") {
@@ -134,9 +134,9 @@ TEST_CASE("A file that is no sieve test by its sheer length is refused in one pr
     rows += "x,y\n";
     values += ",0";
   }
-  CHECK(refusal("aperture_mm,retained_g\n" + rows).code == "sieve-test.too-many-rows");
-  CHECK(refusal(values + "]").code == "json.too-many-values");
-  CHECK(refusal(replaced(json, "\"retained\":[", "\"retained\":" + values.substr(0, 4'000) + ",")).code == "sieve-test.too-many-rows");
+  CHECK(test_refusal("aperture_mm,retained_g\n" + rows).code == "sieve-test.too-many-rows");
+  CHECK(test_refusal(values + "]").code == "json.too-many-values");
+  CHECK(test_refusal(test_with(test_json, "\"retained\":[", "\"retained\":" + values.substr(0, 4'000) + ",")).code == "sieve-test.too-many-rows");
 }
 
 TEST_CASE("All faults of a file come back in one go", "[sieve_test_file][refuses]") {
@@ -148,25 +148,25 @@ TEST_CASE("All faults of a file come back in one go", "[sieve_test_file][refuses
 
 TEST_CASE("What the record itself forbids is refused at its cell", "[sieve_test_file][refuses]") {
   const auto at = [](const Problem& problem) { return std::pair(problem.where.line.value_or(0), problem.where.column.value_or(0)); };
-  const Problem repeated = refusal(replaced(csv, "2.36,", "4.75,"));
+  const Problem repeated = test_refusal(test_with(csv, "2.36,", "4.75,"));
   CHECK(repeated.code == "sieve-test.aperture-repeated");
   CHECK(at(repeated) == std::pair(5, 1));
-  CHECK(refusal(replaced(csv, "2.36,", "9.5,")).code == "sieve-test.aperture-not-falling");
-  CHECK(refusal(replaced(csv, "2.36,", "0,")).code == "sieve-test.aperture-not-positive");
-  CHECK(refusal(replaced(csv, "2.36,", "-2.36,")).code == "sieve-test.aperture-not-positive");
-  const Problem negative = refusal(replaced(csv, "pan,39.5", "pan,-39.5"));
+  CHECK(test_refusal(test_with(csv, "2.36,", "9.5,")).code == "sieve-test.aperture-not-falling");
+  CHECK(test_refusal(test_with(csv, "2.36,", "0,")).code == "sieve-test.aperture-not-positive");
+  CHECK(test_refusal(test_with(csv, "2.36,", "-2.36,")).code == "sieve-test.aperture-not-positive");
+  const Problem negative = test_refusal(test_with(csv, "pan,39.5", "pan,-39.5"));
   CHECK(negative.code == "sieve-test.mass-negative");
   CHECK(at(negative) == std::pair(6, 5));
-  CHECK(at(refusal(replaced(csv, "dry_mass_g: 100", "dry_mass_g: 0"))) == std::pair(2, 14));
-  CHECK(refusal(replaced(json, "\"mass_g\":50.5", "\"mass_g\":-50.5")).where.pointer == "/retained/1/mass_g");
+  CHECK(at(test_refusal(test_with(csv, "dry_mass_g: 100", "dry_mass_g: 0"))) == std::pair(2, 14));
+  CHECK(test_refusal(test_with(test_json, "\"mass_g\":50.5", "\"mass_g\":-50.5")).where.pointer == "/retained/1/mass_g");
 }
 
 TEST_CASE("A gain is taken as far as the written decimals explain it", "[sieve_test_file][refuses]") {
   // Three weighings to 0.1 g explain 0.3 g.
-  CHECK(read_sieve_test(replaced(csv, "39.5", "39.8"), "f").ok());
-  CHECK(refusal(replaced(csv, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
-  CHECK(read_sieve_test(replaced(csv, "# dry_mass_g: 100", "# dry_mass_g: 100\n# resolution_g: 1"), "f").ok());
-  CHECK(refusal(replaced(json, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
+  CHECK(read_sieve_test(test_with(csv, "39.5", "39.8"), "f").ok());
+  CHECK(test_refusal(test_with(csv, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
+  CHECK(read_sieve_test(test_with(csv, "# dry_mass_g: 100", "# dry_mass_g: 100\n# resolution_g: 1"), "f").ok());
+  CHECK(test_refusal(test_with(test_json, "39.5", "39.9")).code == "sieve-test.sum-above-sample");
 }
 
 TEST_CASE("Faults of the record stand beside faults of the text", "[sieve_test_file][refuses]") {
@@ -179,7 +179,7 @@ TEST_CASE("Faults of the record stand beside faults of the text", "[sieve_test_f
 }
 
 TEST_CASE("Every text cut short is read or refused, never more", "[sieve_test_file][refuses]") {
-  for (const std::string& whole : {csv, json})
+  for (const std::string& whole : {csv, test_json})
     for (std::size_t length = 0; length < whole.size(); ++length) {
       const auto result = read_sieve_test(whole.substr(0, length), "f");
       CHECK((result.ok() || !result.problems().empty()));
@@ -217,13 +217,13 @@ TEST_CASE("A fault of another field hides no sum above the sample", "[sieve_test
 }
 
 TEST_CASE("A pan row with a decimal comma is told once, not as a missing pan too", "[sieve_test_file][refuses][regression]") {
-  const Problem problem = refusal(replaced(csv, "pan,39.5", "pan,39,5"));
+  const Problem problem = test_refusal(test_with(csv, "pan,39.5", "pan,39,5"));
   CHECK(problem.code == "csv.too-many-cells");
   CHECK(problem.where.line == 6);
 }
 
 TEST_CASE("A key written twice is told beside the other faults", "[sieve_test_file][refuses][regression]") {
-  const Problems problems = problems_of(replaced(json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":-1,\"colour\":1"));
+  const Problems problems = problems_of(test_with(test_json, "\"pan_g\":39.5", "\"pan_g\":39.5,\"pan_g\":-1,\"colour\":1"));
   std::vector<std::string> codes;
   for (const Problem& problem : problems) codes.push_back(problem.code);
   CHECK(codes == std::vector<std::string>{"key.duplicate", "key.unknown"});

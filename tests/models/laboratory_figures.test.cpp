@@ -12,7 +12,7 @@ using Catch::Matchers::WithinAbs;
 namespace {
 
 /// Percent passing at mm, in rising aperture.
-Grading graded(const std::vector<std::pair<double, double>>& points) {
+Grading laboratory_grading(const std::vector<std::pair<double, double>>& points) {
   Grading grading;
   for (const auto& [mm, percent] : points) grading.points.push_back({aperture_mm(mm), passing_percent(percent)});
   return grading;
@@ -34,19 +34,19 @@ bool noted(const LaboratoryFigures& figures, const std::string& code) {
 
 // JoVE science education 16872, fine aggregate of 500 g: cumulative % retained 0 1 12 25 43 75 93; the sum is recomputed.
 TEST_CASE("The fineness modulus adds the cumulative percents on the listed sieves", "[laboratory_figures][published]") {
-  const auto figures = laboratory_figures(graded({{.15, 7}, {.3, 25}, {.6, 57}, {1.18, 75}, {2.36, 88}, {4.75, 99}, {9.5, 100}}));
+  const auto figures = laboratory_figures(laboratory_grading({{.15, 7}, {.3, 25}, {.6, 57}, {1.18, 75}, {2.36, 88}, {4.75, 99}, {9.5, 100}}));
   CHECK_THAT(figures.fineness_modulus.value(), WithinAbs(2.49, 1e-9));
   CHECK_FALSE(noted(figures, "laboratory.fineness-interpolated"));
 }
 
 // A published class exercise, 1000 g: 0 100 150 200 350 200 g and nothing in the pan; printed 2.60.
 TEST_CASE("The fineness modulus of a class exercise is the printed one", "[laboratory_figures][published]") {
-  const auto figures = laboratory_figures(graded({{.15, 0}, {.3, 20}, {.6, 55}, {1.18, 75}, {2.36, 90}, {4.75, 100}}));
+  const auto figures = laboratory_figures(laboratory_grading({{.15, 0}, {.3, 20}, {.6, 55}, {1.18, 75}, {2.36, 90}, {4.75, 100}}));
   CHECK_THAT(figures.fineness_modulus.value(), WithinAbs(2.60, 1e-9));
 }
 
 TEST_CASE("The fineness modulus reads a missing sieve off the curve and says so", "[laboratory_figures][law]") {
-  const auto figures = laboratory_figures(graded({{.15, 0}, {.3, 20}, {1.2, 60}, {2.36, 90}, {4.75, 100}}));
+  const auto figures = laboratory_figures(laboratory_grading({{.15, 0}, {.3, 20}, {1.2, 60}, {2.36, 90}, {4.75, 100}}));
   CHECK(noted(figures, "laboratory.fineness-interpolated"));
   const double at_0_6 = 40;  // half-way from 0.3 to 1.2 mm on the logarithm
   const double at_1_18 = 20 + 40 * std::log(1.18 / 0.3) / std::log(1.2 / 0.3);
@@ -54,10 +54,10 @@ TEST_CASE("The fineness modulus reads a missing sieve off the curve and says so"
 }
 
 TEST_CASE("The fineness modulus is not defined when dust is finer than the finest sieve used", "[laboratory_figures][law]") {
-  const auto open = laboratory_figures(graded({{.3, 2}, {4.75, 100}}));
+  const auto open = laboratory_figures(laboratory_grading({{.3, 2}, {4.75, 100}}));
   CHECK_FALSE(open.fineness_modulus);
   CHECK(noted(open, "laboratory.fineness-needs-finer-sieve"));
-  const auto shut = laboratory_figures(graded({{2, 0}, {2.36, 0}, {4.75, 100}}));
+  const auto shut = laboratory_figures(laboratory_grading({{2, 0}, {2.36, 0}, {4.75, 100}}));
   CHECK_THAT(shut.fineness_modulus.value(), WithinAbs(5, 1e-9));
 }
 
@@ -82,7 +82,7 @@ TEST_CASE("A normal curve has kurtosis one and no skewness", "[laboratory_figure
 }
 
 TEST_CASE("Laboratory figures are absent outside the sieves and a note says so", "[laboratory_figures][law]") {
-  const auto figures = laboratory_figures(graded({{1, 30}, {4, 80}}));
+  const auto figures = laboratory_figures(laboratory_grading({{1, 30}, {4, 80}}));
   CHECK_FALSE(figures.curvature);
   CHECK(figures.median_phi);
   CHECK_FALSE(figures.mean_phi);

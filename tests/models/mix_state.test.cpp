@@ -28,13 +28,13 @@ Component component(std::string name, double parts, double bulk, std::optional<d
   return made;
 }
 
-Grading grading(const std::vector<std::pair<double, double>>& aperture_and_percent) {
+Grading mix_grading(const std::vector<std::pair<double, double>>& aperture_and_percent) {
   Grading made;
   for (const auto& [mm, percent] : aperture_and_percent) made.points.push_back({aperture_mm(mm), passing_percent(percent)});
   return made;
 }
 
-MixState state_of(const Mix& mix) {
+MixState mix_state_of(const Mix& mix) {
   Result<MixState> state = mix_state(mix);
   for (const Problem& problem : state.problems()) UNSCOPED_INFO(problem.code << " at " << problem.where.pointer);
   REQUIRE(state.ok());
@@ -71,7 +71,7 @@ Mix by_mass(const std::vector<std::pair<double, Grading>>& parts) {
 
 TEST_CASE("Masses, volumes and voids of two litres are kept in order", "[mix_state][law]") {
   // Envelope shares and densities are plain arithmetic on the inputs; the packing density is the model's.
-  const MixState state = state_of(coarse_and_fine());
+  const MixState state = mix_state_of(coarse_and_fine());
   REQUIRE(state.envelope_shares);
   CHECK_THAT((*state.envelope_shares)[0].value(), WithinAbs(0.473684, 6e-7));
   CHECK_THAT((*state.envelope_shares)[1].value(), WithinAbs(0.526316, 6e-7));
@@ -96,7 +96,7 @@ TEST_CASE("Masses, volumes and voids of two litres are kept in order", "[mix_sta
 TEST_CASE("Settling squeezes the voids between the grains and keeps the dry mass", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
   mix.settling = Settling(0.08);
-  const MixState state = state_of(mix);
+  const MixState state = mix_state_of(mix);
   CHECK_THAT(state.settled->packing_density.value(), WithinRel(state.poured->packing_density.value() / 0.92, 1e-12));
   CHECK_THAT(in_l(state.settled->volume), WithinRel(in_l(state.poured->volume) * 0.92, 1e-12));
   CHECK_THAT(in_g_l(state.settled->bulk_density) * in_l(state.settled->volume),
@@ -113,9 +113,9 @@ TEST_CASE("Settling squeezes the voids between the grains and keeps the dry mass
 
 TEST_CASE("A mix of one component is that component", "[mix_state][law]") {
   Mix mix;
-  mix.components = {component("a", 3, 450, 900, 2350, grading({{1, 5}, {2, 25}, {3.35, 60}, {4.75, 90}, {6.3, 100}})),
-                    component("none of it", 0, 110, {}, 1500, grading({{1, 50}, {2, 100}}))};
-  const MixState state = state_of(mix);
+  mix.components = {component("a", 3, 450, 900, 2350, mix_grading({{1, 5}, {2, 25}, {3.35, 60}, {4.75, 90}, {6.3, 100}})),
+                    component("none of it", 0, 110, {}, 1500, mix_grading({{1, 50}, {2, 100}}))};
+  const MixState state = mix_state_of(mix);
   CHECK_THAT(state.poured->packing_density.value(), WithinAbs(0.5, 1e-13));
   CHECK_THAT(state.shrinkage->value(), WithinAbs(0, 1e-13));
   CHECK_THAT(in_g_l(state.poured->bulk_density), WithinAbs(450, 1e-9));
@@ -128,9 +128,9 @@ TEST_CASE("A mix of one component is that component", "[mix_state][law]") {
 
 TEST_CASE("Parts scaled by two change nothing but the volume", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
-  const MixState once = state_of(mix);
+  const MixState once = mix_state_of(mix);
   for (Component& each : mix.components) each.parts = each.parts * 2;
-  const MixState twice = state_of(mix);
+  const MixState twice = mix_state_of(mix);
   CHECK_THAT(twice.poured->packing_density.value(), WithinRel(once.poured->packing_density.value(), 1e-14));
   CHECK_THAT(in_l(twice.poured->volume), WithinRel(2 * in_l(once.poured->volume), 1e-14));
   CHECK_THAT(twice.shrinkage->value(), WithinAbs(once.shrinkage->value(), 1e-14));
@@ -138,13 +138,13 @@ TEST_CASE("Parts scaled by two change nothing but the volume", "[mix_state][law]
 
 TEST_CASE("Two aggregates by mass give the class exercise's blend", "[mix_state][published]") {
   // Two-component blend of a class exercise in asphalt mix design, mass shares 45:55; exact to the printed hundredths.
-  const Grading a = grading({{0.075, 12}, {2.36, 100}, {9.5, 100}, {12.5, 100}, {19, 100}});
-  const Grading b = grading({{0.075, 0}, {2.36, 9}, {9.5, 77}, {12.5, 98}, {19, 100}});
-  const MixState state = state_of(by_mass({{45, a}, {55, b}}));
+  const Grading a = mix_grading({{0.075, 12}, {2.36, 100}, {9.5, 100}, {12.5, 100}, {19, 100}});
+  const Grading b = mix_grading({{0.075, 0}, {2.36, 9}, {9.5, 77}, {12.5, 98}, {19, 100}});
+  const MixState state = mix_state_of(by_mass({{45, a}, {55, b}}));
   const std::vector<std::pair<double, double>> expected{{19, 100}, {12.5, 98.9}, {9.5, 87.35}, {2.36, 49.95}, {0.075, 5.4}};
   for (const auto& [mm, percent] : expected) CHECK_THAT(passing_at(state, mm), WithinAbs(percent, 1e-9));
   // 50:50 leaves the exercise's band of 34-50 % at 2.36 mm.
-  CHECK(passing_at(state_of(by_mass({{50, a}, {50, b}})), 2.36) > 50);
+  CHECK(passing_at(mix_state_of(by_mass({{50, a}, {50, b}})), 2.36) > 50);
 }
 
 TEST_CASE("Three aggregates by mass give the class exercise's blend", "[mix_state][published]") {
@@ -155,28 +155,28 @@ TEST_CASE("Three aggregates by mass give the class exercise's blend", "[mix_stat
     for (std::size_t i = 0; i < mm.size(); ++i) made.points.push_back({aperture_mm(mm[i]), passing_percent(percent[i])});
     return made;
   };
-  const MixState state = state_of(by_mass({{0.66, curve({0, 3, 5, 8, 19, 63, 100})}, {0.28, curve({3, 36, 55, 93, 100, 100, 100})},
+  const MixState state = mix_state_of(by_mass({{0.66, curve({0, 3, 5, 8, 19, 63, 100})}, {0.28, curve({3, 36, 55, 93, 100, 100, 100})},
                                            {0.06, curve({88, 97, 100, 100, 100, 100, 100})}}));
   const std::vector<double> expected{6.12, 17.88, 24.7, 37.32, 46.54, 75.58, 100};
   for (std::size_t i = 0; i < mm.size(); ++i) CHECK_THAT(passing_at(state, mm[i]), WithinAbs(expected[i], 1e-9));
 }
 
 TEST_CASE("Parts that nearly add up to a hundred are pointed out and not normalised", "[mix_state][law]") {
-  const Grading sizes = grading({{1, 0}, {4, 100}});
-  const MixState state = state_of(by_mass({{34, sizes}, {27, sizes}, {38, sizes}}));
+  const Grading sizes = mix_grading({{1, 0}, {4, 100}});
+  const MixState state = mix_state_of(by_mass({{34, sizes}, {27, sizes}, {38, sizes}}));
   CHECK(has_note(state, "mix.parts-near-hundred", ""));
   CHECK_THAT(in_l(state.poured->volume), WithinAbs(99, 1e-9));
-  CHECK_FALSE(has_note(state_of(by_mass({{34, sizes}, {28, sizes}, {38, sizes}})), "mix.parts-near-hundred", ""));
-  CHECK_FALSE(has_note(state_of(by_mass({{4, sizes}, {2, sizes}})), "mix.parts-near-hundred", ""));
+  CHECK_FALSE(has_note(mix_state_of(by_mass({{34, sizes}, {28, sizes}, {38, sizes}})), "mix.parts-near-hundred", ""));
+  CHECK_FALSE(has_note(mix_state_of(by_mass({{4, sizes}, {2, sizes}})), "mix.parts-near-hundred", ""));
 }
 
 TEST_CASE("Mass grading weighs by dry mass, envelope grading by the volume of the grains", "[mix_state][law]") {
   Mix mix;
   // One litre each: 600 g of porous and 1500 g of dense grain; .6 L and .566 L of envelope.
-  mix.components = {component("light", 1, 720, 1000, 2500, grading({{2, 0}, {4, 100}})),
-                    component("dense", 1, 1500, 2650, 2650, grading({{0.5, 0}, {1, 100}}))};
+  mix.components = {component("light", 1, 720, 1000, 2500, mix_grading({{2, 0}, {4, 100}})),
+                    component("dense", 1, 1500, 2650, 2650, mix_grading({{0.5, 0}, {1, 100}}))};
   mix.components[0].grain.bulk_moisture = Moisture(0.2);
-  const MixState state = state_of(mix);
+  const MixState state = mix_state_of(mix);
   CHECK_THAT(passing_at(state, 1), WithinAbs(100 * 1500.0 / 2100, 1e-9));
   const auto at_one = std::ranges::find(*state.envelope_passing, aperture_mm(1), &GradingPoint::aperture);
   REQUIRE(at_one != state.envelope_passing->end());
@@ -186,7 +186,7 @@ TEST_CASE("Mass grading weighs by dry mass, envelope grading by the volume of th
 TEST_CASE("Without a particle density there are mass shares and a grading, and the reason for the rest", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
   mix.components.push_back(component("peat", 1, 110, {}, 1550, SingleSize{aperture_mm(1)}));
-  const MixState state = state_of(mix);
+  const MixState state = mix_state_of(mix);
   CHECK(state.mass_shares.size() == 3);
   CHECK_THAT(state.mass_shares[2].value(), WithinAbs(110.0 / 1310, 1e-12));
   CHECK(state.passing.size() == 3);
@@ -233,7 +233,7 @@ TEST_CASE("Grain water follows the absorption, else the filled share of the open
 TEST_CASE("Porous grain without a skeletal density gives open porosity and says so", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
   mix.components[0].grain.skeletal_density.reset();
-  const MixState state = state_of(mix);
+  const MixState state = mix_state_of(mix);
   CHECK(has_note(state, "mix.open-pores-only", "coarse"));
   CHECK_FALSE(state.skeletal_density);
   CHECK_THAT(state.poured->grain_water.value(), WithinAbs(0.213213, 6e-7));
@@ -242,25 +242,25 @@ TEST_CASE("Porous grain without a skeletal density gives open porosity and says 
 
 TEST_CASE("Exchange capacity per litre counts the mass that lies in the settled litre", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
-  CHECK_FALSE(state_of(mix).poured->cation_exchange);
+  CHECK_FALSE(mix_state_of(mix).poured->cation_exchange);
   mix.components[0].grain.cation_exchange = CationExchange(19);
-  CHECK_FALSE(state_of(mix).poured->cation_exchange);
-  CHECK(has_note(state_of(mix), "mix.no-cation-exchange", "fine"));
+  CHECK_FALSE(mix_state_of(mix).poured->cation_exchange);
+  CHECK(has_note(mix_state_of(mix), "mix.no-cation-exchange", "fine"));
   mix.components[1].grain.cation_exchange = CationExchange(0);
   // Scoria 5 meq/100 g at 840 g/L gives 42 meq/L; here 19 · 450 g in 1.72363 L.
-  CHECK_THAT(state_of(mix).poured->cation_exchange->value(), WithinAbs(19 * 4.5 / 1.72363, 1e-3));
+  CHECK_THAT(mix_state_of(mix).poured->cation_exchange->value(), WithinAbs(19 * 4.5 / 1.72363, 1e-3));
 
   Mix scoria;
   scoria.components = {component("scoria", 1, 840, 1500, 2930, SingleSize{aperture_mm(5)})};
   scoria.components[0].grain.cation_exchange = CationExchange(5);
-  CHECK_THAT(state_of(scoria).settled->cation_exchange->value(), WithinAbs(42, 1e-9));
+  CHECK_THAT(mix_state_of(scoria).settled->cation_exchange->value(), WithinAbs(42, 1e-9));
 }
 
 TEST_CASE("A mix that swells says so and is not cut off at nothing", "[mix_state][law]") {
   RandomMixes random(5);
   int swelling = 0;
   for (int round = 0; round < 2000; ++round) {
-    const MixState state = state_of(random.next());
+    const MixState state = mix_state_of(random.next());
     if (state.shrinkage->value() < -1e-9) ++swelling;
     CHECK(has_note(state, "mix.swells", "") == (state.shrinkage->value() < -1e-9));
   }
@@ -270,9 +270,9 @@ TEST_CASE("A mix that swells says so and is not cut off at nothing", "[mix_state
 TEST_CASE("Doubtful densities and assumed sizes are noted with the component they concern", "[mix_state][law]") {
   Mix mix = coarse_and_fine();
   mix.components[0].grain.skeletal_density = skeletal_g_l(5500);
-  mix.components[1].sizes = grading({{1, 4}, {2, 60}, {4, 90}});
+  mix.components[1].sizes = mix_grading({{1, 4}, {2, 60}, {4, 90}});
   mix.components[1].grain.provenance = Provenance::typical;
-  const MixState state = state_of(mix);
+  const MixState state = mix_state_of(mix);
   CHECK(has_note(state, "mix.skeletal-density-doubtful", "coarse"));
   CHECK(has_note(state, "mix.pan-size-assumed", "fine"));
   CHECK(has_note(state, "mix.top-size-assumed", "fine"));
@@ -282,7 +282,7 @@ TEST_CASE("Doubtful densities and assumed sizes are noted with the component the
   mix.components[0].grain.water_absorption.reset();
   mix.components[0].grain.bulk_density = bulk_g_l(100);
   mix.components[0].grain.particle_density = particle_g_l(200);
-  CHECK(has_note(state_of(mix), "mix.particle-density-doubtful", "coarse"));
+  CHECK(has_note(mix_state_of(mix), "mix.particle-density-doubtful", "coarse"));
 }
 
 TEST_CASE("A mix refused by its own check gives no state", "[mix_state][refuses]") {
@@ -297,7 +297,7 @@ TEST_CASE("Ten thousand random mixes keep the laws of packing", "[mix_state][law
   RandomMixes random(1907);
   for (int round = 0; round < 10000; ++round) {
     const Mix mix = random.next();
-    const MixState state = state_of(mix);
+    const MixState state = mix_state_of(mix);
     const double phi = state.poured->packing_density.value();
     INFO("round " << round << ", packing density " << phi);
 
@@ -327,7 +327,7 @@ TEST_CASE("Ten thousand random mixes keep the laws of packing", "[mix_state][law
     }
     for (const auto* curve : {&state.grading, &*state.envelope_grading}) {
       const bool rising = std::ranges::is_sorted(*curve, {}, &GradingPoint::passing) && std::ranges::is_sorted(*curve, {}, &GradingPoint::aperture);
-      if (!rising || curve->front().passing != Passing(0) || curve->back().passing != Passing(1)) FAIL_CHECK("a grading that falls");
+      if (!rising || curve->front().passing != Passing(0) || curve->back().passing != Passing(1)) FAIL_CHECK("a mix_grading that falls");
     }
   }
 }
@@ -337,9 +337,9 @@ TEST_CASE("Adding a component never makes a mix smaller than it was", "[mix_stat
   for (int round = 0; round < 1000; ++round) {
     Mix mix = random.next();
     if (mix.components.size() < 2) continue;
-    const double with_l = in_l(state_of(mix).poured->volume);
+    const double with_l = in_l(mix_state_of(mix).poured->volume);
     mix.components.pop_back();
-    const double without_l = in_l(state_of(mix).poured->volume);
+    const double without_l = in_l(mix_state_of(mix).poured->volume);
     INFO("round " << round);
     CHECK(with_l >= without_l * 0.99);
   }

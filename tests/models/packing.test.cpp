@@ -35,7 +35,7 @@ double kernel_packing(const std::vector<Grain>& coarse_to_fine) {
   return 1 / PackingKernel(sizes).specific_volume(shares, volumes);
 }
 
-Grading grading(std::vector<std::pair<double, double>> aperture_and_percent) {
+Grading packed_grading(std::vector<std::pair<double, double>> aperture_and_percent) {
   Grading made;
   for (const auto& [mm, percent] : aperture_and_percent) made.points.push_back({aperture_mm(mm), passing_percent(percent)});
   return made;
@@ -187,7 +187,7 @@ TEST_CASE("The model meets Feret's measured voids of mixed pebbles", "[packing][
 }
 
 TEST_CASE("Classes lie half-way between a component's own sieves, with a rule for both ends", "[packing][law]") {
-  const std::vector<SizeClass> classes = size_classes(grading({{1, 5}, {4, 80}, {8, 80}, {16, 90}}));
+  const std::vector<SizeClass> classes = size_classes(packed_grading({{1, 5}, {4, 80}, {8, 80}, {16, 90}}));
   REQUIRE(classes.size() == 4);
   CHECK_THAT(in_mm(classes[0].size), WithinAbs(std::sqrt(16 * 22.4), 1e-12));
   CHECK_THAT(classes[0].share.value(), WithinAbs(0.10, 1e-15));
@@ -196,7 +196,7 @@ TEST_CASE("Classes lie half-way between a component's own sieves, with a rule fo
   CHECK_THAT(classes[2].share.value(), WithinAbs(0.75, 1e-15));
   CHECK_THAT(in_mm(classes[3].size), WithinAbs(0.5, 1e-12));
 
-  Grading with_ends = grading({{1, 5}, {4, 80}});
+  Grading with_ends = packed_grading({{1, 5}, {4, 80}});
   with_ends.pan_size = aperture_mm(0.3);
   with_ends.top_size = aperture_mm(9);
   const std::vector<SizeClass> ends = size_classes(with_ends);

@@ -10,7 +10,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-Section section(double length, double width) { return {length_cm(length), length_cm(width)}; }
+Section sides(double length, double width) { return {length_cm(length), length_cm(width)}; }
 
 Container pot(Shape shape, Section rim, Section base, double depth) {
   Container container;
@@ -30,30 +30,30 @@ double volume_ml(const Container& container) {
 
 TEST_CASE("Every shape holds the volume of its closed formula", "[pot_geometry][published]") {
   // Prismatoid and frustum formulas of solid geometry (textbook), worked by hand for these lengths.
-  CHECK_THAT(volume_ml(pot(Shape::rectangular, section(40, 30), section(34, 22), 6)), WithinAbs(5796, 1e-6));
-  CHECK_THAT(volume_ml(pot(Shape::oval, section(40, 30), section(34, 22), 6)), WithinAbs(4552.17, 0.005));
-  CHECK_THAT(volume_ml(pot(Shape::round, section(30, 30), section(24, 24), 6)), WithinAbs(3449.47, 0.005));
-  CHECK_THAT(volume_ml(pot(Shape::hexagonal, section(30, 30), section(24, 24), 6)),
+  CHECK_THAT(volume_ml(pot(Shape::rectangular, sides(40, 30), sides(34, 22), 6)), WithinAbs(5796, 1e-6));
+  CHECK_THAT(volume_ml(pot(Shape::oval, sides(40, 30), sides(34, 22), 6)), WithinAbs(4552.17, 0.005));
+  CHECK_THAT(volume_ml(pot(Shape::round, sides(30, 30), sides(24, 24), 6)), WithinAbs(3449.47, 0.005));
+  CHECK_THAT(volume_ml(pot(Shape::hexagonal, sides(30, 30), sides(24, 24), 6)),
              WithinRel(std::numbers::sqrt3 / 2 * 6 / 3 * (900 + 720 + 576), 1e-12));
-  CHECK_THAT(volume_ml(pot(Shape::octagonal, section(30, 30), section(24, 24), 6)),
+  CHECK_THAT(volume_ml(pot(Shape::octagonal, sides(30, 30), sides(24, 24), 6)),
              WithinRel(2 * (std::numbers::sqrt2 - 1) * 6 / 3 * (900 + 720 + 576), 1e-12));
-  CHECK_THAT(volume_ml(pot(Shape::rectangular, section(28, 20), section(24, 16), 6)), WithinAbs(2816, 1e-6));
-  CHECK_THAT(volume_ml(pot(Shape::round, section(12, 12), section(8, 8), 10)), WithinAbs(795.870, 0.0005));
-  Container bowl = pot(Shape::bowl, section(30, 20), section(30, 20), 8);
+  CHECK_THAT(volume_ml(pot(Shape::rectangular, sides(28, 20), sides(24, 16), 6)), WithinAbs(2816, 1e-6));
+  CHECK_THAT(volume_ml(pot(Shape::round, sides(12, 12), sides(8, 8), 10)), WithinAbs(795.870, 0.0005));
+  Container bowl = pot(Shape::bowl, sides(30, 20), sides(30, 20), 8);
   bowl.base.reset();
   CHECK_THAT(volume_ml(bowl), WithinRel(2.0 / 3 * std::numbers::pi / 4 * 30 * 20 * 8, 1e-12));
 }
 
 TEST_CASE("A drum's volume is Simpson's rule over its three diameters", "[pot_geometry][published]") {
-  Container drum = pot(Shape::drum, section(26, 26), section(26, 26), 8);
-  drum.middle = section(30, 30);
+  Container drum = pot(Shape::drum, sides(26, 26), sides(26, 26), 8);
+  drum.middle = sides(30, 30);
   CHECK_THAT(volume_ml(drum), WithinAbs(5185.7, 0.05));
 }
 
 TEST_CASE("The quadratic of areas is not the wall of parabolic radius", "[pot_geometry][reference]") {
   // Worked by hand: the integral of pi r(z)^2, r the parabola through 13, 15 and 13 cm, is .26 % less.
-  Container drum = pot(Shape::drum, section(26, 26), section(26, 26), 8);
-  drum.middle = section(30, 30);
+  Container drum = pot(Shape::drum, sides(26, 26), sides(26, 26), 8);
+  drum.middle = sides(30, 30);
   double parabolic_ml = 0;
   constexpr int slices = 20'000;
   for (int i = 0; i < slices; ++i) {
@@ -66,7 +66,7 @@ TEST_CASE("The quadratic of areas is not the wall of parabolic radius", "[pot_ge
 }
 
 TEST_CASE("Neither the mean of two areas nor the frustum of similar sections is a tapered rectangle", "[pot_geometry][reference]") {
-  const double ours_ml = volume_ml(pot(Shape::rectangular, section(40, 30), section(34, 22), 6));
+  const double ours_ml = volume_ml(pot(Shape::rectangular, sides(40, 30), sides(34, 22), 6));
   const double rim = 40 * 30, base = 34 * 22;
   CHECK_THAT(100 * (6 * (rim + base) / 2 / ours_ml - 1), WithinAbs(0.83, 0.005));
   CHECK_THAT(100 * (6 * (rim + std::sqrt(rim * base) + base) / 3 / ours_ml - 1), WithinAbs(-0.09, 0.005));
@@ -79,13 +79,13 @@ TEST_CASE("A soft-cornered rectangle fills the share of a superellipse", "[pot_g
   CHECK_THAT(superellipse_share(3), WithinAbs(0.883, 0.0005));
   CHECK_THAT(superellipse_share(4), WithinAbs(0.927, 0.0005));
   CHECK_THAT(superellipse_share(6), WithinAbs(0.964, 0.0005));
-  Container soft = pot(Shape::superellipse, section(40, 30), section(34, 22), 6);
+  Container soft = pot(Shape::superellipse, sides(40, 30), sides(34, 22), 6);
   soft.exponent = 2;
   CHECK_THAT(volume_ml(soft), WithinAbs(4552.17, 0.005));
 }
 
 TEST_CASE("The area inside a fillet is the wall's less the fillet's own strip", "[pot_geometry][law]") {
-  Container round = pot(Shape::round, section(10, 10), section(10, 10), 5);
+  Container round = pot(Shape::round, sides(10, 10), sides(10, 10), 5);
   round.fillet_radius = length_cm(2.5);
   const PotGeometry geometry(round);
   CHECK_THAT(in_cm2(geometry.area_at(depth_cm(0))), WithinAbs(0, 1e-9));
@@ -95,7 +95,7 @@ TEST_CASE("The area inside a fillet is the wall's less the fillet's own strip", 
 }
 
 TEST_CASE("Rounded corners and a floor fillet take their share away", "[pot_geometry][law]") {
-  Container plain = pot(Shape::rectangular, section(40, 30), section(34, 22), 6);
+  Container plain = pot(Shape::rectangular, sides(40, 30), sides(34, 22), 6);
   Container rounded = plain;
   rounded.corner_radius = length_cm(3);
   CHECK_THAT(volume_ml(plain) - volume_ml(rounded), WithinRel((4 - std::numbers::pi) * 9 * 6, 1e-10));
@@ -103,14 +103,14 @@ TEST_CASE("Rounded corners and a floor fillet take their share away", "[pot_geom
   filleted.fillet_radius = length_cm(1.5);
   const double strip = 1 - std::numbers::pi / 4;
   CHECK_THAT(volume_ml(plain) - volume_ml(filleted), WithinRel(strip * 2.25 * 2 * (34 + 22), 1e-8));
-  Container round = pot(Shape::round, section(30, 30), section(24, 24), 6);
+  Container round = pot(Shape::round, sides(30, 30), sides(24, 24), 6);
   Container round_filleted = round;
   round_filleted.fillet_radius = length_cm(1);
   CHECK_THAT(volume_ml(round) - volume_ml(round_filleted), WithinRel(strip * std::numbers::pi * 24, 1e-8));
 }
 
 TEST_CASE("The fill line cuts the volume and a mound adds to it", "[pot_geometry][law]") {
-  Container tapered = pot(Shape::rectangular, section(28, 20), section(24, 16), 6);
+  Container tapered = pot(Shape::rectangular, sides(28, 20), sides(24, 16), 6);
   tapered.freeboard = depth_cm(1.5);
   const PotGeometry at_three_quarters(tapered);
   CHECK_THAT(in_cm(at_three_quarters.filled_depth()), WithinAbs(4.5, 1e-12));
@@ -127,7 +127,7 @@ TEST_CASE("The fill line cuts the volume and a mound adds to it", "[pot_geometry
 }
 
 TEST_CASE("A water fill overrides the lengths and scales every area", "[pot_geometry][law]") {
-  Container tapered = pot(Shape::oval, section(40, 30), section(34, 22), 6);
+  Container tapered = pot(Shape::oval, sides(40, 30), sides(34, 22), 6);
   const PotGeometry by_lengths(tapered);
   tapered.water_fill = pot_ml(in_ml(by_lengths.volume()) * 0.96);
   const PotGeometry filled(tapered);
@@ -159,7 +159,7 @@ TEST_CASE("A table of areas is interpolated without overshoot", "[pot_geometry][
 }
 
 TEST_CASE("Bottom layer, mix and top dressing add up to the fill", "[pot_geometry][law]") {
-  Container layered = pot(Shape::round, section(30, 30), section(24, 24), 6);
+  Container layered = pot(Shape::round, sides(30, 30), sides(24, 24), 6);
   layered.bottom_layer = BottomLayer{depth_cm(1), std::nullopt};
   layered.top_dressing = depth_cm(0.4);
   const PotGeometry geometry(layered);

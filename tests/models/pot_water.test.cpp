@@ -42,7 +42,7 @@ Retention gravel(double size_mm) {
   return Retention(input);
 }
 
-Container tray(double depth = 6) {
+Container water_tray(double depth = 6) {
   Container container;
   container.rim = {length_cm(26), length_cm(18)};
   container.depth = depth_cm(depth);
@@ -105,7 +105,7 @@ TEST_CASE("A smaller k, no fines and settling change the worked mix as worked", 
 
 TEST_CASE("A pot of straight walls holds what a bare depth holds", "[pot_water][law]") {
   const Retention mix(worked_mix());
-  const PotWater pot = pot_water(mix, PotGeometry(tray()));
+  const PotWater pot = pot_water(mix, PotGeometry(water_tray()));
   const PotWater column = column_water(mix, depth_cm(6));
   CHECK_THAT(pot.container_capacity.value(), WithinAbs(column.container_capacity.value(), 1e-12));
   CHECK(pot.perched_height == column.perched_height);
@@ -119,15 +119,15 @@ TEST_CASE("A pot of straight walls holds what a bare depth holds", "[pot_water][
 
 TEST_CASE("The fill line counts for the water and the mound does not", "[pot_water][law]") {
   const Retention mix(worked_mix());
-  Container deep = tray(8);
+  Container deep = water_tray(8);
   deep.freeboard = depth_cm(2);
   deep.mound = Mound{depth_cm(2), MoundForm::cone};
-  CHECK_THAT(on_the_pot(mix, deep), WithinAbs(on_the_pot(mix, tray(6)), 1e-12));
+  CHECK_THAT(on_the_pot(mix, deep), WithinAbs(on_the_pot(mix, water_tray(6)), 1e-12));
 }
 
 TEST_CASE("A saucer drowns what stands in it and drains the rest from its level", "[pot_water][law]") {
   const Retention mix(worked_mix());
-  Container standing = tray(6);
+  Container standing = water_tray(6);
   standing.saucer = depth_cm(2);
   const PotWater water = pot_water(mix, PotGeometry(standing));
   const double by_parts = (2 * mix.flooded().value() + 4 * capacity(worked_mix(), 4)) / 6;
@@ -141,7 +141,7 @@ TEST_CASE("A saucer drowns what stands in it and drains the rest from its level"
 
 TEST_CASE("A wick drains the pot as if it were that much higher", "[pot_water][law]") {
   const Retention mix(worked_mix());
-  Container hung = tray(6);
+  Container hung = water_tray(6);
   hung.wick = depth_cm(6);
   // The upper half of a column of twice the height.
   const double upper_half = 2 * capacity(worked_mix(), 12) - capacity(worked_mix(), 6);
@@ -149,7 +149,7 @@ TEST_CASE("A wick drains the pot as if it were that much higher", "[pot_water][l
 }
 
 TEST_CASE("The wet mass is that of all mix that is filled in, the mound too", "[pot_water][law][regression]") {
-  Container mounded = tray();
+  Container mounded = water_tray();
   mounded.mound = Mound{depth_cm(2), MoundForm::paraboloid};
   const PotGeometry pot(mounded);
   const PotWater water = pot_water(Retention(worked_mix()), pot);
@@ -158,7 +158,7 @@ TEST_CASE("The wet mass is that of all mix that is filled in, the mound too", "[
 }
 
 TEST_CASE("Corners shrink with the sections when a water fill does, also in a tilted pot", "[pot_water][law][regression]") {
-  Container filled = tray();
+  Container filled = water_tray();
   filled.corner_radius = length_cm(4.5);
   filled.tilt.angle = angle_deg(20);
   Container similar = filled;
@@ -174,7 +174,7 @@ TEST_CASE("Corners shrink with the sections when a water fill does, also in a ti
 TEST_CASE("A tilted pot drains more, and without an angle nothing changes", "[pot_water][law]") {
   const Retention mix(worked_mix());
   for (Shape shape : {Shape::rectangular, Shape::oval, Shape::superellipse, Shape::hexagonal, Shape::octagonal, Shape::round}) {
-    Container container = tray(6);
+    Container container = water_tray(6);
     container.shape = shape;
     container.exponent = 3;
     const bool one_length = shape == Shape::hexagonal || shape == Shape::octagonal || shape == Shape::round;
@@ -199,7 +199,7 @@ TEST_CASE("A rectangular pot tilted agrees with the closed form of its curve", "
   input.envelope_grading = {{aperture_mm(2), Passing(0)}, {aperture_mm(2), Passing(1)}};
   input.constants.n = 2;
   const Retention mix(input);
-  Container container = tray(6);
+  Container container = water_tray(6);
   container.tilt.angle = angle_deg(20);
   const double cosine = std::cos(container.tilt.angle.value());
   const double sine = std::sin(container.tilt.angle.value());
@@ -216,7 +216,7 @@ TEST_CASE("A rectangular pot tilted agrees with the closed form of its curve", "
 TEST_CASE("A coarse bottom layer ends the mix's drainage at its own suction", "[pot_water][law]") {
   const Retention mix(worked_mix());
   const Retention layer = gravel(10);
-  Container layered = tray(8);
+  Container layered = water_tray(8);
   layered.bottom_layer = BottomLayer{depth_cm(2), std::nullopt};
   const PotWater water = pot_water(mix, PotGeometry(layered), &layer);
   REQUIRE(water.bottom_layer);
@@ -236,7 +236,7 @@ TEST_CASE("A coarse bottom layer ends the mix's drainage at its own suction", "[
 
 TEST_CASE("A bottom layer of unknown grain is left out and said so", "[pot_water][law]") {
   const Retention mix(worked_mix());
-  Container layered = tray(8);
+  Container layered = water_tray(8);
   layered.bottom_layer = BottomLayer{depth_cm(2), std::nullopt};
   const PotWater water = pot_water(mix, PotGeometry(layered));
   CHECK_FALSE(water.bottom_layer);

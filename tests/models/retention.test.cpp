@@ -11,19 +11,19 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-struct FinerThan {
+struct ShareFinerThan {
   double size_mm;
   double share;
 };
 
-std::vector<GradingPoint> points(std::initializer_list<FinerThan> rows) {
+std::vector<GradingPoint> points(std::initializer_list<ShareFinerThan> rows) {
   std::vector<GradingPoint> result;
-  for (const FinerThan& row : rows) result.push_back({aperture_mm(row.size_mm), Passing(row.share)});
+  for (const ShareFinerThan& row : rows) result.push_back({aperture_mm(row.size_mm), Passing(row.share)});
   return result;
 }
 
 /// Sand grains without inner pores; the pan at half the finest sieve.
-RetentionInput soil(double porosity, std::initializer_list<FinerThan> rows) {
+RetentionInput soil(double porosity, std::initializer_list<ShareFinerThan> rows) {
   RetentionInput input;
   input.envelope_grading = with_pan_step(points(rows));
   input.voids_between_grains = Porosity(porosity);

@@ -16,14 +16,14 @@ namespace {
 
 constexpr double tolerance = 0.003;
 
-struct Case {
+struct CountedCase {
   RootMassPlan plan;
   int block = 0;  ///< as the script numbers them
   int pot = 0;
 };
 
-Case random_case(test::RandomPots& random, int block, int pot) {
-  Case one;
+CountedCase random_case(test::RandomPots& random, int block, int pot) {
+  CountedCase one;
   one.block = block;
   one.pot = pot;
   const double length = random.between(20, 36);
@@ -65,7 +65,7 @@ Case random_case(test::RandomPots& random, int block, int pot) {
   return one;
 }
 
-std::vector<double> row_of(const Case& one, const WorkedPlan& worked) {
+std::vector<double> row_of(const CountedCase& one, const WorkedPlan& worked) {
   const RootMassPlan& plan = one.plan;
   std::vector<double> row{static_cast<double>(one.block)};
   if (const auto* box = std::get_if<BlockBox>(&plan.block)) {
@@ -91,10 +91,10 @@ std::vector<double> row_of(const Case& one, const WorkedPlan& worked) {
   return row;
 }
 
-void check_against_count(std::vector<Case> cases) {
+void check_against_count(std::vector<CountedCase> cases) {
   std::vector<WorkedPlan> plans;
   reference::Rows rows;
-  for (const Case& one : cases) {
+  for (const CountedCase& one : cases) {
     const RootPlanAnswer answer = answer_of(one.plan);
     const WorkedPlan& worked = answer.plans.front();
     // With every face reducible nothing but the allowed space bounds what is kept.
@@ -120,7 +120,7 @@ void check_against_count(std::vector<Case> cases) {
 
 TEST_CASE("Kept, removed and untouched shares agree with a point count in NumPy at any pose", "[root_plan][law]") {
   test::RandomPots random(Catch::rngSeed());
-  std::vector<Case> cases;
+  std::vector<CountedCase> cases;
   const int first_pot = static_cast<int>(random.between(0, 3.99));
   for (int block = 0; block < 5; ++block) {
     // Each block meets two kinds of pot, others in another run.
@@ -135,7 +135,7 @@ TEST_CASE("Kept, removed and untouched shares agree with a point count in NumPy 
 TEST_CASE("A wall that cuts a tipped root mass touches it though its corners stand under the floor", "[root_plan][regression]") {
   Container present = straight_pot(26.8, 26.8, 6.064, Shape::oval);
   present.base = section(26.6, 26.6);
-  Case one;
+  CountedCase one;
   one.block = 3;
   Container into = straight_pot(32.04, 29.62, 7.333);
   into.base = section(25.82, 23.88);

@@ -13,7 +13,7 @@ using Catch::Matchers::WithinAbs;
 
 namespace {
 
-Grading graded(const std::vector<std::pair<double, double>>& points) {
+Grading screened_grading(const std::vector<std::pair<double, double>>& points) {
   Grading grading;
   for (const auto& [mm, percent] : points) grading.points.push_back({aperture_mm(mm), passing_percent(percent)});
   return grading;
@@ -68,7 +68,7 @@ TEST_CASE("The integral over a class agrees with fine slices", "[screening][law]
 }
 
 TEST_CASE("Two screens in series multiply", "[screening][law]") {
-  const Grading one_class = graded({{2, 0}, {4, 100}});
+  const Grading one_class = screened_grading({{2, 0}, {4, 100}});
   const std::array cuts{aperture_mm(2.5), aperture_mm(3)};
   const auto screening = screen(one_class, cuts);
   REQUIRE(screening.ok());
@@ -78,7 +78,7 @@ TEST_CASE("Two screens in series multiply", "[screening][law]") {
 
 TEST_CASE("The pan falls through every opening", "[screening][law]") {
   const std::array cuts{aperture_mm(1)};
-  const auto screening = screen(graded({{1, 40}, {8, 100}}), cuts);
+  const auto screening = screen(screened_grading({{1, 40}, {8, 100}}), cuts);
   REQUIRE(screening.ok());
   const ScreenedFraction& fine = screening->fractions.back();
   CHECK_FALSE(fine.from);
@@ -89,7 +89,7 @@ TEST_CASE("The pan falls through every opening", "[screening][law]") {
 
 TEST_CASE("A very sharp screen is a knife", "[screening][law]") {
   const std::array cuts{aperture_mm(2), aperture_mm(6.3)};
-  const auto screening = screen(graded({{1, 5}, {2, 20}, {6.3, 70}, {9.5, 100}}), cuts, {20000});
+  const auto screening = screen(screened_grading({{1, 5}, {2, 20}, {6.3, 70}, {9.5, 100}}), cuts, {20000});
   REQUIRE(screening.ok());
   CHECK_THAT(screening->fractions[0].share.value(), WithinAbs(0.30, 1e-4));
   CHECK_THAT(screening->fractions[1].share.value(), WithinAbs(0.50, 1e-4));
@@ -98,7 +98,7 @@ TEST_CASE("A very sharp screen is a knife", "[screening][law]") {
 
 TEST_CASE("What stays above the coarsest sieve ends at the next principal sieve", "[screening][law]") {
   const std::array cuts{aperture_mm(4)};
-  const auto screening = screen(graded({{2, 0}, {4.75, 60}}), cuts);
+  const auto screening = screen(screened_grading({{2, 0}, {4.75, 60}}), cuts);
   REQUIRE(screening.ok());
   const Grading& coarse = *screening->fractions[0].grading;
   CHECK(coarse.points.back().aperture == aperture_mm(4.75));
@@ -108,7 +108,7 @@ TEST_CASE("What stays above the coarsest sieve ends at the next principal sieve"
 
 TEST_CASE("Loose litres follow the packing densities", "[screening][law]") {
   const std::array cuts{aperture_mm(2)};
-  const Grading bag = graded({{1, 5}, {2, 30}, {8, 100}});
+  const Grading bag = screened_grading({{1, 5}, {2, 30}, {8, 100}});
   const PackingDensityOf packing = [&](const Grading& g) { return std::optional(PackingDensity(g == bag ? 0.55 : 0.50)); };
   const auto screening = screen(bag, cuts, {}, packing);
   REQUIRE(screening.ok());
@@ -119,13 +119,13 @@ TEST_CASE("Loose litres follow the packing densities", "[screening][law]") {
 }
 
 TEST_CASE("Screening refuses openings it can't answer for", "[screening][refuses]") {
-  const Grading bag = graded({{1, 5}, {8, 100}});
+  const Grading bag = screened_grading({{1, 5}, {8, 100}});
   CHECK(refusal(bag, {}) == "screen.no-opening at /at");
   CHECK(refusal(bag, {aperture_mm(2), aperture_mm(2)}) == "screen.opening-repeated at /at/1");
   CHECK(refusal(bag, {aperture_mm(0)}) == "screen.opening-not-positive at /at/0");
   CHECK(refusal(bag, {aperture_mm(2), aperture_mm(0.5)}) == "screen.opening-below-sieves at /at/1");
   CHECK(refusal(bag, {aperture_mm(2)}, {0}) == "screen.sharpness-not-positive at /sharpness");
-  CHECK(screen(graded({{1, 0}, {8, 100}}), std::array{aperture_mm(0.5)}).ok());
+  CHECK(screen(screened_grading({{1, 0}, {8, 100}}), std::array{aperture_mm(0.5)}).ok());
 }
 
 TEST_CASE("Mass in is mass out of every screening, sieve by sieve", "[screening][law]") {

@@ -13,11 +13,11 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class ChartFrameText {
   Q_DECLARE_TR_FUNCTIONS(GradingChart)
 };
 
-constexpr double gap = 6;
+constexpr double key_gap = 6;
 constexpr double swatch_width = 34;
 
 }  // namespace
@@ -37,13 +37,13 @@ std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& fon
   const QFontMetricsF metrics(font);
   const double line = metrics.height() + 4;
   std::vector<Entry> entries;
-  QPointF at(gap, gap);
+  QPointF at(key_gap, key_gap);
   for (const GradingSeries& series : picture_ != nullptr ? picture_->series : std::vector<GradingSeries>{}) {
     if (series.faint) continue;
-    const QString name = series.finished ? series.name : Text::tr("%1 (so far)").arg(series.name);
+    const QString name = series.finished ? series.name : ChartFrameText::tr("%1 (so far)").arg(series.name);
     const QString text = metrics.elidedText(name, Qt::ElideMiddle, std::max(60.0, width / 2));
-    const double taken = swatch_width + gap + metrics.horizontalAdvance(text) + 3 * gap;
-    if (at.x() > gap && at.x() + taken > width) at = QPointF(gap, at.y() + line);
+    const double taken = swatch_width + key_gap + metrics.horizontalAdvance(text) + 3 * key_gap;
+    if (at.x() > key_gap && at.x() + taken > width) at = QPointF(key_gap, at.y() + line);
     entries.push_back({text, series.look, at});
     at.rx() += taken;
   }
@@ -55,9 +55,9 @@ QRectF ChartFrame::plot_area(const QSizeF& size, const QFont& font) const {
   const QFontMetricsF metrics(font);
   double top = 0;
   legend(size.width(), font, top);
-  const double left = metrics.height() + metrics.horizontalAdvance(QStringLiteral("100")) + 3 * gap;
-  const double below = 2 * metrics.height() + 2 * gap;
-  const QRectF plot(left, top + gap, size.width() - left - 2.5 * gap, size.height() - top - gap - below);
+  const double left = metrics.height() + metrics.horizontalAdvance(QStringLiteral("100")) + 3 * key_gap;
+  const double below = 2 * metrics.height() + 2 * key_gap;
+  const QRectF plot(left, top + key_gap, size.width() - left - 2.5 * key_gap, size.height() - top - key_gap - below);
   return QRectF(plot.topLeft(), QSizeF(std::max(40.0, plot.width()), std::max(40.0, plot.height())));
 }
 
@@ -86,7 +86,7 @@ void ChartFrame::paint_legend(QPainter& painter) const {
     paint_swatch(painter, look_of(entry.look), size);
     painter.restore();
     painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(entry.at.x() + swatch_width + gap, entry.at.y() + metrics.ascent()), entry.text);
+    painter.drawText(QPointF(entry.at.x() + swatch_width + key_gap, entry.at.y() + metrics.ascent()), entry.text);
   }
 }
 
@@ -99,8 +99,8 @@ void ChartFrame::paint_band(QPainter& painter, const QRectF& plot) const {
   painter.fillRect(band, current_colours().band);
   painter.setPen(current_colours().muted);
   const QFontMetricsF metrics(painter.font());
-  const QString name = metrics.elidedText(Text::tr("wanted"), Qt::ElideRight, band.width() - gap);
-  painter.drawText(QPointF(band.left() + gap / 2, plot.top() + metrics.ascent() + 2), name);
+  const QString name = metrics.elidedText(ChartFrameText::tr("wanted"), Qt::ElideRight, band.width() - key_gap);
+  painter.drawText(QPointF(band.left() + key_gap / 2, plot.top() + metrics.ascent() + 2), name);
 }
 
 void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
@@ -113,12 +113,12 @@ void ChartFrame::paint_percents(QPainter& painter, const QRectF& plot) const {
     painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
     painter.setPen(current_colours().muted);
     const QString label = QLocale().toString(percent);
-    painter.drawText(QPointF(plot.left() - gap - metrics.horizontalAdvance(label), y + metrics.ascent() / 2 - 1), label);
+    painter.drawText(QPointF(plot.left() - key_gap - metrics.horizontalAdvance(label), y + metrics.ascent() / 2 - 1), label);
   }
-  QString title = Text::tr("percent passing");
+  QString title = ChartFrameText::tr("percent passing");
   if (metrics.horizontalAdvance(title) > plot.height()) title = QStringLiteral("%");
   painter.save();
-  painter.translate(gap / 2 + metrics.ascent(), plot.center().y() + metrics.horizontalAdvance(title) / 2);
+  painter.translate(key_gap / 2 + metrics.ascent(), plot.center().y() + metrics.horizontalAdvance(title) / 2);
   painter.rotate(-90);
   painter.drawText(QPointF(0, 0), title);
   painter.restore();
@@ -137,11 +137,11 @@ void ChartFrame::paint_sieves(QPainter& painter, const QRectF& plot) const {
     const QString label = QLocale().toString(mm, 'g', 3);
     const double width = metrics.horizontalAdvance(label);
     if (x - width / 2 < free_from) continue;
-    painter.drawText(QPointF(x - width / 2, plot.bottom() + gap + metrics.ascent()), label);
-    free_from = x + width / 2 + gap;
+    painter.drawText(QPointF(x - width / 2, plot.bottom() + key_gap + metrics.ascent()), label);
+    free_from = x + width / 2 + key_gap;
   }
-  const QString title = Text::tr("sieve opening, mm");
-  painter.drawText(QPointF(plot.center().x() - metrics.horizontalAdvance(title) / 2, plot.bottom() + gap + metrics.height() + metrics.ascent()), title);
+  const QString title = ChartFrameText::tr("sieve opening, mm");
+  painter.drawText(QPointF(plot.center().x() - metrics.horizontalAdvance(title) / 2, plot.bottom() + key_gap + metrics.height() + metrics.ascent()), title);
 }
 
 // Between the least and the most of the samples.

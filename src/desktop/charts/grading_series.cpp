@@ -14,7 +14,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class SeriesText {
   Q_DECLARE_TR_FUNCTIONS(GradingChart)
 };
 
@@ -46,9 +46,9 @@ void add_component(GradingPicture& picture, const Bench& bench, std::size_t inde
       picture.ribbon_low_mm_percent.emplace_back(in_mm(sieve->aperture), in_percent(sieve->least));
       picture.ribbon_high_mm_percent.emplace_back(in_mm(sieve->aperture), in_percent(sieve->most));
     }
-    faint(Text::tr("%1, sample 1").arg(name), component.analysis->grading);
+    faint(SeriesText::tr("%1, sample 1").arg(name), component.analysis->grading);
     for (std::size_t i = 0; i < component.replicates.size(); ++i) {
-      if (component.replicates[i].analysis) faint(Text::tr("%1, sample %2").arg(name).arg(i + 2), component.replicates[i].analysis->grading);
+      if (component.replicates[i].analysis) faint(SeriesText::tr("%1, sample %2").arg(name).arg(i + 2), component.replicates[i].analysis->grading);
     }
   }
   GradingSeries series = series_of(name, *grading, static_cast<int>(index));
@@ -86,7 +86,7 @@ GradingPicture grading_picture(const Bench& bench, int marked_row, Curves curves
     for (const Aperture& owned : bench.surroundings().owned_sieves) picture.sieves_mm.push_back(in_mm(owned));
   } else {
     for (std::size_t i = 0; i < evaluation.components.size(); ++i) add_component(picture, bench, i, false);
-    if (evaluation.mix_grading && evaluation.mixed.size() > 1) picture.series.push_back(series_of(Text::tr("the mix"), *evaluation.mix_grading, -1));
+    if (evaluation.mix_grading && evaluation.mixed.size() > 1) picture.series.push_back(series_of(SeriesText::tr("the mix"), *evaluation.mix_grading, -1));
   }
   picture.marked_mm_percent = marked_point(bench, marked_row);
   if (evaluation.band) picture.band_mm = QPointF(in_mm(evaluation.band->from), in_mm(evaluation.band->to));
@@ -136,12 +136,12 @@ QString grading_sentence(const Bench& bench, Curves which) {
       continue;
     }
     const auto half = percentile(series.grading, 50);
-    curves << (half ? Text::tr("half of %1 is finer than %2").arg(series.name, to_local(size_text(half, bench.units())))
-                    : Text::tr("%1 has no middle size inside its sieves").arg(series.name));
+    curves << (half ? SeriesText::tr("half of %1 is finer than %2").arg(series.name, to_local(size_text(half, bench.units())))
+                    : SeriesText::tr("%1 has no middle size inside its sieves").arg(series.name));
   }
-  if (curves.isEmpty()) return Text::tr("Grading chart, still empty: no sieve test has a curve yet.");
-  const QString sentence = Text::tr("Grading chart, percent passing over grain size: %1.").arg(curves.join(QStringLiteral(", ")));
-  return earlier == 0 ? sentence : sentence + u' ' + Text::tr("%n faint curve(s) of single samples and earlier bags lie behind.", nullptr, earlier);
+  if (curves.isEmpty()) return SeriesText::tr("Grading chart, still empty: no sieve test has a curve yet.");
+  const QString sentence = SeriesText::tr("Grading chart, percent passing over grain size: %1.").arg(curves.join(QStringLiteral(", ")));
+  return earlier == 0 ? sentence : sentence + u' ' + SeriesText::tr("%n faint curve(s) of single samples and earlier bags lie behind.", nullptr, earlier);
 }
 
 namespace {
@@ -170,7 +170,7 @@ PictureTable table_of(const GradingPicture& picture, const QString& sieve, const
 }  // namespace
 
 PictureTable grading_table(const Bench& bench, Curves curves) {
-  return table_of(grading_picture(bench, -1, curves), Text::tr("sieve"),
+  return table_of(grading_picture(bench, -1, curves), SeriesText::tr("sieve"),
                   [&](double mm) { return to_local(size_text(aperture_mm(mm), bench.units())); },
                   [](std::optional<double> share) { return to_local(percent_text(share)); });
 }

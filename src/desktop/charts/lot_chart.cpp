@@ -12,7 +12,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr double gap = 6;
+constexpr double lot_gap = 6;
 constexpr int dust_look = 1;
 constexpr int usable_look = 0;
 
@@ -97,13 +97,13 @@ void LotChart::paintEvent(QPaintEvent*) {
   const QFontMetricsF metrics(font());
   if (points_.empty()) {
     painter.setPen(current_colours().muted);
-    painter.drawText(QRectF(rect()).adjusted(gap, gap, -gap, -gap), Qt::AlignCenter | Qt::TextWordWrap, lot_sentence(bench_));
+    painter.drawText(QRectF(rect()).adjusted(lot_gap, lot_gap, -lot_gap, -lot_gap), Qt::AlignCenter | Qt::TextWordWrap, lot_sentence(bench_));
     return;
   }
-  const double left = metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * gap;
-  const double top = metrics.height() + 3 * gap;
-  const double below = metrics.height() + 2 * gap;
-  const QRectF plot(left, top, width() - left - 2 * gap, height() - top - below);
+  const double left = metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * lot_gap;
+  const double top = metrics.height() + 3 * lot_gap;
+  const double below = metrics.height() + 2 * lot_gap;
+  const QRectF plot(left, top, width() - left - 2 * lot_gap, height() - top - below);
   paint_axis(painter, plot);
   paint_lots(painter, plot);
   paint_legend(painter, plot);
@@ -116,7 +116,7 @@ void LotChart::paint_axis(QPainter& painter, const QRectF& plot) const {
     painter.setPen(QPen(current_colours().grid, 1));
     painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
     painter.setPen(current_colours().muted);
-    painter.drawText(QRectF(0, y - metrics.height() / 2, plot.left() - gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, tr("%1 %").arg(QLocale().toString(percent)));
+    painter.drawText(QRectF(0, y - metrics.height() / 2, plot.left() - lot_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, tr("%1 %").arg(QLocale().toString(percent)));
   }
 }
 
@@ -155,8 +155,8 @@ void LotChart::paint_lots(QPainter& painter, const QRectF& plot) const {
     const double x = std::min(x_of(i) - width / 2, plot.right() - width);
     // The bag on screen is always named; of the others as many as there is room for.
     if (x < free_from && i + 1 < points_.size()) continue;
-    painter.drawText(QPointF(x, plot.bottom() + gap + metrics.ascent()), name);
-    free_from = x + width + gap;
+    painter.drawText(QPointF(x, plot.bottom() + lot_gap + metrics.ascent()), name);
+    free_from = x + width + lot_gap;
   }
 }
 
@@ -166,12 +166,12 @@ void LotChart::paint_legend(QPainter& painter, const QRectF& plot) const {
   const auto entry = [&](int look, const QString& text) {
     const QSize size(34, static_cast<int>(metrics.height()));
     painter.save();
-    painter.translate(x, gap);
+    painter.translate(x, lot_gap);
     paint_swatch(painter, look_of(look), size);
     painter.restore();
     painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(x + size.width() + gap, gap + metrics.ascent()), text);
-    x += size.width() + 3 * gap + metrics.horizontalAdvance(text);
+    painter.drawText(QPointF(x + size.width() + lot_gap, lot_gap + metrics.ascent()), text);
+    x += size.width() + 3 * lot_gap + metrics.horizontalAdvance(text);
   };
   entry(usable_look, tr("usable of a litre"));
   entry(dust_look, tr("finer than wanted"));

@@ -17,7 +17,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr double gap = 8;
+constexpr double section_gap = 8;
 constexpr double step_cm = 0.5;
 constexpr double least_depth_cm = 1;
 constexpr double most_depth_cm = 60;
@@ -110,9 +110,9 @@ PotSectionView::Scale PotSectionView::scale() const {
   double widest = 0;
   for (const PotWidth& width : section_->widths) widest = std::max(widest, in_cm(width.length));
   const double line = fontMetrics().height();
-  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * gap;
+  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * section_gap;
   const double top = legend_height() + line;
-  const QRectF room(gap, top, std::max(40.0, width() - names - gap), std::max(20.0, height() - top - line - 2 * gap));
+  const QRectF room(section_gap, top, std::max(40.0, width() - names - section_gap), std::max(20.0, height() - top - line - 2 * section_gap));
   const double pixels = std::min(room.width() / widest, room.height() / in_cm(section_->rim));
   return {std::max(0.5, pixels), QPointF(room.center().x(), room.center().y() + pixels * in_cm(section_->rim) / 2)};
 }
@@ -194,30 +194,30 @@ void PotSectionView::paint_lines(QPainter& painter, const Scale& scale) const {
     const double y = scale.floor.y() - in_cm(height) * scale.pixels_per_cm;
     const double half = half_px(in_cm(height), scale);
     painter.setPen(QPen(palette().color(QPalette::Text), 1.5, style));
-    painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * gap, y));
-    painter.drawText(QPointF(scale.floor.x() + half + 3 * gap, above ? y - 3 : y + fontMetrics().ascent() / 2.0), text);
+    painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * section_gap, y));
+    painter.drawText(QPointF(scale.floor.x() + half + 3 * section_gap, above ? y - 3 : y + fontMetrics().ascent() / 2.0), text);
   };
   line(section_->fill_line, Qt::DashLine, tr("filled %1").arg(to_local(depth_text(section_->fill_line, units))), false);
   if (section_->perched) line(*section_->perched, Qt::DotLine, tr("wet zone %1").arg(to_local(depth_text(section_->perched, units))), false);
   painter.setPen(palette().color(QPalette::Text));
   const QString depth = tr("depth inside %1").arg(to_local(depth_text(section_->rim, units)));
-  painter.drawText(QPointF(scale.floor.x() - fontMetrics().horizontalAdvance(depth) / 2.0, scale.floor.y() + fontMetrics().height() + gap / 2), depth);
+  painter.drawText(QPointF(scale.floor.x() - fontMetrics().horizontalAdvance(depth) / 2.0, scale.floor.y() + fontMetrics().height() + section_gap / 2), depth);
 }
 
 std::vector<QPointF> PotSectionView::legend_places() const {
   std::vector<QPointF> places;
-  QPointF at(gap, gap);
+  QPointF at(section_gap, section_gap);
   const double line = fontMetrics().height();
   for (const Filling& filling : fillings()) {
-    const double taken = 2 * line + 3 * gap + fontMetrics().horizontalAdvance(filling.name);
-    if (at.x() > gap && at.x() + taken > width()) at = QPointF(gap, at.y() + line + 4);
+    const double taken = 2 * line + 3 * section_gap + fontMetrics().horizontalAdvance(filling.name);
+    if (at.x() > section_gap && at.x() + taken > width()) at = QPointF(section_gap, at.y() + line + 4);
     places.push_back(at);
     at.rx() += taken;
   }
   return places;
 }
 
-double PotSectionView::legend_height() const { return legend_places().back().y() + fontMetrics().height() + gap; }
+double PotSectionView::legend_height() const { return legend_places().back().y() + fontMetrics().height() + section_gap; }
 
 void PotSectionView::paint_legend(QPainter& painter) const {
   if (section_->slices.empty()) return;
@@ -231,7 +231,7 @@ void PotSectionView::paint_legend(QPainter& painter) const {
     painter.setBrush(filling.brush);
     painter.drawRect(swatch);
     painter.setPen(palette().color(QPalette::Text));
-    painter.drawText(QPointF(swatch.right() + gap, y + fontMetrics().ascent()), filling.name);
+    painter.drawText(QPointF(swatch.right() + section_gap, y + fontMetrics().ascent()), filling.name);
   }
 }
 

@@ -13,7 +13,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr double gap = 6;
+constexpr double picture_gap = 6;
 constexpr double narrow = 520;  // below it the two stand one above the other
 
 /// A round step that divides `span` into about four.
@@ -61,7 +61,7 @@ class Plot {
       : painter_(painter), metrics_(painter.font()), points_(points), across_(axis_of(points, &TradeOffPoint::across, in_percent)), up_(axis_of(points, &TradeOffPoint::up, in_percent)) {
     double widest = 0;
     for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) widest = std::max(widest, metrics_.horizontalAdvance(up_.text(value)));
-    plot_ = room.adjusted(widest + 2 * gap, metrics_.height() + 3 * gap, -3 * gap, -2 * metrics_.height() - 2 * gap);
+    plot_ = room.adjusted(widest + 2 * picture_gap, metrics_.height() + 3 * picture_gap, -3 * picture_gap, -2 * metrics_.height() - 2 * picture_gap);
     room_ = room;
   }
 
@@ -83,15 +83,15 @@ class Plot {
     bold.setBold(true);
     painter_.setFont(bold);
     painter_.setPen(colours.palette.color(QPalette::Text));
-    painter_.drawText(QRectF(room_.left() + gap, room_.top() + 1.5 * gap, room_.width() - 2 * gap, metrics_.height()), Qt::AlignLeading | Qt::AlignVCenter,
-                      QFontMetricsF(bold).elidedText(title, Qt::ElideRight, room_.width() - 2 * gap));
+    painter_.drawText(QRectF(room_.left() + picture_gap, room_.top() + 1.5 * picture_gap, room_.width() - 2 * picture_gap, metrics_.height()), Qt::AlignLeading | Qt::AlignVCenter,
+                      QFontMetricsF(bold).elidedText(title, Qt::ElideRight, room_.width() - 2 * picture_gap));
     painter_.setFont(plain);
     for (double value = up_.from; value <= up_.to + up_.step / 2; value += up_.step) {
       const double y = plot_.bottom() - plot_.height() * (value - up_.from) / (up_.to - up_.from);
       painter_.setPen(QPen(colours.grid, 1));
       painter_.drawLine(QPointF(plot_.left(), y), QPointF(plot_.right(), y));
       painter_.setPen(colours.muted);
-      painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
+      painter_.drawText(QRectF(room_.left(), y - metrics_.height() / 2, plot_.left() - room_.left() - picture_gap, metrics_.height()), Qt::AlignRight | Qt::AlignVCenter, up_.text(value));
     }
     double free_from = room_.left();
     for (double value = across_.from; value <= across_.to + across_.step / 2; value += across_.step) {
@@ -103,11 +103,11 @@ class Plot {
       const double left = std::min(x - width / 2, room_.right() - width);
       if (left < free_from) continue;
       painter_.setPen(colours.muted);
-      painter_.drawText(QPointF(left, plot_.bottom() + gap / 2 + metrics_.ascent()), text);
-      free_from = left + width + gap;
+      painter_.drawText(QPointF(left, plot_.bottom() + picture_gap / 2 + metrics_.ascent()), text);
+      free_from = left + width + picture_gap;
     }
     painter_.setPen(colours.muted);
-    painter_.drawText(QRectF(plot_.left(), plot_.bottom() + gap / 2 + metrics_.height(), plot_.width(), metrics_.height()), Qt::AlignCenter,
+    painter_.drawText(QRectF(plot_.left(), plot_.bottom() + picture_gap / 2 + metrics_.height(), plot_.width(), metrics_.height()), Qt::AlignCenter,
                       metrics_.elidedText(across, Qt::ElideRight, plot_.width()));
   }
 

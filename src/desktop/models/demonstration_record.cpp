@@ -13,7 +13,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class DemonstrationText {
   Q_DECLARE_TR_FUNCTIONS(Demonstration)
 };
 
@@ -31,9 +31,9 @@ Bag bag_of(const SieveTest& test) {
 }
 
 /// Everything in one transaction, so that the window need not wait for the disk thirty times.
-class Filling {
+class RecordFilling {
  public:
-  Filling() { change_.label = Text::tr("demonstration").toStdString(); }
+  RecordFilling() { change_.label = DemonstrationText::tr("demonstration").toStdString(); }
 
   void test(const SieveTest& test) {
     const Id<Bag> id{test.lot.value_or("")};
@@ -46,7 +46,7 @@ class Filling {
     record.of = ref_to(id);
     record.replicate = ++replicate;
     add(RecordKind::sieve_test, {}, record);
-    log(ref_to(id), Text::tr("Sieved bag %1, test %2").arg(name).arg(replicate), day);
+    log(ref_to(id), DemonstrationText::tr("Sieved bag %1, test %2").arg(name).arg(replicate), day);
   }
 
   void container(const Container& container) {
@@ -69,7 +69,7 @@ class Filling {
 
   void sieves() {
     SieveSet set;
-    set.name = Text::tr("bench sieves").toStdString();
+    set.name = DemonstrationText::tr("bench sieves").toStdString();
     for (const double mm : {8.0, 5.6, 4.0, 2.8, 2.0, 1.4, 1.0}) set.sieves.push_back({aperture_mm(mm), {}});
     add(RecordKind::sieve_set, {}, set);
   }
@@ -88,7 +88,7 @@ class Filling {
   void receive(const SieveTest& test, const Id<Bag>& id, const std::string& day) {
     const Bag bag = bag_of(test);
     add(RecordKind::bag, id.text, bag);
-    log(ref_to(id), Text::tr("Received bag %1").arg(to_qt(id.text)), day);
+    log(ref_to(id), DemonstrationText::tr("Received bag %1").arg(to_qt(id.text)), day);
     const auto mass = dry_mass_received(bag);
     if (!mass) return;
     StockEntry entry;
@@ -108,7 +108,7 @@ Problems fill_with_demonstration(RecordBook& book, const Catalogue& catalogue) {
   const auto folder = data_folder("demo-data");
   if (!folder) return {Problem{"file.missing", Place{"demo-data", {}, {}, {}}, {}}};
   Problems problems;
-  Filling filling;
+  RecordFilling filling;
   const auto each = [&](const char* name, const char* pattern, const auto& read, const auto& take) {
     const QDir files(to_qt(folder->string()) + u'/' + QLatin1String(name));
     for (const QString& file : files.entryList({QLatin1String(pattern)}, QDir::Files, QDir::Name)) {

@@ -12,7 +12,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class FigureText {
   Q_DECLARE_TR_FUNCTIONS(Figures)
 };
 
@@ -56,43 +56,43 @@ QString why_no_mix(const Bench& bench) {
     const ComponentEvaluation& component = evaluation.components[i];
     if (component.component) continue;
     const QString name = bench.state().components[i].name;
-    if (!component.faults.empty()) waiting << Text::tr("%1 has a fault").arg(name);
-    else if (component.state != SheetState::finished) waiting << Text::tr("%1: sieve test not finished").arg(name);
-    else waiting << Text::tr("%1: litre weight unknown").arg(name);
+    if (!component.faults.empty()) waiting << FigureText::tr("%1 has a fault").arg(name);
+    else if (component.state != SheetState::finished) waiting << FigureText::tr("%1: sieve test not finished").arg(name);
+    else waiting << FigureText::tr("%1: litre weight unknown").arg(name);
   }
   if (!waiting.isEmpty()) return waiting.join(QStringLiteral("; "));
-  return evaluation.faults.empty() ? Text::tr("no component has parts") : Text::tr("see the marked fields");
+  return evaluation.faults.empty() ? FigureText::tr("no component has parts") : FigureText::tr("see the marked fields");
 }
 
 QString why_no_pot(const Bench& bench) {
   if (bench.evaluation().pot) return {};
-  return bench.evaluation().faults.empty() ? Text::tr("the pot's lengths are not typed yet") : Text::tr("see the marked fields of the pot");
+  return bench.evaluation().faults.empty() ? FigureText::tr("the pot's lengths are not typed yet") : FigureText::tr("see the marked fields of the pot");
 }
 
 QString why_no_packing(const Bench& bench) {
   const QString no_mix = why_no_mix(bench);
-  return no_mix.isEmpty() ? Text::tr("a component has no grain density") : no_mix;
+  return no_mix.isEmpty() ? FigureText::tr("a component has no grain density") : no_mix;
 }
 
 FigureGroup grain_group(const Bench& bench) {
   const BenchEvaluation& evaluation = bench.evaluation();
   const UnitSystem units = bench.units();
   const std::optional<Grading>& grading = evaluation.mix_grading;
-  Group group(QStringLiteral("grain"), Text::tr("Grain of the mix"), grading ? explain_blend(*grading, evaluation.band) : std::vector<Explanation>{},
+  Group group(QStringLiteral("grain"), FigureText::tr("Grain of the mix"), grading ? explain_blend(*grading, evaluation.band) : std::vector<Explanation>{},
               why_no_mix(bench));
   const auto size = [&](double percent) { return size_text(grading ? percentile(*grading, percent) : std::nullopt, units); };
-  const QString outside = grading ? Text::tr("outside the sieves used; nothing is extrapolated") : why_no_mix(bench);
-  group.add("d50", Text::tr("D50, half is finer"), size(50), outside);
-  group.add("d10", Text::tr("D10"), size(10), outside);
-  group.add("d90", Text::tr("D90"), size(90), outside);
-  group.add("cu", Text::tr("D60/D10"), figure(grading ? uniformity(*grading) : std::nullopt, 2), outside);
-  const QString no_band = evaluation.band ? outside : Text::tr("no wanted band is typed");
+  const QString outside = grading ? FigureText::tr("outside the sieves used; nothing is extrapolated") : why_no_mix(bench);
+  group.add("d50", FigureText::tr("D50, half is finer"), size(50), outside);
+  group.add("d10", FigureText::tr("D10"), size(10), outside);
+  group.add("d90", FigureText::tr("D90"), size(90), outside);
+  group.add("cu", FigureText::tr("D60/D10"), figure(grading ? uniformity(*grading) : std::nullopt, 2), outside);
+  const QString no_band = evaluation.band ? outside : FigureText::tr("no wanted band is typed");
   const auto share = [&](const Band& band) {
     const auto in_band = grading ? band_share(*grading, band) : std::nullopt;
     return percent_text(number(in_band, [](MassShare s) { return s.value(); }));
   };
-  group.add("in_band", Text::tr("In the wanted band"), evaluation.band ? share(*evaluation.band) : std::string(), no_band);
-  group.add("finer", Text::tr("Finer than it"), evaluation.band ? share({aperture_mm(0), evaluation.band->from}) : std::string(), no_band);
+  group.add("in_band", FigureText::tr("In the wanted band"), evaluation.band ? share(*evaluation.band) : std::string(), no_band);
+  group.add("finer", FigureText::tr("Finer than it"), evaluation.band ? share({aperture_mm(0), evaluation.band->from}) : std::string(), no_band);
   return group.take();
 }
 
@@ -100,23 +100,23 @@ FigureGroup mix_group(const Bench& bench) {
   const BenchEvaluation& evaluation = bench.evaluation();
   const UnitSystem units = bench.units();
   const auto& state = evaluation.mix_state;
-  Group group(QStringLiteral("mix"), Text::tr("Mix, worked in"), state ? explain(*evaluation.mix, *state) : std::vector<Explanation>{}, why_no_packing(bench));
+  Group group(QStringLiteral("mix"), FigureText::tr("Mix, worked in"), state ? explain(*evaluation.mix, *state) : std::vector<Explanation>{}, why_no_packing(bench));
   const auto shrinkage = state ? state->shrinkage : std::nullopt;
   const bool swells = shrinkage && shrinkage->value() < 0;
-  group.add("shrinkage_percent", swells ? Text::tr("Swells on mixing by") : Text::tr("Shrinks on mixing by"),
+  group.add("shrinkage_percent", swells ? FigureText::tr("Swells on mixing by") : FigureText::tr("Shrinks on mixing by"),
             percent_text(number(shrinkage, [](Shrinkage s) { return s.value() < 0 ? -s.value() : s.value(); })));
   const PackedState* settled = state && state->settled ? &*state->settled : nullptr;
   const auto of_settled = [&](auto convert) { return settled != nullptr ? std::optional<double>(convert(*settled)) : std::nullopt; };
   const auto share = [&](Porosity PackedState::*member) { return percent_text(of_settled([&](const PackedState& s) { return (s.*member).value(); })); };
-  group.add("bulk_density_g_l", Text::tr("Litre weight, dry"), density_text(of_settled([](const PackedState& s) { return in_g_l(s.bulk_density); }), units));
-  group.add("voids_between_grains", Text::tr("Voids between grains"), share(&PackedState::voids_between_grains));
-  group.add("voids_in_grains", Text::tr("Voids in grains"), share(&PackedState::voids_in_grains));
-  group.add("total_porosity", Text::tr("Total porosity"), share(&PackedState::total_porosity));
-  group.add("grain_water", Text::tr("Water in grains"), share(&PackedState::grain_water));
+  group.add("bulk_density_g_l", FigureText::tr("Litre weight, dry"), density_text(of_settled([](const PackedState& s) { return in_g_l(s.bulk_density); }), units));
+  group.add("voids_between_grains", FigureText::tr("Voids between grains"), share(&PackedState::voids_between_grains));
+  group.add("voids_in_grains", FigureText::tr("Voids in grains"), share(&PackedState::voids_in_grains));
+  group.add("total_porosity", FigureText::tr("Total porosity"), share(&PackedState::total_porosity));
+  group.add("grain_water", FigureText::tr("Water in grains"), share(&PackedState::grain_water));
   std::optional<double> exchange;
   if (settled != nullptr && settled->cation_exchange) exchange = settled->cation_exchange->value();
-  group.add("cec_meq_l", Text::tr("Exchange capacity"), figure(exchange, 0) + (exchange ? " meq/L" : ""),
-            settled != nullptr ? Text::tr("unknown for a component") : why_no_packing(bench));
+  group.add("cec_meq_l", FigureText::tr("Exchange capacity"), figure(exchange, 0) + (exchange ? " meq/L" : ""),
+            settled != nullptr ? FigureText::tr("unknown for a component") : why_no_packing(bench));
   return group.take();
 }
 
@@ -132,20 +132,20 @@ FigureGroup pot_group(const Bench& bench) {
   }
   QString reason = why_no_pot(bench);
   if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
-  const QString title = pot ? Text::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units))) : Text::tr("In the pot");
+  const QString title = pot ? FigureText::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units))) : FigureText::tr("In the pot");
   Group group(QStringLiteral("pot"), title, explanations, reason);
   const auto share = [&](Porosity PotWater::*member) {
     return percent_text(number(water, [&](const PotWater& w) { return (w.*member).value(); }));
   };
-  group.add("air_filled_porosity", Text::tr("Air that drains free"), share(&PotWater::air_filled_porosity));
-  group.add("container_capacity", Text::tr("Water held"), share(&PotWater::container_capacity));
-  group.add("available_in_pot", Text::tr("Water plants can take"), share(&PotWater::available_in_pot));
-  group.add("trapped_air", Text::tr("Trapped air, apart"), share(&PotWater::trapped_air));
-  group.add("perched_height_cm", Text::tr("Wet zone, height"), depth_text(water ? std::optional(water->perched_height) : std::nullopt, units));
-  group.add("volume_ml", Text::tr("Volume to the fill line"), volume_text(number(pot, [](const PotGeometry& p) { return in_ml(p.volume()) / 1000; }), units), why_no_pot(bench));
+  group.add("air_filled_porosity", FigureText::tr("Air that drains free"), share(&PotWater::air_filled_porosity));
+  group.add("container_capacity", FigureText::tr("Water held"), share(&PotWater::container_capacity));
+  group.add("available_in_pot", FigureText::tr("Water plants can take"), share(&PotWater::available_in_pot));
+  group.add("trapped_air", FigureText::tr("Trapped air, apart"), share(&PotWater::trapped_air));
+  group.add("perched_height_cm", FigureText::tr("Wet zone, height"), depth_text(water ? std::optional(water->perched_height) : std::nullopt, units));
+  group.add("volume_ml", FigureText::tr("Volume to the fill line"), volume_text(number(pot, [](const PotGeometry& p) { return in_ml(p.volume()) / 1000; }), units), why_no_pot(bench));
   std::optional<Mass> wet;
   if (water && evaluation.mix_state->settled) wet = wet_mass(pot->main_mix_volume(), evaluation.mix_state->settled->bulk_density, water->container_capacity);
-  group.add("wet_mass_g", Text::tr("Mix, wet"), mass_text(wet, units));
+  group.add("wet_mass_g", FigureText::tr("Mix, wet"), mass_text(wet, units));
   return group.take();
 }
 
@@ -155,7 +155,7 @@ FigureGroup litres_group(const Bench& bench) {
   QString reason = why_no_pot(bench);
   if (const QString no_mix = why_no_packing(bench); !evaluation.to_measure_out && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
   const std::vector<Explanation> all = evaluation.pot ? explain(*evaluation.pot) : std::vector<Explanation>{};
-  Group group(QStringLiteral("litres"), Text::tr("To measure out for one pot"), {}, reason);
+  Group group(QStringLiteral("litres"), FigureText::tr("To measure out for one pot"), {}, reason);
   FigureGroup rows = group.take();
   const auto add = [&](const QString& key, const QString& label, std::optional<double> litres) {
     Figure figure{key, label, to_local(volume_text(litres, units)), {}, {}};
@@ -177,7 +177,7 @@ FigureGroup litres_group(const Bench& bench) {
     if (evaluation.to_measure_out && in_mix == evaluation.mixed.end()) continue;
     add(QStringLiteral("measure_out_%1").arg(i + 1), bench.state().components[i].name, litres);
   }
-  add(QStringLiteral("mixed_litres"), Text::tr("Mixed, before filling"), number(evaluation.to_fill, [](MixedVolume v) { return in_l(v); }));
+  add(QStringLiteral("mixed_litres"), FigureText::tr("Mixed, before filling"), number(evaluation.to_fill, [](MixedVolume v) { return in_l(v); }));
   return rows;
 }
 
@@ -189,12 +189,12 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
 
 QString explanation_text(const Figure& figure) {
   QStringList lines;
-  if (!figure.reason.isEmpty()) lines << Text::tr("Not computed: %1.").arg(figure.reason);
+  if (!figure.reason.isEmpty()) lines << FigureText::tr("Not computed: %1.").arg(figure.reason);
   if (!figure.range_detail.isEmpty()) lines << figure.range_detail;
   for (const Explanation& explanation : figure.explanations) {
     lines << to_qt(explanation.formula);
     for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(to_qt(name), to_qt(value));
-    lines << Text::tr("Source: %1").arg(to_qt(explanation.source));
+    lines << FigureText::tr("Source: %1").arg(to_qt(explanation.source));
   }
   return lines.join(u'\n');
 }

@@ -15,7 +15,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class FindProblemText {
   Q_DECLARE_TR_FUNCTIONS(FindParts)
 };
 
@@ -194,9 +194,9 @@ class SetupReader {
     if (problems.empty() && setup_.faults.empty()) problems = check_tested_sizes(problem_);
     for (const Problem& problem : problems) read_.fault(placed(problem.where.pointer), problem);
     QStringList missing;
-    if (waits_for_pot_) missing << Text::tr("the pot's lengths");
-    if (waits_for_band_) missing << Text::tr("the wanted grain");
-    if (problem_.wishes.empty() && missing.isEmpty()) missing << Text::tr("a group of trees, or a wish");
+    if (waits_for_pot_) missing << FindProblemText::tr("the pot's lengths");
+    if (waits_for_band_) missing << FindProblemText::tr("the wanted grain");
+    if (problem_.wishes.empty() && missing.isEmpty()) missing << FindProblemText::tr("a group of trees, or a wish");
     setup_.waiting = missing.join(QStringLiteral(", "));
     if (!setup_.faults.empty() || !missing.isEmpty()) return;
     setup_.out_of_reach = wishes_out_of_reach(problem_);

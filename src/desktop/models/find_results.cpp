@@ -13,7 +13,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class FindResultText {
   Q_DECLARE_TR_FUNCTIONS(FindParts)
 };
 
@@ -23,9 +23,9 @@ QString percent(double share, int decimals = 1) { return to_local(percent_text(s
 
 /// An amount in a wish's own unit.
 QString amount_words(const WishFigure& figure, double amount, UnitSystem units) {
-  if (!std::isfinite(amount)) return Text::tr("an unknown amount, because the figure is not defined");
-  if (std::holds_alternative<ExchangeCapacity>(figure)) return Text::tr("%1 meq/L").arg(number_text(amount, 3));
-  if (std::holds_alternative<MixPrice>(figure)) return Text::tr("%1 a litre").arg(QLocale().toString(amount, 'f', 2));
+  if (!std::isfinite(amount)) return FindResultText::tr("an unknown amount, because the figure is not defined");
+  if (std::holds_alternative<ExchangeCapacity>(figure)) return FindResultText::tr("%1 meq/L").arg(number_text(amount, 3));
+  if (std::holds_alternative<MixPrice>(figure)) return FindResultText::tr("%1 a litre").arg(QLocale().toString(amount, 'f', 2));
   const auto* in_pot = std::get_if<FigureInPot>(&figure);
   if (in_pot != nullptr && in_pot->figure == PotFigure::wet_mass) return to_local(density_text(amount, units));
   return percent(in_pot != nullptr || std::holds_alternative<ShareOf>(figure) ? amount : amount / 100);
@@ -33,22 +33,22 @@ QString amount_words(const WishFigure& figure, double amount, UnitSystem units) 
 
 QString figure_words(const FoundParts& found, const WishFigure& figure, UnitSystem units) {
   const auto size = [&](Aperture aperture) { return to_local(size_text(aperture, units)); };
-  if (const auto* band = std::get_if<BandShare>(&figure)) return Text::tr("%1 to %2").arg(size(band->from), size(band->to));
-  if (const auto* finer = std::get_if<FinerShare>(&figure)) return Text::tr("finer than %1").arg(size(finer->size));
-  if (const auto* share = std::get_if<ShareOf>(&figure)) return Text::tr("share of %1").arg(to_qt(share->name));
-  if (const auto* limits = std::get_if<PassingLimits>(&figure)) return Text::tr("curve within its limits at %n size(s)", nullptr, static_cast<int>(limits->limits.size()));
-  if (const auto* grading = std::get_if<NearestGrading>(&figure)) return Text::tr("curve near its %n point(s)", nullptr, static_cast<int>(grading->points.size()));
-  if (std::holds_alternative<ExchangeCapacity>(figure)) return Text::tr("exchange capacity");
-  if (std::holds_alternative<MixPrice>(figure)) return Text::tr("price");
+  if (const auto* band = std::get_if<BandShare>(&figure)) return FindResultText::tr("%1 to %2").arg(size(band->from), size(band->to));
+  if (const auto* finer = std::get_if<FinerShare>(&figure)) return FindResultText::tr("finer than %1").arg(size(finer->size));
+  if (const auto* share = std::get_if<ShareOf>(&figure)) return FindResultText::tr("share of %1").arg(to_qt(share->name));
+  if (const auto* limits = std::get_if<PassingLimits>(&figure)) return FindResultText::tr("curve within its limits at %n size(s)", nullptr, static_cast<int>(limits->limits.size()));
+  if (const auto* grading = std::get_if<NearestGrading>(&figure)) return FindResultText::tr("curve near its %n point(s)", nullptr, static_cast<int>(grading->points.size()));
+  if (std::holds_alternative<ExchangeCapacity>(figure)) return FindResultText::tr("exchange capacity");
+  if (std::holds_alternative<MixPrice>(figure)) return FindResultText::tr("price");
   const auto& in_pot = std::get<FigureInPot>(figure);
   QString name;
   switch (in_pot.figure) {
-    case PotFigure::air_filled_porosity: name = Text::tr("air"); break;
-    case PotFigure::container_capacity: name = Text::tr("water"); break;
-    case PotFigure::available_in_pot: name = Text::tr("water for plants"); break;
-    case PotFigure::wet_mass: name = Text::tr("wet litre weight"); break;
+    case PotFigure::air_filled_porosity: name = FindResultText::tr("air"); break;
+    case PotFigure::container_capacity: name = FindResultText::tr("water"); break;
+    case PotFigure::available_in_pot: name = FindResultText::tr("water for plants"); break;
+    case PotFigure::wet_mass: name = FindResultText::tr("wet litre weight"); break;
   }
-  return in_pot.pot == first_pot ? name : Text::tr("%1 in %2").arg(name, found.further_pot_name);
+  return in_pot.pot == first_pot ? name : FindResultText::tr("%1 in %2").arg(name, found.further_pot_name);
 }
 
 const PotWater* in_pot(const RatedRecipe& recipe) {
@@ -61,20 +61,20 @@ QString price_words(const std::optional<PricePerLitre>& price) { return price ? 
 QString sets_sentence(const FoundParts& found, const std::vector<std::size_t>& set, UnitSystem units) {
   QStringList wishes;
   for (const std::size_t wish : set) wishes << wish_words(found, found.problem().wishes[wish], units);
-  const QString list = wishes.join(Text::tr("; ", "between wishes"));
-  return set.size() == 1 ? Text::tr("Cannot be had: %1.").arg(list) : Text::tr("Cannot be had together: %1.").arg(list);
+  const QString list = wishes.join(FindResultText::tr("; ", "between wishes"));
+  return set.size() == 1 ? FindResultText::tr("Cannot be had: %1.").arg(list) : FindResultText::tr("Cannot be had together: %1.").arg(list);
 }
 
 QString proof_sentence(const FoundParts& found) {
   const DesignAnswer& answer = found.answer;
-  if (answer.stopped) return Text::tr("The search was stopped: these are the best so far, not proven.");
-  if (!found.problem().form.whole) return Text::tr("Free shares are improved from fixed starts: a better recipe may exist.");
+  if (answer.stopped) return FindResultText::tr("The search was stopped: these are the best so far, not proven.");
+  if (!found.problem().form.whole) return FindResultText::tr("Free shares are improved from fixed starts: a better recipe may exist.");
   QLocale locale;
-  const QString counts = Text::tr("%1 recipes worked out, %2 excluded by bounds").arg(locale.toString(static_cast<qulonglong>(answer.examined)), locale.toString(static_cast<qulonglong>(answer.excluded)));
-  if (answer.proven) return Text::tr("Proven best: %1.").arg(counts);
-  if (answer.gap && *answer.gap > 0) return Text::tr("Not proven best: %1; the best score may be lower by up to %2.").arg(counts, number_text(*answer.gap, 3));
-  if (answer.gap) return Text::tr("%1; no recipe scores less.").arg(counts);
-  return Text::tr("Not proven best: %1.").arg(counts);
+  const QString counts = FindResultText::tr("%1 recipes worked out, %2 excluded by bounds").arg(locale.toString(static_cast<qulonglong>(answer.examined)), locale.toString(static_cast<qulonglong>(answer.excluded)));
+  if (answer.proven) return FindResultText::tr("Proven best: %1.").arg(counts);
+  if (answer.gap && *answer.gap > 0) return FindResultText::tr("Not proven best: %1; the best score may be lower by up to %2.").arg(counts, number_text(*answer.gap, 3));
+  if (answer.gap) return FindResultText::tr("%1; no recipe scores less.").arg(counts);
+  return FindResultText::tr("Not proven best: %1.").arg(counts);
 }
 
 std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<TradeOff>& all) {
@@ -101,9 +101,9 @@ std::vector<const RatedRecipe*> FoundParts::listed() const {
 QString wish_words(const FoundParts& found, const Wish& wish, UnitSystem units) {
   const QString figure = figure_words(found, wish.figure, units);
   const auto amount = [&](double value) { return amount_words(wish.figure, value, units); };
-  if (wish.least && wish.most) return Text::tr("%1 between %2 and %3").arg(figure, amount(*wish.least), amount(*wish.most));
-  if (wish.least) return Text::tr("%1 at least %2").arg(figure, amount(*wish.least));
-  if (wish.most) return Text::tr("%1 at most %2").arg(figure, amount(*wish.most));
+  if (wish.least && wish.most) return FindResultText::tr("%1 between %2 and %3").arg(figure, amount(*wish.least), amount(*wish.most));
+  if (wish.least) return FindResultText::tr("%1 at least %2").arg(figure, amount(*wish.least));
+  if (wish.most) return FindResultText::tr("%1 at most %2").arg(figure, amount(*wish.most));
   return figure;
 }
 
@@ -112,25 +112,25 @@ QString parts_words(const FoundParts& found, const std::vector<double>& parts) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
     if (!(parts[i] > 0)) continue;
     const QString name = to_qt(found.problem().candidates[i].component.name);
-    words << (found.problem().form.whole ? Text::tr("%1 %2", "parts, name").arg(number_text(parts[i], 3), name) : Text::tr("%1 %2", "parts, name").arg(percent(parts[i]), name));
+    words << (found.problem().form.whole ? FindResultText::tr("%1 %2", "parts, name").arg(number_text(parts[i], 3), name) : FindResultText::tr("%1 %2", "parts, name").arg(percent(parts[i]), name));
   }
   return words.join(QStringLiteral(" : "));
 }
 
 PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
   PictureTable table;
-  table.heading << Text::tr("rank") << Text::tr("parts") << Text::tr("misses") << Text::tr("air") << Text::tr("water") << Text::tr("price/L") << Text::tr("score");
+  table.heading << FindResultText::tr("rank") << FindResultText::tr("parts") << FindResultText::tr("misses") << FindResultText::tr("air") << FindResultText::tr("water") << FindResultText::tr("price/L") << FindResultText::tr("score");
   int rank = 0;
   for (const RatedRecipe* recipe : found.listed()) {
     QStringList misses;
     for (std::size_t i = 0; i < recipe->misses.size(); ++i) {
       if (!(recipe->misses[i].violation > 0)) continue;
       const WishFigure& figure = found.problem().wishes[i].figure;
-      misses << Text::tr("%1 by %2").arg(figure_words(found, figure, units), amount_words(figure, recipe->misses[i].amount, units));
+      misses << FindResultText::tr("%1 by %2").arg(figure_words(found, figure, units), amount_words(figure, recipe->misses[i].amount, units));
     }
     const PotWater* water = in_pot(*recipe);
-    const QString place = found.answer.recipes.empty() ? Text::tr("nearest") : QLocale().toString(++rank);
-    table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? Text::tr("nothing") : misses.join(QStringLiteral(", ")),
+    const QString place = found.answer.recipes.empty() ? FindResultText::tr("nearest") : QLocale().toString(++rank);
+    table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : misses.join(QStringLiteral(", ")),
                           water != nullptr ? percent(water->air_filled_porosity.value()) : dash(), water != nullptr ? percent(water->container_capacity.value()) : dash(),
                           price_words(recipe->price), number_text(recipe->score, 3)});
   }
@@ -145,23 +145,23 @@ QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSys
   const DesignProblem& problem = found.problem();
   for (std::size_t i = 0; i < recipe.misses.size(); ++i) {
     if (!(recipe.misses[i].violation > 0)) continue;
-    sentences << Text::tr("Misses \u201c%1\u201d by %2.").arg(wish_words(found, problem.wishes[i], units), amount_words(problem.wishes[i].figure, recipe.misses[i].amount, units));
+    sentences << FindResultText::tr("Misses \u201c%1\u201d by %2.").arg(wish_words(found, problem.wishes[i], units), amount_words(problem.wishes[i].figure, recipe.misses[i].amount, units));
   }
   QStringList binding;
   for (const std::size_t wish : recipe.binding)
     if (!(recipe.misses[wish].violation > 0)) binding << wish_words(found, problem.wishes[wish], units);
-  if (!binding.isEmpty()) sentences << Text::tr("Held back by, right at the limit: %1.").arg(binding.join(QStringLiteral("; ")));
-  for (const std::size_t candidate : recipe.used_up) sentences << Text::tr("Uses up %1.").arg(to_qt(problem.candidates[candidate].component.name));
+  if (!binding.isEmpty()) sentences << FindResultText::tr("Held back by, right at the limit: %1.").arg(binding.join(QStringLiteral("; ")));
+  for (const std::size_t candidate : recipe.used_up) sentences << FindResultText::tr("Uses up %1.").arg(to_qt(problem.candidates[candidate].component.name));
   for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
     if (recipe.parts[i] > 0 && found.setup.grain[found.setup.taken[i]].is_printed_size)
-      sentences << Text::tr("%1 is not sieved yet: its printed size stands in for its curve.").arg(to_qt(problem.candidates[i].component.name));
+      sentences << FindResultText::tr("%1 is not sieved yet: its printed size stands in for its curve.").arg(to_qt(problem.candidates[i].component.name));
   }
-  if (sentences.isEmpty()) sentences << Text::tr("Holds every wish with room to spare.");
+  if (sentences.isEmpty()) sentences << FindResultText::tr("Holds every wish with room to spare.");
   return sentences;
 }
 
 FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSystem units) {
-  FigureGroup group{QStringLiteral("recipe"), Text::tr("The chosen recipe"), {}};
+  FigureGroup group{QStringLiteral("recipe"), FindResultText::tr("The chosen recipe"), {}};
   const auto recipes = found.listed();
   if (index >= recipes.size()) return group;
   const RatedRecipe& recipe = *recipes[index];
@@ -177,19 +177,19 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
     group.figures.push_back(std::move(figure));
   };
   const PotWater* water = in_pot(recipe);
-  const QString no_pot = Text::tr("no pot, or a grain density is missing");
+  const QString no_pot = FindResultText::tr("no pot, or a grain density is missing");
   const auto share = [&](Porosity PotWater::*member) { return water != nullptr ? percent((water->*member).value()) : QString(); };
-  add("air", Text::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot);
-  add("water", Text::tr("Water held"), share(&PotWater::container_capacity), no_pot);
-  add("available", Text::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot);
+  add("air", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot);
+  add("water", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot);
+  add("available", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot);
   const auto& settled = recipe.mix.settled;
-  add("weight", Text::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), Text::tr("a grain density is missing"));
+  add("weight", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"));
   const auto shrinkage = recipe.mix.shrinkage;
-  add("shrinkage", Text::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), Text::tr("a grain density is missing"));
-  add("exchange", Text::tr("Exchange capacity"),
-      settled && settled->cation_exchange ? Text::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), Text::tr("unknown for a component"));
-  add("price", Text::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), Text::tr("a price is not known"));
-  add("score", Text::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
+  add("shrinkage", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"));
+  add("exchange", FindResultText::tr("Exchange capacity"),
+      settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"));
+  add("price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
+  add("score", FindResultText::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
   return group;
 }
 
@@ -198,20 +198,20 @@ QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
   const DesignAnswer& answer = found.answer;
   if (answer.recipes.empty()) {
     const bool sure = answer.proven || !answer.contradictions.empty();
-    sentences << (sure ? Text::tr("No recipe holds every wish that must hold.") : Text::tr("No recipe was found that holds every wish that must hold."));
+    sentences << (sure ? FindResultText::tr("No recipe holds every wish that must hold.") : FindResultText::tr("No recipe was found that holds every wish that must hold."));
     for (const auto& set : answer.contradictions) sentences << sets_sentence(found, set, units);
-    if (answer.nearest) sentences << Text::tr("The nearest that can be had is listed.");
+    if (answer.nearest) sentences << FindResultText::tr("The nearest that can be had is listed.");
   }
   sentences << proof_sentence(found);
   for (const WishRoom& room : answer.room) {
     const Wish& wish = found.problem().wishes[room.wish];
     const auto moved = [&](double amount) { return amount_words(wish.figure, amount, units); };
     const QString words = wish_words(found, wish, units);
-    if (room.stricter && room.looser) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 stricter or %3 looser.").arg(words, moved(*room.stricter), moved(*room.looser));
-    else if (room.stricter) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 stricter.").arg(words, moved(*room.stricter));
-    else if (room.looser) sentences << Text::tr("Another recipe comes first with \u201c%1\u201d %2 looser.").arg(words, moved(*room.looser));
+    if (room.stricter && room.looser) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 stricter or %3 looser.").arg(words, moved(*room.stricter), moved(*room.looser));
+    else if (room.stricter) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 stricter.").arg(words, moved(*room.stricter));
+    else if (room.looser) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 looser.").arg(words, moved(*room.looser));
   }
-  if (answer.rounding_cost) sentences << Text::tr("Whole parts instead of free shares cost %1 of score.").arg(number_text(*answer.rounding_cost, 3));
+  if (answer.rounding_cost) sentences << FindResultText::tr("Whole parts instead of free shares cost %1 of score.").arg(number_text(*answer.rounding_cost, 3));
   QStringList told;
   for (const Note& note : answer.notes) {
     // Said in this page's own words already.
@@ -244,34 +244,34 @@ TradeOffPicture trade_off_picture(const FoundParts& found) {
 }
 
 QString trade_off_sentence(const FoundParts* found) {
-  if (found == nullptr) return Text::tr("Trade-offs come with the first search: find parts for a pot.");
+  if (found == nullptr) return FindResultText::tr("Trade-offs come with the first search: find parts for a pot.");
   const TradeOffPicture picture = trade_off_picture(*found);
   QStringList sentences;
   if (!picture.air_and_water.empty()) {
     const TradeOffPoint& first = picture.air_and_water.front();
     const TradeOffPoint& last = picture.air_and_water.back();
-    sentences << Text::tr("Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.", nullptr, static_cast<int>(picture.air_and_water.size()))
+    sentences << FindResultText::tr("Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.", nullptr, static_cast<int>(picture.air_and_water.size()))
                      .arg(percent(first.across, 0), percent(first.up, 0), percent(last.across, 0), percent(last.up, 0));
   }
   if (!picture.price_and_fit.empty()) {
     const TradeOffPoint& first = picture.price_and_fit.front();
     const TradeOffPoint& last = picture.price_and_fit.back();
     QLocale locale;
-    sentences << Text::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
+    sentences << FindResultText::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
                      .arg(locale.toString(first.across, 'f', 2), number_text(first.up, 3), locale.toString(last.across, 'f', 2), number_text(last.up, 3));
   }
-  return sentences.isEmpty() ? Text::tr("This search has no trade-off to show: there is no pot, no price or no recipe.") : sentences.join(u' ');
+  return sentences.isEmpty() ? FindResultText::tr("This search has no trade-off to show: there is no pot, no price or no recipe.") : sentences.join(u' ');
 }
 
 PictureTable trade_off_table(const FoundParts* found) {
   PictureTable table;
-  table.heading << Text::tr("trade-off") << Text::tr("air or price") << Text::tr("water or score") << Text::tr("rank") << Text::tr("parts");
+  table.heading << FindResultText::tr("trade-off") << FindResultText::tr("air or price") << FindResultText::tr("water or score") << FindResultText::tr("rank") << FindResultText::tr("parts");
   if (found == nullptr) return table;
   const TradeOffPicture picture = trade_off_picture(*found);
   const auto rank = [](const TradeOffPoint& point) { return point.rank > 0 ? QLocale().toString(point.rank) : dash(); };
-  for (const TradeOffPoint& point : picture.air_and_water) table.rows.push_back({Text::tr("air, water"), percent(point.across), percent(point.up), rank(point), point.parts});
+  for (const TradeOffPoint& point : picture.air_and_water) table.rows.push_back({FindResultText::tr("air, water"), percent(point.across), percent(point.up), rank(point), point.parts});
   for (const TradeOffPoint& point : picture.price_and_fit)
-    table.rows.push_back({Text::tr("price, fit"), QLocale().toString(point.across, 'f', 2), number_text(point.up, 3), rank(point), point.parts});
+    table.rows.push_back({FindResultText::tr("price, fit"), QLocale().toString(point.across, 'f', 2), number_text(point.up, 3), rank(point), point.parts});
   return table;
 }
 

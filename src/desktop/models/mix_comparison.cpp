@@ -9,7 +9,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class ComparisonText {
   Q_DECLARE_TR_FUNCTIONS(Comparison)
 };
 
@@ -53,20 +53,20 @@ Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, c
 }
 
 QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
-  if (comparison.mixes.empty()) return Text::tr("Nothing to compare yet: keep a mix, or finish the one on the bench.");
+  if (comparison.mixes.empty()) return ComparisonText::tr("Nothing to compare yet: keep a mix, or finish the one on the bench.");
   QStringList mixes;
   for (const ComparedMix& mix : comparison.mixes) {
-    mixes << (mix.air ? Text::tr("%1 holds %2 air and %3 water").arg(mix.name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
-                      : Text::tr("%1 without a pot").arg(mix.name));
+    mixes << (mix.air ? ComparisonText::tr("%1 holds %2 air and %3 water").arg(mix.name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
+                      : ComparisonText::tr("%1 without a pot").arg(mix.name));
   }
   const QString list = mixes.join(QStringLiteral(", "));
-  return comparison.depth ? Text::tr("In one pot, %1 deep: %2.").arg(to_local(depth_text(comparison.depth, units)), list) : list + u'.';
+  return comparison.depth ? ComparisonText::tr("In one pot, %1 deep: %2.").arg(to_local(depth_text(comparison.depth, units)), list) : list + u'.';
 }
 
 PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
   PictureTable table;
-  table.heading << Text::tr("mix") << Text::tr("air") << Text::tr("water") << Text::tr("for plants") << Text::tr("in band") << Text::tr("finer") << Text::tr("litre weight")
-                << Text::tr("D50");
+  table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("water") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
+                << ComparisonText::tr("D50");
   const auto percent = [](const auto& share) { return to_local(percent_text(value_of(share))); };
   for (const ComparedMix& mix : comparison.mixes) {
     const auto density = mix.bulk_density ? std::optional<double>(in_g_l(*mix.bulk_density)) : std::nullopt;

@@ -13,7 +13,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class ScreenedText {
   Q_DECLARE_TR_FUNCTIONS(Screening)
 };
 
@@ -59,11 +59,11 @@ QString balance_of(ScreeningView& view, UnitSystem units) {
   }
   if (weighed.empty()) return {};
   const QString total = to_local(mass_text(sum, units));
-  if (!view.screened || in_g(*view.screened) <= 0 || weighed.size() < view.rows.size()) return Text::tr("Weighed so far: %1").arg(total);
+  if (!view.screened || in_g(*view.screened) <= 0 || weighed.size() < view.rows.size()) return ScreenedText::tr("Weighed so far: %1").arg(total);
   const Loss loss = screening_loss(*view.screened, weighed);
   view.loss = loss;
-  return loss.value() < 0 ? Text::tr("Weighed %1: %2 more than went in").arg(total, to_local(percent_text(-loss.value())))
-                          : Text::tr("Weighed %1, lost %2").arg(total, to_local(percent_text(loss.value())));
+  return loss.value() < 0 ? ScreenedText::tr("Weighed %1: %2 more than went in").arg(total, to_local(percent_text(-loss.value())))
+                          : ScreenedText::tr("Weighed %1, lost %2").arg(total, to_local(percent_text(loss.value())));
 }
 
 }  // namespace
@@ -83,13 +83,13 @@ ScreeningView screening_view(const Bench& bench) {
   view.screened_fault = sentences(mass_faults, units);
   const auto graded = graded_bag(bench);
   if (!graded) {
-    view.reason = Text::tr("Finish the sieve test first: the fractions are predicted from it.");
+    view.reason = ScreenedText::tr("Finish the sieve test first: the fractions are predicted from it.");
     return view;
   }
   if (typed.openings.trimmed().isEmpty()) view.openings = openings_of_verdict(bench, *graded);
   if (view.openings.empty()) {
     view.openings_fault = sentences(opening_faults, units);
-    view.reason = Text::tr("Type the openings to screen at; the verdict names none.");
+    view.reason = ScreenedText::tr("Type the openings to screen at; the verdict names none.");
     return view;
   }
   const auto screened = screen(graded->grading, view.openings, {}, graded->packing.of);

@@ -8,12 +8,12 @@ namespace gritwright::desktop {
 
 namespace {
 
-/// The shortest text that reads back as this number to nine digits: what a record's binary fraction was typed as.
-QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
+/// The shortest text that reads back as this number to nine record_digits: what a record's binary fraction was typed as.
+QString record_digits(double value) { return QLocale::c().toString(value, 'g', 9); }
 
-QString grams(Mass mass) { return digits(in_g(mass)); }
-QString percent(MassShare share) { return share.value() > 0 ? digits(share.value() * 100) : QString(); }
-QString centimetres(Length length) { return digits(in_cm(length)); }
+QString grams(Mass mass) { return record_digits(in_g(mass)); }
+QString percent(MassShare share) { return share.value() > 0 ? record_digits(share.value() * 100) : QString(); }
+QString centimetres(Length length) { return record_digits(in_cm(length)); }
 
 void fill(PanText& pan, const Retained& retained, Measure measure) {
   if (const auto* net = std::get_if<Mass>(&retained)) {
@@ -23,7 +23,7 @@ void fill(PanText& pan, const Retained& retained, Measure measure) {
     pan.retained = grams(weighed->gross);
     pan.tare = grams(weighed->tare);
   } else {
-    pan.retained = digits(in_l(std::get<LooseVolume>(retained)));
+    pan.retained = record_digits(in_l(std::get<LooseVolume>(retained)));
   }
 }
 
@@ -44,7 +44,7 @@ SieveSheet sheet_of(const SieveTest& test) {
   sheet.measure = measure_of(test);
   for (const SieveRow& row : test.rows) {
     PanText pan;
-    pan.aperture = digits(in_mm(row.aperture));
+    pan.aperture = record_digits(in_mm(row.aperture));
     fill(pan, row.retained, sheet.measure);
     pan.crumbs = percent(row.crumbs);
     sheet.rows.push_back(pan);
@@ -54,8 +54,8 @@ SieveSheet sheet_of(const SieveTest& test) {
   if (test.resolution.value() > 0) sheet.resolution = grams(test.resolution);
   if (test.dry_mass) sheet.dry_mass = grams(*test.dry_mass);
   if (test.washed_dry_mass) sheet.washed_dry_mass = grams(*test.washed_dry_mass);
-  if (test.moisture.value() > 0) sheet.moisture = digits(test.moisture.value() * 100);
-  if (test.sieve_diameter) sheet.sieve_diameter = digits(in_mm(*test.sieve_diameter));
+  if (test.moisture.value() > 0) sheet.moisture = record_digits(test.moisture.value() * 100);
+  if (test.sieve_diameter) sheet.sieve_diameter = record_digits(in_mm(*test.sieve_diameter));
   sheet.on_recovered_mass = test.basis == PercentBasis::recovered;
   return sheet;
 }
@@ -65,8 +65,8 @@ ComponentSheet component_of(const SieveTest& test, const QString& name) {
   component.name = name;
   component.parts = QStringLiteral("1");
   if (test.material) component.material = to_qt(*test.material);
-  if (test.bulk_density) component.grain.bulk_density = digits(in_g_l(*test.bulk_density));
-  if (test.particle_density) component.grain.particle_density = digits(in_g_l(*test.particle_density));
+  if (test.bulk_density) component.grain.bulk_density = record_digits(in_g_l(*test.bulk_density));
+  if (test.particle_density) component.grain.particle_density = record_digits(in_g_l(*test.particle_density));
   component.sheet = sheet_of(test);
   return component;
 }
@@ -82,21 +82,21 @@ std::optional<PotSheet> sheet_of(const Container& container) {
     sheet.base_width = centimetres(container.base->width);
   }
   if (container.middle) sheet.middle = centimetres(container.middle->length);
-  if (container.exponent) sheet.exponent = digits(*container.exponent);
-  sheet.depth = digits(in_cm(container.depth));
-  sheet.freeboard = digits(in_cm(container.freeboard));
-  if (container.water_fill) sheet.water_fill = digits(in_ml(*container.water_fill));
-  if (in_cm(container.saucer) > 0) sheet.saucer = digits(in_cm(container.saucer));
-  if (in_cm(container.wick) > 0) sheet.wick = digits(in_cm(container.wick));
+  if (container.exponent) sheet.exponent = record_digits(*container.exponent);
+  sheet.depth = record_digits(in_cm(container.depth));
+  sheet.freeboard = record_digits(in_cm(container.freeboard));
+  if (container.water_fill) sheet.water_fill = record_digits(in_ml(*container.water_fill));
+  if (in_cm(container.saucer) > 0) sheet.saucer = record_digits(in_cm(container.saucer));
+  if (in_cm(container.wick) > 0) sheet.wick = record_digits(in_cm(container.wick));
   if (container.mound && in_cm(container.mound->rise) > 0) {
-    sheet.mound_rise = digits(in_cm(container.mound->rise));
+    sheet.mound_rise = record_digits(in_cm(container.mound->rise));
     sheet.mound_form = container.mound->form;
   }
   if (container.corner_radius.value() > 0) sheet.corner_radius = centimetres(container.corner_radius);
   if (container.fillet_radius.value() > 0) sheet.fillet_radius = centimetres(container.fillet_radius);
-  if (container.mass) sheet.mass = digits(in_kg(*container.mass));
+  if (container.mass) sheet.mass = record_digits(in_kg(*container.mass));
   sheet.tilt_axis = container.tilt.axis;
-  if (in_deg(container.tilt.angle) > 0) sheet.tilt = digits(in_deg(container.tilt.angle));
+  if (in_deg(container.tilt.angle) > 0) sheet.tilt = record_digits(in_deg(container.tilt.angle));
   return sheet;
 }
 

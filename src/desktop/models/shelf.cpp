@@ -15,7 +15,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class ShelfText {
   Q_DECLARE_TR_FUNCTIONS(Shelf)
 };
 
@@ -104,7 +104,7 @@ void add_catalogue(std::vector<ShelfItem>& grain, const Bench& bench) {
     if (!material.particle_density_g_l) continue;
     ShelfItem item;
     item.key = QStringLiteral("material:%1").arg(to_qt(material.name));
-    item.candidate.component.name = Text::tr("%1, to buy").arg(to_qt(material.name).replace(u'_', u' ')).toStdString();
+    item.candidate.component.name = ShelfText::tr("%1, to buy").arg(to_qt(material.name).replace(u'_', u' ')).toStdString();
     item.candidate.component.parts = Parts(1);
     item.candidate.component.grain = typical_grain(material);
     item.candidate.component.material = material.name;

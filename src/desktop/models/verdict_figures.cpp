@@ -14,35 +14,35 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class VerdictText {
   Q_DECLARE_TR_FUNCTIONS(Verdict)
 };
 
 constexpr std::size_t most_choices = 8;  // more is a list to study, not to choose from
 
 QString why_no_curve(const ComponentEvaluation& component) {
-  if (!component.faults.empty()) return Text::tr("see the marked cells and fields");
-  if (component.state != SheetState::finished) return Text::tr("the sieve test is not finished");
+  if (!component.faults.empty()) return VerdictText::tr("see the marked cells and fields");
+  if (component.state != SheetState::finished) return VerdictText::tr("the sieve test is not finished");
   return {};
 }
 
 QString joined(const std::vector<Aperture>& openings, UnitSystem units) {
   QStringList texts;
   for (const Aperture& opening : openings) texts << to_local(size_text(opening, units));
-  return texts.join(Text::tr(" and "));
+  return texts.join(VerdictText::tr(" and "));
 }
 
 QString sentence_of(const BagVerdict& judged, UnitSystem units) {
   switch (judged.verdict) {
-    case Verdict::take: return Text::tr("Take it as it is");
-    case Verdict::take_after_screening: return Text::tr("Take it after screening at %1").arg(joined(judged.openings, units));
+    case Verdict::take: return VerdictText::tr("Take it as it is");
+    case Verdict::take_after_screening: return VerdictText::tr("Take it after screening at %1").arg(joined(judged.openings, units));
     case Verdict::other_use_or_complain: break;
   }
-  return Text::tr("Other use, or complain");
+  return VerdictText::tr("Other use, or complain");
 }
 
 void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict& judged, const std::optional<Bag>& bag, UnitSystem units) {
-  view.fraction_heading = {Text::tr("fraction"), Text::tr("of the mass"), Text::tr("from a litre"), Text::tr("from a bag"), Text::tr("D50")};
+  view.fraction_heading = {VerdictText::tr("fraction"), VerdictText::tr("of the mass"), VerdictText::tr("from a litre"), VerdictText::tr("from a bag"), VerdictText::tr("D50")};
   if (judged.openings.empty()) return;
   const auto screened = screen(graded.grading, judged.openings, {}, graded.packing.of);
   if (!screened) return;
@@ -59,7 +59,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
 }
 
 void add_openings(VerdictView& view, const Grading& grading, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
-  view.opening_heading = {Text::tr("screen at"), Text::tr("kept"), Text::tr("usable"), Text::tr("dust in it"), Text::tr("good enough")};
+  view.opening_heading = {VerdictText::tr("screen at"), VerdictText::tr("kept"), VerdictText::tr("usable"), VerdictText::tr("dust in it"), VerdictText::tr("good enough")};
   std::vector<Aperture> sieves = owned;
   if (sieves.empty()) {
     for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
@@ -72,36 +72,36 @@ void add_openings(VerdictView& view, const Grading& grading, const Band& band, c
       if (opening) at.push_back(*opening);
     }
     view.openings.push_back({joined(at, units), to_local(percent_text(choice.kept.value())), to_local(percent_text(choice.usable.value())),
-                             to_local(percent_text(choice.dust.value())), choice.takes ? Text::tr("yes") : Text::tr("no")});
+                             to_local(percent_text(choice.dust.value())), choice.takes ? VerdictText::tr("yes") : VerdictText::tr("no")});
   }
 }
 
 void add_laboratory(VerdictView& view, const Grading& grading) {
   const LaboratoryFigures figures = laboratory_figures(grading);
   view.laboratory.key = QStringLiteral("laboratory");
-  view.laboratory.title = Text::tr("Laboratory figures");
+  view.laboratory.title = VerdictText::tr("Laboratory figures");
   const auto add = [&](const char* key, const QString& label, const std::optional<double>& value, const std::string& formula, const std::string& source) {
     Figure shown{QStringLiteral("laboratory_%1").arg(QLatin1String(key)), label, value ? to_local(figure(value, 2)) : QStringLiteral("\u2013"), {}, {}};
     if (value) shown.explanations.push_back({key, formula, {}, source});
-    else shown.reason = Text::tr("the sieves do not reach far enough");
+    else shown.reason = VerdictText::tr("the sieves do not reach far enough");
     view.laboratory.figures.push_back(std::move(shown));
   };
-  add("curvature", Text::tr("Curvature"), figures.curvature, "D30^2 / (D10 D60)", "astm-d2487");
-  add("fineness", Text::tr("Fineness modulus"), figures.fineness_modulus, "cumulative percent retained on the standard sieves, summed, / 100", "astm-c136, crd-c-104-80");
-  add("mean_phi", Text::tr("Mean, phi"), figures.mean_phi, "(phi16 + phi50 + phi84) / 3", "folk-ward-1957");
-  add("sorting", Text::tr("Sorting, phi"), figures.sorting_phi, "(phi84 - phi16) / 4 + (phi95 - phi5) / 6.6", "folk-ward-1957");
-  add("skewness", Text::tr("Skewness"), figures.skewness, "inclusive graphic skewness", "folk-ward-1957");
-  add("kurtosis", Text::tr("Kurtosis"), figures.kurtosis, "(phi95 - phi5) / (2.44 (phi75 - phi25))", "folk-ward-1957");
+  add("curvature", VerdictText::tr("Curvature"), figures.curvature, "D30^2 / (D10 D60)", "astm-d2487");
+  add("fineness", VerdictText::tr("Fineness modulus"), figures.fineness_modulus, "cumulative percent retained on the standard sieves, summed, / 100", "astm-c136, crd-c-104-80");
+  add("mean_phi", VerdictText::tr("Mean, phi"), figures.mean_phi, "(phi16 + phi50 + phi84) / 3", "folk-ward-1957");
+  add("sorting", VerdictText::tr("Sorting, phi"), figures.sorting_phi, "(phi84 - phi16) / 4 + (phi95 - phi5) / 6.6", "folk-ward-1957");
+  add("skewness", VerdictText::tr("Skewness"), figures.skewness, "inclusive graphic skewness", "folk-ward-1957");
+  add("kurtosis", VerdictText::tr("Kurtosis"), figures.kurtosis, "(phi95 - phi5) / (2.44 (phi75 - phi25))", "folk-ward-1957");
 }
 
 void add_price(VerdictView& view, const std::optional<Bag>& bag, const std::optional<BagVerdict>& judged, const QString& no_verdict) {
   const auto price = bag && judged ? price_per_usable_l(*bag, judged->usable) : std::nullopt;
-  Figure figure{QStringLiteral("verdict_price"), Text::tr("Price of a usable litre"), QStringLiteral("\u2013"), {}, {}};
+  Figure figure{QStringLiteral("verdict_price"), VerdictText::tr("Price of a usable litre"), QStringLiteral("\u2013"), {}, {}};
   if (price) {
     figure.value = QLocale().toString(price->amount, 'f', 2) + (price->currency.empty() ? QString() : u' ' + to_qt(price->currency));
     figure.explanations.push_back(explain_price(*bag, *judged));
   } else {
-    figure.reason = !judged ? no_verdict : !bag ? Text::tr("the sheet belongs to no bag") : Text::tr("price or litres of the bag are not known");
+    figure.reason = !judged ? no_verdict : !bag ? VerdictText::tr("the sheet belongs to no bag") : VerdictText::tr("price or litres of the bag are not known");
   }
   view.figures.figures.push_back(std::move(figure));
 }
@@ -116,9 +116,9 @@ VerdictView verdict_view(const Bench& bench) {
   const ComponentEvaluation& component = evaluation.components[index];
   const UnitSystem units = bench.units();
   view.figures.key = QStringLiteral("verdict");
-  view.figures.title = Text::tr("%1 in the wanted band").arg(bench.state().components[index].name);
+  view.figures.title = VerdictText::tr("%1 in the wanted band").arg(bench.state().components[index].name);
   QString reason = why_no_curve(component);
-  if (reason.isEmpty() && !evaluation.band) reason = Text::tr("no wanted grain is typed");
+  if (reason.isEmpty() && !evaluation.band) reason = VerdictText::tr("no wanted grain is typed");
   std::optional<BagVerdict> judged;
   if (reason.isEmpty()) {
     const auto graded = graded_bag(bench);
@@ -130,10 +130,10 @@ VerdictView verdict_view(const Bench& bench) {
       add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
       add_openings(view, graded->grading, *evaluation.band, bench.surroundings().owned_sieves, units);
     } else {
-      reason = view.notes.isEmpty() ? Text::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
+      reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
     }
   }
-  view.sentence = judged ? sentence_of(*judged, units) : Text::tr("No verdict: %1").arg(reason);
+  view.sentence = judged ? sentence_of(*judged, units) : VerdictText::tr("No verdict: %1").arg(reason);
   const std::vector<Explanation> explanations = judged ? explain(*judged) : std::vector<Explanation>{};
   const auto add = [&](const char* key, const QString& label, std::optional<std::string> value) {
     Figure figure{QStringLiteral("verdict_%1").arg(QLatin1String(key)), label, value ? to_local(*value) : QStringLiteral("\u2013"), value ? QString() : reason, {}};
@@ -143,10 +143,10 @@ VerdictView verdict_view(const Bench& bench) {
     view.figures.figures.push_back(std::move(figure));
   };
   const auto share = [&](MassShare BagVerdict::*member) { return judged ? std::optional(percent_text(((*judged).*member).value())) : std::nullopt; };
-  add("in_band", Text::tr("In the band, by mass"), share(&BagVerdict::in_band));
-  add("finer", Text::tr("Finer"), share(&BagVerdict::finer));
-  add("coarser", Text::tr("Coarser"), share(&BagVerdict::coarser));
-  add("usable", Text::tr("Usable of a litre"), judged ? std::optional(volume_text(judged->usable.value(), units)) : std::nullopt);
+  add("in_band", VerdictText::tr("In the band, by mass"), share(&BagVerdict::in_band));
+  add("finer", VerdictText::tr("Finer"), share(&BagVerdict::finer));
+  add("coarser", VerdictText::tr("Coarser"), share(&BagVerdict::coarser));
+  add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(volume_text(judged->usable.value(), units)) : std::nullopt);
   if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, *component.grading());
   add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();
@@ -155,9 +155,9 @@ VerdictView verdict_view(const Bench& bench) {
 
 QString fraction_name(const ScreenedFraction& fraction, UnitSystem units) {
   const auto size = [&](const std::optional<Aperture>& aperture) { return to_local(size_text(aperture, units)); };
-  if (!fraction.to) return Text::tr("over %1").arg(size(fraction.from));
-  if (!fraction.from) return Text::tr("under %1").arg(size(fraction.to));
-  return Text::tr("%1 to %2").arg(size(fraction.from), size(fraction.to));
+  if (!fraction.to) return VerdictText::tr("over %1").arg(size(fraction.from));
+  if (!fraction.from) return VerdictText::tr("under %1").arg(size(fraction.to));
+  return VerdictText::tr("%1 to %2").arg(size(fraction.from), size(fraction.to));
 }
 
 std::optional<GradedBag> graded_bag(const Bench& bench) {

@@ -25,7 +25,7 @@ namespace {
 
 using Column = RecordListModel::Column;
 
-std::string utf8(const QString& text) { return text.trimmed().toStdString(); }
+std::string trimmed_utf8(const QString& text) { return text.trimmed().toStdString(); }
 
 template <class Value, class Convert>
 QString digits(const std::optional<Value>& value, Convert convert) {
@@ -227,7 +227,7 @@ template <class Parse, class Set>
 std::function<Problems(const QString&)> BagsPage::taken(const QString& what, Parse parse, Set set) {
   return [this, what, parse, set](const QString& text) -> Problems {
     if (text.trimmed().isEmpty()) return save(what, [&](Bag& bag) { set(bag, {}); });
-    const auto value = parse(utf8(text));
+    const auto value = parse(trimmed_utf8(text));
     if (!value) return value.problems();
     return save(what, [&](Bag& bag) { set(bag, *value); });
   };
@@ -235,7 +235,7 @@ std::function<Problems(const QString&)> BagsPage::taken(const QString& what, Par
 
 void BagsPage::add_arrival_rows() {
   form_->add({QStringLiteral("bag_lot"), tr("&Lot"), Kind::words, tr("as marked on the bag"), shown([](const Bag& b) { return to_qt(b.lot); }),
-              [this](const QString& text) { return save(tr("lot"), [&](Bag& b) { b.lot = utf8(text); }); }});
+              [this](const QString& text) { return save(tr("lot"), [&](Bag& b) { b.lot = trimmed_utf8(text); }); }});
   form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), shown([](const Bag& b) { return QString::number(b.count); }),
               taken(tr("number"), number, [](Bag& b, std::optional<double> value) { b.count = static_cast<int>(std::min(value.value_or(0), 1e6)); })});
   form_->add({QStringLiteral("bag_size_from"), tr("&Printed size, from"), Kind::aperture, tr("provisional until the lot is sieved"),
@@ -295,15 +295,15 @@ void BagsPage::add_paper_rows() {
   form_->add({QStringLiteral("bag_currency"), tr("Currency"), Kind::words, tr("your word for it; after the price"),
               shown([](const Bag& b) { return b.price ? to_qt(b.price->currency) : QString(); }), [this](const QString& text) {
                 return save(tr("currency"), [&](Bag& b) {
-                  if (b.price) b.price->currency = utf8(text);
+                  if (b.price) b.price->currency = trimmed_utf8(text);
                 });
               }});
   form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
               shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
-                return save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(utf8(text)); });
+                return save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text)); });
               }});
   form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), shown([](const Bag& b) { return to_qt(b.note); }),
-              [this](const QString& text) { return save(tr("note"), [&](Bag& b) { b.note = utf8(text); }); }});
+              [this](const QString& text) { return save(tr("note"), [&](Bag& b) { b.note = trimmed_utf8(text); }); }});
 }
 
 void BagsPage::fit_columns() {

@@ -23,7 +23,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class TestSheetText {
   Q_DECLARE_TR_FUNCTIONS(TestSheet)
 };
 
@@ -59,9 +59,9 @@ QString stack_html(const ComponentSheet& sheet, const ComponentEvaluation& evalu
     rows.push_back({sheet.sheet.rows[i].aperture, amount(sheet.sheet.rows[i], i), share([](const SieveShare& s) { return s.retained.value(); }),
                     share([](const SieveShare& s) { return s.passing.value(); })});
   }
-  rows.push_back({Text::tr("pan"), amount(sheet.sheet.pan, sheet.sheet.rows.size()),
+  rows.push_back({TestSheetText::tr("pan"), amount(sheet.sheet.pan, sheet.sheet.rows.size()),
                   to_local(percent_text(evaluation.analysis ? std::optional(evaluation.analysis->pan.value()) : std::nullopt)), {}});
-  return table_of({Text::tr("sieve, mm"), Text::tr("stayed on"), Text::tr("of the mass"), Text::tr("passing")}, rows);
+  return table_of({TestSheetText::tr("sieve, mm"), TestSheetText::tr("stayed on"), TestSheetText::tr("of the mass"), TestSheetText::tr("passing")}, rows);
 }
 
 QString notes_html(const ComponentEvaluation& evaluation, UnitSystem units) {
@@ -73,12 +73,12 @@ QString notes_html(const ComponentEvaluation& evaluation, UnitSystem units) {
   sentences.removeDuplicates();
   QString html;
   for (const QString& sentence : sentences) html += QStringLiteral("<li>%1</li>").arg(sentence.toHtmlEscaped());
-  return html.isEmpty() ? html : QStringLiteral("<h3>%1</h3><ul>%2</ul>").arg(Text::tr("Checks").toHtmlEscaped(), html);
+  return html.isEmpty() ? html : QStringLiteral("<h3>%1</h3><ul>%2</ul>").arg(TestSheetText::tr("Checks").toHtmlEscaped(), html);
 }
 
 QString verdict_html(const Bench& bench) {
   const VerdictView view = verdict_view(bench);
-  QString html = QStringLiteral("<h3>%1</h3><p><b>%2</b></p>").arg(Text::tr("Verdict").toHtmlEscaped(), view.sentence.toHtmlEscaped());
+  QString html = QStringLiteral("<h3>%1</h3><p><b>%2</b></p>").arg(TestSheetText::tr("Verdict").toHtmlEscaped(), view.sentence.toHtmlEscaped());
   std::vector<QStringList> figures;
   for (const Figure& figure : view.figures.figures) figures.push_back({figure.label, figure.value});
   html += table_of({view.figures.title, QString()}, figures);
@@ -111,13 +111,13 @@ QString test_sheet_html(const Bench& bench) {
   const ComponentSheet& sheet = bench.state().components[index];
   const ComponentEvaluation& evaluation = bench.evaluation().components[index];
   const UnitSystem units = bench.units();
-  QString html = QStringLiteral("<h2>%1</h2>").arg(Text::tr("Sieve test of %1").arg(sheet.name).toHtmlEscaped());
+  QString html = QStringLiteral("<h2>%1</h2>").arg(TestSheetText::tr("Sieve test of %1").arg(sheet.name).toHtmlEscaped());
   QStringList lines;
-  if (!sheet.bag.isEmpty()) lines << Text::tr("Bag %1").arg(sheet.bag);
+  if (!sheet.bag.isEmpty()) lines << TestSheetText::tr("Bag %1").arg(sheet.bag);
   if (!sheet.material.isEmpty()) lines << QString(sheet.material).replace(u'_', u' ');
   lines << QLocale().toString(QDate::currentDate(), QLocale::ShortFormat);
-  if (evaluation.test && evaluation.test->dry_mass) lines << Text::tr("sample %1, dry").arg(to_local(mass_text(evaluation.test->dry_mass, units)));
-  if (evaluation.analysis && evaluation.analysis->loss) lines << Text::tr("loss %1").arg(to_local(percent_text(evaluation.analysis->loss->value(), 2)));
+  if (evaluation.test && evaluation.test->dry_mass) lines << TestSheetText::tr("sample %1, dry").arg(to_local(mass_text(evaluation.test->dry_mass, units)));
+  if (evaluation.analysis && evaluation.analysis->loss) lines << TestSheetText::tr("loss %1").arg(to_local(percent_text(evaluation.analysis->loss->value(), 2)));
   html += QStringLiteral("<p>%1</p>").arg(lines.join(QStringLiteral(" \u00b7 ")).toHtmlEscaped());
   return html + stack_html(sheet, evaluation, units) + notes_html(evaluation, units) + verdict_html(bench);
 }
@@ -163,7 +163,7 @@ void print_test_sheet(const Bench& bench, QPagedPaintDevice& device) {
     if (number == pages - 1) paint_chart(painter, bench, QRectF(QPointF(0, below ? text_end + gap : 0), chart_place));
     painter.setFont(font);
     painter.setPen(Qt::black);
-    painter.drawText(QRectF(0, page.height(), page.width(), footer), Qt::AlignRight | Qt::AlignBottom, Text::tr("page %1 of %2").arg(number + 1).arg(pages));
+    painter.drawText(QRectF(0, page.height(), page.width(), footer), Qt::AlignRight | Qt::AlignBottom, TestSheetText::tr("page %1 of %2").arg(number + 1).arg(pages));
     painter.restore();
   }
 }
@@ -174,7 +174,7 @@ bool write_test_sheet(const Bench& bench, const QString& path, bool on_letter_pa
   buffer.open(QIODevice::WriteOnly);
   {
     QPdfWriter writer(&buffer);
-    writer.setTitle(Text::tr("Sieve test"));
+    writer.setTitle(TestSheetText::tr("Sieve test"));
     writer.setResolution(sheet_dots_per_inch);
     writer.setPageSize(QPageSize(on_letter_paper ? QPageSize::Letter : QPageSize::A4));
     writer.setPageMargins({});

@@ -18,7 +18,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-enum Column { rank, parts, misses, air, water, price, score };
+enum RecipeColumn { rank, parts, misses, air, water, price, score };
 
 QLabel* words(const char* name, QWidget* parent) {
   auto* label = new QLabel(parent);

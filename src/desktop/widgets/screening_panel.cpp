@@ -19,7 +19,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-enum Column { fraction, share, mass, litres, weighed, measured, column_count };
+enum ScreeningColumn { fraction, share, mass, litres, weighed, measured, column_count };
 
 }  // namespace
 
