@@ -15,7 +15,7 @@ namespace gritwright::desktop {
 
 namespace {
 
-class Text {
+class RangeText {
   Q_DECLARE_TR_FUNCTIONS(Ranges)
 };
 
@@ -35,15 +35,15 @@ void put(Figure& figure, const std::optional<Range>& range, const TextOf& text) 
   if (!range || !figure.reason.isEmpty()) return;
   const auto local = [&](double value) { return to_local(text(value)); };
   figure.range = span(local(range->low), local(range->high));
-  figure.range_detail = Text::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
+  figure.range_detail = RangeText::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
 }
 
 void put(Figure& figure, const std::optional<OpenRange>& range, const TextOf& text) {
   if (!range || !figure.reason.isEmpty()) return;
   // Beyond the sieves nothing is guessed: that end stays open.
-  const auto local = [&](const std::optional<double>& value) { return value && std::isfinite(*value) ? to_local(text(*value)) : Text::tr("open"); };
+  const auto local = [&](const std::optional<double>& value) { return value && std::isfinite(*value) ? to_local(text(*value)) : RangeText::tr("open"); };
   figure.range = span(local(range->low), local(range->high));
-  figure.range_detail = Text::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
+  figure.range_detail = RangeText::tr("5, 50 and 95 of 100 cases: up to %1, %2, %3").arg(local(range->low), local(range->median), local(range->high));
 }
 
 std::string share_text(double share) { return percent_text(share); }
@@ -217,7 +217,7 @@ void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units
 
 QString verdict_certainty(const TestRanges* ranges) {
   if (ranges == nullptr || !ranges->verdict) return {};
-  return Text::tr("The same verdict in %1 of 100 cases.").arg(qRound(100 * ranges->verdict->holds));
+  return RangeText::tr("The same verdict in %1 of 100 cases.").arg(qRound(100 * ranges->verdict->holds));
 }
 
 QStringList narrowing_sentences(const BenchRanges* ranges) {
