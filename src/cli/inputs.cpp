@@ -93,6 +93,12 @@ Result<ContainerFile> container_from(const std::string& path, std::istream& stan
   });
 }
 
+Result<PlannedDayFile> planned_day_from(const std::string& path, std::istream& standard_input) {
+  return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
+    return read_planned_day(text, shown_name(path), sources);
+  });
+}
+
 Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input) {
   return with_sources(path, standard_input, [&](const std::string& text, const ComponentSources& sources) {
     return read_pot_test(text, shown_name(path), sources);

@@ -8,6 +8,7 @@
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/design_problem_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/planned_day_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
@@ -34,6 +35,8 @@ namespace gritwright::cli {
 [[nodiscard]] Result<MixFile> mix_from(const std::string& path, std::istream& standard_input);
 [[nodiscard]] Result<DesignProblemFile> design_problem_from(const std::string& path, std::istream& standard_input);
 [[nodiscard]] Result<ContainerFile> container_from(const std::string& path, std::istream& standard_input);
+
+[[nodiscard]] Result<PlannedDayFile> planned_day_from(const std::string& path, std::istream& standard_input);
 
 [[nodiscard]] Result<PotTestFile> pot_test_from(const std::string& path, std::istream& standard_input);
 

@@ -10,6 +10,7 @@ std::vector<std::unique_ptr<Verb>> all_verbs() {
   verbs.push_back(pot_verb());
   verbs.push_back(design_verb());
   verbs.push_back(roots_verb());
+  verbs.push_back(batch_verb());
   verbs.push_back(calibrate_verb());
   verbs.push_back(catalogue_verb());
   return verbs;

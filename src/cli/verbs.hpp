@@ -5,6 +5,7 @@
 
 namespace gritwright::cli {
 
+std::unique_ptr<Verb> batch_verb();
 std::unique_ptr<Verb> calibrate_verb();
 std::unique_ptr<Verb> catalogue_verb();
 std::unique_ptr<Verb> design_verb();

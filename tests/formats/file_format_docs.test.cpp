@@ -12,6 +12,7 @@
 #include "gritwright/formats/design_problem_file.hpp"
 #include "gritwright/formats/json_schema.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/planned_day_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
@@ -64,6 +65,7 @@ Problems read(const std::string& text, const std::string& schema) {
   if (schema == "pot_test.schema.json") return read_pot_test(text, "example", sources()).problems();
   if (schema == "design.schema.json") return read_design_problem(text, "example", sources()).problems();
   if (schema == "root_mass_plan.schema.json") return read_root_mass_plan(text, "example", sources()).problems();
+  if (schema == "day.schema.json" || schema == "season.schema.json") return read_planned_day(text, "example", sources()).problems();
   return read_container(text, "example", sources()).problems();
 }
 
@@ -86,7 +88,9 @@ const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"
                                     {"pot_test_two_depths.json", "pot_test.schema.json"},
                                     {"pot_test_poured.json", "pot_test.schema.json"},
                                     {"root_mass_plan.json", "root_mass_plan.schema.json"},
-                                    {"root_mass_plan_present_pot.json", "root_mass_plan.schema.json"}};
+                                    {"root_mass_plan_present_pot.json", "root_mass_plan.schema.json"},
+                                    {"day.json", "day.schema.json"},
+                                    {"season.json", "season.schema.json"}};
 
 std::string told(const Problems& problems) {
   std::string text;

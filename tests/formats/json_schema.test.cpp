@@ -11,7 +11,7 @@ namespace {
 const SchemaTexts texts{
     {"pot", R"({"type":"object","required":["depth"],"additionalProperties":false,"properties":{)"
             R"("depth":{"type":"number","exclusiveMinimum":0,"maximum":50},"layers":{"type":"array","minItems":1,"items":{"$ref":"grain"}},)"
-            R"("shape":{"enum":["round","oval"]},"either":{"oneOf":[{"type":"integer"},{"const":"x"}]},"share":{"$ref":"#/$defs/share"}},)"
+            R"("stock":{"type":"object","additionalProperties":{"$ref":"#/$defs/share"}},"shape":{"enum":["round","oval"]},"either":{"oneOf":[{"type":"integer"},{"const":"x"}]},"share":{"$ref":"#/$defs/share"}},)"
             R"("$defs":{"share":{"type":["number","null"],"minimum":0}}})"},
     {"grain", R"({"type":"string"})"},
     {"odd", R"({"format":"date"})"}};
@@ -29,6 +29,11 @@ using Codes = std::vector<std::string>;
 TEST_CASE("A document that keeps to its schema has no problems", "[json_schema]") {
   CHECK(codes(R"({"depth":6,"layers":["grit"],"shape":"oval","either":3,"share":null})").empty());
   CHECK(codes(R"({"depth":6,"either":"x","share":0.2})").empty());
+}
+
+TEST_CASE("Members of any name are held against the schema given for them", "[json_schema][refuses]") {
+  CHECK(codes(R"({"depth":6,"stock":{"grit":0.5,"bark":null}})").empty());
+  CHECK(codes(R"({"depth":6,"stock":{"grit":0.5,"bark":-1}})") == Codes{"schema.out-of-range/stock/bark"});
 }
 
 TEST_CASE("Each breach of a schema is told with its place", "[json_schema][refuses]") {

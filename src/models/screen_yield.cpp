@@ -1,0 +1,24 @@
+#include <array>
+
+#include "gritwright/models/day_litres.hpp"
+#include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/screening.hpp"
+
+namespace gritwright {
+
+std::optional<ScreenYield> known_yield(const GrainSupply& supply) {
+  if (supply.screened) return ScreenYield(1);
+  if (supply.yield) return supply.yield;
+  if (!supply.grading || !supply.keeps) return std::nullopt;
+  const FractionPacking packing = fraction_packing(*supply.grading, supply.bulk_density, supply.particle_density);
+  const std::array openings{supply.keeps->from, supply.keeps->to};
+  const auto screening = screen(*supply.grading, openings, {}, packing.of);
+  if (!screening) return std::nullopt;
+  for (const auto& fraction : screening->fractions) {
+    if (fraction.from != supply.keeps->from || !fraction.loose_per_loose || !(fraction.loose_per_loose->value() > 0)) continue;
+    return ScreenYield(fraction.loose_per_loose->value());
+  }
+  return std::nullopt;
+}
+
+}  // namespace gritwright

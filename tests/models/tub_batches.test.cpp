@@ -1,0 +1,69 @@
+#include "gritwright/models/tub_batches.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace gritwright;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+BatchTask task(std::vector<double> litres, std::vector<double> parts, std::optional<double> tub_l, std::optional<double> scoop_l) {
+  BatchTask made;
+  for (const double litre : litres) made.loose.push_back(loose_l(litre));
+  made.parts = std::move(parts);
+  if (tub_l) made.tub = loose_l(*tub_l);
+  if (scoop_l) made.scoop = loose_l(*scoop_l);
+  return made;
+}
+
+std::vector<std::vector<int>> scoops(const TubBatches& batches) {
+  std::vector<std::vector<int>> all;
+  for (const TubBatch& batch : batches.batches) all.push_back(batch.scoops);
+  return all;
+}
+
+using Scoops = std::vector<std::vector<int>>;
+
+}  // namespace
+
+TEST_CASE("Batches keep the recipe in whole rounds of its parts", "[tub_batches]") {
+  // 9.3, 4.65 and 4.65 L in scoops of half a litre: ten rounds of 2 + 1 + 1, by hand; a tub of 8 L takes four rounds.
+  const TubBatches batches = tub_batches(task({9.3, 4.65, 4.65}, {4, 2, 2}, 8, 0.5));
+  CHECK(batches.recipe_kept);
+  CHECK(scoops(batches) == Scoops{{8, 4, 4}, {6, 3, 3}, {6, 3, 3}});
+  CHECK(batches.off_recipe < 1e-12);
+  CHECK_THAT(in_l(batches.made), WithinAbs(20, 1e-12));
+}
+
+TEST_CASE("Where whole rounds would mix far too much, the least number of scoops is taken", "[tub_batches]") {
+  const TubBatches batches = tub_batches(task({3.9, 2.9}, {4, 3}, 10, 1.0));
+  CHECK(scoops(batches) == Scoops{{4, 3}});
+  // A round of 11 + 7 scoops for 2.0 L of each part's need.
+  const TubBatches least = tub_batches(task({2.2, 1.4}, {11, 7}, 30, 1.0));
+  CHECK_FALSE(least.recipe_kept);
+  CHECK(scoops(least) == Scoops{{3, 2}});
+  CHECK(least.off_recipe > 0);
+}
+
+TEST_CASE("A multiple of the scoop is not rounded up by an error of the last digit", "[tub_batches][regression]") {
+  const double third = 1.0 / 3;
+  CHECK(scoops(tub_batches(task({9 * third, 3.0000000000000004}, {1, 1}, {}, third))) == Scoops{{9, 9}});
+  CHECK_THAT(rounded_up(0.1 + 0.2, 0.1), WithinAbs(0.3, 1e-12));
+  CHECK_THAT(rounded_up(0.31, 0.1), WithinAbs(0.4, 1e-12));
+  CHECK(rounded_up(0, 0.25) == 0);
+}
+
+TEST_CASE("Without a scoop litres stay as computed, in equal batches that fit the tub", "[tub_batches]") {
+  const TubBatches batches = tub_batches(task({12, 9}, {4, 3}, 10, {}));
+  REQUIRE(batches.batches.size() == 3);
+  CHECK_THAT(in_l(batches.batches[1].loose[0]), WithinAbs(4, 1e-12));
+  CHECK(batches.batches[1].scoops.empty());
+  CHECK(tub_batches(task({12, 9}, {4, 3}, {}, {})).batches.size() == 1);
+}
+
+TEST_CASE("A mix that swells must fit the tub when it is mixed", "[tub_batches]") {
+  BatchTask swelling = task({5, 5}, {1, 1}, 10, {});
+  CHECK(tub_batches(swelling).batches.size() == 1);
+  swelling.shrinkage = Shrinkage(-0.05);
+  CHECK(tub_batches(swelling).batches.size() == 2);
+}
