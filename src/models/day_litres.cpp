@@ -68,6 +68,8 @@ class DayWork {
       if (state) {
         of_day.shrinkage = state->shrinkage;
         for (Note& each : Notes(state->notes)) {
+          // Neither says anything about litres or weights.
+          if (each.code == "mix.no-cation-exchange" || each.code == "mix.open-pores-only") continue;
           each.where = each.where.empty() ? planned.name : planned.name + ", " + each.where;
           answer_.notes.push_back(std::move(each));
         }

@@ -1,0 +1,20 @@
+#pragma once
+#include "gritwright/domain/root_mass_plan.hpp"
+#include "gritwright/models/root_plan.hpp"
+#include "gritwright/report/print_document.hpp"
+#include "gritwright/report/quantity_text.hpp"
+
+namespace gritwright {
+
+/// What is looked at from.
+enum class RootView { front, top };
+
+/// Pot and root mass to scale: the wall, the fill line, the block as posed (dashed), what a plan takes off (hatched) and keeps
+/// (grey), the trunk base. A curved block is drawn by its rings; cuts along the wall are drawn where the outlines cross.
+[[nodiscard]] PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootView view);
+
+/// The sheet for the bench: what limits the fit, plans A, B and C with their cuts in order, pictures of plan A, the stop table and
+/// cautions.
+[[nodiscard]] PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units);
+
+}  // namespace gritwright

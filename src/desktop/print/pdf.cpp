@@ -1,0 +1,387 @@
+#include "pdf.hpp"
+
+#include <QAbstractTextDocumentLayout>
+#include <QFontMetricsF>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+#include <QTextBlock>
+#include <QTextCursor>
+#include <QTextDocument>
+#include <QTextTable>
+#include <cmath>
+
+#include "drawing_object.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr double margin_mm = 14;
+constexpr double foot_mm = 8;
+constexpr double mm_per_inch = 25.4;
+/// Lengths inside text formats are pixels of a 96 dpi screen, whatever the device.
+constexpr double format_pixels_per_mm = 96 / mm_per_inch;
+constexpr double cell_padding_mm = 0.9;
+constexpr int body_points = 9;
+constexpr int heading_points = 12;
+constexpr int title_points = 16;
+
+QFont font_of(int points, bool strong = false) {
+  QFont font(QStringLiteral("DejaVu Sans"), points);
+  font.setStyleHint(QFont::SansSerif);
+  font.setBold(strong);
+  return font;
+}
+
+/// Page geometry in the device's points, margins taken off.
+struct Page {
+  double points_per_mm;
+  QRectF body;
+  QRectF foot;
+};
+
+Page page_of(const QPagedPaintDevice& device) {
+  Page page{};
+  page.points_per_mm = device.logicalDpiX() / mm_per_inch;
+  const QSizeF paper_mm = device.pageLayout().pageSize().size(QPageSize::Millimeter);
+  const double width = (paper_mm.width() - 2 * margin_mm) * page.points_per_mm;
+  const double height = (paper_mm.height() - 2 * margin_mm - foot_mm) * page.points_per_mm;
+  page.body = QRectF(margin_mm * page.points_per_mm, margin_mm * page.points_per_mm, width, height);
+  page.foot = QRectF(page.body.left(), page.body.bottom(), width, foot_mm * page.points_per_mm);
+  return page;
+}
+
+/// The text document of a printed document, laid out for one device.
+class Layout {
+ public:
+  Layout(const PrintDocument& source, QPagedPaintDevice& device) : page_(page_of(device)), drawing_(new DrawingObject(page_.points_per_mm, &document_)) {
+    document_.documentLayout()->setPaintDevice(&device);
+    document_.documentLayout()->registerHandler(DrawingObject::object_type, drawing_);
+    document_.setDefaultFont(font_of(body_points));
+    document_.setDocumentMargin(0);
+    document_.setUseDesignMetrics(true);
+    QTextOption wrap;
+    wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    document_.setDefaultTextOption(wrap);
+    document_.setPageSize(page_.body.size());
+    write(source);
+    keep_sections_together();
+  }
+
+  void paint(QPainter& painter, QPagedPaintDevice& device, const QString& foot) {
+    const int pages = document_.pageCount();
+    for (int number = 0; number < pages; ++number) {
+      if (number > 0) device.newPage();
+      painter.save();
+      painter.translate(page_.body.left(), page_.body.top() - number * page_.body.height());
+      const QRectF window(0, number * page_.body.height(), page_.body.width(), page_.body.height());
+      painter.setClipRect(window);
+      QAbstractTextDocumentLayout::PaintContext context;
+      context.clip = window;
+      context.palette.setColor(QPalette::Text, Qt::black);
+      document_.documentLayout()->draw(&painter, context);
+      painter.restore();
+      paint_foot(painter, foot, number + 1, pages);
+    }
+  }
+
+ private:
+  void write(const PrintDocument& source) {
+    QTextCursor cursor(&document_);
+    // One edit: otherwise all is laid out anew after every cell.
+    cursor.beginEditBlock();
+    paragraph(cursor, to_local(source.title), font_of(title_points, true), 0);
+    if (!source.subtitle.empty()) paragraph(cursor, to_local(source.subtitle), font_of(body_points), 1);
+    for (const PrintSection& section : source.sections) {
+      const int first = paragraph(cursor, to_local(section.title), font_of(heading_points, true), 4);
+      for (const PrintBlock& block : section.blocks) std::visit([&](const auto& each) { put(cursor, each); }, block);
+      sections_.push_back({first, cursor.position()});
+    }
+    cursor.endEditBlock();
+  }
+
+  /// Gives the position where the paragraph begins.
+  int paragraph(QTextCursor& cursor, const QString& text, const QFont& font, double above_mm) {
+    QTextBlockFormat block;
+    block.setTopMargin(above_mm * format_pixels_per_mm);
+    QTextCharFormat letters;
+    letters.setFont(font);
+    if (started_)
+      cursor.insertBlock(block, letters);
+    else
+      cursor.setBlockFormat(block);
+    started_ = true;
+    const int at = cursor.position();
+    cursor.insertText(text, letters);
+    return at;
+  }
+
+  void put(QTextCursor& cursor, const PrintText& text) { paragraph(cursor, to_local(text.text), font_of(body_points, text.strong), 1); }
+
+  void put(QTextCursor& cursor, const PrintTicks& ticks) {
+    for (const std::string& line : ticks.lines) paragraph(cursor, QStringLiteral("\u2610  ") + to_local(line), font_of(body_points), 1.2);
+  }
+
+  void put(QTextCursor& cursor, const PrintTable& source) {
+    if (source.heading.empty()) return;
+    QTextTableFormat format;
+    format.setHeaderRowCount(1);
+    format.setBorder(1);
+    format.setBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+    format.setBorderBrush(QColor(150, 150, 150));
+    format.setBorderCollapse(true);
+    format.setCellPadding(cell_padding_mm * format_pixels_per_mm);
+    format.setTopMargin(1.5 * format_pixels_per_mm);
+    format.setWidth(QTextLength(QTextLength::PercentageLength, 100));
+    format.setColumnWidthConstraints(widths_of(source));
+    QTextTable* table = cursor.insertTable(static_cast<int>(source.rows.size()) + 1, static_cast<int>(source.heading.size()), format);
+    fill_row(*table, 0, source.heading, source, true);
+    for (std::size_t row = 0; row < source.rows.size(); ++row) fill_row(*table, static_cast<int>(row) + 1, source.rows[row], source, false);
+    cursor.movePosition(QTextCursor::End);
+  }
+
+  void fill_row(QTextTable& table, int row, const std::vector<std::string>& cells, const PrintTable& source, bool strong) {
+    for (std::size_t column = 0; column < cells.size(); ++column) {
+      QTextCursor cursor = table.cellAt(row, static_cast<int>(column)).firstCursorPosition();
+      QTextBlockFormat block;
+      if (column < source.numbers.size() && source.numbers[column]) block.setAlignment(Qt::AlignRight);
+      cursor.setBlockFormat(block);
+      QTextCharFormat letters;
+      letters.setFont(font_of(body_points, strong));
+      cursor.insertText(shown(source, column, cells[column]), letters);
+    }
+  }
+
+  struct ColumnNeed {
+    double least = 0;  ///< longest word
+    double all = 0;    ///< longest text
+  };
+
+  ColumnNeed need_of(const PrintTable& source, std::size_t column, double widest_word) {
+    ColumnNeed need;
+    const auto measure = [&](const std::string& cell, bool strong) {
+      const QFontMetricsF metrics(font_of(body_points, strong), document_.documentLayout()->paintDevice());
+      const QString text = shown(source, column, cell);
+      need.all = std::max(need.all, metrics.horizontalAdvance(text));
+      for (const QString& word : text.split(QLatin1Char(' '))) need.least = std::max(need.least, std::min(widest_word, metrics.horizontalAdvance(word)));
+    };
+    measure(source.heading[column], true);
+    for (const auto& row : source.rows) measure(row.at(column), false);
+    return need;
+  }
+
+  /// Every column has room for its longest word, unless that alone is a third of the line; what is left goes by the longest text.
+  QVector<QTextLength> widths_of(const PrintTable& source) {
+    const double line = page_.body.width();
+    const double around = 2 * (cell_padding_mm + 0.4) * page_.points_per_mm;
+    std::vector<ColumnNeed> needs;
+    double least = 0, more = 0;
+    for (std::size_t column = 0; column < source.heading.size(); ++column) {
+      ColumnNeed need = need_of(source, column, line / 3);
+      // Short texts stay on one line.
+      if (need.all < line / 7) need.least = need.all;
+      if (static_cast<int>(column) == source.written_by_hand) need.least = std::max(need.least, line / 4);
+      need.least += around;
+      need.all = std::max(need.all + around, need.least);
+      least += need.least;
+      more += need.all - need.least;
+      needs.push_back(need);
+    }
+    const double spare = std::max(0.0, line - least);
+    QVector<QTextLength> widths;
+    for (const ColumnNeed& need : needs) {
+      const double width = need.least + spare * (more > 0 ? (need.all - need.least) / more : need.least / least);
+      widths.push_back(QTextLength(QTextLength::PercentageLength, 100 * width / std::max(line, least)));
+    }
+    return widths;
+  }
+
+  /// A number and its unit stay on one line.
+  static QString shown(const PrintTable& source, std::size_t column, const std::string& cell) {
+    QString text = to_local(cell);
+    if (column < source.numbers.size() && source.numbers[column]) text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    return text;
+  }
+
+  void put(QTextCursor& cursor, const PrintDrawing& drawing) {
+    if (!drawing.title.empty()) paragraph(cursor, to_local(drawing.title), font_of(body_points, true), 2);
+    paragraph(cursor, QString(), font_of(body_points), 1);
+    QTextCharFormat format;
+    format.setObjectType(DrawingObject::object_type);
+    format.setProperty(DrawingObject::index_property, drawing_->add(drawing));
+    cursor.insertText(QString(QChar::ObjectReplacementCharacter), format);
+  }
+
+  /// From the first section on: one that runs over the end of a page and would fit on one starts the next page.
+  void keep_sections_together() {
+    const double height = page_.body.height();
+    for (const Place& section : sections_) {
+      const QTextBlock first = document_.findBlock(section.from);
+      const double top = document_.documentLayout()->blockBoundingRect(first).top();
+      const double bottom = bottom_of(section);
+      const bool runs_over = std::floor(top / height) < std::floor((bottom - 1) / height);
+      if (!runs_over || bottom - top > height || std::fmod(top, height) < 1) continue;
+      QTextCursor cursor(first);
+      QTextBlockFormat format = first.blockFormat();
+      format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+      cursor.setBlockFormat(format);
+    }
+  }
+
+  struct Place {
+    int from;
+    int to;
+  };
+
+  double bottom_of(const Place& section) const {
+    double bottom = 0;
+    for (QTextBlock block = document_.findBlock(section.from); block.isValid() && block.position() <= section.to; block = block.next())
+      bottom = std::max(bottom, document_.documentLayout()->blockBoundingRect(block).bottom());
+    return bottom;
+  }
+
+  void paint_foot(QPainter& painter, const QString& foot, int number, int pages) const {
+    painter.save();
+    painter.setFont(font_of(body_points - 1));
+    painter.setPen(Qt::black);
+    const QString page = QObject::tr("page %1 of %2").arg(number).arg(pages);
+    const double number_width = painter.fontMetrics().horizontalAdvance(page) + 4 * page_.points_per_mm;
+    // A long name takes a second line, it is not cut.
+    painter.drawText(page_.foot.adjusted(0, 0, -number_width, 0), Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, foot);
+    painter.drawText(page_.foot, Qt::AlignRight | Qt::AlignBottom, page);
+    painter.restore();
+  }
+
+  Page page_;
+  QTextDocument document_;
+  DrawingObject* drawing_;
+  bool started_ = false;
+  std::vector<Place> sections_;
+};
+
+/// Labels side by side; the tallest of a row sets the row's height.
+class LabelLayout {
+ public:
+  LabelLayout(const LabelSheet& sheet, QPagedPaintDevice& device) : sheet_(sheet), device_(device), page_(page_of(device)) {}
+
+  bool paint() {
+    QPainter painter(&device_);
+    if (!painter.isActive()) return false;
+    constexpr std::size_t across = 3;
+    const double width = page_.body.width() / across;
+    double top = page_.body.top();
+    for (std::size_t first = 0; first < sheet_.labels.size(); first += across) {
+      const std::size_t last = std::min(first + across, sheet_.labels.size());
+      double height = least_height_mm * page_.points_per_mm;
+      for (std::size_t i = first; i < last; ++i) height = std::max(height, height_of(sheet_.labels[i], width));
+      if (top + height > page_.body.bottom() + 0.5 && top > page_.body.top()) {
+        foot(painter);
+        device_.newPage();
+        top = page_.body.top();
+      }
+      for (std::size_t i = first; i < last; ++i)
+        label(painter, sheet_.labels[i], QRectF(page_.body.left() + static_cast<double>(i - first) * width, top, width, height));
+      top += height;
+    }
+    foot(painter);
+    return true;
+  }
+
+ private:
+  static constexpr double least_height_mm = 32;
+  static constexpr double padding_mm = 2.5;
+
+  void fill(QTextDocument& document, const PrintLabel& label, double width) {
+    document.documentLayout()->setPaintDevice(&device_);
+    document.setDocumentMargin(0);
+    QTextOption wrap;
+    wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    document.setDefaultTextOption(wrap);
+    document.setDefaultFont(font_of(body_points));
+    QTextCursor cursor(&document);
+    QTextCharFormat heading;
+    heading.setFont(font_of(heading_points, true));
+    cursor.insertText(to_local(label.heading), heading);
+    QTextCharFormat line;
+    line.setFont(font_of(body_points));
+    for (const std::string& text : label.lines) {
+      cursor.insertBlock(QTextBlockFormat(), line);
+      cursor.insertText(to_local(text), line);
+    }
+    document.setTextWidth(width - 2 * padding_mm * page_.points_per_mm);
+  }
+
+  double height_of(const PrintLabel& label, double width) {
+    QTextDocument document;
+    fill(document, label, width);
+    return document.size().height() + 2 * padding_mm * page_.points_per_mm;
+  }
+
+  void label(QPainter& painter, const PrintLabel& label, const QRectF& area) {
+    painter.save();
+    QPen cut(QColor(90, 90, 90), 0.15 * page_.points_per_mm);
+    cut.setDashPattern({10, 8});
+    painter.setPen(cut);
+    painter.drawRect(area);
+    QTextDocument document;
+    fill(document, label, area.width());
+    painter.translate(area.topLeft() + QPointF(padding_mm, padding_mm) * page_.points_per_mm);
+    QAbstractTextDocumentLayout::PaintContext context;
+    context.palette.setColor(QPalette::Text, Qt::black);
+    document.documentLayout()->draw(&painter, context);
+    painter.restore();
+  }
+
+  void foot(QPainter& painter) {
+    painter.setFont(font_of(body_points - 1));
+    painter.setPen(Qt::black);
+    painter.drawText(page_.foot, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, to_local(sheet_.foot));
+    painter.drawText(page_.foot, Qt::AlignRight | Qt::AlignBottom, QObject::tr("page %1").arg(++pages_));
+  }
+
+  const LabelSheet& sheet_;
+  QPagedPaintDevice& device_;
+  Page page_;
+  int pages_ = 0;
+};
+
+/// Through a temporary name, so that a full disk leaves the former sheet as it was.
+template <class Source>
+Result<Done> write(const Source& source, const QString& title, const QString& file, Paper paper) {
+  const auto failed = [&] { return Problem{"file.not-written", {file.toStdString(), {}, {}, ""}, {}}; };
+  QSaveFile target(file);
+  if (!target.open(QIODevice::WriteOnly)) return failed();
+  {
+    QPdfWriter writer(&target);
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Gritwright"));
+    constexpr int dots_per_inch = 1200;
+    writer.setResolution(dots_per_inch);
+    writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    if (!paint_pages(source, writer)) return failed();
+  }
+  if (!target.commit()) return failed();
+  return Done{};
+}
+
+}  // namespace
+
+bool paint_pages(const PrintDocument& document, QPagedPaintDevice& device) {
+  Layout layout(document, device);
+  QPainter painter(&device);
+  if (!painter.isActive()) return false;
+  layout.paint(painter, device, to_local(document.foot));
+  return true;
+}
+
+bool paint_pages(const LabelSheet& sheet, QPagedPaintDevice& device) { return LabelLayout(sheet, device).paint(); }
+
+Result<Done> write_pdf(const PrintDocument& document, const QString& file, Paper paper) { return write(document, to_qt(document.title), file, paper); }
+Result<Done> write_pdf(const LabelSheet& sheet, const QString& file, Paper paper) { return write(sheet, to_qt(sheet.foot), file, paper); }
+
+}  // namespace gritwright::desktop

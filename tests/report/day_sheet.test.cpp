@@ -1,0 +1,150 @@
+#include "gritwright/report/day_sheet.hpp"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <string>
+
+using namespace gritwright;
+
+namespace {
+
+/// An invented day of two trees in one mix of two grains.
+PlannedDay invented_day() {
+  PlannedDay day;
+  day.name = "first pines";
+  day.day = "2026-03-14";
+  day.sheet_revision = 3;
+  DayMix mix;
+  mix.name = "pines";
+  mix.version = 2;
+  for (const char* name : {"akadama 3-6", "bark"}) {
+    Component grain;
+    grain.name = name;
+    grain.parts = Parts(name[0] == 'a' ? 2 : 1);
+    grain.grain.bulk_density = bulk_g_l(500);
+    grain.grain.particle_density = particle_g_l(950);
+    grain.sizes = SingleSize{aperture_mm(4)};
+    mix.mix.components.push_back(grain);
+  }
+  mix.mix.settling = Settling(0.08);
+  mix.mix.spill = Spill(0.07);
+  day.mixes = {mix};
+  for (const char* name : {"T-01", "T-02"}) {
+    PlannedTree tree;
+    tree.name = name;
+    tree.species = "invented pine";
+    tree.mix = "pines";
+    tree.fill = pot_ml(4000);
+    tree.kept_root_mass = mass_kg(12);
+    tree.bud = name[3] == '2' ? "opening" : "swelling";
+    day.trees.push_back(tree);
+  }
+  GrainSupply bag;
+  bag.bag = "K-07";
+  bag.component = "akadama 3-6";
+  bag.material = "akadama";
+  bag.keeps = SizeBand{aperture_mm(2.8), aperture_mm(6.3)};
+  bag.stock = loose_l(30);
+  day.shelf = {bag};
+  day.tub = loose_l(6);
+  day.scoop = loose_l(0.5);
+  day.checklist = {{"feed the dog", true, false}, {"ring the helpers", false, false}};
+  return day;
+}
+
+DayAnswer answered(const PlannedDay& day) {
+  auto answer = work_out(day);
+  REQUIRE(answer);
+  return *answer;
+}
+
+std::string all_text(const PrintDocument& document) {
+  std::string text = document.title + '\n' + document.subtitle + '\n' + document.foot + '\n';
+  struct Add {
+    std::string& into;
+    void operator()(const PrintText& block) const { into += block.text + '\n'; }
+    void operator()(const PrintTicks& block) const {
+      for (const std::string& line : block.lines) into += line + '\n';
+    }
+    void operator()(const PrintTable& block) const {
+      for (const auto& row : block.rows)
+        for (const std::string& cell : row) into += cell + '\n';
+    }
+    void operator()(const PrintDrawing& block) const { into += block.title + '\n'; }
+  };
+  for (const PrintSection& section : document.sections) {
+    text += section.title + '\n';
+    for (const PrintBlock& block : section.blocks) std::visit(Add{text}, block);
+  }
+  return text;
+}
+
+const PrintSection& section_of(const PrintDocument& document, const std::string& title) {
+  const auto found = std::ranges::find(document.sections, title, &PrintSection::title);
+  REQUIRE(found != document.sections.end());
+  return *found;
+}
+
+}  // namespace
+
+TEST_CASE("The day sheet names its revision, what is screened, each tree and what is heavy", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const std::string text = all_text(day_sheet(day, answered(day), UnitSystem::metric));
+  for (const char* part : {"first pines", "2026-03-14", "sheet revision 3", "Screen ", "of K-07 at 2.8 mm to 6.3 mm for akadama 3-6", "75 %, typical: measure",
+                           "T-01, invented pine", "T-02, invented pine", "pines version 2", "at least", "safety sheets, local codes and qualified advice prevail",
+                           "Legionella", "no fertiliser for 3 to 6 weeks"})
+    CHECK(text.find(part) != std::string::npos);
+  CHECK(text.find("asbestos") == std::string::npos);
+}
+
+TEST_CASE("The evening before and the morning are kept apart, with the grower's own lines", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const DayChecklist list = day_checklist(day, answered(day), UnitSystem::metric);
+  CHECK(std::ranges::count(list.evening, "feed the dog") == 1);
+  CHECK(std::ranges::count(list.morning, "ring the helpers") == 1);
+  CHECK(std::ranges::count(list.morning, "feed the dog") == 0);
+  CHECK(std::ranges::any_of(list.buy, [](const std::string& line) { return line.find("bark") != std::string::npos; }));
+}
+
+TEST_CASE("Trees stand on the sheet in working order, with room for plan, litres and note", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const PrintDocument sheet = day_sheet(day, answered(day), UnitSystem::metric);
+  const auto& table = std::get<PrintTable>(section_of(sheet, "Trees in working order").blocks.front());
+  REQUIRE(table.rows.size() == 2);
+  CHECK(table.rows[0][1].starts_with("T-02"));
+  for (const auto& row : table.rows) CHECK(row.size() == table.heading.size());
+}
+
+TEST_CASE("Every batch has a card with its scoops", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const DayAnswer answer = answered(day);
+  const PrintDocument cards = batch_cards(day, answer, UnitSystem::metric);
+  REQUIRE(answer.mixes[0].batches);
+  const auto& batches = answer.mixes[0].batches->batches;
+  REQUIRE(batches.size() > 1);
+  REQUIRE(cards.sections.size() == batches.size());
+  CHECK(cards.sections[0].title == "pines version 2, batch 1 of " + std::to_string(batches.size()));
+  const auto& table = std::get<PrintTable>(cards.sections[0].blocks.front());
+  CHECK(table.rows[0][1] == std::to_string(batches[0].scoops[0]));
+  CHECK(all_text(cards).find("T-01") != std::string::npos);
+}
+
+TEST_CASE("A pot label names tree, species, day, mix with its version, and the bags of its grain", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  const LabelSheet sheet = pot_labels(day, answered(day));
+  REQUIRE(sheet.labels.size() == 2);
+  const PrintLabel& label = sheet.labels[1];
+  CHECK(label.heading == "T-01");
+  std::string text;
+  for (const std::string& line : label.lines) text += line + '\n';
+  for (const char* part : {"invented pine", "2026-03-14", "plan A", "pines version 2", "akadama 3-6 (K-07)", "bark"}) CHECK(text.find(part) != std::string::npos);
+}
+
+TEST_CASE("A sheet in US units has no litres", "[day_sheet]") {
+  PlannedDay day = invented_day();
+  day.scoop.reset();
+  const std::string text = all_text(day_sheet(day, answered(day), UnitSystem::us));
+  CHECK(text.find(" qt") != std::string::npos);
+  CHECK(text.find(" L ") == std::string::npos);
+  CHECK(text.find(" mL") == std::string::npos);
+}
