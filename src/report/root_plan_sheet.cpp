@@ -26,6 +26,20 @@ PrintSection limits_section(const RootPlanAnswer& answer, UnitSystem units) {
   return section;
 }
 
+/// Where the trunk base stands in plan; less than half a millimetre is the middle.
+std::string aside_text(const WorkedPlan& plan, UnitSystem units) {
+  std::string text;
+  const auto part = [&](Length length, const char* ahead, const char* behind) {
+    if (std::abs(in_cm(length)) < 0.05) return;
+    text += (text.empty() ? "" : " and ") + cm_text(length_cm(std::abs(in_cm(length))), units) + (in_cm(length) > 0 ? ahead : behind);
+  };
+  part(plan.right, " to the right", " to the left");
+  part(plan.back, " to the back", " to the front");
+  return text.empty() ? "in the middle" : text + " of the middle";
+}
+
+std::string caution_text(const Note& note, UnitSystem units) { return (note.where.empty() ? "" : note.where + ": ") + sentence(note, {}, units); }
+
 PrintTicks steps_of(const WorkedPlan& plan, UnitSystem units) {
   PrintTicks ticks;
   for (const CombedFace& combed : plan.combed) ticks.lines.push_back("Comb the old " + face_name(combed.face) + " " + cm_text(combed.depth, units) + " deep");
@@ -34,13 +48,12 @@ PrintTicks steps_of(const WorkedPlan& plan, UnitSystem units) {
     ticks.lines.push_back("Take " + cm_text(cut.depth, units) + " off the old " + face_name(cut.face) + ", which points " + direction_name(cut.direction));
   if (!plan.fits) {
     ticks.lines.push_back("Put the tree back into its old pot" +
-                          (plan.rest_after_years ? "; the rest after " + std::to_string(*plan.rest_after_years) + " years" : std::string()));
+                          (plan.rest_after_years ? "; the rest after " + std::to_string(*plan.rest_after_years) + (*plan.rest_after_years == 1 ? " year" : " years") : std::string()));
     return ticks;
   }
-  std::string stand = "Trunk base " + cm_text(plan.right, units) + " to the right and " + cm_text(plan.back, units) + " to the back of the middle, " +
-                      depth_text(plan.trunk_base, units) + " over the floor";
+  std::string stand = "Trunk base " + aside_text(plan, units) + ", " + depth_text(plan.trunk_base, units) + " over the floor";
   if (std::abs(in_deg(plan.turn)) >= 0.5) stand += ", turned " + degrees(plan.turn);
-  if (in_deg(plan.tip) >= 0.5) stand += ", tipped " + degrees(plan.tip) + " toward " + degrees(plan.tip_toward);
+  if (in_deg(plan.tip) >= 0.5) stand += ", tipped " + degrees(plan.tip) + " toward " + degrees(plan.tip_toward) + " (from the pot's right to its back)";
   ticks.lines.push_back(std::move(stand));
   if (in_cm(plan.shoulder) > 0.05) ticks.lines.push_back("Build the shoulder with sphagnum, " + depth_text(plan.shoulder, units) + " over the soil");
   return ticks;
@@ -52,14 +65,14 @@ PrintSection plan_section(const WorkedPlan& plan, UnitSystem units) {
   PrintTable table{{"Untouched", "Taken off", "Soil line", "Mix in the pot"}, {}, {true, true, true, true}};
   table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, units), litres(plan.fill, units)});
   section.blocks.emplace_back(table);
-  for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{sentence(caution, {}, units), caution.level == Level::warning});
+  for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, units), caution.level == Level::warning});
   return section;
 }
 
 PrintSection stop_section(const RootPlanAnswer& answer, UnitSystem units) {
-  PrintTable table{{"The upper cut stops at", "Then below", "Trunk base", "Untouched", "Mix in the pot", ""}, {}, {true, true, true, true, true, false}};
+  PrintTable table{{"The upper cut stops at", "Then below", "Trunk base", "Untouched", "Mix in the pot"}, {}, {false, true, true, true, true}};
   for (const StopRow& row : answer.stop_table)
-    table.rows.push_back({cm_text(row.stops_at, units), cm_text(row.below, units), depth_text(row.trunk_base, units), percent_text(row.untouched_share),
+    table.rows.push_back({cm_text(row.stops_at, units) + (row.fits ? "" : ", then it does not fit: stage it"), cm_text(row.below, units), depth_text(row.trunk_base, units), percent_text(row.untouched_share),
                           litres(row.fill, units), row.fits ? "" : "does not fit: stage it"});
   return {"If the cut from above comes to an end", {table}};
 }
@@ -80,7 +93,7 @@ PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& an
   }
   if (!answer.stop_table.empty()) sheet.sections.push_back(stop_section(answer, units));
   PrintSection notes{"Take care", {}};
-  for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{sentence(note, {}, units), note.level == Level::warning});
+  for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{caution_text(note, units), note.level == Level::warning});
   notes.blocks.emplace_back(PrintText{"Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it."});
   notes.blocks.emplace_back(PrintText{"Common practice, general information; qualified advice prevails."});
   sheet.sections.push_back(std::move(notes));
