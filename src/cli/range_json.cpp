@@ -44,6 +44,14 @@ const char* key_of(UncertaintySource::Kind kind) {
   return "";
 }
 
+Json grain_json(const GrainLitresRange& grain) {
+  return {{"loose_l", to_json(grain.loose_l)}, {"mass_kg", to_json(grain.mass_kg)}, {"ready_l", to_json(grain.ready_l)}};
+}
+
+Json purchase_json(const GrainToBuyRange& purchase) {
+  return {{"bags", to_json(purchase.bags)}, {"short_l", to_json(purchase.short_l)}, {"raw_l", to_json(purchase.raw_l)}};
+}
+
 Range downward(const Range& range) { return {1 - range.high, 1 - range.median, 1 - range.low}; }
 
 }  // namespace
@@ -97,6 +105,35 @@ void add_pot_ranges(Json& pot, const MixRanges& ranges) {
   range["perched_height_cm"] = to_json(ranges.perched_height_cm);
   range["wet_mass_g"] = of(ranges, MixFigure::wet_mass_g);
   pot["range"] = std::move(range);
+}
+
+void add_ranges(Json& day, const DayRanges& ranges) {
+  for (std::size_t i = 0; i < ranges.mixes.size(); ++i) {
+    Json& mix = day["mixes"][i];
+    mix["range"] = {{"needed_l", to_json(ranges.mixes[i].needed_l)}};
+    if (!mix["components"].is_array()) continue;
+    for (std::size_t k = 0; k < ranges.mixes[i].components.size(); ++k) mix["components"][k]["range"] = grain_json(ranges.mixes[i].components[k]);
+  }
+  for (std::size_t i = 0; i < ranges.components.size(); ++i) day["components"][i]["range"] = grain_json(ranges.components[i]);
+  for (std::size_t i = 0; i < ranges.buy.size(); ++i) {
+    day["buy"][i]["range"] = purchase_json(ranges.buy[i]);
+    day["buy"][i]["chance_percent"] = 100 * ranges.buy[i].chance;
+  }
+  day["may_buy"] = Json::array();
+  for (const GrainToBuyRange& purchase : ranges.may_buy)
+    day["may_buy"].push_back({{"material", purchase.material}, {"chance_percent", 100 * purchase.chance}, {"range", purchase_json(purchase)}});
+  for (std::size_t i = 0; i < ranges.lifts_kg.size(); ++i) day["lifts"][i]["range"] = {{"mass_kg", to_json(ranges.lifts_kg[i])}};
+}
+
+void add_taken_ranges(Json& day, const DayAnswer& answer, const DayRanges& ranges) {
+  // Grain that is ready to use stands in a list of its own.
+  std::size_t raw = 0, ready = 0;
+  for (std::size_t i = 0; i < ranges.taken.size(); ++i) {
+    if (answer.taken[i].yield)
+      day["raw"][raw++]["range"] = {{"screen_l", to_json(ranges.taken[i].raw_l)}, {"ready_l", to_json(ranges.taken[i].ready_l)}};
+    else
+      day["ready"][ready++]["range"] = {{"take_l", to_json(ranges.taken[i].raw_l)}};
+  }
 }
 
 void add_narrowing(Json& rows, const std::vector<Narrowing>& narrowings, const Mix& mix, MixFigure figure) {

@@ -1,4 +1,5 @@
 #pragma once
+#include "gritwright/models/day_ranges.hpp"
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "json_out.hpp"
@@ -15,6 +16,11 @@ namespace gritwright::cli {
 void add_ranges(Json& mix, const MixRanges& ranges);
 void add_pot_ranges(Json& pot, const MixRanges& ranges);
 void add_ranges(Json& grade, const GradingRanges& ranges);
+
+/// To the JSON of a day or a season; `may_buy` lists what some cases ask for and the answer does not.
+void add_ranges(Json& day, const DayRanges& ranges);
+/// To `raw` and `ready` of a day.
+void add_taken_ranges(Json& day, const DayAnswer& answer, const DayRanges& ranges);
 
 /// Rows of `{figure, source, component, share, half_range_now, half_range_then, text}`, the figure's own unit.
 void add_narrowing(Json& rows, const std::vector<Narrowing>& narrowings, const Mix& mix, MixFigure figure);

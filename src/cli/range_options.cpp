@@ -16,16 +16,39 @@ void RangeOptions::declare(CLI::App& app) {
 
 std::string RangeOptions::heading() const { return std::string("90 of 100 cases (seed ").append(std::to_string(seed_)).append(")"); }
 
-Result<MixBackground> background_of(const MixFile& file) {
+namespace {
+
+bool names_material(const Mix& mix) {
+  return std::ranges::any_of(mix.components, [](const Component& component) { return component.material.has_value(); });
+}
+
+/// The catalogue where it is wanted; materials may lie elsewhere where it isn't.
+Result<std::optional<Catalogue>> catalogue_if(bool wanted) {
   std::optional<Catalogue> catalogue;
+  if (!wanted) return catalogue;
+  const auto folder = catalogue_folder();
+  if (!folder) return folder.problems();
+  auto content = read_catalogue(*folder);
+  if (!content) return content.problems();
+  catalogue = std::move(content).value().catalogue;
+  return catalogue;
+}
+
+}  // namespace
+
+Result<std::vector<MixSpread>> spreads_of(const PlannedDay& day) {
+  const auto catalogue = catalogue_if(std::ranges::any_of(day.mixes, [](const DayMix& mix) { return names_material(mix.mix); }));
+  if (!catalogue) return catalogue.problems();
+  std::vector<MixSpread> spreads;
+  for (const DayMix& mix : day.mixes) spreads.push_back(usual_spread(mix.mix, *catalogue ? &**catalogue : nullptr));
+  return spreads;
+}
+
+Result<MixBackground> background_of(const MixFile& file) {
+  const auto read = catalogue_if(names_material(file.mix));
+  if (!read) return read.problems();
+  const std::optional<Catalogue>& catalogue = *read;
   const auto& components = file.mix.components;
-  if (std::ranges::any_of(components, [](const Component& component) { return component.material.has_value(); })) {
-    const auto folder = catalogue_folder();
-    if (!folder) return folder.problems();
-    auto content = read_catalogue(*folder);
-    if (!content) return content.problems();
-    catalogue = std::move(content).value().catalogue;
-  }
   std::vector<std::optional<SievedSample>> samples;
   for (const auto& test : file.sieve_tests) {
     samples.emplace_back();

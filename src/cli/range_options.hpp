@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "gritwright/domain/planned_day.hpp"
 #include "gritwright/models/breakdown.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "inputs.hpp"
@@ -34,6 +35,9 @@ struct MixBackground {
 };
 /// Fails if the catalogue can't be read.
 [[nodiscard]] Result<MixBackground> background_of(const MixFile& file);
+
+/// What is uncertain about each mix of a day, in its order. Fails if the catalogue can't be read.
+[[nodiscard]] Result<std::vector<MixSpread>> spreads_of(const PlannedDay& day);
 
 /// As many threads as the machine has.
 [[nodiscard]] SliceRunner all_cores();

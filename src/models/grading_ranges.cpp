@@ -5,8 +5,7 @@
 #include <limits>
 
 #include "draw_slices.hpp"
-#include "drawn_classes.hpp"
-#include "gritwright/models/packing.hpp"
+#include "drawn_grading.hpp"
 
 namespace gritwright {
 
@@ -16,36 +15,19 @@ enum Score { operators_score, lost_score, first_class_score };
 
 const double reading_deviation = 1 / std::sqrt(12.0);
 
-/// The grading of one test as it could have come out. Rises that are empty in the test stay empty.
-class DrawnGrading {
+/// The grading of one test as it could have come out.
+class DrawnTest {
  public:
-  DrawnGrading(const SieveTest& test, const SieveAnalysis& analysis)
-      : nominal_(analysis.grading),
-        classes_(analysis.grading, sieving_spread(analysis.grading, test.particle_density, sample_of(test, analysis))),
-        shares_(classes_.size()) {}
+  DrawnTest(const SieveTest& test, const SieveAnalysis& analysis)
+      : grading_(analysis.grading, sieving_spread(analysis.grading, test.particle_density, sample_of(test, analysis))) {}
 
-  [[nodiscard]] std::size_t dimensions() const { return first_class_score + classes_.size(); }
-
+  [[nodiscard]] std::size_t dimensions() const { return first_class_score + grading_.classes(); }
   [[nodiscard]] Grading draw(std::span<const double> scores) {
-    classes_.draw({scores.subspan(first_class_score), scores[operators_score], scores[lost_score]}, shares_);
-    Grading drawn = nominal_;
-    std::size_t next = 0;
-    double passing = 1;
-    const std::vector<GradingPoint>& given = nominal_.points;
-    // Coarse to fine, as the classes stand: what lies above the coarsest sieve first.
-    for (std::size_t i = given.size(); i-- > 0;) {
-      const double coarser = i + 1 == given.size() ? 1 : given[i + 1].passing.value();
-      if (coarser - given[i].passing.value() > 0) passing -= shares_[next++];
-      const bool nothing_finer = !(given[i].passing.value() > 0);
-      drawn.points[i].passing = Passing(nothing_finer ? 0 : std::clamp(passing, 0.0, 1.0));
-    }
-    return drawn;
+    return grading_.draw({scores.subspan(first_class_score), scores[operators_score], scores[lost_score]});
   }
 
  private:
-  Grading nominal_;
-  DrawnClasses classes_;
-  std::vector<double> shares_;
+  DrawnGrading grading_;
 };
 
 constexpr double beyond = std::numeric_limits<double>::infinity();
@@ -112,11 +94,11 @@ BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<dou
 
 GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands, const SampleSize& size,
                              const SliceRunner& runner) {
-  const DrawnGrading drawing(test, analysis);
+  const DrawnTest drawing(test, analysis);
   std::vector<Grading> draws(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               DrawnGrading mine = drawing;
+               DrawnTest mine = drawing;
                for (std::size_t i = first; i < last; ++i)
                  draws[i] = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
              });
@@ -154,11 +136,11 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
                                             const SliceRunner& runner) {
   const auto reached = judge(analysis.grading, wanted, limits, {}, packing);
   if (!reached.value) return std::nullopt;
-  const DrawnGrading drawing(test, analysis);
+  const DrawnTest drawing(test, analysis);
   std::vector<double> in_band(size.draws), finer(size.draws), coarser(size.draws), usable(size.draws), same(size.draws);
   over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               DrawnGrading mine = drawing;
+               DrawnTest mine = drawing;
                for (std::size_t i = first; i < last; ++i) {
                  const auto drawn = judge(mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions())), wanted, limits, {}, packing);
                  const BagVerdict& verdict = drawn.value.value();

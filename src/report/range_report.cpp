@@ -92,6 +92,24 @@ std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& rang
   return fmt::format("\n{}", text_table({heading, "from", "middle", "to"}, rows));
 }
 
+std::string ranges_text(const DayRanges& ranges, const std::vector<MixOfDay>& mixes, const std::vector<GrainLitres>& components,
+                        const std::string& heading, UnitSystem units) {
+  constexpr double least_chance = 0.01;
+  std::vector<Row> rows;
+  const auto litres = [&](double value) { return volume_text(value, units); };
+  for (std::size_t i = 0; i < mixes.size(); ++i)
+    add_row(rows, fmt::format("mix {}", mixes[i].name), std::optional(ranges.mixes[i].needed_l), litres);
+  for (std::size_t i = 0; i < components.size(); ++i)
+    add_row(rows, fmt::format("loose {}", components[i].name), std::optional(ranges.components[i].loose_l), litres);
+  for (const GrainToBuyRange& purchase : ranges.buy)
+    add_row(rows, fmt::format("bags of {}", purchase.material), purchase.bags, [](double value) { return figure(value, 0); });
+  std::string text = fmt::format("\n{}", text_table({heading, "from", "middle", "to"}, rows));
+  for (const GrainToBuyRange& purchase : ranges.may_buy)
+    if (purchase.chance >= least_chance)
+      text += fmt::format("{} runs short in {} of the cases\n", purchase.material, percent_text(purchase.chance, 0));
+  return text;
+}
+
 std::string years_text(const AirOverYears& years) {
   std::vector<Row> rows;
   for (const SeasonAir& season : years.seasons) {

@@ -140,3 +140,21 @@ TEST_CASE("mix learns from its pot tests, says so with their day, and knows its 
   CHECK(told);
   CHECK(run({"mix", "-", "--depth-cm", "6", "--pot-test", "nowhere.json"}, mix).exit == Exit::file_trouble);
 }
+
+TEST_CASE("batch --range spreads litres, grain, screening, bags and lifts", "[cli][range]") {
+  const std::string examples = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/";
+  const auto json = run({"batch", examples + "day.json", "--json", "--range"}).json();
+  for (const auto& one : json["mixes"]) {
+    encloses(one["range"]["needed_l"], one["needed_l"].get<double>());
+    if (!one["components"].is_array()) continue;
+    for (const auto& grain : one["components"]) encloses(grain["range"]["loose_l"], grain["loose_l"].get<double>());
+  }
+  for (const auto& grain : json["components"]) encloses(grain["range"]["loose_l"], grain["loose_l"].get<double>());
+  for (const auto& bag : json["raw"]) encloses(bag["range"]["screen_l"], bag["screen_l"].get<double>());
+  for (const auto& purchase : json["buy"]) encloses(purchase["range"]["short_l"], purchase["short_l"].get<double>());
+  for (const auto& lift : json["lifts"]) encloses(lift["range"]["mass_kg"], lift["mass_kg"].get<double>());
+  CHECK(json["may_buy"].is_array());
+  CHECK_FALSE(run({"batch", examples + "day.json", "--json"}).json().contains("may_buy"));
+  const auto season = run({"batch", examples + "season.json", "--json", "--range"}).json();
+  for (const auto& one : season["mixes"]) encloses(one["range"]["needed_l"], one["needed_l"].get<double>());
+}

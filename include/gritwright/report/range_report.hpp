@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "gritwright/models/ageing.hpp"
+#include "gritwright/models/day_ranges.hpp"
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "gritwright/report/messages.hpp"
@@ -18,6 +19,10 @@ namespace gritwright {
 /// Of a sieve test.
 [[nodiscard]] std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& ranges, const std::string& heading,
                                       UnitSystem units);
+
+/// Litres and bags of a day or season; chances of a shortage the answer does not have, from 1 %.
+[[nodiscard]] std::string ranges_text(const DayRanges& ranges, const std::vector<MixOfDay>& mixes, const std::vector<GrainLitres>& components,
+                                      const std::string& heading, UnitSystem units);
 
 /// Air over the years as a table, for crumbs that stay and crumbs that wash down.
 [[nodiscard]] std::string years_text(const AirOverYears& years);
