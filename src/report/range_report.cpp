@@ -73,6 +73,7 @@ std::string ranges_text(const MixRanges& ranges, const std::string& heading, Uni
   add("cation exchange, meq/L", MixFigure::cec_meq_l, [](double value) { return figure(value, 0); });
   add("mixed, to fill the pot", MixFigure::mixed_l, litres);
   add("wet mass", MixFigure::wet_mass_g, [&](double value) { return mass_text(mass_g(value), units); });
+  if (rows.empty()) return "";
   return fmt::format("\n{}", text_table({heading, "from", "middle", "to"}, rows));
 }
 
