@@ -2,11 +2,9 @@
 
 #include <QAbstractTextDocumentLayout>
 #include <QFontMetricsF>
-#include <QPageLayout>
-#include <QPageSize>
+#include <QCoreApplication>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
-#include <QSaveFile>
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextDocument>
@@ -20,40 +18,16 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr double margin_mm = 14;
-constexpr double foot_mm = 8;
+class LabelText {
+  Q_DECLARE_TR_FUNCTIONS(PotLabels)
+};
+
 constexpr double mm_per_inch = 25.4;
 /// Lengths inside text formats are pixels of a 96 dpi screen, whatever the device.
 constexpr double format_pixels_per_mm = 96 / mm_per_inch;
 constexpr double cell_padding_mm = 0.9;
-constexpr int body_points = 9;
 constexpr int heading_points = 12;
 constexpr int title_points = 16;
-
-QFont font_of(int points, bool strong = false) {
-  QFont font(QStringLiteral("DejaVu Sans"), points);
-  font.setStyleHint(QFont::SansSerif);
-  font.setBold(strong);
-  return font;
-}
-
-/// Page geometry in the device's points, margins taken off.
-struct Page {
-  double points_per_mm;
-  QRectF body;
-  QRectF foot;
-};
-
-Page page_of(const QPagedPaintDevice& device) {
-  Page page{};
-  page.points_per_mm = device.logicalDpiX() / mm_per_inch;
-  const QSizeF paper_mm = device.pageLayout().pageSize().size(QPageSize::Millimeter);
-  const double width = (paper_mm.width() - 2 * margin_mm) * page.points_per_mm;
-  const double height = (paper_mm.height() - 2 * margin_mm - foot_mm) * page.points_per_mm;
-  page.body = QRectF(margin_mm * page.points_per_mm, margin_mm * page.points_per_mm, width, height);
-  page.foot = QRectF(page.body.left(), page.body.bottom(), width, foot_mm * page.points_per_mm);
-  return page;
-}
 
 /// The text document of a printed document, laid out for one device.
 class Layout {
@@ -61,7 +35,7 @@ class Layout {
   Layout(const PrintDocument& source, QPagedPaintDevice& device) : page_(page_of(device)), drawing_(new DrawingObject(page_.points_per_mm, &document_)) {
     document_.documentLayout()->setPaintDevice(&device);
     document_.documentLayout()->registerHandler(DrawingObject::object_type, drawing_);
-    document_.setDefaultFont(font_of(body_points));
+    document_.setDefaultFont(print_font(body_points));
     document_.setDocumentMargin(0);
     document_.setUseDesignMetrics(true);
     QTextOption wrap;
@@ -76,16 +50,8 @@ class Layout {
     const int pages = document_.pageCount();
     for (int number = 0; number < pages; ++number) {
       if (number > 0) device.newPage();
-      painter.save();
-      painter.translate(page_.body.left(), page_.body.top() - number * page_.body.height());
-      const QRectF window(0, number * page_.body.height(), page_.body.width(), page_.body.height());
-      painter.setClipRect(window);
-      QAbstractTextDocumentLayout::PaintContext context;
-      context.clip = window;
-      context.palette.setColor(QPalette::Text, Qt::black);
-      document_.documentLayout()->draw(&painter, context);
-      painter.restore();
-      paint_foot(painter, foot, number + 1, pages);
+      paint_page(painter, document_, page_, number);
+      paint_foot(painter, page_, foot, page_number(number + 1, pages));
     }
   }
 
@@ -94,10 +60,10 @@ class Layout {
     QTextCursor cursor(&document_);
     // One edit: otherwise all is laid out anew after every cell.
     cursor.beginEditBlock();
-    paragraph(cursor, to_local(source.title), font_of(title_points, true), 0);
-    if (!source.subtitle.empty()) paragraph(cursor, to_local(source.subtitle), font_of(body_points), 1);
+    paragraph(cursor, to_local(source.title), print_font(title_points, true), 0);
+    if (!source.subtitle.empty()) paragraph(cursor, to_local(source.subtitle), print_font(body_points), 1);
     for (const PrintSection& section : source.sections) {
-      const int first = paragraph(cursor, to_local(section.title), font_of(heading_points, true), 4);
+      const int first = paragraph(cursor, to_local(section.title), print_font(heading_points, true), 4);
       for (const PrintBlock& block : section.blocks) std::visit([&](const auto& each) { put(cursor, each); }, block);
       sections_.push_back({first, cursor.position()});
     }
@@ -120,10 +86,10 @@ class Layout {
     return at;
   }
 
-  void put(QTextCursor& cursor, const PrintText& text) { paragraph(cursor, to_local(text.text), font_of(body_points, text.strong), 1); }
+  void put(QTextCursor& cursor, const PrintText& text) { paragraph(cursor, to_local(text.text), print_font(body_points, text.strong), 1); }
 
   void put(QTextCursor& cursor, const PrintTicks& ticks) {
-    for (const std::string& line : ticks.lines) paragraph(cursor, QStringLiteral("\u2610  ") + to_local(line), font_of(body_points), 1.2);
+    for (const std::string& line : ticks.lines) paragraph(cursor, QStringLiteral("\u2610  ") + to_local(line), print_font(body_points), 1.2);
   }
 
   void put(QTextCursor& cursor, const PrintTable& source) {
@@ -151,7 +117,7 @@ class Layout {
       if (column < source.numbers.size() && source.numbers[column]) block.setAlignment(Qt::AlignRight);
       cursor.setBlockFormat(block);
       QTextCharFormat letters;
-      letters.setFont(font_of(body_points, strong));
+      letters.setFont(print_font(body_points, strong));
       cursor.insertText(shown(source, column, cells[column]), letters);
     }
   }
@@ -164,7 +130,7 @@ class Layout {
   ColumnNeed need_of(const PrintTable& source, std::size_t column, double widest_word) {
     ColumnNeed need;
     const auto measure = [&](const std::string& cell, bool strong) {
-      const QFontMetricsF metrics(font_of(body_points, strong), document_.documentLayout()->paintDevice());
+      const QFontMetricsF metrics(print_font(body_points, strong), document_.documentLayout()->paintDevice());
       const QString text = shown(source, column, cell);
       need.all = std::max(need.all, metrics.horizontalAdvance(text));
       for (const QString& word : text.split(QLatin1Char(' '))) need.least = std::max(need.least, std::min(widest_word, metrics.horizontalAdvance(word)));
@@ -208,8 +174,8 @@ class Layout {
   }
 
   void put(QTextCursor& cursor, const PrintDrawing& drawing) {
-    if (!drawing.title.empty()) paragraph(cursor, to_local(drawing.title), font_of(body_points, true), 2);
-    paragraph(cursor, QString(), font_of(body_points), 1);
+    if (!drawing.title.empty()) paragraph(cursor, to_local(drawing.title), print_font(body_points, true), 2);
+    paragraph(cursor, QString(), print_font(body_points), 1);
     QTextCharFormat format;
     format.setObjectType(DrawingObject::object_type);
     format.setProperty(DrawingObject::index_property, drawing_->add(drawing));
@@ -242,18 +208,6 @@ class Layout {
     for (QTextBlock block = document_.findBlock(section.from); block.isValid() && block.position() <= section.to; block = block.next())
       bottom = std::max(bottom, document_.documentLayout()->blockBoundingRect(block).bottom());
     return bottom;
-  }
-
-  void paint_foot(QPainter& painter, const QString& foot, int number, int pages) const {
-    painter.save();
-    painter.setFont(font_of(body_points - 1));
-    painter.setPen(Qt::black);
-    const QString page = QObject::tr("page %1 of %2").arg(number).arg(pages);
-    const double number_width = painter.fontMetrics().horizontalAdvance(page) + 4 * page_.points_per_mm;
-    // A long name takes a second line, it is not cut.
-    painter.drawText(page_.foot.adjusted(0, 0, -number_width, 0), Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, foot);
-    painter.drawText(page_.foot, Qt::AlignRight | Qt::AlignBottom, page);
-    painter.restore();
   }
 
   Page page_;
@@ -301,13 +255,13 @@ class LabelLayout {
     QTextOption wrap;
     wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     document.setDefaultTextOption(wrap);
-    document.setDefaultFont(font_of(body_points));
+    document.setDefaultFont(print_font(body_points));
     QTextCursor cursor(&document);
     QTextCharFormat heading;
-    heading.setFont(font_of(heading_points, true));
+    heading.setFont(print_font(heading_points, true));
     cursor.insertText(to_local(label.heading), heading);
     QTextCharFormat line;
-    line.setFont(font_of(body_points));
+    line.setFont(print_font(body_points));
     for (const std::string& text : label.lines) {
       cursor.insertBlock(QTextBlockFormat(), line);
       cursor.insertText(to_local(text), line);
@@ -336,12 +290,7 @@ class LabelLayout {
     painter.restore();
   }
 
-  void foot(QPainter& painter) {
-    painter.setFont(font_of(body_points - 1));
-    painter.setPen(Qt::black);
-    painter.drawText(page_.foot, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, to_local(sheet_.foot));
-    painter.drawText(page_.foot, Qt::AlignRight | Qt::AlignBottom, QObject::tr("page %1").arg(++pages_));
-  }
+  void foot(QPainter& painter) { paint_foot(painter, page_, to_local(sheet_.foot), LabelText::tr("page %1").arg(++pages_)); }
 
   const LabelSheet& sheet_;
   QPagedPaintDevice& device_;
@@ -349,25 +298,7 @@ class LabelLayout {
   int pages_ = 0;
 };
 
-/// Through a temporary name, so that a full disk leaves the former sheet as it was.
-template <class Source>
-Result<Done> write(const Source& source, const QString& title, const QString& file, Paper paper) {
-  const auto failed = [&] { return Problem{"file.not-written", {file.toStdString(), {}, {}, ""}, {}}; };
-  QSaveFile target(file);
-  if (!target.open(QIODevice::WriteOnly)) return failed();
-  {
-    QPdfWriter writer(&target);
-    writer.setTitle(title);
-    writer.setCreator(QStringLiteral("Gritwright"));
-    constexpr int dots_per_inch = 1200;
-    writer.setResolution(dots_per_inch);
-    writer.setPageSize(QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter));
-    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    if (!paint_pages(source, writer)) return failed();
-  }
-  if (!target.commit()) return failed();
-  return Done{};
-}
+constexpr int sheet_resolution = 1200;
 
 }  // namespace
 
@@ -381,7 +312,11 @@ bool paint_pages(const PrintDocument& document, QPagedPaintDevice& device) {
 
 bool paint_pages(const LabelSheet& sheet, QPagedPaintDevice& device) { return LabelLayout(sheet, device).paint(); }
 
-Result<Done> write_pdf(const PrintDocument& document, const QString& file, Paper paper) { return write(document, to_qt(document.title), file, paper); }
-Result<Done> write_pdf(const LabelSheet& sheet, const QString& file, Paper paper) { return write(sheet, to_qt(sheet.foot), file, paper); }
+Result<Done> write_pdf(const PrintDocument& document, const QString& file, Paper paper) {
+  return write_pages(file, to_qt(document.title), paper, sheet_resolution, [&](QPagedPaintDevice& device) { return paint_pages(document, device); });
+}
+Result<Done> write_pdf(const LabelSheet& sheet, const QString& file, Paper paper) {
+  return write_pages(file, to_qt(sheet.foot), paper, sheet_resolution, [&](QPagedPaintDevice& device) { return paint_pages(sheet, device); });
+}
 
 }  // namespace gritwright::desktop

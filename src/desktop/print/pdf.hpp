@@ -5,12 +5,11 @@
 
 #include "gritwright/report/print_document.hpp"
 #include "gritwright/result.hpp"
+#include "pages.hpp"
 
 class QPagedPaintDevice;
 
 namespace gritwright::desktop {
-
-enum class Paper { a4, letter };
 
 /// Writes `document` to `file`. Sections stay on one page where they fit on one; table headings stand on every page; pages are
 /// numbered. Error: file.not-written.

@@ -1,14 +1,11 @@
 #include "test_sheet.hpp"
 
 #include <QAbstractTextDocumentLayout>
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
-#include <QPageSize>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
-#include <QSaveFile>
 #include <QTextBlock>
 #include <QTextDocument>
 #include <algorithm>
@@ -16,6 +13,7 @@
 #include "charts/grading_chart.hpp"
 #include "models/typed_text.hpp"
 #include "models/verdict_figures.hpp"
+#include "pages.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 
@@ -27,7 +25,6 @@ class TestSheetText {
   Q_DECLARE_TR_FUNCTIONS(TestSheet)
 };
 
-constexpr double margin_mm = 15;
 constexpr QSize chart_size(640, 360);
 
 QString row_of(const QStringList& cells, const char* tag) {
@@ -124,64 +121,38 @@ QString test_sheet_html(const Bench& bench) {
 
 void print_test_sheet(const Bench& bench, QPagedPaintDevice& device) {
   const OnPaper on_paper;
+  const Page page = page_of(device);
   QTextDocument document;
-  QFont font(QStringLiteral("DejaVu Sans"));
-  font.setPointSizeF(9);
-  document.setDefaultFont(font);
+  document.setDefaultFont(print_font(body_points));
   // Before anything is laid out, or lengths are those of the screen.
   document.documentLayout()->setPaintDevice(&device);
   document.setDocumentMargin(0);
   document.setHtml(test_sheet_html(bench));
-  QPainter painter(&device);
-  const double margin = margin_mm / 25.4 * device.logicalDpiX();
-  const double footer = 2 * QFontMetricsF(font, &device).height();
-  const QSizeF page(device.width() - 2 * margin, device.height() - 2 * margin - footer);
-  document.setPageSize(page);
+  document.setPageSize(page.body.size());
   const int text_pages = document.pageCount();
   // The curve goes below the text where there is room, else on a page of its own.
   double text_end = 0;
   for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) text_end = std::max(text_end, document.documentLayout()->blockBoundingRect(block).bottom());
-  text_end -= (text_pages - 1) * page.height();
-  const QSizeF chart_place(page.width(), page.width() * chart_size.height() / chart_size.width());
+  text_end -= (text_pages - 1) * page.body.height();
+  const QSizeF chart_place(page.body.width(), page.body.width() * chart_size.height() / chart_size.width());
   constexpr double gap = 12;
-  const bool below = page.height() - text_end - gap > chart_place.height();
+  const bool below = page.body.height() - text_end - gap > chart_place.height();
   const int pages = text_pages + (below ? 0 : 1);
+  QPainter painter(&device);
   for (int number = 0; number < pages; ++number) {
     if (number > 0) device.newPage();
-    painter.save();
-    painter.translate(margin, margin);
-    if (number < text_pages) {
-      painter.save();
-      painter.translate(0, -number * page.height());
-      QAbstractTextDocumentLayout::PaintContext ink;
-      ink.palette.setColor(QPalette::Text, Qt::black);
-      ink.clip = QRectF(QPointF(0, number * page.height()), page);
-      painter.setClipRect(ink.clip);
-      document.documentLayout()->draw(&painter, ink);
-      painter.restore();
-    }
-    if (number == pages - 1) paint_chart(painter, bench, QRectF(QPointF(0, below ? text_end + gap : 0), chart_place));
-    painter.setFont(font);
-    painter.setPen(Qt::black);
-    painter.drawText(QRectF(0, page.height(), page.width(), footer), Qt::AlignRight | Qt::AlignBottom, TestSheetText::tr("page %1 of %2").arg(number + 1).arg(pages));
-    painter.restore();
+    if (number < text_pages) paint_page(painter, document, page, number);
+    if (number == pages - 1) paint_chart(painter, bench, QRectF(page.body.topLeft() + QPointF(0, below ? text_end + gap : 0), chart_place));
+    paint_foot(painter, page, {}, page_number(number + 1, pages));
   }
 }
 
 bool write_test_sheet(const Bench& bench, const QString& path, bool on_letter_paper) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  {
-    QPdfWriter writer(&buffer);
-    writer.setTitle(TestSheetText::tr("Sieve test"));
-    writer.setResolution(sheet_dots_per_inch);
-    writer.setPageSize(QPageSize(on_letter_paper ? QPageSize::Letter : QPageSize::A4));
-    writer.setPageMargins({});
-    print_test_sheet(bench, writer);
-  }
-  QSaveFile file(path);
-  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
+  return write_pages(path, TestSheetText::tr("Sieve test"), on_letter_paper ? Paper::letter : Paper::a4, sheet_dots_per_inch, [&](QPagedPaintDevice& device) {
+           print_test_sheet(bench, device);
+           return true;
+         })
+      .ok();
 }
 
 }  // namespace gritwright::desktop
