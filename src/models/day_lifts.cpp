@@ -14,9 +14,9 @@ Mass wet(PotVolume volume, BulkDensity dry, double water_share) {
   return volume.quantity() * bulk_g_l(in_g_l(dry) + water_g_l * water_share).quantity();
 }
 
-class Sum {
+class LiftSum {
  public:
-  explicit Sum(Lift& lift) : lift_(lift) {}
+  explicit LiftSum(Lift& lift) : lift_(lift) {}
   void add(const std::optional<Mass>& mass, const char* what) {
     if (mass)
       lift_.mass += *mass;
@@ -48,14 +48,14 @@ const std::optional<PotWater>& DayLifts::water(std::size_t mix, const std::strin
 }
 
 void DayLifts::add_mix(Lift& lift, std::size_t mix, const PotWater* water, PotVolume fill) const {
-  Sum sum(lift);
+  LiftSum sum(lift);
   if (!states_[mix] || !states_[mix]->settled) return sum.miss("mix");
   sum.add(wet(fill, states_[mix]->settled->bulk_density, water == nullptr ? 0 : water->container_capacity.value()), "mix");
   if (water == nullptr) sum.miss("water");
 }
 
 void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, const PotWater* water) const {
-  Sum sum(lift);
+  LiftSum sum(lift);
   // A layer above holds at most about what the mix does.
   const double layer_water = water == nullptr ? 0 : water->container_capacity.value();
   for (const GrainLayer& layer : tree.layers)
@@ -91,7 +91,7 @@ Lift DayLifts::of_tree(std::size_t index, std::size_t mix, PotVolume fill) {
   const PotWater* known = in_pot ? &*in_pot : nullptr;
   add_mix(lift, mix, known, fill);
   add_pot_and_layers(lift, tree, known);
-  Sum sum(lift);
+  LiftSum sum(lift);
   // A pot that is filled with mix alone keeps no root mass.
   if (tree.fill || tree.kept_root_mass) sum.add(tree.kept_root_mass, "root-mass");
   sum.add(tree.mass, "tree");
@@ -108,7 +108,7 @@ std::optional<Lift> DayLifts::of_tub(std::size_t mix, const MixOfDay& made) cons
   lift.what = made.name;
   lift.index = mix;
   lift.mass = wet(pot_ml(fullest_l * 1000), poured.bulk_density, poured.grain_water.value());
-  Sum(lift).miss("tub");
+  LiftSum(lift).miss("tub");
   return lift;
 }
 

@@ -16,7 +16,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr double nothing_l = 1e-9;
+constexpr double no_need_l = 1e-9;
 constexpr std::size_t trees_that_may_go_worse = 2;
 constexpr double scoop_step = 0.25;
 
@@ -144,7 +144,7 @@ class DayWork {
       mix.components.push_back({component.name, component.material.value_or(""), (*volumes)[k], (*volumes)[k],
                                 (*volumes)[k] * dry_bulk_density(component.grain)});
     }
-    if (in_l(mix.needed) <= nothing_l) return;
+    if (in_l(mix.needed) <= no_need_l) return;
     MixedVolume to_make = mix.needed;
     if (day_.scoop) {
       const double reserve_l = in_l(mixed_volume_to_fill(mix.reserve, mix.settling, mix.spill));

@@ -7,7 +7,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr double nothing_l = 1e-9;
+constexpr double no_grain_l = 1e-9;
 
 bool meant_for(const GrainSupply& supply, const GrainLitres& need) { return supply.bag == need.name || supply.component == need.name; }
 bool of_its_material(const GrainSupply& supply, const GrainLitres& need) {
@@ -42,17 +42,17 @@ void GrainShelf::take(const GrainLitres& need) {
   const std::vector<std::size_t> rows = rows_for(need);
   double open_l = in_l(need.ready);
   for (const std::size_t row : rows) {
-    if (open_l <= nothing_l) break;
+    if (open_l <= no_grain_l) break;
     open_l -= take_from(row, need, open_l);
   }
-  if (open_l > nothing_l) buy(need, rows, open_l);
+  if (open_l > no_grain_l) buy(need, rows, open_l);
 }
 
 double GrainShelf::take_from(std::size_t index, const GrainLitres& need, double ready_l) {
   Row& row = rows_[index];
   const ScreenYield yield = row.yield.value_or(typical_yield);
   const double raw_l = row.free_l ? std::min(ready_l / yield.value(), *row.free_l) : ready_l / yield.value();
-  if (raw_l <= nothing_l) return 0;
+  if (raw_l <= no_grain_l) return 0;
   const bool typical = !row.yield;
   if (typical && row.taken_l == 0)
     notes_.push_back({"day.typical-yield", Level::note, row.supply->bag, {{"percent", typical_yield.value() * 100}}});
@@ -103,7 +103,7 @@ void GrainShelf::buy(const GrainLitres& need, const std::vector<std::size_t>& ro
   for (const std::size_t row : rows) {
     const GrainSupply& supply = *rows_[row].supply;
     const double promised_l = in_l(supply.reserved.value_or(LooseVolume{}));
-    if (promised_l > nothing_l)
+    if (promised_l > no_grain_l)
       notes_.push_back({"day.promised-elsewhere", Level::warning, supply.bag, {{"reserved_l", promised_l}, {"short_l", short_l}}});
   }
 }

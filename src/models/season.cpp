@@ -11,7 +11,7 @@ namespace gritwright {
 
 namespace {
 
-constexpr double nothing_l = 1e-9;
+constexpr double no_claim_l = 1e-9;
 
 std::string years_later(const std::string& day, int years) {
   std::string year = std::to_string(std::stoi(day.substr(0, 4)) + years);
@@ -137,9 +137,9 @@ class SeasonWork {
     for (std::size_t day = 0; day < answer_.days.size(); ++day) {
       const LooseVolume wanted = wanted_[day][supply].taken.value_or(LooseVolume{});
       const LooseVolume gets = raw_taken(answer_.days[day].answer, supply);
-      if (in_l(wanted) <= nothing_l && in_l(gets) <= nothing_l) continue;
+      if (in_l(wanted) <= no_claim_l && in_l(gets) <= no_claim_l) continue;
       reservation.claims.push_back({answer_.days[day].day, wanted, gets});
-      if (in_l(gets) < in_l(wanted) - nothing_l) reservation.runs_out = true;
+      if (in_l(gets) < in_l(wanted) - no_claim_l) reservation.runs_out = true;
     }
     if (reservation.claims.size() > 1) answer_.reservations.push_back(std::move(reservation));
   }

@@ -100,7 +100,7 @@ std::string lifts_table(const std::vector<Lift>& lifts, UnitSystem units) {
   return section("Lifts, full and wet", {"what", "mass"}, rows);
 }
 
-std::string trees_table(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {
+std::string working_order_table(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {
   Rows rows;
   for (std::size_t place = 0; place < answer.order.size(); ++place) {
     const TreeOfDay& tree = answer.trees[answer.order[place]];
@@ -175,7 +175,7 @@ std::string purchase_text(const GrainToBuy& purchase, UnitSystem units) {
 std::string day_text(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {
   std::string title = day.name.empty() ? "Repotting day" : day.name;
   if (day.day) title += ", " + *day.day;
-  return title + fmt::format(", sheet revision {}\n\n", day.sheet_revision) + trees_table(day, answer, units) + mixes_table(answer.mixes, units) +
+  return title + fmt::format(", sheet revision {}\n\n", day.sheet_revision) + working_order_table(day, answer, units) + mixes_table(answer.mixes, units) +
          batches_text(answer.mixes, units) + grain_table(answer.components, units) + shelf_tables(day, answer.taken, units) +
          buying_table(answer.buy, units) + lifts_table(answer.lifts, units);
 }

@@ -12,7 +12,7 @@ namespace gritwright {
 namespace {
 
 std::string cm_text(Length length, UnitSystem units) { return depth_text(Depth(length), units); }
-std::string litres(PotVolume volume, UnitSystem units) { return volume_text(in_ml(volume) / 1000, units); }
+std::string root_litres(PotVolume volume, UnitSystem units) { return volume_text(in_ml(volume) / 1000, units); }
 std::string degrees(Angle angle) { return figure(in_deg(angle), 0) + "°"; }
 
 PrintSection limits_section(const RootPlanAnswer& answer, UnitSystem units) {
@@ -63,7 +63,7 @@ PrintSection plan_section(const WorkedPlan& plan, UnitSystem units) {
   PrintSection section{"Plan " + plan.name, {steps_of(plan, units)}};
   if (plan.other_pot) section.blocks.emplace_back(PrintText{"Into another free pot: " + *plan.other_pot, true});
   PrintTable table{{"Untouched", "Taken off", "Soil line", "Mix in the pot"}, {}, {true, true, true, true}};
-  table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, units), litres(plan.fill, units)});
+  table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, units), root_litres(plan.fill, units)});
   section.blocks.emplace_back(table);
   for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, units), caution.level == Level::warning});
   return section;
@@ -73,7 +73,7 @@ PrintSection stop_section(const RootPlanAnswer& answer, UnitSystem units) {
   PrintTable table{{"The upper cut stops at", "Then below", "Trunk base", "Untouched", "Mix in the pot"}, {}, {false, true, true, true, true}};
   for (const StopRow& row : answer.stop_table)
     table.rows.push_back({cm_text(row.stops_at, units) + (row.fits ? "" : ", then it does not fit: stage it"), cm_text(row.below, units), depth_text(row.trunk_base, units), percent_text(row.untouched_share),
-                          litres(row.fill, units), row.fits ? "" : "does not fit: stage it"});
+                          root_litres(row.fill, units), row.fits ? "" : "does not fit: stage it"});
   return {"If the cut from above comes to an end", {table}};
 }
 

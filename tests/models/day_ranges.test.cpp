@@ -30,7 +30,7 @@ PlannedTree tree_of(const std::string& name, double fill_ml) {
 }
 
 /// Invented: two grains, three trees without pots, one bag to screen.
-PlannedDay plain_day() {
+PlannedDay uncertain_day() {
   PlannedDay day;
   DayMix mix;
   mix.name = mix.mix.name = "m";
@@ -75,7 +75,7 @@ double half(const Range& range) { return (range.high - range.low) / 2; }
 }  // namespace
 
 TEST_CASE("Litres of a day spread by its fills, each tree by itself", "[day_ranges][law]") {
-  const PlannedDay day = plain_day();
+  const PlannedDay day = uncertain_day();
   const DayRanges ranges = day_ranges(day, certain(day), {4096, 1});
   const double needed_l = in_l(work_out(day)->mixes[0].needed);
   // Three per cent of each fill, added up by squares.
@@ -85,7 +85,7 @@ TEST_CASE("Litres of a day spread by its fills, each tree by itself", "[day_rang
 }
 
 TEST_CASE("The packing model's error moves the grain and not the mixed litres", "[day_ranges][law]") {
-  const PlannedDay day = plain_day();
+  const PlannedDay day = uncertain_day();
   std::vector<MixSpread> spreads = certain(day);
   spreads[0].packing_voids = 0.02;
   const DayRanges without = day_ranges(day, certain(day), {4096, 1}), with = day_ranges(day, spreads, {4096, 1});
@@ -94,7 +94,7 @@ TEST_CASE("The packing model's error moves the grain and not the mixed litres", 
 }
 
 TEST_CASE("What a screening yields is typical until it is measured, and then known", "[day_ranges][law]") {
-  PlannedDay day = plain_day();
+  PlannedDay day = uncertain_day();
   day.shelf[0].stock = loose_l(50);
   const double ready_l = in_l(work_out(day)->taken[0].ready);
   const Range typical = day_ranges(day, certain(day), {4096, 1}).taken[0].raw_l;
@@ -105,7 +105,7 @@ TEST_CASE("What a screening yields is typical until it is measured, and then kno
 }
 
 TEST_CASE("Every figure of a day lies in its range, bags are whole and a chance is told", "[day_ranges][law]") {
-  const PlannedDay day = plain_day();
+  const PlannedDay day = uncertain_day();
   const DayAnswer answer = work_out(day).value();
   const DayRanges ranges = day_ranges(day, usual(day), {1024, 1});
   REQUIRE(ranges.mixes.size() == answer.mixes.size());
@@ -133,7 +133,7 @@ TEST_CASE("Every figure of a day lies in its range, bags are whole and a chance 
 }
 
 TEST_CASE("What may run short is told with its chance", "[day_ranges]") {
-  PlannedDay day = plain_day();
+  PlannedDay day = uncertain_day();
   for (const char* name : {"coarse", "fine"}) {
     day.shelf.push_back(day.shelf[0]);
     day.shelf.back().bag = name;
@@ -142,7 +142,7 @@ TEST_CASE("What may run short is told with its chance", "[day_ranges]") {
     day.shelf.back().screened = true;
   }
   day.shelf.erase(day.shelf.begin());
-  const double coarse_l = in_l(work_out(plain_day())->components[0].loose);
+  const double coarse_l = in_l(work_out(uncertain_day())->components[0].loose);
   day.shelf[0].stock = loose_l(1.02 * coarse_l);
   day.shelf[1].stock = loose_l(50);
   const DayAnswer answer = work_out(day).value();
@@ -155,7 +155,7 @@ TEST_CASE("What may run short is told with its chance", "[day_ranges]") {
 }
 
 TEST_CASE("A season of one day has that day's litres, in any order of slices", "[day_ranges][law]") {
-  PlannedSeason season{plain_day(), "2026-12-31"};
+  PlannedSeason season{uncertain_day(), "2026-12-31"};
   for (PlannedTree& tree : season.ground.trees) tree.day = "2026-03-14";
   PlannedDay day = season.ground;
   const SliceRunner backward = [](std::size_t count, const std::function<void(std::size_t)>& slice) {

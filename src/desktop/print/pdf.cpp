@@ -22,9 +22,9 @@ class LabelText {
   Q_DECLARE_TR_FUNCTIONS(PotLabels)
 };
 
-constexpr double mm_per_inch = 25.4;
+constexpr double inch_mm = 25.4;
 /// Lengths inside text formats are pixels of a 96 dpi screen, whatever the device.
-constexpr double format_pixels_per_mm = 96 / mm_per_inch;
+constexpr double format_pixels_per_mm = 96 / inch_mm;
 constexpr double cell_padding_mm = 0.9;
 constexpr int heading_points = 12;
 constexpr int title_points = 16;
