@@ -73,7 +73,7 @@ PrintSection stop_section(const RootPlanAnswer& answer, UnitSystem units) {
   PrintTable table{{"The upper cut stops at", "Then below", "Trunk base", "Untouched", "Mix in the pot"}, {}, {false, true, true, true, true}};
   for (const StopRow& row : answer.stop_table)
     table.rows.push_back({cm_text(row.stops_at, units) + (row.fits ? "" : ", then it does not fit: stage it"), cm_text(row.below, units), depth_text(row.trunk_base, units), percent_text(row.untouched_share),
-                          root_litres(row.fill, units), row.fits ? "" : "does not fit: stage it"});
+                          root_litres(row.fill, units)});
   return {"If the cut from above comes to an end", {table}};
 }
 
