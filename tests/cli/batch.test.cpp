@@ -9,7 +9,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-const std::string example = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/day.json";
+const std::string example_day = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/day.json";
 const std::string season_example = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/season.json";
 
 /// An invented day of one grain, with whatever else.
@@ -45,12 +45,12 @@ TEST_CASE("batch adds up the litres of a day", "[cli][batch]") {
 }
 
 TEST_CASE("batch gives its example's figures in text and JSON, with what stands behind them", "[cli][batch]") {
-  const Answer text = run({"batch", example, "--explain"});
+  const Answer text = run({"batch", example_day, "--explain"});
   REQUIRE(text.exit == Exit::done);
   for (const char* word : {"sheet revision 2", "1. T-02", "batch 1 of 1", "To screen", "Lifts", "at least", "(1 - settling)(1 - spill)"})
     CHECK(text.out.find(word) != std::string::npos);
-  CHECK(run({"batch", example, "--units", "us"}).out.find(" qt") != std::string::npos);
-  const auto json = run({"batch", example, "--json", "--explain"}).json();
+  CHECK(run({"batch", example_day, "--units", "us"}).out.find(" qt") != std::string::npos);
+  const auto json = run({"batch", example_day, "--json", "--explain"}).json();
   CHECK_FALSE(json["explanations"].empty());
   CHECK(json["sheet_revision"] == 2);
   CHECK(json["trees"][0]["name"] == "T-02");
