@@ -9,19 +9,20 @@
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/formats/text_size.hpp"
 #include "gritwright/report/messages.hpp"
+#include "log_request.hpp"
 
 namespace gritwright::cli {
 
 namespace {
 
-Result<std::string> read_up_to_limit(std::istream& stream, const std::string& name) {
-  constexpr std::size_t limit = largest_text_mb << 20U;
+Result<std::string> read_up_to_limit(std::istream& stream, const std::string& name, std::size_t limit_mb) {
+  const std::size_t limit = limit_mb << 20U;
   std::string text;
   std::string chunk(1 << 16, '\0');
   while (stream.read(chunk.data(), static_cast<std::streamsize>(chunk.size())) || stream.gcount() > 0) {
     text.append(chunk, 0, static_cast<std::size_t>(stream.gcount()));
     if (text.size() > limit) {
-      return Problem{"file.too-large", {name, {}, {}, ""}, {{"limit_mb", static_cast<double>(largest_text_mb)}}};
+      return Problem{"file.too-large", {name, {}, {}, ""}, {{"limit_mb", static_cast<double>(limit_mb)}}};
     }
   }
   if (stream.bad()) return Problem{"file.unreadable", {name, {}, {}, ""}, {}};
@@ -114,13 +115,17 @@ Result<RootMassPlanFile> root_mass_plan_from(const std::string& path, std::istre
 std::string shown_name(const std::string& path) { return path == "-" ? "standard input" : path; }
 
 Result<std::string> read_input(const std::string& path, std::istream& standard_input) {
+  return read_long_input(path, standard_input, largest_text_mb);
+}
+
+Result<std::string> read_long_input(const std::string& path, std::istream& standard_input, std::size_t limit_mb) {
   if (path.empty()) return Problem{"file.no-name", {}, {}};
-  if (path == "-") return read_up_to_limit(standard_input, shown_name(path));
+  if (path == "-") return read_up_to_limit(standard_input, shown_name(path), limit_mb);
   std::error_code trouble;
   if (std::filesystem::is_directory(path, trouble)) return Problem{"file.is-folder", {path, {}, {}, ""}, {}};
   std::ifstream file(path, std::ios::binary);
   if (!file) return Problem{"file.missing", {path, {}, {}, ""}, {}};
-  return read_up_to_limit(file, path);
+  return read_up_to_limit(file, path, limit_mb);
 }
 
 Problems in_file(Problems problems, const std::string& path) {

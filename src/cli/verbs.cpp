@@ -1,5 +1,7 @@
 #include "verbs.hpp"
 
+#include "log_request.hpp"
+
 namespace gritwright::cli {
 
 std::vector<std::unique_ptr<Verb>> all_verbs() {
@@ -12,6 +14,7 @@ std::vector<std::unique_ptr<Verb>> all_verbs() {
   verbs.push_back(roots_verb());
   verbs.push_back(batch_verb());
   verbs.push_back(calibrate_verb());
+  verbs.push_back(log_verb());
   verbs.push_back(catalogue_verb());
   return verbs;
 }

@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <memory>
 
+#include "gritwright/workbook/default_workbook.hpp"
 #include "main_window.hpp"
 #include "models/bench_draft.hpp"
 #include "models/bench_files.hpp"
@@ -60,10 +61,7 @@ class DemonstrationWindow : public QObject {
 };
 
 QString record_file(const QString& wanted) {
-  if (!wanted.isEmpty()) return wanted;
-  const QDir documents(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-  (void)documents.mkpath(QStringLiteral("Gritwright"));
-  return documents.filePath(QStringLiteral("Gritwright/record.gritwright"));
+  return wanted.isEmpty() ? to_qt(default_workbook_file().string()) : wanted;
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 // Fields of grain, mixes, containers and sieve tests inside the records of a workbook. They carry every property outright, so
 // that a record stays what it was when the catalogue changes.
 
+#include <algorithm>
+
 #include "gritwright/domain/container.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/sieve_test.hpp"
@@ -59,6 +61,9 @@ struct GradingFields {
   template <class Io, class T>
   void operator()(Io& io, T& grading) const {
     io.list("grading", grading.points, GradingPointFields{});
+    // Files of mixes list the coarsest first; records are read either way and written with the finest first.
+    if constexpr (Io::reading)
+      if (grading.points.size() > 1 && grading.points.back().aperture < grading.points.front().aperture) std::ranges::reverse(grading.points);
     io.number("pan_size_mm", grading.pan_size, mm);
     io.number("top_size_mm", grading.top_size, mm);
   }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "gritwright/formats/number.hpp"
+#include "long_lists.hpp"
 #include "text_door.hpp"
 
 namespace gritwright {
@@ -33,6 +34,12 @@ class Builder : public nlohmann::json_sax<Json> {
   Problems problems;
 
   JsonValue root;
+
+  /// Items of the root's array `key` go to `take` instead of into the tree.
+  void hand_out(std::string key, std::function<void(std::size_t, const JsonValue&)> take) {
+    list_key_ = std::move(key);
+    take_ = std::move(take);
+  }
 
   bool null() override { return add({}); }
   bool boolean(bool value) override {
@@ -108,14 +115,28 @@ class Builder : public nlohmann::json_sax<Json> {
     place.pointer = here();
     return place;
   }
+
+  std::string item_of(const Frame& frame) const {
+    const bool handed_out = take_ && open_.size() > 1 && &frame == &open_[1] && open_[0].key == list_key_;
+    return std::to_string(handed_out ? handed_out_ : frame.value.items.size());
+  }
+
   std::string here() const {
     std::string pointer;
     for (const Frame& frame : open_)
-      pointer = below(pointer, frame.value.kind == JsonValue::Kind::object ? frame.key : std::to_string(frame.value.items.size()));
+      pointer = below(pointer, frame.value.kind == JsonValue::Kind::object ? frame.key : item_of(frame));
     return pointer;
   }
 
+  /// Inside the array that is handed out.
+  bool in_list() const { return take_ && open_.size() == 2 && open_[0].key == list_key_ && open_[1].value.kind == JsonValue::Kind::array; }
+
   bool add(JsonValue item) {
+    if (in_list()) {
+      take_(handed_out_++, item);
+      values_ = 0;
+      return true;
+    }
     if (++values_ > most_values) {
       problems.push_back({"json.too-many-values", in_document(), {{"limit", static_cast<double>(most_values)}}});
       return false;
@@ -152,6 +173,9 @@ class Builder : public nlohmann::json_sax<Json> {
   std::string_view text_;
   std::vector<Frame> open_;
   std::size_t values_ = 0;
+  std::string list_key_;
+  std::function<void(std::size_t, const JsonValue&)> take_;
+  std::size_t handed_out_ = 0;
 };
 
 }  // namespace
@@ -162,6 +186,17 @@ Result<JsonValue> parse_json(std::string_view text, Problems& beside) {
   Builder builder(text);
   if (!Json::sax_parse(text.begin(), text.end(), &builder)) return std::move(builder.problems);
   append(beside, std::move(builder.problems));
+  return std::move(builder.root);
+}
+
+Result<JsonValue> parse_json_list(std::string_view text, const std::string& key, std::size_t limit_mb,
+                                  const std::function<void(std::size_t, const JsonValue&)>& take) {
+  if (Problems problems = check_long_text(text, limit_mb); !problems.empty()) return problems;
+  text = without_byte_order_mark(text);
+  Builder builder(text);
+  builder.hand_out(key, take);
+  const bool whole = Json::sax_parse(text.begin(), text.end(), &builder);
+  if (!whole || !builder.problems.empty()) return std::move(builder.problems);
   return std::move(builder.root);
 }
 

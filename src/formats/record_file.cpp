@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "record_fields.hpp"
+#include "record_reading.hpp"
 
 namespace gritwright {
 
@@ -31,19 +32,24 @@ void write_fields(RecordWriter& writer, const Record& record) {
   }
 }
 
-Result<Record> read_object(RecordKind kind, const JsonValue& root, const std::string& file_name) {
+Result<Record> placed(Result<Record> record, const std::string& file_name) {
+  if (record) return record;
+  return placed_in(record.problems(), file_name);
+}
+
+}  // namespace
+
+Result<Record> read_record_value(RecordKind kind, const JsonValue& value) {
   Problems problems;
   Record record;
-  JsonObject object(root, "", problems);
+  JsonObject object(value, "", problems);
   object.format(record_format(kind));
   RecordReader reader(object, problems);
   read_fields(reader, static_cast<std::size_t>(kind), record);
   object.finish();
-  if (!problems.empty()) return placed_in(std::move(problems), file_name);
+  if (!problems.empty()) return problems;
   return record;
 }
-
-}  // namespace
 
 std::string record_format(RecordKind kind) {
   // A mix, a container and a sieve test have files of their own; in a workbook they stand inside a record.
@@ -70,7 +76,7 @@ std::string write_record(const Record& record) {
 Result<Record> read_record(RecordKind kind, std::string_view text, std::string file_name) {
   const Result<JsonValue> root = parse_json(text);
   if (!root) return placed_in(root.problems(), file_name);
-  return read_object(kind, *root, file_name);
+  return placed(read_record_value(kind, *root), file_name);
 }
 
 Result<Record> read_record(std::string_view text, std::string file_name) {
@@ -79,8 +85,8 @@ Result<Record> read_record(std::string_view text, std::string file_name) {
   const auto format = root->members.find("format");
   if (format != root->members.end())
     for (const RecordKind kind : record_kinds)
-      if (format->second.text == record_format(kind)) return read_object(kind, *root, file_name);
-  return read_object(RecordKind::bag, *root, file_name);
+      if (format->second.text == record_format(kind)) return placed(read_record_value(kind, *root), file_name);
+  return placed(read_record_value(RecordKind::bag, *root), file_name);
 }
 
 }  // namespace gritwright

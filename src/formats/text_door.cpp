@@ -6,6 +6,8 @@
 #include <set>
 #include <string>
 
+#include "long_lists.hpp"
+
 namespace gritwright {
 
 namespace {
@@ -37,9 +39,10 @@ std::optional<std::size_t> first_byte_not_utf8(std::string_view text) {
 
 }  // namespace
 
-Problems check_text(std::string_view text) {
-  if (text.size() > largest_text_mb * 1024 * 1024)
-    return {Problem{"file.too-large", {}, {{"limit_mb", static_cast<double>(largest_text_mb)}}}};
+Problems check_text(std::string_view text) { return check_long_text(text, largest_text_mb); }
+
+Problems check_long_text(std::string_view text, std::size_t limit_mb) {
+  if (text.size() > limit_mb * 1024 * 1024) return {Problem{"file.too-large", {}, {{"limit_mb", static_cast<double>(limit_mb)}}}};
   if (trimmed(without_byte_order_mark(text)).empty()) return {Problem{"file.empty", {}, {}}};
   if (const auto nul = text.find('\0'); nul != std::string_view::npos) return {Problem{"text.nul", place_at(text, nul), {}}};
   if (const auto bad = first_byte_not_utf8(text)) return {Problem{"text.not-utf8", place_at(text, *bad), {}}};

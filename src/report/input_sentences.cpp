@@ -70,6 +70,7 @@ constexpr std::array input_templates{
     MessageTemplate{"csv.duplicate-column", GRITWRIGHT_TEXT("the column {column} stands twice in the header")},
     MessageTemplate{"csv.missing-column", GRITWRIGHT_TEXT("the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l")},
     MessageTemplate{"csv.no-header", GRITWRIGHT_TEXT("there is no header line; expected aperture_mm,retained_g")},
+    MessageTemplate{"csv.quote-open", GRITWRIGHT_TEXT("a quote opened here and is never closed")},
     MessageTemplate{"csv.row-after-pan", GRITWRIGHT_TEXT("a row follows the pan (line {pan_line}); the pan is the last row")},
     MessageTemplate{"csv.too-many-cells", GRITWRIGHT_TEXT("{found} cells stand here; the header has {expected} columns")},
     MessageTemplate{"csv.unknown-column", GRITWRIGHT_TEXT("there is no column called {column}")},

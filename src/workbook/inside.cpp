@@ -19,6 +19,15 @@ std::string written_time(std::chrono::system_clock::time_point time) {
   return {text, length};
 }
 
+std::string local_day(std::chrono::system_clock::time_point time) {
+  const std::time_t seconds = std::chrono::system_clock::to_time_t(time);
+  std::tm parts{};
+  ::localtime_r(&seconds, &parts);
+  char text[40];
+  const std::size_t length = std::strftime(text, sizeof text, "%Y-%m-%d", &parts);
+  return {text, length};
+}
+
 Problem file_problem(const char* code, const std::filesystem::path& file) {
   Place place;
   place.file = file.string();
@@ -82,6 +91,23 @@ Query OpenWorkbook::Inside::query(const std::string& sql) {
   return Query(*statement);
 }
 
+std::vector<RecordLine> record_lines(SQLite::Statement& statement) {
+  constexpr double micrograms_per_gram = 1e6;
+  std::vector<RecordLine> lines;
+  while (statement.executeStep()) {
+    const auto kind = kind_named(statement.getColumn(0).getString());
+    if (!kind) continue;  // of a newer version
+    RecordLine& line = lines.emplace_back();
+    line.ref = {*kind, statement.getColumn(1).getString()};
+    line.revision = statement.getColumn(2).getInt64();
+    line.title = statement.getColumn(3).getString();
+    line.subject = statement.getColumn(4).getString();
+    line.day = statement.getColumn(5).getString();
+    if (!statement.isColumnNull(6)) line.stock = mass_g(static_cast<double>(statement.getColumn(6).getInt64()) / micrograms_per_gram);
+    line.sieve_tests = statement.getColumn(7).getInt();
+  }
+  return lines;
+}
 
 std::string OpenWorkbook::Inside::meta(const char* key) {
   Query found = query("SELECT value FROM meta WHERE key = ?1");
@@ -90,10 +116,10 @@ std::string OpenWorkbook::Inside::meta(const char* key) {
 }
 
 std::optional<OpenWorkbook::Inside::Row> OpenWorkbook::Inside::row(const RecordRef& ref) {
-  Query found = query("SELECT number, id, revision, body FROM record WHERE kind = ?1 AND id = ?2");
+  Query found = query("SELECT number, id, revision, body, gone FROM record WHERE kind = ?1 AND id = ?2");
   found.with(std::string(kind_name(ref.kind)), ref.id);
   if (!found.step()) return std::nullopt;
-  return Row{found.whole(0), found.text(1), found.whole(2), found.optional_text(3)};
+  return Row{found.whole(0), found.text(1), found.whole(2), found.optional_text(3), found.optional_text(4)};
 }
 
 std::int64_t OpenWorkbook::Inside::next_change() {

@@ -12,6 +12,7 @@
 #include <thread>
 #include <type_traits>
 #include <utility>
+#include <vector>
 
 #include "file_recognition.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
@@ -69,6 +70,9 @@ class Query {
 [[nodiscard]] std::string written_time(std::chrono::system_clock::time_point time);
 [[nodiscard]] inline std::string day_of(std::chrono::system_clock::time_point time) { return written_time(time).substr(0, 10); }
 
+/// The day where this machine stands: what happened late in the evening happened that day.
+[[nodiscard]] std::string local_day(std::chrono::system_clock::time_point time);
+
 /// What a failure of SQLite means to the user.
 [[nodiscard]] Problem problem_of(const SQLite::Exception& trouble, const std::filesystem::path& file);
 [[nodiscard]] Problem file_problem(const char* code, const std::filesystem::path& file);
@@ -88,6 +92,15 @@ class NoteBox {
  private:
   std::mutex guard_;
   Notes notes_;
+};
+
+/// What a change stands on beside the revisions that its edits are based on.
+struct Footing {
+  /// Refused with workbook.changed-meanwhile if anything was changed after this revision: for a change that follows from what was
+  /// read and not from the records it edits, as the difference of a count to the books.
+  std::optional<std::int64_t> workbook_revision;
+  /// By edit, of what it was imported from, so that the same import adds it once; empty: not imported. May be shorter.
+  std::vector<std::string> fingerprints;
 };
 
 struct OpenWorkbook::Inside {
@@ -114,6 +127,7 @@ struct OpenWorkbook::Inside {
     std::string id;
     std::int64_t revision = 0;
     std::optional<std::string> body;
+    std::optional<std::string> gone;  ///< what a deleted record last was
   };
   [[nodiscard]] std::optional<Row> row(const RecordRef& ref);
 
@@ -123,7 +137,9 @@ struct OpenWorkbook::Inside {
   void count_id(const RecordRef& ref);
   [[nodiscard]] std::int64_t next_change();
 
-  Result<Applied> apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies);
+  /// What `OpenWorkbook::apply` does, on a further footing.
+  [[nodiscard]] Result<Applied> apply(Change change, const Footing& footing);
+  Result<Applied> apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies, const Footing& footing);
   Result<Step> swap_step(std::optional<std::int64_t> wanted, bool undo);
 
   /// Problems that stand in the way of any writing.
@@ -165,6 +181,13 @@ struct OpenWorkbook::Inside {
     }
   }
 };
+
+/// Columns of a query over `record r` that `record_lines` reads, in this order.
+inline constexpr const char* line_columns =
+    "r.kind, r.id, r.revision, r.title, r.subject, r.day,"
+    " (SELECT sum(micrograms) FROM stock s WHERE s.holder_kind = r.kind AND s.holder_id = r.id),"
+    " (SELECT count(*) FROM link t WHERE t.from_kind = r.kind AND t.from_id = r.id AND t.role = 'tested' AND t.to_kind = 'sieve-test')";
+[[nodiscard]] std::vector<RecordLine> record_lines(SQLite::Statement& statement);
 
 /// Runs the migrations that `database` lacks, in one transaction, after a checked backup into `backups`.
 [[nodiscard]] Problems bring_forward(SQLite::Database& database, const std::filesystem::path& file,

@@ -109,12 +109,7 @@ std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref
 
 std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& filter) const {
   return inside_->read([&] {
-    std::string sql =
-        "SELECT r.id, r.revision, r.title, r.subject, r.day,"
-        " (SELECT sum(micrograms) FROM stock s WHERE s.holder_kind = r.kind AND s.holder_id = r.id),"
-        " (SELECT count(*) FROM link t WHERE t.from_kind = r.kind AND t.from_id = r.id AND t.role = 'tested'"
-        "  AND t.to_kind = 'sieve-test')"
-        " FROM record r WHERE r.kind = ?1 AND r.body IS NOT NULL";
+    std::string sql = std::string("SELECT ") + line_columns + " FROM record r WHERE r.kind = ?1 AND r.body IS NOT NULL";
     if (filter.subject) sql += " AND r.subject = ?2";
     if (filter.from_day) sql += " AND r.day >= ?3";
     if (filter.to_day) sql += " AND r.day <= ?4";
@@ -133,19 +128,7 @@ std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& fi
     }
     statement.bind(7, static_cast<std::int64_t>(filter.limit));
     statement.bind(8, static_cast<std::int64_t>(filter.offset));
-    std::vector<RecordLine> lines;
-    while (statement.executeStep()) {
-      RecordLine line;
-      line.ref = {kind, statement.getColumn(0).getString()};
-      line.revision = statement.getColumn(1).getInt64();
-      line.title = statement.getColumn(2).getString();
-      line.subject = statement.getColumn(3).getString();
-      line.day = statement.getColumn(4).getString();
-      if (!statement.isColumnNull(5)) line.stock = mass_g(static_cast<double>(statement.getColumn(5).getInt64()) / 1e6);
-      line.sieve_tests = statement.getColumn(6).getInt();
-      lines.push_back(std::move(line));
-    }
-    return lines;
+    return record_lines(statement);
   });
 }
 
@@ -220,8 +203,10 @@ Id<MixVersion> OpenWorkbook::next_version(const Id<MixVersion>& id) const {
 
 // ---- changing ----------------------------------------------------------------------------------------------------------
 
-Result<Applied> OpenWorkbook::apply(Change change) {
-  if (Problems problems = inside_->obstacles(); !problems.empty()) return problems;
+Result<Applied> OpenWorkbook::apply(Change change) { return inside_->apply(std::move(change), {}); }
+
+Result<Applied> OpenWorkbook::Inside::apply(Change change, const Footing& footing) {
+  if (Problems problems = obstacles(); !problems.empty()) return problems;
   Problems problems;
   std::vector<std::optional<std::string>> bodies;
   for (const Edit& edit : change.edits) {
@@ -232,16 +217,19 @@ Result<Applied> OpenWorkbook::apply(Change change) {
     if (body) bodies.back() = std::move(body).value();
   }
   if (!problems.empty()) return problems;
-  inside_->back_up_before_first_write();
-  return inside_->write([&] { return inside_->apply_in_transaction(change, bodies); });
+  back_up_before_first_write();
+  return write([&] { return apply_in_transaction(change, bodies, footing); });
 }
 
-Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies) {
+Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies,
+                                                           const Footing& footing) {
   struct Swap {
     RecordRef ref;
     std::optional<std::string> before;
     std::optional<std::string> after;
   };
+  if (footing.workbook_revision && *footing.workbook_revision != std::stoll(meta("changes")))
+    return Problem{"workbook.changed-meanwhile", {}, {}};
   Problems problems;
   std::vector<Swap> swaps;
   Applied applied;
@@ -255,7 +243,8 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
     if (adds && was) problems.push_back(record_problem("workbook.id-used", edit.ref));
     if (!adds && !was) problems.push_back(record_problem("workbook.not-there", edit.ref));
     if (!adds && was && was->revision != edit.based_on) problems.push_back(record_problem("workbook.stale-change", edit.ref));
-    if (!adds && was && was->revision == edit.based_on && !was->body)
+    // A deleted record comes back under its id only as what it last was.
+    if (!adds && was && was->revision == edit.based_on && !was->body && !(bodies[i] && bodies[i] == was->gone))
       problems.push_back(record_problem("workbook.not-there", edit.ref));
     if (!problems.empty()) continue;
     applied.revisions.emplace_back(edit.ref, was ? was->revision : 0);
@@ -263,6 +252,10 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
     if (!counter) counter = next_change();
     applied.revisions.back().second = put(edit.ref, bodies[i], true, *counter);
     if (!bodies[i]) applied.revisions.back().second = 0;
+    if (i < footing.fingerprints.size() && !footing.fingerprints[i].empty())
+      query("INSERT INTO imported SELECT ?1, number FROM record WHERE kind = ?2 AND id = ?3")
+          .with(footing.fingerprints[i], std::string(kind_name(edit.ref.kind)), edit.ref.id)
+          .run();
     swaps.push_back({edit.ref, was ? was->body : std::nullopt, bodies[i]});
   }
   if (!problems.empty()) return problems;
@@ -285,10 +278,13 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
     query("INSERT INTO step(label, written, merge_key) VALUES (?1, ?2, ?3)").with(change.label, now, change.merge_key).run();
     step = database->getLastInsertRowid();
     LogEntry entry = change.log.value_or(LogEntry{"", "", LogSort::bookkeeping, change.label, {}});
-    if (entry.day.empty()) entry.day = now.substr(0, 10);
+    if (entry.day.empty()) entry.day = local_day(options.clock());
     entry.written = now;
     if (entry.text.empty()) entry.text = change.label.empty() ? "-" : change.label;
+    // A step that touches much is told by its label.
+    constexpr std::size_t most_named = 50;
     for (const Swap& swap : swaps) {
+      if (swaps.size() > most_named) break;
       const bool tells_itself = swap.ref.kind == RecordKind::stock_entry || swap.ref.kind == RecordKind::log_entry;
       if (!tells_itself && std::ranges::find(entry.about, swap.ref) == entry.about.end()) entry.about.push_back(swap.ref);
     }

@@ -3,6 +3,7 @@
 #include <array>
 #include <charconv>
 #include <utility>
+#include <vector>
 
 namespace gritwright {
 
@@ -45,16 +46,18 @@ class Indexer {
     words({bag.material, bag.lot, bag.note});
     if (!bag.reclaimed) return;
     link_from("reclaimed", ref_to(bag.reclaimed->tree), bag.reclaimed->day.value_or(""));
-    if (bag.reclaimed->mix) link_from("of-mix", ref_to(*bag.reclaimed->mix));
+    if (!bag.reclaimed->mix) return;
+    link_from("of-mix", ref_to(*bag.reclaimed->mix));
+    // The tree's own history may not reach back so far.
+    entry.links.push_back({"reclaimed", ref_to(*bag.reclaimed->mix), self_, bag.reclaimed->day.value_or(""), "", false});
   }
   void operator()(const Bin& bin) {
     entry.title = bin.name;
     entry.subject = bin.material;
     words({bin.name, bin.material, bin.note});
-    // With one content there is no doubt what is taken out.
     for (const BinContent& content : bin.contents)
       entry.links.push_back({"tipped", content.source, self_, content.day.value_or(""), content.emptied.value_or(""),
-                             bin.contents.size() == 1});
+                             lay_alone(content, bin)});
   }
   void operator()(const Fraction& fraction) {
     entry.title = joined({fraction.material, band(fraction.from, fraction.to)});
@@ -101,8 +104,7 @@ class Indexer {
     words({tree.name, tree.species, tree.note, tree.window.ready_when});
     for (const ConditionEntry& condition : tree.conditions) words({condition.note});
     for (const Inspection& inspection : tree.inspections) words({inspection.note});
-    for (std::size_t i = 0; i < tree.repottings.size(); ++i)
-      index_repotting(tree.repottings[i], i + 1 < tree.repottings.size() ? tree.repottings[i + 1].day : "");
+    for (std::size_t i = 0; i < tree.repottings.size(); ++i) index_repotting(tree.repottings, i);
   }
   void operator()(const KeptRootMassPlan& plan) {
     entry.title = plan.name;
@@ -129,6 +131,7 @@ class Indexer {
     if (batch.mix) link_from("of-mix", ref_to(*batch.mix), entry.day);
     if (batch.repotting_day) link_from("made-for", ref_to(*batch.repotting_day), entry.day);
     for (const BatchPart& part : batch.parts) link_from("mixed", part.source, entry.day);
+    if (batch.mix && batch.parts.empty()) entry.links.push_back({"mixed", ref_to(*batch.mix), self_, entry.day, "", false});
   }
   void operator()(const PotTest& test) {
     entry.title = test.mix ? test.mix->text : self_.id;
@@ -142,8 +145,18 @@ class Indexer {
     entry.day = stock.day;
     words({stock.holder.id, stock.note});
     link_from("stock", stock.holder, stock.day);
-    const bool flows = stock.reason == StockReason::used || stock.reason == StockReason::screened_into;
-    if (flows && stock.other && stock.change < Mass{}) entry.links.push_back({"used", stock.holder, *stock.other, stock.day, "", true});
+    if (!stock.other) return;
+    const auto flow = [&](const RecordRef& from, const RecordRef& to) {
+      // What a bin holds beside it, and until when, the bin's own contents tell.
+      entry.links.push_back({"used", from, to, stock.day, "", to.kind != RecordKind::bin});
+    };
+    switch (stock.reason) {
+      case StockReason::used:
+      case StockReason::screened_out_of: flow(stock.holder, *stock.other); break;
+      case StockReason::screened_into:
+      case StockReason::returned: flow(*stock.other, stock.holder); break;
+      default: break;
+    }
   }
   void operator()(const LogEntry& log) {
     entry.title = log.text;
@@ -164,14 +177,40 @@ class Indexer {
   void link_from(const char* role, RecordRef from, std::string day = {}) {
     entry.links.push_back({role, std::move(from), self_, std::move(day), "", true});
   }
-  void index_repotting(const Repotting& repotting, const std::string& until) {
+  void index_repotting(const std::vector<Repotting>& all, std::size_t index) {
+    const Repotting& repotting = all[index];
+    const bool last = index + 1 == all.size();
+    const std::string until = last ? "" : all[index + 1].day;
     words({repotting.note});
-    for (const RecordRef& grain : repotting.grain) entry.links.push_back({"potted", grain, self_, repotting.day, until, true});
+    std::vector<Link> grain;
+    for (const RecordRef& ref : repotting.grain) grain.push_back({"potted", ref, self_, repotting.day, until, true});
     if (repotting.container) entry.links.push_back({"stands-in", ref_to(*repotting.container), self_, repotting.day, until, true});
-    if (!repotting.mix) return;
-    entry.links.push_back({"of-mix", ref_to(*repotting.mix), self_, repotting.day, until, true});
-    // Where no grain was written down, the design is the only thread there is.
-    if (repotting.grain.empty()) entry.links.push_back({"potted", ref_to(*repotting.mix), self_, repotting.day, until, false});
+    if (repotting.mix) {
+      entry.links.push_back({"of-mix", ref_to(*repotting.mix), self_, repotting.day, until, true});
+      // Where no grain was written down, the design is the only thread there is.
+      if (repotting.grain.empty()) grain.push_back({"potted", ref_to(*repotting.mix), self_, repotting.day, until, false});
+    }
+    entry.links.insert(entry.links.end(), grain.begin(), grain.end());
+    if (last || all[index + 1].bare_rooted) return;
+    // What was not washed off stays between the roots.
+    std::string gone;
+    for (std::size_t later = index + 2; later < all.size() && gone.empty(); ++later)
+      if (all[later].bare_rooted) gone = all[later].day;
+    for (Link& link : grain) {
+      link.role = "remains";
+      link.until = gone;
+      link.certain = false;
+      entry.links.push_back(std::move(link));
+    }
+  }
+  /// True where what is taken out while `content` lies in the bin can be nothing else.
+  static bool lay_alone(const BinContent& content, const Bin& bin) {
+    const auto over_before = [](const BinContent& one, const BinContent& other) {
+      return one.emptied && other.day && *one.emptied <= *other.day;
+    };
+    for (const BinContent& other : bin.contents)
+      if (&other != &content && !over_before(other, content) && !over_before(content, other)) return false;
+    return true;
   }
 
   RecordRef self_;

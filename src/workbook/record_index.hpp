@@ -16,8 +16,8 @@ struct Link {
   bool certain = true;
 };
 
-/// Roles that grain flows along; the others only name each other.
-inline constexpr const char* flow_roles = "('screened','tipped','mixed','potted','designed','reclaimed','used')";
+/// Roles that grain flows along; the others only name each other. "remains" is grain that a later repotting may have left in the pot.
+inline constexpr const char* flow_roles = "('screened','tipped','mixed','potted','remains','designed','reclaimed','used')";
 
 /// What lists, search and tracing need of a record without reading all of it.
 struct IndexEntry {

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "indexing_anew.hpp"
+
 namespace gritwright {
 
 namespace {
@@ -77,7 +79,16 @@ CREATE VIRTUAL TABLE search USING fts5(words, prefix='1 2 3', tokenize='unicode6
 INSERT INTO meta VALUES ('workbook', lower(hex(randomblob(8)))), ('changes', '0');
 )sql";
 
-constexpr std::array steps{Migration{1, first_schema}};
+// What came in without an id is known again by what it was when it came.
+constexpr const char* imports_schema = R"sql(
+CREATE TABLE imported(
+  fingerprint TEXT NOT NULL,
+  record INTEGER NOT NULL REFERENCES record(number)
+) STRICT;
+CREATE INDEX imported_fingerprint ON imported(fingerprint);
+)sql";
+
+constexpr std::array steps{Migration{1, first_schema}, Migration{2, imports_schema, true}};
 
 }  // namespace
 
@@ -90,12 +101,16 @@ int schema_version(SQLite::Database& database) { return database.execAndGet("PRA
 void migrate(SQLite::Database& database, std::span<const Migration> all) {
   const int from = schema_version(database);
   int reached = from;
+  bool reindex = false;
   for (const Migration& step : all) {
     if (step.to <= from) continue;
     database.exec(step.statements);
     reached = step.to;
+    reindex = reindex || step.reindex;
   }
   if (reached == from) return;
+  // Once and last, since the indexing of now writes the tables of now.
+  if (reindex && from > 0) index_anew(database);
   database.exec("PRAGMA user_version = " + std::to_string(reached));
   database.exec("PRAGMA application_id = " + std::to_string(workbook_application_id));
   database.exec("INSERT INTO meta VALUES ('schema', '" + std::to_string(reached) +

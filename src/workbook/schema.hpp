@@ -14,6 +14,7 @@ inline constexpr std::int32_t workbook_application_id = 0x47726974;
 struct Migration {
   int to;
   const char* statements;
+  bool reindex = false;  ///< what lists, search and tracing read of the records is drawn from them anew
 };
 
 /// All steps, from nothing to the schema of now.

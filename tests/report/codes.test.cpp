@@ -16,7 +16,7 @@ namespace fs = std::filesystem;
 std::set<std::string> codes_in(const fs::path& folder) {
   // Codes look like "subject.what-is-wrong"; a file's name in quotes does not count.
   static const std::regex literal(R"re("([a-z]+(?:-[a-z]+)*\.[a-z]+(?:-[a-z0-9]+)*)")re");
-  static const std::regex file_name(R"re(.*\.(hpp|cpp|json|csv|md|pdf|png|svg|txt))re");
+  static const std::regex file_name(R"re(.*\.(hpp|cpp|json|csv|md|pdf|png|svg|txt|gritwright))re");
   std::set<std::string> codes;
   for (const auto& entry : fs::recursive_directory_iterator(folder)) {
     if (entry.path().extension() != ".cpp" && entry.path().extension() != ".hpp") continue;

@@ -1,0 +1,50 @@
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gritwright/domain/bag.hpp"
+#include "gritwright/domain/fraction.hpp"
+#include "gritwright/domain/stock_entry.hpp"
+#include "gritwright/result.hpp"
+#include "gritwright/units.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright {
+
+/// An amount as the grower measured it: weighed, or by jug.
+struct Measured {
+  std::optional<Mass> weighed;
+  Moisture moisture{};  ///< of the grain that was weighed
+  std::optional<LooseVolume> by_jug;
+  /// Turns litres into dry grain where the record has no density of its own, as the catalogue's typical one.
+  std::optional<BulkDensity> fallback_density;
+};
+
+/// The dry bulk density of what lies in a bag, bin or fraction: its own, else that of its newest sieve test that has one, else mass by
+/// volume as they were written down. Empty where none is known.
+[[nodiscard]] std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const RecordRef& holder);
+
+/// The stock by the ledger in loose litres, by `bulk_density_of`; empty where stock or density is not known.
+[[nodiscard]] std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const RecordRef& holder);
+
+/// Enters grain that came or went; the sign follows from the reason. The density that turned litres into grams is stored with it.
+/// Errors: stock.nothing-measured, stock.no-density-known, workbook.not-there, those of check(StockEntry) and `apply`.
+[[nodiscard]] Result<Applied> enter_stock(OpenWorkbook& workbook, const RecordRef& holder, StockReason reason, const Measured& amount,
+                                          const std::string& day, std::optional<RecordRef> other = {}, const std::string& note = {});
+
+/// Enters what a count found. The books stay as they are; the difference is an entry of its own. Errors as above.
+[[nodiscard]] Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, const Measured& found, const std::string& day,
+                                          const std::string& note = {});
+
+/// Adds a bag and, where its dry mass is known, the entry of what was received, as one step. The bag is the first of the revisions.
+/// Litres are converted with the bag's own density, else with `fallback_density`.
+[[nodiscard]] Result<Applied> receive(OpenWorkbook& workbook, const Bag& bag, const std::string& id = {},
+                                      std::optional<BulkDensity> fallback_density = {});
+
+/// Adds the fractions that a screening of `source` gave, takes their grain out of the source and enters what was lost as spilt, as one
+/// step. Fractions without mass or (with their own density) volume enter no stock. The fractions are the first of the revisions.
+[[nodiscard]] Result<Applied> screen_into(OpenWorkbook& workbook, const RecordRef& source, std::vector<Fraction> fractions,
+                                          std::optional<Mass> spilt, const std::string& day);
+
+}  // namespace gritwright

@@ -1,0 +1,357 @@
+#include "gritwright/formats/record_csv.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "csv_columns.hpp"
+#include "gritwright/formats/csv_text.hpp"
+#include "gritwright/formats/number.hpp"
+#include "gritwright/formats/record_file.hpp"
+#include "gritwright/formats/sieve_test_file.hpp"
+#include "text_door.hpp"
+
+namespace gritwright {
+
+namespace {
+
+using ListJson = nlohmann::ordered_json;
+
+/// Columns that a sieve and the pan have in their own row.
+constexpr std::array<std::string_view, 6> sieve_columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
+
+std::string cell_of(const ListJson& value) {
+  if (value.is_string()) return value.get<std::string>();
+  if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
+  return value.is_null() ? std::string() : value.dump();
+}
+
+/// The cell at `pointer`; the last item of a history where the pointer says 0.
+std::string cell_at(const ListJson& root, std::string_view pointer) {
+  const ListJson* at = &root;
+  while (!pointer.empty()) {
+    const auto end = pointer.find('/', 1);
+    const std::string key(pointer.substr(1, end == std::string_view::npos ? end : end - 1));
+    pointer = end == std::string_view::npos ? std::string_view() : pointer.substr(end);
+    if (at->is_array()) {
+      if (at->empty()) return {};
+      at = &at->back();
+    } else {
+      const auto found = at->find(key);
+      if (found == at->end()) return {};
+      at = &*found;
+    }
+  }
+  return cell_of(*at);
+}
+
+std::string member(const ListJson& object, const char* key) {
+  const auto found = object.find(key);
+  return found == object.end() ? std::string() : cell_of(*found);
+}
+
+std::vector<std::string> sieve_cells(const ListJson& row, const std::string& aperture, const std::string& crumbs) {
+  return {aperture, member(row, "mass_g"), member(row, "gross_g"), member(row, "tare_g"), member(row, "retained_l"), crumbs};
+}
+
+class RowReader {
+ public:
+  RowReader(RecordKind kind, const CsvTable& table, const std::string& file_name, Problems& problems)
+      : table_(table), file_name_(file_name), problems_(problems) {
+    for (const CsvColumn& column : columns_of(kind)) known_.emplace(column.name, &column);
+    for (std::size_t i = 0; i < table.heading.cells.size(); ++i) index_.emplace(lower(table.heading.cells[i].text), i);
+  }
+
+  /// Refuses columns that are neither the id, nor of the kind, nor `more`.
+  void check_heading(std::span<const std::string_view> more) {
+    for (const CsvCell& cell : table_.heading.cells) {
+      const std::string name = lower(cell.text);
+      if (name == "id" || known_.contains(name) || std::ranges::find(more, name) != more.end()) continue;
+      report("csv.unknown-column", table_.heading.line, cell.column, {{"column", cell.text}});
+    }
+  }
+
+  [[nodiscard]] const CsvCell* cell(const CsvRow& row, std::string_view column) const {
+    const auto found = index_.find(std::string(column));
+    if (found == index_.end() || found->second >= row.cells.size() || row.cells[found->second].text.empty()) return nullptr;
+    return &row.cells[found->second];
+  }
+  [[nodiscard]] std::string text(const CsvRow& row, std::string_view column) const {
+    const CsvCell* found = cell(row, column);
+    return found == nullptr ? std::string() : found->text;
+  }
+
+  /// The row's cells as the record's JSON. Faults are reported at their cells.
+  [[nodiscard]] ListJson json_of(const CsvRow& row, RecordKind kind) {
+    ListJson json{{"format", record_format(kind)}};
+    for (const auto& [name, column] : known_) {
+      const CsvCell* found = cell(row, name);
+      if (found == nullptr) continue;
+      if (auto value = value_of(*column, *found, row.line)) json[ListJson::json_pointer(std::string(column->pointer))] = *std::move(value);
+    }
+    return json;
+  }
+
+  /// Problems of a record, each put at the cell it concerns.
+  void place(Problems found, const CsvRow& row) {
+    for (Problem& problem : found) {
+      const CsvColumn* best = nullptr;
+      for (const auto& [name, column] : known_) {
+        if (!index_.contains(name)) continue;
+        const bool concerns = column->pointer == problem.where.pointer || column->pointer.starts_with(problem.where.pointer + "/");
+        if (concerns && (best == nullptr || index_.at(name) < index_.at(std::string(best->name)))) best = column;
+      }
+      const std::size_t index = best == nullptr ? 0 : index_.at(std::string(best->name));
+      const int column = index < row.cells.size() ? row.cells[index].column : 1;
+      report(problem.code.c_str(), row.line, column, std::move(problem.facts));
+    }
+  }
+
+  void report(const char* code, int line, int column, Facts facts = {}) {
+    problems_.push_back({code, where(line, column), std::move(facts)});
+  }
+  [[nodiscard]] Place where(int line, int column) const {
+    Place place;
+    place.file = file_name_;
+    place.line = line;
+    place.column = column;
+    return place;
+  }
+
+  static std::string lower(std::string text) {
+    for (char& sign : text)
+      if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
+    return text;
+  }
+
+ private:
+  std::optional<ListJson> value_of(const CsvColumn& column, const CsvCell& cell, int line) {
+    if (column.sort == CsvColumn::Sort::text) return ListJson(cell.text);
+    if (column.sort == CsvColumn::Sort::flag) {
+      const std::string word = lower(cell.text);
+      if (word == "yes" || word == "true" || word == "1") return ListJson(true);
+      if (word == "no" || word == "false" || word == "0") return ListJson(false);
+      report("record.unknown-word", line, cell.column, {{"text", cell.text}, {"expected", std::string("yes, no")}});
+      return std::nullopt;
+    }
+    const Result<double> value = parse_number(cell.text, table_.separator == ',' ? DecimalMark::point : DecimalMark::point_or_comma);
+    if (value) return ListJson(*value);
+    report(value.problems().front().code.c_str(), line, cell.column, value.problems().front().facts);
+    // Something in its place, so that the rest of the row can be judged too.
+    return ListJson(1);
+  }
+
+  const CsvTable& table_;
+  const std::string& file_name_;
+  Problems& problems_;
+  std::map<std::string, const CsvColumn*, std::less<>> known_;
+  std::map<std::string, std::size_t> index_;
+};
+
+/// The record with something in the place of what was missing or could not be read, so that the rest of the row can be judged too.
+Result<Record> read_without_faults(RecordKind kind, ListJson json, const Problems& faults, const std::string& file_name) {
+  for (const Problem& fault : faults) {
+    if (fault.code == "key.missing") {
+      const auto key = fault.facts.find("key");
+      if (key != fault.facts.end()) json[ListJson::json_pointer(fault.where.pointer)][std::get<std::string>(key->second)] = "-";
+    } else if (fault.code == "date.not-a-day") {
+      json[ListJson::json_pointer(fault.where.pointer)] = "2000-01-01";
+    }
+  }
+  return read_record(kind, json.dump(), file_name);
+}
+
+/// One record a row.
+CsvRecords read_rows(RecordKind kind, const CsvTable& table, const std::string& file_name) {
+  CsvRecords answer{kind, {}, {}};
+  RowReader reader(kind, table, file_name, answer.problems);
+  reader.check_heading({});
+  if (!answer.problems.empty()) return answer;
+  for (const CsvRow& row : table.rows) {
+    const std::size_t before = answer.problems.size();
+    ListJson json = reader.json_of(row, kind);
+    if (kind == RecordKind::container && json.contains("container")) {
+      // A round pot has one width.
+      for (const char* section : {"rim", "middle", "base"}) {
+        const ListJson::json_pointer at("/container/" + std::string(section));
+        if (json.contains(at) && json[at].contains("length_cm") && !json[at].contains("width_cm"))
+          json[at]["width_cm"] = json[at]["length_cm"];
+      }
+    }
+    Result<Record> record = read_record(kind, json.dump(), file_name);
+    reader.place(record.problems(), row);
+    if (!record) record = read_without_faults(kind, std::move(json), record.problems(), file_name);
+    if (record) reader.place(check(*record), row);
+    if (answer.problems.size() > before || !record) continue;
+    answer.records.push_back({{kind, reader.text(row, "id")}, std::move(record).value(), reader.where(row.line, 1)});
+  }
+  return answer;
+}
+
+/// Rows of sieves up to each pan make a test; what concerns the whole test stands in its first row.
+class SieveListReader {
+ public:
+  SieveListReader(const CsvTable& table, const std::string& file_name)
+      : table_(table), file_name_(file_name), reader_(RecordKind::sieve_test, table, file_name, answer_.problems) {}
+
+  CsvRecords read() {
+    answer_.kind = RecordKind::sieve_test;
+    reader_.check_heading(sieve_columns);
+    if (!answer_.problems.empty()) return std::move(answer_);
+    std::vector<const CsvRow*> group;
+    for (const CsvRow& row : table_.rows) {
+      group.push_back(&row);
+      if (RowReader::lower(reader_.text(row, "aperture_mm")) != "pan") continue;
+      read_test(group);
+      group.clear();
+    }
+    if (!group.empty()) reader_.report("sieve-test.no-pan", group.back()->line, 1);
+    return std::move(answer_);
+  }
+
+ private:
+  /// As the text of a file with one test, whose own reader judges it.
+  void read_test(const std::vector<const CsvRow*>& group) {
+    const CsvRow& first = *group.front();
+    std::vector<std::string_view> measured;
+    for (const std::string_view column : sieve_columns)
+      if (std::ranges::any_of(group, [&](const CsvRow* row) { return reader_.cell(*row, column) != nullptr; })) measured.push_back(column);
+    std::string text;
+    std::vector<int> lines{0};
+    constexpr std::array<std::string_view, 9> keys{"date",         "dry_mass_g", "washed_dry_mass_g",    "moisture_percent", "sieve_diameter_mm",
+                                                   "basis",        "resolution_g", "particle_density_g_l", "bulk_density_g_l"};
+    for (const std::string_view key : keys) {
+      const std::string cell = reader_.text(first, key);
+      if (cell.empty() || cell.find('\n') != std::string::npos) continue;
+      text += "# " + std::string(key) + ": " + cell + "\n";
+      lines.push_back(first.line);
+    }
+    const auto add_row = [&](auto cell_of_column, int line) {
+      for (std::size_t i = 0; i < measured.size(); ++i) text += (i == 0 ? "" : std::string(1, table_.separator)) + cell_of_column(measured[i]);
+      text += '\n';
+      lines.push_back(line);
+    };
+    add_row([](std::string_view column) { return std::string(column); }, table_.heading.line);
+    for (const CsvRow* row : group) add_row([&](std::string_view column) { return reader_.text(*row, column); }, row->line);
+
+    const std::size_t before = answer_.problems.size();
+    Result<SieveTest> test = read_sieve_test(text, file_name_);
+    for (const Problem& problem : test.problems()) {
+      const auto line = static_cast<std::size_t>(problem.where.line.value_or(1));
+      reader_.report(problem.code.c_str(), lines[std::min(line, lines.size() - 1)], 1, problem.facts);
+    }
+    ListJson rest = reader_.json_of(first, RecordKind::sieve_test);
+    rest.erase("test");
+    rest["test"]["pan"] = {{"mass_g", 0}};
+    Result<Record> record = read_record(RecordKind::sieve_test, rest.dump(), file_name_);
+    reader_.place(record.problems(), first);
+    if (answer_.problems.size() > before) return;
+    Record whole = std::move(record).value();
+    auto& recorded = std::get<RecordedSieveTest>(whole);
+    recorded.test = std::move(test).value();
+    if (const CsvCell* material = reader_.cell(first, "material")) recorded.test.material = material->text;
+    if (const CsvCell* lot = reader_.cell(first, "lot")) recorded.test.lot = lot->text;
+    reader_.place(check(whole), first);
+    if (answer_.problems.size() > before) return;
+    IdentifiedRecord read;
+    read.ref = {RecordKind::sieve_test, reader_.text(first, "id")};
+    read.record = std::move(whole);
+    read.from = reader_.where(first.line, 1);
+    answer_.records.push_back(std::move(read));
+  }
+
+  const CsvTable& table_;
+  const std::string& file_name_;
+  CsvRecords answer_;
+  RowReader reader_;
+};
+
+/// A file with one test has its own heading and may have remarks.
+bool is_one_sieve_test(std::string_view text) {
+  const std::string_view body = trimmed(without_byte_order_mark(text));
+  if (body.starts_with('#') || body.starts_with("\"#")) return true;
+  const Result<CsvTable> heading = read_csv(body.substr(0, body.find('\n')), "");
+  return heading.ok() && std::ranges::all_of(heading->heading.cells, [](const CsvCell& cell) {
+           return std::ranges::find(sieve_columns, RowReader::lower(cell.text)) != sieve_columns.end();
+         });
+}
+
+}  // namespace
+
+std::vector<std::string> csv_columns(RecordKind kind) {
+  std::vector<std::string> names{"id"};
+  for (const CsvColumn& column : columns_of(kind)) names.emplace_back(column.name);
+  if (kind == RecordKind::log_entry) names.emplace_back("about");
+  if (kind == RecordKind::sieve_test) names.insert(names.end(), sieve_columns.begin(), sieve_columns.end());
+  return names;
+}
+
+std::string write_records_csv(RecordKind kind, const std::vector<IdentifiedRecord>& records) {
+  std::string text = csv_row(csv_columns(kind));
+  for (const IdentifiedRecord& record : records) {
+    const ListJson json = ListJson::parse(write_record(record.record));
+    std::vector<std::string> cells{record.ref.id};
+    for (const CsvColumn& column : columns_of(kind)) cells.push_back(cell_at(json, column.pointer));
+    if (kind == RecordKind::log_entry) {
+      std::string about;
+      for (const ListJson& ref : json.value("about", ListJson::array())) about += (about.empty() ? "" : " ") + ref.get<std::string>();
+      cells.push_back(about);
+    }
+    if (kind != RecordKind::sieve_test) {
+      text += csv_row(cells);
+      continue;
+    }
+    const ListJson& test = json["test"];
+    const auto add = [&](const std::vector<std::string>& sieve) {
+      std::vector<std::string> row = cells;
+      row.insert(row.end(), sieve.begin(), sieve.end());
+      text += csv_row(row);
+    };
+    for (const ListJson& row : test.value("retained", ListJson::array()))
+      add(sieve_cells(row, member(row, "aperture_mm"), member(row, "crumbs_percent")));
+    add(sieve_cells(test.value("pan", ListJson::object()), "pan", member(test, "pan_crumbs_percent")));
+  }
+  return text;
+}
+
+std::optional<RecordKind> kind_of_csv(std::string_view text) {
+  const std::string_view body = trimmed(without_byte_order_mark(text));
+  if (body.starts_with('#') || body.starts_with("\"#")) return RecordKind::sieve_test;
+  const Result<CsvTable> table = read_csv(body.substr(0, body.find('\n')), "");
+  if (!table) return std::nullopt;
+  std::set<std::string> names;
+  for (const CsvCell& cell : table->heading.cells) names.insert(RowReader::lower(cell.text));
+  if (names.contains("aperture_mm")) return RecordKind::sieve_test;
+  if (names.contains("shape") || names.contains("depth_cm")) return RecordKind::container;
+  if (names.contains("species") || names.contains("condition")) return RecordKind::tree;
+  if (names.contains("material")) return RecordKind::bag;
+  return std::nullopt;
+}
+
+Result<CsvRecords> read_records_csv(RecordKind kind, std::string_view text, const std::string& file_name) {
+  if (kind == RecordKind::sieve_test && is_one_sieve_test(text)) {
+    CsvRecords answer{kind, {}, {}};
+    Result<SieveTest> test = read_sieve_test(text, file_name);
+    if (!test) {
+      answer.problems = test.problems();
+      return answer;
+    }
+    RecordedSieveTest recorded;
+    recorded.test = std::move(test).value();
+    Place from;
+    from.file = file_name;
+    from.line = 1;
+    answer.records.push_back({{kind, {}}, std::move(recorded), std::move(from)});
+    return answer;
+  }
+  const Result<CsvTable> table = read_csv(text, file_name);
+  if (!table) return table.problems();
+  if (kind == RecordKind::sieve_test) return SieveListReader(*table, file_name).read();
+  return read_rows(kind, *table, file_name);
+}
+
+}  // namespace gritwright

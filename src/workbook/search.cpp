@@ -1,0 +1,80 @@
+#include "gritwright/workbook/search.hpp"
+
+#include <algorithm>
+#include <string_view>
+
+#include "inside.hpp"
+
+namespace gritwright {
+
+namespace {
+
+bool is_word_sign(char sign) {
+  const auto byte = static_cast<unsigned char>(sign);
+  return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z') || (byte >= 'A' && byte <= 'Z');
+}
+
+/// One term of the full-text search: a phrase, and its last word by its beginning. Quoted, so that nothing typed is an operator.
+void add_term(std::string& match, std::string_view term, bool by_beginning) {
+  if (std::ranges::none_of(term, is_word_sign)) return;
+  if (!match.empty()) match += ' ';
+  match += '"';
+  for (const char sign : term) match += is_word_sign(sign) ? sign : ' ';
+  match += by_beginning ? "\"*" : "\"";
+}
+
+/// What was typed as a full-text query; empty if it holds no word.
+std::string match_of(std::string_view typed) {
+  std::string match;
+  while (!typed.empty()) {
+    if (typed.front() == '"') {
+      const auto end = typed.find('"', 1);
+      add_term(match, typed.substr(1, end == std::string_view::npos ? end : end - 1), end == std::string_view::npos);
+      typed.remove_prefix(end == std::string_view::npos ? typed.size() : end + 1);
+      continue;
+    }
+    const auto end = std::min(typed.find_first_of(" \t\r\n\""), typed.size());
+    add_term(match, typed.substr(0, end), true);
+    typed.remove_prefix(std::max<std::size_t>(end, 1));
+  }
+  return match;
+}
+
+}  // namespace
+
+std::vector<RecordLine> search(const OpenWorkbook& workbook, const SearchQuery& query) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  return inside.read([&] {
+    const std::string match = match_of(query.words);
+    std::string sql = std::string("SELECT ") + line_columns + " FROM ";
+    // The order of the search index is the order of the record numbers, so that the newest come without sorting.
+    sql += match.empty() ? "record r WHERE r.body IS NOT NULL"
+                         : "search CROSS JOIN record r ON r.number = search.rowid WHERE search MATCH :match AND r.body IS NOT NULL";
+    if (query.from_day) sql += " AND r.day >= :from";
+    if (query.to_day) sql += " AND r.day <> '' AND r.day <= :to";
+    if (query.material)
+      sql += " AND (r.subject = :material OR r.number IN (SELECT l.owner FROM record m JOIN link l ON l.from_kind = m.kind AND l.from_id = m.id"
+             " WHERE m.subject = :material))";
+    if (query.tree)
+      sql += " AND ((r.kind = 'tree' AND r.id = :tree) OR r.number IN (SELECT owner FROM link WHERE from_kind = 'tree' AND from_id = :tree"
+             " UNION SELECT owner FROM link WHERE to_kind = 'tree' AND to_id = :tree))";
+    if (!query.kinds.empty()) {
+      sql += " AND r.kind IN (";
+      for (const RecordKind kind : query.kinds) sql.append(kind == query.kinds.front() ? "'" : ",'").append(kind_name(kind)).append("'");
+      sql += ")";
+    }
+    sql += match.empty() ? " ORDER BY r.number DESC" : " ORDER BY search.rowid DESC";
+    sql += " LIMIT :limit OFFSET :offset";
+    SQLite::Statement statement(*inside.database, sql);
+    if (!match.empty()) statement.bind(":match", match);
+    if (query.from_day) statement.bind(":from", *query.from_day);
+    if (query.to_day) statement.bind(":to", *query.to_day);
+    if (query.material) statement.bind(":material", *query.material);
+    if (query.tree) statement.bind(":tree", query.tree->text);
+    statement.bind(":limit", static_cast<std::int64_t>(query.limit));
+    statement.bind(":offset", static_cast<std::int64_t>(query.offset));
+    return record_lines(statement);
+  });
+}
+
+}  // namespace gritwright

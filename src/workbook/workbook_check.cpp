@@ -1,0 +1,84 @@
+#include "gritwright/workbook/workbook_check.hpp"
+
+#include <utility>
+
+#include "backup_copy.hpp"
+#include "gritwright/formats/record_file.hpp"
+#include "inside.hpp"
+#include "record_index.hpp"
+
+namespace gritwright {
+
+namespace {
+
+Problem damage_of(const char* code, const RecordRef& ref) {
+  return {code, {}, {{"kind", std::string(kind_name(ref.kind))}, {"id", ref.id}}};
+}
+
+}  // namespace
+
+Problems check_content(const OpenWorkbook& workbook) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  Problems problems = integrity_of(*inside.database, inside.file);
+  if (!problems.empty()) return problems;
+  inside.read([&] {
+    Query found = inside.query("SELECT kind, id, body, title, subject, day FROM record WHERE body IS NOT NULL ORDER BY number");
+    while (found.step()) {
+      const auto kind = kind_named(found.text(0));
+      if (!kind) continue;
+      const RecordRef ref{*kind, found.text(1)};
+      const Result<Record> record = read_record(*kind, found.text(2), ref_text(ref));
+      if (!record) {
+        problems.push_back(damage_of("workbook.record-unreadable", ref));
+        continue;
+      }
+      const IndexEntry entry = index_of(ref, *record);
+      if (entry.title != found.text(3) || entry.subject != found.text(4) || entry.day != found.text(5))
+        problems.push_back(damage_of("workbook.index-differs", ref));
+    }
+    Query ledger = inside.query(
+        "SELECT r.id FROM record r LEFT JOIN stock s ON s.number = r.number WHERE r.kind = 'stock-entry' AND (r.body IS NULL) <> (s.number IS NULL)");
+    while (ledger.step()) problems.push_back(damage_of("workbook.index-differs", {RecordKind::stock_entry, ledger.text(0)}));
+  });
+  return problems;
+}
+
+Notes check_sense(const OpenWorkbook& workbook) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  return inside.read([&] {
+    Notes notes;
+    Query found = inside.query("SELECT kind, id, body FROM record WHERE body IS NOT NULL ORDER BY number");
+    while (found.step()) {
+      const auto kind = kind_named(found.text(0));
+      if (!kind) continue;
+      const RecordRef ref{*kind, found.text(1)};
+      const Result<Record> record = read_record(*kind, found.text(2), ref_text(ref));
+      if (!record) continue;
+      for (const Problem& problem : check(*record))
+        notes.push_back({"workbook.record-at-odds", Level::warning, ref_text(ref) + problem.where.pointer, {{"reason", problem.code}}});
+    }
+    for (const char* side : {"from", "to"}) {
+      const std::string kind = std::string("l.") + side + "_kind";
+      const std::string id = std::string("l.") + side + "_id";
+      Query unknown = inside.query("SELECT DISTINCT o.kind, o.id, " + kind + ", " + id +
+                                   " FROM link l JOIN record o ON o.number = l.owner WHERE o.body IS NOT NULL AND NOT EXISTS"
+                                   " (SELECT 1 FROM record r WHERE r.kind = " + kind + " AND r.id = " + id + ")");
+      while (unknown.step()) {
+        std::string where = unknown.text(0);
+        where.append(":").append(unknown.text(1));
+        std::string name = unknown.text(2);
+        name.append(":").append(unknown.text(3));
+        notes.push_back({"import.names-unknown", Level::warning, std::move(where), {{"text", std::move(name)}}});
+      }
+    }
+    Query below = inside.query("SELECT holder_kind, holder_id, sum(micrograms) FROM stock GROUP BY 1, 2 HAVING sum(micrograms) < 0");
+    while (below.step()) {
+      std::string where = below.text(0);
+      where.append(":").append(below.text(1));
+      notes.push_back({"stock.below-zero", Level::warning, std::move(where), {{"mass_g", static_cast<double>(below.whole(2)) / 1e6}}});
+    }
+    return notes;
+  });
+}
+
+}  // namespace gritwright

@@ -1,0 +1,147 @@
+#include <unistd.h>
+
+#include <catch2/catch.hpp>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+#include "run.hpp"
+
+using namespace gritwright::cli;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A workbook in a folder that goes away with the test.
+class Bench {
+ public:
+  Bench() {
+    std::string name = (fs::temp_directory_path() / "gritwright-cli-XXXXXX").string();
+    REQUIRE(::mkdtemp(name.data()) != nullptr);
+    folder_ = name;
+  }
+  ~Bench() {
+    std::error_code ignored;
+    fs::remove_all(folder_, ignored);
+  }
+  Bench(const Bench&) = delete;
+  Bench& operator=(const Bench&) = delete;
+
+  [[nodiscard]] std::string file(const std::string& name) const { return (folder_ / name).string(); }
+  Answer log(std::vector<std::string> arguments, const std::string& input = "") const {
+    arguments.insert(arguments.begin(), "log");
+    arguments.insert(arguments.end(), {"--workbook", file("nursery.gritwright")});
+    return run(std::move(arguments), input);
+  }
+
+ private:
+  fs::path folder_;
+};
+
+const std::string bags = "id,material,lot,received\nK-07,kanuma,lot 7,2026-02-01\nP-03,pumice,=lot 3,2026-02-02\n";
+const std::string exchange = R"({"format":"gritwright/workbook/1","records":[
+  {"kind":"batch","id":"BT-01","record":{"format":"gritwright/batch/1","day":"2026-03-01","parts":[{"source":"bag:K-07","volume_l":3}]}},
+  {"kind":"tree","id":"TR-01","record":{"format":"gritwright/tree/1","name":"old pine","species":"pine",
+    "conditions":[{"day":"2026-06-01","condition":"sick"}],
+    "repottings":[{"day":"2026-03-02","grain":["batch:BT-01"],"filled_depth_cm":4,"plan_name":"A"}]}},
+  {"kind":"tree","id":"TR-02","record":{"format":"gritwright/tree/1","name":"young pine","species":"pine",
+    "repottings":[{"day":"2026-03-02","grain":["bag:P-03"],"filled_depth_cm":4}]}}]})";
+
+}  // namespace
+
+TEST_CASE("An entry is added, listed and shown with what it is about", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  const Answer added = bench.log({"add", "smells of the cellar", "--about", "K-07", "--day", "2026-03-01", "--observation"});
+  CHECK(added.exit == Exit::done);
+  CHECK(added.out == "Added L-02.\n");
+  const Answer listed = bench.log({"list", "--json"});
+  CHECK(listed.json()["records"].size() == 2);
+  CHECK(listed.json()["records"][0]["title"] == "smells of the cellar");
+  CHECK(bench.log({"show", "k-07"}).out.find("smells of the cellar") != std::string::npos);
+  CHECK(bench.log({"list", "--words", "cell kan", "--json"}).json()["records"].empty());
+  CHECK(bench.log({"list", "--words", "cell k-07", "--json"}).json()["records"].size() == 1);
+  CHECK(bench.log({"list", "bag", "--csv"}).out.find("P-03,2026-02-02,pumice =lot 3") != std::string::npos);
+}
+
+TEST_CASE("A recall list comes as text, CSV and JSON, and a tree says what it stands in", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  REQUIRE(bench.log({"import", "-"}, exchange).exit == Exit::done);
+  const auto json = bench.log({"trace", "K-07", "--json"}).json();
+  CHECK(json["trees"].size() == 1);
+  CHECK(json["trees"][0]["id"] == "TR-01");
+  CHECK(json["trees"][0]["way"] == nlohmann::json{"bag:K-07", "batch:BT-01", "tree:TR-01"});
+  CHECK(bench.log({"trace", "K-07"}).out.find("Trees that stand in it:") != std::string::npos);
+  CHECK(bench.log({"trace", "K-07", "--csv"}).out.find("tree,TR-01,old pine,pine,sick,now,yes,2026-03-02,,,,,K-07 > BT-01 > TR-01") !=
+        std::string::npos);
+  const Answer back = bench.log({"trace", "TR-01"});
+  CHECK(back.out.find("    bag:K-07") != std::string::npos);
+  CHECK(bench.log({"trace", "TR-02", "--json"}).json()["steps"].size() == 2);
+  const Answer shared = bench.log({"trace", "--shared"});
+  CHECK(shared.out.find("1 of 1") != std::string::npos);
+  CHECK(shared.out.find("Few trees prove nothing") != std::string::npos);
+  CHECK(bench.log({"trace", "--shared", "TR-01", "TR-02", "--json"}).json()["traits"].size() >= 2);
+}
+
+TEST_CASE("A preview adds nothing, faulty rows are named and keep everything out, and a second import adds nothing", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"add", "start"}).exit == Exit::done);
+  const Answer preview = bench.log({"import", "-", "--preview"}, bags);
+  CHECK(preview.exit == Exit::done);
+  CHECK(preview.out.find("2 to add") != std::string::npos);
+  const Answer faulty = bench.log({"import", "-"}, bags + "K-08,,x,2026-02-40\n");
+  CHECK(faulty.exit == Exit::input_refused);
+  CHECK(faulty.err.find("standard input:4:") != std::string::npos);
+  CHECK(bench.log({"list", "bag", "--json"}).json()["records"].empty());
+  CHECK(bench.log({"import", "-", "--json"}, bags).json()["added"] == 2);
+  CHECK(bench.log({"import", "-", "--json"}, bags).json()["added"] == 0);
+}
+
+TEST_CASE("A workbook that was exported and imported elsewhere exports the same again", "[cli][log][roundtrip]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  REQUIRE(bench.log({"import", "-"}, exchange).exit == Exit::done);
+  REQUIRE(bench.log({"export", "--output", bench.file("all.json")}).exit == Exit::done);
+  const Bench other;
+  REQUIRE(other.log({"import", bench.file("all.json")}).exit == Exit::done);
+  for (const char* kind : {"bag", "tree", "batch"})
+    CHECK(other.log({"export", "--kind", kind}).out == bench.log({"export", "--kind", kind}).out);
+  CHECK(bench.log({"export", "K-07"}).json()["id"] == "K-07");
+  CHECK(bench.log({"export", "--kind", "bag", "--csv"}).out.find("'=lot 3") != std::string::npos);
+  CHECK(bench.log({"export", "--output", bench.file("no/such/folder.json")}).exit == Exit::file_trouble);
+}
+
+TEST_CASE("The check finds a whole workbook whole and a damaged one damaged, and names the newest good backup", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  REQUIRE(bench.log({"add", "makes the day's backup"}).exit == Exit::done);
+  const Answer whole = bench.log({"check", "--json"});
+  CHECK(whole.exit == Exit::done);
+  CHECK(whole.json()["problems"].empty());
+  CHECK(whole.json()["newest_good_backup"].is_string());
+  const std::string file = bench.file("nursery.gritwright");
+  fs::resize_file(file, fs::file_size(file) / 2);
+  const Answer damaged = bench.log({"check", "--json"});
+  CHECK(damaged.exit == Exit::file_trouble);
+  CHECK_FALSE(damaged.json()["problems"].empty());
+  CHECK(damaged.json()["newest_good_backup"].is_string());
+  CHECK(bench.log({"list"}).exit == Exit::file_trouble);
+}
+
+TEST_CASE("What can't be meant is wrong usage or refused, and a missing workbook is file trouble", "[cli][log][refuses]") {
+  const Bench bench;
+  CHECK(bench.log({"list"}).exit == Exit::file_trouble);
+  REQUIRE(bench.log({"add", "start"}).exit == Exit::done);
+  CHECK(bench.log({"add"}).exit == Exit::wrong_usage);
+  CHECK(bench.log({"show"}).exit == Exit::wrong_usage);
+  CHECK(bench.log({"trace"}).exit == Exit::wrong_usage);
+  CHECK(bench.log({"tidy"}).exit == Exit::wrong_usage);
+  CHECK(bench.log({"show", "Q-99"}).exit == Exit::input_refused);
+  CHECK(bench.log({"add", "x", "--day", "2026-02-30"}).exit == Exit::input_refused);
+  CHECK(bench.log({"list", "sack"}).exit == Exit::input_refused);
+  CHECK(bench.log({"import", "-"}, "a,b\n1,2\n").exit == Exit::input_refused);
+  CHECK(bench.log({"trace", "--shared"}).exit == Exit::input_refused);
+  CHECK(bench.log({"add", "x", "--read-only"}).exit == Exit::file_trouble);
+}

@@ -1,0 +1,21 @@
+#include "gritwright/formats/exchange_file.hpp"
+#include "gritwright/formats/record_csv.hpp"
+#include "target.hpp"
+
+using namespace gritwright;
+
+int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  const auto text = fuzz::text_of(data, size);
+  const auto records = read_exchange(text, "input");
+  fuzz::must(records || !records.problems().empty());
+  const auto list = read_records_csv(kind_of_csv(text).value_or(RecordKind::bag), text, "input");
+  fuzz::must(list || !list.problems().empty());
+  if (!records) return 0;
+  // What was read is written as something that is read as the same.
+  for (const IdentifiedRecord& record : *records) {
+    const auto again = read_exchange(write_identified_record(record.ref, record.record), "input");
+    if (record.ref.id.empty()) continue;
+    fuzz::must(again.ok() && again->front() == record);
+  }
+  return 0;
+}

@@ -1,0 +1,169 @@
+#include <sstream>
+#include <thread>
+
+#include "gritwright/formats/record_csv.hpp"
+#include "gritwright/workbook/exchange.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+namespace {
+
+std::string exported(const OpenWorkbook& workbook) {
+  std::ostringstream text;
+  export_workbook(workbook, text);
+  return text.str();
+}
+
+std::vector<IdentifiedRecord> read(const std::string& text) {
+  auto records = read_exchange(text, "exchange.json");
+  INFO((records.ok() ? "" : records.problems().front().code + " " + records.problems().front().where.pointer));
+  REQUIRE(records);
+  return std::move(records).value();
+}
+
+std::vector<IdentifiedRecord> bags_of(const std::string& csv) {
+  auto list = read_records_csv(RecordKind::bag, csv, "bags.csv");
+  REQUIRE(list);
+  REQUIRE(list->problems.empty());
+  return list->records;
+}
+
+constexpr const char* three_bags =
+    "material;lot;volume_l;received;note\n"
+    "kanuma;lot 7;14,5;2026-02-01;\n"
+    "pumice;lot 3;20;2026-02-02;\"fine; dusty\"\n"
+    "pumice;lot 3;20;2026-02-02;\"fine; dusty\"\n";
+
+}  // namespace
+
+TEST_CASE("A whole workbook goes to JSON and comes back the same", "[exchange][roundtrip]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook one = opened(folder.file("one.gritwright"), hand.options());
+  for (int i = 0; i < 5; ++i) REQUIRE(receive(one, akadama_bag("lot " + std::to_string(i))));
+  Tree tree;
+  tree.name = "\"Robert'); DROP TABLE record;--\" \xF0\x9F\x8C\xB2 \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D";
+  REQUIRE(one.add(tree, "tree"));
+  const std::string text = exported(one);
+  OpenWorkbook two = opened(folder.file("two.gritwright"), hand.options());
+  const auto imported = import_records(two, read(text), "import");
+  REQUIRE(imported);
+  for (const RecordKind kind : record_kinds) {
+    if (kind == RecordKind::log_entry) continue;  // the import has an entry of its own
+    const auto before = one.all_of(kind);
+    const auto after = two.all_of(kind);
+    REQUIRE(before.size() == after.size());
+    for (std::size_t i = 0; i < before.size(); ++i) {
+      CHECK(before[i].ref == after[i].ref);
+      CHECK(before[i].record == after[i].record);
+    }
+  }
+}
+
+TEST_CASE("Importing twice adds nothing twice", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  SECTION("a list without ids, in which two bags are alike") {
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    CHECK(workbook.count(RecordKind::bag) == 3);
+    const auto second = import_records(workbook, bags_of(three_bags), "import");
+    REQUIRE(second);
+    CHECK(second->preview.count(Arrival::already_there) == 3);
+    CHECK_FALSE(second->step);
+    CHECK(workbook.count(RecordKind::bag) == 3);
+    CHECK(workbook.count(RecordKind::log_entry) == 1);
+  }
+  SECTION("even when a record was changed meanwhile") {
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    const auto bag = workbook.all<Bag>().front();
+    Bag changed = bag.record;
+    changed.note = "opened";
+    REQUIRE(workbook.replace(bag, changed, "note"));
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    CHECK(workbook.count(RecordKind::bag) == 3);
+  }
+  SECTION("a whole workbook into itself") {
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    const std::string text = exported(workbook);
+    const auto again = import_records(workbook, read(text), "import");
+    REQUIRE(again);
+    CHECK(again->preview.count(Arrival::already_there) == again->preview.lines.size());
+    CHECK(exported(workbook) == text);
+  }
+  SECTION("but what was undone comes in again") {
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    const std::string text = exported(workbook);
+    REQUIRE(workbook.undo());
+    CHECK(workbook.count(RecordKind::bag) == 0);
+    REQUIRE(import_records(workbook, bags_of(three_bags), "import"));
+    CHECK(workbook.count(RecordKind::bag) == 3);
+    REQUIRE(workbook.undo());
+    const auto by_id = import_records(workbook, read(text), "import");
+    REQUIRE(by_id);
+    CHECK(by_id->preview.count(Arrival::comes_back) == 4);
+    CHECK(workbook.count(RecordKind::bag) == 3);
+  }
+}
+
+TEST_CASE("A record that differs under the same id is refused, or replaced when asked", "[exchange][refuses]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.add(akadama_bag("here"), "bag", "A-01"));
+  const std::vector<IdentifiedRecord> incoming{{{RecordKind::bag, "A-01"}, akadama_bag("there"), {}},
+                                               {{RecordKind::bag, "A-02"}, akadama_bag("new"), {}}};
+  CHECK(code_of(import_records(workbook, incoming, "import")) == "import.id-differs");
+  CHECK(workbook.count(RecordKind::bag) == 1);
+  const std::vector<IdentifiedRecord> twice{incoming[1], incoming[1]};
+  CHECK(code_of(import_records(workbook, twice, "import")) == "import.id-twice");
+  REQUIRE(import_records(workbook, incoming, "import", {.replace = true}));
+  CHECK(workbook.find(Id<Bag>{"A-01"})->record.lot == "there");
+  REQUIRE(workbook.undo());
+  CHECK(workbook.find(Id<Bag>{"A-01"})->record.lot == "here");
+  CHECK(workbook.count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("A preview says what would come in and writes nothing", "[exchange]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  RecordedSieveTest test;
+  test.test.pan = mass_g(0);
+  test.test.rows.push_back({aperture_mm(2), mass_g(10), {}});
+  test.test.resolution = mass_g(0.1);
+  test.of = RecordRef{RecordKind::bag, "Z-99"};
+  const ImportPreview preview = preview_import(workbook, {{{RecordKind::sieve_test, ""}, test, {}}});
+  CHECK(preview.count(Arrival::added) == 1);
+  REQUIRE(preview.notes.size() == 1);
+  CHECK(preview.notes.front().code == "import.names-unknown");
+  CHECK(workbook.revision() == 0);
+}
+
+TEST_CASE("Two imports of one list at the same moment add it once", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  { const OpenWorkbook made = opened(folder.file(), hand.options()); }
+  std::string list = "material,lot\n";
+  for (int i = 0; i < 40; ++i) list += "pumice,lot " + std::to_string(i) + "\n";
+  const auto records = bags_of(list);
+  std::vector<std::string> codes(2);
+  std::vector<std::thread> threads;
+  for (std::size_t i = 0; i < codes.size(); ++i)
+    threads.emplace_back([&, i] {
+      auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+      if (!workbook) {
+        codes[i] = code_of(workbook);
+        return;
+      }
+      OpenWorkbook mine = std::move(workbook).value();
+      codes[i] = code_of(import_records(mine, records, "import"));
+    });
+  for (std::thread& thread : threads) thread.join();
+  CHECK(codes == std::vector<std::string>{"", ""});
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(workbook.count(RecordKind::bag) == 40);
+}

@@ -1,0 +1,56 @@
+#include <algorithm>
+
+#include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/search.hpp"
+#include "gritwright/workbook/trace.hpp"
+#include "gritwright/workbook/workbook_check.hpp"
+#include "support/paths.hpp"
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+// version_1.gritwright was written by the program while its schema was the first: two bags, a ledger line, a tree repotted twice, a
+// deleted tree, and a bag whose adding was undone.
+TEST_CASE("A workbook of the first version is brought forward with a backup, and traced as if it were written today", "[workbook][regression]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const Notes notes = workbook.take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "workbook.migrated");
+  const auto backups = backups_of(folder.file(), workbook.backup_folder());
+  REQUIRE(backups.size() == 1);
+  CHECK(backups.front().before_migration);
+
+  CHECK(check_content(workbook).empty());
+  CHECK(workbook.find(Id<Tree>{"TR-01"})->record.repottings.size() == 2);
+  CHECK(in_g(*workbook.stock_of({RecordKind::bag, "K-07"})) == 5600);
+  CHECK(search(workbook, {.words = "juniper"}).empty());
+  CHECK(search(workbook, {.words = "pine"}).size() == 1);
+  CHECK(workbook.undoable()->label == "tree TR-02");
+  CHECK(workbook.redoable()->label == "bag taken back");
+
+  // The first version did not know that a repotting may leave old grain between the roots.
+  const auto walked = trace(workbook, {RecordKind::bag, "K-07"}, TraceDirection::forward);
+  REQUIRE(walked);
+  const auto step_to = [&](const char* tree) { return std::ranges::find(walked->steps, RecordRef{RecordKind::tree, tree}, &TraceStep::ref); };
+  REQUIRE(step_to("TR-01") != walked->steps.end());
+  CHECK(step_to("TR-01")->role == "remains");
+  CHECK_FALSE(step_to("TR-01")->certain);
+  REQUIRE(step_to("TR-02") != walked->steps.end());
+  CHECK(step_to("TR-02")->deleted);
+}
+
+TEST_CASE("A workbook that was brought forward opens again without another backup", "[workbook]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+  { const OpenWorkbook first = opened(folder.file(), hand.options()); }
+  OpenWorkbook again = opened(folder.file(), hand.options());
+  CHECK(again.take_notes().empty());
+  CHECK(backups_of(folder.file(), again.backup_folder()).size() == 1);
+  REQUIRE(again.undo());
+  CHECK(again.find(Id<Tree>{"TR-02"}));
+}

@@ -1,0 +1,155 @@
+#include "gritwright/workbook/search.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+#include "gritwright/formats/record_csv.hpp"
+#include "gritwright/workbook/exchange.hpp"
+#include "gritwright/workbook/workbook_check.hpp"
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+namespace {
+
+std::vector<std::string> found(const OpenWorkbook& workbook, SearchQuery query) {
+  std::vector<std::string> refs;
+  for (const RecordLine& line : search(workbook, query))
+    if (line.ref.kind != RecordKind::log_entry) refs.push_back(ref_text(line.ref));
+  std::ranges::sort(refs);
+  return refs;
+}
+using Refs = std::vector<std::string>;
+
+/// Two bags, a tree potted from one of them, and a mix.
+struct Shelf {
+  Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+
+  Shelf() {
+    Bag kanuma;
+    kanuma.material = "kanuma";
+    kanuma.lot = "Lot Größe 7";
+    kanuma.received = "2025-11-15";
+    kanuma.note = "smells of the cellar";
+    REQUIRE(workbook.add(kanuma, "bag K-07", "K-07"));
+    Bag pumice;
+    pumice.material = "pumice";
+    pumice.lot = "cellar shelf";
+    pumice.received = "2026-01-20";
+    REQUIRE(workbook.add(pumice, "bag P-03", "P-03"));
+    Tree azalea;
+    azalea.name = "white azalea";
+    azalea.species = "Rhododendron indicum";
+    azalea.repottings.push_back(Repotting{});
+    azalea.repottings.back().day = "2026-02-10";
+    azalea.repottings.back().grain = {{RecordKind::bag, "K-07"}};
+    REQUIRE(workbook.add(azalea, "tree TR-01", "TR-01"));
+  }
+};
+
+}  // namespace
+
+TEST_CASE("Words and ids are found by their beginnings, whatever their capitals and accents", "[search]") {
+  const Shelf shelf;
+  CHECK(found(shelf.workbook, {.words = "cell"}) == Refs{"bag:K-07", "bag:P-03"});
+  CHECK(found(shelf.workbook, {.words = "CELLAR smel"}) == Refs{"bag:K-07"});
+  CHECK(found(shelf.workbook, {.words = "grosse"}).empty());
+  CHECK(found(shelf.workbook, {.words = "größe"}) == Refs{"bag:K-07"});
+  CHECK(found(shelf.workbook, {.words = "Große"}) == Refs{"bag:K-07"});
+  CHECK(found(shelf.workbook, {.words = "k-07"}) == Refs{"bag:K-07"});
+  CHECK(found(shelf.workbook, {.words = "\"the cellar\""}) == Refs{"bag:K-07"});
+  CHECK(found(shelf.workbook, {.words = "\"cellar the\""}).empty());
+  CHECK(found(shelf.workbook, {.words = "rhodo"}) == Refs{"tree:TR-01"});
+}
+
+TEST_CASE("A search is narrowed to days, a material, a tree and kinds", "[search]") {
+  const Shelf shelf;
+  CHECK(found(shelf.workbook, {.from_day = "2026-01-01", .to_day = "2026-01-31"}) == Refs{"bag:P-03"});
+  CHECK(found(shelf.workbook, {.from_day = "2026-01-21"}) == Refs{"tree:TR-01"});
+  CHECK(found(shelf.workbook, {.material = "kanuma"}) == Refs{"bag:K-07", "tree:TR-01"});
+  CHECK(found(shelf.workbook, {.tree = Id<Tree>{"TR-01"}}) == Refs{"tree:TR-01"});
+  CHECK(found(shelf.workbook, {.words = "cellar", .kinds = {RecordKind::tree}}).empty());
+  CHECK(search(shelf.workbook, {.tree = Id<Tree>{"TR-01"}}).size() == 2);  // the tree and the entry about it
+}
+
+TEST_CASE("Whatever is typed into a search is searched for, and never run", "[search][refuses]") {
+  const Shelf shelf;
+  for (const char* typed : {"\"", "\"\"", "'", "a\"b", "NEAR(", "kanuma OR pumice", "*", "-cellar", "words:cellar", "^", "{}", "k-07\" OR \"p", ");DROP TABLE record;--"})
+    CHECK_NOTHROW(search(shelf.workbook, {.words = typed}));
+  CHECK(found(shelf.workbook, {.words = "kanuma OR pumice"}).empty());
+  CHECK(found(shelf.workbook, {.material = "x' OR '1'='1"}).empty());
+  CHECK(shelf.workbook.count(RecordKind::bag) == 2);
+}
+
+TEST_CASE("What was deleted is no longer found, and is again after undo", "[search]") {
+  Shelf shelf;
+  REQUIRE(shelf.workbook.remove(*shelf.workbook.find(Id<Bag>{"P-03"}), "bag P-03"));
+  CHECK(found(shelf.workbook, {.words = "shelf"}).empty());
+  REQUIRE(shelf.workbook.undo());
+  CHECK(found(shelf.workbook, {.words = "shelf"}) == Refs{"bag:P-03"});
+}
+
+TEST_CASE("Names of ten thousand signs, emoji, right-to-left, quotes and SQL stay what they were on every way out and in", "[workbook][roundtrip]") {
+  std::string endless;
+  while (endless.size() < 10'000) endless += "ümläut ";
+  endless.resize(10'000 - 1);
+  endless += 'x';
+  const std::vector<std::string> names{endless,
+                                       "\xF0\x9F\x8C\xB2\xF0\x9F\xAA\xB4 pine \xF0\x9F\x91\xA9\xE2\x80\x8D\xF0\x9F\x8C\xBE",
+                                       "\xD7\xA2\xD7\xA5 \xD7\x90\xD7\x95\xD7\xA8\xD7\x9F \xE2\x80\xAE" "abc\xE2\x80\xAC",
+                                       "the \"old\" 'one', ; \\ / | \t tab",
+                                       "Robert'); DROP TABLE record;--",
+                                       "=HYPERLINK(\"x\")",
+                                       "+1", "-1", "@home", "'=x", "''", "line\nbreak", "100 %", "a/b~c", "NULL", "%s%n"};
+  const Folder folder, other;
+  Hand hand;
+  std::vector<IdentifiedRecord> trees;
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    for (const std::string& name : names) {
+      Tree tree;
+      tree.name = name;
+      tree.species = name;
+      tree.note = name;
+      const auto id = workbook.add(tree, name, {});
+      INFO(name);
+      REQUIRE(id);
+      CHECK(workbook.undoable()->label == name);
+      REQUIRE(workbook.undo());
+      REQUIRE(workbook.redo());
+    }
+  }
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(check_content(workbook).empty());
+  const auto kept = workbook.all<Tree>();
+  REQUIRE(kept.size() == names.size());
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    INFO(names[i]);
+    CHECK(kept[i].record.name == names[i]);
+    CHECK(workbook.list(RecordKind::tree, {names[i], {}, {}, {}}).size() == 1);
+    trees.push_back({ref_to(kept[i].id), kept[i].record, {}});
+  }
+  CHECK(found(workbook, {.words = "\xF0\x9F\x8C\xB2 pine"}).size() == 1);
+  CHECK(found(workbook, {.words = "\xD7\x90\xD7\x95\xD7\xA8\xD7\x9F"}).size() == 1);
+  CHECK(found(workbook, {.words = "robert drop"}).size() == 1);
+
+  std::ostringstream json;
+  export_workbook(workbook, json);
+  const auto read = read_exchange(json.str(), "file");
+  REQUIRE(read);
+  OpenWorkbook copy = opened(other.file(), hand.options());
+  REQUIRE(import_records(copy, *read, "import"));
+  for (const auto& tree : kept) CHECK(copy.find(tree.id)->record == tree.record);
+
+  const auto list = read_records_csv(RecordKind::tree, write_records_csv(RecordKind::tree, trees), "file");
+  REQUIRE(list);
+  CHECK(list->problems.empty());
+  REQUIRE(list->records.size() == trees.size());
+  for (std::size_t i = 0; i < trees.size(); ++i) {
+    INFO(names[i]);
+    CHECK(std::get<Tree>(list->records[i].record).name == names[i]);
+  }
+}

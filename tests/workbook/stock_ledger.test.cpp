@@ -1,0 +1,117 @@
+#include "gritwright/workbook/stock_ledger.hpp"
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+Bag kanuma() {
+  Bag bag;
+  bag.material = "kanuma";
+  bag.lot = "lot 7";
+  bag.count = 2;
+  bag.volume = loose_l(14);
+  bag.bulk_density = bulk_g_l(310);
+  bag.received = "2026-02-01";
+  return bag;
+}
+
+Measured litres(double value) {
+  Measured amount;
+  amount.by_jug = loose_l(value);
+  return amount;
+}
+
+}  // namespace
+
+TEST_CASE("Received bags stand in the ledger in grams of dry grain, and litres follow from their density", "[stock]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const auto received = receive(workbook, kanuma());
+  REQUIRE(received);
+  const RecordRef bag = received->revisions.front().first;
+  CHECK(bag.id == "K-01");
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(2 * 14 * 310, 1e-6));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, bag)), WithinAbs(28, 1e-9));
+  REQUIRE(workbook.undo());
+  CHECK_FALSE(workbook.find(bag));
+  CHECK_FALSE(workbook.stock_of(bag));
+}
+
+TEST_CASE("Litres of a jug are stored with the density that turned them into grams, so that a later test changes no old entry", "[stock]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const RecordRef bag = receive(workbook, kanuma())->revisions.front().first;
+  REQUIRE(enter_stock(workbook, bag, StockReason::used, litres(3), "2026-03-01"));
+  auto stored = workbook.find(Id<Bag>{bag.id});
+  Bag measured = stored->record;
+  measured.bulk_density = bulk_g_l(340);
+  REQUIRE(workbook.replace(*stored, measured, "density of bag K-01"));
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(8680 - 3 * 310, 1e-6));
+  const auto entries = workbook.all<StockEntry>();
+  CHECK_THAT(in_g_l(*entries.back().record.density_used), WithinAbs(310, 1e-9));
+  CHECK_THAT(in_l(*entries.back().record.measured), WithinAbs(3, 1e-12));
+}
+
+TEST_CASE("A count that disagrees is an entry with the difference, never an overwrite", "[stock][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const RecordRef bag = receive(workbook, kanuma())->revisions.front().first;
+  const std::size_t before = workbook.count(RecordKind::stock_entry);
+  REQUIRE(enter_count(workbook, bag, litres(20), "2026-03-02", "by bucket"));
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(20 * 310, 1e-6));
+  CHECK(workbook.count(RecordKind::stock_entry) == before + 1);
+  const StockEntry entry = workbook.all<StockEntry>().back().record;
+  CHECK_THAT(in_g(entry.change), WithinAbs((20 - 28) * 310, 1e-6));
+  CHECK_THAT(in_g(*entry.counted), WithinAbs(20 * 310, 1e-6));
+  Measured moist;
+  moist.weighed = mass_g(5500);
+  moist.moisture = Moisture(0.1);
+  REQUIRE(enter_count(workbook, bag, moist, "2026-03-03"));
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(5000, 1e-6));
+}
+
+TEST_CASE("Litres without any known density are refused, not guessed", "[stock][refuses]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  Bag bag = kanuma();
+  bag.bulk_density.reset();
+  const RecordRef ref = receive(workbook, bag)->revisions.front().first;
+  CHECK_FALSE(workbook.stock_of(ref));
+  CHECK(code_of(enter_stock(workbook, ref, StockReason::used, litres(1), "2026-03-01")) == "stock.no-density-known");
+  CHECK(code_of(enter_stock(workbook, ref, StockReason::used, {}, "2026-03-01")) == "stock.nothing-measured");
+  CHECK(code_of(enter_stock(workbook, {RecordKind::bag, "X-99"}, StockReason::used, litres(1), "2026-03-01")) == "workbook.not-there");
+  CHECK(code_of(enter_stock(workbook, ref, StockReason::used, litres(1), "2026-02-30")) != "");
+  Measured typical = litres(1);
+  typical.fallback_density = bulk_g_l(300);
+  CHECK(enter_stock(workbook, ref, StockReason::received, typical, "2026-03-01"));
+}
+
+TEST_CASE("A screening takes out of the bag what it puts into fractions, as one step", "[stock][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const RecordRef bag = receive(workbook, kanuma())->revisions.front().first;
+  Fraction kept;
+  kept.from = aperture_mm(2);
+  kept.to = aperture_mm(6);
+  kept.dry_mass = mass_g(3000);
+  Fraction dust;
+  dust.to = aperture_mm(2);
+  dust.dry_mass = mass_g(400);
+  const auto applied = screen_into(workbook, bag, {kept, dust}, mass_g(20), "2026-03-05");
+  REQUIRE(applied);
+  const RecordRef first = applied->revisions.at(0).first;
+  CHECK(first.kind == RecordKind::fraction);
+  CHECK_THAT(in_g(*workbook.stock_of(first)), WithinAbs(3000, 1e-6));
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(8680 - 3420, 1e-6));
+  REQUIRE(workbook.undo());
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(8680, 1e-6));
+  CHECK(workbook.count(RecordKind::fraction) == 0);
+}
