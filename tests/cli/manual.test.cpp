@@ -1,8 +1,12 @@
 // The manual's examples are run: a block that begins with "$ gritwright ..." shows exactly what the program answers.
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <optional>
 #include <sstream>
 
 #include "run.hpp"
@@ -43,7 +47,38 @@ std::vector<Example> examples_of(const fs::path& page) {
 
 }  // namespace
 
+namespace {
+
+/// A data folder of its own, so that examples that name no workbook have an empty one.
+class DataFolder {
+ public:
+  DataFolder() {
+    std::string name = (fs::temp_directory_path() / "gritwright-manual-XXXXXX").string();
+    REQUIRE(::mkdtemp(name.data()) != nullptr);
+    folder_ = name;
+    if (const char* was = std::getenv("XDG_DATA_HOME")) before_ = was;
+    ::setenv("XDG_DATA_HOME", name.c_str(), 1);
+  }
+  ~DataFolder() {
+    if (before_)
+      ::setenv("XDG_DATA_HOME", before_->c_str(), 1);
+    else
+      ::unsetenv("XDG_DATA_HOME");
+    std::error_code ignored;
+    fs::remove_all(folder_, ignored);
+  }
+  DataFolder(const DataFolder&) = delete;
+  DataFolder& operator=(const DataFolder&) = delete;
+
+ private:
+  fs::path folder_;
+  std::optional<std::string> before_;
+};
+
+}  // namespace
+
 TEST_CASE("Every command of the manual answers what the manual shows", "[cli][manual]") {
+  const DataFolder data_folder;
   const fs::path before = fs::current_path();
   fs::current_path(GRITWRIGHT_SOURCE_DIR);
   std::size_t count = 0;

@@ -43,11 +43,13 @@ TEST_CASE("A line without words or with a day that is none is refused with its r
   CHECK(open.find<QLineEdit>("log_text")->text() == QStringLiteral("x"));
 }
 
-TEST_CASE("The demonstration fills a record with bags, tests and containers", "[log_page]") {
+TEST_CASE("The demonstration fills a record with bags, tests, containers, trees and days", "[log_page]") {
   OpenWindow open;
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
-  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 20);
-  CHECK(open.record->workbook().count(RecordKind::container) == 5);
+  CHECK(open.record->workbook().count(RecordKind::sieve_test) == 22);  // twenty of bags, one of a fraction, one of a used pot's ground
+  CHECK(open.record->workbook().count(RecordKind::container) == 14);
+  CHECK(open.record->workbook().count(RecordKind::tree) == 12);
+  CHECK(open.record->workbook().count(RecordKind::repotting_day) == 3);
   CHECK(open.record->workbook().sieve_tests_of({RecordKind::bag, "P-03"}).size() == 2);
 }
 

@@ -4,7 +4,7 @@
 
 namespace gritwright::desktop {
 
-/// Fills an empty record with the invented nursery's bags, sieve tests and containers. What could not be read is returned.
+/// Fills an empty record with the invented nursery of demo-data. What could not be read is returned.
 [[nodiscard]] Problems fill_with_demonstration(RecordBook& book, const Catalogue& catalogue);
 
 }  // namespace gritwright::desktop
