@@ -8,14 +8,17 @@
 
 namespace gritwright {
 
-/// Copies `source` page by page to a file beside `target`, checks it, makes it durable and renames it to `target`.
+/// Copies `source` page by page to a file beside `target` that is the owner's alone, checks it, makes it durable and renames it to
+/// `target`.
 [[nodiscard]] Result<Done> copy_database(SQLite::Database& source, const std::filesystem::path& target, const std::string& file_layer,
                                          const std::function<bool(double)>& progress);
 
 /// Empty if SQLite finds the database whole; at most `most` faults.
 [[nodiscard]] Problems integrity_of(SQLite::Database& database, const std::filesystem::path& file, int most = 20);
 
-/// Makes the bytes of `file` and its name in the folder durable.
+/// Makes the bytes of `file` durable. Not for a file that this program has open: closing a second handle drops the locks of the first.
 void make_durable(const std::filesystem::path& file);
+/// Makes the names in the folder of `file` durable.
+void make_name_durable(const std::filesystem::path& file);
 
 }  // namespace gritwright

@@ -7,6 +7,10 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
+#include <cerrno>
+#include <chrono>
+#include <random>
 #include <set>
 
 #include "backup_copy.hpp"
@@ -20,6 +24,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr const char* suffix = ".gritwright";
+constexpr const char* partial_mark = ".partial-";
 
 bool is_day(const std::string& text) {
   if (text.size() != 10) return false;
@@ -35,16 +40,112 @@ void remove_quietly(const fs::path& file) {
 
 fs::path beside(const fs::path& file, const std::string& ending) { return fs::path(file.string() + ending); }
 
+/// A new file beside `target` that is the owner's alone from its first moment. Two programs may copy to one target at the same time, so
+/// the name is nobody else's.
+Result<fs::path> new_partial(const fs::path& target) {
+  std::random_device random;
+  fs::path partial = beside(target, partial_mark + std::to_string(random()));
+  const int handle = ::open(partial.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC | O_NOFOLLOW, S_IRUSR | S_IWUSR);
+  if (handle < 0) {
+    const bool full = errno == ENOSPC || errno == EDQUOT;
+    const bool barred = errno == EACCES || errno == EPERM || errno == EROFS;
+    return file_problem(full ? "file.disk-full" : barred ? "file.read-only" : "file.write-failed", target);
+  }
+  ::close(handle);
+  return partial;
+}
+
+/// Copies that were broken off, as by a power cut, and are nobody's any more.
+void remove_old_partials(const fs::path& folder, const std::string& start) {
+  std::error_code trouble;
+  for (fs::directory_iterator entry(folder, trouble), end; !trouble && entry != end; entry.increment(trouble)) {
+    const std::string name = entry->path().filename().string();
+    if (!name.starts_with(start) || name.find(partial_mark) == std::string::npos) continue;
+    std::error_code unknown;
+    const auto age = fs::file_time_type::clock::now() - entry->last_write_time(unknown);
+    if (!unknown && age > std::chrono::hours(24)) remove_quietly(entry->path());
+  }
+}
+
+/// All of `from`, an open file, in a new file at `to`.
+bool copy_bytes(int from, const fs::path& to) {
+  const int copy = ::open(to.c_str(), O_CREAT | O_EXCL | O_WRONLY | O_CLOEXEC | O_NOFOLLOW, S_IRUSR | S_IWUSR);
+  if (copy < 0) return false;
+  constexpr std::size_t at_once = 1U << 16U;
+  std::vector<char> buffer(at_once);
+  bool good = true;
+  for (off_t at = 0; good;) {
+    const ssize_t read = ::pread(from, buffer.data(), buffer.size(), at);
+    if (read == 0) break;
+    good = read > 0 && ::write(copy, buffer.data(), static_cast<std::size_t>(read)) == read;
+    at += std::max<ssize_t>(read, 0);
+  }
+  good = good && ::fsync(copy) == 0;
+  ::close(copy);
+  if (!good) remove_quietly(to);
+  return good;
+}
+
+/// Holds a file that nobody may be working in while another takes its place.
+class HeldFile {
+ public:
+  explicit HeldFile(const fs::path& file) : handle_(::open(file.c_str(), O_RDWR | O_CLOEXEC)) {
+    if (handle_ < 0) handle_ = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    // The bytes that SQLite locks: https://www.sqlite.org/src/file/src/os.h
+    struct flock lock {};
+    lock.l_type = F_WRLCK;
+    lock.l_whence = SEEK_SET;
+    lock.l_start = 0x40000000;
+    lock.l_len = 512;
+    busy_ = handle_ >= 0 && ::fcntl(handle_, F_SETLK, &lock) != 0 && (errno == EACCES || errno == EAGAIN);
+  }
+  ~HeldFile() {
+    if (handle_ >= 0) ::close(handle_);
+  }
+  HeldFile(const HeldFile&) = delete;
+  HeldFile& operator=(const HeldFile&) = delete;
+  [[nodiscard]] int handle() const { return handle_; }
+  [[nodiscard]] bool is_busy() const { return busy_; }
+
+ private:
+  int handle_;
+  bool busy_ = false;
+};
+
+/// Copies `workbook`, its log and its journal to a name of their own; absent if there is none of them.
+Result<std::optional<fs::path>> keep_beside(const fs::path& workbook, const HeldFile& held, const Clock& clock) {
+  constexpr std::array endings{"", "-wal", "-journal"};
+  std::error_code trouble;
+  const auto is_there = [&](const fs::path& name) {
+    return std::ranges::any_of(endings, [&](const char* ending) { return fs::exists(beside(name, ending), trouble); });
+  };
+  if (!is_there(workbook)) return std::optional<fs::path>();
+  std::string time = written_time(clock());
+  std::erase(time, ':');
+  const std::string name = workbook.stem().string() + "-replaced-" + time;
+  fs::path kept = workbook.parent_path() / (name + suffix);
+  for (int number = 2; is_there(kept); ++number) kept = workbook.parent_path() / (name + "-" + std::to_string(number) + suffix);
+  for (const char* ending : endings) {
+    const fs::path part = beside(workbook, ending);
+    if (!fs::exists(part, trouble)) continue;
+    const bool copied = *ending == '\0' ? copy_bytes(held.handle(), kept) : fs::copy_file(part, beside(kept, ending), trouble);
+    if (copied) continue;
+    for (const char* made : endings) remove_quietly(beside(kept, made));
+    return file_problem("file.write-failed", kept);
+  }
+  return std::optional(kept);
+}
+
 }  // namespace
 
 void make_durable(const fs::path& file) {
-  for (const fs::path& path : {file, fs::absolute(file).parent_path()}) {
-    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (handle < 0) continue;
-    ::fsync(handle);
-    ::close(handle);
-  }
+  const int handle = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+  if (handle < 0) return;
+  ::fsync(handle);
+  ::close(handle);
 }
+
+void make_name_durable(const fs::path& file) { make_durable(fs::absolute(file).parent_path()); }
 
 Problems integrity_of(SQLite::Database& database, const fs::path& file, int most) {
   Problems problems;
@@ -65,18 +166,23 @@ Problems integrity_of(SQLite::Database& database, const fs::path& file, int most
 
 Result<Done> copy_database(SQLite::Database& source, const fs::path& target, const std::string& file_layer,
                            const std::function<bool(double)>& progress) {
-  const fs::path partial = beside(target, ".partial");
-  remove_quietly(partial);
-  remove_quietly(beside(partial, "-journal"));
+  const Result<fs::path> made = new_partial(target);
+  if (!made) return made.problems();
+  const fs::path& partial = *made;
   try {
     {
-      SQLite::Database copy(partial.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, 0, file_layer);
-      ::chmod(partial.c_str(), S_IRUSR | S_IWUSR);
+      SQLite::Database copy(partial.string(), SQLite::OPEN_READWRITE, 0, file_layer);
       SQLite::Backup backup(copy, source);
       constexpr int pages_at_once = 512;
-      for (;;) {
+      constexpr int most_refusals = 5;
+      for (int refusals = 0;;) {
         const int code = backup.executeStep(pages_at_once);
         if (code == SQLITE_DONE) break;
+        // Each refusal came after the source's own patience.
+        if (code != SQLITE_OK && ++refusals == most_refusals) {
+          remove_quietly(partial);
+          return file_problem("file.locked", target);
+        }
         const double total = backup.getTotalPageCount();
         if (progress && total > 0 && !progress((total - backup.getRemainingPageCount()) / total)) {
           remove_quietly(partial);
@@ -91,7 +197,7 @@ Result<Done> copy_database(SQLite::Database& source, const fs::path& target, con
     }
     make_durable(partial);
     fs::rename(partial, target);
-    make_durable(target);
+    make_name_durable(target);
   } catch (const SQLite::Exception& trouble) {
     remove_quietly(partial);
     remove_quietly(beside(partial, "-journal"));
@@ -154,6 +260,11 @@ Result<Done> save_copy(const OpenWorkbook& workbook, const fs::path& target, con
 
 Result<std::optional<fs::path>> restore(const fs::path& backup, const fs::path& workbook, const Clock& clock) {
   if (Problems problems = check_file(backup); !problems.empty()) return problems;
+  // Opening the file a second time would drop this program's locks on it, so this is asked before it is held.
+  const auto identity = identity_of(workbook);
+  if (identity && is_open_here(*identity)) return file_problem("file.locked", workbook);
+  const HeldFile held(workbook);
+  if (held.is_busy()) return file_problem("file.locked", workbook);
   const fs::path incoming = beside(workbook, ".restoring");
   try {
     SQLite::Database source(backup.string(), SQLite::OPEN_READONLY, 2000);
@@ -161,45 +272,18 @@ Result<std::optional<fs::path>> restore(const fs::path& backup, const fs::path& 
   } catch (const SQLite::Exception& trouble) {
     return problem_of(trouble, backup);
   }
+  // What was there is copied whole, with what waits in its log and journal; those must never meet the file that takes its place.
+  const Result<std::optional<fs::path>> kept = keep_beside(workbook, held, clock);
+  if (!kept) {
+    remove_quietly(incoming);
+    return kept.problems();
+  }
+  for (const char* ending : {"-wal", "-journal", "-shm"}) remove_quietly(beside(workbook, ending));
   std::error_code trouble;
-  if (!fs::exists(workbook, trouble)) {
-    remove_quietly(beside(workbook, "-wal"));
-    fs::rename(incoming, workbook, trouble);
-    if (trouble) return file_problem("file.write-failed", workbook);
-    make_durable(workbook);
-    return std::optional<fs::path>();
-  }
-  // Both names lead to the old file until the new one is in place, so that there is no moment without a workbook. The log of the
-  // old file must not meet the new one.
-  std::string time = written_time(clock());
-  std::erase(time, ':');
-  fs::path kept;
-  for (int attempt = 1;; ++attempt) {
-    std::string name = workbook.stem().string() + "-replaced-" + time;
-    if (attempt > 1) name.append("-").append(std::to_string(attempt));
-    kept = workbook.parent_path() / name.append(suffix);
-    fs::create_hard_link(workbook, kept, trouble);
-    if (trouble && !fs::exists(kept)) fs::copy_file(workbook, kept, trouble);
-    if (!trouble) break;
-    constexpr int most_attempts = 100;
-    if (attempt == most_attempts) {
-      remove_quietly(incoming);
-      return file_problem("file.write-failed", kept);
-    }
-  }
-  for (const char* ending : {"-wal", "-journal"}) {
-    if (!fs::exists(beside(workbook, ending))) continue;
-    fs::rename(beside(workbook, ending), beside(kept, ending), trouble);
-    if (trouble) {
-      remove_quietly(incoming);
-      return file_problem("file.write-failed", workbook);
-    }
-  }
-  remove_quietly(beside(workbook, "-shm"));
   fs::rename(incoming, workbook, trouble);
   if (trouble) return file_problem("file.write-failed", workbook);
-  make_durable(workbook);
-  return std::optional<fs::path>(kept);
+  make_name_durable(workbook);
+  return kept;
 }
 
 std::vector<fs::path> thin_out_backups(const fs::path& workbook, const fs::path& folder, std::size_t days, std::size_t months) {
@@ -220,6 +304,7 @@ std::vector<fs::path> thin_out_backups(const fs::path& workbook, const fs::path&
     std::error_code trouble;
     if (fs::remove(backup.file, trouble)) deleted.push_back(backup.file);
   }
+  remove_old_partials(folder, workbook.stem().string() + "-");
   return deleted;
 }
 

@@ -1,12 +1,14 @@
 #include "file_recognition.hpp"
 
+#include <sqlite3.h>
 #include <sys/stat.h>
 #include <sys/vfs.h>
 
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <fstream>
+#include <map>
+#include <mutex>
 #include <string>
 #include <string_view>
 
@@ -37,6 +39,49 @@ bool header_is_whole(const Header& header) {
   constexpr std::uint32_t newest_format = 4;
   return page_size == 4096 && journal_known && fixed_known && unused_empty && word_at(header, 44) == newest_format &&
          word_at(header, 52) == 0 && word_at(header, 56) == utf8 && word_at(header, 64) == 0;
+}
+
+struct FirstBytes {
+  Header header{};
+  std::int64_t size = 0;
+};
+
+/// The header as it lies on the disk. Read through SQLite's own handle, since closing any other one of this program would drop the
+/// locks of its open workbooks.
+std::optional<FirstBytes> first_bytes(const fs::path& file) {
+  sqlite3* handle = nullptr;
+  const int opened = sqlite3_open_v2(file.c_str(), &handle, SQLITE_OPEN_READONLY, nullptr);
+  const std::unique_ptr<sqlite3, int (*)(sqlite3*)> closing(handle, sqlite3_close);
+  sqlite3_file* bytes = nullptr;
+  if (opened != SQLITE_OK || sqlite3_file_control(handle, "main", SQLITE_FCNTL_FILE_POINTER, &bytes) != SQLITE_OK) return std::nullopt;
+  FirstBytes first;
+  sqlite3_int64 size = 0;
+  if (bytes->pMethods->xFileSize(bytes, &size) != SQLITE_OK) return std::nullopt;
+  first.size = size;
+  // A short read fills up with zeros.
+  const int read = bytes->pMethods->xRead(bytes, first.header.data(), static_cast<int>(header_size), 0);
+  if (read != SQLITE_OK && read != SQLITE_IOERR_SHORT_READ) return std::nullopt;
+  return first;
+}
+
+/// True if pages are missing at the end. While changes wait in a log or journal beside it, the file's length says nothing.
+bool is_cut_off(const fs::path& file, const FirstBytes& first) {
+  for (const char* ending : {"-wal", "-journal"}) {
+    std::error_code trouble;
+    if (fs::file_size(file.string() + ending, trouble) > 0 && !trouble) return false;
+  }
+  const bool count_holds = word_at(first.header, 24) == word_at(first.header, 92);
+  constexpr std::int64_t page_bytes = 4096;
+  return count_holds && first.size < page_bytes * word_at(first.header, 28);
+}
+
+struct OpenFiles {
+  std::mutex guard;
+  std::map<FileIdentity, int> count;
+};
+OpenFiles& open_files() {
+  static OpenFiles files;
+  return files;
 }
 
 std::string lower(std::string text) {
@@ -90,6 +135,22 @@ std::optional<FileIdentity> identity_of(const fs::path& file) {
   return FileIdentity{static_cast<std::uint64_t>(info.st_dev), static_cast<std::uint64_t>(info.st_ino)};
 }
 
+std::shared_ptr<void> mark_as_open(const FileIdentity& identity) {
+  OpenFiles& files = open_files();
+  const std::lock_guard lock(files.guard);
+  ++files.count[identity];
+  return {nullptr, [identity, &files](void*) {
+            const std::lock_guard releasing(files.guard);
+            if (--files.count[identity] == 0) files.count.erase(identity);
+          }};
+}
+
+bool is_open_here(const FileIdentity& identity) {
+  OpenFiles& files = open_files();
+  const std::lock_guard lock(files.guard);
+  return files.count.contains(identity);
+}
+
 Problems recognise(const fs::path& file) {
   std::error_code trouble;
   const fs::file_status status = fs::status(file, trouble);
@@ -97,11 +158,10 @@ Problems recognise(const fs::path& file) {
   if (trouble) return {problem("file.unreadable", file)};
   if (fs::is_directory(status)) return {problem("file.is-folder", file)};
   if (!fs::is_regular_file(status)) return {problem("file.other-kind", file)};
-  std::ifstream stream(file, std::ios::binary);
-  if (!stream) return {problem("file.unreadable", file)};
-  Header header{};
-  stream.read(reinterpret_cast<char*>(header.data()), header_size);
-  const auto read = static_cast<std::size_t>(stream.gcount());
+  const std::optional<FirstBytes> first = first_bytes(file);
+  if (!first) return {problem("file.unreadable", file)};
+  const Header& header = first->header;
+  const auto read = static_cast<std::size_t>(std::min<std::int64_t>(first->size, header_size));
   constexpr std::string_view magic("SQLite format 3\0", 16);
   const std::string_view start(reinterpret_cast<const char*>(header.data()), magic.size());
   const bool says_sqlite = start == magic;
@@ -112,6 +172,7 @@ Problems recognise(const fs::path& file) {
   if (!says_sqlite || !header_is_whole(header))
     return {problem(says_workbook || file.extension() == ".gritwright" ? "file.damaged" : "file.other-kind", file)};
   if (!says_workbook) return {problem(file.extension() == ".gritwright" ? "file.damaged" : "file.other-kind", file)};
+  if (is_cut_off(file, *first)) return {problem("file.damaged", file)};
   return {};
 }
 

@@ -1,6 +1,8 @@
 #pragma once
+#include <compare>
 #include <cstdint>
 #include <filesystem>
+#include <memory>
 #include <optional>
 
 #include "gritwright/result.hpp"
@@ -12,12 +14,16 @@ namespace gritwright {
 struct FileIdentity {
   std::uint64_t device = 0;
   std::uint64_t inode = 0;
-  friend bool operator==(const FileIdentity&, const FileIdentity&) = default;
+  friend auto operator<=>(const FileIdentity&, const FileIdentity&) = default;
 };
 [[nodiscard]] std::optional<FileIdentity> identity_of(const std::filesystem::path& file);
 
-/// Looks at the first bytes without SQLite, which would take an empty file for a new database and repair what it may:
-/// file.missing, file.is-folder, file.unreadable, file.other-kind, file.damaged (a workbook's file with a header that is not whole).
+/// Says for its lifetime that this program has the file open.
+[[nodiscard]] std::shared_ptr<void> mark_as_open(const FileIdentity& identity);
+[[nodiscard]] bool is_open_here(const FileIdentity& identity);
+
+/// Looks at the first bytes before SQLite takes an empty file for a new database and repairs what it may: file.missing,
+/// file.is-folder, file.unreadable, file.other-kind, file.damaged (a header that is not whole, or a file that was cut off).
 [[nodiscard]] Problems recognise(const std::filesystem::path& file);
 
 /// By the file system's kind, and by the marks that synchronising programs leave in a folder or its name.

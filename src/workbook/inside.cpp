@@ -186,6 +186,7 @@ std::int64_t OpenWorkbook::Inside::put(const RecordRef& ref, const std::optional
 Problems OpenWorkbook::Inside::obstacles() const {
   if (access == Access::read_only) return {file_problem("workbook.read-only", file)};
   if (identity_of(file) != std::optional(identity)) return {file_problem("file.gone", file)};
+  if (notes->damage_seen) return {file_problem("file.damaged", file)};
   return {};
 }
 

@@ -3,6 +3,7 @@
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <atomic>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -88,6 +89,8 @@ class NoteBox {
     const std::lock_guard lock(guard_);
     return std::exchange(notes_, {});
   }
+  /// Set by the backup, which reads all of a large file, to keep further changes out of a damaged one.
+  std::atomic<bool> damage_seen{false};
 
  private:
   std::mutex guard_;
@@ -110,6 +113,7 @@ struct OpenWorkbook::Inside {
   Placement placement = Placement::local;
   std::filesystem::path backups;
   FileIdentity identity;
+  std::shared_ptr<void> open_mark;
   std::unique_ptr<SQLite::Database> database;
   std::map<std::string, std::unique_ptr<SQLite::Statement>> statements;
   std::shared_ptr<NoteBox> notes = std::make_shared<NoteBox>();

@@ -29,6 +29,20 @@ fs::path folder_of(const fs::path& file) {
   return folder.empty() ? fs::path("/") : folder;
 }
 
+/// A log or journal whose file went away may hold what was written last, and must never be played into a new file.
+Problems set_left_overs_aside(const fs::path& file) {
+  for (const char* ending : {"-wal", "-journal"}) {
+    const fs::path left = file.string() + ending;
+    std::error_code trouble;
+    // Beside a file that is there again, made by a quicker program, it is that program's own.
+    if (!fs::exists(fs::symlink_status(left, trouble)) || fs::exists(fs::symlink_status(file, trouble))) continue;
+    std::random_device random;
+    fs::rename(left, left.string() + "-left-over-" + std::to_string(random()), trouble);
+    if (trouble) return {file_problem("file.write-failed", file)};
+  }
+  return {};
+}
+
 /// Builds the new file under another name and links it into place, so that nobody ever sees half of it and no file that came there
 /// meanwhile is overwritten.
 Problems create(const fs::path& file, const OpeningOptions& options) {
@@ -51,6 +65,7 @@ Problems create(const fs::path& file, const OpeningOptions& options) {
   } catch (const SQLite::Exception& sqlite) {
     problems.push_back(problem_of(sqlite, file));
   }
+  if (problems.empty()) problems = set_left_overs_aside(file);
   if (problems.empty()) {
     make_durable(making);
     // Another program that was quicker keeps its file; a file system without links is renamed into.
@@ -58,7 +73,7 @@ Problems create(const fs::path& file, const OpeningOptions& options) {
       fs::rename(making, file, trouble);
       if (trouble) problems.push_back(file_problem("file.write-failed", file));
     }
-    make_durable(file);
+    make_name_durable(file);
   }
   fs::remove(making, trouble);
   fs::remove(making.string() + "-journal", trouble);
@@ -131,7 +146,8 @@ void choose_journal(SQLite::Database& database, Placement placement, NoteBox& no
 Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions options) {
   if (!options.clock) throw std::logic_error("a workbook needs a clock");
   std::error_code trouble;
-  if (!fs::exists(fs::symlink_status(file, trouble)) && options.create && options.access == Access::write)
+  const bool is_new = !fs::exists(fs::symlink_status(file, trouble)) && options.create && options.access == Access::write;
+  if (is_new)
     if (Problems problems = create(file, options); !problems.empty()) return problems;
   if (Problems problems = recognise(file); !problems.empty()) return problems;
 
@@ -141,6 +157,8 @@ Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions opt
   inside->access = inside->options.access;
   inside->placement = inside->options.placement.value_or(placement_of(file));
   inside->backups = inside->options.backup_folder.value_or(default_backup_folder(file));
+  if (is_new && !backups_of(file, inside->backups).empty())
+    inside->notes->add({"workbook.new-beside-backups", Level::warning, inside->backups.string(), {}});
   if (inside->access == Access::write && !(may_write(file) && may_write(folder_of(file)))) {
     inside->access = Access::read_only;
     inside->notes->add({"workbook.opened-read-only", Level::warning, file.string(), {}});
@@ -153,12 +171,13 @@ Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions opt
     const auto identity = identity_of(file);
     if (!identity) return file_problem("file.gone", file);
     inside->identity = *identity;
+    inside->open_mark = mark_as_open(*identity);
     if (inside->access == Access::write) {
       if (Problems problems = bring_forward(database, file, inside->backups, migrations(), *inside); !problems.empty())
         return problems;
       choose_journal(database, inside->placement, *inside->notes, file);
-      // Some file systems grant the lock of a database only when it is written.
-      database.exec("PRAGMA synchronous = FULL");
+      // Without a log the journal's deletion is what saves a change, and its name must be gone from the disk for good.
+      if (inside->placement != Placement::local) database.exec("PRAGMA synchronous = EXTRA");
     }
     Query last = inside->query("SELECT max(written) FROM step");
     if (last.step() && !last.is_null(0) && last.text(0) > written_time(inside->options.clock()))
@@ -213,7 +232,9 @@ void OpenWorkbook::Inside::back_up_before_first_write() {
       if (!copied) {
         const Problem& problem = copied.problems().front();
         notes->add({"workbook.backup-failed", Level::warning, target.string(), {{"reason", problem.code}}});
-        if (problem.code == "file.damaged") notes->add({"workbook.damaged", Level::warning, name.string(), problem.facts});
+        if (problem.code != "file.damaged" || integrity_of(*source, name, 1).empty()) return;
+        notes->damage_seen = true;
+        notes->add({"workbook.damaged", Level::warning, name.string(), problem.facts});
         return;
       }
       thin_out_backups(name, folder);

@@ -36,8 +36,8 @@ struct BackupFile {
 [[nodiscard]] Result<Done> save_copy(const OpenWorkbook& workbook, const std::filesystem::path& target,
                                      const std::function<bool(double)>& progress = {});
 
-/// Puts `backup` in the place of `workbook`. What was there is kept beside it, under the name that is returned; absent if nothing
-/// was there. The backup is copied and checked before anything is moved.
+/// Puts `backup` in the place of `workbook`, which nobody may have open (file.locked). What was there is kept beside it, under the
+/// name that is returned; absent if nothing was there. The backup is copied and checked before anything is moved.
 [[nodiscard]] Result<std::optional<std::filesystem::path>> restore(const std::filesystem::path& backup,
                                                                    const std::filesystem::path& workbook, const Clock& clock);
 
