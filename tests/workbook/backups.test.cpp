@@ -1,0 +1,152 @@
+#include "gritwright/workbook/backups.hpp"
+
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr fs::perms owner_only = fs::perms::owner_read | fs::perms::owner_write;
+
+OpeningOptions with_backups(Hand& hand) {
+  OpeningOptions options = hand.options();
+  options.daily_backup = true;
+  return options;
+}
+
+}  // namespace
+
+TEST_CASE("Before the first write of a day the workbook as it was is copied, checked, and the owner's alone", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  CHECK(backups_of(folder.file(), default_backup_folder(folder.file())).empty());
+  hand.now = noon(2);
+  {
+    OpenWorkbook workbook = opened(folder.file(), with_backups(hand));
+    REQUIRE(workbook.add(akadama_bag("two"), "a bag"));
+    REQUIRE(workbook.add(akadama_bag("three"), "a bag"));
+  }
+  const auto backups = backups_of(folder.file(), default_backup_folder(folder.file()));
+  REQUIRE(backups.size() == 1);
+  CHECK(backups.front().day == "2026-03-02");
+  CHECK((fs::status(backups.front().file).permissions() & fs::perms::all) == owner_only);
+  CHECK((fs::status(backups.front().file.parent_path()).permissions() & fs::perms::all) == fs::perms::owner_all);
+  CHECK(opened(backups.front().file, hand.options()).count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("A day's backup runs on the worker that is given", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  hand.now = noon(2);
+  std::vector<std::function<void()>> jobs;
+  OpeningOptions options = with_backups(hand);
+  options.worker = [&jobs](std::function<void()> job) { jobs.push_back(std::move(job)); };
+  OpenWorkbook workbook = opened(folder.file(), options);
+  REQUIRE(workbook.add(akadama_bag("two"), "a bag"));
+  REQUIRE(jobs.size() == 1);
+  jobs.front()();
+  const auto backup = newest_good_backup(folder.file(), workbook.backup_folder());
+  REQUIRE(backup);
+  CHECK(opened(backup->file, hand.options()).count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("The last 10 days and 12 months of backups are kept", "[workbook][backup]") {
+  const Folder folder;
+  for (int month = 1; month <= 12; ++month)
+    for (const int day : {5, 25})
+      for (const int year : {2024, 2025}) {
+        const std::string name = "nursery-" + std::to_string(year) + (month < 10 ? "-0" : "-") + std::to_string(month) + (day < 10 ? "-0" : "-") + std::to_string(day);
+        write_bytes(folder.file(name + ".gritwright"), "x");
+      }
+  for (int day = 1; day <= 9; ++day) write_bytes(folder.file("nursery-2026-01-0" + std::to_string(day) + ".gritwright"), "x");
+  write_bytes(folder.file("nursery-before-version-2-2020-01-01.gritwright"), "x");
+  write_bytes(folder.file("greenhouse-2020-01-01.gritwright"), "x");
+  thin_out_backups(folder.file(), folder.path());
+  const auto kept = backups_of(folder.file(), folder.path());
+  std::vector<std::string> days;
+  for (const BackupFile& backup : kept) days.push_back(backup.day);
+  CHECK(days == std::vector<std::string>{"2026-01-09", "2026-01-08", "2026-01-07", "2026-01-06", "2026-01-05", "2026-01-04", "2026-01-03",
+                                         "2026-01-02", "2026-01-01", "2025-12-25", "2025-11-25", "2025-10-25", "2025-09-25", "2025-08-25",
+                                         "2025-07-25", "2025-06-25", "2025-05-25", "2025-04-25", "2025-03-25", "2025-02-25", "2020-01-01"});
+  CHECK(fs::exists(folder.file("greenhouse-2020-01-01.gritwright")));
+}
+
+TEST_CASE("The newest good backup passes over damaged ones, restores, and what was there is kept", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  for (int day = 1; day <= 4; ++day) {
+    hand.now = noon(day);
+    REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("lot"), "a bag"));
+  }
+  const fs::path backups = default_backup_folder(folder.file());
+  REQUIRE(backups_of(folder.file(), backups).size() == 3);
+  const std::string newest = bytes_of(backups_of(folder.file(), backups).front().file);
+  write_bytes(backups_of(folder.file(), backups).front().file, newest.substr(0, newest.size() / 2));
+  const std::string damaged = bytes_of(folder.file()).substr(0, 20'000);
+  write_bytes(folder.file(), damaged);
+  CHECK(code_of(OpenWorkbook::open(folder.file(), hand.options())) == "file.damaged");
+  CHECK(bytes_of(folder.file()) == damaged);
+  const auto good = newest_good_backup(folder.file(), backups);
+  REQUIRE(good);
+  CHECK(good->day == "2026-03-03");
+  const auto kept = restore(good->file, folder.file(), hand.options().clock);
+  REQUIRE(kept);
+  REQUIRE(*kept);
+  CHECK(bytes_of(**kept) == damaged);
+  CHECK((fs::status(**kept).permissions() & fs::perms::all) == owner_only);
+  CHECK((fs::status(folder.file()).permissions() & fs::perms::all) == owner_only);
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(workbook.count(RecordKind::bag) == 2);
+  CHECK(code_of(restore(good->file, folder.file(), hand.options().clock)) == "file.locked");
+  CHECK(workbook.add(akadama_bag("after"), "a bag"));
+}
+
+TEST_CASE("A damaged backup is never restored", "[workbook][backup][refuses]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), hand.options()).add(akadama_bag("one"), "a bag")); }
+  const std::string whole = bytes_of(folder.file());
+  write_bytes(folder.file("bad.gritwright"), whole.substr(0, 12'288));
+  CHECK(code_of(restore(folder.file("bad.gritwright"), folder.file(), hand.options().clock)) == "file.damaged");
+  CHECK(bytes_of(folder.file()) == whole);
+}
+
+TEST_CASE("A new workbook beside backups of its name says that one went missing", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  hand.now = noon(2);
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("two"), "a bag")); }
+  fs::remove(folder.file());
+  const Notes notes = opened(folder.file(), with_backups(hand)).take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "workbook.new-beside-backups");
+}
+
+TEST_CASE("In a network or synchronised folder no write-ahead log is used and the grower is told", "[workbook][placement]") {
+  const Folder folder;
+  Hand hand;
+  OpeningOptions options = hand.options();
+  std::string expected;
+  SECTION("a network folder") {
+    options.placement = Placement::network_folder;
+    expected = "workbook.in-network-folder";
+  }
+  SECTION("a folder that a synchronising program marked") {
+    options.placement.reset();
+    write_bytes(folder.path() / ".sync_state", "");
+    expected = "workbook.in-synced-folder";
+  }
+  OpenWorkbook workbook = opened(folder.file(), options);
+  const Notes notes = workbook.take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == expected);
+  REQUIRE(workbook.add(akadama_bag("one"), "a bag"));
+  CHECK_FALSE(fs::exists(folder.file("nursery.gritwright-wal")));
+  CHECK(bytes_of(folder.file()).at(18) == 1);
+}

@@ -1,0 +1,465 @@
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <functional>
+#include <random>
+
+#include "failing_files.hpp"
+#include "gritwright/workbook/backups.hpp"
+#include "workbook_folder.hpp"
+
+using namespace gritwright;
+using namespace gritwright::tests;
+
+namespace {
+
+std::string faults_of(const OpenWorkbook& workbook, const std::filesystem::path& folder) {
+  const std::filesystem::path copy = folder / "checked-copy.gritwright";
+  if (const auto saved = save_copy(workbook, copy); !saved) return code_of(saved);
+  const Problems problems = check_file(copy);
+  return problems.empty() ? "" : problems.front().code;
+}
+
+/// Every change's log entry came with it, and every record with its change.
+void check_every_bag_is_logged(const OpenWorkbook& workbook) {
+  for (const Stored<Bag>& bag : workbook.all<Bag>()) {
+    ListFilter about;
+    about.about = ref_to(bag.id);
+    CHECK(workbook.list(RecordKind::log_entry, about).size() == 1);
+  }
+  CHECK(workbook.count(RecordKind::log_entry) == workbook.count(RecordKind::bag));
+}
+
+/// Runs `work` in a process of its own and returns its answer.
+int in_child(const std::function<int()>& work) {
+  const pid_t child = ::fork();
+  REQUIRE(child >= 0);
+  if (child == 0) ::_exit(work());
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  return WIFEXITED(status) ? WEXITSTATUS(status) : 1000 + WTERMSIG(status);
+}
+
+/// Another program, begun before this one opens anything: SQLite's handles must not be carried over a fork.
+class OtherProgram {
+ public:
+  explicit OtherProgram(const std::function<int()>& work) {
+    REQUIRE(::pipe(start_) == 0);
+    child_ = ::fork();
+    REQUIRE(child_ >= 0);
+    if (child_ != 0) return;
+    char sign = 0;
+    ::_exit(::read(start_[0], &sign, 1) == 1 ? work() : 99);
+  }
+  ~OtherProgram() {
+    if (child_ > 0) ::kill(child_, SIGKILL);
+    finish();
+    ::close(start_[0]);
+    ::close(start_[1]);
+  }
+  OtherProgram(const OtherProgram&) = delete;
+  OtherProgram& operator=(const OtherProgram&) = delete;
+  void start() const { REQUIRE(::write(start_[1], "!", 1) == 1); }
+  void kill() {
+    ::kill(child_, SIGKILL);
+    finish();
+  }
+  /// Its answer.
+  int finish() {
+    if (child_ <= 0) return -1;
+    int status = 0;
+    ::waitpid(child_, &status, 0);
+    child_ = 0;
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+  }
+
+ private:
+  int start_[2]{};
+  pid_t child_ = 0;
+};
+
+/// A closed workbook with some bags; its bytes.
+std::string bytes_of_some_bags(const std::filesystem::path& file, Hand& hand, int bags) {
+  {
+    OpenWorkbook workbook = opened(file, hand.options());
+    for (int i = 0; i < bags; ++i) REQUIRE(workbook.add(akadama_bag("lot " + std::to_string(i)), "a bag"));
+  }
+  return bytes_of(file);
+}
+
+void refuse_or_give_all(const std::filesystem::path& file, const std::string& bytes, Hand& hand, std::size_t bags, bool must_refuse) {
+  write_bytes(file, bytes);
+  auto workbook = OpenWorkbook::open(file, hand.options());
+  if (!workbook) {
+    const std::string code = code_of(workbook);
+    CHECK((code == "file.damaged" || code == "file.other-kind"));
+    CHECK(bytes_of(file) == bytes);
+    return;
+  }
+  CHECK_FALSE(must_refuse);
+  CHECK(workbook->all<Bag>().size() == bags);
+  CHECK(faults_of(*workbook, file.parent_path()).empty());
+}
+
+/// The writer of the kill test: says each bag's id once the workbook has acknowledged it, until it is killed.
+[[noreturn]] void write_until_killed(const std::filesystem::path& file, Hand& hand, int pipe) {
+  auto workbook = OpenWorkbook::open(file, hand.options());
+  if (!workbook || ::write(pipe, "!", 1) != 1) ::_exit(3);
+  for (int i = 0;; ++i) {
+    const auto added = workbook->add(akadama_bag("lot " + std::to_string(i)), "a bag");
+    if (!added) ::_exit(4);
+    const std::string line = added->text + "\n";
+    if (::write(pipe, line.data(), line.size()) != static_cast<ssize_t>(line.size())) ::_exit(5);
+  }
+}
+
+void kill_while_writing(int times) {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 1);
+  std::mt19937 random(20260301);
+  std::vector<std::string> acknowledged;
+  int with_changes = 0;
+  for (int round = 0; round < times; ++round) {
+    // A fresh file now and then keeps the rounds as quick as the first.
+    if (round % 20 == 19) {
+      std::filesystem::remove(folder.file());
+      acknowledged.clear();
+    }
+    int ends[2];
+    REQUIRE(::pipe(ends) == 0);
+    const pid_t child = ::fork();
+    REQUIRE(child >= 0);
+    if (child == 0) write_until_killed(folder.file(), hand, ends[1]);
+    ::close(ends[1]);
+    // Most kills shall come in the midst of writing, some while the file is made or opened.
+    std::string said;
+    char buffer[4096];
+    if (round % 5 != 0 && ::read(ends[0], buffer, 1) == 1) said = "!";
+    ::usleep(std::uniform_int_distribution<useconds_t>(0, 40'000)(random));
+    ::kill(child, SIGKILL);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    CHECK((WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL));
+    for (ssize_t got = 0; (got = ::read(ends[0], buffer, sizeof buffer)) > 0;) said.append(buffer, static_cast<std::size_t>(got));
+    ::close(ends[0]);
+    if (!said.empty()) said.erase(0, 1);
+    for (std::size_t at = 0, end = 0; (end = said.find('\n', at)) != std::string::npos; at = end + 1)
+      acknowledged.push_back(said.substr(at, end - at));
+    with_changes += said.empty() ? 0 : 1;
+    const OpenWorkbook workbook = opened(folder.file(), hand.options());
+    for (const std::string& id : acknowledged) {
+      INFO(id);
+      CHECK(workbook.find(Id<Bag>{id}));
+    }
+    CHECK(faults_of(workbook, folder.path()).empty());
+    CHECK(workbook.count(RecordKind::log_entry) == workbook.count(RecordKind::bag));
+  }
+  CHECK(with_changes > times / 5);
+}
+
+}  // namespace
+
+TEST_CASE("A full disk refuses the change whole, wherever in the writing it strikes, and keeps all that was saved", "[workbook][refuses]") {
+  const auto placement = GENERATE(Placement::local, Placement::synced_folder);
+  const int code = GENERATE(SQLITE_FULL, SQLITE_IOERR_WRITE);
+  FailingFiles& files = FailingFiles::instance();
+  const Folder folder;
+  Hand hand;
+  OpeningOptions options = hand.options();
+  options.file_layer = FailingFiles::name;
+  options.placement = placement;
+  int refused = 0;
+  {
+    OpenWorkbook workbook = opened(folder.file(), options);
+    std::size_t saved = 0;
+    for (int writes = 0; writes < 60; ++writes) {
+      files.fail_after(writes, code);
+      const auto added = workbook.add(akadama_bag("lot"), "a bag");
+      const bool struck = files.has_failed();
+      files.heal();
+      if (added) ++saved;
+      if (!added) ++refused;
+      if (!added) CHECK(code_of(added) == (code == SQLITE_FULL ? "file.disk-full" : "file.write-failed"));
+      CHECK((added.ok() || struck));
+      CHECK(workbook.count(RecordKind::bag) == saved);
+    }
+    CHECK(workbook.add(akadama_bag("after"), "a bag"));
+    check_every_bag_is_logged(workbook);
+    CHECK(faults_of(workbook, folder.path()).empty());
+  }
+  CHECK(refused > 5);
+  const OpenWorkbook again = opened(folder.file(), hand.options());
+  CHECK(again.count(RecordKind::bag) == static_cast<std::size_t>(61 - refused));
+}
+
+TEST_CASE("A full disk at the making of a workbook leaves no file behind", "[workbook][refuses]") {
+  FailingFiles& files = FailingFiles::instance();
+  Hand hand;
+  OpeningOptions options = hand.options();
+  options.file_layer = FailingFiles::name;
+  for (const int writes : {0, 1, 3, 7, 15}) {
+    const Folder folder;
+    files.fail_after(writes, SQLITE_FULL);
+    const auto workbook = OpenWorkbook::open(folder.file(), options);
+    files.heal();
+    CHECK(code_of(workbook) == "file.disk-full");
+    CHECK(std::filesystem::is_empty(folder.path()));
+  }
+}
+
+TEST_CASE("A workbook in a folder that can't be written to opens for reading and says so", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 3);
+  constexpr unsigned nobody = 65534;
+  const bool is_root = ::geteuid() == 0;
+  if (is_root) REQUIRE(::chown(folder.path().c_str(), nobody, nobody) == 0);
+  if (is_root) REQUIRE(::chown(folder.file().c_str(), nobody, nobody) == 0);
+  std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_read | std::filesystem::perms::owner_exec);
+  const int answer = in_child([&] {
+    if (is_root && ::setresuid(nobody, nobody, nobody) != 0) return 1;
+    auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    if (!workbook || workbook->access() != Access::read_only) return 2;
+    const Notes notes = workbook->take_notes();
+    if (notes.size() != 1 || notes.front().code != "workbook.opened-read-only") return 3;
+    if (workbook->all<Bag>().size() != 3) return 4;
+    if (code_of(workbook->add(akadama_bag("x"), "x")) != "workbook.read-only") return 5;
+    if (code_of(OpenWorkbook::open(folder.file("new.gritwright"), hand.options())) != "file.read-only") return 6;
+    return 0;
+  });
+  std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_all);
+  CHECK(answer == 0);
+}
+
+TEST_CASE("When the file goes away or another takes its place, changes are refused and all that was saved can still be copied out",
+          "[workbook][refuses]") {
+  const bool replaced = GENERATE(false, true);
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.add(akadama_bag("lot 1"), "a bag"));
+  CHECK(workbook.file_trouble().empty());
+  std::filesystem::remove(folder.file());
+  if (replaced) write_bytes(folder.file(), "something else");
+  CHECK(workbook.file_trouble().at(0).code == "file.gone");
+  CHECK(code_of(workbook.add(akadama_bag("lot 2"), "a bag")) == "file.gone");
+  CHECK(code_of(workbook.undo()) == "file.gone");
+  REQUIRE(save_copy(workbook, folder.file("rescued.gritwright")));
+  CHECK(opened(folder.file("rescued.gritwright"), hand.options()).count(RecordKind::bag) == 1);
+  CHECK(std::filesystem::exists(folder.file()) == replaced);
+}
+
+TEST_CASE("A file made where one went away takes nothing from the log that was left behind, and keeps that log", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  CHECK(in_child([&] {
+          OpenWorkbook workbook = OpenWorkbook::open(folder.file(), hand.options()).value();
+          if (!workbook.add(akadama_bag("lot 1"), "a bag")) return 1;
+          ::_exit(0);  // its log stays
+        }) == 0);
+  REQUIRE(std::filesystem::exists(folder.file("nursery.gritwright-wal")));
+  std::filesystem::remove(folder.file());
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(workbook.count(RecordKind::bag) == 0);
+  CHECK(faults_of(workbook, folder.path()).empty());
+  int left = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(folder.path()))
+    left += entry.path().filename().string().find("-wal-left-over-") != std::string::npos ? 1 : 0;
+  CHECK(left == 1);
+}
+
+TEST_CASE("Files of other kinds are refused and stay as they are", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  const auto refused = [&](const std::string& name, const std::string& bytes) {
+    write_bytes(folder.file(name), bytes);
+    const std::string code = code_of(OpenWorkbook::open(folder.file(name), hand.options()));
+    CHECK(bytes_of(folder.file(name)) == bytes);
+    return code;
+  };
+  CHECK(refused("picture.gritwright", std::string("\x89PNG\r\n") + std::string(500, 'x')) == "file.other-kind");
+  CHECK(refused("notes.txt", "bags of akadama") == "file.other-kind");
+  CHECK(refused("empty.gritwright", "") == "file.damaged");
+  CHECK(code_of(OpenWorkbook::open(folder.path(), hand.options())) == "file.is-folder");
+  CHECK(code_of(OpenWorkbook::open("/dev/null", hand.options())) == "file.other-kind");
+  sqlite3* other = nullptr;
+  sqlite3_open(folder.file("other.db").c_str(), &other);
+  sqlite3_exec(other, "CREATE TABLE t(x)", nullptr, nullptr, nullptr);
+  sqlite3_close(other);
+  CHECK(refused("other.db", bytes_of(folder.file("other.db"))) == "file.other-kind");
+}
+
+TEST_CASE("A file cut off at any of 1,000 places is recognised as damaged and not touched", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  const std::string whole = bytes_of_some_bags(folder.file("whole.gritwright"), hand, 30);
+  std::mt19937 random(7);
+  std::uniform_int_distribution<std::size_t> place(0, whole.size() - 1);
+  for (int i = 0; i < 1000; ++i) {
+    const std::size_t length = i % 4 == 0 ? place(random) / 4096 * 4096 : place(random);
+    INFO(length);
+    refuse_or_give_all(folder.file("cut.gritwright"), whole.substr(0, length), hand, 30, true);
+  }
+}
+
+TEST_CASE("With any byte of the header flipped a workbook is refused untouched or gives all it held", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  const std::string whole = bytes_of_some_bags(folder.file("whole.gritwright"), hand, 12);
+  constexpr std::size_t header = 100;
+  for (std::size_t at = 0; at < header; ++at) {
+    for (const int flip : {0x01, 0x02, 0x10, 0x80, 0xff}) {
+      std::string spoilt = whole;
+      spoilt[at] = static_cast<char>(static_cast<unsigned char>(spoilt[at]) ^ flip);
+      INFO(at << " flipped by " << flip);
+      refuse_or_give_all(folder.file("flipped.gritwright"), spoilt, hand, 12, at < 16);
+    }
+  }
+}
+
+TEST_CASE("A newer version's workbook is refused by its number, opens for reading on request, and is never written", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 2);
+  sqlite3* database = nullptr;
+  sqlite3_open(folder.file().c_str(), &database);
+  sqlite3_exec(database, "PRAGMA journal_mode=DELETE; PRAGMA user_version = 99; UPDATE meta SET value = '99' WHERE key = 'schema'", nullptr,
+               nullptr, nullptr);
+  sqlite3_close(database);
+  const std::string bytes = bytes_of(folder.file());
+  const auto refused = OpenWorkbook::open(folder.file(), hand.options());
+  REQUIRE(code_of(refused) == "file.newer-version");
+  CHECK(std::get<double>(refused.problems().front().facts.at("version")) == 99.0);
+  OpeningOptions reading = hand.options();
+  reading.access = Access::read_only;
+  {
+    OpenWorkbook workbook = opened(folder.file(), reading);
+    CHECK(workbook.all<Bag>().size() == 2);
+    CHECK(code_of(workbook.add(akadama_bag("x"), "x")) == "workbook.read-only");
+  }
+  CHECK(bytes_of(folder.file()) == bytes);
+}
+
+TEST_CASE("A lock held by another process is told, and the change goes through once it is gone", "[workbook][refuses]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 1);
+  int ready[2];
+  REQUIRE(::pipe(ready) == 0);
+  OtherProgram other([&] {
+    sqlite3* database = nullptr;
+    sqlite3_open(folder.file().c_str(), &database);
+    const bool held = sqlite3_exec(database, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) == SQLITE_OK;
+    if (::write(ready[1], held ? "y" : "n", 1) != 1) return 1;
+    ::pause();
+    return 0;
+  });
+  OpeningOptions options = hand.options();
+  options.patience = std::chrono::milliseconds(50);
+  OpenWorkbook workbook = opened(folder.file(), options);
+  other.start();
+  char sign = 0;
+  REQUIRE(::read(ready[0], &sign, 1) == 1);
+  REQUIRE(sign == 'y');
+  CHECK(code_of(workbook.add(akadama_bag("x"), "a bag")) == "file.locked");
+  CHECK(workbook.count(RecordKind::bag) == 1);
+  other.kill();
+  ::close(ready[0]);
+  ::close(ready[1]);
+  CHECK(workbook.add(akadama_bag("x"), "a bag"));
+}
+
+TEST_CASE("Opening a second window keeps the first one's hold on the file against other programs", "[workbook][regression]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 1);
+  // It closes as the last one would: it must not fold the log away under the first window.
+  OtherProgram other([&] {
+    auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    return workbook && workbook->add(akadama_bag("two"), "a bag") ? 0 : 1;
+  });
+  OtherProgram counting([&] {
+    const auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    return workbook ? static_cast<int>(workbook->count(RecordKind::bag)) : 90;
+  });
+  OpenWorkbook first = opened(folder.file(), hand.options());
+  { const OpenWorkbook second = opened(folder.file(), hand.options()); }
+  other.start();
+  CHECK(other.finish() == 0);
+  CHECK(std::filesystem::exists(folder.file("nursery.gritwright-wal")));
+  REQUIRE(first.add(akadama_bag("three"), "a bag"));
+  counting.start();
+  CHECK(counting.finish() == 3);
+}
+
+TEST_CASE("Killed at a random moment of writing, a workbook has every change that was acknowledged", "[workbook][law]") {
+  kill_while_writing(30);
+}
+
+TEST_CASE("Killed 300 times, a workbook has every change that was acknowledged", "[.][many]") { kill_while_writing(300); }
+
+TEST_CASE("A clock set back is told, and entries keep their order", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  hand.now = noon(20);
+  { REQUIRE(opened(folder.file(), hand.options()).add(akadama_bag("one"), "first")); }
+  hand.now = noon(3);
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const Notes notes = workbook.take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "workbook.clock-set-back");
+  REQUIRE(workbook.add(akadama_bag("two"), "second"));
+  CHECK(workbook.undoable()->label == "second");
+  const auto log = workbook.list(RecordKind::log_entry);
+  REQUIRE(log.size() == 2);
+  CHECK(log.front().title == "second");
+}
+
+TEST_CASE("A second window sees a change at once, and both another program's", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 1);
+  OtherProgram other([&] {
+    auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    return workbook && workbook->add(akadama_bag("three"), "a bag") ? 0 : 1;
+  });
+  OpenWorkbook one = opened(folder.file(), hand.options());
+  const OpenWorkbook two = opened(folder.file(), hand.options());
+  const std::int64_t before = two.revision();
+  REQUIRE(one.add(akadama_bag("two"), "a bag"));
+  CHECK(two.revision() > before);
+  const std::int64_t between = one.revision();
+  other.start();
+  CHECK(other.finish() == 0);
+  CHECK(one.changed_since(between).front() == RecordRef{RecordKind::bag, "A-03"});
+  CHECK(two.changed_since(between).size() == 2);
+}
+
+TEST_CASE("Undo survives closing for the last 200 steps", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    for (int i = 0; i < 210; ++i) REQUIRE(workbook.add(akadama_bag("lot " + std::to_string(i)), "bag " + std::to_string(i)));
+  }
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    for (int i = 209; i >= 10; --i) {
+      const auto undone = workbook.undo();
+      REQUIRE(undone);
+      CHECK(undone->label == "bag " + std::to_string(i));
+    }
+    CHECK(code_of(workbook.undo()) == "workbook.nothing-to-undo");
+    CHECK(workbook.count(RecordKind::bag) == 10);
+    CHECK(workbook.count(RecordKind::log_entry) == 10);
+  }
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  for (int i = 10; i < 210; ++i) REQUIRE(workbook.redo());
+  CHECK(code_of(workbook.redo()) == "workbook.nothing-to-redo");
+  CHECK(workbook.count(RecordKind::bag) == 210);
+  check_every_bag_is_logged(workbook);
+}
