@@ -14,7 +14,12 @@ Problems check(const Bag& bag) {
   check_amount(problems, "/volume_l", bag.volume);
   check_amount(problems, "/mass_kg", bag.mass_as_bagged);
   check_amount(problems, "/bulk_density_g_l", bag.bulk_density);
+  check_amount(problems, "/worked_in_density_g_l", bag.worked_in_density);
   check_amount(problems, "/particle_density_g_l", bag.particle_density);
+  if (bag.water_absorption && bag.water_absorption->value() < 0)
+    problems.push_back(problem_at("component.absorption-negative", "/water_absorption", {{"ratio", bag.water_absorption->value()}}));
+  if (bag.crumbling && (!(bag.crumbling->breakages_per_round >= 0) || !(bag.crumbling->modulus > 0) || !(bag.crumbling->rounds_per_season > 0)))
+    problems.push_back(problem_at("bag.crumbling-range", "/crumbling"));
   if (bag.moisture && bag.moisture->value() < 0)
     problems.push_back(problem_at("component.moisture-range", "/moisture_percent", {{"percent", bag.moisture->value() * 100}}));
   if (bag.price && bag.price->amount < 0)

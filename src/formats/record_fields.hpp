@@ -46,6 +46,14 @@ inline constexpr std::array moisture_words{Word<MoistureBasis>{MoistureBasis::ov
                                            Word<MoistureBasis>{MoistureBasis::air_dry, "air-dry"},
                                            Word<MoistureBasis>{MoistureBasis::as_bagged, "as-bagged"}};
 
+struct CrumblingFields {
+  template <class Io, class T>
+  void operator()(Io& io, T& crumbling) const {
+    io.required_number("breakages_per_round", crumbling.breakages_per_round, plain);
+    io.required_number("modulus", crumbling.modulus, plain);
+    io.number("rounds_per_season", crumbling.rounds_per_season, plain);
+  }
+};
 struct BagFields {
   template <class Io, class T>
   void operator()(Io& io, T& bag) const {
@@ -60,7 +68,10 @@ struct BagFields {
     io.object("price", bag.price, PriceFields{});
     io.day("received", bag.received);
     io.number("bulk_density_g_l", bag.bulk_density, bulk);
+    io.number("worked_in_density_g_l", bag.worked_in_density, bulk);
     io.number("particle_density_g_l", bag.particle_density, particle);
+    io.number("water_absorption", bag.water_absorption, ratio<WaterAbsorption>);
+    io.object("crumbling", bag.crumbling, CrumblingFields{});
     io.object("reclaimed", bag.reclaimed, ReclaimedFields{});
     io.text("note", bag.note);
   }

@@ -46,6 +46,7 @@ constexpr std::array estimate_templates{
     MessageTemplate{"laboratory.outside-sieves", GRITWRIGHT_TEXT("a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated")},
     MessageTemplate{"mix.calibrated", GRITWRIGHT_TEXT("by {count} of your pot tests: k {k_cm_mm} cm mm")},
     MessageTemplate{"mix.calibrated-by-other", GRITWRIGHT_TEXT("the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike")},
+    MessageTemplate{"mix.calibrated-by-tests", GRITWRIGHT_TEXT("air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm")},
     MessageTemplate{"mix.calibrated-on", GRITWRIGHT_TEXT("by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm")},
     MessageTemplate{"mix.grain-yields", GRITWRIGHT_TEXT("no rigid grain: the packing model is less certain for it")},
     MessageTemplate{"mix.no-cation-exchange", GRITWRIGHT_TEXT("the exchange capacity is not known, so the mix has none")},

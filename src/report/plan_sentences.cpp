@@ -9,6 +9,7 @@ namespace {
 
 constexpr std::array plan_templates{
     MessageTemplate{"bag.count-below-one", GRITWRIGHT_TEXT("{count} bags can't be; expected 1 or more")},
+    MessageTemplate{"bag.crumbling-range", GRITWRIGHT_TEXT("breakages below 0, or a modulus or rounds in a season not above 0, can't be")},
     MessageTemplate{"bag.price-negative", GRITWRIGHT_TEXT("the price {amount} is negative")},
     MessageTemplate{"day.batch-off-recipe", GRITWRIGHT_TEXT("in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer")},
     MessageTemplate{"day.fill-below-zero", GRITWRIGHT_TEXT("{volume_ml} mL can't be filled in; expected 0 or more")},

@@ -35,6 +35,14 @@ struct Reclaimed {
   friend bool operator==(const Reclaimed&, const Reclaimed&) = default;
 };
 
+/// How a grain came through the grower's own crumble test.
+struct Crumbling {
+  double breakages_per_round = 0;  ///< mean breakages of a grain, >= 0
+  double modulus = 1;              ///< of the fragments, > 0
+  double rounds_per_season = 10;   ///< as the grower counts a season, > 0
+  friend bool operator==(const Crumbling&, const Crumbling&) = default;
+};
+
 /// Bags of one lot that came in together. Figures are those of one bag; the stock is in the ledger.
 struct Bag {
   std::string material;  ///< name in the catalogue or of an own material
@@ -48,7 +56,10 @@ struct Bag {
   std::optional<Price> price;
   std::optional<std::string> received;  ///< ISO 8601 day
   std::optional<BulkDensity> bulk_density;  ///< dry, as measured on this lot
+  std::optional<BulkDensity> worked_in_density;  ///< dry, after working in with a stick
   std::optional<ParticleDensity> particle_density;
+  std::optional<WaterAbsorption> water_absorption;  ///< 24 h soak, surface-dry
+  std::optional<Crumbling> crumbling;
   std::optional<Reclaimed> reclaimed;
   std::string note;
   friend bool operator==(const Bag&, const Bag&) = default;
