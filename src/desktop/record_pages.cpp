@@ -9,15 +9,19 @@
 #include <set>
 
 #include "charts/comparison_view.hpp"
+#include "charts/score_view.hpp"
 #include "gritwright/formats/record_file.hpp"
 #include "gritwright/workbook/backups.hpp"
 #include "main_window.hpp"
 #include "models/parts_finder.hpp"
+#include "models/pot_test_records.hpp"
+#include "models/protocols.hpp"
 #include "models/record_surroundings.hpp"
 #include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
+#include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/sieving_page.hpp"
 #include "text.hpp"
@@ -34,15 +38,26 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       window_(window),
       bags_(new BagsPage(book, bench.catalogue(), &window)),
       log_(new LogPage(book, &window)),
+      measuring_(new MeasurePage(book, bench.catalogue(), &window)),
       menu_(new QMenu(tr("Rec&ord"), &window)) {
+  window_.pages().addWidget(measuring_);
   make_menu(before);
   make_context_menus();
+  connect(bags_, &BagsPage::measure_wanted, this, &RecordPages::measure_chosen);
+  connect(&window_.mix_page(), &MixPage::pot_test_wanted, this, &RecordPages::test_mix);
+  connect(measuring_, &MeasurePage::kept, this, &RecordPages::take_measured);
   connect(bags_, &BagsPage::grade_wanted, this, &RecordPages::grade);
   connect(bags_, &BagsPage::mix_wanted, this, &RecordPages::put_in_mix);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
   connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
-  connect(&bench_, &Bench::units_changed, this, [this] { bags_->set_units(bench_.units()); });
+  connect(&bench_, &Bench::units_changed, this, [this] {
+    bags_->set_units(bench_.units());
+    measuring_->set_units(bench_.units());
+  });
   connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
+  connect(&bench_, &Bench::changed, this, [this] {
+    if (bench_.state().mix_name != calibrated_name_) refresh_calibrations();
+  });
   connect(&bench_, &Bench::current_component_changed, this, &RecordPages::refresh_surroundings);
   connect(&window_.pages(), &QStackedWidget::currentChanged, this, &RecordPages::page_changed);
   SievingPage& sieving = window_.sieving_page();
@@ -55,6 +70,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   window_.mix_page().find_panel().set_profiles(common_profiles());
   connect(&window_.mix_page().recipes(), &RecipesPanel::keep_wanted, this, &RecordPages::keep_recipe);
   bags_->set_units(bench_.units());
+  measuring_->set_units(bench_.units());
   record_changed();
   page_changed();
 }
@@ -79,6 +95,8 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
   action("action_put_in_mix", tr("&Put this grain into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
+  action("action_measure", tr("Measur&e this bag"), tr("Ctrl+D"), [this] { measure_chosen(); });
+  action("action_pot_test", tr("&Pot test of a mix"), tr("Ctrl+Shift+B"), [this] { test_mix(); });
   action("action_remove_bag", tr("Re&move this bag"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
   menu_->addSeparator();
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
@@ -103,13 +121,56 @@ void RecordPages::make_context_menus() {
     for (const char* name : names) widget->addAction(window_.findChild<QAction*>(QLatin1String(name)));
     widget->setContextMenuPolicy(Qt::ActionsContextMenu);
   };
-  give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_take_into_stock", "action_remove_bag"});
+  give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_remove_bag"});
   give(&bags_->fractions(), {"action_put_in_mix"});
   give(&log_->table(), {"action_write_down", "action_find"});
 }
 
 void RecordPages::show_bags() { window_.pages().setCurrentWidget(bags_); }
 void RecordPages::show_log() { window_.pages().setCurrentWidget(log_); }
+
+void RecordPages::measure(Protocol protocol, const QString& subject) {
+  measuring_->show_protocol(protocol, subject);
+  window_.pages().setCurrentWidget(measuring_);
+  measuring_->findChild<QWidget*>(QStringLiteral("measure_protocol"))->setFocus();
+}
+
+void RecordPages::measure_chosen() { measure(Protocol::jug, bags_->current_bag()); }
+
+void RecordPages::test_mix() {
+  const auto& calibration = bench_.evaluation().calibration;
+  QString mix = calibration ? to_qt(calibration->mix) : QString();
+  for (const RecordLine& line : book_.workbook().list(RecordKind::mix)) {
+    if (!mix.isEmpty()) break;
+    const auto kept = book_.workbook().find(Id<MixVersion>{line.ref.id});
+    if (kept && to_qt(kept->record.mix.name) == bench_.state().mix_name.trimmed()) mix = to_qt(line.ref.id);
+  }
+  measure(Protocol::pot_by_balance, mix);
+}
+
+void RecordPages::take_measured(const QString& bag) {
+  const auto& components = bench_.state().components;
+  const auto open = std::ranges::find(components, bag, &ComponentSheet::bag);
+  const auto sheet = open != components.end() ? sheet_of_grain(book_.workbook(), bag) : std::nullopt;
+  if (!sheet) return;
+  const auto index = static_cast<std::size_t>(open - components.begin());
+  bench_.edit(tr("grain of %1 as measured").arg(bag), {}, [&](BenchState& state) {
+    GrainText& grain = state.components[index].grain;
+    if (!sheet->grain.bulk_density.isEmpty()) grain.bulk_density = sheet->grain.bulk_density;
+    if (!sheet->grain.particle_density.isEmpty()) grain.particle_density = sheet->grain.particle_density;
+    if (!sheet->grain.water_absorption.isEmpty()) grain.water_absorption = sheet->grain.water_absorption;
+  });
+}
+
+void RecordPages::refresh_calibrations() {
+  calibrated_name_ = bench_.state().mix_name;
+  const std::string name = calibrated_name_.trimmed().toStdString();
+  try {
+    bench_.set_calibrations(name.empty() ? std::vector<MixCalibration>{} : calibrations_called(book_.workbook(), name));
+  } catch (const WorkbookTrouble& trouble) {
+    emit bench_.told(sentence_text(trouble.problem()));
+  }
+}
 
 // The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere.
 void RecordPages::page_changed() {
@@ -148,7 +209,8 @@ void RecordPages::record_changed() {
   }
   seen_revision_ = revision;
   const bool grain = kinds.contains(RecordKind::bag) || kinds.contains(RecordKind::sieve_test) || kinds.contains(RecordKind::stock_entry);
-  if (grain || kinds.contains(RecordKind::sieve_set)) {
+  const bool gradable = kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::bin) || kinds.contains(RecordKind::tree) || kinds.contains(RecordKind::mix);
+  if (grain || gradable || kinds.contains(RecordKind::sieve_set)) {
     seen_material_ = QString();
     seen_bag_ = QStringLiteral("?");
     refresh_surroundings();
@@ -156,6 +218,10 @@ void RecordPages::record_changed() {
   }
   if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
     window_.mix_page().finder().forget_shelf();
+  }
+  if (kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test)) {
+    refresh_calibrations();
+    window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   }
   if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
 }
@@ -189,6 +255,10 @@ void RecordPages::refresh_choices() {
   newest.limit = most_choices;
   std::vector<SievingPage::Choice> bags;
   for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title))});
+  // Bins and tubs, a tree's used ground and a mix are graded as a bag is.
+  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used ground of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
+    for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), to_qt(line.title))});
+  }
   std::vector<SievingPage::Choice> sets;
   for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});
   window_.sieving_page().set_bags(bags);
@@ -264,7 +334,7 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
   for (const ReplicateEvaluation& replicate : evaluation.replicates) {
     if (replicate.state == SheetState::finished && replicate.test) samples.push_back(*replicate.test);
   }
-  const RecordRef of = grain_called(book_.workbook(), bag).value_or(RecordRef{RecordKind::bag, bag.toStdString()});
+  const RecordRef of = gradable_called(book_.workbook(), bag).value_or(RecordRef{RecordKind::bag, bag.toStdString()});
   auto kept = book_.workbook().sieve_tests_of(of);
   Change change;
   change.label = tr("sieve test of bag %1").arg(bag).toStdString();
@@ -364,6 +434,7 @@ void RecordPages::keep_mix() {
     version.sources.push_back(grain_called(book_.workbook(), bench_.state().components[i].bag));
   }
   version.day = today();
+  if (evaluation.calibration) version.calibrated_by = evaluation.calibration->calibrated_by;
   std::string id;
   for (const auto& kept : book_.workbook().all<MixVersion>()) {
     if (kept.record.mix.name != version.mix.name) continue;
@@ -424,6 +495,7 @@ void RecordPages::open_mix(const QString& id) {
   bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
     state.components = sheets;
     state.mix_name = to_qt(stored->record.mix.name);
+    if (stored->record.mix.settling.value() > 0) state.settling = number_text(100 * stored->record.mix.settling.value(), 6);
   });
   bench_.set_current_component(0);
   window_.show_mixes();

@@ -13,6 +13,8 @@ namespace gritwright::desktop {
 class BagsPage;
 class LogPage;
 class MainWindow;
+class MeasurePage;
+enum class Protocol;
 
 /// The pages over the workbook, and the actions between them and the bench.
 class RecordPages : public QObject {
@@ -23,6 +25,8 @@ class RecordPages : public QObject {
 
   void show_bags();
   void show_log();
+  /// The guided measurement, of a bag or a kept mix; an empty number leaves the newest.
+  void measure(Protocol protocol, const QString& subject);
 
   /// Puts the bag's latest sieve test, or an empty stack with its material and densities, on the bench and shows it.
   void grade(const QString& bag);
@@ -44,6 +48,7 @@ class RecordPages : public QObject {
   [[nodiscard]] RecordBook& book() { return book_; }
   [[nodiscard]] BagsPage& bags() { return *bags_; }
   [[nodiscard]] LogPage& log() { return *log_; }
+  [[nodiscard]] MeasurePage& measuring() { return *measuring_; }
   /// Lays the openings of an owned set on the sheet on screen, as one step.
   void use_sieve_set(const QString& id);
 
@@ -56,6 +61,11 @@ class RecordPages : public QObject {
   void record_changed();
   void refresh_surroundings();
   void refresh_choices();
+  void refresh_calibrations();
+  /// A bag that lies on the bench takes what was measured of it.
+  void take_measured(const QString& bag);
+  void measure_chosen();
+  void test_mix();
   void find();
   /// Puts it on the bench unless it lies there already; false if there is no room or no such bag.
   bool lay_on_bench(const QString& bag);
@@ -68,6 +78,7 @@ class RecordPages : public QObject {
   MainWindow& window_;
   BagsPage* bags_;
   LogPage* log_;
+  MeasurePage* measuring_;
   QMenu* menu_;
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;
@@ -75,6 +86,7 @@ class RecordPages : public QObject {
   std::int64_t seen_revision_ = -1;
   QString seen_bag_;
   QString seen_material_;
+  QString calibrated_name_;
 };
 
 }  // namespace gritwright::desktop

@@ -14,6 +14,7 @@
 #include "main_window.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
+#include "models/protocols.hpp"
 #include "models/range_keeper.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
@@ -83,6 +84,10 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.record_pages()->show_bags();
   window.record_pages()->bags().show_bag(QStringLiteral("P-03"));
   shoot("bags");
+  window.record_pages()->measure(Protocol::jug, QStringLiteral("P-03"));
+  shoot("measure_jug");
+  window.record_pages()->measure(Protocol::pot_by_balance, {});
+  shoot("measure_pot");
   window.show_sieving();
   window.sieving_page().show_verdict();
   window.sieving_page().show_sheet();

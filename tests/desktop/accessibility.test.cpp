@@ -17,7 +17,9 @@
 #include <set>
 
 #include "models/parts_finder.hpp"
+#include "models/protocols.hpp"
 #include "pages/mix_page.hpp"
+#include "record_pages.hpp"
 #include "support.hpp"
 #include "theme.hpp"
 #include "widgets/find_panel.hpp"
@@ -63,7 +65,11 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   open.trigger("action_chart_table");
   each({"action_show_trade_off"});
   open.trigger("action_chart_table");
-  each({"action_page_bags", "action_receive_bags"});
+  each({"action_show_scores", "action_page_bags", "action_receive_bags", "action_measure"});
+  for (const Protocol protocol : protocols) {
+    open.window.record_pages()->measure(protocol, {});
+    view(key_of(protocol));
+  }
   Fraction fraction;
   fraction.source = {RecordKind::bag, open.record->workbook().all<Bag>().front().id.text};
   fraction.from = aperture_mm(2);

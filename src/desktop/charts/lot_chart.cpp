@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "curve_look.hpp"
-#include "gritwright/models/bag_verdict.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -13,62 +12,70 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr double lot_gap = 6;
-constexpr int dust_look = 1;
-constexpr int usable_look = 0;
+constexpr int lot_look = 0;
 
-LotPoint point_of(const QString& bag, const QString& day, const Grading& grading, const Band& band) {
-  LotPoint point{bag, day, {}, {}};
-  if (const auto judged = judge(grading, band).value) {
-    point.dust = judged->finer.value();
-    point.usable = judged->usable.value();
-  }
-  return point;
+bool lot_is_outside(const std::vector<LotPoint>& points, LotFigure figure) {
+  const auto usual = usual_of(points, figure);
+  const auto& value = points.back().figures.of(figure);
+  return usual && value && !usual->holds(*value);
 }
-
-QString text_of(std::optional<double> share) { return to_local(percent_text(share)); }
 
 }  // namespace
-
-std::vector<LotPoint> lot_points(const Bench& bench) {
-  std::vector<LotPoint> points;
-  const auto& band = bench.evaluation().band;
-  if (!band) return points;
-  const auto& earlier = bench.surroundings().earlier;
-  for (auto test = earlier.rbegin(); test != earlier.rend(); ++test) points.push_back(point_of(test->bag, test->day, test->grading, *band));
-  const auto index = static_cast<std::size_t>(bench.current_component());
-  if (index >= bench.evaluation().components.size()) return points;
-  const ComponentEvaluation& component = bench.evaluation().components[index];
-  if (component.state == SheetState::finished) points.push_back(point_of(bench.state().components[index].name, {}, *component.grading(), *band));
-  return points;
-}
 
 QString lot_sentence(const Bench& bench) {
   const auto points = lot_points(bench);
   if (points.empty()) return LotChart::tr("No lots to compare: type the wanted grain, and grade bags of one material.");
-  const LotPoint& last = points.back();
-  return LotChart::tr("Dust and usable litres of %n lot(s), oldest first; the last, %1, has %2 dust and %3 usable.", nullptr, static_cast<int>(points.size()))
-      .arg(last.bag, text_of(last.dust), text_of(last.usable));
+  QStringList figures;
+  QStringList outside;
+  for (const LotFigure figure : lot_figure_kinds) {
+    figures << QStringLiteral("%1 %2").arg(lot_figure_name(figure), lot_figure_text(figure, points.back().figures.of(figure), bench.units()));
+    if (lot_is_outside(points, figure)) outside << lot_figure_name(figure);
+  }
+  const QString all = LotChart::tr("%n lot(s), oldest first; the last, %1: %2.", nullptr, static_cast<int>(points.size())).arg(points.back().bag, figures.join(QStringLiteral(", ")));
+  if (points.size() <= least_lots) return all + u' ' + LotChart::tr("A usual range needs %n earlier lot(s).", nullptr, static_cast<int>(least_lots));
+  return all + u' ' + (outside.isEmpty() ? LotChart::tr("All within what is usual.") : LotChart::tr("Outside what is usual: %1.").arg(outside.join(QStringLiteral(", "))));
 }
 
 PictureTable lot_table(const Bench& bench) {
   PictureTable table;
-  table.heading << LotChart::tr("bag") << LotChart::tr("day") << LotChart::tr("finer than wanted") << LotChart::tr("usable of a litre");
-  for (const LotPoint& point : lot_points(bench)) table.rows.push_back({point.bag, point.day, text_of(point.dust), text_of(point.usable)});
+  table.heading << LotChart::tr("bag") << LotChart::tr("day");
+  for (const LotFigure figure : lot_figure_kinds) table.heading << lot_figure_name(figure);
+  const auto points = lot_points(bench);
+  for (const LotPoint& point : points) {
+    QStringList row{point.bag, point.day};
+    for (const LotFigure figure : lot_figure_kinds) row << lot_figure_text(figure, point.figures.of(figure), bench.units());
+    table.rows.push_back(row);
+  }
+  if (points.empty()) return table;
+  QStringList usual_row{LotChart::tr("usual"), QString()};
+  for (const LotFigure figure : lot_figure_kinds) {
+    const auto usual = usual_of(points, figure);
+    usual_row << (usual ? LotChart::tr("%1 to %2").arg(lot_figure_text(figure, std::max(0.0, usual->low), bench.units()), lot_figure_text(figure, usual->high, bench.units()))
+                        : QStringLiteral("\u2013"));
+  }
+  table.rows.push_back(usual_row);
   return table;
 }
 
 PictureTable lot_data(const Bench& bench) {
   PictureTable table;
-  table.heading << QStringLiteral("bag") << QStringLiteral("day") << QStringLiteral("finer_mass_share") << QStringLiteral("usable_l_per_l");
-  const auto plain = [](std::optional<double> share) { return share ? QLocale::c().toString(*share, 'f', 4) : QString(); };
-  for (const LotPoint& point : lot_points(bench)) table.rows.push_back({point.bag, point.day, plain(point.dust), plain(point.usable)});
+  table.heading << QStringLiteral("bag") << QStringLiteral("day") << QStringLiteral("finer_mass_share") << QStringLiteral("d50_mm") << QStringLiteral("usable_l_per_l")
+                << QStringLiteral("air_filled_porosity");
+  for (const LotPoint& point : lot_points(bench)) {
+    QStringList row{point.bag, point.day};
+    for (const LotFigure figure : lot_figure_kinds) {
+      const auto& value = point.figures.of(figure);
+      row << (value ? QLocale::c().toString(*value, 'f', 4) : QString());
+    }
+    table.rows.push_back(row);
+  }
   return table;
 }
 
 LotChart::LotChart(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {
   setObjectName(QStringLiteral("lot_chart"));
   setFocusPolicy(Qt::StrongFocus);
-  setAccessibleName(tr("Dust and yield from lot to lot"));
+  setAccessibleName(tr("Dust, size, yield and air from lot to lot"));
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
   connect(&bench_, &Bench::changed, this, &LotChart::refresh);
@@ -76,7 +83,7 @@ LotChart::LotChart(Bench& bench, QWidget* parent) : QWidget(parent), bench_(benc
   connect(&bench_, &Bench::current_component_changed, this, &LotChart::refresh);
 }
 
-QSize LotChart::minimumSizeHint() const { return {280, 9 * fontMetrics().height()}; }
+QSize LotChart::minimumSizeHint() const { return {320, 13 * fontMetrics().height()}; }
 
 void LotChart::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
@@ -100,81 +107,87 @@ void LotChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(rect()).adjusted(lot_gap, lot_gap, -lot_gap, -lot_gap), Qt::AlignCenter | Qt::TextWordWrap, lot_sentence(bench_));
     return;
   }
-  const double left = metrics.horizontalAdvance(QStringLiteral("100 %")) + 2 * lot_gap;
-  const double top = metrics.height() + 3 * lot_gap;
-  const double below = metrics.height() + 2 * lot_gap;
-  const QRectF plot(left, top, width() - left - 2 * lot_gap, height() - top - below);
-  paint_axis(painter, plot);
-  paint_lots(painter, plot);
-  paint_legend(painter, plot);
-}
-
-void LotChart::paint_axis(QPainter& painter, const QRectF& plot) const {
-  const QFontMetricsF metrics(font());
-  for (int percent = 0; percent <= 100; percent += 25) {
-    const double y = plot.bottom() - plot.height() * percent / 100;
-    painter.setPen(QPen(current_colours().grid, 1));
-    painter.drawLine(QPointF(plot.left(), y), QPointF(plot.right(), y));
-    painter.setPen(current_colours().muted);
-    painter.drawText(QRectF(0, y - metrics.height() / 2, plot.left() - lot_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, tr("%1 %").arg(QLocale().toString(percent)));
+  const QSizeF size((width() - lot_gap) / 2, (height() - lot_gap) / 2.0);
+  for (std::size_t i = 0; i < lot_figure_kinds.size(); ++i) {
+    const double x = i % 2 == 0 ? 0 : size.width() + lot_gap;
+    const double y = i < 2 ? 0 : size.height() + lot_gap;
+    paint_panel(painter, QRectF(QPointF(x, y), size), lot_figure_kinds[i]);
   }
 }
 
-void LotChart::paint_lots(QPainter& painter, const QRectF& plot) const {
+// Each figure has its own scale; shaded is where single lots usually lie, the line is their mean.
+void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figure) const {
   const QFontMetricsF metrics(font());
+  const QColor ink = current_colours().palette.color(QPalette::Text);
+  const auto usual = usual_of(points_, figure);
+  const bool outside = lot_is_outside(points_, figure);
+  const auto text = [&](double value) { return lot_figure_text(figure, value, bench_.units()); };
+  QString title = QStringLiteral("%1: %2").arg(lot_figure_name(figure), lot_figure_text(figure, points_.back().figures.of(figure), bench_.units()));
+  if (outside) title += QStringLiteral(" \u2013 ") + tr("unusual");
+  painter.setPen(outside ? current_colours().fault : ink);
+  painter.drawText(QPointF(room.left() + lot_gap, room.top() + metrics.ascent() + 2), metrics.elidedText(title, Qt::ElideRight, room.width() - 2 * lot_gap));
+  std::vector<double> values;
+  for (const LotPoint& point : points_) {
+    if (const auto& value = point.figures.of(figure)) values.push_back(*value);
+  }
+  if (values.empty()) return;
+  double low = *std::ranges::min_element(values);
+  double high = *std::ranges::max_element(values);
+  if (usual) {
+    low = std::min(low, std::max(0.0, usual->low));
+    high = std::max(high, usual->high);
+  }
+  const double margin = std::max(0.1 * (high - low), 0.02 * high);
+  low = std::max(0.0, low - margin);
+  high += margin;
+  if (!(high > low)) high = low + 1;
+  const double left = std::max(metrics.horizontalAdvance(text(low)), metrics.horizontalAdvance(text(high))) + 2 * lot_gap;
+  const QRectF plot(room.left() + left, room.top() + metrics.height() + lot_gap, room.width() - left - 2 * lot_gap, room.height() - 2 * metrics.height() - 2 * lot_gap);
+  const auto y_of = [&](double value) { return plot.bottom() - plot.height() * (value - low) / (high - low); };
+  if (usual) {
+    const double top = y_of(usual->high);
+    const double bottom = y_of(std::max(low, usual->low));
+    painter.fillRect(QRectF(plot.left(), top, plot.width(), bottom - top), current_colours().band);
+    painter.setPen(QPen(current_colours().muted, 1, Qt::DashLine));
+    for (const double at : {top, y_of(usual->mean), bottom}) painter.drawLine(QPointF(plot.left(), at), QPointF(plot.right(), at));
+  }
+  painter.setPen(QPen(current_colours().grid, 1));
+  painter.drawRect(plot);
+  painter.setPen(current_colours().muted);
+  for (const double end : {low, high}) {
+    const double y = end == low ? plot.bottom() - metrics.height() : plot.top();
+    painter.drawText(QRectF(room.left(), y, left - lot_gap, metrics.height()), Qt::AlignRight | Qt::AlignVCenter, text(end));
+  }
   const double step = plot.width() / static_cast<double>(points_.size());
-  const auto x_of = [&](std::size_t i) { return plot.left() + step * (static_cast<double>(i) + 0.5); };
-  const auto line = [&](std::optional<double> LotPoint::*member, int look_index) {
-    const CurveLook look = look_of(look_index);
-    std::optional<QPointF> before;
-    for (std::size_t i = 0; i < points_.size(); ++i) {
-      const std::optional<double>& share = points_[i].*member;
-      if (!share) {
-        before.reset();
-        continue;
-      }
-      const QPointF at(x_of(i), plot.bottom() - plot.height() * *share);
-      if (before) {
-        painter.setPen(QPen(look.colour, 1, look.line));
-        painter.drawLine(*before, at);
-      }
-      painter.save();
-      painter.translate(at - QPointF(7, 7));
-      paint_swatch(painter, look, QSize(14, 14));
-      painter.restore();
-      before = at;
-    }
-  };
-  line(&LotPoint::usable, usable_look);
-  line(&LotPoint::dust, dust_look);
-  painter.setPen(current_colours().palette.color(QPalette::Text));
-  double free_from = plot.left();
+  std::optional<QPointF> before;
   for (std::size_t i = 0; i < points_.size(); ++i) {
-    const QString name = metrics.elidedText(points_[i].bag, Qt::ElideMiddle, std::max(step, 8 * metrics.averageCharWidth()));
-    const double width = metrics.horizontalAdvance(name);
-    const double x = std::min(x_of(i) - width / 2, plot.right() - width);
-    // The bag on screen is always named; of the others as many as there is room for.
-    if (x < free_from && i + 1 < points_.size()) continue;
-    painter.drawText(QPointF(x, plot.bottom() + lot_gap + metrics.ascent()), name);
-    free_from = x + width + lot_gap;
-  }
-}
-
-void LotChart::paint_legend(QPainter& painter, const QRectF& plot) const {
-  const QFontMetricsF metrics(font());
-  double x = plot.left();
-  const auto entry = [&](int look, const QString& text) {
-    const QSize size(34, static_cast<int>(metrics.height()));
+    const auto& value = points_[i].figures.of(figure);
+    if (!value) {
+      before.reset();
+      continue;
+    }
+    const QPointF at(plot.left() + step * (static_cast<double>(i) + 0.5), y_of(*value));
+    const CurveLook look = look_of(lot_look);
+    painter.setPen(QPen(look.colour, 1));
+    if (before) painter.drawLine(*before, at);
     painter.save();
-    painter.translate(x, lot_gap);
-    paint_swatch(painter, look_of(look), size);
+    painter.translate(at - QPointF(6, 6));
+    paint_swatch(painter, look, QSize(12, 12));
     painter.restore();
-    painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(x + size.width() + lot_gap, lot_gap + metrics.ascent()), text);
-    x += size.width() + 3 * lot_gap + metrics.horizontalAdvance(text);
-  };
-  entry(usable_look, tr("usable of a litre"));
-  entry(dust_look, tr("finer than wanted"));
+    const bool last = i + 1 == points_.size();
+    if (last) {
+      // A ring about the bag on screen; a square one where it is unusual.
+      painter.setPen(QPen(outside ? current_colours().fault : ink, 2));
+      if (outside) painter.drawRect(QRectF(at - QPointF(9, 9), QSizeF(18, 18)));
+      else painter.drawEllipse(at, 8, 8);
+    }
+    before = at;
+  }
+  painter.setPen(current_colours().muted);
+  const QString ends = points_.size() > 1 ? points_.front().bag : QString();
+  painter.drawText(QPointF(plot.left(), plot.bottom() + metrics.ascent() + 2), ends);
+  const QString name = metrics.elidedText(points_.back().bag, Qt::ElideMiddle, plot.width() - metrics.horizontalAdvance(ends) - lot_gap);
+  painter.drawText(QPointF(plot.right() - metrics.horizontalAdvance(name), plot.bottom() + metrics.ascent() + 2), name);
 }
 
 }  // namespace gritwright::desktop

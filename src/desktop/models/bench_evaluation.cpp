@@ -1,5 +1,8 @@
 #include "bench_evaluation.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 #include "gritwright/models/litres.hpp"
 #include "sheet_reader.hpp"
 
@@ -97,7 +100,26 @@ bool is_left_out(const ComponentSheet& sheet, const ComponentEvaluation& evaluat
   return ignored.empty() && (!parts || *parts == 0);
 }
 
-void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read) {
+/// The same components in the same proportions: any other mix was not tested.
+bool is_calibration_of(const MixCalibration& calibration, const Mix& mix) {
+  if (calibration.parts.size() != mix.components.size() || mix.components.empty()) return false;
+  const double first = calibration.parts.front().second / mix.components.front().parts.value();
+  for (std::size_t i = 0; i < mix.components.size(); ++i) {
+    const auto& [name, parts] = calibration.parts[i];
+    if (name != mix.components[i].name || std::abs(parts / mix.components[i].parts.value() - first) > 1e-6 * first) return false;
+  }
+  return true;
+}
+
+void calibrate_mix(Mix& mix, BenchEvaluation& evaluation, std::span<const MixCalibration> calibrations) {
+  const auto found = std::ranges::find_if(calibrations, [&](const MixCalibration& one) { return is_calibration_of(one, mix); });
+  if (found == calibrations.end()) return;
+  mix.water = found->constants;
+  evaluation.calibration = *found;
+  evaluation.notes.push_back({"mix.calibrated-by-tests", Level::note, "", {{"test", found->calibrated_by.id}, {"mix", found->mix}, {"count", static_cast<double>(found->tests)}, {"k_cm_mm", found->constants.k_cm_mm}}});
+}
+
+void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read, std::span<const MixCalibration> calibrations) {
   Mix mix;
   for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
     const auto& component = evaluation.components[i].component;
@@ -110,6 +132,7 @@ void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldRea
   if (const auto settling = read.share(state.settling, "/settling")) mix.settling = Settling(*settling);
   if (const auto spill = read.share(state.spill, "/spill")) mix.spill = Spill(*spill);
   if (mix.components.empty() || !evaluation.faults.empty()) return;
+  calibrate_mix(mix, evaluation, calibrations);
   auto mixed = mix_state(mix);
   for (const Problem& problem : mixed.problems()) read.fault(problem.where.pointer, problem);
   if (!mixed) return;
@@ -155,11 +178,11 @@ ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalo
   return evaluation;
 }
 
-BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue) {
+BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, std::span<const MixCalibration> calibrations) {
   BenchEvaluation evaluation;
   FieldReader read(evaluation.faults);
   for (const ComponentSheet& sheet : state.components) evaluation.components.push_back(evaluate_component(sheet, catalogue));
-  evaluate_mix(state, evaluation, read);
+  evaluate_mix(state, evaluation, read, calibrations);
   evaluation.band = band_of(state, read);
   if (const auto pot = container_of(state.pot, evaluation.faults)) evaluation.pot.emplace(*pot);
   evaluate_pot(evaluation);

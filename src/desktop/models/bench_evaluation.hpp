@@ -3,12 +3,16 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bench_state.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/domain/mix.hpp"
+#include "gritwright/domain/record_ref.hpp"
+#include "gritwright/models/calibration.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
@@ -52,11 +56,22 @@ struct ComponentEvaluation {
   [[nodiscard]] const Grading* grading() const;
 };
 
+/// What pot tests taught about a kept mix; it holds on the bench while the same components lie there in the same parts.
+struct MixCalibration {
+  std::string mix;
+  RecordRef calibrated_by;
+  std::size_t tests = 0;
+  std::vector<std::pair<std::string, double>> parts;  ///< of each component
+  RetentionConstants constants;
+  std::optional<CalibratedBelief> belief;
+};
+
 struct BenchEvaluation {
   std::vector<ComponentEvaluation> components;
   std::optional<Band> band;
   Faults faults;  ///< of band, pot and placing: "/band/from", "/pot/depth_cm", "/settling"
   std::optional<Mix> mix;            ///< of the components that are ready and have parts
+  std::optional<MixCalibration> calibration;  ///< whose constants the mix has
   std::vector<std::size_t> mixed;    ///< which of the bench's components are in the mix, in its order
   std::optional<MixState> mix_state;
   std::optional<Grading> mix_grading;  ///< of the blend, for percentiles and band shares
@@ -67,7 +82,8 @@ struct BenchEvaluation {
   Notes notes;                                             ///< of mix, litres and water
 };
 
-[[nodiscard]] BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue);
+/// Of `calibrations` the first that fits the mix is used.
+[[nodiscard]] BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, std::span<const MixCalibration> calibrations = {});
 
 /// What the sheet says, read as a record. Rows below the last typed one are left out while the pan is open.
 [[nodiscard]] ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue);

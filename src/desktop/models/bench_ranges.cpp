@@ -135,6 +135,7 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
   }
   if (evaluation.pot) question.container = evaluation.pot->container();
   question.band = evaluation.band;
+  if (evaluation.calibration) question.belief = evaluation.calibration->belief;
   return question;
 }
 

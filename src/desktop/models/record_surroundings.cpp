@@ -1,8 +1,11 @@
 #include "record_surroundings.hpp"
 
+#include <QCoreApplication>
 #include <algorithm>
+#include <initializer_list>
 
 #include "gritwright/models/sieve_analysis.hpp"
+#include "pot_test_records.hpp"
 #include "sheets_from_records.hpp"
 #include "text.hpp"
 
@@ -10,8 +13,13 @@ namespace gritwright::desktop {
 
 namespace {
 
+class SurroundingsText {
+  Q_DECLARE_TR_FUNCTIONS(Surroundings)
+};
+
 constexpr std::size_t most_earlier = 8;  // more curves than these hide each other
 constexpr std::size_t most_mixes = 24;
+constexpr std::size_t most_changed_mixes = 3;  // of which is told what an unusual lot would change
 
 std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::string& material, const std::string& but_not) {
   std::vector<EarlierTest> tests;
@@ -26,6 +34,22 @@ std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::
     if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading});
   }
   return tests;
+}
+
+std::vector<MixOfMaterial> mixes_of(const OpenWorkbook& workbook, const std::string& material) {
+  std::vector<MixOfMaterial> mixes;
+  ListFilter newest;
+  newest.limit = most_mixes;
+  for (const RecordLine& line : workbook.list(RecordKind::mix, newest)) {
+    const auto stored = workbook.find(Id<MixVersion>{line.ref.id});
+    if (!stored) continue;
+    const auto& components = stored->record.mix.components;
+    const auto found = std::ranges::find(components, std::optional(material), &Component::material);
+    if (found == components.end()) continue;
+    mixes.push_back({to_qt(line.ref.id), stored->record.mix, static_cast<std::size_t>(found - components.begin())});
+    if (mixes.size() == most_changed_mixes) break;
+  }
+  return mixes;
 }
 
 }  // namespace
@@ -43,7 +67,10 @@ Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet&
     }
   }
   const std::string material = around.bag ? around.bag->material : sheet.material.toStdString();
-  if (!material.empty()) around.earlier = earlier_tests(workbook, material, id);
+  if (!material.empty()) {
+    around.earlier = earlier_tests(workbook, material, id);
+    around.mixes = mixes_of(workbook, material);
+  }
   for (const auto& set : workbook.all<SieveSet>()) {
     for (const OwnedSieve& sieve : set.record.sieves) around.owned_sieves.push_back(sieve.aperture);
   }
@@ -63,11 +90,43 @@ std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook) {
   return mixes;
 }
 
-std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id) {
-  for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction}) {
+std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, const std::string& name) {
+  std::vector<MixCalibration> all;
+  for (const auto& stored : workbook.all<MixVersion>()) {
+    if (stored.record.mix.name != name || !stored.record.calibrated_by) continue;
+    const auto tests = kept_pot_tests(workbook, stored.id);
+    const auto tested = tested_mix(stored.record.mix, tests);
+    MixCalibration one;
+    one.mix = stored.id.text;
+    one.calibrated_by = *stored.record.calibrated_by;
+    one.tests = tests.size();
+    one.constants = stored.record.mix.water;
+    // The belief is worked out anew; where its tests are gone the constants stand by themselves.
+    if (tested && tested->calibration && tested->calibration->constants == one.constants) one.belief = tested->calibration->belief;
+    for (const Component& component : stored.record.mix.components) one.parts.emplace_back(component.name, component.parts.value());
+    all.push_back(std::move(one));
+  }
+  std::ranges::reverse(all);
+  return all;
+}
+
+namespace {
+
+std::optional<RecordRef> kind_called(const OpenWorkbook& workbook, const QString& id, std::initializer_list<RecordKind> kinds) {
+  for (const RecordKind kind : kinds) {
     if (const auto found = workbook.find(RecordRef{kind, id.toStdString()})) return found->ref;
   }
   return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id) {
+  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin});
+}
+
+std::optional<RecordRef> gradable_called(const OpenWorkbook& workbook, const QString& id) {
+  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin, RecordKind::tree, RecordKind::mix});
 }
 
 namespace {
@@ -79,10 +138,15 @@ void set_densities(ComponentSheet& component, const std::optional<BulkDensity>& 
   if (particle) component.grain.particle_density = number_text(in_g_l(*particle), 9);
 }
 
+ComponentSheet sheet_as_tested(const std::vector<Stored<RecordedSieveTest>>& tests, const QString& id) {
+  return tests.empty() ? empty_component(id) : component_of(tests.back().record.test, id);
+}
+
 ComponentSheet sheet_of(const Bag& bag, const QString& id, const std::vector<Stored<RecordedSieveTest>>& tests) {
-  ComponentSheet component = tests.empty() ? empty_component(id) : component_of(tests.back().record.test, id);
+  ComponentSheet component = sheet_as_tested(tests, id);
   component.material = to_qt(bag.material);
   set_densities(component, bag.bulk_density, bag.particle_density);
+  if (bag.water_absorption) component.grain.water_absorption = number_text(100 * bag.water_absorption->value(), 6);
   return component;
 }
 
@@ -93,6 +157,7 @@ ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::
   else if (predicted != nullptr && !predicted->points.empty()) component = component_of(test_of(*predicted, mass_g(predicted_sample_g)), id);
   component.material = to_qt(fraction.material);
   if (bag) set_densities(component, bag->bulk_density, bag->particle_density);
+  if (bag && bag->water_absorption) component.grain.water_absorption = number_text(100 * bag->water_absorption->value(), 6);
   // What was measured on the fraction itself is nearer than what its bag says.
   if (fraction.grain) set_densities(component, fraction.grain->bulk_density, fraction.grain->particle_density);
   else if (fraction.dry_mass && fraction.volume) set_densities(component, *fraction.dry_mass / *fraction.volume, {});
@@ -102,12 +167,22 @@ ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::
 }  // namespace
 
 std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id) {
-  const auto ref = grain_called(workbook, id);
+  const auto ref = gradable_called(workbook, id);
   if (!ref) return std::nullopt;
   const auto tests = workbook.sieve_tests_of(*ref);
   ComponentSheet component;
   if (ref->kind == RecordKind::bag) {
     component = sheet_of(workbook.find(Id<Bag>{ref->id})->record, id, tests);
+  } else if (ref->kind == RecordKind::bin) {
+    const Bin bin = workbook.find(Id<Bin>{ref->id})->record;
+    component = sheet_as_tested(tests, id);
+    component.material = to_qt(bin.material);
+    set_densities(component, bin.bulk_density, {});
+  } else if (ref->kind != RecordKind::fraction) {
+    component = sheet_as_tested(tests, id);
+    component.name = ref->kind == RecordKind::tree ? SurroundingsText::tr("used ground of %1").arg(id) : SurroundingsText::tr("mix %1").arg(id);
+    component.bag = id;
+    return component;
   } else {
     const Fraction fraction = workbook.find(Id<Fraction>{ref->id})->record;
     const auto source = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;

@@ -1,4 +1,5 @@
 #pragma once
+#include "bench_evaluation.hpp"
 #include "bench_state.hpp"
 #include "mix_comparison.hpp"
 #include "record_book.hpp"
@@ -12,8 +13,14 @@ namespace gritwright::desktop {
 /// The newest kept mixes, at most 24, newest first.
 [[nodiscard]] std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook);
 
-/// The bag or fraction of that number; empty if there is none.
+/// What pot tests taught about the kept mixes of a name, newest first.
+[[nodiscard]] std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, const std::string& name);
+
+/// The bag, fraction or bin of that number; empty if there is none.
 [[nodiscard]] std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id);
+
+/// The same, or a tree whose used ground is sieved, or a mix.
+[[nodiscard]] std::optional<RecordRef> gradable_called(const OpenWorkbook& workbook, const QString& id);
 
 /// A sheet with the latest sieve test of a bag or fraction, for a fraction without one the grading that was predicted, else an empty
 /// stack, with material and densities. Empty if there is no such grain.

@@ -179,8 +179,14 @@ QWidget* BagsPage::form_side() {
   take_in_->setMinimumHeight(28);
   connect(grade_button, &QPushButton::clicked, this, &BagsPage::grade);
   connect(take_in_, &QPushButton::clicked, this, &BagsPage::take_into_stock);
+  auto* measure_button = new QPushButton(tr("M&easure..."), details);
+  measure_button->setObjectName(QStringLiteral("bag_measure"));
+  measure_button->setAccessibleName(tr("Measure this bag: litre weight, grain density, water, crumbling"));
+  measure_button->setMinimumHeight(28);
+  connect(measure_button, &QPushButton::clicked, this, [this] { emit measure_wanted(current_); });
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(grade_button);
+  buttons->addWidget(measure_button);
   buttons->addWidget(take_in_);
   buttons->addStretch(1);
   card->addWidget(title_);

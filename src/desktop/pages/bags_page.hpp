@@ -46,6 +46,7 @@ class BagsPage : public QWidget {
  signals:
   void grade_wanted(const QString& bag);
   void mix_wanted(const QString& grain);
+  void measure_wanted(const QString& bag);
 
  private:
   QWidget* list_side(const Catalogue& catalogue);

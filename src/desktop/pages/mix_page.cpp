@@ -17,6 +17,7 @@
 #include "charts/parts_bar.hpp"
 #include "charts/picture_tabs.hpp"
 #include "charts/pot_section_view.hpp"
+#include "charts/score_view.hpp"
 #include "charts/trade_off_view.hpp"
 #include "models/parts_finder.hpp"
 #include "models/range_keeper.hpp"
@@ -117,8 +118,16 @@ QWidget* MixPage::by_hand() {
   inside->setContentsMargins(0, 8, 0, 0);
   auto* heading = new QLabel(tr("Pot"), card);
   heading->setProperty("role", "heading");
-  heading->setContentsMargins(10, 0, 10, 0);
-  inside->addWidget(heading);
+  auto* test = new QPushButton(tr("P&ot test..."), card);
+  test->setObjectName(QStringLiteral("mix_pot_test"));
+  test->setAccessibleName(tr("Pot test: measure air and water of a kept mix"));
+  test->setMinimumHeight(28);
+  connect(test, &QPushButton::clicked, this, &MixPage::pot_test_wanted);
+  auto* above = new QHBoxLayout;
+  above->setContentsMargins(10, 0, 10, 0);
+  above->addWidget(heading, 1);
+  above->addWidget(test);
+  inside->addLayout(above);
   pot_ = new PotForm(bench_, card);
   inside->addWidget(pot_);
   layout->addWidget(card);
@@ -140,6 +149,8 @@ QWidget* MixPage::answers() {
                   [this] { return comparison_data(comparison_->comparison()); }});
     trade_off_ = new TradeOffView(*finder_, &pictures);
     pictures.add({tr("Trade-offs"), trade_off_, "trade_off_table", [this] { return trade_off_table(finder_->found()); }, [this] { return trade_off_data(finder_->found()); }});
+    scores_ = new ScoreView(&pictures);
+    pictures.add({tr("Pot tests"), scores_, "score_table", [this] { return score_table(scores_->tests()); }, [this] { return score_data(scores_->tests()); }});
   };
   const AnswerColumn answer = answer_column(bench_, this, {QStringLiteral("answer_splitter"), QStringLiteral("chart_views"), tr("Pictures of the mix"), QStringLiteral("mix_")}, add_pictures);
   QSplitter* const column = answer.column;
@@ -201,6 +212,7 @@ void MixPage::show_recipes() {
   if (table->isVisible()) table->setFocus();
 }
 
+void MixPage::show_scores() { pictures_->show_picture(scores_); }
 void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 
 void MixPage::show_parts() {

@@ -24,6 +24,7 @@ class PotForm;
 class PotSectionView;
 class RangeKeeper;
 class RecipesPanel;
+class ScoreView;
 class TradeOffView;
 
 /// A mix in its pot: parts and pot, or what to find parts for, on the left; pictures and answers on the right, all live.
@@ -37,6 +38,7 @@ class MixPage : public QWidget {
   [[nodiscard]] CautionBar& caution() { return *caution_; }
   [[nodiscard]] PictureTabs& pictures() { return *pictures_; }
   [[nodiscard]] ComparisonView& comparison() { return *comparison_; }
+  [[nodiscard]] ScoreView& scores() { return *scores_; }
   [[nodiscard]] PartsFinder& finder() { return *finder_; }
   [[nodiscard]] FindPanel& find_panel() { return *find_panel_; }
   [[nodiscard]] RecipesPanel& recipes() { return *recipes_; }
@@ -51,9 +53,11 @@ class MixPage : public QWidget {
   void show_find();
   void show_recipes();
   void show_trade_off();
+  void show_scores();
 
  signals:
   void keep_wanted();
+  void pot_test_wanted();
   /// A bag was dropped onto the parts.
   void bag_dropped(const QString& id);
 
@@ -90,6 +94,7 @@ class MixPage : public QWidget {
   PotSectionView* section_;
   PartsBar* litres_;
   ComparisonView* comparison_;
+  ScoreView* scores_;
   BandRow* band_;
   QLabel* narrowing_heading_;
   QLabel* narrowing_;

@@ -1,0 +1,32 @@
+#pragma once
+#include <QWidget>
+#include <vector>
+
+#include "models/pot_test_records.hpp"
+#include "picture_table.hpp"
+
+namespace gritwright::desktop {
+
+/// "12 pot tests: predicted air lies 1.3 points above the measured on average, 2.4 points root mean square", fine and coarse apart.
+[[nodiscard]] QString score_sentence(const std::vector<ComparedTest>& tests);
+[[nodiscard]] PictureTable score_table(const std::vector<ComparedTest>& tests);
+[[nodiscard]] PictureTable score_data(const std::vector<ComparedTest>& tests);
+
+/// Predicted against measured air of every pot test in the record; on the line the prediction was right.
+class ScoreView : public QWidget {
+  Q_OBJECT
+ public:
+  explicit ScoreView(QWidget* parent = nullptr);
+
+  void set_tests(std::vector<ComparedTest> tests);
+  [[nodiscard]] const std::vector<ComparedTest>& tests() const { return tests_; }
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  std::vector<ComparedTest> tests_;
+};
+
+}  // namespace gritwright::desktop

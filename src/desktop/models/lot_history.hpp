@@ -1,0 +1,34 @@
+#pragma once
+#include <QString>
+#include <QStringList>
+#include <array>
+#include <vector>
+
+#include "bench.hpp"
+#include "gritwright/models/lot_control.hpp"
+
+namespace gritwright::desktop {
+
+inline constexpr std::array lot_figure_kinds{LotFigure::dust, LotFigure::d50_mm, LotFigure::usable, LotFigure::air};
+
+/// What one lot of a material gave in the wanted band.
+struct LotPoint {
+  QString bag;
+  QString day;
+  LotFigures figures;
+};
+
+/// Earlier lots of the material on screen oldest first, the bag on screen last. Their air is compared in the grain of the bag on
+/// screen, so that only the grading tells them apart.
+[[nodiscard]] std::vector<LotPoint> lot_points(const Bench& bench);
+
+/// Where a figure of the lots usually lies; the bag on screen, the last of `points`, is judged by the others.
+[[nodiscard]] std::optional<UsualRange> usual_of(const std::vector<LotPoint>& points, LotFigure figure);
+
+[[nodiscard]] QString lot_figure_name(LotFigure figure);
+[[nodiscard]] QString lot_figure_text(LotFigure figure, std::optional<double> value, UnitSystem units);
+
+/// What is unusual about the bag on screen for its material, and what it would change in the mixes of that material.
+[[nodiscard]] QStringList lot_findings(const Bench& bench);
+
+}  // namespace gritwright::desktop

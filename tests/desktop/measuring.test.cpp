@@ -1,0 +1,342 @@
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <algorithm>
+
+#include "charts/lot_chart.hpp"
+#include "charts/score_view.hpp"
+#include "gritwright/formats/record_file.hpp"
+#include "models/verdict_figures.hpp"
+#include "pages/measure_page.hpp"
+#include "pages/mix_page.hpp"
+#include "record_pages.hpp"
+#include "support.hpp"
+#include "widgets/protocol_drawing.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+void fill(OpenWindow& open, const std::string& key, const char* text) {
+  auto* field = open.find<QLineEdit>(("measure_" + key).c_str());
+  field->setFocus();
+  field->selectAll();
+  open.type(QString::fromLatin1(text));
+}
+
+void choose(OpenWindow& open, Protocol protocol) {
+  auto* box = open.find<QComboBox>("measure_protocol");
+  box->setCurrentIndex(box->findData(static_cast<int>(protocol)));
+  emit box->activated(box->currentIndex());
+}
+
+QString figure_of(OpenWindow& open, const char* key) { return open.find<QLabel>((std::string("figure_measured_") + key).c_str())->text(); }
+
+Bag first_bag(const OpenWindow& open) { return open.record->workbook().all<Bag>().front().record; }
+
+/// A bag of pumice on the measuring page.
+void measure_new_bag(OpenWindow& open) {
+  open.trigger("action_receive_bags");
+  open.find<QPushButton>("bag_measure")->click();
+}
+
+void type_jug(OpenWindow& open) {
+  fill(open, "jug", "200");
+  fill(open, "filled", "650");
+  fill(open, "volume", "1");
+  fill(open, "worked_in", "0.9");
+}
+
+SieveTest test_with_dust(double dust_g) {
+  SieveTest test;
+  test.dry_mass = mass_g(500);
+  test.resolution = mass_g(0.1);
+  test.rows = {{aperture_mm(8), mass_g(0), {}}, {aperture_mm(4), mass_g(200), {}}, {aperture_mm(2), mass_g(300 - dust_g), {}}};
+  test.pan = mass_g(dust_g);
+  return test;
+}
+
+QString add_sieved_bag(OpenWindow& open, const std::string& id, double dust_g) {
+  Bag bag;
+  bag.material = "pumice";
+  bag.received = "2026-0" + std::to_string(1 + open.record->workbook().count(RecordKind::bag)) + "-10";
+  const QString added = open.record->add(bag, QStringLiteral("bag"), QString::fromStdString(id));
+  RecordedSieveTest test;
+  test.test = test_with_dust(dust_g);
+  test.test.date = bag.received;
+  test.of = RecordRef{RecordKind::bag, id};
+  open.record->add(test, QStringLiteral("test"));
+  return added;
+}
+
+}  // namespace
+
+TEST_CASE("A litre weight by jug is kept with its bag and in the log in one step, and undone in one", "[measuring]") {
+  OpenWindow open;
+  measure_new_bag(open);
+  CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
+  CHECK(open.find<QLabel>("measure_state")->text().contains(QStringLiteral("Empty jug")));
+  type_jug(open);
+  CHECK(figure_of(open, "bulk_density") == local("450 g/L"));
+  CHECK(figure_of(open, "worked_in_density") == local("500 g/L"));
+  CHECK(figure_of(open, "settling") == local("10.0 %"));
+  const auto lines = open.record->workbook().count(RecordKind::log_entry);
+  open.find<QPushButton>("measure_keep")->click();
+  CHECK_THAT(in_g_l(*first_bag(open).bulk_density), WithinRel(450, 1e-9));
+  CHECK_THAT(in_g_l(*first_bag(open).worked_in_density), WithinRel(500, 1e-9));
+  CHECK(open.record->workbook().count(RecordKind::log_entry) == lines + 1);
+  CHECK(open.find<QLineEdit>("measure_jug")->text().isEmpty());
+  CHECK(open.record->undo_text().contains(QStringLiteral("litre weight")));
+  open.record->undo();
+  CHECK_FALSE(first_bag(open).bulk_density.has_value());
+  open.record->redo();
+  CHECK(first_bag(open).bulk_density.has_value());
+}
+
+TEST_CASE("What is implausible is asked about and kept all the same, what is impossible is not", "[measuring][refuses]") {
+  OpenWindow open;
+  measure_new_bag(open);
+  type_jug(open);
+  CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
+  fill(open, "filled", "3400");
+  CHECK(open.find<QLabel>("measure_questions")->isVisible());
+  CHECK(open.find<QPushButton>("measure_keep")->isEnabled());
+  fill(open, "filled", "150");
+  CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
+  CHECK(figure_of(open, "bulk_density") == QStringLiteral("\u2013"));
+  fill(open, "filled", "6x");
+  CHECK(open.find<QLabel>("measure_state")->text().contains(QStringLiteral("Jug with grain")));
+  CHECK_FALSE(open.window.record_pages()->measuring().keep());
+  CHECK_FALSE(first_bag(open).bulk_density.has_value());
+}
+
+TEST_CASE("Two fills of the jug count as one, and are asked about where they differ", "[measuring]") {
+  OpenWindow open;
+  measure_new_bag(open);
+  type_jug(open);
+  fill(open, "again", "652");
+  CHECK(figure_of(open, "bulk_density") == local("451 g/L"));
+  CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
+  fill(open, "again", "720");
+  CHECK(open.find<QLabel>("measure_questions")->isVisible());
+}
+
+TEST_CASE("Soaked grain under water gives density and absorption, which the sheet on the bench then uses", "[measuring]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  open.trigger("action_grade_bag");
+  open.trigger("action_measure");
+  choose(open, Protocol::displacement);
+  fill(open, "soaked", "650");
+  fill(open, "jug_with_water", "1500");
+  fill(open, "jug_with_both", "1600");
+  fill(open, "dry", "500");
+  CHECK(figure_of(open, "particle_density") == local("909 g/L"));
+  CHECK(figure_of(open, "water_absorption") == local("30.0 %"));
+  open.find<QPushButton>("measure_keep")->click();
+  CHECK_THAT(in_g_l(*first_bag(open).particle_density), WithinAbs(500 / 0.55, 1e-6));
+  CHECK_THAT(first_bag(open).water_absorption->value(), WithinAbs(0.3, 1e-12));
+  const GrainText& grain = open.bench.state().components.front().grain;
+  CHECK(grain.particle_density.startsWith(QStringLiteral("909")));
+  CHECK(grain.water_absorption == QStringLiteral("30"));
+}
+
+TEST_CASE("What soaks for a day is still there when the window opens again", "[measuring]") {
+  OpenWindow open;
+  measure_new_bag(open);
+  choose(open, Protocol::absorption);
+  fill(open, "soaked", "130");
+  MeasurePage again(*open.record, test_catalogue());
+  again.show_protocol(Protocol::absorption);
+  CHECK(again.sheet().texts.at(QStringLiteral("soaked")) == QStringLiteral("130"));
+  choose(open, Protocol::jug);
+  choose(open, Protocol::absorption);
+  CHECK(open.find<QLineEdit>("measure_soaked")->text() == QStringLiteral("130"));
+  fill(open, "dry", "100");
+  open.window.record_pages()->measuring().keep();
+  CHECK_THAT(first_bag(open).water_absorption->value(), WithinAbs(0.3, 1e-12));
+}
+
+TEST_CASE("A crumble test asks for the sieves of the bag's sieve test and keeps how fast the grain breaks", "[measuring]") {
+  OpenWindow open;
+  add_sieved_bag(open, "P-01", 20);
+  open.window.record_pages()->measure(Protocol::crumble, QStringLiteral("P-01"));
+  fill(open, "rounds", "10");
+  fill(open, "sieve_1", "0");
+  fill(open, "sieve_2", "150");
+  fill(open, "sieve_3", "300");
+  CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
+  fill(open, "pan", "50");
+  REQUIRE(open.find<QPushButton>("measure_keep")->isEnabled());
+  open.find<QPushButton>("measure_keep")->click();
+  REQUIRE(first_bag(open).crumbling.has_value());
+  CHECK(first_bag(open).crumbling->breakages_per_round > 0);
+  const auto read = read_record(RecordKind::bag, write_record(Record(first_bag(open))));
+  REQUIRE(read.ok());
+  CHECK(std::get<Bag>(*read) == first_bag(open));
+}
+
+TEST_CASE("Whether it was sieved long enough is written to the sieve test", "[measuring]") {
+  OpenWindow open;
+  add_sieved_bag(open, "P-01", 20);
+  open.window.record_pages()->measure(Protocol::thoroughness, QStringLiteral("P-01"));
+  fill(open, "specimen", "500");
+  fill(open, "fallen", "5");
+  CHECK(figure_of(open, "still_passing") == local("1.00 %"));
+  CHECK(open.find<QLabel>("measure_questions")->isVisible());
+  open.find<QPushButton>("measure_keep")->click();
+  const auto test = open.record->workbook().all<RecordedSieveTest>().front().record;
+  CHECK(test.note.find("not thorough") != std::string::npos);
+}
+
+TEST_CASE("A pot test calibrates its mix, which the bench then says, and undo takes both back", "[measuring]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  open.find<QLineEdit>("mix_name")->setFocus();
+  open.type(QStringLiteral("pines"));
+  open.trigger("action_keep_mix");
+  const double before = open.bench.evaluation().water->container_capacity.value();
+  open.find<QPushButton>("mix_pot_test")->click();
+  fill(open, "depth", "6");
+  fill(open, "volume", "1000");
+  fill(open, "tare", "120");
+  fill(open, "flooded", "1290");
+  fill(open, "drained", "1035");
+  fill(open, "dry", "720");
+  CHECK(figure_of(open, "air_filled_porosity") == local("25.5 %"));
+  CHECK(figure_of(open, "container_capacity") == local("31.5 %"));
+  CHECK(figure_of(open, "theta_0") == local("57.0 %"));
+  REQUIRE(open.find<QPushButton>("measure_keep")->isEnabled());
+  open.find<QPushButton>("measure_keep")->click();
+  REQUIRE(open.record->workbook().count(RecordKind::pot_test) == 1);
+  const MixVersion kept = open.record->workbook().all<MixVersion>().front().record;
+  REQUIRE(kept.calibrated_by.has_value());
+  CHECK(kept.calibrated_by->kind == RecordKind::pot_test);
+  CHECK(kept.mix.water.k_cm_mm != RetentionConstants{}.k_cm_mm);
+  REQUIRE(open.bench.evaluation().calibration.has_value());
+  CHECK(open.bench.evaluation().calibration->belief.has_value());
+  CHECK(open.bench.evaluation().water->container_capacity.value() != before);
+  CHECK(std::ranges::any_of(open.bench.evaluation().notes, [](const Note& note) { return note.code == "mix.calibrated-by-tests"; }));
+  CHECK(open.window.mix_page().scores().tests().size() == 1);
+  // Other parts are another mix, which was not tested.
+  open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) { state.components[0].parts = QStringLiteral("7"); });
+  CHECK_FALSE(open.bench.evaluation().calibration.has_value());
+  open.bench.undo_stack().undo();
+  CHECK(open.bench.evaluation().calibration.has_value());
+  open.record->undo();
+  CHECK(open.record->workbook().count(RecordKind::pot_test) == 0);
+  CHECK_FALSE(open.bench.evaluation().calibration.has_value());
+  CHECK_THAT(open.bench.evaluation().water->container_capacity.value(), WithinAbs(before, 1e-12));
+}
+
+TEST_CASE("A pot test by volumes only gives the air that drained", "[measuring]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  open.find<QLineEdit>("mix_name")->setFocus();
+  open.type(QStringLiteral("pines"));
+  open.trigger("action_keep_mix");
+  open.trigger("action_pot_test");
+  choose(open, Protocol::pot_by_volumes);
+  fill(open, "depth", "6");
+  fill(open, "volume", "1000");
+  fill(open, "poured", "570");
+  fill(open, "caught", "255");
+  CHECK(figure_of(open, "air_filled_porosity") == local("25.5 %"));
+  open.find<QPushButton>("measure_keep")->click();
+  CHECK(open.record->workbook().count(RecordKind::pot_test) == 1);
+}
+
+TEST_CASE("Predictions are told fine and coarse apart, with bias and root mean square", "[measuring]") {
+  CHECK(score_sentence({}).contains(QStringLiteral("No pot test")));
+  const std::vector<ComparedTest> tests{{"T-1", "M-01/1", {Porosity(0.25), Porosity(0.22), aperture_mm(1)}}, {"T-2", "M-01/1", {Porosity(0.20), Porosity(0.24), aperture_mm(4)}}};
+  const QString sentence = score_sentence(tests);
+  CHECK(sentence.contains(local("0.5")));
+  CHECK(sentence.contains(local("3.5")));
+  CHECK(sentence.contains(local("4.0")));
+  const PictureTable table = score_table(tests);
+  REQUIRE(table.rows.size() == 2);
+  CHECK(table.rows[0].back() == local("3.0"));
+  CHECK(table.rows[1][2] == QStringLiteral("coarse"));
+}
+
+TEST_CASE("A bag outside the usual range of its material is pointed out with what it would change", "[measuring]") {
+  OpenWindow open;
+  for (const auto& [id, dust] : {std::pair{"P-01", 20.0}, {"P-02", 24.0}, {"P-03", 19.0}, {"P-04", 22.0}, {"P-05", 23.0}, {"P-06", 140.0}}) add_sieved_bag(open, id, dust);
+  Mix mix;
+  mix.name = "pines";
+  GrainProperties grain = typical_grain(*test_catalogue().find("pumice"));
+  mix.components = {{"pumice", Parts(1), grain, SingleSize{aperture_mm(4)}, "pumice"}};
+  MixVersion version;
+  version.mix = mix;
+  REQUIRE_FALSE(open.record->add(version, QStringLiteral("mix"), QStringLiteral("M-01/1")).isEmpty());
+  open.window.record_pages()->grade(QStringLiteral("P-06"));
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("8");
+  });
+  const QStringList findings = lot_findings(open.bench);
+  REQUIRE_FALSE(findings.isEmpty());
+  CHECK(findings.front().contains(local("28.0 %")));
+  CHECK(findings.last().contains(QStringLiteral("M-01/1")));
+  CHECK(verdict_view(open.bench).notes.contains(findings.front()));
+  CHECK(lot_sentence(open.bench).contains(QStringLiteral("Outside what is usual")));
+  const PictureTable table = lot_table(open.bench);
+  REQUIRE(table.rows.size() == 7);
+  CHECK(table.rows[5][2] == local("28.0 %"));
+  // The bag before it is as usual.
+  open.window.record_pages()->grade(QStringLiteral("P-04"));
+  CHECK(lot_points(open.bench).size() == 6);
+}
+
+TEST_CASE("Every measurement says how it is done and draws it", "[measuring]") {
+  OpenWindow open;
+  measure_new_bag(open);
+  for (const Protocol protocol : protocols) {
+    INFO(key_of(protocol));
+    const ProtocolWords words = words_of(protocol);
+    CHECK(words.steps.size() >= 2);
+    choose(open, protocol);
+    const auto* drawing = open.find<ProtocolDrawing>("protocol_drawing");
+    CHECK(drawing->accessibleDescription() == words.picture);
+    const QImage drawn = const_cast<ProtocolDrawing*>(drawing)->grab().toImage();
+    bool ink = false;
+    for (int x = 0; x < drawn.width() && !ink; ++x) {
+      for (int y = 0; y < drawn.height() && !ink; ++y) ink = drawn.pixel(x, y) != drawn.pixel(0, 0);
+    }
+    CHECK(ink);
+  }
+}
+
+TEST_CASE("A bin and a tree's used ground are graded in the same form, and the test is theirs", "[measuring]") {
+  OpenWindow open;
+  Bin bin;
+  bin.name = "left over";
+  bin.material = "pumice";
+  const QString tub = open.record->add(bin, QStringLiteral("bin"));
+  Tree tree;
+  tree.name = "old pine";
+  tree.species = "invented pine";
+  const QString pine = open.record->add(tree, QStringLiteral("tree"));
+  REQUIRE_FALSE(pine.isEmpty());
+  auto* chooser = open.find<QComboBox>("bag_chooser");
+  for (const QString& id : {tub, pine}) {
+    INFO(id.toStdString());
+    const int at = chooser->findData(id);
+    REQUIRE(at > 0);
+    chooser->setCurrentIndex(at);
+    emit chooser->activated(at);
+    const auto index = static_cast<std::size_t>(open.bench.current_component());
+    CHECK(open.bench.state().components[index].bag == id);
+    const ComponentSheet typed = finished_component(id, QStringLiteral("pumice"), {{"4", "60"}, {"2", "30"}}, "10", "100");
+    open.bench.edit(QStringLiteral("sheet"), {}, [&](BenchState& state) { state.components[index].sheet = typed.sheet; });
+    open.trigger("action_save_sheet");
+    const auto ref = id == tub ? RecordRef{RecordKind::bin, id.toStdString()} : RecordRef{RecordKind::tree, id.toStdString()};
+    CHECK(open.record->workbook().sieve_tests_of(ref).size() == 1);
+  }
+  CHECK(open.record->workbook().count(RecordKind::bag) == 0);
+}
