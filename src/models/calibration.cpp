@@ -91,7 +91,7 @@ class Fit {
       answer.method = solve();
     else if (flooded_fill_)
       constants_.flooded_fill = fill_at(constants_.grain_fill);
-    if (!weighed_.empty() || flooded_fill_) answer.belief = belief();
+    if (!weighed_.empty() || flooded_fill_) answer.belief = belief_that_holds_constants();
     question_fill();
     answer.constants = constants_;
     answer.notes = std::move(notes_);
@@ -259,19 +259,19 @@ class Fit {
   }
 
   /// For one k everything is linear in w and f, so that their belief is normal and its weight known in closed form.
-  [[nodiscard]] CalibratedBelief::Row believed_at(double log_k, double& cost) const {
+  [[nodiscard]] CalibratedBelief::Row believed_at(double log_k, double widened, double& cost) const {
     const RetentionConstants& usual = prior_.constants;
     NormalEquations sum;
-    sum.add(1, 0, usual.grain_fill, prior_.grain_fill_deviation);
-    sum.add(0, 1, usual.flooded_fill, prior_.flooded_fill_deviation);
+    sum.add(1, 0, usual.grain_fill, widened * prior_.grain_fill_deviation);
+    sum.add(0, 1, usual.flooded_fill, widened * prior_.flooded_fill_deviation);
     for (const Terms& test : all_) {
       if (test.capacity) {
         const double saturation = test.pot->mean(sizes_, std::exp(log_k), usual.spread);
         sum.add(test.grain_water_by_fill, test.voids * saturation,
-                *test.capacity - usual.residual * (1 - saturation) - test.fixed_grain_water, prior_.capacity_deviation);
+                *test.capacity - usual.residual * (1 - saturation) - test.fixed_grain_water, widened * prior_.capacity_deviation);
       }
       if (test.flooded)
-        sum.add(test.grain_water_by_fill, test.voids, *test.flooded - test.fixed_grain_water, prior_.flooded_deviation);
+        sum.add(test.grain_water_by_fill, test.voids, *test.flooded - test.fixed_grain_water, widened * prior_.flooded_deviation);
     }
     const double determinant = sum.ww * sum.ff - sum.wf * sum.wf;
     CalibratedBelief::Row row;
@@ -281,7 +281,7 @@ class Fit {
     row.flooded_fill = (sum.ww * sum.f - sum.wf * sum.w) / determinant;
     row.flooded_by_grain_fill = -sum.wf / sum.ff;
     row.flooded_fill_deviation = 1 / std::sqrt(sum.ff);
-    const double log_off = (log_k - std::log(usual.k_cm_mm)) / prior_.log_k_deviation;
+    const double log_off = (log_k - std::log(usual.k_cm_mm)) / (widened * prior_.log_k_deviation);
     const double misses = sum.squares - sum.w * row.grain_fill - sum.f * row.flooded_fill;
     // Summed over w: the share of its normal curve that lies in 0..1.
     const double inside = normal_share_below((1 - row.grain_fill) / row.grain_fill_deviation) -
@@ -290,16 +290,64 @@ class Fit {
     return row;
   }
 
-  [[nodiscard]] CalibratedBelief belief() const {
+  /// Every deviation times `widened`, on a row of k that reaches past the ends of the search where the fit lies there.
+  [[nodiscard]] CalibratedBelief belief(double widened) const {
     CalibratedBelief belief;
     belief.constants = constants_;
+    const double low = std::log(std::min(least_k_cm_mm, constants_.k_cm_mm / 2)), high = std::log(std::max(greatest_k_cm_mm, 2 * constants_.k_cm_mm));
     std::vector<double> costs(rows_of_k);
-    for (std::size_t i = 0; i < rows_of_k; ++i) belief.rows.push_back(believed_at(log_k_of(i), costs[i]));
+    for (std::size_t i = 0; i < rows_of_k; ++i)
+      belief.rows.push_back(believed_at(std::lerp(low, high, static_cast<double>(i) / (rows_of_k - 1)), widened, costs[i]));
     const double least = *std::ranges::min_element(costs);
     double sum = 0;
     for (std::size_t i = 0; i < rows_of_k; ++i) belief.rows[i].cumulative = sum += std::exp(-0.5 * (costs[i] - least));
     for (CalibratedBelief::Row& row : belief.rows) row.cumulative /= sum;
     return belief;
+  }
+
+  /// The fit takes a test at its word, the belief weighs it against what is usual. Where the two are far apart the test or the
+  /// usual values deserve less trust than they claim: all deviations grow until the belief's 90 % hold the fit.
+  CalibratedBelief belief_that_holds_constants() {
+    double widened = 1;
+    CalibratedBelief found = belief(widened);
+    constexpr double step = 1.25, most = 30;
+    while (widened < most && !holds_constants(found)) found = belief(widened *= step);
+    if (widened > 1) notes_.push_back({"calibration.belief-widened", Level::warning, "", {{"factor", widened}}});
+    return found;
+  }
+
+  /// k, w and f, and the water and air of every tested pot, within 5 to 95 % of what is believed of them.
+  [[nodiscard]] bool holds_constants(const CalibratedBelief& belief) const {
+    const std::vector<double> own = figures_of(constants_);
+    std::vector<std::size_t> below(own.size()), above(own.size());
+    constexpr std::size_t steps = 20;
+    const auto score_of = [](std::size_t step) { return -std::numbers::sqrt2 * boost::math::erfc_inv(2 * (static_cast<double>(step) + 0.5) / steps); };
+    const RetentionSpread certain{0, 0, 0, false};
+    for (std::size_t i = 0; i < steps; ++i) {
+      for (std::size_t j = 0; j < steps; ++j) {
+        const std::vector<double> drawn = figures_of(constants_at(belief, certain, {score_of(i), score_of(j), score_of((7 * i + 11 * j) % steps), 0}));
+        for (std::size_t figure = 0; figure < own.size(); ++figure) {
+          const double rounding = 1e-9 * std::abs(own[figure]);
+          below[figure] += drawn[figure] <= own[figure] + rounding;
+          above[figure] += drawn[figure] >= own[figure] - rounding;
+        }
+      }
+    }
+    // One step of the grid more than 5 %, so that a sample of the belief comes to the same.
+    constexpr std::size_t least = steps * steps / 20 + steps / 2;
+    return std::ranges::all_of(below, [](std::size_t count) { return count > least; }) && std::ranges::all_of(above, [](std::size_t count) { return count > least; });
+  }
+
+  [[nodiscard]] std::vector<double> figures_of(const RetentionConstants& constants) const {
+    std::vector<double> figures{constants.k_cm_mm, constants.grain_fill, constants.flooded_fill};
+    for (const Terms& test : all_) {
+      const double saturation = test.pot->mean(sizes_, constants.k_cm_mm, constants.spread);
+      const double saturated = constants.flooded_fill * test.voids;
+      const double dry = std::min(constants.residual, saturated);
+      figures.push_back(dry + (saturated - dry) * saturation + test.fixed_grain_water + test.grain_water_by_fill * constants.grain_fill);
+      figures.push_back((saturated - dry) * (1 - saturation));
+    }
+    return figures;
   }
 
   void question_fill() {

@@ -16,6 +16,7 @@ constexpr std::array estimate_templates{
     MessageTemplate{"ageing.estimate", GRITWRIGHT_TEXT("the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further")},
     MessageTemplate{"ageing.no-durability", GRITWRIGHT_TEXT("how long this grain lasts is not known; it is taken as not breaking. A crumble test would tell")},
     MessageTemplate{"ageing.plain-pot", GRITWRIGHT_TEXT("tilt and bottom layer are left out of the years to come")},
+    MessageTemplate{"calibration.belief-widened", GRITWRIGHT_TEXT("the test and the usual values are far apart, so neither is trusted as far as it claims: the range is {factor} times as wide; repeat the test")},
     MessageTemplate{"calibration.capacity-out-of-reach", GRITWRIGHT_TEXT("no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading")},
     MessageTemplate{"calibration.depths-disagree", GRITWRIGHT_TEXT("the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead")},
     MessageTemplate{"calibration.little-flooded", GRITWRIGHT_TEXT("only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day's soak?")},

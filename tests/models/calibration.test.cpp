@@ -5,6 +5,7 @@
 #include <random>
 
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/mix_ranges.hpp"
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -138,14 +139,50 @@ TEST_CASE("A capacity no k can reach is told with the nearest k", "[calibration]
   mix.components.front().grain.water_absorption = WaterAbsorption(0.1);
   const Calibration fitted = fit(mix, {measured_at(6, 0.80)});
   CHECK_THAT(fitted.constants.k_cm_mm, WithinAbs(greatest_k_cm_mm, 1e-9));
-  REQUIRE(fitted.notes.size() == 1);
+  REQUIRE(fitted.notes.size() == 2);
   CHECK(fitted.notes.front().code == "calibration.capacity-out-of-reach");
+  CHECK(fitted.notes.back().code == "calibration.belief-widened");
 }
 
 TEST_CASE("A mix without volumes learns nothing", "[calibration]") {
   Mix mix = check_mix();
   mix.components.front().grain.particle_density.reset();
   CHECK_FALSE(calibrate(mix, state_of(mix), std::vector{measured_at(6, 0.45)}));
+}
+
+TEST_CASE("However implausible a pot test, the estimate it leads to lies in its own range", "[calibration][law]") {
+  std::mt19937_64 random(7);
+  const auto between = [&](double low, double high) { return std::uniform_real_distribution<double>(low, high)(random); };
+  Mix mix = check_mix();
+  int widened = 0;
+  for (int i = 0; i < 60; ++i) {
+    mix.components.front().grain.water_absorption.reset();
+    if (i % 2 == 0) mix.components.front().grain.water_absorption = WaterAbsorption(between(0.05, 0.4));
+    const MixState state = state_of(mix);
+    // From a bone-dry mix to one that holds more water than it has pores.
+    std::vector<CalibrationTest> tests{measured_at(between(3, 15), between(0.05, 0.85))};
+    if (i % 3 == 0) tests.front().measured.theta_0 = Porosity(between(tests.front().measured.container_capacity->value(), 0.95));
+    if (i % 5 == 0) tests.push_back(measured_at(between(3, 15), between(0.05, 0.85)));
+    const Calibration fitted = calibrate(mix, state, tests).value();
+    REQUIRE(fitted.belief.has_value());
+    widened += std::ranges::any_of(fitted.notes, [](const Note& note) { return note.code == "calibration.belief-widened"; });
+    mix.water = fitted.constants;
+    MixSpread spread = usual_spread(mix);
+    spread.belief = fitted.belief;
+    for (const CalibrationTest& test : tests) {
+      const auto water = mix_in_column(state_of(mix), mix.water, test.filled_depth);
+      const auto range = UncertainMix(mix, spread, test.filled_depth).air_and_water({1024, 1}).value();
+      INFO("case " << i << ", depth " << in_cm(test.filled_depth) << ", k " << fitted.constants.k_cm_mm << ", w " << fitted.constants.grain_fill << ", f "
+                   << fitted.constants.flooded_fill << ", air " << water->air_filled_porosity.value() << " in " << range.air.low << " to " << range.air.high << ", water "
+                   << water->container_capacity.value() << " in " << range.capacity.low << " to " << range.capacity.high);
+      CHECK(water->air_filled_porosity.value() >= range.air.low);
+      CHECK(water->air_filled_porosity.value() <= range.air.high);
+      CHECK(water->container_capacity.value() >= range.capacity.low);
+      CHECK(water->container_capacity.value() <= range.capacity.high);
+    }
+    mix.water = RetentionConstants{};
+  }
+  CHECK(widened > 10);
 }
 
 TEST_CASE("Ninety percent ranges of a thousand synthetic growers hold the truth in 87-93 %", "[calibration][law]") {
