@@ -67,7 +67,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&window_.mix_page(), &MixPage::keep_wanted, this, &RecordPages::keep_mix);
   connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
   window_.mix_page().finder().set_shelf([this] { return shelf_of(book_.workbook(), bench_.catalogue()); });
-  window_.mix_page().find_panel().set_profiles(common_profiles());
+  connect(&window_.mix_page().find_panel(), &FindPanel::keep_profile_wanted, this, &RecordPages::keep_profile);
   connect(&window_.mix_page().recipes(), &RecipesPanel::keep_wanted, this, &RecordPages::keep_recipe);
   bags_->set_units(bench_.units());
   measuring_->set_units(bench_.units());
@@ -223,6 +223,7 @@ void RecordPages::record_changed() {
     refresh_calibrations();
     window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   }
+  if (kinds.contains(RecordKind::species_profile)) refresh_profiles();
   if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
 }
 
@@ -263,6 +264,26 @@ void RecordPages::refresh_choices() {
   for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});
   window_.sieving_page().set_bags(bags);
   window_.sieving_page().set_sieve_sets(sets);
+}
+
+// What the grower changed stands in for common practice under the same name; what is the grower's own comes after it.
+void RecordPages::refresh_profiles() {
+  std::vector<SpeciesProfile> profiles = common_profiles();
+  for (auto& stored : book_.workbook().all<SpeciesProfile>()) {
+    const auto same = std::ranges::find(profiles, stored.record.name, &SpeciesProfile::name);
+    if (same != profiles.end()) *same = std::move(stored.record);
+    else profiles.push_back(std::move(stored.record));
+  }
+  window_.mix_page().find_panel().set_profiles(std::move(profiles));
+}
+
+void RecordPages::keep_profile(const SpeciesProfile& profile) {
+  const QString name = to_qt(profile.name);
+  const auto kept = book_.workbook().all<SpeciesProfile>();
+  const auto was = std::ranges::find(kept, profile.name, [](const Stored<SpeciesProfile>& stored) { return stored.record.name; });
+  const QString label = tr("wishes for %1").arg(name);
+  const bool saved = was == kept.end() ? !book_.add(profile, label).isEmpty() : book_.replace(*was, profile, label);
+  if (saved) emit bench_.told(tr("A search for %1 starts with these wishes from now on.").arg(name));
 }
 
 void RecordPages::find() {

@@ -40,6 +40,8 @@ class RecordPages : public QObject {
   void keep_mix();
   /// Keeps a recipe that was found as a mix and lays it on the bench; `reserve`: keeps its grain for it in later searches.
   void keep_recipe(int recipe, bool reserve);
+  /// Keeps what a group of trees is asked for as the record's own, in place of what the record had.
+  void keep_profile(const SpeciesProfile& profile);
   /// Lays the bags of a kept mix on the bench again, with its parts.
   void open_mix(const QString& id);
   void save_copy();
@@ -66,6 +68,7 @@ class RecordPages : public QObject {
   void take_measured(const QString& bag);
   void measure_chosen();
   void test_mix();
+  void refresh_profiles();
   void find();
   /// Puts it on the bench unless it lies there already; false if there is no room or no such bag.
   bool lay_on_bench(const QString& bag);

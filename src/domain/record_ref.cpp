@@ -19,6 +19,7 @@ std::string_view kind_name(RecordKind kind) {
     case RecordKind::pot_test: return "pot-test";
     case RecordKind::stock_entry: return "stock-entry";
     case RecordKind::log_entry: return "log-entry";
+    case RecordKind::species_profile: return "species-profile";
   }
   return "";
 }

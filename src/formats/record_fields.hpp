@@ -3,6 +3,7 @@
 
 #include "grain_fields.hpp"
 #include "gritwright/domain/record.hpp"
+#include "profile_fields.hpp"
 
 namespace gritwright::fields {
 
@@ -389,6 +390,17 @@ struct LogEntryFields {
     io.word("sort", entry.sort, names);
     io.required_text("text", entry.text);
     io.refs("about", entry.about);
+  }
+};
+
+struct SpeciesProfileFields {
+  template <class Io, class T>
+  void operator()(Io& io, T& profile) const {
+    io.required_text("name", profile.name);
+    io.word("group", profile.group, group_words);
+    io.list("wishes", profile.wishes, WishFields{});
+    io.list("starting_parts", profile.starting_parts, StartingPartFields{});
+    io.text("note", profile.note);
   }
 };
 

@@ -13,7 +13,7 @@ using RecordFields =
     std::tuple<fields::OwnMaterialFields, fields::BagFields, fields::BinFields, fields::FractionFields, fields::SieveSetFields,
                fields::RecordedSieveTestFields, fields::MixVersionFields, fields::RecordedContainerFields, fields::TreeFields,
                fields::KeptRootMassPlanFields, fields::RepottingDayFields, fields::BatchFields, fields::PotTestFields,
-               fields::StockEntryFields, fields::LogEntryFields>;
+               fields::StockEntryFields, fields::LogEntryFields, fields::SpeciesProfileFields>;
 static_assert(std::tuple_size_v<RecordFields> == std::variant_size_v<Record>);
 
 template <std::size_t i = 0>

@@ -49,6 +49,7 @@ const char* prefix_of(RecordKind kind) {
     case RecordKind::pot_test: return "PT";
     case RecordKind::stock_entry: return "S";
     case RecordKind::log_entry: return "L";
+    case RecordKind::species_profile: return "SP";
   }
   return "";
 }

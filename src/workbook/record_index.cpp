@@ -158,6 +158,10 @@ class Indexer {
       default: break;
     }
   }
+  void operator()(const SpeciesProfile& profile) {
+    entry.title = profile.name;
+    words({profile.name, profile.note});
+  }
   void operator()(const LogEntry& log) {
     entry.title = log.text;
     entry.day = log.day;

@@ -111,6 +111,29 @@ TEST_CASE("What a group asks for comes and goes with one step of undo", "[find_p
   CHECK(open.bench.state() == before);
 }
 
+TEST_CASE("A group's wishes can be changed, are kept in the record, and come back by undo", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  open.wish(WishRow::air, 1, "18");
+  open.must(WishRow::air, true);
+  open.find<QPushButton>("keep_profile")->click();
+  QApplication::processEvents();
+  const auto kept = open.record->workbook().all<SpeciesProfile>();
+  REQUIRE(kept.size() == 1);
+  CHECK(kept.front().record.name == "conifers");
+  CHECK(kept.front().record.group == SpeciesGroup::conifer);
+  CHECK(check(kept.front().record).empty());
+  // Another start from the group has the grower's wish, not common practice's.
+  open.choose("find_group", 1);
+  CHECK(open.bench.state().find.wish(WishRow::air).least == QStringLiteral("10"));
+  open.choose("find_group", 3);
+  CHECK(open.bench.state().find.wish(WishRow::air).least == QStringLiteral("18"));
+  CHECK(open.bench.state().find.wish(WishRow::air).hard);
+  open.trigger("action_record_undo");
+  open.choose("find_group", 3);
+  CHECK(open.bench.state().find.wish(WishRow::air).least == QStringLiteral("10"));
+}
+
 TEST_CASE("Recipes stay, marked as stale, while the inputs change", "[find_parts]") {
   FindWindow open;
   open.choose("find_group", 3);

@@ -21,6 +21,7 @@
 #include "gritwright/domain/recorded_sieve_test.hpp"
 #include "gritwright/domain/repotting_day.hpp"
 #include "gritwright/domain/sieve_set.hpp"
+#include "gritwright/domain/species_profile.hpp"
 #include "gritwright/domain/stock_entry.hpp"
 #include "gritwright/domain/tree.hpp"
 
@@ -37,7 +38,8 @@ struct KeptRootMassPlan {
 };
 
 using Record = std::variant<OwnMaterial, Bag, Bin, Fraction, SieveSet, RecordedSieveTest, MixVersion, RecordedContainer, Tree,
-                            KeptRootMassPlan, RepottingDay, Batch, PotTest, StockEntry, LogEntry>;
+                            KeptRootMassPlan, RepottingDay, Batch, PotTest, StockEntry, LogEntry,
+                            SpeciesProfile>;
 
 /// The kind of a record type, in the order of `Record`.
 template <class R>

@@ -25,13 +25,15 @@ enum class RecordKind {
   batch,
   pot_test,
   stock_entry,
-  log_entry
+  log_entry,
+  species_profile
 };
 
-inline constexpr std::array<RecordKind, 15> record_kinds{
+inline constexpr std::array<RecordKind, 16> record_kinds{
     RecordKind::material, RecordKind::bag,  RecordKind::bin,            RecordKind::fraction,      RecordKind::sieve_set,
     RecordKind::sieve_test, RecordKind::mix, RecordKind::container,     RecordKind::tree,          RecordKind::root_mass_plan,
-    RecordKind::repotting_day, RecordKind::batch, RecordKind::pot_test, RecordKind::stock_entry,   RecordKind::log_entry};
+    RecordKind::repotting_day, RecordKind::batch, RecordKind::pot_test, RecordKind::stock_entry,   RecordKind::log_entry,
+    RecordKind::species_profile};
 
 /// As files spell it: "sieve-test".
 [[nodiscard]] std::string_view kind_name(RecordKind kind);

@@ -1,0 +1,39 @@
+#include "gritwright/formats/record_file.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace gritwright;
+
+TEST_CASE("A profile with every kind of wish comes back from the record as it was", "[species_profile][roundtrip]") {
+  SpeciesProfile every = common_profiles().front();
+  every.name = "terrace trees";
+  every.group = SpeciesGroup::acid_lover;
+  every.note = "a windy place";
+  every.wishes = {{PassingLimits{{{aperture_mm(4.75), passing_percent(90), {}}, {aperture_mm(2.36), passing_percent(34), passing_percent(50)}}}, {}, {}, true, 1},
+                  {NearestGrading{{{aperture_mm(2), passing_percent(42)}}}, {}, {}, false, 2.5},
+                  {BandShare{aperture_mm(2), aperture_mm(6)}, 70, {}, false, 1},
+                  {FinerShare{aperture_mm(1)}, {}, 5, true, 1},
+                  {FigureInPot{PotFigure::air_filled_porosity, ""}, 0.15, 0.4, false, 1},
+                  {FigureInPot{PotFigure::container_capacity, ""}, 0.3, {}, false, 1},
+                  {FigureInPot{PotFigure::available_in_pot, ""}, 0.1, {}, false, 1},
+                  {FigureInPot{PotFigure::wet_mass, ""}, {}, 1400, false, 0},
+                  {ExchangeCapacity{}, 30, {}, false, 1},
+                  {MixPrice{}, {}, 2.4, false, 1},
+                  {ShareOf{"pumice"}, 0.2, 0.5, true, 1}};
+  std::vector<SpeciesProfile> profiles = common_profiles();
+  profiles.push_back(every);
+  for (const SpeciesProfile& profile : profiles) {
+    INFO(profile.name);
+    CHECK(check(profile).empty());
+    const auto read = read_record(RecordKind::species_profile, write_record(Record(profile)), "profile.json");
+    REQUIRE(read);
+    const SpeciesProfile& again = std::get<SpeciesProfile>(read.value());
+    CHECK(again.name == profile.name);
+    CHECK(again.group == profile.group);
+    REQUIRE(again.wishes.size() == profile.wishes.size());
+    // Sizes and percents went through their units: the text is what has to be the same.
+    CHECK(write_record(read.value()) == write_record(Record(profile)));
+    CHECK(again.starting_parts == profile.starting_parts);
+    CHECK(again.note == profile.note);
+  }
+}
