@@ -9,9 +9,13 @@
 #include "models/record_book.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
+#include "pages/pots_tab.hpp"
 #include "pages/sieving_page.hpp"
+#include "pages/trees_page.hpp"
+#include "pages/trees_tab.hpp"
 #include "record_pages.hpp"
 #include "text.hpp"
+#include "widgets/record_list_side.hpp"
 
 namespace gritwright::desktop {
 
@@ -30,6 +34,14 @@ void go_to(MainWindow& window, const RecordRef& ref) {
   if (ref.kind == RecordKind::bag) {
     pages->show_bags();
     pages->bags().show_bag(id);
+  } else if (ref.kind == RecordKind::tree) {
+    pages->show_trees();
+    pages->trees().show_trees();
+    pages->trees().trees().list().show_record(id);
+  } else if (ref.kind == RecordKind::container) {
+    pages->show_trees();
+    pages->trees().show_pots();
+    pages->trees().pots().list().show_record(id);
   } else if (ref.kind == RecordKind::mix) {
     pages->open_mix(id);
   } else {

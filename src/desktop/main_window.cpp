@@ -29,6 +29,7 @@
 #include "pages/room_page.hpp"
 #include "pages/settings_page.hpp"
 #include "pages/sieving_page.hpp"
+#include "pages/trees_page.hpp"
 #include "pages/welcome_page.hpp"
 #include "print/test_sheet.hpp"
 #include "record_pages.hpp"
@@ -105,11 +106,7 @@ void MainWindow::make_rooms() {
   navigation_->add_room("bags", tr("Bags"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->bags()) : closed(tr("Bags")));
   navigation_->add_room("sieving", tr("Sieving"), sieving_page_);
   navigation_->add_room("mixes", tr("Mixes"), mix_page_);
-  navigation_->add_room("trees", tr("Pots and trees"),
-                        new RoomPage(tr("Pots and trees"),
-                                     tr("Trees and their root-mass plans have no page yet. A pot's volume and the air and water in it are worked out on the Mixes page; "
-                                        "the plan of a repotting is worked out by the command line:"),
-                                     {QStringLiteral("gritwright pot POT.json"), QStringLiteral("gritwright roots PLAN.json")}, this));
+  navigation_->add_room("trees", tr("Pots and trees"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->trees()) : closed(tr("Pots and trees")));
   navigation_->add_room("day", tr("Repotting day"),
                         new RoomPage(tr("Repotting day"),
                                      tr("The repotting day has no page yet. Until it has one, the litres to measure out for one pot stand on the Mixes page, and a day is added "

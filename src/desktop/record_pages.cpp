@@ -23,7 +23,10 @@
 #include "pages/log_page.hpp"
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/pots_tab.hpp"
 #include "pages/sieving_page.hpp"
+#include "pages/trees_page.hpp"
+#include "pages/trees_tab.hpp"
 #include "text.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/recipes_panel.hpp"
@@ -39,6 +42,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       bags_(new BagsPage(book, bench.catalogue(), &window)),
       log_(new LogPage(book, &window)),
       measuring_(new MeasurePage(book, bench.catalogue(), &window)),
+      trees_(new TreesPage(book, &window)),
       menu_(new QMenu(tr("Rec&ord"), &window)) {
   window_.pages().addWidget(measuring_);
   make_menu(before);
@@ -53,6 +57,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&bench_, &Bench::units_changed, this, [this] {
     bags_->set_units(bench_.units());
     measuring_->set_units(bench_.units());
+    trees_->set_units(bench_.units());
   });
   connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
   connect(&bench_, &Bench::changed, this, [this] {
@@ -71,6 +76,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&window_.mix_page().recipes(), &RecipesPanel::keep_wanted, this, &RecordPages::keep_recipe);
   bags_->set_units(bench_.units());
   measuring_->set_units(bench_.units());
+  trees_->set_units(bench_.units());
   record_changed();
   page_changed();
 }
@@ -98,6 +104,21 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_measure", tr("Measur&e this bag"), tr("Ctrl+D"), [this] { measure_chosen(); });
   action("action_pot_test", tr("&Pot test of a mix"), tr("Ctrl+Shift+B"), [this] { test_mix(); });
   action("action_remove_bag", tr("Re&move this bag"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
+  menu_->addSeparator();
+  action("action_add_tree", tr("&Add a tree"), tr("Ctrl+Alt+T"), [this] {
+    show_trees();
+    trees_->show_trees();
+    trees_->trees().add_tree();
+  });
+  action("action_add_pot", tr("Add a p&ot"), tr("Ctrl+Alt+P"), [this] {
+    show_trees();
+    trees_->show_pots();
+    trees_->pots().add_pot();
+  });
+  action("action_remove_tree_or_pot", tr("Remove this tree or pot"), tr("Ctrl+Alt+Delete"), [this] {
+    if (trees_->pots().isVisible()) trees_->pots().remove_pot();
+    else if (trees_->trees().isVisible()) trees_->trees().remove_tree();
+  });
   menu_->addSeparator();
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
   action("action_keep_fractions", tr("Keep the &fractions of the screening"), tr("Ctrl+Shift+K"), [this] { keep_fractions(); });
@@ -127,6 +148,7 @@ void RecordPages::make_context_menus() {
 }
 
 void RecordPages::show_bags() { window_.pages().setCurrentWidget(bags_); }
+void RecordPages::show_trees() { window_.pages().setCurrentWidget(trees_); }
 void RecordPages::show_log() { window_.pages().setCurrentWidget(log_); }
 
 void RecordPages::measure(Protocol protocol, const QString& subject) {
@@ -288,6 +310,7 @@ void RecordPages::keep_profile(const SpeciesProfile& profile) {
 
 void RecordPages::find() {
   if (window_.pages().currentWidget() == log_) return log_->find();
+  if (window_.pages().currentWidget() == trees_) return trees_->find();
   show_bags();
   bags_->find();
 }

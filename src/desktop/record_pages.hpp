@@ -15,6 +15,7 @@ class LogPage;
 class MainWindow;
 class MeasurePage;
 enum class Protocol;
+class TreesPage;
 
 /// The pages over the workbook, and the actions between them and the bench.
 class RecordPages : public QObject {
@@ -27,6 +28,7 @@ class RecordPages : public QObject {
   void show_log();
   /// The guided measurement, of a bag or a kept mix; an empty number leaves the newest.
   void measure(Protocol protocol, const QString& subject);
+  void show_trees();
 
   /// Puts the bag's latest sieve test, or an empty stack with its material and densities, on the bench and shows it.
   void grade(const QString& bag);
@@ -51,6 +53,7 @@ class RecordPages : public QObject {
   [[nodiscard]] BagsPage& bags() { return *bags_; }
   [[nodiscard]] LogPage& log() { return *log_; }
   [[nodiscard]] MeasurePage& measuring() { return *measuring_; }
+  [[nodiscard]] TreesPage& trees() { return *trees_; }
   /// Lays the openings of an owned set on the sheet on screen, as one step.
   void use_sieve_set(const QString& id);
 
@@ -82,6 +85,7 @@ class RecordPages : public QObject {
   BagsPage* bags_;
   LogPage* log_;
   MeasurePage* measuring_;
+  TreesPage* trees_;
   QMenu* menu_;
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;

@@ -21,6 +21,7 @@
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/sieving_page.hpp"
+#include "pages/trees_page.hpp"
 #include "record_pages.hpp"
 #include "theme.hpp"
 #include "widgets/find_panel.hpp"
@@ -119,10 +120,13 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   shoot("mixes_find_more");
   window.mix_page().find_panel().show_more(false);
   window.mix_page().show_pot();
-  for (const char* room : {"trees", "day"}) {
-    window.navigation().show(window.navigation().room(room));
-    shoot(room);
-  }
+  window.record_pages()->show_trees();
+  shoot("trees");
+  window.record_pages()->trees().show_pots();
+  shoot("pots");
+  window.record_pages()->trees().show_trees();
+  window.navigation().show(window.navigation().room("day"));
+  shoot("day");
   window.record_pages()->show_log();
   window.record_pages()->log().show_about(QStringLiteral("P-03"));
   shoot("log");

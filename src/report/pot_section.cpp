@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "gritwright/models/pot_outline.hpp"
+#include "gritwright/report/text_table.hpp"
+
 namespace gritwright {
 
 namespace {
@@ -20,6 +23,35 @@ PotSlice slice_of(const PotWater& water, const WaterAtHeight& at) {
 }
 
 }  // namespace
+
+std::vector<PotRing> pot_rings(const PotGeometry& pot) {
+  constexpr int steps_of_quadrant = 16;
+  const PotOutlines outlines(pot);
+  std::vector<PotRing> rings;
+  for (const Depth& height : {pot.container().depth, pot.filled_depth(), Depth{}}) {
+    PotRing ring{height, {}};
+    for (const auto& [across_cm, along_cm] : outlines.at(in_cm(height)).points(steps_of_quadrant)) ring.points.emplace_back(length_cm(across_cm), length_cm(along_cm));
+    rings.push_back(std::move(ring));
+  }
+  return rings;
+}
+
+double water_fill_difference(const PotGeometry& pot) { return pot.volume() / pot.volume_by_lengths() - 1; }
+
+std::vector<Explanation> explain_holding(const PotGeometry& pot) {
+  const char* page = "docs/science/containers.md";
+  const auto ml = [](PotVolume volume) { return figure(in_ml(volume), 0) + " mL"; };
+  const std::pair<std::string, std::string> lengths{"by the lengths", ml(pot.volume_by_lengths())};
+  const std::pair<std::string, std::string> filled{"floor to fill line", figure(in_cm(pot.filled_depth()), 2) + " cm"};
+  std::vector<Explanation> list;
+  if (pot.container().water_fill) list.push_back({"volume", "water poured or weighed to the fill line; the area at every height is scaled to it", {{"water fill", ml(pot.volume())}, lengths}, page});
+  else list.push_back({"volume", "integral of the inside area from the floor to the fill line", {filled}, page});
+  list.push_back({"by_lengths", "integral of the inside area from the floor to the fill line", {filled}, page});
+  if (pot.container().water_fill) list.push_back({"difference", "water fill / volume by the lengths - 1", {{"water fill", ml(pot.volume())}, lengths}, page});
+  list.push_back({"main_mix", "volume + mound - bottom layer - top dressing",
+                  {{"volume", ml(pot.volume())}, {"mound", ml(pot.mound_volume())}, {"bottom layer", ml(pot.bottom_layer_volume())}, {"top dressing", ml(pot.top_dressing_volume())}}, page});
+  return list;
+}
 
 PotSection pot_section(const PotGeometry& pot, const PotWater* water) {
   PotSection section;

@@ -48,3 +48,21 @@ TEST_CASE("A section without a mix shows the pot and no water", "[pot_section]")
   CHECK_THAT(in_cm(section.widths.back().length), WithinAbs(40, 1e-9));
   CHECK_THAT(in_cm(section.fill_line), WithinAbs(7, 1e-9));
 }
+
+TEST_CASE("Seen from above a pot's rings reach as far as its lengths at rim, fill line and floor", "[pot_section]") {
+  Container tray;
+  tray.shape = Shape::oval;
+  tray.rim = {length_cm(40), length_cm(30)};
+  tray.base = Section{length_cm(34), length_cm(22)};
+  tray.depth = depth_cm(6);
+  tray.freeboard = depth_cm(0.6);
+  const auto rings = pot_rings(PotGeometry(tray));
+  REQUIRE(rings.size() == 3);
+  // Straight walls: a tenth of the way down the lengths have lost a tenth of their taper.
+  const double half_lengths[] = {20, 19.7, 17};
+  for (std::size_t i = 0; i < rings.size(); ++i) {
+    double farthest = 0;
+    for (const auto& [across, along] : rings[i].points) farthest = std::max(farthest, in_cm(across));
+    CHECK_THAT(farthest, WithinAbs(half_lengths[i], 1e-6));
+  }
+}

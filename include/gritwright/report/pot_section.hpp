@@ -1,9 +1,11 @@
 #pragma once
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/pot_water.hpp"
+#include "gritwright/report/explanations.hpp"
 
 namespace gritwright {
 
@@ -30,6 +32,21 @@ struct PotSection {
   std::optional<Depth> perched;  ///< at most the fill line
   std::vector<PotSlice> slices;  ///< floor to fill line, rising; empty while there is no mix
 };
+
+/// The pot's inside from above at one height, closed: across its length and along its width from the middle.
+struct PotRing {
+  Depth height;
+  std::vector<std::pair<Length, Length>> points;
+};
+
+/// Rings at rim, fill line and floor, for a picture from above to scale. Source: docs/science/containers.md.
+[[nodiscard]] std::vector<PotRing> pot_rings(const PotGeometry& pot);
+
+/// How far the water fill lies from the volume by the lengths, as a share of it; 0 without a water fill.
+[[nodiscard]] double water_fill_difference(const PotGeometry& pot);
+
+/// Volumes of a pot. Keys volume, by_lengths, difference, main_mix.
+[[nodiscard]] std::vector<Explanation> explain_holding(const PotGeometry& pot);
 
 /// `water` null while there is no mix. Source: docs/science/water.md, docs/science/containers.md.
 [[nodiscard]] PotSection pot_section(const PotGeometry& pot, const PotWater* water);

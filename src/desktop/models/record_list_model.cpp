@@ -47,8 +47,15 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
     case Column::day: return day_text(line.day);
     case Column::tests: return line.sieve_tests == 0 ? tr("none yet") : QLocale().toString(line.sieve_tests);
     case Column::stock: return to_local(mass_text(line.stock, units_));
+    case Column::state: return state_ ? state_(line) : QString();
   }
   return {};
+}
+
+void RecordListModel::set_state(QString heading, std::function<QString(const RecordLine&)> text) {
+  state_heading_ = std::move(heading);
+  state_ = std::move(text);
+  read();
 }
 
 QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, int role) const {
@@ -59,6 +66,7 @@ QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, i
     case Column::day: return kind_ == RecordKind::bag ? tr("received") : tr("day");
     case Column::tests: return tr("sieve tests");
     case Column::stock: return tr("left, dry");
+    case Column::state: return state_heading_;
   }
   return {};
 }

@@ -1,5 +1,6 @@
 #pragma once
 #include <QAbstractTableModel>
+#include <functional>
 #include <vector>
 
 #include "gritwright/report/quantity_text.hpp"
@@ -11,7 +12,7 @@ namespace gritwright::desktop {
 class RecordListModel : public QAbstractTableModel {
   Q_OBJECT
  public:
-  enum class Column { id, title, day, tests, stock };
+  enum class Column { id, title, day, tests, stock, state };
 
   /// What a dragged bag or fraction is handed over as: its id in UTF-8.
   static constexpr const char* bag_format = "application/x-gritwright-bag";
@@ -35,6 +36,8 @@ class RecordListModel : public QAbstractTableModel {
   void set_in_sight(bool in_sight);
   void set_units(UnitSystem units);
   void set_filter(ListFilter filter);
+  /// What Column::state says of a record.
+  void set_state(QString heading, std::function<QString(const RecordLine&)> text);
 
  private:
   void record_changed();
@@ -45,6 +48,8 @@ class RecordListModel : public QAbstractTableModel {
   std::vector<Column> columns_;
   std::vector<RecordLine> lines_;
   ListFilter filter_;
+  QString state_heading_;
+  std::function<QString(const RecordLine&)> state_;
   bool in_sight_ = true;
   bool stale_ = false;
   UnitSystem units_ = UnitSystem::metric;

@@ -18,11 +18,12 @@ QLineEdit* RecordForm::add(Row row) {
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
   if (row.kind != Kind::words) field->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  [[maybe_unused]] const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
+  const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, &RecordForm::typing_ended);
-  rows_.push_back({std::move(row), field, unit, fault});
+  connect(field, &QLineEdit::returnPressed, this, [this, at] { move_on(at); });
+  rows_.push_back({std::move(row), field, label, unit, fault});
   return field;
 }
 
@@ -39,6 +40,14 @@ void RecordForm::typed(std::size_t at, const QString& text) {
   show_fault(rows_[at], rows_[at].row.take(kept_text(text, rows_[at].row.kind, units_)));
 }
 
+void RecordForm::move_on(std::size_t from) {
+  for (std::size_t at = from + 1; at < rows_.size(); ++at) {
+    if (!rows_[at].field->isVisible()) continue;
+    rows_[at].field->setFocus(Qt::TabFocusReason);
+    return rows_[at].field->selectAll();
+  }
+}
+
 void RecordForm::show_fault(const Shown& shown, const Problems& problems) const {
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem, units_);
@@ -51,9 +60,18 @@ void RecordForm::show_fault(const Shown& shown, const Problems& problems) const 
 
 void RecordForm::refresh(bool other) {
   for (const Shown& shown : rows_) {
+    if (shown.row.is_shown) {
+      const bool visible = shown.row.is_shown();
+      shown.label->setVisible(visible);
+      shown.field->setVisible(visible);
+      shown.unit->setVisible(visible);
+      if (!visible) show_fault(shown, {});
+    }
     const QString unit = unit_of(shown.row.kind, units_);
+    const QString label = shown.row.label_now ? shown.row.label_now() : shown.row.label;
+    shown.label->setText(label);
     shown.unit->setText(unit);
-    QString name = shown.row.label;
+    QString name = label;
     name.remove(u'&');
     shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
     // What is being typed, or stands there with a fault, is left alone while it is the same record.

@@ -24,6 +24,8 @@ class RecordForm : public QWidget {
     QString hint;
     std::function<QString()> show;                    ///< the record's own text
     std::function<Problems(const QString&)> take;     ///< saves a text that was typed, or says what is wrong with it
+    std::function<bool()> is_shown = {};              ///< empty: always
+    std::function<QString()> label_now = {};          ///< for labels that depend on the record, e.g. diameter instead of length
   };
 
   explicit RecordForm(QWidget* parent = nullptr);
@@ -42,11 +44,14 @@ class RecordForm : public QWidget {
   struct Shown {
     Row row;
     QLineEdit* field;
+    QLabel* label;
     QLabel* unit;
     QLabel* fault;
   };
 
   void typed(std::size_t at, const QString& text);
+  /// Enter goes to the next field in view, so that a tape measure can be read off line by line.
+  void move_on(std::size_t from);
   void show_fault(const Shown& shown, const Problems& problems) const;
 
   UnitSystem units_ = UnitSystem::metric;

@@ -1,0 +1,494 @@
+#include "trees_tab.hpp"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDate>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "gritwright/formats/number.hpp"
+#include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/models/tree_due.hpp"
+#include "widgets/column_scroll.hpp"
+#include "widgets/record_form.hpp"
+#include "widgets/record_list_side.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr int looked_at = -1;  // beside the conditions
+
+Result<double> tree_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
+Result<Length> tree_length(const std::string& text) { return parse_length(text, LengthUnit::centimetre); }
+QString cm_of(std::optional<Length> length) { return length ? number_text(in_cm(*length), 6) : QString(); }
+
+QString condition_text(Condition condition) {
+  switch (condition) {
+    case Condition::thriving: return TreesTab::tr("thriving");
+    case Condition::watch: return TreesTab::tr("watch");
+    case Condition::sick: return TreesTab::tr("sick");
+    case Condition::dead: return TreesTab::tr("dead");
+  }
+  return {};
+}
+
+QString face_text(const std::string& face) {
+  static const std::pair<const char*, const char*> names[] = {{"top", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "top")},     {"bottom", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "bottom")},
+                                                              {"left", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "left")},   {"right", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "right")},
+                                                              {"front", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "front")}, {"back", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "back")}};
+  for (const auto& [name, text] : names) {
+    if (face == name) return TreesTab::tr(text);
+  }
+  return to_qt(face);
+}
+
+QTableWidget* history_table(QWidget* parent, const char* object_name, const QString& name, const QStringList& heading) {
+  auto* table = new QTableWidget(0, static_cast<int>(heading.size()), parent);
+  table->setObjectName(QString::fromLatin1(object_name));
+  table->setAccessibleName(name);
+  table->setHorizontalHeaderLabels(heading);
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setTabKeyNavigation(false);
+  table->setAlternatingRowColors(true);
+  table->setShowGrid(false);
+  table->verticalHeader()->hide();
+  table->horizontalHeader()->setStretchLastSection(true);
+  table->setMinimumHeight(90);
+  return table;
+}
+
+void fill_rows(QTableWidget& table, const std::vector<QStringList>& rows) {
+  table.verticalHeader()->setDefaultSectionSize(std::max(26, table.fontMetrics().height() + 8));
+  table.setRowCount(static_cast<int>(rows.size()));
+  for (int row = 0; row < table.rowCount(); ++row) {
+    const QStringList& cells = rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      auto* item = new QTableWidgetItem(cells[column]);
+      item->setToolTip(cells[column]);
+      table.setItem(row, column, item);
+    }
+  }
+  table.resizeColumnsToContents();
+}
+
+QLineEdit* entry(QWidget* parent, const char* object_name, const QString& name, const QString& hint) {
+  auto* field = new QLineEdit(parent);
+  field->setObjectName(QString::fromLatin1(object_name));
+  field->setAccessibleName(name);
+  field->setPlaceholderText(hint);
+  field->setMinimumHeight(28);
+  return field;
+}
+
+QComboBox* choice(QWidget* parent, const char* object_name, const QString& name) {
+  auto* box = new QComboBox(parent);
+  box->setObjectName(QString::fromLatin1(object_name));
+  box->setAccessibleName(name);
+  box->setMinimumHeight(28);
+  box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  box->setMinimumContentsLength(8);
+  return box;
+}
+
+void lay_out(QHBoxLayout& line, const QString& text, QWidget* field, int stretch = 0) {
+  auto* label = new QLabel(text, field->parentWidget());
+  label->setBuddy(field);
+  line.addWidget(label);
+  line.addWidget(field, stretch);
+}
+
+}  // namespace
+
+QString group_text(SpeciesGroup group) {
+  switch (group) {
+    case SpeciesGroup::conifer: return TreesTab::tr("conifer");
+    case SpeciesGroup::deciduous_conifer: return TreesTab::tr("deciduous conifer");
+    case SpeciesGroup::deciduous_developing: return TreesTab::tr("deciduous, developing");
+    case SpeciesGroup::deciduous_refined: return TreesTab::tr("deciduous, refined");
+    case SpeciesGroup::broadleaf_evergreen: return TreesTab::tr("broadleaf evergreen");
+    case SpeciesGroup::acid_lover: return TreesTab::tr("acid lover");
+    case SpeciesGroup::tropical: return TreesTab::tr("tropical");
+    case SpeciesGroup::sick: return TreesTab::tr("sick tree");
+    case SpeciesGroup::collected: return TreesTab::tr("freshly collected");
+    case SpeciesGroup::imported: return TreesTab::tr("imported");
+  }
+  return {};
+}
+
+TreesTab::TreesTab(RecordBook& book, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      editor_(book, [this] { return list_ == nullptr ? QString() : list_->current(); }, [](const QString& what, const QString& id) { return tr("%1 of tree %2").arg(what, id); }) {
+  auto* layout = new QHBoxLayout(this);
+  layout->setContentsMargins(0, 8, 0, 0);
+  auto* splitter = new QSplitter(Qt::Horizontal, this);
+  splitter->setObjectName(QStringLiteral("trees_splitter"));
+  splitter->setChildrenCollapsible(false);
+  splitter->setHandleWidth(8);
+  const RecordListSide::Names names{QStringLiteral("trees"), tr("Trees"), tr("tree by number, name or species"),
+                                    tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("how it is")};
+  list_ = new RecordListSide(book, RecordKind::tree, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
+  connect(list_->add_button(QStringLiteral("trees_add"), tr("Add a t&ree")), &QPushButton::clicked, this, &TreesTab::add_tree);
+  splitter->addWidget(list_);
+  splitter->addWidget(new ColumnScroll(form_side(), splitter));
+  history_ = history_side();
+  splitter->addWidget(history_);
+  splitter->setSizes({390, 370, 500});
+  splitter->setStretchFactor(2, 1);
+  layout->addWidget(splitter);
+  connect(list_, &RecordListSide::chosen, this, &TreesTab::chosen);
+  connect(&book_, &RecordBook::changed, this, &TreesTab::refresh);
+  form_->refresh(true);
+  refresh();
+}
+
+QString TreesTab::state_of(const std::string& id) const {
+  const auto tree = book_.workbook().find(Id<Tree>{id});
+  if (!tree) return {};
+  QStringList words;
+  if (const auto condition = condition_now(tree->record)) words << condition_text(*condition);
+  if (const auto due = next_repotting(tree->record); due && condition_now(tree->record) != Condition::dead) words << tr("due %1").arg(to_qt(due->from.substr(0, 4)));
+  return words.join(QStringLiteral(", "));
+}
+
+QWidget* TreesTab::form_side() {
+  auto* details = new QFrame(this);
+  details_ = details;
+  details->setObjectName(QStringLiteral("card"));
+  auto* card = new QVBoxLayout(details);
+  card->setContentsMargins(10, 8, 10, 8);
+  title_ = new QLabel(details);
+  title_->setObjectName(QStringLiteral("tree_title"));
+  title_->setProperty("role", "heading");
+  title_->setWordWrap(true);
+  form_ = new RecordForm(details);
+  add_name_rows();
+  add_trunk_rows();
+  add_season_rows();
+  connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  due_ = new QLabel(details);
+  due_->setObjectName(QStringLiteral("tree_due_text"));
+  due_->setWordWrap(true);
+  auto* plan = new QPushButton(tr("Root-mass p&lan of this tree"), details);
+  plan->setObjectName(QStringLiteral("tree_plan"));
+  plan->setAccessibleName(tr("Root-mass plan of this tree"));
+  plan->setMinimumHeight(28);
+  connect(plan, &QPushButton::clicked, this, [this] { emit plan_wanted(list_->current()); });
+  card->addWidget(title_);
+  card->addWidget(form_);
+  card->addWidget(due_);
+  card->addWidget(plan, 0, Qt::AlignLeft);
+  card->addStretch(1);
+  return details;
+}
+
+void TreesTab::add_name_rows() {
+  form_->add({QStringLiteral("tree_name"), tr("&Name"), Kind::words, tr("as you call it"), editor_.shown([](const Tree& t) { return to_qt(t.name); }),
+              editor_.words(tr("name"), [](Tree& t, std::string text) { t.name = std::move(text); })});
+  form_->add({QStringLiteral("tree_species"), tr("&Species"), Kind::words, tr("as far as you know it"), editor_.shown([](const Tree& t) { return to_qt(t.species); }),
+              editor_.words(tr("species"), [](Tree& t, std::string text) { t.species = std::move(text); })});
+  groups_ = new QComboBox(form_);
+  groups_->setObjectName(QStringLiteral("tree_group"));
+  groups_->setAccessibleName(tr("Species group"));
+  groups_->setToolTip(tr("what the tree bears when it is repotted goes by its group"));
+  groups_->addItem(tr("not chosen yet"), -1);
+  for (const SpeciesGroup group : species_groups) groups_->addItem(group_text(group), static_cast<int>(group));
+  connect(groups_, &QComboBox::activated, this, [this](int index) {
+    const int chosen = groups_->itemData(index).toInt();
+    editor_.save(tr("group"), [&](Tree& t) { t.group = chosen < 0 ? std::nullopt : std::optional(static_cast<SpeciesGroup>(chosen)); });
+  });
+  form_->add(tr("Gro&up"), groups_);
+  form_->add({QStringLiteral("tree_since"), tr("Since the year"), Kind::number, tr("sown, struck or collected"),
+              editor_.shown([](const Tree& t) { return t.since_year ? QString::number(*t.since_year) : QString(); }),
+              editor_.taken(tr("year"), tree_number, [](Tree& t, std::optional<double> value) {
+                t.since_year = value ? std::optional(static_cast<int>(std::clamp(*value, 0.0, 9999.0))) : std::nullopt;
+              })});
+}
+
+void TreesTab::add_trunk_rows() {
+  form_->add({QStringLiteral("tree_trunk_width"), tr("Trunk &width"), Kind::length, tr("at the base, over the roots"), editor_.shown([](const Tree& t) { return cm_of(t.trunk_width); }),
+              editor_.taken(tr("trunk width"), tree_length, [](Tree& t, std::optional<Length> value) { t.trunk_width = value; })});
+  const auto base_row = [this](const char* name, const QString& label, const QString& hint, Length TrunkBase::*member) {
+    form_->add({QString::fromLatin1(name), label, Kind::length, hint, editor_.shown([member](const Tree& t) { return t.trunk_base ? cm_of((*t.trunk_base).*member) : QString(); }),
+                editor_.taken(tr("trunk base"), tree_length, [member](Tree& t, std::optional<Length> value) {
+                  if (!value && !t.trunk_base) return;
+                  if (!t.trunk_base) t.trunk_base.emplace();
+                  (*t.trunk_base).*member = value.value_or(Length{});
+                  if (t.trunk_base == TrunkBase{}) t.trunk_base.reset();
+                })});
+  };
+  base_row("tree_base_right", tr("Trunk base, right"), tr("of the root mass's middle, from the old front"), &TrunkBase::right);
+  base_row("tree_base_back", tr("Trunk base, back"), tr("behind its middle"), &TrunkBase::back);
+  base_row("tree_base_up", tr("Trunk base, up"), tr("over the root mass's underside"), &TrunkBase::up);
+  form_->add({QStringLiteral("tree_mass"), tr("&Mass"), Kind::mass, tr("without ground and pot; for lifting"),
+              editor_.shown([](const Tree& t) { return t.mass ? number_text(in_g(*t.mass), 6) : QString(); }),
+              editor_.taken(tr("mass"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
+                            [](Tree& t, std::optional<WrittenMass> value) { t.mass = value ? std::optional(value->mass) : std::nullopt; })});
+}
+
+void TreesTab::add_season_rows() {
+  form_->add({QStringLiteral("tree_ready"), tr("Ready when"), Kind::words, tr("as buds swell"), editor_.shown([](const Tree& t) { return to_qt(t.window.ready_when); }),
+              editor_.words(tr("window"), [](Tree& t, std::string text) { t.window.ready_when = std::move(text); })});
+  const auto day_row = [this](const char* name, const QString& label, const QString& hint, auto place) {
+    form_->add({QString::fromLatin1(name), label, Kind::words, hint, editor_.shown([place](const Tree& t) { return to_qt(place(t).value_or("")); }),
+                editor_.words(label, [place](Tree& t, std::string text) { place(t) = text.empty() ? std::nullopt : std::optional(std::move(text)); })});
+  };
+  day_row("tree_opens", tr("Window opens"), tr("month and day, like 03-01"), [](auto& t) -> auto& { return t.window.opens; });
+  day_row("tree_closes", tr("Window closes"), tr("month and day, like 04-20"), [](auto& t) -> auto& { return t.window.closes; });
+  day_row("tree_due", tr("Next repotting"), tr("a day like 2027-03-15; by interval if empty"), [](auto& t) -> auto& { return t.due; });
+  form_->add({QStringLiteral("tree_photos"), tr("Photos"), Kind::words, tr("files by reference, apart by ;"), editor_.shown([](const Tree& t) {
+                QStringList files;
+                for (const std::string& file : t.photos) files << to_qt(file);
+                return files.join(QStringLiteral("; "));
+              }),
+              editor_.words(tr("photos"), [](Tree& t, const std::string& text) {
+                t.photos.clear();
+                for (const QString& file : to_qt(text).split(u';', Qt::SkipEmptyParts)) t.photos.push_back(file.trimmed().toStdString());
+              })});
+  auto* photo = new QPushButton(tr("Add a photo..."), form_);
+  photo->setObjectName(QStringLiteral("tree_add_photo"));
+  photo->setAccessibleName(tr("Add a photo by its file"));
+  connect(photo, &QPushButton::clicked, this, &TreesTab::add_photo);
+  form_->add(QString(), photo);
+  form_->add({QStringLiteral("tree_note"), tr("No&te"), Kind::words, tr("anything worth knowing"), editor_.shown([](const Tree& t) { return to_qt(t.note); }),
+              editor_.words(tr("note"), [](Tree& t, std::string text) { t.note = std::move(text); })});
+}
+
+QWidget* TreesTab::history_side() {
+  auto* side = new QSplitter(Qt::Vertical, this);
+  side->setObjectName(QStringLiteral("trees_history_splitter"));
+  side->setChildrenCollapsible(false);
+  side->setHandleWidth(8);
+  side->addWidget(seen_box(side));
+  side->addWidget(repotting_box(side));
+  return side;
+}
+
+QWidget* TreesTab::seen_box(QWidget* parent) {
+  auto* box = new QFrame(parent);
+  box->setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(box);
+  layout->setContentsMargins(10, 8, 10, 8);
+  auto* heading = new QLabel(tr("How it did"), box);
+  heading->setProperty("role", "heading");
+  layout->addWidget(heading);
+  seen_ = history_table(box, "tree_seen_table", tr("How the tree did, newest first"), {tr("day"), tr("seen"), tr("note")});
+  layout->addWidget(seen_, 1);
+  seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
+  seen_day_->setText(to_qt(today()));
+  seen_as_ = choice(box, "tree_seen_as", tr("How it was"));
+  for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_text(condition), static_cast<int>(condition));
+  seen_as_->addItem(tr("looked at for repotting"), looked_at);
+  auto* first = new QHBoxLayout;
+  lay_out(*first, tr("Da&y"), seen_day_);
+  lay_out(*first, tr("it was"), seen_as_, 1);
+  seen_note_ = entry(box, "tree_seen_note", tr("What was seen"), tr("colour, buds, water that stands, roots at the hole"));
+  auto* button = new QPushButton(tr("Write down"), box);
+  button->setObjectName(QStringLiteral("tree_seen_keep"));
+  button->setAccessibleName(tr("Write down what was seen"));
+  button->setMinimumHeight(28);
+  auto* second = new QHBoxLayout;
+  lay_out(*second, tr("note"), seen_note_, 1);
+  second->addWidget(button);
+  layout->addLayout(first);
+  layout->addLayout(second);
+  connect(button, &QPushButton::clicked, this, &TreesTab::write_seen);
+  connect(seen_note_, &QLineEdit::returnPressed, this, &TreesTab::write_seen);
+  return box;
+}
+
+QWidget* TreesTab::repotting_box(QWidget* parent) {
+  auto* box = new QFrame(parent);
+  box->setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(box);
+  layout->setContentsMargins(10, 8, 10, 8);
+  auto* heading = new QLabel(tr("Repottings"), box);
+  heading->setProperty("role", "heading");
+  layout->addWidget(heading);
+  repottings_ = history_table(box, "tree_repotting_table", tr("Repottings, newest first"),
+                              {tr("day"), tr("pot"), tr("mix"), tr("plan"), tr("cut"), tr("combed"), tr("bare-rooted"), tr("removed"), tr("untouched"), tr("note")});
+  layout->addWidget(repottings_, 1);
+  repotted_day_ = entry(box, "tree_repotted_day", tr("Day of the repotting"), tr("like 2024-03-14"));
+  repotted_pot_ = choice(box, "tree_repotted_pot", tr("Pot it went into"));
+  repotted_mix_ = choice(box, "tree_repotted_mix", tr("Mix it stands in"));
+  bare_rooted_ = new QCheckBox(tr("bare-rooted"), box);
+  bare_rooted_->setObjectName(QStringLiteral("tree_bare_rooted"));
+  bare_rooted_->setMinimumHeight(26);
+  repotted_note_ = entry(box, "tree_repotted_note", tr("Note on the repotting"), tr("what was cut, what was found"));
+  auto* button = new QPushButton(tr("Write down"), box);
+  button->setObjectName(QStringLiteral("tree_repotted_keep"));
+  button->setAccessibleName(tr("Write down a repotting"));
+  button->setMinimumHeight(28);
+  auto* first = new QHBoxLayout;
+  lay_out(*first, tr("Day"), repotted_day_);
+  lay_out(*first, tr("pot"), repotted_pot_, 1);
+  lay_out(*first, tr("mix"), repotted_mix_, 1);
+  auto* second = new QHBoxLayout;
+  second->addWidget(bare_rooted_);
+  lay_out(*second, tr("note"), repotted_note_, 1);
+  second->addWidget(button);
+  layout->addLayout(first);
+  layout->addLayout(second);
+  history_fault_ = new QLabel(box);
+  history_fault_->setObjectName(QStringLiteral("tree_history_fault"));
+  history_fault_->setProperty("role", "fault");
+  history_fault_->setWordWrap(true);
+  history_fault_->hide();
+  layout->addWidget(history_fault_);
+  connect(button, &QPushButton::clicked, this, &TreesTab::write_repotting);
+  return box;
+}
+
+void TreesTab::write_seen() {
+  const std::string day = seen_day_->text().trimmed().toStdString();
+  const std::string note = seen_note_->text().trimmed().toStdString();
+  const int as = seen_as_->currentData().toInt();
+  const Problems problems = editor_.save(as == looked_at ? tr("inspection") : tr("condition"), [&](Tree& tree) {
+    if (as == looked_at) tree.inspections.push_back({day, note});
+    else tree.conditions.push_back({day, static_cast<Condition>(as), note});
+    std::ranges::stable_sort(tree.inspections, {}, &Inspection::day);
+    std::ranges::stable_sort(tree.conditions, {}, &ConditionEntry::day);
+  });
+  book_.end_typing();
+  history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
+  history_fault_->setVisible(!problems.empty());
+  if (!problems.empty()) return seen_day_->setFocus();
+  seen_note_->clear();
+}
+
+void TreesTab::write_repotting() {
+  Repotting done;
+  done.day = repotted_day_->text().trimmed().toStdString();
+  if (const QString pot = repotted_pot_->currentData().toString(); !pot.isEmpty()) done.container = Id<RecordedContainer>{pot.toStdString()};
+  if (const QString mix = repotted_mix_->currentData().toString(); !mix.isEmpty()) done.mix = Id<MixVersion>{mix.toStdString()};
+  done.bare_rooted = bare_rooted_->isChecked();
+  done.note = repotted_note_->text().trimmed().toStdString();
+  const Problems problems = editor_.save(tr("repotting"), [&](Tree& tree) {
+    tree.repottings.push_back(done);
+    std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
+  });
+  book_.end_typing();
+  history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
+  history_fault_->setVisible(!problems.empty());
+  if (!problems.empty()) return repotted_day_->setFocus();
+  repotted_note_->clear();
+  bare_rooted_->setChecked(false);
+}
+
+void TreesTab::add_photo() {
+  const QStringList files = QFileDialog::getOpenFileNames(this, tr("Add photos"), {}, tr("Pictures (*.jpg *.jpeg *.png *.webp *.heic);;All files (*)"));
+  if (files.isEmpty()) return;
+  editor_.save(tr("photos"), [&](Tree& tree) {
+    for (const QString& file : files) tree.photos.push_back(file.toStdString());
+  });
+}
+
+void TreesTab::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void TreesTab::set_units(UnitSystem units) {
+  units_ = units;
+  form_->set_units(units);
+  refresh();
+}
+
+void TreesTab::add_tree() {
+  Tree fresh;
+  fresh.name = tr("new tree").toStdString();
+  const QString id = book_.add(fresh, tr("tree added"));
+  if (id.isEmpty()) return;
+  list_->show_record(id);
+  auto* name = form_->findChild<QLineEdit*>(QStringLiteral("tree_name"));
+  name->setFocus();
+  name->selectAll();
+}
+
+void TreesTab::remove_tree() {
+  const auto stored = editor_.record();
+  if (!stored) return;
+  if (book_.workbook().is_used(ref_to(stored->id))) {
+    emit book_.told(tr("Tree %1 stays: plans, days or the log name it. Write down that it is dead instead.").arg(list_->current()));
+    return;
+  }
+  book_.remove(*stored, tr("tree %1 removed").arg(list_->current()));
+}
+
+void TreesTab::chosen() {
+  book_.end_typing();
+  history_fault_->hide();
+  form_->refresh(true);
+  refresh();
+}
+
+void TreesTab::refresh_choices() {
+  const auto fill = [this](QComboBox& box, RecordKind kind, const QString& none) {
+    const QVariant was = box.currentData();
+    box.clear();
+    box.addItem(none, QString());
+    for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
+    box.setCurrentIndex(std::max(0, box.findData(was)));
+  };
+  fill(*repotted_pot_, RecordKind::container, tr("not known"));
+  fill(*repotted_mix_, RecordKind::mix, tr("not known"));
+}
+
+void TreesTab::refresh() {
+  if (!isVisible()) return;
+  const auto stored = editor_.record();
+  details_->setVisible(stored.has_value());
+  history_->setEnabled(stored.has_value());
+  refresh_choices();
+  if (!stored) {
+    seen_->setRowCount(0);
+    repottings_->setRowCount(0);
+    return;
+  }
+  const Tree& tree = stored->record;
+  form_->refresh(false);
+  groups_->setCurrentIndex(tree.group ? groups_->findData(static_cast<int>(*tree.group)) : 0);
+  const int age = tree.since_year ? QDate::currentDate().year() - *tree.since_year : -1;
+  title_->setText(age >= 0 ? tr("Tree %1, %2 years").arg(list_->current()).arg(age) : tr("Tree %1").arg(list_->current()));
+  const auto due = next_repotting(tree);
+  if (due && tree.due) due_->setText(tr("Next repotting: %1, as you set it.").arg(to_qt(due->to)));
+  else if (due) due_->setText(tr("Next repotting by the group's interval: from %1, by %2 at the latest (common practice; look at it first).").arg(to_qt(due->from), to_qt(due->to)));
+  else due_->setText(tree.group ? tr("Next repotting: \u2013 (it has no last repotting, or its group has no interval)") : tr("Next repotting: \u2013 (choose its group and write down the last repotting)"));
+  refresh_seen(tree);
+  refresh_repottings(tree);
+}
+
+void TreesTab::refresh_seen(const Tree& tree) {
+  std::vector<QStringList> rows;
+  for (const ConditionEntry& one : tree.conditions) rows.push_back({to_qt(one.day), condition_text(one.condition), to_qt(one.note)});
+  for (const Inspection& one : tree.inspections) rows.push_back({to_qt(one.day), tr("looked at"), to_qt(one.note)});
+  std::ranges::stable_sort(rows, std::greater<>(), [](const QStringList& row) { return row.front(); });
+  fill_rows(*seen_, rows);
+}
+
+void TreesTab::refresh_repottings(const Tree& tree) {
+  const auto work_text = [this](const std::vector<FaceWork>& works) {
+    QStringList texts;
+    for (const FaceWork& work : works) texts << tr("%1 %2").arg(face_text(work.face), to_local(depth_text(Depth(work.depth), units_)));
+    return texts.join(QStringLiteral(", "));
+  };
+  const auto share_text = [](const auto& share) { return share ? to_local(percent_text(share->value(), 0)) : QStringLiteral("\u2013"); };
+  std::vector<QStringList> rows;
+  for (auto one = tree.repottings.rbegin(); one != tree.repottings.rend(); ++one) {
+    rows.push_back({to_qt(one->day), one->container ? to_qt(one->container->text) : QStringLiteral("\u2013"), one->mix ? to_qt(one->mix->text) : QStringLiteral("\u2013"), to_qt(one->plan_name),
+                    work_text(one->cut), work_text(one->combed), one->bare_rooted ? tr("yes") : tr("no"), share_text(one->removed_share), share_text(one->untouched_share), to_qt(one->note)});
+  }
+  fill_rows(*repottings_, rows);
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,79 @@
+#pragma once
+#include <QWidget>
+
+#include "models/record_editor.hpp"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QTableWidget;
+
+namespace gritwright::desktop {
+
+class RecordForm;
+class RecordListSide;
+
+/// The trees: what they are, how they did over time, when they may be repotted and what was done to them.
+class TreesTab : public QWidget {
+  Q_OBJECT
+ public:
+  explicit TreesTab(RecordBook& book, QWidget* parent = nullptr);
+
+  void add_tree();
+  void remove_tree();
+  void set_units(UnitSystem units);
+  [[nodiscard]] RecordListSide& list() { return *list_; }
+
+ signals:
+  /// The root-mass plan of this tree is wanted.
+  void plan_wanted(const QString& tree);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  QWidget* form_side();
+  QWidget* history_side();
+  QWidget* seen_box(QWidget* parent);
+  QWidget* repotting_box(QWidget* parent);
+  void add_name_rows();
+  void add_trunk_rows();
+  void add_season_rows();
+  void write_seen();
+  void write_repotting();
+  void add_photo();
+  void chosen();
+  void refresh();
+  void refresh_choices();
+  void refresh_seen(const Tree& tree);
+  void refresh_repottings(const Tree& tree);
+  [[nodiscard]] QString state_of(const std::string& id) const;
+
+  RecordBook& book_;
+  RecordListSide* list_ = nullptr;
+  RecordEditor<Tree> editor_;
+  RecordForm* form_ = nullptr;
+  QComboBox* groups_ = nullptr;
+  QLabel* title_ = nullptr;
+  QLabel* due_ = nullptr;
+  QLabel* history_fault_ = nullptr;
+  QWidget* details_ = nullptr;
+  QWidget* history_ = nullptr;
+  QTableWidget* seen_ = nullptr;
+  QComboBox* seen_as_ = nullptr;
+  QLineEdit* seen_day_ = nullptr;
+  QLineEdit* seen_note_ = nullptr;
+  QTableWidget* repottings_ = nullptr;
+  QLineEdit* repotted_day_ = nullptr;
+  QComboBox* repotted_pot_ = nullptr;
+  QComboBox* repotted_mix_ = nullptr;
+  QCheckBox* bare_rooted_ = nullptr;
+  QLineEdit* repotted_note_ = nullptr;
+  UnitSystem units_ = UnitSystem::metric;
+};
+
+/// A species group in the reader's words.
+[[nodiscard]] QString group_text(SpeciesGroup group);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,133 @@
+#include "record_list_side.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSortFilterProxyModel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "record_table.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+using Column = RecordListModel::Column;
+
+RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& names, std::function<QString(const RecordLine&)> state, QWidget* parent)
+    : QWidget(parent),
+      list_(new RecordListModel(book, kind, {Column::id, Column::title, Column::state}, this)),
+      found_(new QSortFilterProxyModel(this)),
+      find_(new QLineEdit(this)),
+      tools_(new QHBoxLayout),
+      table_(new QTableView(this)),
+      empty_(new QLabel(names.when_empty, this)) {
+  list_->set_state(names.state, std::move(state));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  auto* find_label = new QLabel(tr("F&ind"), this);
+  find_->setObjectName(names.prefix + QStringLiteral("_find"));
+  find_->setPlaceholderText(names.find_hint);
+  find_->setAccessibleName(names.find_hint);
+  find_->setMinimumHeight(28);
+  find_label->setBuddy(find_);
+  tools_->addWidget(find_label);
+  tools_->addWidget(find_, 1);
+  layout->addLayout(tools_);
+  empty_->setWordWrap(true);
+  empty_->setProperty("role", "muted");
+  layout->addWidget(empty_);
+  found_->setSourceModel(list_);
+  found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+  found_->setFilterKeyColumn(-1);
+  table_->setObjectName(names.prefix + QStringLiteral("_table"));
+  table_->setAccessibleName(names.list);
+  table_->setModel(found_);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  show_as_record_list(*table_);
+  layout->addWidget(table_, 1);
+  connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
+  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RecordListSide::choose);
+  // After the list has read the change itself.
+  connect(&book, &RecordBook::changed, this, &RecordListSide::keep_selection);
+  fit_columns();
+  keep_selection();
+}
+
+QPushButton* RecordListSide::add_button(const QString& object_name, const QString& text) {
+  auto* button = new QPushButton(text, this);
+  button->setObjectName(object_name);
+  QString name = text;
+  button->setAccessibleName(name.remove(u'&'));
+  button->setMinimumHeight(28);
+  tools_->addWidget(button);
+  setTabOrder(button, table_);
+  return button;
+}
+
+void RecordListSide::fit_columns() {
+  const QFontMetrics metrics(font());
+  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-000")) + 24);
+  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("thriving, due 2026")) + 16);
+  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
+}
+
+void RecordListSide::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit_columns();
+}
+
+void RecordListSide::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  list_->set_in_sight(true);
+  keep_selection();
+}
+
+void RecordListSide::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  list_->set_in_sight(false);
+}
+
+void RecordListSide::find() {
+  find_->setFocus();
+  find_->selectAll();
+}
+
+void RecordListSide::show_record(const QString& id) {
+  if (list_->row_of(id) < 0) return;
+  find_->clear();
+  table_->setCurrentIndex(found_->mapFromSource(list_->index(list_->row_of(id), 0)));
+  choose();
+}
+
+void RecordListSide::choose() {
+  const QModelIndex index = table_->currentIndex();
+  const QString now = index.isValid() ? to_qt(list_->ref_at(found_->mapToSource(index).row()).id) : QString();
+  if (now == current_ || now.isEmpty()) return;
+  current_ = now;
+  emit chosen();
+}
+
+// After the list was read anew the record on screen keeps its row; if it is gone, the first in sight takes its place.
+void RecordListSide::keep_selection() {
+  empty_->setVisible(list_->rowCount() == 0);
+  if (const int row = list_->row_of(current_); row >= 0) {
+    const QModelIndex index = found_->mapFromSource(list_->index(row, 0));
+    if (index.isValid() && table_->currentIndex().row() != index.row()) table_->setCurrentIndex(index);
+    return;
+  }
+  const bool had_one = !current_.isEmpty();
+  current_.clear();
+  if (found_->rowCount() > 0) {
+    table_->setCurrentIndex(found_->index(0, 0));
+    choose();
+  } else if (had_one) {
+    emit chosen();
+  }
+}
+
+}  // namespace gritwright::desktop

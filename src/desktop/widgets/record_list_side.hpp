@@ -1,0 +1,59 @@
+#pragma once
+#include <QWidget>
+
+#include "models/record_list_model.hpp"
+
+class QHBoxLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSortFilterProxyModel;
+class QTableView;
+
+namespace gritwright::desktop {
+
+/// A list of records with a line to find one and buttons above it. One record is on screen while there is any.
+class RecordListSide : public QWidget {
+  Q_OBJECT
+ public:
+  struct Names {
+    QString prefix;       ///< of object names: "pots"
+    QString list;         ///< for screen readers
+    QString find_hint;
+    QString when_empty;   ///< what to do first
+    QString state;        ///< heading of the state column
+  };
+
+  RecordListSide(RecordBook& book, RecordKind kind, const Names& names, std::function<QString(const RecordLine&)> state, QWidget* parent = nullptr);
+
+  QPushButton* add_button(const QString& object_name, const QString& text);
+  /// Empty if there is none.
+  [[nodiscard]] const QString& current() const { return current_; }
+  void show_record(const QString& id);
+  void find();
+  [[nodiscard]] QTableView& table() { return *table_; }
+
+ signals:
+  /// Another record is on screen, or none.
+  void chosen();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void choose();
+  void keep_selection();
+  void fit_columns();
+
+  RecordListModel* list_;
+  QSortFilterProxyModel* found_;
+  QLineEdit* find_;
+  QHBoxLayout* tools_;
+  QTableView* table_;
+  QLabel* empty_;
+  QString current_;
+};
+
+}  // namespace gritwright::desktop
