@@ -74,6 +74,10 @@ class [[nodiscard]] Result {
   }
   const T& operator*() const& { return checked(); }
   const T* operator->() const { return &checked(); }
+  T* operator->() {
+    checked();
+    return &std::get<T>(content_);
+  }
 
   /// Empty when ok().
   [[nodiscard]] const Problems& problems() const {

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "calendar_years.hpp"
 #include "grain_shelf.hpp"
 
 namespace gritwright {
@@ -12,13 +13,6 @@ namespace gritwright {
 namespace {
 
 constexpr double no_claim_l = 1e-9;
-
-std::string years_later(const std::string& day, int years) {
-  std::string year = std::to_string(std::stoi(day.substr(0, 4)) + years);
-  year.insert(0, 4 - std::min<std::size_t>(4, year.size()), '0');
-  const std::string rest = day.substr(4);
-  return year + (rest == "-02-29" ? "-02-28" : rest);
-}
 
 LooseVolume raw_taken(const DayAnswer& answer, std::size_t supply) { return answer.shelf[supply].taken.value_or(LooseVolume{}); }
 

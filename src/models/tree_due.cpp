@@ -2,17 +2,9 @@
 
 #include <string_view>
 
+#include "calendar_years.hpp"
+
 namespace gritwright {
-
-namespace {
-
-/// The same day some years later; the 29th of February becomes the 28th, which every year has.
-std::string years_later(const std::string& day, int years) {
-  const std::string month_and_day = day.substr(4);
-  return std::to_string(std::stoi(day.substr(0, 4)) + years) + (month_and_day == "-02-29" ? "-02-28" : month_and_day);
-}
-
-}  // namespace
 
 std::optional<NextRepotting> next_repotting(const Tree& tree) {
   if (tree.due) return NextRepotting{*tree.due, *tree.due};

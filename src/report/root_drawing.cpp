@@ -24,31 +24,31 @@ struct Flat {
   double across = 0;
   double up = 0;
 };
-using Outline = std::vector<Flat>;
+using FlatOutline = std::vector<Flat>;
 
 /// Andrew's monotone chain.
-Outline hull(Outline points) {
+FlatOutline hull(FlatOutline points) {
   std::ranges::sort(points, [](const Flat& a, const Flat& b) { return a.across < b.across || (a.across == b.across && a.up < b.up); });
   const auto turn = [](const Flat& o, const Flat& a, const Flat& b) {
     return (a.across - o.across) * (b.up - o.up) - (a.up - o.up) * (b.across - o.across);
   };
   const auto half = [&](auto from, auto to) {
-    Outline side;
+    FlatOutline side;
     for (auto each = from; each != to; ++each) {
       while (side.size() > 1 && turn(side[side.size() - 2], side.back(), *each) <= 0) side.pop_back();
       side.push_back(*each);
     }
     return side;
   };
-  Outline around = half(points.begin(), points.end());
-  const Outline upper = half(points.rbegin(), points.rend());
+  FlatOutline around = half(points.begin(), points.end());
+  const FlatOutline upper = half(points.rbegin(), points.rend());
   if (!upper.empty()) around.insert(around.end(), upper.begin() + 1, upper.end());
   return around;
 }
 
 /// The part of a convex outline where a·across + b·up <= c.
-Outline clipped(const Outline& outline, double a, double b, double c) {
-  Outline kept;
+FlatOutline clipped(const FlatOutline& outline, double a, double b, double c) {
+  FlatOutline kept;
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Flat& from = outline[i];
     const Flat& to = outline[(i + 1) % outline.size()];
@@ -136,8 +136,8 @@ std::vector<Point> posed(const RootMassPlan& plan, const WorkedPlan& worked) {
   return points;
 }
 
-Outline seen(const std::vector<Point>& points, RootView view) {
-  Outline flat;
+FlatOutline seen(const std::vector<Point>& points, RootView view) {
+  FlatOutline flat;
   for (const Point& each : points) flat.push_back({each.x, view == RootView::front ? each.z : each.y});
   return hull(std::move(flat));
 }
@@ -156,16 +156,16 @@ Flat direction_in(Direction direction, RootView view) {
 }
 
 /// The pot's inside: its wall seen from the front, or the rim from above.
-Outline pot_outline(const PotGeometry& pot, RootView view) {
+FlatOutline pot_outline(const PotGeometry& pot, RootView view) {
   const double rim_cm = in_cm(pot.container().depth);
   if (view == RootView::top) {
     const Section rim = pot.section_at(depth_cm(rim_cm));
-    Outline outline;
+    FlatOutline outline;
     for (const Point& each : ring(in_cm(rim.length), in_cm(rim.width), 0, pot.container().exponent.value_or(2), pot.container().shape == Shape::rectangular))
       outline.push_back({each.x, each.y});
     return outline;
   }
-  Outline left, right;
+  FlatOutline left, right;
   constexpr int levels = 20;
   for (int k = 0; k <= levels; ++k) {
     const double height_cm = rim_cm * k / levels;
@@ -178,8 +178,8 @@ Outline pot_outline(const PotGeometry& pot, RootView view) {
   return left;  // rim, down the left wall, across the floor, up the right wall
 }
 
-Outline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, const PotGeometry& pot, const Outline& before, RootView view) {
-  Outline kept = before;
+FlatOutline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, const PotGeometry& pot, const FlatOutline& before, RootView view) {
+  FlatOutline kept = before;
   for (const PlannedCut& cut : worked.cuts) {
     const Flat along = direction_in(cut.direction, view);
     if (along.across == 0 && along.up == 0) continue;
@@ -199,8 +199,8 @@ Outline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, const P
 
 class Canvas {
  public:
-  Canvas(PrintDrawing& drawing, const std::vector<Outline>& all) : drawing_(drawing) {
-    for (const Outline& outline : all)
+  Canvas(PrintDrawing& drawing, const std::vector<FlatOutline>& all) : drawing_(drawing) {
+    for (const FlatOutline& outline : all)
       for (const Flat& each : outline) {
         low_.across = std::min(low_.across, each.across);
         low_.up = std::min(low_.up, each.up);
@@ -215,7 +215,7 @@ class Canvas {
 
   DrawnPoint at(const Flat& point) const { return {1 + (point.across - low_.across) * mm_per_cm_, 2 + (high_.up - point.up) * mm_per_cm_}; }
 
-  void line(const Outline& outline, Ink ink, bool closed) {
+  void line(const FlatOutline& outline, Ink ink, bool closed) {
     DrawnLine drawn{{}, ink};
     for (const Flat& each : outline) drawn.points.push_back(at(each));
     if (closed && !outline.empty()) drawn.points.push_back(at(outline.front()));
@@ -246,9 +246,9 @@ class Canvas {
 PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootView view) {
   const bool another = worked.other_pot_index && *worked.other_pot_index < plan.free_pots.size();
   const PotGeometry pot(another ? plan.free_pots[*worked.other_pot_index] : plan.pot);
-  const Outline before = seen(posed(plan, worked), view);
-  const Outline wall = pot_outline(pot, view);
-  const Outline after = kept_outline(plan, worked, pot, before, view);
+  const FlatOutline before = seen(posed(plan, worked), view);
+  const FlatOutline wall = pot_outline(pot, view);
+  const FlatOutline after = kept_outline(plan, worked, pot, before, view);
   PrintDrawing drawing;
   drawing.title = std::string("Plan ") + worked.name + (view == RootView::front ? ", from the front" : ", from above");
   Canvas canvas(drawing, {before, wall});

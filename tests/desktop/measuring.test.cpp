@@ -22,7 +22,7 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-void fill(OpenWindow& open, const std::string& key, const char* text) {
+void fill_measure(OpenWindow& open, const std::string& key, const char* text) {
   auto* field = open.find<QLineEdit>(("measure_" + key).c_str());
   field->setFocus();
   field->selectAll();
@@ -46,10 +46,10 @@ void measure_new_bag(OpenWindow& open) {
 }
 
 void type_jug(OpenWindow& open) {
-  fill(open, "jug", "200");
-  fill(open, "filled", "650");
-  fill(open, "volume", "1");
-  fill(open, "worked_in", "0.9");
+  fill_measure(open, "jug", "200");
+  fill_measure(open, "filled", "650");
+  fill_measure(open, "volume", "1");
+  fill_measure(open, "worked_in", "0.9");
 }
 
 SieveTest test_with_dust(double dust_g) {
@@ -103,13 +103,13 @@ TEST_CASE("What is implausible is asked about and kept all the same, what is imp
   measure_new_bag(open);
   type_jug(open);
   CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
-  fill(open, "filled", "3400");
+  fill_measure(open, "filled", "3400");
   CHECK(open.find<QLabel>("measure_questions")->isVisible());
   CHECK(open.find<QPushButton>("measure_keep")->isEnabled());
-  fill(open, "filled", "150");
+  fill_measure(open, "filled", "150");
   CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
   CHECK(figure_of(open, "bulk_density") == QStringLiteral("\u2013"));
-  fill(open, "filled", "6x");
+  fill_measure(open, "filled", "6x");
   CHECK(open.find<QLabel>("measure_state")->text().contains(QStringLiteral("Jug with grain")));
   CHECK_FALSE(open.window.record_pages()->measuring().keep());
   CHECK_FALSE(first_bag(open).bulk_density.has_value());
@@ -119,10 +119,10 @@ TEST_CASE("Two fills of the jug count as one, and are asked about where they dif
   OpenWindow open;
   measure_new_bag(open);
   type_jug(open);
-  fill(open, "again", "652");
+  fill_measure(open, "again", "652");
   CHECK(figure_of(open, "bulk_density") == local("451 g/L"));
   CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
-  fill(open, "again", "720");
+  fill_measure(open, "again", "720");
   CHECK(open.find<QLabel>("measure_questions")->isVisible());
 }
 
@@ -132,10 +132,10 @@ TEST_CASE("Soaked grain under water gives density and absorption, which the shee
   open.trigger("action_grade_bag");
   open.trigger("action_measure");
   choose(open, Protocol::displacement);
-  fill(open, "soaked", "650");
-  fill(open, "jug_with_water", "1500");
-  fill(open, "jug_with_both", "1600");
-  fill(open, "dry", "500");
+  fill_measure(open, "soaked", "650");
+  fill_measure(open, "jug_with_water", "1500");
+  fill_measure(open, "jug_with_both", "1600");
+  fill_measure(open, "dry", "500");
   CHECK(figure_of(open, "particle_density") == local("909 g/L"));
   CHECK(figure_of(open, "water_absorption") == local("30.0 %"));
   open.find<QPushButton>("measure_keep")->click();
@@ -150,14 +150,14 @@ TEST_CASE("What soaks for a day is still there when the window opens again", "[m
   OpenWindow open;
   measure_new_bag(open);
   choose(open, Protocol::absorption);
-  fill(open, "soaked", "130");
+  fill_measure(open, "soaked", "130");
   MeasurePage again(*open.record, test_catalogue());
   again.show_protocol(Protocol::absorption);
   CHECK(again.sheet().texts.at(QStringLiteral("soaked")) == QStringLiteral("130"));
   choose(open, Protocol::jug);
   choose(open, Protocol::absorption);
   CHECK(open.find<QLineEdit>("measure_soaked")->text() == QStringLiteral("130"));
-  fill(open, "dry", "100");
+  fill_measure(open, "dry", "100");
   open.window.record_pages()->measuring().keep();
   CHECK_THAT(first_bag(open).water_absorption->value(), WithinAbs(0.3, 1e-12));
 }
@@ -166,17 +166,17 @@ TEST_CASE("A crumble test asks for the sieves of the bag's sieve test and keeps 
   OpenWindow open;
   add_sieved_bag(open, "P-01", 20);
   open.window.record_pages()->measure(Protocol::crumble, QStringLiteral("P-01"));
-  fill(open, "rounds", "10");
-  fill(open, "sieve_1", "0");
-  fill(open, "sieve_2", "150");
-  fill(open, "sieve_3", "300");
+  fill_measure(open, "rounds", "10");
+  fill_measure(open, "sieve_1", "0");
+  fill_measure(open, "sieve_2", "150");
+  fill_measure(open, "sieve_3", "300");
   CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
-  fill(open, "pan", "50");
+  fill_measure(open, "pan", "50");
   REQUIRE(open.find<QPushButton>("measure_keep")->isEnabled());
   open.find<QPushButton>("measure_keep")->click();
   REQUIRE(first_bag(open).crumbling.has_value());
   CHECK(first_bag(open).crumbling->breakages_per_round > 0);
-  const auto read = read_record(RecordKind::bag, write_record(Record(first_bag(open))));
+  const auto read = read_record(RecordKind::bag, write_record(Record(first_bag(open))), "bag");
   REQUIRE(read.ok());
   CHECK(std::get<Bag>(*read) == first_bag(open));
 }
@@ -185,8 +185,8 @@ TEST_CASE("Whether it was sieved long enough is written to the sieve test", "[me
   OpenWindow open;
   add_sieved_bag(open, "P-01", 20);
   open.window.record_pages()->measure(Protocol::thoroughness, QStringLiteral("P-01"));
-  fill(open, "specimen", "500");
-  fill(open, "fallen", "5");
+  fill_measure(open, "specimen", "500");
+  fill_measure(open, "fallen", "5");
   CHECK(figure_of(open, "still_passing") == local("1.00 %"));
   CHECK(open.find<QLabel>("measure_questions")->isVisible());
   open.find<QPushButton>("measure_keep")->click();
@@ -202,12 +202,12 @@ TEST_CASE("A pot test calibrates its mix, which the bench then says, and undo ta
   open.trigger("action_keep_mix");
   const double before = open.bench.evaluation().water->container_capacity.value();
   open.find<QPushButton>("mix_pot_test")->click();
-  fill(open, "depth", "6");
-  fill(open, "volume", "1000");
-  fill(open, "tare", "120");
-  fill(open, "flooded", "1290");
-  fill(open, "drained", "1035");
-  fill(open, "dry", "720");
+  fill_measure(open, "depth", "6");
+  fill_measure(open, "volume", "1000");
+  fill_measure(open, "tare", "120");
+  fill_measure(open, "flooded", "1290");
+  fill_measure(open, "drained", "1035");
+  fill_measure(open, "dry", "720");
   CHECK(figure_of(open, "air_filled_porosity") == local("25.5 %"));
   CHECK(figure_of(open, "container_capacity") == local("31.5 %"));
   CHECK(figure_of(open, "theta_0") == local("57.0 %"));
@@ -242,10 +242,10 @@ TEST_CASE("A pot test by volumes only gives the air that drained", "[measuring]"
   open.trigger("action_keep_mix");
   open.trigger("action_pot_test");
   choose(open, Protocol::pot_by_volumes);
-  fill(open, "depth", "6");
-  fill(open, "volume", "1000");
-  fill(open, "poured", "570");
-  fill(open, "caught", "255");
+  fill_measure(open, "depth", "6");
+  fill_measure(open, "volume", "1000");
+  fill_measure(open, "poured", "570");
+  fill_measure(open, "caught", "255");
   CHECK(figure_of(open, "air_filled_porosity") == local("25.5 %"));
   open.find<QPushButton>("measure_keep")->click();
   CHECK(open.record->workbook().count(RecordKind::pot_test) == 1);

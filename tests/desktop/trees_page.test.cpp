@@ -40,7 +40,7 @@ QLabel* fault_below(OpenWindow& open, const char* field) {
   return nullptr;
 }
 
-Container first_pot(OpenWindow& open) { return open.record->workbook().all<RecordedContainer>().front().record.container; }
+Container first_kept_pot(OpenWindow& open) { return open.record->workbook().all<RecordedContainer>().front().record.container; }
 
 }  // namespace
 
@@ -60,7 +60,7 @@ TEST_CASE("A pot's lengths are kept as they are typed, and Enter moves on", "[tr
   open.type(local("22"));
   retype(open, "pots_depth", local("6"));
   retype(open, "pots_freeboard", local("0"));
-  const Container pot = first_pot(open);
+  const Container pot = first_kept_pot(open);
   CHECK(pot.name == "grey tray");
   // The prismatoid of rim 40 x 30, floor 34 x 22, depth 6 holds 5796 cm3 by hand: 6/6 (2 1200 + 2 748 + 880 + 1020).
   CHECK_THAT(in_ml(PotGeometry(pot).volume()), WithinAbs(5796, 0.01));
@@ -71,11 +71,11 @@ TEST_CASE("A length that can't be stays in its field with the reason, and the po
   OpenWindow open;
   open.trigger("action_add_pot");
   retype(open, "pots_depth", QStringLiteral("-4"));
-  CHECK_THAT(in_cm(first_pot(open).depth), WithinAbs(7, 1e-9));
+  CHECK_THAT(in_cm(first_kept_pot(open).depth), WithinAbs(7, 1e-9));
   CHECK(fault_below(open, "pots_depth") != nullptr);
   CHECK(open.find<QLineEdit>("pots_depth")->text() == QStringLiteral("-4"));
   retype(open, "pots_depth", local("9"));
-  CHECK_THAT(in_cm(first_pot(open).depth), WithinAbs(9, 1e-9));
+  CHECK_THAT(in_cm(first_kept_pot(open).depth), WithinAbs(9, 1e-9));
   CHECK(fault_below(open, "pots_depth") == nullptr);
 }
 
@@ -87,8 +87,8 @@ TEST_CASE("Every shape can be chosen and is drawn", "[trees_page]") {
   for (int shape = 0; shape < shapes->count(); ++shape) {
     choose(shapes, shapes->itemData(shape));
     INFO(shapes->itemText(shape).toStdString());
-    CHECK(static_cast<int>(first_pot(open).shape) == shapes->itemData(shape).toInt());
-    CHECK(check(first_pot(open)).empty());
+    CHECK(static_cast<int>(first_kept_pot(open).shape) == shapes->itemData(shape).toInt());
+    CHECK(check(first_kept_pot(open)).empty());
     CHECK_FALSE(open.find<QWidget>("pot_drawing")->grab().isNull());
   }
 }
@@ -148,7 +148,7 @@ TEST_CASE("Undo takes back a typed length of a pot in one step", "[trees_page]")
   open.trigger("action_add_pot");
   retype(open, "pots_rim_length", local("42.5"));
   open.press(Qt::Key_Return);
-  CHECK_THAT(in_cm(first_pot(open).rim.length), WithinAbs(42.5, 1e-9));
+  CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(42.5, 1e-9));
   open.trigger("action_record_undo");
-  CHECK_THAT(in_cm(first_pot(open).rim.length), WithinAbs(30, 1e-9));
+  CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(30, 1e-9));
 }

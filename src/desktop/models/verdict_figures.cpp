@@ -134,12 +134,8 @@ VerdictView verdict_view(const Bench& bench) {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
     }
   }
-<<<<<<< HEAD
-  view.sentence = judged ? sentence_of(*judged, units) : VerdictText::tr("No verdict: %1").arg(reason);
-=======
   view.notes << lot_findings(bench);
-  view.sentence = judged ? sentence_of(*judged, units) : Text::tr("No verdict: %1").arg(reason);
->>>>>>> 0716972 (Guide measurements at the bench, and watch lots and predictions)
+  view.sentence = judged ? sentence_of(*judged, units) : VerdictText::tr("No verdict: %1").arg(reason);
   const std::vector<Explanation> explanations = judged ? explain(*judged) : std::vector<Explanation>{};
   const auto add = [&](const char* key, const QString& label, std::optional<std::string> value) {
     Figure figure{QStringLiteral("verdict_%1").arg(QLatin1String(key)), label, value ? to_local(*value) : QStringLiteral("\u2013"), value ? QString() : reason, {}};

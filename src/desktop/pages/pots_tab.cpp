@@ -26,7 +26,7 @@ namespace {
 Result<double> pot_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 Result<Length> pot_length(const std::string& text) { return parse_length(text, LengthUnit::centimetre); }
 
-bool has_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
+bool lengths_have_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
 bool is_table(Shape shape) { return shape == Shape::profile; }
 bool has_floor_edge(Shape shape) { return shape != Shape::bowl && shape != Shape::profile; }
 
@@ -36,7 +36,7 @@ QString cm_or_empty(Length length) { return length.value() == 0 ? QString() : cm
 /// Round shapes carry their diameter in both.
 void set_side(Section& section, Shape shape, Length length) {
   section.length = length;
-  if (!has_width(shape)) section.width = length;
+  if (!lengths_have_width(shape)) section.width = length;
 }
 
 /// "0 450; 4 520": heights and areas from the floor up.
@@ -146,7 +146,7 @@ void PotsTab::add_length_rows() {
   };
   const auto named = [shape](const QString& length, const QString& diameter, const QString& flats) {
     return [=] {
-      if (has_width(shape())) return length;
+      if (lengths_have_width(shape())) return length;
       return shape() == Shape::hexagonal || shape() == Shape::octagonal ? flats : diameter;
     };
   };
@@ -157,7 +157,7 @@ void PotsTab::add_length_rows() {
   form_->add({QStringLiteral("pots_rim_width"), tr("Rim, width"), Kind::length, tr("inside, at the rim"),
               editor_.shown([](const RecordedContainer& c) { return cm_text(c.container.rim.width); }),
               editor_.taken(tr("rim width"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.rim.width = value.value_or(Length{}); }),
-              [shape] { return has_width(shape()); }});
+              [shape] { return lengths_have_width(shape()); }});
   form_->add({QStringLiteral("pots_middle"), tr("Middle, diameter"), Kind::length, tr("inside, at half the depth"),
               editor_.shown([](const RecordedContainer& c) { return c.container.middle ? cm_text(c.container.middle->length) : QString(); }),
               editor_.taken(tr("middle"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.middle = Section{value.value_or(Length{}), value.value_or(Length{})}; }),
@@ -177,7 +177,7 @@ void PotsTab::add_length_rows() {
                 if (!c.container.base) c.container.base = c.container.rim;
                 c.container.base->width = *value;
               }),
-              [shape] { return has_width(shape()) && has_floor_edge(shape()); }});
+              [shape] { return lengths_have_width(shape()) && has_floor_edge(shape()); }});
   form_->add({QStringLiteral("pots_exponent"), tr("Corner exponent"), Kind::number, tr("2 an ellipse, 4 soft corners, 6 nearly square"),
               editor_.shown([](const RecordedContainer& c) { return c.container.exponent ? number_text(*c.container.exponent, 4) : QString(); }),
               editor_.taken(tr("corner exponent"), pot_number, [](RecordedContainer& c, std::optional<double> value) { c.container.exponent = value; }),
@@ -265,7 +265,7 @@ void PotsTab::set_shape(Shape shape) {
       if (in_cm2(pot.areas.front().area) <= 0) pot.areas.front().area = area_cm2(0);
     }
     pot.shape = shape;
-    if (!has_width(shape)) {
+    if (!lengths_have_width(shape)) {
       pot.rim.width = pot.rim.length;
       if (pot.base) pot.base->width = pot.base->length;
     }
