@@ -129,6 +129,7 @@ QWidget* PotsTab::form_side() {
   add_paper_rows();
   given_away_ = new QCheckBox(tr("broken, sold or given away"), details);
   given_away_->setObjectName(QStringLiteral("pots_given_away"));
+  given_away_->setAccessibleName(given_away_->text());
   given_away_->setMinimumHeight(26);
   connect(given_away_, &QCheckBox::clicked, this, [this](bool gone) { editor_.save(tr("whereabouts"), [&](RecordedContainer& c) { c.given_away = gone; }); });
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });

@@ -63,7 +63,7 @@ QTableWidget* history_table(QWidget* parent, const char* object_name, const QStr
   table->setShowGrid(false);
   table->verticalHeader()->hide();
   table->horizontalHeader()->setStretchLastSection(true);
-  table->setMinimumHeight(90);
+  table->setMinimumHeight(70);
   return table;
 }
 
@@ -323,6 +323,7 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   repotted_mix_ = choice(box, "tree_repotted_mix", tr("Mix it stands in"));
   bare_rooted_ = new QCheckBox(tr("bare-rooted"), box);
   bare_rooted_->setObjectName(QStringLiteral("tree_bare_rooted"));
+  bare_rooted_->setAccessibleName(bare_rooted_->text());
   bare_rooted_->setMinimumHeight(26);
   repotted_note_ = entry(box, "tree_repotted_note", tr("Note on the repotting"), tr("what was cut, what was found"));
   auto* button = new QPushButton(tr("Write down"), box);
@@ -332,13 +333,15 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   auto* first = new QHBoxLayout;
   lay_out(*first, tr("Day"), repotted_day_);
   lay_out(*first, tr("pot"), repotted_pot_, 1);
-  lay_out(*first, tr("mix"), repotted_mix_, 1);
   auto* second = new QHBoxLayout;
+  lay_out(*second, tr("mix"), repotted_mix_, 1);
   second->addWidget(bare_rooted_);
-  lay_out(*second, tr("note"), repotted_note_, 1);
-  second->addWidget(button);
+  auto* third = new QHBoxLayout;
+  lay_out(*third, tr("note"), repotted_note_, 1);
+  third->addWidget(button);
   layout->addLayout(first);
   layout->addLayout(second);
+  layout->addLayout(third);
   history_fault_ = new QLabel(box);
   history_fault_->setObjectName(QStringLiteral("tree_history_fault"));
   history_fault_->setProperty("role", "fault");

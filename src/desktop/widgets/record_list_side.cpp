@@ -15,11 +15,9 @@
 
 namespace gritwright::desktop {
 
-using Column = RecordListModel::Column;
-
 RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& names, std::function<QString(const RecordLine&)> state, QWidget* parent)
     : QWidget(parent),
-      list_(new RecordListModel(book, kind, {Column::id, Column::title, Column::state}, this)),
+      list_(new RecordListModel(book, kind, {RecordListModel::Column::id, RecordListModel::Column::title, RecordListModel::Column::state}, this)),
       found_(new QSortFilterProxyModel(this)),
       find_(new QLineEdit(this)),
       tools_(new QHBoxLayout),
