@@ -14,10 +14,44 @@
 <context>
     <name>gritwright::desktop::LotChart</name>
     <message numerus="yes">
-        <source>Dust and usable litres of %n lot(s), oldest first; the last, %1, has %2 dust and %3 usable.</source>
+        <source>%n lot(s), oldest first; the last, %1: %2.</source>
         <translation>
-            <numerusform>Dust and usable litres of one lot, %1: %2 dust and %3 usable.</numerusform>
-            <numerusform>Dust and usable litres of %n lots, oldest first; the last, %1, has %2 dust and %3 usable.</numerusform>
+            <numerusform>One lot, %1: %2.</numerusform>
+            <numerusform>%n lots, oldest first; the last, %1: %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A usual range needs %n earlier lot(s).</source>
+        <translation>
+            <numerusform>A usual range needs %n earlier lot.</numerusform>
+            <numerusform>A usual range needs %n earlier lots.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ScoreView</name>
+    <message numerus="yes">
+        <source>predicted %1 points too low on average, %2 points root mean square, %n test(s)</source>
+        <translation>
+            <numerusform>predicted %1 points too low on average, %2 points root mean square, %n test</numerusform>
+            <numerusform>predicted %1 points too low on average, %2 points root mean square, %n tests</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>predicted %1 points too high on average, %2 points root mean square, %n test(s)</source>
+        <translation>
+            <numerusform>predicted %1 points too high on average, %2 points root mean square, %n test</numerusform>
+            <numerusform>predicted %1 points too high on average, %2 points root mean square, %n tests</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Lots</name>
+    <message numerus="yes">
+        <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
+        <translation>
+            <numerusform>Unusual for the material: %1 is %2; over %n earlier bag it lay between %3 and %4.</numerusform>
+            <numerusform>Unusual for the material: %1 is %2; over %n earlier bags it lay between %3 and %4.</numerusform>
         </translation>
     </message>
 </context>
