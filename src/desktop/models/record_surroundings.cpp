@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <initializer_list>
 
 #include "gritwright/models/sieve_analysis.hpp"
@@ -101,8 +102,12 @@ std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, co
     one.calibrated_by = *stored.record.calibrated_by;
     one.tests = tests.size();
     one.constants = stored.record.mix.water;
-    // The belief is worked out anew; where its tests are gone the constants stand by themselves.
-    if (tested && tested->calibration && tested->calibration->constants == one.constants) one.belief = tested->calibration->belief;
+    // The belief is worked out anew; where its tests are gone the constants stand by themselves. Lengths that went through the file
+    // can differ in their last binary digit.
+    const auto alike = [](double a, double b) { return std::abs(a - b) <= 1e-6 * std::abs(b); };
+    const bool same = tested && tested->calibration && alike(tested->calibration->constants.k_cm_mm, one.constants.k_cm_mm) &&
+                      alike(tested->calibration->constants.grain_fill, one.constants.grain_fill) && alike(tested->calibration->constants.flooded_fill, one.constants.flooded_fill);
+    if (same) one.belief = tested->calibration->belief;
     for (const Component& component : stored.record.mix.components) one.parts.emplace_back(component.name, component.parts.value());
     all.push_back(std::move(one));
   }
