@@ -179,7 +179,7 @@ QWidget* BagsPage::form_side() {
   take_in_->setMinimumHeight(28);
   connect(grade_button, &QPushButton::clicked, this, &BagsPage::grade);
   connect(take_in_, &QPushButton::clicked, this, &BagsPage::take_into_stock);
-  auto* measure_button = new QPushButton(tr("M&easure..."), details);
+  auto* measure_button = new QPushButton(tr("Meas&ure..."), details);
   measure_button->setObjectName(QStringLiteral("bag_measure"));
   measure_button->setAccessibleName(tr("Measure this bag: litre weight, grain density, water, crumbling"));
   measure_button->setMinimumHeight(28);

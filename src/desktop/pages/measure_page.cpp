@@ -150,7 +150,7 @@ void MeasurePage::show_protocol(Protocol protocol, const QString& subject) {
   for (const QString& step : text.steps) numbered << QStringLiteral("%1. %2").arg(numbered.size() + 1).arg(step);
   steps_->setText(numbered.join(u'\n'));
   drawing_->show_protocol(protocol);
-  subject_label_->setText(takes_pot(protocol) ? tr("Mi&x") : protocol == Protocol::jug ? tr("Ba&g or mix") : tr("Ba&g"));
+  subject_label_->setText(takes_pot(protocol) ? tr("Mi&x") : protocol == Protocol::jug ? tr("&Bag or mix") : tr("&Bag"));
   fill_subjects(subject);
   fill_pots();
   build_form();

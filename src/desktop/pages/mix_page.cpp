@@ -118,7 +118,7 @@ QWidget* MixPage::by_hand() {
   inside->setContentsMargins(0, 8, 0, 0);
   auto* heading = new QLabel(tr("Pot"), card);
   heading->setProperty("role", "heading");
-  auto* test = new QPushButton(tr("P&ot test..."), card);
+  auto* test = new QPushButton(tr("Pot tes&t..."), card);
   test->setObjectName(QStringLiteral("mix_pot_test"));
   test->setAccessibleName(tr("Pot test: measure air and water of a kept mix"));
   test->setMinimumHeight(28);
