@@ -25,6 +25,8 @@
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
+#include "pages/manual_page.hpp"
+#include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/room_page.hpp"
 #include "pages/settings_page.hpp"
@@ -35,10 +37,13 @@
 #include "record_pages.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
+#include "widgets/find_panel.hpp"
 #include "widgets/jump_box.hpp"
 #include "widgets/parts_panel.hpp"
+#include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/verdict_panel.hpp"
 #include "window_memory.hpp"
 
 namespace gritwright::desktop {
@@ -65,7 +70,8 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
       welcome_page_(new WelcomePage(this)),
       sieving_page_(new SievingPage(bench, *ranges_, this)),
       mix_page_(new MixPage(bench, *ranges_, this)),
-      settings_page_(new SettingsPage(record, settings_, this)) {
+      settings_page_(new SettingsPage(record, settings_, this)),
+      manual_page_(new ManualPage(this)) {
   setObjectName(QStringLiteral("main_window"));
   setWindowTitle(tr("Gritwright"));
   pages_->addWidget(welcome_page_);
@@ -114,6 +120,8 @@ void MainWindow::make_rooms() {
                                      {QStringLiteral("gritwright batch DAY.json")}, this));
   navigation_->add_room("log", tr("Log"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->log()) : closed(tr("Log")));
   pages_->addWidget(settings_page_);
+  pages_->addWidget(manual_page_);
+  connect(manual_page_, &ManualPage::left, this, &MainWindow::leave_manual);
 }
 
 QAction* MainWindow::action(QMenu* menu, const char* object_name, const QString& text, const QKeySequence& shortcut) {
@@ -288,7 +296,11 @@ void MainWindow::make_view_menu() {
 
 void MainWindow::make_help_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Help"));
-  connect(action(menu, "action_welcome", tr("The &three doors"), QKeySequence(tr("F1"))), &QAction::triggered, this, &MainWindow::show_welcome);
+  connect(action(menu, "action_manual", tr("&Manual: this page"), QKeySequence(tr("F1"))), &QAction::triggered, this, &MainWindow::show_manual);
+  connect(action(menu, "action_manual_contents", tr("C&ontents of the manual"), QKeySequence(tr("Ctrl+Shift+F1"))), &QAction::triggered, this,
+          [this] { show_manual_page(QStringLiteral("manual/desktop")); });
+  menu->addSeparator();
+  connect(action(menu, "action_welcome", tr("The &three doors"), QKeySequence(tr("Ctrl+Alt+F1"))), &QAction::triggered, this, &MainWindow::show_welcome);
   connect(action(menu, "action_cautions", tr("Show &cautions again"), QKeySequence(tr("Shift+F1"))), &QAction::triggered, this, [this] {
     for (CautionBar* caution : findChildren<CautionBar*>()) caution->restore();
   });
@@ -311,6 +323,42 @@ void MainWindow::show_settings() {
   settings_page_->show_settings(settings_);
   pages_->setCurrentWidget(settings_page_);
   settings_page_->take_focus();
+}
+
+QString MainWindow::chapter_on_screen() const {
+  // What the cursor is in may have a chapter of its own inside a room.
+  for (const QWidget* widget = QApplication::focusWidget(); widget != nullptr; widget = widget->parentWidget()) {
+    const QString name = widget->objectName();
+    if (!widget->isVisible()) break;
+    if (qobject_cast<const ScreeningPanel*>(widget) != nullptr) return QStringLiteral("manual/screening");
+    if (qobject_cast<const VerdictPanel*>(widget) != nullptr || name == QStringLiteral("sieving_pictures")) return QStringLiteral("manual/curve_and_verdict");
+  }
+  const QWidget* page = pages_->currentWidget();
+  if (page == mix_page_) return mix_page_->find_panel().isVisible() ? QStringLiteral("manual/finding_parts") : QStringLiteral("manual/mixes");
+  if (page == sieving_page_) return QStringLiteral("manual/sieving");
+  if (page == settings_page_) return QStringLiteral("manual/settings");
+  if (qobject_cast<const MeasurePage*>(page) != nullptr) return QStringLiteral("manual/receiving_bags");
+  constexpr std::pair<const char*, const char*> rooms[] = {
+      {"bags", "manual/receiving_bags"}, {"trees", "manual/pots_and_trees"}, {"day", "manual/repotting_day"}, {"log", "manual/log_and_tracing"}};
+  for (const auto& [room, chapter] : rooms) {
+    if (page == navigation_->room(room)) return QString::fromLatin1(chapter);
+  }
+  return QStringLiteral("manual/desktop");
+}
+
+void MainWindow::show_manual() {
+  if (pages_->currentWidget() == manual_page_) return leave_manual();
+  show_manual_page(chapter_on_screen());
+}
+
+void MainWindow::show_manual_page(const QString& page) {
+  if (pages_->currentWidget() != manual_page_) before_manual_ = pages_->currentWidget();
+  pages_->setCurrentWidget(manual_page_);
+  manual_page_->open(page);
+}
+
+void MainWindow::leave_manual() {
+  if (before_manual_ != nullptr && pages_->indexOf(before_manual_) >= 0) pages_->setCurrentWidget(before_manual_);
 }
 
 void MainWindow::jump() {

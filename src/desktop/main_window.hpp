@@ -10,6 +10,7 @@ class QStackedWidget;
 namespace gritwright::desktop {
 
 class JumpBox;
+class ManualPage;
 class MixPage;
 class Navigation;
 class PictureTabs;
@@ -37,11 +38,15 @@ class MainWindow : public QMainWindow {
   void show_sieving();
   void show_mixes();
   void show_settings();
+  /// The chapter for what is on screen; from the manual back to where it was opened.
+  void show_manual();
+  void show_manual_page(const QString& page);
   /// Opens the box that finds any bag, mix, tree or action.
   void jump();
 
   [[nodiscard]] SievingPage& sieving_page() { return *sieving_page_; }
   [[nodiscard]] MixPage& mix_page() { return *mix_page_; }
+  [[nodiscard]] ManualPage& manual_page() { return *manual_page_; }
   [[nodiscard]] RangeKeeper& ranges() { return *ranges_; }
   [[nodiscard]] QStackedWidget& pages() { return *pages_; }
   [[nodiscard]] Navigation& navigation() { return *navigation_; }
@@ -72,6 +77,8 @@ class MainWindow : public QMainWindow {
   void make_help_menu();
   void make_rooms();
   void make_context_menus();
+  [[nodiscard]] QString chapter_on_screen() const;
+  void leave_manual();
   void choose_sieve_tests();
   void choose_container();
   void choose_picture_file();
@@ -93,6 +100,8 @@ class MainWindow : public QMainWindow {
   SievingPage* sieving_page_;
   MixPage* mix_page_;
   SettingsPage* settings_page_;
+  ManualPage* manual_page_;
+  QWidget* before_manual_ = nullptr;
   Navigation* navigation_ = nullptr;
   QMenu* go_menu_ = nullptr;
   RecordPages* record_pages_ = nullptr;

@@ -76,6 +76,9 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   fraction.dry_mass = mass_g(1200);
   open.record->add(fraction, QStringLiteral("fraction"));
   each({"action_page_bags", "action_page_trees", "action_add_tree", "action_add_pot", "action_page_day", "action_page_log", "action_settings"});
+  each({"action_manual"});
+  open.find<QLineEdit>("manual_words")->setText(QStringLiteral("dust"));
+  view("manual searched");
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }

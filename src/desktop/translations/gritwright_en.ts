@@ -56,6 +56,16 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ManualPage</name>
+    <message numerus="yes">
+        <source>in %n chapter(s)</source>
+        <translation>
+            <numerusform>in %n chapter</numerusform>
+            <numerusform>in %n chapters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::RecordPages</name>
     <message numerus="yes">
         <source>Kept %n sieve test(s) with bag %1.</source>
