@@ -17,6 +17,7 @@
 #include "charts/chart_export.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/picture_tabs.hpp"
+#include "day_room.hpp"
 #include "jump_targets.hpp"
 #include "models/bench_files.hpp"
 #include "models/range_keeper.hpp"
@@ -24,6 +25,7 @@
 #include "models/sieve_table_model.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/day_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/manual_page.hpp"
 #include "pages/measure_page.hpp"
@@ -81,6 +83,7 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
   make_component_menu();
   make_go_menu();
   if (record != nullptr) record_pages_ = new RecordPages(bench_, *record, *this, *go_menu_);
+  if (record_pages_ != nullptr) day_room_ = new DayRoom(bench_, *record, *this, record_pages_->menu());
   make_view_menu();
   make_help_menu();
   make_rooms();
@@ -113,11 +116,7 @@ void MainWindow::make_rooms() {
   navigation_->add_room("sieving", tr("Sieving"), sieving_page_);
   navigation_->add_room("mixes", tr("Mixes"), mix_page_);
   navigation_->add_room("trees", tr("Pots and trees"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->trees()) : closed(tr("Pots and trees")));
-  navigation_->add_room("day", tr("Repotting day"),
-                        new RoomPage(tr("Repotting day"),
-                                     tr("The repotting day has no page yet. Until it has one, the litres to measure out for one pot stand on the Mixes page, and a day is added "
-                                        "up by the command line:"),
-                                     {QStringLiteral("gritwright batch DAY.json")}, this));
+  navigation_->add_room("day", tr("Repotting day"), day_room_ != nullptr ? static_cast<QWidget*>(&day_room_->page()) : closed(tr("Repotting day")));
   navigation_->add_room("log", tr("Log"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->log()) : closed(tr("Log")));
   pages_->addWidget(settings_page_);
   pages_->addWidget(manual_page_);

@@ -16,6 +16,7 @@ class Navigation;
 class PictureTabs;
 class RecordBook;
 class RangeKeeper;
+class DayRoom;
 class RecordPages;
 class SettingsPage;
 class SievingPage;
@@ -52,6 +53,8 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] Navigation& navigation() { return *navigation_; }
   /// Null without a record.
   [[nodiscard]] RecordPages* record_pages() { return record_pages_; }
+  /// Null where the record could not be opened.
+  [[nodiscard]] DayRoom* day_room() const { return day_room_; }
 
   /// On the bench in an untouched component's place, else as a new one; told and false if there is no room.
   bool put_component(const ComponentSheet& component);
@@ -105,6 +108,7 @@ class MainWindow : public QMainWindow {
   Navigation* navigation_ = nullptr;
   QMenu* go_menu_ = nullptr;
   RecordPages* record_pages_ = nullptr;
+  DayRoom* day_room_ = nullptr;
   JumpBox* jump_box_ = nullptr;
   bool laid_out_ = false;
 };

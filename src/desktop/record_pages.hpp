@@ -50,6 +50,8 @@ class RecordPages : public QObject {
   void set_laboratory_figures(bool wanted);
 
   [[nodiscard]] RecordBook& book() { return book_; }
+  /// The menu of the record, for rooms that come later.
+  [[nodiscard]] QMenu& menu() { return *menu_; }
   [[nodiscard]] BagsPage& bags() { return *bags_; }
   [[nodiscard]] LogPage& log() { return *log_; }
   [[nodiscard]] MeasurePage& measuring() { return *measuring_; }

@@ -5,6 +5,7 @@
 #include <QHash>
 #include <QImage>
 #include <QSet>
+#include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <algorithm>
@@ -127,6 +128,12 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.record_pages()->trees().show_trees();
   window.navigation().show(window.navigation().room("day"));
   shoot("day");
+  auto* day_tabs = window.findChild<QTabWidget*>(QStringLiteral("day_tabs"));
+  day_tabs->setCurrentIndex(3);
+  shoot("day_shelf");
+  day_tabs->setCurrentIndex(day_tabs->count() - 1);
+  shoot("day_season");
+  day_tabs->setCurrentIndex(0);
   window.record_pages()->show_log();
   window.record_pages()->log().show_about(QStringLiteral("P-03"));
   shoot("log");

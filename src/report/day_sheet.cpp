@@ -89,18 +89,18 @@ PrintTable batch_table(const MixOfDay& mix, const TubBatch& batch, UnitSystem un
   return table;
 }
 
-PrintSection batches_section(const DayAnswer& answer, UnitSystem units) {
+PrintSection mixes_section(const std::vector<MixOfDay>& mixes, UnitSystem units) {
   PrintTable table{{"Mix", "In the pots", "Reserve", "To mix", "Batches", "Made", "Left over"}, {}, {false, true, true, true, true, true, true}};
-  for (const MixOfDay& mix : answer.mixes)
+  for (const MixOfDay& mix : mixes)
     table.rows.push_back({mix.name, litres(mix.fill, units), litres(mix.reserve, units), litres(mix.needed, units),
                           mix.batches ? std::to_string(mix.batches->batches.size()) : "–", mix.batches ? litres(mix.batches->made, units) : "–",
                           mix.left_over ? litres(*mix.left_over, units) : "–"});
   return {"Mixes", {table, PrintText{"The reserve covers the two trees of each mix that would take most if they go worse. Left over mix goes back to stock as a tub of its own."}}};
 }
 
-PrintSection grain_section(const DayAnswer& answer, UnitSystem units) {
+PrintSection grain_section(const std::vector<GrainLitres>& components, UnitSystem units) {
   PrintTable table{{"Grain", "Loose", "To have ready"}, {}, {false, true, true}};
-  for (const GrainLitres& grain : answer.components) table.rows.push_back({grain.name, litres(grain.loose, units), litres(grain.ready, units)});
+  for (const GrainLitres& grain : components) table.rows.push_back({grain.name, litres(grain.loose, units), litres(grain.ready, units)});
   return {"Grain", {table}};
 }
 
@@ -116,6 +116,37 @@ PrintSection shelf_section(const PlannedDay& day, const DayAnswer& answer, UnitS
   return {"From the shelf", {table}};
 }
 
+PrintSection buying_section(const std::vector<GrainToBuy>& buy, UnitSystem units) {
+  PrintTable table{{"Material", "Short of", "Raw", "Usable", "One bag", "Buy", "Price"}, {}, {false, true, true, true, true, true, true}};
+  for (const GrainToBuy& purchase : buy) {
+    const auto typical = [](bool is) { return is ? " typical" : ""; };
+    std::string price = figure(purchase.cost ? std::optional(purchase.cost->amount) : std::nullopt, 2);
+    if (purchase.cost && !purchase.cost->currency.empty()) price += " " + purchase.cost->currency;
+    table.rows.push_back({purchase.material, litres(purchase.short_of, units), litres(purchase.raw, units),
+                          percent_text(purchase.yield.value(), 0) + typical(purchase.typical_yield),
+                          purchase.bag_volume ? litres(*purchase.bag_volume, units) + typical(purchase.typical_bag) : "–", purchase_text(purchase, units), price});
+  }
+  return {"To buy", {table}};
+}
+
+PrintSection due_section(const PlannedSeason& season, const SeasonAnswer& answer) {
+  PrintTable table{{"Tree", "Due", "From", "Mix", "Day"}, {}, {false, false, false, false, false}};
+  for (const DueTree& due : answer.trees) {
+    if (!due.counted) continue;
+    const PlannedTree& tree = season.ground.trees[due.tree];
+    table.rows.push_back({tree.name, due.due == Due::due ? "due" : "may be: look at it", due.from.value_or("–"), tree.mix, tree.day.value_or("none yet")});
+  }
+  return {"Trees due by " + season.until, {table}};
+}
+
+PrintSection reservations_section(const PlannedSeason& season, const SeasonAnswer& answer, UnitSystem units) {
+  PrintTable table{{"Bag", "Day", "Wants", "Gets"}, {}, {false, false, true, true}};
+  for (const Reservation& reservation : answer.reservations)
+    for (const Claim& claim : reservation.claims)
+      table.rows.push_back({season.ground.shelf[reservation.supply].bag, claim.day.value_or("no day yet"), litres(claim.wanted, units), litres(claim.gets, units)});
+  return {"Bags that several days want", {table}};
+}
+
 PrintSection lifts_section(const DayAnswer& answer, UnitSystem units) {
   PrintTable table{{"Full and wet", "Mass"}, {}, {false, true}};
   for (const Lift& lift : answer.lifts)
@@ -123,11 +154,12 @@ PrintSection lifts_section(const DayAnswer& answer, UnitSystem units) {
   return {"Lifts", {table}};
 }
 
-PrintSection notes_section(const DayAnswer& answer, UnitSystem units) {
+PrintSection notes_section(const Notes& notes, UnitSystem units) {
   PrintSection section{"Notes", {}};
   // What concerns the grain's own figures belongs to the mix, not on the sheet in the tub.
-  for (const Note& note : answer.notes)
-    if (note.level == Level::warning || note.code.starts_with("day.")) section.blocks.emplace_back(PrintText{(note.where.empty() ? "" : note.where + ": ") + sentence(note, {}, units), note.level == Level::warning});
+  for (const Note& note : notes)
+    if (note.level == Level::warning || note.code.starts_with("day.") || note.code.starts_with("season."))
+      section.blocks.emplace_back(PrintText{(note.where.empty() ? "" : note.where + ": ") + sentence(note, {}, units), note.level == Level::warning});
   return section;
 }
 
@@ -190,14 +222,48 @@ PrintDocument day_sheet(const PlannedDay& day, const DayAnswer& answer, UnitSyst
   if (!list.morning.empty()) sheet.sections.push_back(tick_section("In the morning", list.morning));
   sheet.sections.push_back({"Trees in working order", {trees_table(day, answer, units)}});
   sheet.sections.push_back(tick_section("For each tree", list.each_tree));
-  sheet.sections.push_back(batches_section(answer, units));
-  if (!answer.components.empty()) sheet.sections.push_back(grain_section(answer, units));
+  sheet.sections.push_back(mixes_section(answer.mixes, units));
+  if (!answer.components.empty()) sheet.sections.push_back(grain_section(answer.components, units));
   if (!answer.taken.empty()) sheet.sections.push_back(shelf_section(day, answer, units));
   sheet.sections.push_back(lifts_section(answer, units));
   PrintSection cautions{"Take care", {}};
   for (const std::string& line : day_cautions(day, answer)) cautions.blocks.emplace_back(PrintText{line});
   sheet.sections.push_back(std::move(cautions));
-  if (PrintSection notes = notes_section(answer, units); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
+  if (PrintSection notes = notes_section(answer.notes, units); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
+  return sheet;
+}
+
+DaySections day_sections(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {
+  DaySections sections;
+  sections.litres = {mixes_section(answer.mixes, units)};
+  if (!answer.components.empty()) sections.litres.push_back(grain_section(answer.components, units));
+  if (!answer.taken.empty()) sections.shelf.push_back(shelf_section(day, answer, units));
+  if (!answer.buy.empty()) sections.shelf.push_back(buying_section(answer.buy, units));
+  sections.batches = batch_cards(day, answer, units).sections;
+  for (PrintSection& card : sections.batches) std::erase_if(card.blocks, [](const PrintBlock& block) { return std::holds_alternative<PrintTicks>(block); });
+  sections.lifts = {lifts_section(answer, units)};
+  if (PrintSection notes = notes_section(answer.notes, units); !notes.blocks.empty()) sections.notes.push_back(std::move(notes));
+  return sections;
+}
+
+PrintDocument season_sheet(const PlannedSeason& season, const SeasonAnswer& answer, UnitSystem units) {
+  PrintDocument sheet;
+  sheet.title = "The season";
+  sheet.subtitle = plural(static_cast<std::size_t>(std::ranges::count_if(answer.trees, &DueTree::counted)), "tree", "trees") + " due by " + season.until;
+  sheet.foot = sheet.title + ", " + sheet.subtitle;
+  sheet.sections.push_back(due_section(season, answer));
+  PrintSection mixes = mixes_section(answer.mixes, units);
+  // Batches and what they leave belong to one day.
+  auto& table = std::get<PrintTable>(mixes.blocks.front());
+  table.heading.resize(4);
+  table.numbers.resize(4);
+  for (auto& row : table.rows) row.resize(4);
+  mixes.blocks.resize(1);
+  sheet.sections.push_back(std::move(mixes));
+  if (!answer.components.empty()) sheet.sections.push_back(grain_section(answer.components, units));
+  if (!answer.buy.empty()) sheet.sections.push_back(buying_section(answer.buy, units));
+  if (!answer.reservations.empty()) sheet.sections.push_back(reservations_section(season, answer, units));
+  if (PrintSection notes = notes_section(answer.notes, units); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
   return sheet;
 }
 

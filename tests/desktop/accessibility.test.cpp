@@ -75,8 +75,16 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   fraction.from = aperture_mm(2);
   fraction.dry_mass = mass_g(1200);
   open.record->add(fraction, QStringLiteral("fraction"));
-  each({"action_page_bags", "action_page_trees", "action_add_tree", "action_add_pot", "action_page_day", "action_page_log", "action_settings"});
-  each({"action_manual"});
+  Tree tree;
+  tree.species = "pine, invented";
+  open.record->add(tree, QStringLiteral("tree"));
+  each({"action_page_bags", "action_page_trees", "action_add_tree", "action_add_pot", "action_page_day", "action_new_day", "action_day_add_tree"});
+  auto* day_tabs = open.find<QTabWidget>("day_tabs");
+  for (int tab = 0; tab < day_tabs->count(); ++tab) {
+    day_tabs->setCurrentIndex(tab);
+    view("action_page_day");
+  }
+  each({"action_page_log", "action_settings", "action_manual"});
   open.find<QLineEdit>("manual_words")->setText(QStringLiteral("dust"));
   view("manual searched");
 }

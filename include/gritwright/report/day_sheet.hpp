@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "gritwright/models/day_litres.hpp"
+#include "gritwright/models/season.hpp"
 #include "gritwright/report/print_document.hpp"
 #include "gritwright/report/quantity_text.hpp"
 
@@ -19,6 +20,19 @@ struct DayChecklist {
 
 /// The sheet of the day: evening before, trees in working order with room to write, batches, grain, buying, lifts, cautions.
 [[nodiscard]] PrintDocument day_sheet(const PlannedDay& day, const DayAnswer& answer, UnitSystem units);
+
+/// The same by topic, for a screen.
+struct DaySections {
+  std::vector<PrintSection> litres;   ///< by mix, by grain
+  std::vector<PrintSection> shelf;    ///< what bags and fractions give, what to buy
+  std::vector<PrintSection> batches;
+  std::vector<PrintSection> lifts;
+  std::vector<PrintSection> notes;
+};
+[[nodiscard]] DaySections day_sections(const PlannedDay& day, const DayAnswer& answer, UnitSystem units);
+
+/// The trees due, their litres by mix and grain, what to buy, and the bags that several days want.
+[[nodiscard]] PrintDocument season_sheet(const PlannedSeason& season, const SeasonAnswer& answer, UnitSystem units);
 
 /// One card for each batch: what goes in, and which trees it is for.
 [[nodiscard]] PrintDocument batch_cards(const PlannedDay& day, const DayAnswer& answer, UnitSystem units);

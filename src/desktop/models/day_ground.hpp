@@ -1,0 +1,66 @@
+#pragma once
+// From the record to a repotting day as the models take it: mixes as they were planned, pots, the grain on the shelf and the trees.
+
+#include <QString>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gritwright/domain/material.hpp"
+#include "gritwright/domain/planned_day.hpp"
+#include "gritwright/domain/repotting_day.hpp"
+#include "gritwright/models/placing_experience.hpp"
+#include "gritwright/models/season.hpp"
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright::desktop {
+
+/// A tree that can't be added up, and what it lacks.
+struct LeftOutTree {
+  std::string tree;
+  QString reason;
+  friend bool operator==(const LeftOutTree&, const LeftOutTree&) = default;
+};
+
+/// Where a mix's component comes from and where its grain is taken.
+struct DayMixSources {
+  Id<MixVersion> id;
+  std::vector<std::optional<RecordRef>> sources;  ///< one per component
+};
+
+struct DayGround {
+  PlannedDay plan;
+  std::vector<std::size_t> rows;            ///< of each tree of `plan`: its row in the record
+  std::vector<LeftOutTree> left_out;
+  std::vector<DayMixSources> mixes;         ///< in the order of `plan.mixes`
+  std::vector<RecordRef> shelf;             ///< in the order of `plan.shelf`
+  std::vector<RecordRef> below_zero;        ///< whose books say less than nothing
+  PlacingExperience learnt;                 ///< from the trees and batches of the record
+};
+
+/// The day with all of its trees; what it has taken from the shelf already is put back first, so that the totals stay those of the
+/// whole day. Grain that earlier days and reserved mixes want is marked as promised.
+[[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& day);
+
+/// All days with trees to be done, and every tree that is on none, with the mix and pot it stands in.
+struct SeasonGround {
+  PlannedSeason season;
+  std::vector<LeftOutTree> left_out;
+};
+[[nodiscard]] SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until);
+
+/// Fills of plan A and its fall-backs as they lie, by the newest root-mass plan of a tree; empty where it has none or it can't be
+/// worked out.
+struct TreePlan {
+  Id<RootMassPlan> id;
+  std::vector<MixedVolume> fills;
+};
+[[nodiscard]] std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<Tree>& tree);
+
+/// A tree as it comes onto a day: the newest version of its mix, its plan's pot or the one it stands in.
+[[nodiscard]] DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<Tree>& tree);
+
+/// "T-04 old pine"
+[[nodiscard]] std::string tree_title(const Id<Tree>& id, const Tree& tree);
+
+}  // namespace gritwright::desktop

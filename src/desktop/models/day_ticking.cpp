@@ -1,0 +1,244 @@
+#include "day_ticking.hpp"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+#include "gritwright/formats/root_mass_plan_file.hpp"
+#include "gritwright/models/litres.hpp"
+#include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/root_plan.hpp"
+#include "record_book.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+class TickText {
+  Q_DECLARE_TR_FUNCTIONS(DayTicking)
+};
+
+/// Raw grain of one bag for one component.
+struct RawGrain {
+  RecordRef holder;
+  LooseVolume raw;
+  BulkDensity density;
+};
+
+/// Where the components of `mixed` litres of a mix of the day come from. Empty where litres can't be told apart.
+std::vector<RawGrain> raw_grain(const DayGround& ground, const DayAnswer& answer, std::size_t mix, MixedVolume mixed) {
+  std::vector<RawGrain> grain;
+  const Mix& recipe = ground.plan.mixes[mix].mix;
+  const auto state = mix_state(recipe);
+  const auto litres = state ? component_volumes(mixed, *state) : std::nullopt;
+  for (std::size_t k = 0; litres && k < recipe.components.size(); ++k) {
+    const auto taken = std::ranges::find(answer.taken, recipe.components[k].name, &GrainTaken::component);
+    const auto& source = ground.mixes[mix].sources[k];
+    if (taken == answer.taken.end() && !source) continue;
+    const RecordRef holder = taken != answer.taken.end() ? ground.shelf[taken->supply] : *source;
+    const double yield = taken != answer.taken.end() && taken->yield ? taken->yield->value() : 1;
+    const auto density = taken != answer.taken.end() ? ground.plan.shelf[taken->supply].bulk_density : std::nullopt;
+    grain.push_back({holder, (*litres)[k] / yield, density.value_or(dry_bulk_density(recipe.components[k].grain))});
+  }
+  return grain;
+}
+
+class DayBooking {
+ public:
+  DayBooking(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::string today) : workbook_(workbook), day_(ref_to(day.id)), today_(std::move(today)) {}
+
+  void entry(const RecordRef& holder, StockReason reason, Mass mass, const std::string& note, std::optional<LooseVolume> measured = {}, std::optional<BulkDensity> density = {}) {
+    StockEntry entry;
+    entry.holder = holder;
+    entry.reason = reason;
+    entry.change = mass;
+    entry.measured = measured;
+    entry.density_used = density;
+    if (reason != StockReason::received) entry.other = day_;
+    entry.day = today_;
+    entry.note = note;
+    add(RecordKind::stock_entry, {}, std::move(entry));
+  }
+
+  void use(const RawGrain& grain, const std::string& note) {
+    take_in(grain.holder);
+    entry(grain.holder, StockReason::used, grain.raw * grain.density * -1.0, note, grain.raw, grain.density);
+  }
+
+  template <class R>
+  void add(RecordKind kind, const std::string& id, R record) {
+    change.edits.push_back({RecordRef{kind, id}, 0, Record(std::move(record))});
+  }
+  template <class R>
+  void replace(const Stored<R>& was, R now) {
+    change.edits.push_back({ref_to(was.id), was.revision, Record(std::move(now))});
+  }
+  void log(LogEntry entry) {
+    if (!change.log) change.log = std::move(entry);
+    else add(RecordKind::log_entry, {}, std::move(entry));
+  }
+
+  Change change;
+
+ private:
+  /// A bag that was never taken in gives nothing away before it is.
+  void take_in(const RecordRef& holder) {
+    if (holder.kind != RecordKind::bag || !taken_in_.insert(holder).second || workbook_.stock_of(holder)) return;
+    const auto bag = workbook_.find(Id<Bag>{holder.id});
+    if (!bag) return;
+    if (const auto received = dry_mass_received(bag->record)) entry(holder, StockReason::received, *received, {});
+  }
+
+  const OpenWorkbook& workbook_;
+  RecordRef day_;
+  std::string today_;
+  std::set<RecordRef> taken_in_;
+};
+
+/// What the plan that was carried out took off, for the tree's history.
+void tell_plan(Repotting& repotting, const OpenWorkbook& workbook, const Catalogue& catalogue) {
+  if (!repotting.plan) return;
+  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, repotting.plan->text});
+  if (!stored) return;
+  const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, repotting.plan->text, {&catalogue, {}});
+  const auto answer = file ? std::optional(work_out(file->plan)) : std::nullopt;
+  if (!answer || !*answer) return;
+  const auto& plans = (*answer)->plans;
+  const auto done = std::ranges::find(plans, repotting.plan_name, &WorkedPlan::name);
+  if (done == plans.end()) return;
+  repotting.removed_share = RemovedShare(done->removed_share);
+  repotting.untouched_share = UntouchedShare(done->untouched_share);
+  for (const PlannedCut& cut : done->cuts) repotting.cut.push_back({face_name(cut.face), cut.depth});
+  for (const CombedFace& combed : done->combed) repotting.combed.push_back({face_name(combed.face), combed.depth});
+}
+
+}  // namespace
+
+std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
+                               const std::vector<std::size_t>& rows, const std::string& today) {
+  DayBooking booking(workbook, day, today);
+  RepottingDay now = day.record;
+  QStringList names;
+  for (const std::size_t row : rows) {
+    const auto at = std::ranges::find(ground.rows, row);
+    if (at == ground.rows.end() || now.trees[row].done) continue;
+    const auto index = static_cast<std::size_t>(at - ground.rows.begin());
+    const PlannedTree& planned = ground.plan.trees[index];
+    DayTree& ticked = now.trees[row];
+    const auto stored = workbook.find(ticked.tree);
+    if (!stored) continue;
+    const auto mix = static_cast<std::size_t>(std::ranges::find(ground.plan.mixes, planned.mix, &DayMix::name) - ground.plan.mixes.begin());
+    const MixedVolume used = ticked.used.value_or(std::ranges::find(answer.trees, index, &TreeOfDay::tree)->poured);
+    ticked.done = true;
+    if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
+
+    Repotting repotting;
+    repotting.day = now.day;
+    repotting.container = ticked.container;
+    repotting.mix = ticked.mix;
+    repotting.filled = used;
+    repotting.plan = ticked.plan;
+    if (ticked.plan) repotting.plan_name = ticked.done_plan;
+    repotting.note = ticked.note;
+    tell_plan(repotting, workbook, catalogue);
+    LogEntry entry = event_about(ref_to(ticked.tree), {}, now.day);
+    const auto about = [&](const RecordRef& ref) {
+      if (std::ranges::find(entry.about, ref) == entry.about.end()) entry.about.push_back(ref);
+    };
+    about(ref_to(*ticked.mix));
+    if (ticked.container) about(ref_to(*ticked.container));
+    for (const RawGrain& grain : raw_grain(ground, answer, mix, used)) {
+      booking.use(grain, ticked.tree.text);
+      if (std::ranges::find(repotting.grain, grain.holder) == repotting.grain.end()) repotting.grain.push_back(grain.holder);
+      about(grain.holder);
+    }
+    about(ref_to(day.id));
+    const QString name = to_qt(planned.name);
+    entry.text = TickText::tr("Repotted %1 with %2 of %3").arg(name, to_local(volume_text(in_l(used), UnitSystem::metric)), to_qt(planned.mix)).toStdString();
+    if (!planned.pot.empty()) entry.text += TickText::tr(", into %1").arg(to_qt(planned.pot)).toStdString();
+    if (!repotting.plan_name.empty()) entry.text += TickText::tr(", plan %1").arg(to_qt(repotting.plan_name)).toStdString();
+    if (!ticked.note.empty()) entry.text += ": " + ticked.note;
+    booking.log(std::move(entry));
+    Tree tree = stored->record;
+    tree.repottings.push_back(std::move(repotting));
+    // The day the grower had set has come.
+    tree.due.reset();
+    std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
+    booking.replace(*stored, std::move(tree));
+    names << to_qt(ticked.tree.text);
+  }
+  if (names.isEmpty()) return std::nullopt;
+  booking.replace(day, std::move(now));
+  booking.change.label = TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", "))).toStdString();
+  return std::move(booking.change);
+}
+
+std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::size_t row, const std::string& today) {
+  if (row >= day.record.trees.size() || !day.record.trees[row].done) return std::nullopt;
+  DayBooking booking(workbook, day, today);
+  RepottingDay now = day.record;
+  DayTree& ticked = now.trees[row];
+  ticked.done = false;
+  std::map<RecordRef, Mass> taken;
+  for (const auto& entry : workbook.all<StockEntry>()) {
+    if (entry.record.other == ref_to(day.id) && entry.record.note == ticked.tree.text) taken[entry.record.holder] -= entry.record.change;
+  }
+  for (const auto& [holder, mass] : taken) {
+    if (mass > Mass{}) booking.entry(holder, StockReason::returned, mass, ticked.tree.text);
+  }
+  if (const auto stored = workbook.find(ticked.tree)) {
+    Tree tree = stored->record;
+    const auto done = std::ranges::find_if(tree.repottings, [&](const Repotting& one) { return one.day == now.day && one.mix == ticked.mix; });
+    if (done != tree.repottings.end()) {
+      tree.repottings.erase(done);
+      booking.replace(*stored, std::move(tree));
+    }
+  }
+  const QString id = to_qt(ticked.tree.text);
+  booking.log(event_about(ref_to(ticked.tree), TickText::tr("Took the tick of %1 back").arg(id), today));
+  booking.change.log->sort = LogSort::bookkeeping;
+  booking.replace(day, std::move(now));
+  booking.change.label = TickText::tr("tick of %1 taken back").arg(id).toStdString();
+  return std::move(booking.change);
+}
+
+std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const TubLeft& tub,
+                                       const std::string& today) {
+  if (tub.mix >= ground.mixes.size()) return std::nullopt;
+  DayBooking booking(workbook, day, today);
+  const DayMix& mix = ground.plan.mixes[tub.mix];
+  const Id<MixVersion>& version = ground.mixes[tub.mix].id;
+  double used_l = 0;
+  for (const DayTree& tree : day.record.trees) {
+    if (tree.done && tree.mix == version && tree.used) used_l += in_l(*tree.used);
+  }
+  const RecordRef ref{RecordKind::batch, workbook.suggest_id(RecordKind::batch)};
+  Batch batch;
+  batch.mix = version;
+  batch.day = day.record.day;
+  batch.repotting_day = day.id;
+  batch.made = tub.made;
+  for (const RawGrain& grain : raw_grain(ground, answer, tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
+  booking.add(RecordKind::batch, ref.id, std::move(batch));
+  // The trees have taken theirs from the bags; what was made beyond that is in the tub, or was spilt.
+  for (const RawGrain& grain : raw_grain(ground, answer, tub.mix, mixed_l(std::max(0.0, in_l(tub.made) - used_l)))) {
+    if (in_l(grain.raw) > 0) booking.use(grain, ref.id);
+  }
+  const auto state = mix_state(mix.mix);
+  if (in_l(tub.left) > 0 && state && state->poured) {
+    const LooseVolume left = loose_l(in_l(tub.left));
+    booking.entry(ref, StockReason::returned, left * state->poured->bulk_density, {}, left, state->poured->bulk_density);
+  }
+  const auto litres = [](MixedVolume volume) { return to_local(volume_text(in_l(volume), UnitSystem::metric)); };
+  LogEntry entry = event_about(ref, TickText::tr("Made %1 of %2, %3 left over, kept as %4").arg(litres(tub.made), to_qt(mix.name), litres(tub.left), to_qt(ref.id)), day.record.day);
+  entry.about.push_back(ref_to(version));
+  entry.about.push_back(ref_to(day.id));
+  booking.log(std::move(entry));
+  booking.change.label = TickText::tr("left-over of %1").arg(to_qt(mix.name)).toStdString();
+  return std::move(booking.change);
+}
+
+}  // namespace gritwright::desktop

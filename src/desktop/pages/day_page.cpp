@@ -1,0 +1,1050 @@
+#include "day_page.hpp"
+
+#include <QComboBox>
+#include <QDate>
+#include <QEvent>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSettings>
+#include <QShortcut>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <set>
+
+#include "gritwright/formats/number.hpp"
+#include "gritwright/formats/root_mass_plan_file.hpp"
+#include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/report/day_report.hpp"
+#include "gritwright/report/day_sheet.hpp"
+#include "gritwright/report/root_plan_sheet.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "models/day_trees_model.hpp"
+#include "models/figures.hpp"
+#include "print/pdf.hpp"
+#include "settings.hpp"
+#include "text.hpp"
+#include "widgets/caution_bar.hpp"
+#include "widgets/explanation_popup.hpp"
+#include "widgets/record_form.hpp"
+#include "widgets/record_table.hpp"
+#include "widgets/section_view.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+using DayColumn = DayTreesModel::Column;
+
+std::string trimmed_text(const QString& text) { return text.trimmed().toStdString(); }
+
+QPushButton* push_button(QWidget* parent, const char* object_name, const QString& text, const QString& name) {
+  auto* button = new QPushButton(text, parent);
+  button->setObjectName(QString::fromLatin1(object_name));
+  button->setAccessibleName(name);
+  button->setMinimumHeight(28);
+  return button;
+}
+
+QComboBox* choice_box(QWidget* parent, const char* object_name, const QString& name) {
+  auto* box = new QComboBox(parent);
+  box->setObjectName(QString::fromLatin1(object_name));
+  box->setAccessibleName(name);
+  box->setMinimumHeight(26);
+  box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  box->setMinimumContentsLength(14);
+  return box;
+}
+
+template <class Value>
+QString litre_digits(const std::optional<Value>& volume) {
+  return volume ? number_text(in_l(*volume), 9) : QString();
+}
+
+/// A text as litres; nothing where it is empty.
+Result<std::optional<double>> typed_litres(const QString& text) {
+  if (text.trimmed().isEmpty()) return std::optional<double>();
+  const auto volume = parse_volume(trimmed_text(text), VolumeUnit::litre);
+  if (!volume) return volume.problems();
+  return std::optional(in_l(LooseVolume(*volume)));
+}
+
+Result<std::optional<double>> typed_share(const QString& text) {
+  if (text.trimmed().isEmpty()) return std::optional<double>();
+  const auto share = parse_percent(trimmed_text(text));
+  if (!share) return share.problems();
+  return std::optional(*share);
+}
+
+/// The thirtieth of June ends the season that today belongs to.
+std::string end_of_season() {
+  const QDate now = QDate::currentDate();
+  return QDate(now.month() > 6 ? now.year() + 1 : now.year(), 6, 30).toString(Qt::ISODate).toStdString();
+}
+
+std::vector<WorkKey> keys_from(WorkKey first) {
+  std::vector<WorkKey> keys{first};
+  for (const WorkKey key : {WorkKey::bud, WorkKey::mix, WorkKey::helper, WorkKey::name}) {
+    if (key != first) keys.push_back(key);
+  }
+  return keys;
+}
+
+QString printed_key(const QString& day) { return QStringLiteral("printed_days/") + day; }
+
+}  // namespace
+
+DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
+    : QWidget(parent), book_(book), catalogue_(catalogue), lines_(new DayTreesModel(this)), until_(end_of_season()) {
+  setObjectName(QStringLiteral("day_page"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(8, 8, 8, 8);
+  layout->setSpacing(8);
+  layout->addWidget(new CautionBar(QStringLiteral("repotting_day"), tr("Dust and lifting."),
+                                   tr("Screen damp, outdoors, with a mask; from 16 kg lift with two or use a trolley, less at arm's length. General information; safety sheets, local codes "
+                                      "and qualified advice prevail."),
+                                   this));
+  layout->addLayout(tools());
+  empty_ = new QLabel(tr("No repotting day yet. Make one, then put trees on it: their litres, what to screen, buy and mix, and what is heavy follow by themselves. The season tells "
+                         "which trees are due."),
+                      this);
+  empty_->setWordWrap(true);
+  empty_->setProperty("role", "muted");
+  layout->addWidget(empty_);
+  auto* splitter = new QSplitter(Qt::Vertical, this);
+  splitter->setObjectName(QStringLiteral("day_splitter"));
+  splitter->setChildrenCollapsible(false);
+  splitter->setHandleWidth(8);
+  table_ = new QTableView(splitter);
+  table_->setObjectName(QStringLiteral("day_table"));
+  table_->setAccessibleName(tr("Trees of the day in working order"));
+  table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
+  table_->setModel(lines_);
+  show_as_record_list(*table_);
+  table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
+  table_->setSelectionBehavior(QAbstractItemView::SelectItems);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->horizontalHeader()->setSectionResizeMode(DayColumn::tree, QHeaderView::Interactive);
+  table_->horizontalHeader()->setStretchLastSection(true);
+  tabs_ = new QTabWidget(splitter);
+  tabs_->setObjectName(QStringLiteral("day_tabs"));
+  tabs_->setAccessibleName(tr("What the day takes"));
+  tabs_->tabBar()->setObjectName(QStringLiteral("day_tab_bar"));
+  litres_ = new SectionView(QStringLiteral("day_litres"), tr("Litres"), tabs_);
+  batches_ = new SectionView(QStringLiteral("day_batches"), tr("Batches"), tabs_);
+  lifts_ = new SectionView(QStringLiteral("day_lifts"), tr("Lifts"), tabs_);
+  tabs_->addTab(day_tab(), tr("Day"));
+  tabs_->addTab(tree_tab(), tr("Tree"));
+  tabs_->addTab(litres_, tr("Litres"));
+  tabs_->addTab(shelf_tab(), tr("Screen and buy"));
+  tabs_->addTab(batches_, tr("Batches"));
+  tabs_->addTab(lifts_, tr("Lifts"));
+  tabs_->addTab(list_tab(), tr("Lists"));
+  tabs_->addTab(left_over_tab(), tr("Left over"));
+  tabs_->addTab(season_tab(), tr("Season"));
+  splitter->setSizes({300, 340});
+  layout->addWidget(splitter, 1);
+  connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
+  connect(lines_, &DayTreesModel::ticked, this, [this](std::size_t row, bool) {
+    row_in_front_ = row;
+    tick();
+  });
+  connect(lines_, &DayTreesModel::written, this, &DayPage::write_cell);
+  connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
+    if (!now.isValid()) return;
+    const std::size_t row = lines_->lines()[static_cast<std::size_t>(now.row())].row;
+    if (row_in_front_ == row) return;
+    row_in_front_ = row;
+    book_.end_typing();
+    tree_form_->refresh(true);
+    show_tree();
+  });
+  connect(tabs_, &QTabWidget::currentChanged, this, &DayPage::show_season_answer);
+  fit_columns();
+}
+
+QLayout* DayPage::tools() {
+  auto* layout = new QHBoxLayout;
+  const auto labelled = [&](const QString& text, QWidget* field, int stretch) {
+    auto* label = new QLabel(text, this);
+    label->setBuddy(field);
+    layout->addWidget(label);
+    layout->addWidget(field, stretch);
+  };
+  days_ = choice_box(this, "day_choice", tr("Repotting day"));
+  labelled(tr("&Day"), days_, 2);
+  auto* fresh = push_button(this, "day_new", tr("New day"), tr("Make a new repotting day"));
+  layout->addWidget(fresh);
+  layout->addSpacing(12);
+  tree_choice_ = choice_box(this, "day_tree_choice", tr("Tree to put on the day"));
+  labelled(tr("&Tree"), tree_choice_, 2);
+  auto* add = push_button(this, "day_add_tree", tr("Put on the day"), tr("Put this tree on the day"));
+  layout->addWidget(add);
+  layout->addSpacing(12);
+  order_ = choice_box(this, "day_order", tr("Order of work"));
+  order_->setMinimumContentsLength(8);
+  for (const auto& [text, key] : {std::pair{tr("buds"), WorkKey::bud}, {tr("mix"), WorkKey::mix}, {tr("helper"), WorkKey::helper}, {tr("name"), WorkKey::name}})
+    order_->addItem(text, static_cast<int>(key));
+  order_->setCurrentIndex(std::clamp(QSettings().value(QStringLiteral("day/order")).toInt(), 0, 3));
+  labelled(tr("&Work by"), order_, 0);
+  connect(days_, &QComboBox::activated, this, [this] { show_day(days_->currentData().toString()); });
+  connect(fresh, &QPushButton::clicked, this, &DayPage::new_day);
+  connect(add, &QPushButton::clicked, this, &DayPage::add_tree);
+  connect(order_, &QComboBox::activated, this, [this](int index) {
+    QSettings().setValue(QStringLiteral("day/order"), index);
+    refresh();
+  });
+  return layout;
+}
+
+QWidget* DayPage::day_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QHBoxLayout(tab);
+  day_form_ = new RecordForm(tab);
+  add_day_rows();
+  connect(day_form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  layout->addWidget(day_form_, 1, Qt::AlignTop);
+  auto* side = new QVBoxLayout;
+  summary_ = new QLabel(tab);
+  summary_->setObjectName(QStringLiteral("day_summary"));
+  summary_->setWordWrap(true);
+  summary_->setTextFormat(Qt::PlainText);
+  side->addWidget(summary_);
+  auto* buttons = new QHBoxLayout;
+  auto* how = push_button(tab, "day_how", tr("How so?"), tr("How the figures of the day come about"));
+  auto* evening = push_button(tab, "day_evening", tr("Tick off what has litres"), tr("Tick off every tree whose litres were written"));
+  buttons->addWidget(how);
+  buttons->addWidget(evening);
+  buttons->addStretch(1);
+  side->addLayout(buttons);
+  auto* prints = new QHBoxLayout;
+  for (const auto& [name, text, sheet] : {std::tuple{"day_print", tr("Day sheet..."), DaySheet::day}, {"day_print_cards", tr("Batch cards..."), DaySheet::cards},
+                                          {"day_print_labels", tr("Pot labels..."), DaySheet::labels}, {"day_print_roots", tr("Root plans..."), DaySheet::root_plans}}) {
+    auto* button = push_button(tab, name, text, tr("Write as PDF: %1").arg(text));
+    prints->addWidget(button);
+    connect(button, &QPushButton::clicked, this, [this, sheet = sheet] { choose_file(sheet); });
+  }
+  prints->addStretch(1);
+  side->addLayout(prints);
+  side->addStretch(1);
+  layout->addLayout(side, 2);
+  connect(how, &QPushButton::clicked, this, &DayPage::show_how);
+  connect(evening, &QPushButton::clicked, this, &DayPage::enter_evening);
+  return tab;
+}
+
+void DayPage::add_day_rows() {
+  day_form_->add({QStringLiteral("day_date"), tr("On"), Kind::words, tr("a day like 2027-03-14"), shown([](const RepottingDay& d) { return to_qt(d.day); }),
+                  [this](const QString& text) { return save(tr("day"), [&](RepottingDay& d) { d.day = trimmed_text(text); }); }});
+  day_form_->add({QStringLiteral("day_name"), tr("Name"), Kind::words, tr("stands on the sheets"), shown([](const RepottingDay& d) { return to_qt(d.name); }),
+                  [this](const QString& text) { return save(tr("name"), [&](RepottingDay& d) { d.name = trimmed_text(text); }); }});
+  day_form_->add({QStringLiteral("day_tub"), tr("Tub"), Kind::volume, tr("no batch is larger"), shown([](const RepottingDay& d) { return litre_digits(d.tub); }), [this](const QString& text) {
+                    const auto litres = typed_litres(text);
+                    if (!litres) return litres.problems();
+                    return save(tr("tub"), [&](RepottingDay& d) { d.tub = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; });
+                  }});
+  day_form_->add({QStringLiteral("day_scoop"), tr("Scoop"), Kind::volume, tr("struck off level"), shown([](const RepottingDay& d) { return litre_digits(d.scoop); }),
+                  [this](const QString& text) {
+                    const auto litres = typed_litres(text);
+                    if (!litres) return litres.problems();
+                    return save(tr("scoop"), [&](RepottingDay& d) { d.scoop = *litres ? std::optional(loose_l(**litres)) : std::nullopt; });
+                  }});
+  day_form_->add({QStringLiteral("day_settling"), tr("Settling"), Kind::percent, tr("empty: as learnt, else none"),
+                  shown([](const RepottingDay& d) { return d.settling.value() > 0 ? number_text(d.settling.value() * 100, 6) : QString(); }), [this](const QString& text) {
+                    const auto share = typed_share(text);
+                    if (!share) return share.problems();
+                    return save(tr("settling"), [&](RepottingDay& d) { d.settling = Settling(share->value_or(0)); });
+                  }});
+  day_form_->add({QStringLiteral("day_spill"), tr("Spill"), Kind::percent, tr("empty: as learnt, else 7 %"),
+                  shown([](const RepottingDay& d) { return d.spill == RepottingDay{}.spill ? QString() : number_text(d.spill.value() * 100, 6); }), [this](const QString& text) {
+                    const auto share = typed_share(text);
+                    if (!share) return share.problems();
+                    return save(tr("spill"), [&](RepottingDay& d) { d.spill = *share ? Spill(**share) : RepottingDay{}.spill; });
+                  }});
+  day_form_->add({QStringLiteral("day_note"), tr("Note"), Kind::words, tr("weather, helpers, what to do better"), shown([](const RepottingDay& d) { return to_qt(d.note); }),
+                  [this](const QString& text) { return save(tr("note"), [&](RepottingDay& d) { d.note = trimmed_text(text); }); }});
+}
+
+QWidget* DayPage::tree_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(tab);
+  tree_title_ = new QLabel(tab);
+  tree_title_->setObjectName(QStringLiteral("day_tree_title"));
+  tree_title_->setProperty("role", "heading");
+  tree_title_->setWordWrap(true);
+  layout->addWidget(tree_title_);
+  tree_form_ = new RecordForm(tab);
+  add_tree_rows();
+  connect(tree_form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  layout->addWidget(tree_form_);
+  auto* buttons = new QHBoxLayout;
+  auto* again = push_button(tab, "day_tree_plan_again", tr("Take the plan from the record"), tr("Take pot litres from the tree's newest root-mass plan"));
+  auto* off = push_button(tab, "day_tree_remove", tr("Take off the day"), tr("Take this tree off the day"));
+  buttons->addWidget(again);
+  buttons->addWidget(off);
+  buttons->addStretch(1);
+  layout->addLayout(buttons);
+  layout->addStretch(1);
+  connect(again, &QPushButton::clicked, this, &DayPage::take_plan_again);
+  connect(off, &QPushButton::clicked, this, &DayPage::remove_tree);
+  return tab;
+}
+
+void DayPage::add_tree_rows() {
+  mix_ = choice_box(tree_form_, "day_tree_mix", tr("Mix of this tree"));
+  pot_ = choice_box(tree_form_, "day_tree_pot", tr("Pot of this tree"));
+  connect(mix_, &QComboBox::activated, this, [this] {
+    const std::string id = mix_->currentData().toString().toStdString();
+    save_tree(tr("mix"), [&](DayTree& tree) { tree.mix = id.empty() ? std::nullopt : std::optional(Id<MixVersion>{id}); });
+  });
+  connect(pot_, &QComboBox::activated, this, [this] {
+    const std::string id = pot_->currentData().toString().toStdString();
+    save_tree(tr("pot"), [&](DayTree& tree) { tree.container = id.empty() ? std::nullopt : std::optional(Id<RecordedContainer>{id}); });
+  });
+  tree_form_->add(tr("Mix"), mix_);
+  tree_form_->add(tr("Pot"), pot_);
+  tree_form_->add({QStringLiteral("day_tree_fill"), tr("New mix in the pot"), Kind::volume, tr("as it lies; empty: all the pot holds"),
+                   shown_of_tree([](const DayTree& t) { return litre_digits(t.planned); }), [this](const QString& text) {
+                     const auto litres = typed_litres(text);
+                     if (!litres) return litres.problems();
+                     return save_tree(tr("fill"), [&](DayTree& t) { t.planned = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; });
+                   }});
+  tree_form_->add({QStringLiteral("day_tree_worse"), tr("If it goes worse"), Kind::volume, tr("new mix of the worst fall-back"),
+                   shown_of_tree([](const DayTree& t) {
+                     const auto worst = std::ranges::max_element(t.worse_plans);
+                     return worst == t.worse_plans.end() ? QString() : number_text(in_l(*worst), 9);
+                   }),
+                   [this](const QString& text) {
+                     const auto litres = typed_litres(text);
+                     if (!litres) return litres.problems();
+                     return save_tree(tr("fall-back"), [&](DayTree& t) {
+                       t.worse_plans.clear();
+                       if (*litres) t.worse_plans.push_back(mixed_l(**litres));
+                     });
+                   }});
+  tree_form_->add({QStringLiteral("day_tree_kept"), tr("Kept root mass"), Kind::mass, tr("weighed with what clings to it; kg can be typed"),
+                   shown_of_tree([](const DayTree& t) { return t.kept_root_mass ? number_text(in_g(*t.kept_root_mass), 9) : QString(); }), [this](const QString& text) -> Problems {
+                     if (text.trimmed().isEmpty()) return save_tree(tr("kept root mass"), [](DayTree& t) { t.kept_root_mass.reset(); });
+                     const auto mass = parse_mass(trimmed_text(text), MassUnit::gram);
+                     if (!mass) return mass.problems();
+                     return save_tree(tr("kept root mass"), [&](DayTree& t) { t.kept_root_mass = mass->mass; });
+                   }});
+}
+
+QWidget* DayPage::shelf_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(tab);
+  layout->setContentsMargins(0, 0, 0, 0);
+  shelf_ = new SectionView(QStringLiteral("day_shelf"), tr("Screen and buy"), tab);
+  layout->addWidget(shelf_, 1);
+  find_parts_ = push_button(tab, "day_find_parts", tr("Find parts from stock"), tr("Find a recipe from what is on the shelf"));
+  layout->addWidget(find_parts_, 0, Qt::AlignLeft);
+  connect(find_parts_, &QPushButton::clicked, this, &DayPage::find_parts_wanted);
+  return tab;
+}
+
+QWidget* DayPage::list_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QHBoxLayout(tab);
+  layout->setContentsMargins(4, 4, 4, 4);
+  const auto column = [&](const char* object_name, const QString& title, bool evening) {
+    auto* side = new QWidget(tab);
+    layout->addWidget(side, 1);
+    return checklist(side, object_name, title, evening);
+  };
+  evening_ = column("day_list_evening", tr("The evening before"), true);
+  morning_ = column("day_list_morning", tr("In the morning"), false);
+  computed_list_ = new SectionView(QStringLiteral("day_list_computed"), tr("What follows from the figures"), tab);
+  layout->addWidget(computed_list_, 2);
+  return tab;
+}
+
+QListWidget* DayPage::checklist(QWidget* parent, const char* object_name, const QString& title, bool evening) {
+  auto* layout = new QVBoxLayout(parent);
+  layout->setContentsMargins(0, 0, 0, 0);
+  auto* heading = new QLabel(title, parent);
+  heading->setProperty("role", "heading");
+  auto* list = new QListWidget(parent);
+  list->setObjectName(QString::fromLatin1(object_name));
+  list->setAccessibleName(title);
+  list->setAccessibleDescription(tr("Space ticks, F2 changes a line, Delete takes it away."));
+  heading->setBuddy(list);
+  auto* fresh = new QLineEdit(parent);
+  fresh->setObjectName(QString::fromLatin1(object_name) + QStringLiteral("_new"));
+  fresh->setPlaceholderText(tr("one more line, then Enter"));
+  fresh->setAccessibleName(tr("One more line: %1").arg(title));
+  fresh->setMinimumHeight(26);
+  auto* label = new QLabel(tr("Add"), parent);
+  label->setBuddy(fresh);
+  auto* line = new QHBoxLayout;
+  line->addWidget(label);
+  line->addWidget(fresh, 1);
+  layout->addWidget(heading);
+  layout->addWidget(list);
+  layout->addLayout(line);
+  connect(fresh, &QLineEdit::returnPressed, this, [this, fresh, evening] {
+    const std::string text = trimmed_text(fresh->text());
+    if (text.empty()) return;
+    if (save(tr("list"), [&](RepottingDay& d) { d.checklist.push_back({text, evening, false}); }).empty()) fresh->clear();
+  });
+  connect(list, &QListWidget::itemChanged, this, [this](QListWidgetItem* item) {
+    if (filling_) return;
+    const auto at = item->data(Qt::UserRole).toULongLong();
+    save(tr("list"), [&](RepottingDay& d) {
+      if (at >= d.checklist.size()) return;
+      d.checklist[at].done = item->checkState() == Qt::Checked;
+      if (!item->text().trimmed().isEmpty()) d.checklist[at].text = trimmed_text(item->text());
+    });
+  });
+  auto* remove = new QShortcut(QKeySequence(Qt::Key_Delete), list, nullptr, nullptr, Qt::WidgetShortcut);
+  connect(remove, &QShortcut::activated, this, [this, list] {
+    const QListWidgetItem* item = list->currentItem();
+    if (item == nullptr) return;
+    const auto at = item->data(Qt::UserRole).toULongLong();
+    save(tr("list"), [&](RepottingDay& d) {
+      if (at < d.checklist.size()) d.checklist.erase(d.checklist.begin() + static_cast<std::ptrdiff_t>(at));
+    });
+  });
+  return list;
+}
+
+QWidget* DayPage::left_over_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(tab);
+  auto* words = new QLabel(tr("What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day."), tab);
+  words->setWordWrap(true);
+  words->setProperty("role", "muted");
+  layout->addWidget(words);
+  left_form_ = new RecordForm(tab);
+  left_mix_ = choice_box(left_form_, "day_left_mix", tr("Mix that is left over"));
+  left_form_->add(tr("Mix"), left_mix_);
+  const auto keep = [](QString& place) {
+    return [&place](const QString& text) -> Problems {
+      place = text;
+      return typed_litres(text).problems();
+    };
+  };
+  left_form_->add({QStringLiteral("day_made"), tr("Made in all"), Kind::volume, {}, [this] { return made_text_; }, keep(made_text_)});
+  left_form_->add({QStringLiteral("day_left"), tr("Left over"), Kind::volume, {}, [this] { return left_text_; }, keep(left_text_)});
+  layout->addWidget(left_form_);
+  auto* button = push_button(tab, "day_return", tr("Return to stock"), tr("Return the left-over to stock"));
+  layout->addWidget(button, 0, Qt::AlignLeft);
+  layout->addStretch(1);
+  connect(button, &QPushButton::clicked, this, &DayPage::return_left);
+  connect(left_mix_, &QComboBox::activated, this, &DayPage::show_answer);
+  return tab;
+}
+
+QWidget* DayPage::season_tab() {
+  auto* tab = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(tab);
+  layout->setContentsMargins(0, 4, 0, 0);
+  season_form_ = new RecordForm(tab);
+  season_form_->add({QStringLiteral("season_until"), tr("Trees due by"), Kind::words, tr("a day like 2027-06-30"), [this] { return to_qt(until_); }, [this](const QString& text) -> Problems {
+                       PlannedSeason season;
+                       season.until = trimmed_text(text);
+                       for (const Problem& problem : check(season)) {
+                         if (problem.where.pointer == "/until") return {problem};
+                       }
+                       until_ = season.until;
+                       show_season_answer();
+                       return {};
+                     }});
+  layout->addWidget(season_form_);
+  season_ = new SectionView(QStringLiteral("season_view"), tr("Season"), tab);
+  layout->addWidget(season_, 1);
+  auto* print = push_button(tab, "season_print", tr("Season sheet..."), tr("Write the season as PDF"));
+  layout->addWidget(print, 0, Qt::AlignLeft);
+  connect(print, &QPushButton::clicked, this, [this] { choose_file(DaySheet::season); });
+  return tab;
+}
+
+void DayPage::fit_columns() {
+  const QFontMetrics metrics(font());
+  const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
+  fit(DayColumn::done, "done");
+  fit(DayColumn::tree, "T-000 an old black pine");
+  fit(DayColumn::mix, "small pots and more");
+  fit(DayColumn::pot, "C-00 shallow oval");
+  fit(DayColumn::plan, "plan");
+  fit(DayColumn::in_pot, "in the pot");
+  fit(DayColumn::pour, "000.00 L");
+  fit(DayColumn::scoops, "scoops");
+  fit(DayColumn::used, "poured in");
+  fit(DayColumn::buds, "green tips");
+  fit(DayColumn::helper, "a helper");
+  const int line = std::max(26, metrics.height() + 8);
+  table_->verticalHeader()->setMinimumSectionSize(line);
+  table_->verticalHeader()->setDefaultSectionSize(line);
+}
+
+void DayPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && table_ != nullptr) fit_columns();
+}
+
+void DayPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+void DayPage::set_units(UnitSystem units) {
+  units_ = units;
+  day_form_->set_units(units);
+  tree_form_->set_units(units);
+  left_form_->set_units(units);
+  refresh();
+}
+
+// ---- the record ----------------------------------------------------------------------------------------------------------
+
+std::optional<Stored<RepottingDay>> DayPage::day() const {
+  if (current_.isEmpty()) return std::nullopt;
+  try {
+    return book_.workbook().find(Id<RepottingDay>{current_.toStdString()});
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return std::nullopt;
+  }
+}
+
+std::optional<std::size_t> DayPage::chosen_row() const {
+  const auto stored = day();
+  return stored && row_in_front_ && *row_in_front_ < stored->record.trees.size() ? row_in_front_ : std::nullopt;
+}
+
+std::function<QString()> DayPage::shown(std::function<QString(const RepottingDay&)> text) const {
+  return [this, text = std::move(text)]() -> QString {
+    const auto stored = day();
+    return stored ? text(stored->record) : QString();
+  };
+}
+
+std::function<QString()> DayPage::shown_of_tree(std::function<QString(const DayTree&)> text) const {
+  return [this, text = std::move(text)]() -> QString {
+    const auto stored = day();
+    const auto row = chosen_row();
+    return row ? text(stored->record.trees[*row]) : QString();
+  };
+}
+
+Problems DayPage::save(const QString& what, const std::function<void(RepottingDay&)>& change) {
+  const auto was = day();
+  if (!was) return {};
+  RepottingDay now = was->record;
+  change(now);
+  if (Problems problems = check(now); !problems.empty()) return problems;
+  if (now == was->record) return {};
+  // A sheet that was printed is out of date from here on: the next one bears the next number.
+  if (QSettings().value(printed_key(current_)).toInt() == now.sheet_revision) ++now.sheet_revision;
+  book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
+  return {};
+}
+
+Problems DayPage::save_tree(const QString& what, const std::function<void(DayTree&)>& change) {
+  const auto row = chosen_row();
+  if (!row) return {};
+  const auto stored = day();
+  return save(tr("%1 of tree %2").arg(what, to_qt(stored->record.trees[*row].tree.text)), [&](RepottingDay& d) { change(d.trees[*row]); });
+}
+
+void DayPage::write_cell(std::size_t row, int column, const QString& text) {
+  const auto stored = day();
+  if (!stored || row >= stored->record.trees.size()) return;
+  row_in_front_ = row;
+  const DayTree& was = stored->record.trees[row];
+  const auto tell = [this](const Problems& problems) {
+    if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
+  };
+  book_.end_typing();
+  switch (column) {
+    case DayColumn::plan: {
+      const std::string plan = trimmed_text(text);
+      if (was.done) return tell(save_tree(tr("plan"), [&](DayTree& t) { t.done_plan = plan; }));
+      const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
+      tell(save_tree(tr("plan"), [&](DayTree& t) {
+        t.plan_name = plan;
+        // Plans are named A, B, C, from the best on.
+        const std::size_t at = plan.size() == 1 && plan[0] >= 'A' ? static_cast<std::size_t>(plan[0] - 'A') : 0;
+        if (!planned || at >= planned->fills.size()) return;
+        t.plan = planned->id;
+        t.planned = planned->fills[at];
+        t.worse_plans.assign(planned->fills.begin() + static_cast<std::ptrdiff_t>(at) + 1, planned->fills.end());
+      }));
+      break;
+    }
+    case DayColumn::used: {
+      const auto litres = typed_litres(kept_text(text, Kind::volume, units_));
+      if (!litres) return tell(litres.problems());
+      // What was booked with other litres is taken back and booked anew.
+      if (was.done) {
+        auto back = take_tick_back(book_.workbook(), *stored, row, today());
+        if (!back || !book_.apply(std::move(*back))) return;
+      }
+      tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
+      if (was.done) tick_rows({row});
+      break;
+    }
+    case DayColumn::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = trimmed_text(text); })); break;
+    case DayColumn::helper: tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); })); break;
+    case DayColumn::note: tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); })); break;
+    default: break;
+  }
+  book_.end_typing();
+}
+
+void DayPage::new_day() {
+  RepottingDay fresh;
+  fresh.day = today();
+  fresh.name = tr("repotting day").toStdString();
+  fresh.tub = mixed_l(25);
+  fresh.scoop = loose_l(0.5);
+  fresh.checklist = {{tr("Cut wire and mesh").toStdString(), true, false}, {tr("Label the old pots").toStdString(), false, false}};
+  const QString id = book_.add(fresh, tr("repotting day %1").arg(to_qt(fresh.day)));
+  if (id.isEmpty()) return;
+  show_day(id);
+  tabs_->setCurrentIndex(0);
+  if (auto* date = findChild<QLineEdit*>(QStringLiteral("day_date"))) {
+    date->setFocus();
+    date->selectAll();
+  }
+}
+
+void DayPage::remove_day() {
+  const auto stored = day();
+  if (!stored) return;
+  if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it."));
+  book_.remove(*stored, tr("repotting day %1 removed").arg(to_qt(stored->record.day)));
+}
+
+void DayPage::add_tree() {
+  const QString id = tree_choice_->currentData().toString();
+  if (id.isEmpty()) return emit book_.told(tr("There is no further tree to put on the day."));
+  if (!day()) new_day();
+  const auto tree = book_.workbook().find(Id<Tree>{id.toStdString()});
+  const auto stored = day();
+  if (!tree || !stored) return;
+  DayTree row = day_tree_of(book_.workbook(), catalogue_, *tree);
+  row_in_front_ = stored->record.trees.size();
+  book_.end_typing();
+  save(tr("tree %1").arg(id), [&](RepottingDay& d) { d.trees.push_back(std::move(row)); });
+  book_.end_typing();
+}
+
+void DayPage::remove_tree() {
+  const auto row = chosen_row();
+  if (!row) return;
+  const auto stored = day();
+  const DayTree& tree = stored->record.trees[*row];
+  if (tree.done) return emit book_.told(tr("Tree %1 is done; take its tick back first.").arg(to_qt(tree.tree.text)));
+  save(tr("tree %1 taken off").arg(to_qt(tree.tree.text)), [&](RepottingDay& d) { d.trees.erase(d.trees.begin() + static_cast<std::ptrdiff_t>(*row)); });
+  book_.end_typing();
+}
+
+void DayPage::take_plan_again() {
+  const auto row = chosen_row();
+  if (!row) return;
+  const DayTree tree = day()->record.trees[*row];
+  const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
+  if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
+  save_tree(tr("plan"), [&](DayTree& t) {
+    t.plan = planned->id;
+    t.plan_name = "A";
+    t.planned = planned->fills.front();
+    t.worse_plans.assign(planned->fills.begin() + 1, planned->fills.end());
+  });
+  book_.end_typing();
+  tree_form_->refresh(true);
+}
+
+void DayPage::tick() {
+  const auto row = chosen_row();
+  if (!row) return;
+  const auto stored = day();
+  if (!stored->record.trees[*row].done) return tick_rows({*row});
+  if (auto back = take_tick_back(book_.workbook(), *stored, *row, today())) book_.apply(std::move(*back));
+}
+
+void DayPage::enter_evening() {
+  const auto stored = day();
+  if (!stored) return;
+  std::vector<std::size_t> rows;
+  for (std::size_t row = 0; row < stored->record.trees.size(); ++row) {
+    if (!stored->record.trees[row].done && stored->record.trees[row].used) rows.push_back(row);
+  }
+  if (rows.empty()) return emit book_.told(tr("No open tree has its litres written under \u201cpoured in\u201d."));
+  tick_rows(rows);
+}
+
+void DayPage::tick_rows(const std::vector<std::size_t>& rows) {
+  const auto stored = day();
+  if (!stored) return;
+  compute();
+  for (const std::size_t row : rows) {
+    const auto added = std::ranges::find(ground_.rows, row);
+    if (added == ground_.rows.end()) emit book_.told(tr("Tree %1 can't be ticked off yet: see its note.").arg(to_qt(stored->record.trees[row].tree.text)));
+  }
+  if (!answer_ || !answer_->ok()) return;
+  auto change = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), *stored, rows, today());
+  if (!change) return;
+  const QString label = to_qt(change->label);
+  if (!book_.apply(std::move(*change))) return;
+  if (ground_.below_zero.empty()) return emit book_.told(tr("Done: %1. Undo gives all back.").arg(label));
+  emit book_.told(tr("Done: %1. By the books %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id)));
+}
+
+void DayPage::return_left() {
+  const auto stored = day();
+  const int at = left_mix_->currentIndex();
+  if (!stored || at < 0 || !answer_ || !answer_->ok()) return;
+  const auto made = typed_litres(made_text_);
+  const auto left = typed_litres(left_text_);
+  if (!made || !*made || !left || !*left) return emit book_.told(tr("Write what was made and what is left first."));
+  if (**left > **made) return emit book_.told(tr("More can't be left over than was made."));
+  auto change = return_left_over(book_.workbook(), ground_, answer_->value(), *stored, {static_cast<std::size_t>(at), mixed_l(**made), mixed_l(**left)}, today());
+  if (!change) return;
+  const QString label = to_qt(change->label);
+  if (!book_.apply(std::move(*change))) return;
+  made_text_.clear();
+  left_text_.clear();
+  left_form_->refresh(true);
+  emit book_.told(tr("In stock: %1.").arg(label));
+}
+
+// ---- what is shown -------------------------------------------------------------------------------------------------------
+
+void DayPage::show_day(const QString& id) {
+  if (id == current_) return;
+  current_ = id;
+  row_in_front_.reset();
+  book_.end_typing();
+  day_form_->refresh(true);
+  refresh();
+}
+
+void DayPage::refresh() {
+  if (!isVisible()) return;
+  refresh_choices();
+  const bool any = day().has_value();
+  empty_->setVisible(!any);
+  compute();
+  show_lines();
+  show_answer();
+  show_tree();
+  show_checklists();
+  show_season_answer();
+  day_form_->setEnabled(any);
+  day_form_->refresh(false);
+}
+
+void DayPage::refresh_choices() {
+  const OpenWorkbook& workbook = book_.workbook();
+  std::vector<Stored<RepottingDay>> days = workbook.all<RepottingDay>();
+  std::ranges::stable_sort(days, std::greater{}, [](const Stored<RepottingDay>& one) { return one.record.day; });
+  days_->clear();
+  for (const auto& one : days) {
+    const auto done = std::ranges::count_if(one.record.trees, &DayTree::done);
+    days_->addItem(tr("%1 %2 (%3 of %4 done)").arg(to_qt(one.record.day), to_qt(one.record.name)).arg(done).arg(one.record.trees.size()), to_qt(one.id.text));
+  }
+  int at = days_->findData(current_);
+  if (at < 0) {
+    // The day that comes next, else the newest.
+    for (int i = 0; i < days_->count(); ++i) {
+      if (i == 0 || days[static_cast<std::size_t>(i)].record.day >= today()) at = i;
+    }
+    current_ = at < 0 ? QString() : days_->itemData(at).toString();
+    row_in_front_.reset();
+    day_form_->refresh(true);
+  }
+  days_->setCurrentIndex(at);
+
+  std::set<std::string> on_day;
+  if (const auto stored = day()) {
+    for (const DayTree& tree : stored->record.trees) on_day.insert(tree.tree.text);
+  }
+  const QString chosen = tree_choice_->currentData().toString();
+  tree_choice_->clear();
+  for (const auto& tree : workbook.all<Tree>()) {
+    if (!on_day.contains(tree.id.text)) tree_choice_->addItem(to_qt(tree_title(tree.id, tree.record)), to_qt(tree.id.text));
+  }
+  tree_choice_->setCurrentIndex(std::max(0, tree_choice_->findData(chosen)));
+  if (tree_choice_->count() == 0) tree_choice_->addItem(workbook.count(RecordKind::tree) == 0 ? tr("no trees yet") : tr("all are on it"));
+}
+
+void DayPage::compute() {
+  answer_.reset();
+  ground_ = {};
+  const auto stored = day();
+  if (!stored) return;
+  try {
+    ground_ = ground_of(book_.workbook(), catalogue_, stored->id);
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return;
+  }
+  ground_.plan.order = keys_from(static_cast<WorkKey>(order_->currentData().toInt()));
+  if (!ground_.plan.trees.empty()) answer_.emplace(work_out(ground_.plan));
+}
+
+void DayPage::show_lines() {
+  std::vector<DayLine> lines;
+  const auto stored = day();
+  const auto line_of = [&](std::size_t row) {
+    const DayTree& tree = stored->record.trees[row];
+    DayLine line;
+    line.row = row;
+    line.done = tree.done;
+    line.tree = to_qt(tree.tree.text);
+    line.plan = to_qt(tree.done ? tree.done_plan : tree.plan_name);
+    line.used = tree.used ? to_local(volume_text(in_l(*tree.used), units_)) : QString();
+    line.buds = to_qt(tree.bud);
+    line.helper = to_qt(tree.helper);
+    line.note = to_qt(tree.note);
+    return line;
+  };
+  std::set<std::size_t> seen;
+  if (answer_ && answer_->ok()) {
+    const DayAnswer& answer = answer_->value();
+    for (const std::size_t place : answer.order) {
+      const TreeOfDay& of_day = answer.trees[place];
+      const PlannedTree& planned = ground_.plan.trees[of_day.tree];
+      DayLine line = line_of(ground_.rows[of_day.tree]);
+      seen.insert(line.row);
+      line.tree = to_qt(planned.name);
+      line.mix = to_qt(planned.mix);
+      line.pot = to_qt(planned.pot);
+      if (of_day.whole_pot) line.plan = QStringLiteral("\u2013");
+      line.in_pot = to_local(volume_text(in_ml(of_day.fill) / 1000, units_));
+      line.pour = to_local(volume_text(in_l(of_day.poured), units_));
+      line.scoops = to_local(figure(of_day.scoops, 2));
+      lines.push_back(std::move(line));
+    }
+  }
+  for (std::size_t row = 0; stored && row < stored->record.trees.size(); ++row) {
+    if (seen.contains(row)) continue;
+    DayLine line = line_of(row);
+    for (const LeftOutTree& left : ground_.left_out) {
+      const QString title = to_qt(left.tree);
+      if (title != line.tree && !title.startsWith(line.tree + u' ')) continue;
+      line.tree = title;
+      line.fault = left.reason;
+      break;
+    }
+    lines.push_back(std::move(line));
+  }
+  lines_->set_lines(std::move(lines));
+  if (!row_in_front_ && !lines_->lines().empty()) row_in_front_ = lines_->lines().front().row;
+  if (row_in_front_) {
+    const int at = lines_->line_of(*row_in_front_);
+    if (at >= 0 && table_->currentIndex().row() != at) table_->setCurrentIndex(lines_->index(at, std::max(static_cast<int>(DayColumn::tree), table_->currentIndex().column())));
+  }
+}
+
+void DayPage::show_answer() {
+  DaySections sections;
+  QStringList summary;
+  QString instead = tr("Put trees on the day first.");
+  const auto stored = day();
+  find_parts_->setEnabled(false);
+  computed_list_->show_sections({}, instead);
+  if (answer_ && !answer_->ok()) {
+    QStringList lines;
+    for (const Problem& problem : answer_->problems()) lines << sentence_text(problem, units_);
+    instead = lines.join(u'\n');
+    summary << instead;
+  }
+  if (answer_ && answer_->ok()) {
+    const DayAnswer& answer = answer_->value();
+    sections = day_sections(ground_.plan, answer, units_);
+    find_parts_->setEnabled(!answer.buy.empty());
+    const DayChecklist list = day_checklist(ground_.plan, answer, units_);
+    std::vector<PrintSection> computed;
+    for (const auto& [title, lines] : {std::pair{tr("To buy"), list.buy}, {tr("The evening before"), list.evening}, {tr("In the morning"), list.morning}, {tr("For each tree"), list.each_tree}}) {
+      if (!lines.empty()) computed.push_back({title.toStdString(), {PrintTicks{lines}}});
+    }
+    computed_list_->show_sections(computed);
+    for (const MixOfDay& mix : answer.mixes) {
+      summary << tr("%1: %2 to mix; settling %3, spill %4")
+                     .arg(to_qt(mix.name), to_local(volume_text(in_l(mix.needed), units_)), to_local(percent_text(mix.settling.value())), to_local(percent_text(mix.spill.value())));
+    }
+    const auto learnt = [&](const QString& what, std::size_t count, double share) { summary << tr("%1 by what was used: %2, the median of the last %3").arg(what, to_local(percent_text(share))).arg(count); };
+    if (ground_.learnt.settling) learnt(tr("Settling"), ground_.learnt.settlings.size(), ground_.learnt.settling->value());
+    if (ground_.learnt.spill) learnt(tr("Spill"), ground_.learnt.spills.size(), ground_.learnt.spill->value());
+    const auto heaviest = std::ranges::max_element(answer.lifts, {}, &Lift::mass);
+    if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest)), to_local(lift_mass_text(*heaviest, units_)));
+    if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
+    for (const Note& note : answer.notes) {
+      if (note.level == Level::warning) summary << (note.where.empty() ? QString() : to_qt(note.where) + QStringLiteral(": ")) + sentence_text(note, units_);
+    }
+  }
+  for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
+  for (const RecordRef& ref : ground_.below_zero) summary << tr("By the books %1 is below nothing: count it").arg(to_qt(ref.id));
+  if (stored) summary.prepend(tr("%1 of %2 trees done, sheet revision %3").arg(std::ranges::count_if(stored->record.trees, &DayTree::done)).arg(stored->record.trees.size()).arg(stored->record.sheet_revision));
+  summary_->setText(summary.join(u'\n'));
+  std::vector<PrintSection> litres = sections.litres;
+  litres.insert(litres.end(), sections.notes.begin(), sections.notes.end());
+  litres_->show_sections(litres, instead);
+  shelf_->show_sections(sections.shelf, instead);
+  batches_->show_sections(sections.batches, instead);
+  lifts_->show_sections(sections.lifts, instead);
+
+  const int chosen = left_mix_->currentIndex();
+  left_mix_->clear();
+  for (const DayMix& mix : ground_.plan.mixes) left_mix_->addItem(to_qt(mix.name));
+  left_mix_->setCurrentIndex(left_mix_->count() == 0 ? -1 : std::clamp(chosen, 0, left_mix_->count() - 1));
+  QString made;
+  QString left;
+  if (answer_ && answer_->ok() && left_mix_->currentIndex() >= 0) {
+    const MixOfDay& mix = answer_->value().mixes[static_cast<std::size_t>(left_mix_->currentIndex())];
+    if (mix.batches) made = tr("planned: %1").arg(to_local(volume_text(in_l(mix.batches->made), units_)));
+    if (mix.left_over) left = tr("likely: %1").arg(to_local(volume_text(in_l(*mix.left_over), units_)));
+  }
+  findChild<QLineEdit*>(QStringLiteral("day_made"))->setPlaceholderText(made);
+  findChild<QLineEdit*>(QStringLiteral("day_left"))->setPlaceholderText(left);
+}
+
+void DayPage::show_tree() {
+  const auto row = chosen_row();
+  tree_form_->setEnabled(row.has_value());
+  for (const char* name : {"day_tree_plan_again", "day_tree_remove"}) findChild<QPushButton*>(QLatin1String(name))->setEnabled(row.has_value());
+  if (!row) {
+    tree_title_->setText(tr("No tree chosen"));
+    return;
+  }
+  const DayTree tree = day()->record.trees[*row];
+  const int line = lines_->line_of(*row);
+  tree_title_->setText(line >= 0 ? lines_->lines()[static_cast<std::size_t>(line)].tree : to_qt(tree.tree.text));
+  mix_->clear();
+  mix_->addItem(tr("none yet"), QString());
+  for (const auto& version : book_.workbook().all<MixVersion>()) mix_->addItem(QStringLiteral("%1 %2").arg(to_qt(version.id.text), to_qt(version.record.mix.name)), to_qt(version.id.text));
+  const QString mix = tree.mix ? to_qt(tree.mix->text) : QString();
+  // The version it was planned with stays to be chosen when it is gone from the record.
+  if (mix_->findData(mix) < 0) mix_->addItem(tr("%1, deleted").arg(mix), mix);
+  mix_->setCurrentIndex(mix_->findData(mix));
+  pot_->clear();
+  pot_->addItem(tr("none yet"), QString());
+  for (const auto& pot : book_.workbook().all<RecordedContainer>()) {
+    if (!pot.record.given_away) pot_->addItem(QStringLiteral("%1 %2").arg(to_qt(pot.id.text), to_qt(pot.record.container.name)), to_qt(pot.id.text));
+  }
+  pot_->setCurrentIndex(std::max(0, pot_->findData(tree.container ? to_qt(tree.container->text) : QString())));
+  tree_form_->refresh(false);
+}
+
+void DayPage::show_checklists() {
+  filling_ = true;
+  const auto stored = day();
+  for (QListWidget* list : {evening_, morning_}) {
+    const int current = list->currentRow();
+    list->clear();
+    for (std::size_t i = 0; stored && i < stored->record.checklist.size(); ++i) {
+      const ChecklistLine& line = stored->record.checklist[i];
+      if (line.evening_before != (list == evening_)) continue;
+      auto* item = new QListWidgetItem(to_qt(line.text), list);
+      item->setFlags(item->flags() | Qt::ItemIsUserCheckable | Qt::ItemIsEditable);
+      item->setCheckState(line.done ? Qt::Checked : Qt::Unchecked);
+      item->setData(Qt::UserRole, static_cast<qulonglong>(i));
+      item->setSizeHint(QSize(0, std::max(26, list->fontMetrics().height() + 8)));
+    }
+    list->setCurrentRow(std::min(current, list->count() - 1));
+  }
+  filling_ = false;
+}
+
+void DayPage::show_season_answer() {
+  if (season_ == nullptr || !season_->isVisible()) return;
+  const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+  std::vector<PrintSection> sections;
+  QString instead = tr("No tree is due by then, as far as the record knows.");
+  if (!ground.season.ground.trees.empty()) {
+    const auto answer = work_out(ground.season);
+    if (answer) sections = season_sheet(ground.season, *answer, units_).sections;
+    else instead = sentence_text(answer.problems().front(), units_);
+  }
+  if (!ground.left_out.empty()) {
+    PrintSection left{tr("Trees that are due and can't be added up yet").toStdString(), {}};
+    for (const LeftOutTree& tree : ground.left_out) left.blocks.emplace_back(PrintText{tree.tree + " " + tree.reason.toStdString()});
+    sections.push_back(std::move(left));
+  }
+  season_->show_sections(sections, instead);
+}
+
+void DayPage::show_season() {
+  tabs_->setCurrentIndex(tabs_->count() - 1);
+  show_season_answer();
+}
+
+void DayPage::show_how() {
+  if (!answer_ || !answer_->ok()) return;
+  Figure figure;
+  figure.explanations = explain(ground_.plan, answer_->value());
+  auto* button = findChild<QPushButton*>(QStringLiteral("day_how"));
+  auto* popup = new ExplanationPopup(tr("How the day adds up"), explanation_text(figure), this);
+  popup->open_beside(button);
+}
+
+// ---- printing ------------------------------------------------------------------------------------------------------------
+
+void DayPage::choose_file(DaySheet sheet) {
+  const QString names[] = {tr("day sheet"), tr("batch cards"), tr("pot labels"), tr("root plans"), tr("season")};
+  const QString name = names[static_cast<std::size_t>(sheet)];
+  const QString path = QFileDialog::getSaveFileName(this, tr("Write as PDF: %1").arg(name), name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+  if (path.isEmpty()) return;
+  if (write_sheet(sheet, path)) emit book_.told(tr("Saved as %1.").arg(path));
+}
+
+bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
+  const Paper paper = read_settings().letter_paper ? Paper::letter : Paper::a4;
+  const auto written = [&](const auto& document) {
+    const auto result = write_pdf(document, path, paper);
+    if (!result) emit book_.told(sentence_text(result.problems().front()));
+    return result.ok();
+  };
+  const auto nothing = [this](const QString& why) {
+    emit book_.told(why);
+    return false;
+  };
+  if (sheet == DaySheet::season) {
+    const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+    const auto answer = work_out(ground.season);
+    return answer ? written(season_sheet(ground.season, *answer, units_)) : nothing(sentence_text(answer.problems().front(), units_));
+  }
+  compute();
+  if (!answer_ || !answer_->ok()) return nothing(tr("There is nothing to print yet: put trees with mix and pot on the day."));
+  const DayAnswer& answer = answer_->value();
+  if (sheet == DaySheet::cards) return written(batch_cards(ground_.plan, answer, units_));
+  if (sheet == DaySheet::labels) return written(pot_labels(ground_.plan, answer));
+  if (sheet == DaySheet::day) {
+    if (!written(day_sheet(ground_.plan, answer, units_))) return false;
+    QSettings().setValue(printed_key(current_), ground_.plan.sheet_revision);
+    return true;
+  }
+  PrintDocument all;
+  const auto of_day = day();
+  for (const DayTree& tree : of_day->record.trees) {
+    const auto stored = tree.plan ? book_.workbook().find(RecordRef{RecordKind::root_mass_plan, tree.plan->text}) : std::nullopt;
+    if (!stored) continue;
+    const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, tree.plan->text, {&catalogue_, {}});
+    const auto worked = file ? std::optional(work_out(file->plan)) : std::nullopt;
+    if (!worked || !*worked) continue;
+    PrintDocument one = root_plan_sheet(file->plan, **worked, units_);
+    if (all.title.empty()) {
+      all.title = tr("Root-mass plans").toStdString();
+      all.foot = one.foot;
+    }
+    for (PrintSection& section : one.sections) {
+      section.title = one.title + ": " + section.title;
+      all.sections.push_back(std::move(section));
+    }
+  }
+  if (all.sections.empty()) return nothing(tr("No tree of the day has a root-mass plan in the record."));
+  return written(all);
+}
+
+}  // namespace gritwright::desktop

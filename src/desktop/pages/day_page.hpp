@@ -1,0 +1,136 @@
+#pragma once
+#include <QWidget>
+#include <functional>
+#include <optional>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "models/day_ground.hpp"
+#include "models/day_ticking.hpp"
+#include "models/record_book.hpp"
+
+class QComboBox;
+class QLabel;
+class QLayout;
+class QLineEdit;
+class QListWidget;
+class QPushButton;
+class QTableView;
+class QTabWidget;
+
+namespace gritwright::desktop {
+
+class DayTreesModel;
+class RecordForm;
+class SectionView;
+
+/// What of a day can be printed.
+enum class DaySheet { day, cards, labels, root_plans, season };
+
+/// A repotting day: its trees in working order, the litres they take, what to screen, buy, mix and lift, and the evening's table.
+class DayPage : public QWidget {
+  Q_OBJECT
+ public:
+  DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent = nullptr);
+
+  void new_day();
+  void remove_day();
+  void add_tree();
+  void remove_tree();
+  /// Ticks the tree in front off, or takes its tick back.
+  void tick();
+  /// Ticks off every tree whose litres were written, as one step.
+  void enter_evening();
+  void take_plan_again();
+  void show_season();
+  void choose_file(DaySheet sheet);
+  /// Writes the sheet as a PDF. False if there is nothing to print or it could not be written.
+  bool write_sheet(DaySheet sheet, const QString& path);
+  void set_units(UnitSystem units);
+  void show_day(const QString& id);
+  /// Empty if there is none.
+  [[nodiscard]] const QString& current_day() const { return current_; }
+  [[nodiscard]] QTableView& table() { return *table_; }
+  [[nodiscard]] const std::optional<Result<DayAnswer>>& answer() const { return answer_; }
+
+ signals:
+  /// Grain is short: recipes from what is on the shelf are wanted.
+  void find_parts_wanted();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  QLayout* tools();
+  QWidget* day_tab();
+  QWidget* tree_tab();
+  QWidget* shelf_tab();
+  QWidget* list_tab();
+  QWidget* left_over_tab();
+  QWidget* season_tab();
+  void add_day_rows();
+  void add_tree_rows();
+  QListWidget* checklist(QWidget* parent, const char* object_name, const QString& title, bool evening);
+  void fit_columns();
+
+  void refresh();
+  void refresh_choices();
+  void compute();
+  void show_lines();
+  void show_answer();
+  void show_tree();
+  void show_checklists();
+  void show_season_answer();
+  void show_how();
+  void mark_printed();
+  void return_left();
+
+  [[nodiscard]] std::optional<Stored<RepottingDay>> day() const;
+  [[nodiscard]] std::optional<std::size_t> chosen_row() const;
+  Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);
+  Problems save_tree(const QString& what, const std::function<void(DayTree&)>& change);
+  void write_cell(std::size_t row, int column, const QString& text);
+  void tick_rows(const std::vector<std::size_t>& rows);
+  [[nodiscard]] std::function<QString()> shown(std::function<QString(const RepottingDay&)> text) const;
+  [[nodiscard]] std::function<QString()> shown_of_tree(std::function<QString(const DayTree&)> text) const;
+
+  RecordBook& book_;
+  const Catalogue& catalogue_;
+  DayTreesModel* lines_;
+  QComboBox* days_ = nullptr;
+  QComboBox* tree_choice_ = nullptr;
+  QComboBox* order_ = nullptr;
+  QTableView* table_ = nullptr;
+  QTabWidget* tabs_ = nullptr;
+  QLabel* empty_ = nullptr;
+  QLabel* summary_ = nullptr;
+  QLabel* tree_title_ = nullptr;
+  RecordForm* day_form_ = nullptr;
+  RecordForm* tree_form_ = nullptr;
+  QComboBox* mix_ = nullptr;
+  QComboBox* pot_ = nullptr;
+  SectionView* litres_ = nullptr;
+  SectionView* shelf_ = nullptr;
+  SectionView* batches_ = nullptr;
+  SectionView* lifts_ = nullptr;
+  SectionView* computed_list_ = nullptr;
+  SectionView* season_ = nullptr;
+  QPushButton* find_parts_ = nullptr;
+  QListWidget* evening_ = nullptr;
+  QListWidget* morning_ = nullptr;
+  QComboBox* left_mix_ = nullptr;
+  RecordForm* left_form_ = nullptr;
+  RecordForm* season_form_ = nullptr;
+  QString made_text_;
+  QString left_text_;
+  std::string until_;
+
+  QString current_;
+  std::optional<std::size_t> row_in_front_;
+  DayGround ground_;
+  std::optional<Result<DayAnswer>> answer_;
+  UnitSystem units_ = UnitSystem::metric;
+  bool filling_ = false;
+};
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,225 @@
+#include "pages/day_page.hpp"
+
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSettings>
+#include <QTabWidget>
+#include <QTableView>
+#include <algorithm>
+
+#include "models/day_trees_model.hpp"
+#include "models/demonstration_record.hpp"
+#include "support.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+void choose_data(QComboBox* box, const std::string& id) {
+  box->setCurrentIndex(box->findData(QString::fromStdString(id)));
+  emit box->activated(box->currentIndex());
+}
+
+/// The invented nursery with a tree that stands in one of its mixes and pots, and a day.
+class DayOnScreen : public OpenWindow {
+ public:
+  DayOnScreen() {
+    QSettings().remove(QStringLiteral("printed_days"));
+    REQUIRE(fill_with_demonstration(*record, test_catalogue()).empty());
+    for (const auto& stored : book().all<MixVersion>()) {
+      const bool from_bags = std::ranges::all_of(stored.record.sources, [](const auto& source) { return source.has_value(); });
+      if (from_bags && !stored.record.sources.empty()) mix = stored.id;
+    }
+    REQUIRE_FALSE(mix.text.empty());
+    pot = book().all<RecordedContainer>().front().id;
+    const std::string pine = add_tree("old pine");
+    trigger("action_page_day");
+    trigger("action_new_day");
+    put(pine);
+  }
+
+  void put(const std::string& id) {
+    choose_data(find<QComboBox>("day_tree_choice"), id);
+    trigger("action_day_add_tree");
+  }
+
+  const OpenWorkbook& book() { return record->workbook(); }
+  DayPage& page() { return *find<DayPage>("day_page"); }
+  DayTreesModel& lines() { return *qobject_cast<DayTreesModel*>(find<QTableView>("day_table")->model()); }
+  RepottingDay day() { return book().find(Id<RepottingDay>{page().current_day().toStdString()})->record; }
+  Tree tree(const std::string& id) { return book().find(Id<Tree>{id})->record; }
+  std::string summary() { return find<QLabel>("day_summary")->text().toStdString(); }
+  void write(int row, int column, const QString& text) { lines().setData(lines().index(row, column), text, Qt::EditRole); }
+
+  std::string add_tree(const std::string& name) {
+    Tree tree;
+    tree.name = name;
+    tree.species = "pine, invented";
+    tree.group = SpeciesGroup::conifer;
+    Repotting before;
+    before.day = "2020-03-14";
+    before.mix = mix;
+    before.container = pot;
+    tree.repottings.push_back(before);
+    return record->add(tree, QString::fromStdString(name)).toStdString();
+  }
+
+  Id<MixVersion> mix;
+  Id<RecordedContainer> pot;
+};
+
+}  // namespace
+
+TEST_CASE("A tree put on a day brings its mix and pot, and all the pot holds is counted", "[day_page]") {
+  DayOnScreen open;
+  REQUIRE(open.lines().rowCount() == 1);
+  const DayTree row = open.day().trees.front();
+  CHECK(row.mix == open.mix);
+  CHECK(row.container == open.pot);
+  REQUIRE(open.page().answer());
+  REQUIRE(open.page().answer()->ok());
+  const DayAnswer& answer = open.page().answer()->value();
+  CHECK(answer.trees.front().whole_pot);
+  CHECK(in_l(answer.mixes.front().needed) > 0);
+  CHECK_FALSE(open.lines().lines().front().pour.isEmpty());
+  // Every component goes by the bag it is taken from.
+  for (const GrainTaken& taken : answer.taken) CHECK(open.book().find(Id<Bag>{taken.component}));
+}
+
+TEST_CASE("Ticking a tree off books grain, history and log in one step, and undo gives all back", "[day_page]") {
+  DayOnScreen open;
+  const std::string id = open.day().trees.front().tree.text;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  const auto before = open.book().stock_of(bag);
+  REQUIRE(before);
+  const auto log_before = open.book().count(RecordKind::log_entry);
+  open.write(0, DayTreesModel::used, QStringLiteral("3.1"));
+  open.trigger("action_day_tick");
+  CHECK(open.day().trees.front().done);
+  REQUIRE(open.tree(id).repottings.size() == 2);
+  CHECK_THAT(in_l(*open.tree(id).repottings.back().filled), Catch::Matchers::WithinAbs(3.1, 1e-9));
+  CHECK(in_g(*open.book().stock_of(bag)) < in_g(*before));
+  CHECK(open.book().count(RecordKind::log_entry) > log_before);
+  open.trigger("action_record_undo");
+  CHECK_FALSE(open.day().trees.front().done);
+  CHECK(open.tree(id).repottings.size() == 1);
+  CHECK_THAT(in_g(*open.book().stock_of(bag)), Catch::Matchers::WithinAbs(in_g(*before), 1e-6));
+}
+
+TEST_CASE("A tick taken back returns the grain and the history", "[day_page]") {
+  DayOnScreen open;
+  const std::string id = open.day().trees.front().tree.text;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  const double before_g = in_g(*open.book().stock_of(bag));
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  // The day's totals stay those of the whole day.
+  CHECK(in_l(open.page().answer()->value().mixes.front().needed) > 0);
+  open.trigger("action_day_tick");
+  CHECK_FALSE(open.day().trees.front().done);
+  CHECK(open.tree(id).repottings.size() == 1);
+  CHECK_THAT(in_g(*open.book().stock_of(bag)), Catch::Matchers::WithinAbs(before_g, 1e-6));
+}
+
+TEST_CASE("The evening's table ticks off what has litres in one step and teaches the settling", "[day_page]") {
+  DayOnScreen open;
+  open.put(open.add_tree("second pine"));
+  open.put(open.add_tree("third pine"));
+  REQUIRE(open.lines().rowCount() == 3);
+  auto* fill = open.find<QLineEdit>("day_tree_fill");
+  for (int row = 0; row < 2; ++row) {
+    open.find<QTableView>("day_table")->setCurrentIndex(open.lines().index(row, DayTreesModel::tree));
+    fill->setText(QStringLiteral("1.8"));
+    emit fill->textEdited(fill->text());
+    open.write(row, DayTreesModel::used, QStringLiteral("2"));
+  }
+  open.trigger("action_day_evening");
+  const RepottingDay day = open.day();
+  CHECK(std::ranges::count_if(day.trees, &DayTree::done) == 2);
+  // Two litres poured in for 1.8 L as it lies: a tenth.
+  CHECK_THAT(open.page().answer()->value().mixes.front().settling.value(), Catch::Matchers::WithinAbs(0.1, 1e-9));
+  CHECK(open.summary().find("median") != std::string::npos);
+  open.trigger("action_record_undo");
+  CHECK(std::ranges::count_if(open.day().trees, &DayTree::done) == 0);
+}
+
+TEST_CASE("Litres that can't be read are told and not saved", "[day_page][refuses]") {
+  DayOnScreen open;
+  open.write(0, DayTreesModel::used, QStringLiteral("many"));
+  CHECK_FALSE(open.day().trees.front().used);
+  auto* tub = open.find<QLineEdit>("day_tub");
+  const auto was = open.day().tub;
+  tub->setText(QStringLiteral("-3"));
+  emit tub->textEdited(tub->text());
+  CHECK(open.day().tub == was);
+}
+
+TEST_CASE("A day keeps the mix it was planned with when that is deleted, and says so", "[day_page]") {
+  DayOnScreen open;
+  REQUIRE(open.record->remove(*open.book().find(open.mix), QStringLiteral("mix")));
+  REQUIRE(open.page().answer());
+  REQUIRE(open.page().answer()->ok());
+  const Notes& notes = open.page().answer()->value().notes;
+  CHECK(std::ranges::find(notes, "day.mix-deleted", &Note::code) != notes.end());
+  CHECK(open.lines().rowCount() == 1);
+}
+
+TEST_CASE("Grain that an earlier day wants is promised when a later day is added up", "[day_page]") {
+  DayOnScreen open;
+  auto* date = open.find<QLineEdit>("day_date");
+  date->setText(QStringLiteral("2031-03-14"));
+  emit date->textEdited(date->text());
+  open.record->end_typing();
+  const std::string second = open.add_tree("second pine");
+  open.trigger("action_new_day");
+  date->setText(QStringLiteral("2031-03-21"));
+  emit date->textEdited(date->text());
+  open.put(second);
+  REQUIRE(open.day().trees.size() == 1);
+  const DayGround ground = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()});
+  const bool promised = std::ranges::any_of(ground.plan.shelf, [](const GrainSupply& supply) { return supply.reserved && in_l(*supply.reserved) > 0; });
+  CHECK(promised);
+  const SeasonGround season = season_of(open.book(), test_catalogue(), "2031-12-31");
+  const auto answer = work_out(season.season);
+  REQUIRE(answer);
+  CHECK(answer->days.size() >= 2);
+  CHECK_FALSE(answer->reservations.empty());
+}
+
+TEST_CASE("A left-over becomes a tub in stock", "[day_page]") {
+  DayOnScreen open;
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  open.trigger("action_day_tick");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
+  for (const auto& [name, text] : {std::pair{"day_made", "5"}, {"day_left", "1.5"}}) {
+    auto* field = open.find<QLineEdit>(name);
+    field->setText(QString::fromLatin1(text));
+    emit field->textEdited(field->text());
+  }
+  open.find<QWidget>("day_return")->setFocus();
+  open.press(Qt::Key_Space);
+  REQUIRE(open.book().count(RecordKind::batch) == 1);
+  const auto batch = open.book().all<Batch>().front();
+  CHECK_THAT(in_l(*batch.record.made), Catch::Matchers::WithinAbs(5, 1e-9));
+  REQUIRE(open.book().stock_of(ref_to(batch.id)));
+  CHECK(in_g(*open.book().stock_of(ref_to(batch.id))) > 0);
+}
+
+TEST_CASE("Sheets are written as PDF, and a change after printing makes the next revision", "[day_page]") {
+  DayOnScreen open;
+  for (const auto& [sheet, name] : {std::pair{DaySheet::cards, "cards.pdf"}, {DaySheet::labels, "labels.pdf"}, {DaySheet::season, "season.pdf"}, {DaySheet::day, "day.pdf"}}) {
+    const QString path = open.folder.filePath(QString::fromLatin1(name));
+    INFO(name);
+    CHECK(open.page().write_sheet(sheet, path));
+    CHECK(QFile(path).size() > 1000);
+  }
+  CHECK(open.day().sheet_revision == 1);
+  open.write(0, DayTreesModel::helper, QStringLiteral("first helper"));
+  CHECK(open.day().sheet_revision == 2);
+  open.write(0, DayTreesModel::buds, QStringLiteral("swelling"));
+  CHECK(open.day().sheet_revision == 2);
+  CHECK_FALSE(open.page().write_sheet(DaySheet::root_plans, open.folder.filePath(QStringLiteral("roots.pdf"))));
+}
