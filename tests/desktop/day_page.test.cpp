@@ -30,7 +30,7 @@ class DayOnScreen : public OpenWindow {
     QSettings().remove(QStringLiteral("printed_days"));
     REQUIRE(fill_with_demonstration(*record, test_catalogue()).empty());
     for (const auto& stored : book().all<MixVersion>()) {
-      const bool from_bags = std::ranges::all_of(stored.record.sources, [](const auto& source) { return source.has_value(); });
+      const bool from_bags = std::ranges::all_of(stored.record.sources, [](const auto& source) { return source && source->kind == RecordKind::bag; });
       if (from_bags && !stored.record.sources.empty()) mix = stored.id;
     }
     REQUIRE_FALSE(mix.text.empty());
@@ -142,7 +142,9 @@ TEST_CASE("The evening's table ticks off what has litres in one step and teaches
   // Two litres poured in for 1.8 L as it lies: a tenth.
   const DayGround ground = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()});
   REQUIRE(ground.learnt.settling);
-  CHECK_THAT(ground.learnt.settling->value(), Catch::Matchers::WithinAbs(0.1, 1e-9));
+  const auto& settlings = ground.learnt.settlings;
+  REQUIRE(settlings.size() >= 2);
+  for (std::size_t i = settlings.size() - 2; i < settlings.size(); ++i) CHECK_THAT(settlings[i].value(), Catch::Matchers::WithinAbs(0.1, 1e-9));
   CHECK(open.summary().find("median") != std::string::npos);
   open.trigger("action_record_undo");
   CHECK(std::ranges::count_if(open.day().trees, &DayTree::done) == 0);
@@ -193,6 +195,7 @@ TEST_CASE("Grain that an earlier day wants is promised when a later day is added
 
 TEST_CASE("A left-over becomes a tub in stock", "[day_page]") {
   DayOnScreen open;
+  const std::size_t before = open.book().count(RecordKind::batch);
   open.write(0, DayTreesModel::used, QStringLiteral("3"));
   open.trigger("action_day_tick");
   open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
@@ -203,8 +206,8 @@ TEST_CASE("A left-over becomes a tub in stock", "[day_page]") {
   }
   open.find<QWidget>("day_return")->setFocus();
   open.press(Qt::Key_Space);
-  REQUIRE(open.book().count(RecordKind::batch) == 1);
-  const auto batch = open.book().all<Batch>().front();
+  REQUIRE(open.book().count(RecordKind::batch) == before + 1);
+  const auto batch = open.book().all<Batch>().back();
   CHECK_THAT(in_l(*batch.record.made), Catch::Matchers::WithinAbs(5, 1e-9));
   REQUIRE(open.book().stock_of(ref_to(batch.id)));
   CHECK(in_g(*open.book().stock_of(ref_to(batch.id))) > 0);

@@ -213,10 +213,13 @@ class DayReader {
   /// A fill as it lies is kept under the name of mixed litres in the record.
   static PotVolume as_it_lies(MixedVolume volume) { return pot_ml(in_l(volume) * 1000); }
 
+  /// Litres of a batch that were measured and put back, into its own tub or a bin. Empty where nobody measured: then it tells no spill.
   std::optional<double> litres_left(const RecordRef& batch) const {
-    double litres = 0;
+    std::optional<double> litres;
     for (const auto& entry : workbook_.all<StockEntry>()) {
-      if (entry.record.holder == batch && entry.record.reason == StockReason::returned && entry.record.measured) litres += in_l(*entry.record.measured);
+      const StockEntry& line = entry.record;
+      if (line.reason != StockReason::returned || !line.measured || (line.holder != batch && line.other != batch)) continue;
+      litres = litres.value_or(0) + in_l(*line.measured);
     }
     return litres;
   }

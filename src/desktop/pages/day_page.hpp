@@ -82,9 +82,10 @@ class DayPage : public QWidget {
   void show_checklists();
   void show_season_answer();
   void show_how();
-  void mark_printed();
   void return_left();
 
+  /// Where the revision that was printed last is remembered.
+  [[nodiscard]] static QString printed_key(const QString& day);
   [[nodiscard]] std::optional<Stored<RepottingDay>> day() const;
   [[nodiscard]] std::optional<std::size_t> chosen_row() const;
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);

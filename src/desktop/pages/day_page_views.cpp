@@ -1,0 +1,371 @@
+// What the page of the repotting day shows, and the sheets it writes.
+#include <QComboBox>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSettings>
+#include <QTabWidget>
+#include <QTableView>
+#include <algorithm>
+#include <set>
+
+#include "day_page.hpp"
+#include "gritwright/formats/root_mass_plan_file.hpp"
+#include "gritwright/models/root_plan.hpp"
+#include "gritwright/report/day_report.hpp"
+#include "gritwright/report/day_sheet.hpp"
+#include "gritwright/report/root_plan_sheet.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "models/day_trees_model.hpp"
+#include "models/figures.hpp"
+#include "print/pdf.hpp"
+#include "settings.hpp"
+#include "text.hpp"
+#include "widgets/explanation_popup.hpp"
+#include "widgets/record_form.hpp"
+#include "widgets/section_view.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+std::vector<WorkKey> keys_from(WorkKey first) {
+  std::vector<WorkKey> keys{first};
+  for (const WorkKey key : {WorkKey::bud, WorkKey::mix, WorkKey::helper, WorkKey::name}) {
+    if (key != first) keys.push_back(key);
+  }
+  return keys;
+}
+
+}  // namespace
+
+void DayPage::show_day(const QString& id) {
+  if (id == current_) return;
+  current_ = id;
+  row_in_front_.reset();
+  book_.end_typing();
+  day_form_->refresh(true);
+  refresh();
+}
+
+void DayPage::refresh() {
+  if (!isVisible()) return;
+  refresh_choices();
+  const bool any = day().has_value();
+  empty_->setVisible(!any);
+  compute();
+  show_lines();
+  show_answer();
+  show_tree();
+  show_checklists();
+  show_season_answer();
+  day_form_->setEnabled(any);
+  day_form_->refresh(false);
+}
+
+void DayPage::refresh_choices() {
+  const OpenWorkbook& workbook = book_.workbook();
+  std::vector<Stored<RepottingDay>> days = workbook.all<RepottingDay>();
+  std::ranges::stable_sort(days, std::greater{}, [](const Stored<RepottingDay>& one) { return one.record.day; });
+  days_->clear();
+  for (const auto& one : days) {
+    const auto done = std::ranges::count_if(one.record.trees, &DayTree::done);
+    days_->addItem(tr("%1 %2 (%3 of %4 done)").arg(to_qt(one.record.day), to_qt(one.record.name)).arg(done).arg(one.record.trees.size()), to_qt(one.id.text));
+  }
+  int at = days_->findData(current_);
+  if (at < 0) {
+    // The day that comes next, else the newest.
+    for (int i = 0; i < days_->count(); ++i) {
+      if (i == 0 || days[static_cast<std::size_t>(i)].record.day >= today()) at = i;
+    }
+    current_ = at < 0 ? QString() : days_->itemData(at).toString();
+    row_in_front_.reset();
+    day_form_->refresh(true);
+  }
+  days_->setCurrentIndex(at);
+
+  std::set<std::string> on_day;
+  if (const auto stored = day()) {
+    for (const DayTree& tree : stored->record.trees) on_day.insert(tree.tree.text);
+  }
+  const QString chosen = tree_choice_->currentData().toString();
+  tree_choice_->clear();
+  for (const auto& tree : workbook.all<Tree>()) {
+    if (!on_day.contains(tree.id.text)) tree_choice_->addItem(to_qt(tree_title(tree.id, tree.record)), to_qt(tree.id.text));
+  }
+  tree_choice_->setCurrentIndex(std::max(0, tree_choice_->findData(chosen)));
+  if (tree_choice_->count() == 0) tree_choice_->addItem(workbook.count(RecordKind::tree) == 0 ? tr("no trees yet") : tr("all are on it"));
+}
+
+void DayPage::compute() {
+  answer_.reset();
+  ground_ = {};
+  const auto stored = day();
+  if (!stored) return;
+  try {
+    ground_ = ground_of(book_.workbook(), catalogue_, stored->id);
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return;
+  }
+  ground_.plan.order = keys_from(static_cast<WorkKey>(order_->currentData().toInt()));
+  if (!ground_.plan.trees.empty()) answer_.emplace(work_out(ground_.plan));
+}
+
+void DayPage::show_lines() {
+  std::vector<DayLine> lines;
+  const auto stored = day();
+  const auto line_of = [&](std::size_t row) {
+    const DayTree& tree = stored->record.trees[row];
+    DayLine line;
+    line.row = row;
+    line.done = tree.done;
+    line.tree = to_qt(tree.tree.text);
+    line.plan = to_qt(tree.done ? tree.done_plan : tree.plan_name);
+    line.used = tree.used ? to_local(volume_text(in_l(*tree.used), units_)) : QString();
+    line.buds = to_qt(tree.bud);
+    line.helper = to_qt(tree.helper);
+    line.note = to_qt(tree.note);
+    return line;
+  };
+  std::set<std::size_t> seen;
+  if (answer_ && answer_->ok()) {
+    const DayAnswer& answer = answer_->value();
+    for (const std::size_t place : answer.order) {
+      const TreeOfDay& of_day = answer.trees[place];
+      const PlannedTree& planned = ground_.plan.trees[of_day.tree];
+      DayLine line = line_of(ground_.rows[of_day.tree]);
+      seen.insert(line.row);
+      line.tree = to_qt(planned.name);
+      line.mix = to_qt(planned.mix);
+      line.pot = to_qt(planned.pot);
+      if (of_day.whole_pot) line.plan = QStringLiteral("\u2013");
+      line.in_pot = to_local(volume_text(in_ml(of_day.fill) / 1000, units_));
+      line.pour = to_local(volume_text(in_l(of_day.poured), units_));
+      line.scoops = to_local(figure(of_day.scoops, 2));
+      lines.push_back(std::move(line));
+    }
+  }
+  for (std::size_t row = 0; stored && row < stored->record.trees.size(); ++row) {
+    if (seen.contains(row)) continue;
+    DayLine line = line_of(row);
+    for (const LeftOutTree& left : ground_.left_out) {
+      const QString title = to_qt(left.tree);
+      if (title != line.tree && !title.startsWith(line.tree + u' ')) continue;
+      line.tree = title;
+      line.fault = left.reason;
+      break;
+    }
+    lines.push_back(std::move(line));
+  }
+  lines_->set_lines(std::move(lines));
+  if (!row_in_front_ && !lines_->lines().empty()) row_in_front_ = lines_->lines().front().row;
+  if (row_in_front_) {
+    const int at = lines_->line_of(*row_in_front_);
+    if (at >= 0 && table_->currentIndex().row() != at) table_->setCurrentIndex(lines_->index(at, std::max(static_cast<int>(DayTreesModel::Column::tree), table_->currentIndex().column())));
+  }
+}
+
+void DayPage::show_answer() {
+  DaySections sections;
+  QStringList summary;
+  QString instead = tr("Put trees on the day first.");
+  const auto stored = day();
+  find_parts_->setEnabled(false);
+  computed_list_->show_sections({}, instead);
+  if (answer_ && !answer_->ok()) {
+    QStringList lines;
+    for (const Problem& problem : answer_->problems()) lines << sentence_text(problem, units_);
+    instead = lines.join(u'\n');
+    summary << instead;
+  }
+  if (answer_ && answer_->ok()) {
+    const DayAnswer& answer = answer_->value();
+    sections = day_sections(ground_.plan, answer, units_);
+    find_parts_->setEnabled(!answer.buy.empty());
+    const DayChecklist list = day_checklist(ground_.plan, answer, units_);
+    std::vector<PrintSection> computed;
+    for (const auto& [title, lines] : {std::pair{tr("To buy"), list.buy}, {tr("The evening before"), list.evening}, {tr("In the morning"), list.morning}, {tr("For each tree"), list.each_tree}}) {
+      if (!lines.empty()) computed.push_back({title.toStdString(), {PrintTicks{lines}}});
+    }
+    computed_list_->show_sections(computed);
+    for (const MixOfDay& mix : answer.mixes) {
+      summary << tr("%1: %2 to mix; settling %3, spill %4")
+                     .arg(to_qt(mix.name), to_local(volume_text(in_l(mix.needed), units_)), to_local(percent_text(mix.settling.value())), to_local(percent_text(mix.spill.value())));
+    }
+    const auto learnt = [&](const QString& what, std::size_t count, double share) { summary << tr("%1 by what was used: %2, the median of the last %3").arg(what, to_local(percent_text(share))).arg(count); };
+    if (ground_.learnt.settling) learnt(tr("Settling"), ground_.learnt.settlings.size(), ground_.learnt.settling->value());
+    if (ground_.learnt.spill) learnt(tr("Spill"), ground_.learnt.spills.size(), ground_.learnt.spill->value());
+    const auto heaviest = std::ranges::max_element(answer.lifts, {}, &Lift::mass);
+    if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest)), to_local(lift_mass_text(*heaviest, units_)));
+    if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
+    for (const Note& note : answer.notes) {
+      if (note.level == Level::warning) summary << (note.where.empty() ? QString() : to_qt(note.where) + QStringLiteral(": ")) + sentence_text(note, units_);
+    }
+  }
+  for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
+  for (const RecordRef& ref : ground_.below_zero) summary << tr("By the books %1 is below nothing: count it").arg(to_qt(ref.id));
+  if (stored) summary.prepend(tr("%1 of %2 trees done, sheet revision %3").arg(std::ranges::count_if(stored->record.trees, &DayTree::done)).arg(stored->record.trees.size()).arg(stored->record.sheet_revision));
+  summary_->setText(summary.join(u'\n'));
+  std::vector<PrintSection> litres = sections.litres;
+  litres.insert(litres.end(), sections.notes.begin(), sections.notes.end());
+  litres_->show_sections(litres, instead);
+  shelf_->show_sections(sections.shelf, instead);
+  batches_->show_sections(sections.batches, instead);
+  lifts_->show_sections(sections.lifts, instead);
+
+  const int chosen = left_mix_->currentIndex();
+  left_mix_->clear();
+  for (const DayMix& mix : ground_.plan.mixes) left_mix_->addItem(to_qt(mix.name));
+  left_mix_->setCurrentIndex(left_mix_->count() == 0 ? -1 : std::clamp(chosen, 0, left_mix_->count() - 1));
+  QString made;
+  QString left;
+  if (answer_ && answer_->ok() && left_mix_->currentIndex() >= 0) {
+    const MixOfDay& mix = answer_->value().mixes[static_cast<std::size_t>(left_mix_->currentIndex())];
+    if (mix.batches) made = tr("planned: %1").arg(to_local(volume_text(in_l(mix.batches->made), units_)));
+    if (mix.left_over) left = tr("likely: %1").arg(to_local(volume_text(in_l(*mix.left_over), units_)));
+  }
+  findChild<QLineEdit*>(QStringLiteral("day_made"))->setPlaceholderText(made);
+  findChild<QLineEdit*>(QStringLiteral("day_left"))->setPlaceholderText(left);
+}
+
+void DayPage::show_tree() {
+  const auto row = chosen_row();
+  tree_form_->setEnabled(row.has_value());
+  for (const char* name : {"day_tree_plan_again", "day_tree_remove"}) findChild<QPushButton*>(QLatin1String(name))->setEnabled(row.has_value());
+  if (!row) {
+    tree_title_->setText(tr("No tree chosen"));
+    return;
+  }
+  const DayTree tree = day()->record.trees[*row];
+  const int line = lines_->line_of(*row);
+  tree_title_->setText(line >= 0 ? lines_->lines()[static_cast<std::size_t>(line)].tree : to_qt(tree.tree.text));
+  mix_->clear();
+  mix_->addItem(tr("none yet"), QString());
+  for (const auto& version : book_.workbook().all<MixVersion>()) mix_->addItem(QStringLiteral("%1 %2").arg(to_qt(version.id.text), to_qt(version.record.mix.name)), to_qt(version.id.text));
+  const QString mix = tree.mix ? to_qt(tree.mix->text) : QString();
+  // The version it was planned with stays to be chosen when it is gone from the record.
+  if (mix_->findData(mix) < 0) mix_->addItem(tr("%1, deleted").arg(mix), mix);
+  mix_->setCurrentIndex(mix_->findData(mix));
+  pot_->clear();
+  pot_->addItem(tr("none yet"), QString());
+  for (const auto& pot : book_.workbook().all<RecordedContainer>()) {
+    if (!pot.record.given_away) pot_->addItem(QStringLiteral("%1 %2").arg(to_qt(pot.id.text), to_qt(pot.record.container.name)), to_qt(pot.id.text));
+  }
+  pot_->setCurrentIndex(std::max(0, pot_->findData(tree.container ? to_qt(tree.container->text) : QString())));
+  tree_form_->refresh(false);
+}
+
+void DayPage::show_checklists() {
+  filling_ = true;
+  const auto stored = day();
+  for (QListWidget* list : {evening_, morning_}) {
+    const int current = list->currentRow();
+    list->clear();
+    for (std::size_t i = 0; stored && i < stored->record.checklist.size(); ++i) {
+      const ChecklistLine& line = stored->record.checklist[i];
+      if (line.evening_before != (list == evening_)) continue;
+      auto* item = new QListWidgetItem(to_qt(line.text), list);
+      item->setFlags(item->flags() | Qt::ItemIsUserCheckable | Qt::ItemIsEditable);
+      item->setCheckState(line.done ? Qt::Checked : Qt::Unchecked);
+      item->setData(Qt::UserRole, static_cast<qulonglong>(i));
+      item->setSizeHint(QSize(0, std::max(26, list->fontMetrics().height() + 8)));
+    }
+    list->setCurrentRow(std::min(current, list->count() - 1));
+  }
+  filling_ = false;
+}
+
+void DayPage::show_season_answer() {
+  if (season_ == nullptr || !season_->isVisible()) return;
+  const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+  std::vector<PrintSection> sections;
+  QString instead = tr("No tree is due by then, as far as the record knows.");
+  if (!ground.season.ground.trees.empty()) {
+    const auto answer = work_out(ground.season);
+    if (answer) sections = season_sheet(ground.season, *answer, units_).sections;
+    else instead = sentence_text(answer.problems().front(), units_);
+  }
+  if (!ground.left_out.empty()) {
+    PrintSection left{tr("Trees that are due and can't be added up yet").toStdString(), {}};
+    for (const LeftOutTree& tree : ground.left_out) left.blocks.emplace_back(PrintText{tree.tree + " " + tree.reason.toStdString()});
+    sections.push_back(std::move(left));
+  }
+  season_->show_sections(sections, instead);
+}
+
+void DayPage::show_season() {
+  tabs_->setCurrentIndex(tabs_->count() - 1);
+  show_season_answer();
+}
+
+void DayPage::show_how() {
+  if (!answer_ || !answer_->ok()) return;
+  Figure figure;
+  figure.explanations = explain(ground_.plan, answer_->value());
+  auto* button = findChild<QPushButton*>(QStringLiteral("day_how"));
+  auto* popup = new ExplanationPopup(tr("How the day adds up"), explanation_text(figure), this);
+  popup->open_beside(button);
+}
+
+// ---- printing ------------------------------------------------------------------------------------------------------------
+
+void DayPage::choose_file(DaySheet sheet) {
+  const QString names[] = {tr("day sheet"), tr("batch cards"), tr("pot labels"), tr("root plans"), tr("season")};
+  const QString name = names[static_cast<std::size_t>(sheet)];
+  const QString path = QFileDialog::getSaveFileName(this, tr("Write as PDF: %1").arg(name), name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
+  if (path.isEmpty()) return;
+  if (write_sheet(sheet, path)) emit book_.told(tr("Saved as %1.").arg(path));
+}
+
+bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
+  const Paper paper = read_settings().letter_paper ? Paper::letter : Paper::a4;
+  const auto written = [&](const auto& document) {
+    const auto result = write_pdf(document, path, paper);
+    if (!result) emit book_.told(sentence_text(result.problems().front()));
+    return result.ok();
+  };
+  const auto nothing = [this](const QString& why) {
+    emit book_.told(why);
+    return false;
+  };
+  if (sheet == DaySheet::season) {
+    const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+    const auto answer = work_out(ground.season);
+    return answer ? written(season_sheet(ground.season, *answer, units_)) : nothing(sentence_text(answer.problems().front(), units_));
+  }
+  compute();
+  if (!answer_ || !answer_->ok()) return nothing(tr("There is nothing to print yet: put trees with mix and pot on the day."));
+  const DayAnswer& answer = answer_->value();
+  if (sheet == DaySheet::cards) return written(batch_cards(ground_.plan, answer, units_));
+  if (sheet == DaySheet::labels) return written(pot_labels(ground_.plan, answer));
+  if (sheet == DaySheet::day) {
+    if (!written(day_sheet(ground_.plan, answer, units_))) return false;
+    QSettings().setValue(printed_key(current_), ground_.plan.sheet_revision);
+    return true;
+  }
+  PrintDocument all;
+  const auto of_day = day();
+  for (const DayTree& tree : of_day->record.trees) {
+    const auto stored = tree.plan ? book_.workbook().find(RecordRef{RecordKind::root_mass_plan, tree.plan->text}) : std::nullopt;
+    if (!stored) continue;
+    const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, tree.plan->text, {&catalogue_, {}});
+    const auto worked = file ? std::optional(work_out(file->plan)) : std::nullopt;
+    if (!worked || !*worked) continue;
+    PrintDocument one = root_plan_sheet(file->plan, **worked, units_);
+    if (all.title.empty()) {
+      all.title = tr("Root-mass plans").toStdString();
+      all.foot = one.foot;
+    }
+    for (PrintSection& section : one.sections) {
+      section.title = one.title + ": " + section.title;
+      all.sections.push_back(std::move(section));
+    }
+  }
+  if (all.sections.empty()) return nothing(tr("No tree of the day has a root-mass plan in the record."));
+  return written(all);
+}
+
+}  // namespace gritwright::desktop
