@@ -1,5 +1,10 @@
+#include <unistd.h>
+
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
 
 #include "run.hpp"
 
@@ -125,9 +130,16 @@ TEST_CASE("mix --seasons follows the air over the years and wants a pot", "[cli]
 }
 
 TEST_CASE("mix learns from its pot tests, says so with their day, and knows its air better", "[cli][range]") {
-  const std::string tests = std::string(GRITWRIGHT_SOURCE_DIR) + "/docs/file-format/examples/pot_test_two_depths.json";
   const auto usual = run({"mix", "-", "--depth-cm", "6", "--json", "--range"}, mix).json();
+  // A litre of this mix that holds 2 points less water than was foretold.
+  const double dry_g = usual["bulk_density_g_l"].get<double>() / 0.92;
+  const double air = usual["pot"]["air_filled_porosity"], water = usual["pot"]["container_capacity"];
+  const nlohmann::json weighed{{"date", "2026-03-14"}, {"depth_cm", 6}, {"volume_ml", 1000}, {"tare_g", 100}, {"dry_g", 100 + dry_g},
+                               {"flooded_g", 100 + dry_g + 1000 * (air + water)}, {"drained_g", 100 + dry_g + 1000 * (water - 0.02)}};
+  const std::string tests = std::filesystem::temp_directory_path() / ("gritwright_pot_test_" + std::to_string(::getpid()) + ".json");
+  std::ofstream(tests) << nlohmann::json{{"format", "gritwright/pot-test/1"}, {"tests", nlohmann::json::array({weighed})}};
   const Answer answer = run({"mix", "-", "--depth-cm", "6", "--json", "--range", "--pot-test", tests}, mix);
+  std::filesystem::remove(tests);
   REQUIRE(answer.exit == Exit::done);
   const auto learnt = answer.json();
   const auto width = [](const auto& json) {

@@ -11,11 +11,12 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const auto list = read_records_csv(kind_of_csv(text).value_or(RecordKind::bag), text, "input");
   fuzz::must(list || !list.problems().empty());
   if (!records) return 0;
-  // What was read is written as something that is read as the same.
+  // What was read is written as something that is read and written as the same; a typed thirteenth digit may be rounded on the way.
   for (const IdentifiedRecord& record : *records) {
-    const auto again = read_exchange(write_identified_record(record.ref, record.record), "input");
+    const std::string written = write_identified_record(record.ref, record.record);
+    const auto again = read_exchange(written, "input");
     if (record.ref.id.empty()) continue;
-    fuzz::must(again.ok() && again->front() == record);
+    fuzz::must(again.ok() && again->size() == 1 && write_identified_record(again->front().ref, again->front().record) == written);
   }
   return 0;
 }
