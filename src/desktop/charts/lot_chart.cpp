@@ -107,10 +107,11 @@ void LotChart::paintEvent(QPaintEvent*) {
     painter.drawText(QRectF(rect()).adjusted(lot_gap, lot_gap, -lot_gap, -lot_gap), Qt::AlignCenter | Qt::TextWordWrap, lot_sentence(bench_));
     return;
   }
-  const QSizeF size((width() - lot_gap) / 2, (height() - lot_gap) / 2.0);
+  constexpr double top = 2 * lot_gap;  // clear of the button beside the tabs
+  const QSizeF size((width() - lot_gap) / 2, (height() - top - lot_gap) / 2);
   for (std::size_t i = 0; i < lot_figure_kinds.size(); ++i) {
     const double x = i % 2 == 0 ? 0 : size.width() + lot_gap;
-    const double y = i < 2 ? 0 : size.height() + lot_gap;
+    const double y = i < 2 ? top : top + size.height() + lot_gap;
     paint_panel(painter, QRectF(QPointF(x, y), size), lot_figure_kinds[i]);
   }
 }
