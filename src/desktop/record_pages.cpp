@@ -24,11 +24,13 @@
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/pots_tab.hpp"
+#include "pages/root_plan_tab.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
 #include "pages/trees_tab.hpp"
 #include "text.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/record_list_side.hpp"
 #include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
 
@@ -42,7 +44,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       bags_(new BagsPage(book, bench.catalogue(), &window)),
       log_(new LogPage(book, &window)),
       measuring_(new MeasurePage(book, bench.catalogue(), &window)),
-      trees_(new TreesPage(book, &window)),
+      trees_(new TreesPage(book, bench.catalogue(), &window)),
       menu_(new QMenu(tr("Rec&ord"), &window)) {
   window_.pages().addWidget(measuring_);
   make_menu(before);
@@ -115,9 +117,16 @@ void RecordPages::make_menu(QMenu& before) {
     trees_->show_pots();
     trees_->pots().add_pot();
   });
-  action("action_remove_tree_or_pot", tr("Remove this tree or pot"), tr("Ctrl+Alt+Delete"), [this] {
+  action("action_plan_tree", tr("Plan the root mass of this tree"), tr("Ctrl+Alt+R"), [this] {
+    show_trees();
+    const QString tree = trees_->trees().list().current();
+    trees_->show_plans();
+    if (!tree.isEmpty()) trees_->plans().plan_tree(tree);
+  });
+  action("action_remove_tree_or_pot", tr("Remove this tree, pot or plan"), tr("Ctrl+Alt+Delete"), [this] {
     if (trees_->pots().isVisible()) trees_->pots().remove_pot();
     else if (trees_->trees().isVisible()) trees_->trees().remove_tree();
+    else if (trees_->plans().isVisible()) trees_->plans().remove_plan();
   });
   menu_->addSeparator();
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });

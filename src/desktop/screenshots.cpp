@@ -21,9 +21,11 @@
 #include "pages/bags_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/root_plan_tab.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
 #include "record_pages.hpp"
+#include "text.hpp"
 #include "theme.hpp"
 #include "widgets/find_panel.hpp"
 
@@ -125,6 +127,12 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   shoot("trees");
   window.record_pages()->trees().show_pots();
   shoot("pots");
+  if (const auto trees = window.record_pages()->book().workbook().list(RecordKind::tree); !trees.empty()) {
+    window.record_pages()->trees().show_plans();
+    window.record_pages()->trees().plans().plan_tree(to_qt(trees.back().ref.id));
+    window.record_pages()->trees().plans().desk().job().wait();
+    shoot("plan");
+  }
   window.record_pages()->trees().show_trees();
   window.navigation().show(window.navigation().room("day"));
   shoot("day");

@@ -136,29 +136,29 @@ std::vector<Point> posed(const RootMassPlan& plan, const WorkedPlan& worked) {
   return points;
 }
 
-FlatOutline seen(const std::vector<Point>& points, RootView view) {
+FlatOutline seen(const std::vector<Point>& points, RootSide view) {
   FlatOutline flat;
-  for (const Point& each : points) flat.push_back({each.x, view == RootView::front ? each.z : each.y});
+  for (const Point& each : points) flat.push_back({each.x, view == RootSide::front ? each.z : each.y});
   return hull(std::move(flat));
 }
 
 /// Unit vector of a direction in the view; both 0 where it points at the reader.
-Flat direction_in(Direction direction, RootView view) {
+Flat direction_in(Direction direction, RootSide view) {
   switch (direction) {
     case Direction::right: return {1, 0};
     case Direction::left: return {-1, 0};
-    case Direction::up: return view == RootView::front ? Flat{0, 1} : Flat{};
-    case Direction::down: return view == RootView::front ? Flat{0, -1} : Flat{};
-    case Direction::back: return view == RootView::top ? Flat{0, 1} : Flat{};
-    case Direction::front: return view == RootView::top ? Flat{0, -1} : Flat{};
+    case Direction::up: return view == RootSide::front ? Flat{0, 1} : Flat{};
+    case Direction::down: return view == RootSide::front ? Flat{0, -1} : Flat{};
+    case Direction::back: return view == RootSide::top ? Flat{0, 1} : Flat{};
+    case Direction::front: return view == RootSide::top ? Flat{0, -1} : Flat{};
   }
   return {};
 }
 
 /// The pot's inside: its wall seen from the front, or the rim from above.
-FlatOutline pot_outline(const PotGeometry& pot, RootView view) {
+FlatOutline pot_outline(const PotGeometry& pot, RootSide view) {
   const double rim_cm = in_cm(pot.container().depth);
-  if (view == RootView::top) {
+  if (view == RootSide::top) {
     const Section rim = pot.section_at(depth_cm(rim_cm));
     FlatOutline outline;
     for (const Point& each : ring(in_cm(rim.length), in_cm(rim.width), 0, pot.container().exponent.value_or(2), pot.container().shape == Shape::rectangular))
@@ -178,7 +178,7 @@ FlatOutline pot_outline(const PotGeometry& pot, RootView view) {
   return left;  // rim, down the left wall, across the floor, up the right wall
 }
 
-FlatOutline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, const PotGeometry& pot, const FlatOutline& before, RootView view) {
+FlatOutline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, const PotGeometry& pot, const FlatOutline& before, RootSide view) {
   FlatOutline kept = before;
   for (const PlannedCut& cut : worked.cuts) {
     const Flat along = direction_in(cut.direction, view);
@@ -188,7 +188,7 @@ FlatOutline kept_outline(const RootMassPlan& plan, const WorkedPlan& worked, con
     if (plan.cut_style == CutStyle::straight || cut.direction == Direction::up || cut.direction == Direction::down)
       kept = clipped(kept, along.across, along.up, farthest - in_cm(cut.depth));
   }
-  if (plan.cut_style == CutStyle::straight || !worked.fits || view == RootView::top) return kept;
+  if (plan.cut_style == CutStyle::straight || !worked.fits || view == RootSide::top) return kept;
   // Along the wall: the chords of the wall bound it wherever it bulges outward or is straight.
   const double rim_cm = in_cm(pot.container().depth);
   const double floor_half = in_cm(pot.section_at(Depth{}).length) / 2, rim_half = in_cm(pot.section_at(depth_cm(rim_cm)).length) / 2;
@@ -243,21 +243,21 @@ class Canvas {
 
 }  // namespace
 
-PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootView view) {
+PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootSide view) {
   const bool another = worked.other_pot_index && *worked.other_pot_index < plan.free_pots.size();
   const PotGeometry pot(another ? plan.free_pots[*worked.other_pot_index] : plan.pot);
   const FlatOutline before = seen(posed(plan, worked), view);
   const FlatOutline wall = pot_outline(pot, view);
   const FlatOutline after = kept_outline(plan, worked, pot, before, view);
   PrintDrawing drawing;
-  drawing.title = std::string("Plan ") + worked.name + (view == RootView::front ? ", from the front" : ", from above");
+  drawing.title = std::string("Plan ") + worked.name + (view == RootSide::front ? ", from the front" : ", from above");
   Canvas canvas(drawing, {before, wall});
   canvas.line(before, Ink::hatched, true);
   canvas.line(after, Ink::grey, true);
   canvas.line(before, Ink::dashed, true);
-  canvas.line(wall, Ink::outline, view == RootView::top);
-  if (view == RootView::front) canvas.level(in_cm(worked.soil_line), "soil line");
-  canvas.cross({in_cm(worked.right), view == RootView::front ? in_cm(worked.trunk_base) : in_cm(worked.back)});
+  canvas.line(wall, Ink::outline, view == RootSide::top);
+  if (view == RootSide::front) canvas.level(in_cm(worked.soil_line), "soil line");
+  canvas.cross({in_cm(worked.right), view == RootSide::front ? in_cm(worked.trunk_base) : in_cm(worked.back)});
   return drawing;
 }
 

@@ -88,7 +88,7 @@ PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& an
   for (const WorkedPlan& worked : answer.plans) sheet.sections.push_back(plan_section(worked, units));
   if (!answer.plans.empty()) {
     const WorkedPlan& first = answer.plans.front();
-    PrintSection pictures{"To scale: hatched comes off, grey stays", {root_drawing(plan, first, RootView::front), root_drawing(plan, first, RootView::top)}};
+    PrintSection pictures{"To scale: hatched comes off, grey stays", {root_drawing(plan, first, RootSide::front), root_drawing(plan, first, RootSide::top)}};
     sheet.sections.push_back(std::move(pictures));
   }
   if (!answer.stop_table.empty()) sheet.sections.push_back(stop_section(answer, units));

@@ -58,7 +58,7 @@ bool is_data(const QString& name) {
 
 void visit(OpenWindow& open, const std::function<void(const char*)>& look) {
   for (const char* action : {"action_welcome", "action_page_bags", "action_receive_bags", "action_show_sheet", "action_show_verdict", "action_show_screening", "action_show_grain",
-                             "action_show_pot", "action_show_section", "action_show_litres", "action_find_parts", "action_page_trees", "action_add_tree", "action_add_pot", "action_page_day", "action_page_log", "action_settings"}) {
+                             "action_show_pot", "action_show_section", "action_show_litres", "action_find_parts", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_page_log", "action_settings"}) {
     open.trigger(action);
     if (open.window.mix_page().isVisible()) open.window.mix_page().find_panel().show_more(true);
     look(action);

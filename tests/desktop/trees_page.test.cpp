@@ -1,13 +1,17 @@
 #include "pages/trees_page.hpp"
 
 #include <QComboBox>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTabWidget>
 #include <QTableWidget>
 
 #include "models/pot_library.hpp"
 #include "models/record_editor.hpp"
+#include "pages/root_plan_tab.hpp"
+#include "record_pages.hpp"
 #include "support.hpp"
 
 using namespace gritwright;
@@ -151,4 +155,121 @@ TEST_CASE("Undo takes back a typed length of a pot in one step", "[trees_page]")
   CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(42.5, 1e-9));
   open.trigger("action_record_undo");
   CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(30, 1e-9));
+}
+
+namespace {
+
+/// A tree of a group in a pot, and a second pot that is free, with a plan for the tree on screen and worked out.
+class PlannedTree {
+ public:
+  explicit PlannedTree(SpeciesGroup group = SpeciesGroup::deciduous_developing) {
+    open.trigger("action_add_pot");
+    RecordedContainer larger = open.record->workbook().all<RecordedContainer>().front().record;
+    const auto present = open.record->workbook().all<RecordedContainer>().front().id;
+    larger.container.name = "larger";
+    larger.container.rim = {length_cm(36), length_cm(26)};
+    larger.container.depth = depth_cm(8);
+    open.record->add(larger, QStringLiteral("pot"));
+    Tree tree;
+    tree.name = "maple";
+    tree.group = group;
+    Repotting last;
+    last.day = "2023-03-10";
+    last.container = present;
+    tree.repottings.push_back(last);
+    id = open.record->add(tree, QStringLiteral("tree"));
+    tab().plan_tree(id);
+    open.window.record_pages()->show_trees();
+    open.window.record_pages()->trees().show_plans();
+    tab().desk().job().wait();
+  }
+
+  RootPlanTab& tab() { return open.window.record_pages()->trees().plans(); }
+
+  OpenWindow open;
+  QString id;
+};
+
+}  // namespace
+
+TEST_CASE("A plan begins with the tree's group, its present pot as root mass and a free pot, and is worked out", "[trees_page]") {
+  PlannedTree planned;
+  REQUIRE(planned.tab().desk().plan());
+  CHECK(planned.tab().desk().plan()->group == SpeciesGroup::deciduous_developing);
+  CHECK(std::holds_alternative<AsPresentPot>(planned.tab().desk().plan()->block));
+  CHECK(planned.tab().desk().plan()->pot.name == "larger");
+  REQUIRE(planned.tab().desk().worked() != nullptr);
+  CHECK(planned.tab().desk().worked()->fits);
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("1.")));
+}
+
+TEST_CASE("A tree of no group gets no plan and the reason stands beside it", "[trees_page][refuses]") {
+  OpenWindow open;
+  open.trigger("action_add_tree");
+  open.trigger("action_plan_tree");
+  CHECK(open.find<QLabel>("plan_tree_fault")->isVisible());
+  CHECK(open.record->workbook().count(RecordKind::root_mass_plan) == 0);
+}
+
+TEST_CASE("A tip above 90 degrees and a clearance larger than the pot stay in their fields with the reason", "[trees_page][refuses]") {
+  PlannedTree planned;
+  const RootMassPlan before = *planned.tab().desk().plan();
+  planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(1);
+  auto* tip = planned.open.find<QLineEdit>("plan_tip");
+  tip->setText(QStringLiteral("95"));
+  emit tip->textEdited(tip->text());
+  CHECK(fault_below(planned.open, "plan_tip") != nullptr);
+  planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(0);
+  auto* side = planned.open.find<QLineEdit>("plan_side_clearance");
+  side->setText(QStringLiteral("20"));
+  emit side->textEdited(side->text());
+  CHECK(fault_below(planned.open, "plan_side_clearance") != nullptr);
+  CHECK(*planned.tab().desk().plan() == before);
+}
+
+TEST_CASE("The tree moved with the keys keeps its new place, and undo takes it back", "[trees_page]") {
+  PlannedTree planned;
+  const RootMassPlan before = *planned.tab().desk().plan();
+  auto* view = planned.open.find<QWidget>("root_plan_view");
+  view->setFocus();
+  planned.open.press(Qt::Key_Right);
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().plan()->pose.right);
+  CHECK_FALSE(planned.tab().desk().outcome()->coarse);
+  planned.open.trigger("action_record_undo");
+  CHECK(*planned.tab().desk().plan() == before);
+}
+
+TEST_CASE("A cut that stopped at the bench is kept and the rest planned anew", "[trees_page]") {
+  PlannedTree planned;
+  planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(3);
+  planned.open.find<QLineEdit>("plan_stop_depth")->setText(QStringLiteral("1 cm"));
+  planned.open.find<QPushButton>("plan_stop")->click();
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().plan()->stopped.size() == 1);
+  CHECK_THAT(in_cm(planned.tab().desk().plan()->stopped.front().depth), WithinAbs(1, 1e-9));
+  planned.open.find<QLineEdit>("plan_stop_depth")->setText(QStringLiteral("-1 cm"));
+  planned.open.find<QPushButton>("plan_stop")->click();
+  CHECK(planned.open.find<QLabel>("plan_stop_fault")->isVisible());
+  CHECK_THAT(in_cm(planned.tab().desk().plan()->stopped.front().depth), WithinAbs(1, 1e-9));
+}
+
+TEST_CASE("A plan carried out stands in the tree's history and takes its pot", "[trees_page]") {
+  PlannedTree planned;
+  planned.open.find<QPushButton>("plan_done")->click();
+  const Tree tree = planned.open.record->workbook().find(Id<Tree>{planned.id.toStdString()})->record;
+  REQUIRE(tree.repottings.size() == 2);
+  CHECK(tree.repottings.back().plan_name == "A");
+  CHECK(tree.repottings.back().removed_share.has_value());
+  REQUIRE(tree.repottings.back().container);
+  CHECK(planned.open.record->workbook().find(*tree.repottings.back().container)->record.container.name == "larger");
+}
+
+TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
+  PlannedTree planned;
+  const QString file = planned.open.folder.filePath(QStringLiteral("sheet.pdf"));
+  REQUIRE(planned.tab().save_sheet(file));
+  QFile written(file);
+  REQUIRE(written.open(QIODevice::ReadOnly));
+  CHECK(written.read(5) == QByteArray("%PDF-"));
 }

@@ -83,13 +83,13 @@ TEST_CASE("The root-plan sheet has every plan with its cuts by both names, the s
 TEST_CASE("Pictures of a root-mass plan are to scale", "[root_plan_sheet]") {
   const RootMassPlan plan = invented_plan();
   const WorkedPlan worked = answered(plan).plans.front();
-  const PrintDrawing front = root_drawing(plan, worked, RootView::front);
+  const PrintDrawing front = root_drawing(plan, worked, RootSide::front);
   const DrawnLine& block = first_of(front, Ink::hatched);
   const DrawnLine& wall = first_of(front, Ink::outline);
   // 26 cm of root mass beside 36 cm of rim, and 10 cm of height beside 8 cm of depth.
   CHECK_THAT((most_x(block) - least_x(block)) / (most_x(wall) - least_x(wall)), WithinAbs(26.0 / 36, 1e-6));
   CHECK_THAT((most_y(block) - least_y(block)) / (most_y(wall) - least_y(wall)), WithinAbs(10.0 / 8, 1e-6));
-  const PrintDrawing top = root_drawing(plan, worked, RootView::top);
+  const PrintDrawing top = root_drawing(plan, worked, RootSide::top);
   const DrawnLine& above = first_of(top, Ink::hatched);
   CHECK_THAT((most_y(above) - least_y(above)) / (most_x(above) - least_x(above)), WithinAbs(18.0 / 26, 1e-6));
   for (const PrintDrawing& each : {front, top})
@@ -109,7 +109,7 @@ TEST_CASE("What a picture keeps ends where the cuts do", "[root_plan_sheet]") {
   for (const PlannedCut& cut : worked.cuts)
     if (cut.direction == Direction::up || cut.direction == Direction::down) taken_cm += in_cm(cut.depth);
   REQUIRE(taken_cm > 0);
-  const PrintDrawing front = root_drawing(plan, worked, RootView::front);
+  const PrintDrawing front = root_drawing(plan, worked, RootSide::front);
   const DrawnLine& before = first_of(front, Ink::hatched);
   const DrawnLine& after = first_of(front, Ink::grey);
   const double kept_share = (most_y(after) - least_y(after)) / (most_y(before) - least_y(before));
@@ -121,7 +121,7 @@ TEST_CASE("A tipped root mass is drawn tipped", "[root_plan_sheet]") {
   WorkedPlan worked = answered(plan).plans.front();
   worked.tip = angle_deg(90);
   worked.tip_toward = Angle{};
-  const PrintDrawing front = root_drawing(plan, worked, RootView::front);
+  const PrintDrawing front = root_drawing(plan, worked, RootSide::front);
   const DrawnLine& block = first_of(front, Ink::hatched);
   // On its side 26 cm stand upright and 10 cm lie along.
   CHECK_THAT((most_x(block) - least_x(block)) / (most_y(block) - least_y(block)), WithinAbs(10.0 / 26, 1e-6));

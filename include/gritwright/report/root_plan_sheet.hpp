@@ -7,11 +7,11 @@
 namespace gritwright {
 
 /// What is looked at from.
-enum class RootView { front, top };
+enum class RootSide { front, top };
 
 /// Pot and root mass to scale: the wall, the fill line, the block as posed (dashed), what a plan takes off (hatched) and keeps
 /// (grey), the trunk base. A curved block is drawn by its rings; cuts along the wall are drawn where the outlines cross.
-[[nodiscard]] PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootView view);
+[[nodiscard]] PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootSide view);
 
 /// The sheet for the bench: what limits the fit, plans A, B and C with their cuts in order, pictures of plan A, the stop table and
 /// cautions.

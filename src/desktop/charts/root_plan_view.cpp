@@ -1,0 +1,360 @@
+#include "root_plan_view.hpp"
+
+#include <QKeyEvent>
+#include <QLocale>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr double plan_gap = 10;
+constexpr double key_step_cm = 0.5;
+
+struct PlanInk {
+  QString name;
+  QPen pen;
+  QBrush brush;
+};
+
+/// Pattern or line first, colour second: each can be told apart in grey.
+struct PlanInks {
+  PlanInk removed, kept, untouched, layers, shoulder, soil, wall;
+};
+
+PlanInks plan_inks(const QPalette& palette) {
+  const ThemeColours& theme = current_colours();
+  const QColor text = palette.color(QPalette::Text);
+  QColor kept = theme.curves[4].colour;
+  kept.setAlpha(70);
+  return {{RootPlanView::tr("taken off"), QPen(text, 1.2, Qt::DashLine), QBrush(theme.fault, Qt::BDiagPattern)},
+          {RootPlanView::tr("kept root mass"), QPen(text, 1.6), QBrush(kept)},
+          {RootPlanView::tr("untouched"), QPen(Qt::NoPen), QBrush(theme.curves[4].colour, Qt::Dense5Pattern)},
+          {RootPlanView::tr("bottom layer, dressing"), QPen(theme.muted, 1), QBrush(theme.muted, Qt::Dense6Pattern)},
+          {RootPlanView::tr("shoulder"), QPen(theme.muted, 1), QBrush(theme.curves[2].colour, Qt::CrossPattern)},
+          {RootPlanView::tr("soil surface"), QPen(text, 1.4, Qt::DotLine), QBrush(Qt::NoBrush)},
+          {RootPlanView::tr("pot"), QPen(text, 2.6), QBrush(Qt::NoBrush)}};
+}
+
+QString plan_cm_text(Length length, UnitSystem units) { return to_local(depth_text(Depth(length), units)); }
+
+}  // namespace
+
+QString direction_text(Direction direction) {
+  switch (direction) {
+    case Direction::right: return RootPlanView::tr("right");
+    case Direction::left: return RootPlanView::tr("left");
+    case Direction::back: return RootPlanView::tr("back");
+    case Direction::front: return RootPlanView::tr("front");
+    case Direction::up: return RootPlanView::tr("up");
+    case Direction::down: return RootPlanView::tr("down");
+  }
+  return {};
+}
+
+QString old_face_text(Face face) {
+  switch (face) {
+    case Face::right: return RootPlanView::tr("old right");
+    case Face::left: return RootPlanView::tr("old left");
+    case Face::back: return RootPlanView::tr("old back");
+    case Face::front: return RootPlanView::tr("old front");
+    case Face::top: return RootPlanView::tr("old top");
+    case Face::bottom: return RootPlanView::tr("old bottom");
+  }
+  return {};
+}
+
+QString rung_words(Rung rung) {
+  switch (rung) {
+    case Rung::shifted: return RootPlanView::tr("move the tree");
+    case Rung::turned: return RootPlanView::tr("turn it");
+    case Rung::cut: return RootPlanView::tr("cut");
+    case Rung::tipped_less: return RootPlanView::tr("tip it less");
+    case Rung::sunk: return RootPlanView::tr("sink it");
+    case Rung::raised: return RootPlanView::tr("raise it to the soil");
+    case Rung::shoulder: return RootPlanView::tr("build a shoulder");
+    case Rung::other_pot: return RootPlanView::tr("take another pot");
+    case Rung::staging: return RootPlanView::tr("in stages");
+  }
+  return {};
+}
+
+RootPlanView::RootPlanView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setObjectName(QStringLiteral("root_plan_view"));
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it"));
+  connect(&desk_, &RootPlanDesk::answered, this, &RootPlanView::refresh);
+  connect(&desk_, &RootPlanDesk::changed, this, &RootPlanView::refresh);
+  refresh();
+}
+
+QSize RootPlanView::minimumSizeHint() const { return {300, 12 * fontMetrics().height()}; }
+
+void RootPlanView::set_units(UnitSystem units) {
+  units_ = units;
+  refresh();
+}
+
+void RootPlanView::refresh() {
+  const WorkedPlan* worked = desk_.worked();
+  if (worked == nullptr) {
+    const RootPlanOutcome* outcome = desk_.outcome();
+    setAccessibleDescription(outcome != nullptr && !outcome->problems.empty() ? sentence_text(outcome->problems.front(), units_) : tr("No plan yet: choose a tree and begin one."));
+  } else if (!worked->fits) {
+    setAccessibleDescription(tr("Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.")
+                                 .arg(to_qt(worked->name), to_local(percent_text(worked->removed_share))));
+  } else {
+    setAccessibleDescription(tr("Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.")
+                                 .arg(to_qt(worked->name), to_local(percent_text(worked->removed_share)), to_local(percent_text(worked->untouched_share)),
+                                      to_local(depth_text(worked->trunk_base, units_)), to_local(depth_text(worked->soil_line, units_))));
+  }
+  setToolTip(desk_.worked() != nullptr ? tr("Drag the tree in either picture, or use the arrow keys, Page Up and Page Down") : QString());
+  update();
+}
+
+PictureTable RootPlanView::table() const {
+  PictureTable table{{tr("what"), tr("where"), tr("how much")}, {}};
+  const WorkedPlan* worked = desk_.worked();
+  if (worked == nullptr) return table;
+  for (const PlannedCut& cut : worked->cuts) table.rows.push_back({tr("cut"), tr("%1 (%2)").arg(old_face_text(cut.face), direction_text(cut.direction)), plan_cm_text(cut.depth, units_)});
+  for (const CombedFace& combed : worked->combed) table.rows.push_back({tr("combed"), old_face_text(combed.face), plan_cm_text(combed.depth, units_)});
+  table.rows.push_back({tr("taken off"), tr("of the root mass"), to_local(percent_text(worked->removed_share))});
+  table.rows.push_back({tr("untouched"), tr("of the root mass"), to_local(percent_text(worked->untouched_share))});
+  if (!worked->fits) return table;
+  table.rows.push_back({tr("trunk base"), tr("right of the middle"), plan_cm_text(worked->right, units_)});
+  table.rows.push_back({tr("trunk base"), tr("behind the middle"), plan_cm_text(worked->back, units_)});
+  table.rows.push_back({tr("trunk base"), tr("over the floor"), to_local(depth_text(worked->trunk_base, units_))});
+  table.rows.push_back({tr("soil surface"), tr("at the trunk, over the floor"), to_local(depth_text(worked->soil_line, units_))});
+  table.rows.push_back({tr("shoulder"), tr("over the soil"), to_local(depth_text(worked->shoulder, units_))});
+  return table;
+}
+
+PictureTable RootPlanView::data() const {
+  PictureTable table{{QStringLiteral("view"), QStringLiteral("outline"), QStringLiteral("across_cm"), QStringLiteral("along_cm")}, {}};
+  const RootPlanOutcome* outcome = desk_.outcome();
+  if (outcome == nullptr || !outcome->views) return table;
+  const QLocale plain = QLocale::c();
+  const auto add = [&](const char* view, const char* name, const ViewOutline& outline) {
+    for (const ViewPoint& point : outline)
+      table.rows.push_back({QString::fromLatin1(view), QString::fromLatin1(name), plain.toString(in_cm(point.across), 'f', 3), plain.toString(in_cm(point.along), 'f', 3)});
+  };
+  for (const auto& [name, view] : {std::pair{"side", &outcome->views->side}, std::pair{"top", &outcome->views->top}}) {
+    for (const ViewOutline& wall : view->pot) add(name, "pot", wall);
+    add(name, "before", view->before);
+    add(name, "kept", view->kept);
+  }
+  return table;
+}
+
+double RootPlanView::legend_height() const {
+  const PlanInks all = plan_inks(palette());
+  const double line = fontMetrics().height();
+  double x = plan_gap;
+  double y = plan_gap;
+  for (const PlanInk* look : {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil}) {
+    const double taken = 2 * line + 3 * plan_gap + fontMetrics().horizontalAdvance(look->name);
+    if (x > plan_gap && x + taken > width()) {
+      x = plan_gap;
+      y += line + 4;
+    }
+    x += taken;
+  }
+  return y + line + plan_gap;
+}
+
+void RootPlanView::paint_legend(QPainter& painter) const {
+  const PlanInks all = plan_inks(palette());
+  const double line = fontMetrics().height();
+  double x = plan_gap;
+  double y = plan_gap;
+  for (const PlanInk* look : {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil}) {
+    const double taken = 2 * line + 3 * plan_gap + fontMetrics().horizontalAdvance(look->name);
+    if (x > plan_gap && x + taken > width()) {
+      x = plan_gap;
+      y += line + 4;
+    }
+    const QRectF swatch(x, y, 1.6 * line, line);
+    painter.setPen(look->pen.style() == Qt::NoPen ? QPen(current_colours().field_edge, 1) : look->pen);
+    painter.setBrush(look->brush);
+    if (look == &all.soil) painter.drawLine(QPointF(swatch.left(), swatch.center().y()), QPointF(swatch.right(), swatch.center().y()));
+    else painter.drawRect(swatch);
+    painter.setPen(palette().color(QPalette::Text));
+    painter.drawText(QPointF(swatch.right() + plan_gap, y + fontMetrics().ascent()), look->name);
+    x += taken;
+  }
+}
+
+std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView::places() const {
+  const RootPlanOutcome* outcome = desk_.outcome();
+  if (outcome == nullptr || !outcome->views) return std::nullopt;
+  const auto bounds = [](const RootView& view) {
+    QRectF box;
+    const auto add = [&](const ViewOutline& outline) {
+      QPolygonF polygon;
+      for (const ViewPoint& point : outline) polygon << QPointF(in_cm(point.across), in_cm(point.along));
+      box = box.united(polygon.boundingRect());
+    };
+    for (const ViewOutline& wall : view.pot) add(wall);
+    add(view.before);
+    return box;
+  };
+  const QRectF side = bounds(outcome->views->side);
+  const QRectF top = bounds(outcome->views->top);
+  const double line = fontMetrics().height();
+  const double head = legend_height() + line;
+  const double room_x = width() - 3 * plan_gap;
+  const double room_y = height() - head - 2 * plan_gap - line;
+  const double beside = std::min(room_x / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
+  const double stacked = std::min((room_x + plan_gap) / std::max(side.width(), top.width()), (room_y - line - plan_gap) / (side.height() + top.height()));
+  const double scale = std::max(0.5, std::max(beside, stacked));
+  // The origin is the middle of the floor; up on the widget is up or back in the pot.
+  if (beside >= stacked) {
+    const double y = head + room_y / 2;
+    const double left = (width() - (side.width() + top.width()) * scale - plan_gap) / 2;
+    return std::pair{Place{{left - side.left() * scale, y + (side.top() + side.height() / 2) * scale}, scale},
+                     Place{{left + side.width() * scale + plan_gap - top.left() * scale, y + (top.top() + top.height() / 2) * scale}, scale}};
+  }
+  const double first = head;
+  return std::pair{Place{{width() / 2.0, first + (side.top() + side.height()) * scale}, scale},
+                   Place{{width() / 2.0, first + side.height() * scale + plan_gap + line + (top.top() + top.height()) * scale}, scale}};
+}
+
+void RootPlanView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillRect(rect(), palette().color(QPalette::Base));
+  painter.setPen(palette().color(QPalette::Text));
+  const auto both = places();
+  if (!both) {
+    painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
+    return;
+  }
+  paint_view(painter, desk_.outcome()->views->side, both->first, false);
+  paint_view(painter, desk_.outcome()->views->top, both->second, true);
+  paint_legend(painter);
+  if (hasFocus()) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
+    painter.drawRect(rect().adjusted(1, 1, -2, -2));
+  }
+}
+
+void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above) const {
+  const PlanInks all = plan_inks(palette());
+  const auto at = [&](Length across, Length along) { return QPointF(place.origin.x() + in_cm(across) * place.pixels_per_cm, place.origin.y() - in_cm(along) * place.pixels_per_cm); };
+  const auto polygon = [&](const ViewOutline& outline) {
+    QPolygonF points;
+    for (const ViewPoint& point : outline) points << at(point.across, point.along);
+    return points;
+  };
+  const auto use = [&](const PlanInk& look) {
+    painter.setPen(look.pen);
+    painter.setBrush(look.brush);
+  };
+  use(all.layers);
+  for (const ViewOutline& layer : view.layers) painter.drawPolygon(polygon(layer));
+  use(all.shoulder);
+  for (const ViewOutline& shoulder : view.shoulder) painter.drawPolygon(polygon(shoulder));
+  use(all.removed);
+  painter.drawPolygon(polygon(view.before));
+  // The kept part covers the hatching of what was there before.
+  painter.setBrush(palette().color(QPalette::Base));
+  painter.drawPolygon(polygon(view.kept));
+  use(all.kept);
+  painter.drawPolygon(polygon(view.kept));
+  use(all.untouched);
+  const Length step = length_mm(5);
+  for (const ViewRun& run : view.untouched) painter.drawRect(QRectF(at(run.from, run.low + step), at(run.to, run.low)));
+  painter.setBrush(Qt::NoBrush);
+  for (std::size_t i = 0; i < view.pot.size(); ++i) {
+    QPen wall = all.wall.pen;
+    if (i > 0) wall = QPen(palette().color(QPalette::Text), 1, Qt::DotLine);
+    painter.setPen(wall);
+    if (from_above) painter.drawPolygon(polygon(view.pot[i]));
+    else painter.drawPolyline(polygon(view.pot[i]));
+  }
+  if (!view.soil.empty()) {
+    painter.setPen(all.soil.pen);
+    painter.drawPolyline(polygon(view.soil));
+  }
+  const QPointF trunk = at(view.trunk_base.across, view.trunk_base.along);
+  painter.setPen(QPen(palette().color(QPalette::Text), 2));
+  painter.drawLine(trunk - QPointF(6, 0), trunk + QPointF(6, 0));
+  painter.drawLine(trunk - QPointF(0, 6), trunk + QPointF(0, 6));
+  for (const ViewCut& cut : view.cuts) {
+    const QString text = QStringLiteral("%1 %2").arg(old_face_text(cut.cut.face), plan_cm_text(cut.cut.depth, units_));
+    QPointF where = at(cut.at.across, cut.at.along);
+    const double wide = fontMetrics().horizontalAdvance(text);
+    where.setX(std::clamp(where.x() - wide / 2, 2.0, std::max(2.0, width() - wide - 2)));
+    where.setY(std::clamp(where.y() - 3, legend_height() + fontMetrics().ascent(), height() - 3.0));
+    const QRectF ground(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height());
+    QColor base = palette().color(QPalette::Base);
+    base.setAlpha(215);
+    painter.fillRect(ground, base);
+    painter.drawText(where, text);
+  }
+}
+
+std::optional<Pose> RootPlanView::pose_now() const {
+  const WorkedPlan* worked = desk_.worked();
+  if (worked == nullptr || !worked->fits || !desk_.plan()) return std::nullopt;
+  Pose pose = desk_.plan()->pose;
+  pose.right = worked->right;
+  pose.back = worked->back;
+  pose.trunk_base = worked->trunk_base;
+  return pose;
+}
+
+void RootPlanView::move(const Pose& from, Length right, Length back, Length up) {
+  Pose pose = from;
+  pose.right = *from.right + right;
+  pose.back = *from.back + back;
+  pose.trunk_base = Depth(std::max(Length{}, from.trunk_base->quantity() + up));
+  desk_.drag(pose);
+}
+
+void RootPlanView::mousePressEvent(QMouseEvent* event) {
+  const auto both = places();
+  const auto pose = pose_now();
+  if (event->button() != Qt::LeftButton || !both || !pose) return;
+  const double to_side = std::hypot(event->position().x() - both->first.origin.x(), event->position().y() - both->first.origin.y());
+  const double to_top = std::hypot(event->position().x() - both->second.origin.x(), event->position().y() - both->second.origin.y());
+  const bool from_above = to_top < to_side;
+  drag_ = Drag{from_above, event->position(), both->first.pixels_per_cm, *pose};
+}
+
+void RootPlanView::mouseMoveEvent(QMouseEvent* event) {
+  if (!drag_) return;
+  const QPointF moved = (event->position() - drag_->start) / drag_->pixels_per_cm;
+  const Length across = length_cm(moved.x());
+  const Length along = length_cm(-moved.y());
+  if (drag_->from_above) move(drag_->pose, across, along, Length{});
+  else move(drag_->pose, across, Length{}, along);
+}
+
+void RootPlanView::mouseReleaseEvent(QMouseEvent*) {
+  if (!drag_) return;
+  drag_.reset();
+  desk_.drop();
+}
+
+void RootPlanView::keyPressEvent(QKeyEvent* event) {
+  const auto pose = pose_now();
+  const Length step = length_cm(key_step_cm);
+  const std::array<std::pair<int, std::array<int, 3>>, 6> moves{{{Qt::Key_Right, {1, 0, 0}}, {Qt::Key_Left, {-1, 0, 0}}, {Qt::Key_Up, {0, 1, 0}}, {Qt::Key_Down, {0, -1, 0}}, {Qt::Key_PageUp, {0, 0, 1}}, {Qt::Key_PageDown, {0, 0, -1}}}};
+  const auto found = std::ranges::find(moves, event->key(), &std::pair<int, std::array<int, 3>>::first);
+  if (!pose || found == moves.end()) return QWidget::keyPressEvent(event);
+  const auto& [right, back, up] = found->second;
+  move(*pose, static_cast<double>(right) * step, static_cast<double>(back) * step, static_cast<double>(up) * step);
+  desk_.drop();
+}
+
+}  // namespace gritwright::desktop

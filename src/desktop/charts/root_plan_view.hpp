@@ -1,0 +1,62 @@
+#pragma once
+#include <QWidget>
+#include <optional>
+
+#include "gritwright/report/quantity_text.hpp"
+#include "models/root_plan_desk.hpp"
+#include "picture_table.hpp"
+
+namespace gritwright::desktop {
+
+/// A worked plan to scale, from the side and from above: pot wall, layers, soil line, block before and after, cuts hatched, untouched
+/// core, shoulder. The tree can be dragged, or moved with the arrow keys; Page Up and Page Down raise and sink it.
+class RootPlanView : public QWidget {
+  Q_OBJECT
+ public:
+  explicit RootPlanView(RootPlanDesk& desk, QWidget* parent = nullptr);
+
+  void set_units(UnitSystem units);
+  [[nodiscard]] QSize minimumSizeHint() const override;
+  [[nodiscard]] PictureTable table() const;
+  [[nodiscard]] PictureTable data() const;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  /// One of the two pictures on the widget: where its origin lies.
+  struct Place {
+    QPointF origin;
+    double pixels_per_cm;
+  };
+  struct Drag {
+    bool from_above;
+    QPointF start;
+    double pixels_per_cm;
+    Pose pose;
+  };
+
+  void refresh();
+  [[nodiscard]] std::optional<std::pair<Place, Place>> places() const;
+  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above) const;
+  void paint_legend(QPainter& painter) const;
+  [[nodiscard]] double legend_height() const;
+  /// The pose with the trunk base where the plan drawn has it, so that a move starts there.
+  [[nodiscard]] std::optional<Pose> pose_now() const;
+  void move(const Pose& from, Length right, Length back, Length up);
+
+  RootPlanDesk& desk_;
+  UnitSystem units_ = UnitSystem::metric;
+  std::optional<Drag> drag_;
+};
+
+/// A cut, limit or rung in the reader's words.
+[[nodiscard]] QString direction_text(Direction direction);
+[[nodiscard]] QString old_face_text(Face face);
+[[nodiscard]] QString rung_words(Rung rung);
+
+}  // namespace gritwright::desktop

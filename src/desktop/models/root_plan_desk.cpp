@@ -1,0 +1,172 @@
+#include "root_plan_desk.hpp"
+
+#include <algorithm>
+
+#include "gritwright/formats/root_mass_plan_file.hpp"
+#include "pot_library.hpp"
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, PlanDetail detail, std::size_t chosen, const std::stop_token& stop) {
+  auto outcome = std::make_shared<RootPlanOutcome>();
+  outcome->coarse = detail == PlanDetail::live;
+  auto answer = work_out(plan, detail);
+  if (answer) {
+    outcome->worked = std::min(chosen, answer->plans.size() - 1);
+    outcome->views = root_views(plan, answer->plans[outcome->worked]);
+    if (!outcome->coarse && !answer->plans.front().fits && !stop.stop_requested()) outcome->growth = smallest_fitting_growth(plan);
+    outcome->answer = std::move(answer).value();
+  } else {
+    outcome->problems = answer.problems();
+  }
+  outcome->plan = std::move(plan);
+  return outcome;
+}
+
+}  // namespace
+
+RootPlanDesk::RootPlanDesk(RecordBook& book, const Catalogue& catalogue, QObject* parent) : QObject(parent), book_(book), catalogue_(catalogue), job_(this) {
+  connect(&book_, &RecordBook::changed, this, &RootPlanDesk::record_changed);
+}
+
+std::optional<Stored<KeptRootMassPlan>> RootPlanDesk::kept() const {
+  if (current_.isEmpty()) return std::nullopt;
+  try {
+    return book_.workbook().find(Id<KeptRootMassPlan>{current_.toStdString()});
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return std::nullopt;
+  }
+}
+
+void RootPlanDesk::open(const QString& id) {
+  if (id == current_) return;
+  current_ = id;
+  chosen_ = 0;
+  text_.clear();
+  plan_.reset();
+  dragged_.reset();
+  outcome_.reset();
+  job_.cancel();
+  record_changed();
+  emit changed();
+}
+
+void RootPlanDesk::record_changed() {
+  const auto stored = kept();
+  const std::string text = stored ? stored->record.plan : std::string();
+  if (text == text_) return;
+  text_ = text;
+  plan_.reset();
+  if (stored) {
+    auto read = read_root_mass_plan(text, current_.toStdString(), ComponentSources{&catalogue_, {}});
+    if (read) plan_ = std::move(read).value().plan;
+    else emit book_.told(sentence_text(read.problems().front()));
+  }
+  if (plan_) work(PlanDetail::full);
+  else outcome_.reset();
+  emit changed();
+}
+
+Problems RootPlanDesk::save(const QString& what, const std::function<void(RootMassPlan&)>& change) {
+  const auto was = kept();
+  if (!was || !plan_) return {};
+  RootMassPlan now = *plan_;
+  change(now);
+  if (now == *plan_) return {};
+  if (Problems problems = check(now); !problems.empty()) return problems;
+  KeptRootMassPlan record = was->record;
+  record.plan = write_root_mass_plan(now);
+  book_.replace(*was, std::move(record), tr("%1 of root-mass plan %2").arg(what, current_), QStringLiteral("root-plan/%1/%2").arg(current_, what));
+  return {};
+}
+
+QString RootPlanDesk::plan_for(const QString& tree_id) {
+  const auto tree = book_.workbook().find(Id<Tree>{tree_id.toStdString()});
+  if (!tree || !tree->record.group) return {};
+  RootMassPlan plan;
+  plan.group = *tree->record.group;
+  plan.name = tree->record.name;
+  std::optional<Container> present;
+  if (const Repotting* last = stands_in(tree->record)) {
+    plan.bare_rooted_last_time = last->bare_rooted;
+    if (last->container) {
+      if (const auto pot = book_.workbook().find(*last->container)) present = pot->record.container;
+    }
+  }
+  BlockBox box;
+  box.length = length_cm(24);
+  box.width = length_cm(18);
+  box.height = length_cm(7);
+  if (present) plan.block = AsPresentPot{*present};
+  else plan.block = box;
+  const auto library = free_pots(book_.workbook());
+  if (!library.empty()) plan.pot = library.front().record.container;
+  else if (present) plan.pot = *present;
+  else {
+    plan.pot.name = tr("new pot").toStdString();
+    plan.pot.rim = {length_cm(30), length_cm(20)};
+    plan.pot.depth = depth_cm(7);
+    plan.pot.freeboard = depth_cm(0.5);
+  }
+  if (tree->record.trunk_base) {
+    plan.trunk_base = TreePoint{tree->record.trunk_base->right, tree->record.trunk_base->back, tree->record.trunk_base->up};
+    if (!check(plan).empty()) plan.trunk_base.reset();
+  }
+  KeptRootMassPlan record;
+  record.name = tr("%1 into %2").arg(to_qt(plan.name.empty() ? tree_id.toStdString() : plan.name), to_qt(plan.pot.name)).toStdString();
+  record.tree = tree->id;
+  record.day = today();
+  record.plan = write_root_mass_plan(plan);
+  return book_.add(record, tr("root-mass plan of tree %1").arg(tree_id));
+}
+
+void RootPlanDesk::drag(const Pose& pose) {
+  if (!plan_) return;
+  dragged_ = pose;
+  work(PlanDetail::live);
+}
+
+void RootPlanDesk::drop() {
+  if (!dragged_) return;
+  const Pose pose = *dragged_;
+  dragged_.reset();
+  const Problems problems = save(tr("place of the tree"), [&](RootMassPlan& plan) { plan.pose = pose; });
+  book_.end_typing();
+  for (const Problem& problem : problems) emit book_.told(sentence_text(problem));
+  // What was refused goes back to where it was; what was kept is worked out by the record's change.
+  if (!problems.empty() || (outcome_ && outcome_->coarse)) work(PlanDetail::full);
+}
+
+void RootPlanDesk::choose(std::size_t worked) {
+  if (chosen_ == worked) return;
+  chosen_ = worked;
+  work(PlanDetail::full);
+}
+
+const WorkedPlan* RootPlanDesk::worked() const {
+  return outcome_ && outcome_->answer ? &outcome_->answer->plans[outcome_->worked] : nullptr;
+}
+
+void RootPlanDesk::work(PlanDetail detail) {
+  if (!plan_) return;
+  RootMassPlan plan = *plan_;
+  if (dragged_) plan.pose = *dragged_;
+  // The library as it is today, not as it was when the plan was begun.
+  if (!plan.free_pots.empty()) {
+    plan.free_pots.clear();
+    for (const auto& pot : free_pots(book_.workbook())) plan.free_pots.push_back(pot.record.container);
+  }
+  job_.start([this, plan = std::move(plan), detail, chosen = chosen_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    auto outcome = worked_out(plan, detail, chosen, stop);
+    return [this, outcome = std::move(outcome)] {
+      outcome_ = outcome;
+      emit answered();
+    };
+  });
+}
+
+}  // namespace gritwright::desktop
