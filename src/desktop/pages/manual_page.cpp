@@ -58,6 +58,7 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   words_->setObjectName(QStringLiteral("manual_words"));
   words_->setPlaceholderText(tr("one word or several"));
   words_->setClearButtonEnabled(true);
+  words_->setMinimumHeight(28);
   label->setBuddy(words_);
   found_ = new QLabel(this);
   found_->setObjectName(QStringLiteral("manual_found"));

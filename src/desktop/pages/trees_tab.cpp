@@ -96,7 +96,7 @@ QComboBox* choice(QWidget* parent, const char* object_name, const QString& name)
   box->setAccessibleName(name);
   box->setMinimumHeight(28);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  box->setMinimumContentsLength(8);
+  box->setMinimumContentsLength(5);
   return box;
 }
 
@@ -278,7 +278,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   auto* box = new QFrame(parent);
   box->setObjectName(QStringLiteral("card"));
   auto* layout = new QVBoxLayout(box);
-  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setContentsMargins(6, 8, 6, 8);
   auto* heading = new QLabel(tr("How it did"), box);
   heading->setProperty("role", "heading");
   layout->addWidget(heading);
@@ -311,7 +311,7 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   auto* box = new QFrame(parent);
   box->setObjectName(QStringLiteral("card"));
   auto* layout = new QVBoxLayout(box);
-  layout->setContentsMargins(10, 8, 10, 8);
+  layout->setContentsMargins(6, 8, 6, 8);
   auto* heading = new QLabel(tr("Repottings"), box);
   heading->setProperty("role", "heading");
   layout->addWidget(heading);
