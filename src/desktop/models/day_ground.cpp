@@ -328,7 +328,9 @@ class DayReader {
     const auto sheet = sheet_of_grain(workbook_, to_qt(ref.id));
     const auto component = sheet ? evaluate_component(*sheet, catalogue_).component : std::nullopt;
     const auto* grading = component ? std::get_if<Grading>(&component->sizes) : nullptr;
-    if (!band || (grading != nullptr && !needs_screening(*grading, *band))) {
+    // Nothing is screened off a grain that reaches down to its pan, sieved or not.
+    const bool as_it_came = !band || (grading != nullptr ? !needs_screening(*grading, *band) : !(in_mm(band->from) > 0));
+    if (as_it_came) {
       supply.screened = true;
       return;
     }

@@ -322,7 +322,7 @@ void DayPage::add_tree_rows() {
 QWidget* DayPage::shelf_tab() {
   auto* tab = new QWidget(tabs_);
   auto* layout = new QVBoxLayout(tab);
-  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setContentsMargins(0, 0, 6, 6);
   shelf_ = new SectionView(QStringLiteral("day_shelf"), tr("Screen and buy"), tab);
   layout->addWidget(shelf_, 1);
   find_parts_ = push_button(tab, "day_find_parts", tr("Find parts from stock"), tr("Find a recipe from what is on the shelf"));
@@ -426,7 +426,7 @@ QWidget* DayPage::left_over_tab() {
 QWidget* DayPage::season_tab() {
   auto* tab = new QWidget(tabs_);
   auto* layout = new QVBoxLayout(tab);
-  layout->setContentsMargins(0, 4, 0, 0);
+  layout->setContentsMargins(6, 4, 6, 6);
   season_form_ = new RecordForm(tab);
   season_form_->add({QStringLiteral("season_until"), tr("Trees due by"), Kind::words, tr("a day like 2027-06-30"), [this] { return to_qt(until_); }, [this](const QString& text) -> Problems {
                        PlannedSeason season;
@@ -438,6 +438,7 @@ QWidget* DayPage::season_tab() {
                        show_season_answer();
                        return {};
                      }});
+  season_form_->refresh(true);
   layout->addWidget(season_form_);
   season_ = new SectionView(QStringLiteral("season_view"), tr("Season"), tab);
   layout->addWidget(season_, 1);
@@ -460,7 +461,7 @@ void DayPage::fit_columns() {
   fit(DayColumn::scoops, "scoops");
   fit(DayColumn::used, "poured in");
   fit(DayColumn::buds, "green tips");
-  fit(DayColumn::helper, "a helper");
+  fit(DayColumn::helper, "second helper");
   const int line = std::max(26, metrics.height() + 8);
   table_->verticalHeader()->setMinimumSectionSize(line);
   table_->verticalHeader()->setDefaultSectionSize(line);

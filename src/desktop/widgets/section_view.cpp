@@ -124,7 +124,8 @@ void SectionView::add_table(const QString& title, const PrintTable& source) {
   table->verticalHeader()->setMinimumSectionSize(line);
   table->verticalHeader()->setDefaultSectionSize(line);
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table->horizontalHeader()->setStretchLastSection(true);
+  // A number stays beside the others; words may have the rest of the line.
+  table->horizontalHeader()->setStretchLastSection(source.numbers.empty() || !source.numbers.back());
   table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   table->setFixedHeight(line * static_cast<int>(source.rows.size()) + table->horizontalHeader()->sizeHint().height() + 4);
   layout_->addWidget(table);
