@@ -117,7 +117,7 @@ void RecordPages::make_menu(QMenu& before) {
     trees_->show_pots();
     trees_->pots().add_pot();
   });
-  action("action_plan_tree", tr("Plan the root mass of this tree"), tr("Ctrl+Alt+R"), [this] {
+  action("action_plan_tree", tr("Plan the root mass of this tree"), tr("Ctrl+Alt+J"), [this] {
     show_trees();
     const QString tree = trees_->trees().list().current();
     trees_->show_plans();
