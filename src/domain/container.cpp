@@ -117,6 +117,10 @@ void check_table(ContainerFindings& findings, const Container& container) {
     if (i > 0 && !(areas[i].height > highest)) {
       findings.add("container.profile-not-rising", row + "/height_cm",
                    {{"height_cm", in_cm(areas[i].height)}, {"before_cm", in_cm(highest)}});
+    } else if (i > 0 && in_cm(areas[i].height - highest) < in_cm(smallest_length) * (1 - 1e-9)) {
+      // Two areas at one height are a step that no tape measures, and steep enough to cost the water its digits.
+      findings.add("container.length-too-small", row + "/height_cm",
+                   {{"length_cm", in_cm(areas[i].height - highest)}, {"limit_cm", in_cm(smallest_length)}});
     } else {
       highest = areas[i].height;
     }

@@ -104,6 +104,10 @@ TEST_CASE("A table of areas must rise from the floor to the rim", "[container][r
   table.areas = {{depth_cm(1), area_cm2(100)}, {depth_cm(4), area_cm2(120)}, {depth_cm(4), area_cm2(-1)}};
   CHECK(codes(table) == Codes{"container.area-not-positive", "container.profile-below-rim", "container.profile-not-from-floor",
                               "container.profile-not-rising"});
+  table.areas = {{depth_cm(0), area_cm2(100)}, {depth_cm(4), area_cm2(100)}, {depth_cm(4.005), area_cm2(300)}, {depth_cm(6), area_cm2(120)}};
+  CHECK(codes(table) == Codes{"container.length-too-small"});
+  table.areas[2].height = depth_cm(4.01);
+  CHECK(check(table).empty());
   table.areas = {{depth_cm(0), area_cm2(0)}, {depth_cm(6), area_cm2(120)}};
   CHECK(check(table).empty());
 }

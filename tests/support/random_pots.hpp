@@ -42,7 +42,7 @@ class RandomPots {
     if (shape == Shape::profile) {
       double height = 0;
       const double top = in_cm(pot.depth);
-      while (height < top) {
+      while (height < top - 0.02) {
         pot.areas.push_back({depth_cm(height), area_cm2(between(50, 1500))});
         height += between(top / 8, top / 2);
       }
