@@ -85,11 +85,20 @@ QString RecordBook::redo_text() const {
 }
 
 void RecordBook::look_for_changes() {
-  for (const Note& note : workbook_.take_notes()) emit told(sentence_text(note));
-  const std::int64_t revision = workbook_.revision();
-  if (revision == seen_revision_) return;
-  seen_revision_ = revision;
-  emit changed();
+  // Nobody above a timer catches what a file that was taken away or damaged throws; it is told once, not at every look.
+  try {
+    for (const Note& note : workbook_.take_notes()) emit told(sentence_text(note));
+    const std::int64_t revision = workbook_.revision();
+    trouble_.clear();
+    if (revision == seen_revision_) return;
+    seen_revision_ = revision;
+    emit changed();
+  } catch (const WorkbookTrouble& trouble) {
+    const QString sentence = sentence_text(trouble.problem());
+    if (sentence == trouble_) return;
+    trouble_ = sentence;
+    emit told(sentence);
+  }
 }
 
 LogEntry event_about(const RecordRef& about, const QString& text, const std::string& day) {

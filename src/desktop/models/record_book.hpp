@@ -55,6 +55,7 @@ class RecordBook : public QObject {
 
   OpenWorkbook workbook_;
   std::int64_t seen_revision_ = 0;
+  QString trouble_;  ///< told last, while it lasts
 };
 
 /// Today as ISO 8601.
