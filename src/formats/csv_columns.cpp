@@ -114,6 +114,7 @@ constexpr std::array pot_test_columns{CsvColumn{"mix", "/mix"},
                                       CsvColumn{"water_poured_ml", "/water_poured_ml", number},
                                       CsvColumn{"water_caught_ml", "/water_caught_ml", number},
                                       CsvColumn{"note", "/note"}};
+constexpr std::array profile_columns{CsvColumn{"name", "/name"}, CsvColumn{"group", "/group"}, CsvColumn{"note", "/note"}};
 constexpr std::array stock_columns{CsvColumn{"day", "/day"},
                                    CsvColumn{"holder", "/holder"},
                                    CsvColumn{"reason", "/reason"},
@@ -145,6 +146,7 @@ std::span<const CsvColumn> columns_of(RecordKind kind) {
     case RecordKind::pot_test: return pot_test_columns;
     case RecordKind::stock_entry: return stock_columns;
     case RecordKind::log_entry: return log_columns;
+    case RecordKind::species_profile: return profile_columns;
   }
   return {};
 }

@@ -154,3 +154,10 @@ TEST_CASE("What a list holds is told by its columns", "[csv]") {
   CHECK(kind_of_csv("material,aperture_mm,retained_g\n") == RecordKind::sieve_test);
   CHECK_FALSE(kind_of_csv("a,b\n"));
 }
+
+TEST_CASE("A list of every kind of record has columns of its own beside the number", "[csv][law]") {
+  for (const RecordKind kind : record_kinds) {
+    INFO(kind_name(kind));
+    CHECK(csv_columns(kind).size() > 1);
+  }
+}
