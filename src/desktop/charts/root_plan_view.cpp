@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
+#include <vector>
 
 #include "text.hpp"
 #include "theme.hpp"
@@ -42,6 +44,28 @@ PlanInks plan_inks(const QPalette& palette) {
           {RootPlanView::tr("shoulder"), QPen(theme.muted, 1), QBrush(theme.curves[2].colour, Qt::CrossPattern)},
           {RootPlanView::tr("soil surface"), QPen(text, 1.4, Qt::DotLine), QBrush(Qt::NoBrush)},
           {RootPlanView::tr("pot"), QPen(text, 2.6), QBrush(Qt::NoBrush)}};
+}
+
+std::array<const PlanInk*, 6> legend_looks(const PlanInks& all) {
+  return {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil};
+}
+
+/// Upper left corners of the legend's entries, line after line.
+std::vector<QPointF> legend_places(const QFontMetrics& metrics, double width, std::span<const PlanInk* const> looks) {
+  const double line = metrics.height();
+  std::vector<QPointF> places;
+  double x = plan_gap;
+  double y = plan_gap;
+  for (const PlanInk* look : looks) {
+    const double taken = 2 * line + 3 * plan_gap + metrics.horizontalAdvance(look->name);
+    if (x > plan_gap && x + taken > width) {
+      x = plan_gap;
+      y += line + 4;
+    }
+    places.emplace_back(x, y);
+    x += taken;
+  }
+  return places;
 }
 
 QString plan_cm_text(Length length, UnitSystem units) { return to_local(depth_text(Depth(length), units)); }
@@ -156,39 +180,24 @@ PictureTable RootPlanView::data() const {
 
 double RootPlanView::legend_height() const {
   const PlanInks all = plan_inks(palette());
-  const double line = fontMetrics().height();
-  double x = plan_gap;
-  double y = plan_gap;
-  for (const PlanInk* look : {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil}) {
-    const double taken = 2 * line + 3 * plan_gap + fontMetrics().horizontalAdvance(look->name);
-    if (x > plan_gap && x + taken > width()) {
-      x = plan_gap;
-      y += line + 4;
-    }
-    x += taken;
-  }
-  return y + line + plan_gap;
+  return legend_places(fontMetrics(), width(), legend_looks(all)).back().y() + fontMetrics().height() + plan_gap;
 }
 
 void RootPlanView::paint_legend(QPainter& painter) const {
   const PlanInks all = plan_inks(palette());
   const double line = fontMetrics().height();
-  double x = plan_gap;
-  double y = plan_gap;
-  for (const PlanInk* look : {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil}) {
-    const double taken = 2 * line + 3 * plan_gap + fontMetrics().horizontalAdvance(look->name);
-    if (x > plan_gap && x + taken > width()) {
-      x = plan_gap;
-      y += line + 4;
-    }
-    const QRectF swatch(x, y, 1.6 * line, line);
+  const auto looks = legend_looks(all);
+  const std::vector<QPointF> places = legend_places(fontMetrics(), width(), looks);
+  for (std::size_t i = 0; i < looks.size(); ++i) {
+    const PlanInk* look = looks[i];
+    const double y = places[i].y();
+    const QRectF swatch(places[i].x(), y, 1.6 * line, line);
     painter.setPen(look->pen.style() == Qt::NoPen ? QPen(current_colours().field_edge, 1) : look->pen);
     painter.setBrush(look->brush);
     if (look == &all.soil) painter.drawLine(QPointF(swatch.left(), swatch.center().y()), QPointF(swatch.right(), swatch.center().y()));
     else painter.drawRect(swatch);
     painter.setPen(palette().color(QPalette::Text));
     painter.drawText(QPointF(swatch.right() + plan_gap, y + fontMetrics().ascent()), look->name);
-    x += taken;
   }
 }
 

@@ -156,6 +156,8 @@ QLayout* DayPage::tools() {
   const auto labelled = [&](const QString& text, QWidget* field, int stretch) {
     auto* label = new QLabel(text, this);
     label->setBuddy(field);
+    // An underlined first letter is drawn without the kerning that its width was measured with.
+    label->setContentsMargins(0, 0, 2, 0);
     layout->addWidget(label);
     layout->addWidget(field, stretch);
   };

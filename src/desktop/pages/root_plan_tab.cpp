@@ -103,6 +103,8 @@ QWidget* RootPlanTab::list_side() {
   layout->setContentsMargins(0, 0, 0, 0);
   auto* line = new QHBoxLayout;
   auto* label = new QLabel(tr("&Tree"), side);
+  // An underlined first letter is drawn without the kerning that its width was measured with.
+  label->setContentsMargins(0, 0, 2, 0);
   trees_ = plan_choice(side, "plan_tree", tr("Tree to plan for"));
   label->setBuddy(trees_);
   auto* add = new QPushButton(tr("&Begin a plan"), side);
