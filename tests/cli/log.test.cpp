@@ -1,11 +1,10 @@
-#include <unistd.h>
-
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 
 #include "run.hpp"
+#include "support/temporary_folder.hpp"
 
 using namespace gritwright::cli;
 
@@ -16,19 +15,7 @@ namespace fs = std::filesystem;
 /// A workbook in a folder that goes away with the test.
 class Bench {
  public:
-  Bench() {
-    std::string name = (fs::temp_directory_path() / "gritwright-cli-XXXXXX").string();
-    REQUIRE(::mkdtemp(name.data()) != nullptr);
-    folder_ = name;
-  }
-  ~Bench() {
-    std::error_code ignored;
-    fs::remove_all(folder_, ignored);
-  }
-  Bench(const Bench&) = delete;
-  Bench& operator=(const Bench&) = delete;
-
-  [[nodiscard]] std::string file(const std::string& name) const { return (folder_ / name).string(); }
+  [[nodiscard]] std::string file(const std::string& name) const { return (folder_.path() / name).string(); }
   Answer log(std::vector<std::string> arguments, const std::string& input = "") const {
     arguments.insert(arguments.begin(), "log");
     arguments.insert(arguments.end(), {"--workbook", file("nursery.gritwright")});
@@ -36,7 +23,7 @@ class Bench {
   }
 
  private:
-  fs::path folder_;
+  gritwright::tests::TemporaryFolder folder_;
 };
 
 const std::string bags = "id,material,lot,received\nK-07,kanuma,lot 7,2026-02-01\nP-03,pumice,=lot 3,2026-02-02\n";

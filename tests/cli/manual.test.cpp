@@ -1,6 +1,4 @@
 // The manual's examples are run: a block that begins with "$ gritwright ..." shows exactly what the program answers.
-#include <unistd.h>
-
 #include <catch2/catch.hpp>
 #include <cstdlib>
 #include <filesystem>
@@ -10,6 +8,7 @@
 #include <sstream>
 
 #include "run.hpp"
+#include "support/temporary_folder.hpp"
 
 using namespace gritwright::cli;
 namespace fs = std::filesystem;
@@ -53,25 +52,20 @@ namespace {
 class DataFolder {
  public:
   DataFolder() {
-    std::string name = (fs::temp_directory_path() / "gritwright-manual-XXXXXX").string();
-    REQUIRE(::mkdtemp(name.data()) != nullptr);
-    folder_ = name;
     if (const char* was = std::getenv("XDG_DATA_HOME")) before_ = was;
-    ::setenv("XDG_DATA_HOME", name.c_str(), 1);
+    ::setenv("XDG_DATA_HOME", folder_.path().c_str(), 1);
   }
   ~DataFolder() {
     if (before_)
       ::setenv("XDG_DATA_HOME", before_->c_str(), 1);
     else
       ::unsetenv("XDG_DATA_HOME");
-    std::error_code ignored;
-    fs::remove_all(folder_, ignored);
   }
   DataFolder(const DataFolder&) = delete;
   DataFolder& operator=(const DataFolder&) = delete;
 
  private:
-  fs::path folder_;
+  gritwright::tests::TemporaryFolder folder_;
   std::optional<std::string> before_;
 };
 

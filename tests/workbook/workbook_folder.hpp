@@ -10,28 +10,14 @@
 
 #include "gritwright/domain/record.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
+#include "support/temporary_folder.hpp"
 
 namespace gritwright::tests {
 
-/// A folder that goes away with the test.
-class Folder {
+/// A folder for workbooks that goes away with the test.
+class Folder : public TemporaryFolder {
  public:
-  Folder() {
-    std::string name = (std::filesystem::temp_directory_path() / "gritwright-XXXXXX").string();
-    REQUIRE(::mkdtemp(name.data()) != nullptr);
-    path_ = name;
-  }
-  ~Folder() {
-    std::error_code ignored;
-    std::filesystem::remove_all(path_, ignored);
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  [[nodiscard]] const std::filesystem::path& path() const { return path_; }
-  [[nodiscard]] std::filesystem::path file(const std::string& name = "nursery.gritwright") const { return path_ / name; }
-
- private:
-  std::filesystem::path path_;
+  [[nodiscard]] std::filesystem::path file(const std::string& name = "nursery.gritwright") const { return path() / name; }
 };
 
 inline std::chrono::system_clock::time_point noon(int day_of_march_2026) {
