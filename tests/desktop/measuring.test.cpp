@@ -233,7 +233,7 @@ TEST_CASE("A pot test calibrates its mix, which the bench then says, and undo ta
   CHECK(std::ranges::any_of(open.bench.evaluation().notes, [](const Note& note) { return note.code == "mix.calibrated-by-tests"; }));
   CHECK(open.window.mix_page().scores().tests().size() == 1);
   // Other parts are another mix, which was not tested.
-  open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) { state.components[0].parts = QStringLiteral("7"); });
+  open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& changed) { changed.components[0].parts = QStringLiteral("7"); });
   CHECK_FALSE(open.bench.evaluation().calibration.has_value());
   open.bench.undo_stack().undo();
   CHECK(open.bench.evaluation().calibration.has_value());

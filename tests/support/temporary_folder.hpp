@@ -12,7 +12,8 @@ class TemporaryFolder {
  public:
   TemporaryFolder() {
     // mkdtemp() fills in the last six letters.
-    std::string name = (std::filesystem::temp_directory_path() / ("gritwright-" + std::string(6, 'X'))).string();
+    std::string name = (std::filesystem::temp_directory_path() / "gritwright-").string();
+    name.append(6, 'X');
     REQUIRE(::mkdtemp(name.data()) != nullptr);
     path_ = name;
   }
