@@ -9,6 +9,7 @@
 #include <QTextStream>
 #include <QTimer>
 #include <memory>
+#include <optional>
 
 #include "gritwright/workbook/default_workbook.hpp"
 #include "main_window.hpp"
@@ -64,6 +65,16 @@ QString record_file(const QString& wanted) {
   return wanted.isEmpty() ? to_qt(default_workbook_file().string()) : wanted;
 }
 
+/// Looked for before the parser is made, whose help it translates.
+std::optional<QString> language_asked_for(const QStringList& arguments) {
+  const QString option = QStringLiteral("--language");
+  for (qsizetype i = 1; i < arguments.size(); ++i) {
+    if (arguments[i] == option) return arguments.value(i + 1);
+    if (arguments[i].startsWith(option + u'=')) return arguments[i].mid(option.size() + 1);
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 int run_desktop(int argc, char** argv) {
@@ -71,7 +82,8 @@ int run_desktop(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop"));
   QApplication::setApplicationVersion(QStringLiteral(GRITWRIGHT_VERSION));
-  install_translations(application, QLocale());
+  const Settings settings = read_settings();
+  use_language(application, language_asked_for(QApplication::arguments()).value_or(settings.language));
   QCommandLineParser parser;
   parser.setApplicationDescription(QApplication::translate("Application", "Grading, mixes and pots for trees in shallow containers"));
   parser.addHelpOption();
@@ -80,7 +92,8 @@ int run_desktop(int argc, char** argv) {
   const QCommandLineOption shots(QStringLiteral("shots"), QApplication::translate("Application", "Write pictures of the window to DIR and end."), QStringLiteral("DIR"));
   const QCommandLineOption looks(QStringLiteral("every-look"), QApplication::translate("Application", "With --shots: also high contrast, other window and text sizes."));
   const QCommandLineOption workbook(QStringLiteral("workbook"), QApplication::translate("Application", "The record to open instead of the usual one."), QStringLiteral("FILE"));
-  parser.addOptions({demo, shots, looks, workbook});
+  const QCommandLineOption language(QStringLiteral("language"), QApplication::translate("Application", "Language of the window: de, en, es, fr or ja."), QStringLiteral("CODE"));
+  parser.addOptions({demo, shots, looks, workbook, language});
   parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "Sieve tests to open."), QStringLiteral("[FILE...]"));
   parser.process(application);
 
@@ -91,7 +104,6 @@ int run_desktop(int argc, char** argv) {
   }
   Bench bench(*catalogue);
   if (parser.isSet(shots)) return write_screenshots(application, bench, parser.value(shots), parser.isSet(looks));
-  const Settings settings = read_settings();
   apply_theme(application, settings.theme.value_or(system_theme(QApplication::palette())), settings.text_percent);
   // Owned here and not by the application: windows still open at the end must go while it is whole.
   QObject demonstrations;

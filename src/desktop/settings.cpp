@@ -26,7 +26,9 @@ QString name_of(std::optional<Theme> theme) {
 Settings read_settings() {
   const QSettings stored;
   Settings settings;
-  const bool us = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+  // Units and paper go with the country, whatever language is chosen.
+  const bool us = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+  settings.language = stored.value(QStringLiteral("language")).toString();
   settings.units = stored.value(QStringLiteral("units"), us ? QStringLiteral("us") : QStringLiteral("metric")).toString() == QStringLiteral("us")
                        ? UnitSystem::us
                        : UnitSystem::metric;
@@ -36,7 +38,6 @@ Settings read_settings() {
   }
   settings.text_percent = std::clamp(stored.value(QStringLiteral("text_percent"), least_text_percent).toInt(), least_text_percent, most_text_percent);
   settings.first_start = stored.value(QStringLiteral("first_start"), true).toBool();
-  // Paper goes with the country, as units do.
   settings.letter_paper = stored.value(QStringLiteral("letter_paper"), us).toBool();
   settings.laboratory_figures = stored.value(QStringLiteral("laboratory_figures"), false).toBool();
   settings.backups_folder = stored.value(QStringLiteral("backups_folder")).toString();
@@ -45,6 +46,7 @@ Settings read_settings() {
 
 void write_settings(const Settings& settings) {
   QSettings stored;
+  stored.setValue(QStringLiteral("language"), settings.language);
   stored.setValue(QStringLiteral("units"), settings.units == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("metric"));
   stored.setValue(QStringLiteral("theme"), name_of(settings.theme));
   stored.setValue(QStringLiteral("text_percent"), settings.text_percent);

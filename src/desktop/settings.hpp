@@ -9,6 +9,7 @@ namespace gritwright::desktop {
 
 /// What the user prefers, kept between runs. No theme: follow the system.
 struct Settings {
+  QString language;  ///< a code of `languages`; empty: the system's
   UnitSystem units = UnitSystem::metric;
   std::optional<Theme> theme;
   int text_percent = 100;  ///< 100..200 of the system's size

@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QMenuBar>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -14,7 +15,10 @@
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
 #include "pages/mix_page.hpp"
+#include "settings.hpp"
 #include "support.hpp"
+#include "text.hpp"
+#include "translation.hpp"
 #include "widgets/find_panel.hpp"
 
 using namespace gritwright;
@@ -138,6 +142,62 @@ TEST_CASE("From right to left the window is mirrored and nothing breaks", "[tran
     });
   }
   QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+namespace {
+
+/// The texts, numbers and dates of a language as long as it lives.
+class WithLanguage {
+ public:
+  explicit WithLanguage(const char* code) { use_language(*qApp, QString::fromLatin1(code)); }
+  ~WithLanguage() {
+    QLocale::setDefault(former_);
+    install_translations(*qApp, QLocale(QLocale::English));
+  }
+  WithLanguage(const WithLanguage&) = delete;
+  WithLanguage& operator=(const WithLanguage&) = delete;
+
+ private:
+  QLocale former_;
+};
+
+}  // namespace
+
+TEST_CASE("A language chosen in the settings is kept for the next start, and the system's is what stands first", "[translation]") {
+  const Settings before = read_settings();
+  CHECK(before.language.isEmpty());
+  {
+    OpenWindow open;
+    open.trigger("action_settings");
+    auto* box = open.find<QComboBox>("settings_language");
+    CHECK(box->currentIndex() == 0);
+    const int german = box->findText(QStringLiteral("Deutsch"));
+    REQUIRE(german > 0);
+    box->setCurrentIndex(german);
+    emit box->activated(german);
+    CHECK(read_settings().language == QStringLiteral("de"));
+    box->setCurrentIndex(0);
+    emit box->activated(0);
+    CHECK(read_settings().language.isEmpty());
+  }
+  write_settings(before);
+}
+
+TEST_CASE("A chosen language brings its texts, its numbers and Qt's buttons, whatever the system speaks", "[translation]") {
+  {
+    const WithLanguage german("de");
+    CHECK(QLocale().language() == QLocale::German);
+    CHECK(number_text(2.5, 3) == QStringLiteral("2,5"));
+    // Qt's own catalogue, from the Debian package qt6-translations-l10n.
+    CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") == QStringLiteral("Abbrechen"));
+  }
+  {
+    const WithLanguage english("en");
+    CHECK(QLocale().language() == QLocale::English);
+    CHECK(QCoreApplication::translate("QPlatformTheme", "Cancel") == QStringLiteral("Cancel"));
+  }
+  const WithLanguage unknown("tlh");
+  CHECK(QLocale().language() == QLocale::system().language());
 }
 
 TEST_CASE("English has its plurals", "[translation]") {

@@ -18,6 +18,7 @@
 
 #include "gritwright/formats/typed_quantity.hpp"
 #include "text.hpp"
+#include "translation.hpp"
 #include "widgets/column_scroll.hpp"
 
 namespace gritwright::desktop {
@@ -99,6 +100,13 @@ QWidget* SettingsPage::choices() {
   grid->addWidget(heading, 0, 0, 1, 2);
   QStringList percents;
   for (const int percent : text_percents) percents << tr("%1 %").arg(percent);
+  QStringList names{tr("as the system")};
+  for (const Language& language : languages) names << QString::fromUtf8(language.name);
+  language_ = chooser(grid, "settings_language", tr("Language"), names);
+  auto* draft = new QLabel(tr("A change holds from the next start. Every translation is a draft, not yet read by a native grower."), card);
+  draft->setProperty("role", "muted");
+  draft->setWordWrap(true);
+  grid->addWidget(draft, grid->rowCount(), 1);
   units_ = chooser(grid, "settings_units", tr("Units"), {tr("metric: litres, millimetres, grams"), tr("US: quarts, inches, ounces")});
   theme_ = chooser(grid, "settings_theme", tr("Colours"), {tr("as the system"), tr("light"), tr("dark"), tr("high contrast")});
   text_size_ = chooser(grid, "settings_text_size", tr("Text size"), percents);
@@ -184,11 +192,13 @@ QWidget* SettingsPage::sieves() {
   return card;
 }
 
-void SettingsPage::take_focus() { units_->setFocus(); }
+void SettingsPage::take_focus() { language_->setFocus(); }
 
 void SettingsPage::show_settings(const Settings& settings) {
   settings_ = settings;
   const QSignalBlocker quiet(laboratory_);
+  const auto chosen = std::ranges::find(languages, settings.language, [](const Language& language) { return QLatin1String(language.code); });
+  language_->setCurrentIndex(chosen == languages.end() ? 0 : 1 + static_cast<int>(chosen - languages.begin()));
   units_->setCurrentIndex(settings.units == UnitSystem::us ? 1 : 0);
   theme_->setCurrentIndex(index_of(themes, settings.theme));
   text_size_->setCurrentIndex(index_of(text_percents, settings.text_percent));
@@ -198,6 +208,7 @@ void SettingsPage::show_settings(const Settings& settings) {
 }
 
 void SettingsPage::take() {
+  settings_.language = language_->currentIndex() > 0 ? QString::fromLatin1(languages[static_cast<std::size_t>(language_->currentIndex() - 1)].code) : QString();
   settings_.units = units_->currentIndex() == 1 ? UnitSystem::us : UnitSystem::metric;
   settings_.theme = themes[static_cast<std::size_t>(std::max(0, theme_->currentIndex()))];
   settings_.text_percent = text_percents[static_cast<std::size_t>(std::max(0, text_size_->currentIndex()))];

@@ -15,7 +15,7 @@ class QTableWidget;
 
 namespace gritwright::desktop {
 
-/// What the user prefers, and the sieves owned. Every change holds at once; there is no button to confirm.
+/// What the user prefers, and the sieves owned. Every change but of the language holds at once; there is no button to confirm.
 class SettingsPage : public QWidget {
   Q_OBJECT
  public:
@@ -46,6 +46,7 @@ class SettingsPage : public QWidget {
 
   RecordBook* book_;
   Settings settings_;
+  QComboBox* language_ = nullptr;
   QComboBox* units_ = nullptr;
   QComboBox* theme_ = nullptr;
   QComboBox* text_size_ = nullptr;

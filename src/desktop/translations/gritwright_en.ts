@@ -2,12 +2,46 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>FindParts</name>
+    <message numerus="yes">
+        <source>curve within its limits at %n size(s)</source>
+        <translation>
+            <numerusform>curve within its limits at one size</numerusform>
+            <numerusform>curve within its limits at %n sizes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>curve near its %n point(s)</source>
+        <translation>
+            <numerusform>curve near its one point</numerusform>
+            <numerusform>curve near its %n points</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.</source>
+        <translation>
+            <numerusform>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats this one recipe in both.</numerusform>
+            <numerusform>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipes in both.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>GradingChart</name>
     <message numerus="yes">
         <source>%n faint curve(s) of single samples and earlier bags lie behind.</source>
         <translation>
             <numerusform>%n faint curve of a single sample or an earlier bag lies behind.</numerusform>
             <numerusform>%n faint curves of single samples and earlier bags lie behind.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Lots</name>
+    <message numerus="yes">
+        <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
+        <translation>
+            <numerusform>Unusual for the material: %1 is %2; over %n earlier bag it lay between %3 and %4.</numerusform>
+            <numerusform>Unusual for the material: %1 is %2; over %n earlier bags it lay between %3 and %4.</numerusform>
         </translation>
     </message>
 </context>
@@ -29,6 +63,36 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ManualPage</name>
+    <message numerus="yes">
+        <source>in %n chapter(s)</source>
+        <translation>
+            <numerusform>in %n chapter</numerusform>
+            <numerusform>in %n chapters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecipesPanel</name>
+    <message numerus="yes">
+        <source>%n recipe(s), best first.</source>
+        <translation>
+            <numerusform>One recipe.</numerusform>
+            <numerusform>%n recipes, best first.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordPages</name>
+    <message numerus="yes">
+        <source>Kept %n sieve test(s) with bag %1.</source>
+        <translation>
+            <numerusform>Kept %n sieve test with bag %1.</numerusform>
+            <numerusform>Kept %n sieve tests with bag %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::ScoreView</name>
     <message numerus="yes">
         <source>predicted %1 points too low on average, %2 points root mean square, %n test(s)</source>
@@ -42,36 +106,6 @@
         <translation>
             <numerusform>predicted %1 points too high on average, %2 points root mean square, %n test</numerusform>
             <numerusform>predicted %1 points too high on average, %2 points root mean square, %n tests</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>Lots</name>
-    <message numerus="yes">
-        <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
-        <translation>
-            <numerusform>Unusual for the material: %1 is %2; over %n earlier bag it lay between %3 and %4.</numerusform>
-            <numerusform>Unusual for the material: %1 is %2; over %n earlier bags it lay between %3 and %4.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>gritwright::desktop::ManualPage</name>
-    <message numerus="yes">
-        <source>in %n chapter(s)</source>
-        <translation>
-            <numerusform>in %n chapter</numerusform>
-            <numerusform>in %n chapters</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>gritwright::desktop::RecordPages</name>
-    <message numerus="yes">
-        <source>Kept %n sieve test(s) with bag %1.</source>
-        <translation>
-            <numerusform>Kept %n sieve test with bag %1.</numerusform>
-            <numerusform>Kept %n sieve tests with bag %1.</numerusform>
         </translation>
     </message>
 </context>
