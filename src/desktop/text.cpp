@@ -8,16 +8,14 @@ namespace gritwright::desktop {
 
 namespace {
 
-std::string translated(std::string_view text) {
-  return QCoreApplication::translate("report", std::string(text).c_str()).toStdString();
-}
-
 QString with_capital(QString text) {
   if (!text.isEmpty()) text[0] = text[0].toUpper();
   return text;
 }
 
 }  // namespace
+
+std::string translated(std::string_view text) { return QCoreApplication::translate("report", std::string(text).c_str()).toStdString(); }
 
 QString to_local(const std::string& text) {
   static const QRegularExpression point(QStringLiteral("(?<=[0-9])[.](?=[0-9])"));
@@ -34,7 +32,7 @@ QString sentence_text(const Problem& problem, UnitSystem units) { return with_ca
 
 QString sentence_text(const Note& note, UnitSystem units) {
   const QString text = with_capital(to_local(sentence(note, translated, units)));
-  return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(note.where), text);
+  return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(translated(note.where)), text);
 }
 
 }  // namespace gritwright::desktop

@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <string>
+#include <string_view>
 
 #include "gritwright/report/messages.hpp"
 
@@ -15,6 +16,9 @@ namespace gritwright::desktop {
 
 /// A number in the reader's locale, without marks between thousands: a comma there would read as a decimal one.
 [[nodiscard]] QString number_text(double value, int significant_digits);
+
+/// A GRITWRIGHT_TEXT of report/ in the reader's language; any other text as it is.
+[[nodiscard]] std::string translated(std::string_view text);
 
 /// Sentences of report/, translated, their figures in the reader's locale.
 [[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -60,22 +61,22 @@ std::string calibration_text(const CalibrationReport& report, UnitSystem units) 
 
 std::vector<Explanation> explain(const CalibrationReport& report) {
   std::vector<Explanation> list{
-      {"theta_0", "(flooded - dry) / volume", {}, "docs/science/calibration.md"},
-      {"air_filled_porosity", "(flooded - drained) / volume: what drained; trapped air is not in it", {}, "docs/science/calibration.md"},
-      {"container_capacity", "(drained - dry) / volume", {}, "docs/science/calibration.md"}};
+      {"theta_0", GRITWRIGHT_TEXT("(flooded - dry) / volume"), {}, "docs/science/calibration.md"},
+      {"air_filled_porosity", GRITWRIGHT_TEXT("(flooded - drained) / volume: what drained; trapped air is not in it"), {}, "docs/science/calibration.md"},
+      {"container_capacity", GRITWRIGHT_TEXT("(drained - dry) / volume"), {}, "docs/science/calibration.md"}};
   if (!report.calibration) return list;
   if (report.calibration->flooded_fill_measured)
-    list.push_back({"flooded_fill", "(theta_0 - water in the grains) / voids between grains", {}, "docs/science/calibration.md"});
+    list.push_back({"flooded_fill", GRITWRIGHT_TEXT("(theta_0 - water in the grains) / voids between grains"), {}, "docs/science/calibration.md"});
   switch (report.calibration->method) {
     case CalibrationMethod::none: break;
     case CalibrationMethod::k_by_capacity:
-      list.push_back({"k_cm_mm", "the k whose container capacity is the measured one; the water in the grains is known", {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("the k whose container capacity is the measured one; the water in the grains is known"), {}, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::weighed_by_prior:
-      list.push_back({"k_cm_mm", "least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w", {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w"), {}, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::k_and_w_by_depths:
-      list.push_back({"k_cm_mm", "k and w that give the capacities measured at two depths", {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("k and w that give the capacities measured at two depths"), {}, "docs/science/calibration.md"});
       break;
   }
   return list;

@@ -6,6 +6,8 @@
 #include <utility>
 
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
+#include "words.hpp"
 
 namespace gritwright {
 
@@ -114,62 +116,66 @@ std::string working_order_table(const PlannedDay& day, const DayAnswer& answer, 
 std::string litres(double value) { return volume_text(value, UnitSystem::metric); }
 
 Explanation needed(const MixOfDay& mix) {
-  return {"needed_l", "(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan",
-          {{"mix", mix.name},
-           {"fill", litres(in_ml(mix.fill) / 1000)},
-           {"reserve", litres(in_ml(mix.reserve) / 1000)},
-           {"settling", percent_text(mix.settling.value())},
-           {"spill", percent_text(mix.spill.value())}},
+  return {"needed_l", GRITWRIGHT_TEXT("(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan"),
+          {{GRITWRIGHT_TEXT("mix"), mix.name},
+           {GRITWRIGHT_TEXT("fill"), litres(in_ml(mix.fill) / 1000)},
+           {GRITWRIGHT_TEXT("reserve"), litres(in_ml(mix.reserve) / 1000)},
+           {GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())},
+           {GRITWRIGHT_TEXT("spill"), percent_text(mix.spill.value())}},
           "docs/science/repotting-day.md"};
 }
 
 void explain_components(std::vector<Explanation>& list, const MixOfDay& mix) {
   for (const GrainLitres& grain : mix.components)
-    list.push_back({"loose_l", "needed x loose share / (1 - shrinkage)",
-                    {{"component", grain.name},
-                     {"needed", litres(in_l(mix.needed))},
-                     {"shrinkage", percent_text(mix.shrinkage ? std::optional(mix.shrinkage->value()) : std::nullopt)},
-                     {"gives", litres(in_l(grain.loose))}},
+    list.push_back({"loose_l", GRITWRIGHT_TEXT("needed x loose share / (1 - shrinkage)"),
+                    {{GRITWRIGHT_TEXT("component"), grain.name},
+                     {GRITWRIGHT_TEXT("needed"), litres(in_l(mix.needed))},
+                     {GRITWRIGHT_TEXT("shrinkage"), percent_text(mix.shrinkage ? std::optional(mix.shrinkage->value()) : std::nullopt)},
+                     {GRITWRIGHT_TEXT("gives"), litres(in_l(grain.loose))}},
                     "docs/science/packing.md"});
 }
 
 void explain_grain(std::vector<Explanation>& list, const PlannedDay& day, const std::vector<GrainTaken>& taken) {
   for (const GrainTaken& grain : taken)
     if (grain.yield)
-      list.push_back({"screen_l", "ready / yield",
-                      {{"bag", day.shelf[grain.supply].bag},
-                       {"ready", litres(in_l(grain.ready))},
-                       {"yield", yield_text(grain.yield, grain.typical_yield)}},
-                      grain.typical_yield ? "common practice, no source" : "measured"});
+      list.push_back({"screen_l", GRITWRIGHT_TEXT("ready / yield"),
+                      {{GRITWRIGHT_TEXT("bag"), day.shelf[grain.supply].bag},
+                       {GRITWRIGHT_TEXT("ready"), litres(in_l(grain.ready))},
+                       {GRITWRIGHT_TEXT("yield"), yield_text(grain.yield, grain.typical_yield)}},
+                      grain.typical_yield ? GRITWRIGHT_TEXT("common practice, no source") : GRITWRIGHT_TEXT("measured")});
 }
 
 void explain_purchases(std::vector<Explanation>& list, const std::vector<GrainToBuy>& buy) {
   for (const GrainToBuy& purchase : buy)
-    list.push_back({"bags", "raw litres / litres of a bag, rounded up; raw = short / yield",
-                    {{"material", purchase.material},
-                     {"short", litres(in_l(purchase.short_of))},
-                     {"yield", yield_text(purchase.yield, purchase.typical_yield)},
-                     {"bag", loose_text(purchase.bag_volume, UnitSystem::metric)}},
-                    purchase.typical_yield ? "common practice, no source" : "measured"});
+    list.push_back({"bags", GRITWRIGHT_TEXT("raw litres / litres of a bag, rounded up; raw = short / yield"),
+                    {{GRITWRIGHT_TEXT("material"), purchase.material},
+                     {GRITWRIGHT_TEXT("short"), litres(in_l(purchase.short_of))},
+                     {GRITWRIGHT_TEXT("yield"), yield_text(purchase.yield, purchase.typical_yield)},
+                     {GRITWRIGHT_TEXT("bag"), loose_text(purchase.bag_volume, UnitSystem::metric)}},
+                    purchase.typical_yield ? GRITWRIGHT_TEXT("common practice, no source") : GRITWRIGHT_TEXT("measured")});
 }
 
 Explanation lifting() {
-  return {"mass_kg", "wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)",
-          {{"a part not weighed", "left out, and the mass is said as at least"}},
+  return {"mass_kg", GRITWRIGHT_TEXT("wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)"),
+          {{GRITWRIGHT_TEXT("a part not weighed"), GRITWRIGHT_TEXT("left out, and the mass is said as at least")}},
           "docs/science/repotting-day.md"};
 }
 
 }  // namespace
 
-std::string lift_name(const Lift& lift) { return lift.sort == LiftSort::tub ? "tub of " + lift.what : lift.what; }
-
-std::string lift_mass_text(const Lift& lift, UnitSystem units) {
-  return (lift.complete ? "" : "at least ") + kilograms_text(lift.mass, units);
+std::string lift_name(const Lift& lift, const Translate& translate) {
+  if (lift.sort != LiftSort::tub) return lift.what;
+  return Words{translate, UnitSystem::metric}(GRITWRIGHT_TEXT("tub of {mix}"), {{"mix", lift.what}});
 }
 
-std::string purchase_text(const GrainToBuy& purchase, UnitSystem units) {
+std::string lift_mass_text(const Lift& lift, UnitSystem units, const Translate& translate) {
+  const std::string mass = kilograms_text(lift.mass, units);
+  return lift.complete ? mass : Words{translate, units}(GRITWRIGHT_TEXT("at least {mass}"), {{"mass", mass}});
+}
+
+std::string purchase_text(const GrainToBuy& purchase, UnitSystem units, const Translate& translate) {
   if (!purchase.bags) return loose_text(purchase.raw, units);
-  return fmt::format("{} {}", *purchase.bags, *purchase.bags == 1 ? "bag" : "bags");
+  return Words{translate, units}.counted(static_cast<std::size_t>(*purchase.bags), GRITWRIGHT_TEXT("1 bag"), GRITWRIGHT_TEXT("{count} bags"));
 }
 
 std::string day_text(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {

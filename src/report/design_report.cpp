@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "gritwright/report/mix_report.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -167,16 +168,16 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
 
 std::vector<Explanation> explain_design() {
   return {{"score",
-           "sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a "
-           "price limit; limits and gradings by root mean square over their apertures",
+           GRITWRIGHT_TEXT("sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a "
+           "price limit; limits and gradings by root mean square over their apertures"),
            {},
            "docs/science/recipe-search.md"},
-          {"order", "score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; "
-                    "a recipe is listed if some component differs by 10 points of loose volume from every better one listed",
+          {"order", GRITWRIGHT_TEXT("score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; "
+                    "a recipe is listed if some component differs by 10 points of loose volume from every better one listed"),
            {},
            "docs/science/recipe-search.md"},
-          {"proven", "examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, "
-                     "puts it behind the list",
+          {"proven", GRITWRIGHT_TEXT("examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, "
+                     "puts it behind the list"),
            {},
            "docs/science/recipe-search.md"}};
 }

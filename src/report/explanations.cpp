@@ -2,6 +2,7 @@
 
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -10,20 +11,20 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
   std::vector<Explanation> list;
   if (analysis.loss) {
-    list.push_back({"loss_percent", "100 (start - washed out - recovered) / start",
-                    {{"recovered", mass(analysis.total)}, {"loss", percent_text(analysis.loss->value(), 2)}},
-                    "ASTM C136-19: more than 0.3 % is not for acceptance"});
+    list.push_back({"loss_percent", GRITWRIGHT_TEXT("100 (start - washed out - recovered) / start"),
+                    {{GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}, {GRITWRIGHT_TEXT("loss"), percent_text(analysis.loss->value(), 2)}},
+                    GRITWRIGHT_TEXT("ASTM C136-19: more than 0.3 % is not for acceptance")});
   }
-  list.push_back({"total_g", "sum of what came off the sieves and the pan / (1 + moisture)", {{"recovered", mass(analysis.total)}},
-                  "ASTM C566, the form, from memory"});
-  list.push_back({"base_g", "the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry",
-                  {{"base", mass(analysis.base)}}, "ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32"});
-  list.push_back({"retained", "100 x mass retained / base", {{"base", mass(analysis.base)}, {"pan", percent_text(analysis.pan.value())}},
+  list.push_back({"total_g", GRITWRIGHT_TEXT("sum of what came off the sieves and the pan / (1 + moisture)"), {{GRITWRIGHT_TEXT("recovered"), mass(analysis.total)}},
+                  GRITWRIGHT_TEXT("ASTM C566, the form, from memory")});
+  list.push_back({"base_g", GRITWRIGHT_TEXT("the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry"),
+                  {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}}, GRITWRIGHT_TEXT("ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32")});
+  list.push_back({"retained", GRITWRIGHT_TEXT("100 x mass retained / base"), {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}, {GRITWRIGHT_TEXT("pan"), percent_text(analysis.pan.value())}},
                   "ASTM C136-19"});
-  list.push_back({"passing", "100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added",
-                  {{"base", mass(analysis.base)}},
-                  "ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered"});
-  list.push_back({"d_mm", "size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated",
+  list.push_back({"passing", GRITWRIGHT_TEXT("100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added"),
+                  {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}},
+                  GRITWRIGHT_TEXT("ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered")});
+  list.push_back({"d_mm", GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated"),
                   {{"D10", size(10)}, {"D50", size(50)}, {"D90", size(90)}},
                   "docs/science/grading.md"});
   list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
@@ -36,28 +37,28 @@ std::vector<Explanation> explain(const Screening& screening) {
   for (const ScreenedFraction& fraction : screening.fractions) {
     masses.emplace_back(fraction.from ? "over " + size_text(fraction.from, UnitSystem::metric) : "the rest", share(fraction));
   }
-  return {{"mass_percent", "share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
-                           "two cuts in series multiply; the pan passes",
+  return {{"mass_percent", GRITWRIGHT_TEXT("share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; "
+                           "two cuts in series multiply; the pan passes"),
            masses, "Plitt 1971, the form of the partition curve; s is a setting, no published value for sieving by hand was found"},
-          {"passing", "100 x mass of the fraction that is finer than each sieve / mass of the fraction", {}, "docs/science/grading.md"},
-          {"loose_l_per_l", "(mass share / packing density of the fraction) / (1 / packing density of the bag)", {},
+          {"passing", GRITWRIGHT_TEXT("100 x mass of the fraction that is finer than each sieve / mass of the fraction"), {}, "docs/science/grading.md"},
+          {"loose_l_per_l", GRITWRIGHT_TEXT("(mass share / packing density of the fraction) / (1 / packing density of the bag)"), {},
            "docs/science/packing.md, one class beta for the bag and its fractions"}};
 }
 
 std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band) {
   const auto size = [&](double percent) { return size_text(percentile(grading, percent), UnitSystem::metric); };
   const std::string source = "docs/science/grading.md";
-  const std::string reading = "size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; "
-                              "the curve of a mix is the sum of its components' curves by mass share";
+  const std::string reading = GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; "
+                                              "the curve of a mix is the sum of its components' curves by mass share");
   std::vector<Explanation> list;
   list.push_back({"d10", reading, {{"D10", size(10)}}, source});
   list.push_back({"d50", reading, {{"D50", size(50)}}, source});
   list.push_back({"d90", reading, {{"D90", size(90)}}, source});
   list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
   if (band) {
-    const std::pair<std::string, std::string> ends{"band", size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
-    list.push_back({"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source});
-    list.push_back({"finer", "passing at the band's fine end, by mass", {ends}, source});
+    const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("band"), size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
+    list.push_back({"in_band", GRITWRIGHT_TEXT("passing at the band's coarse end - passing at its fine end, by mass"), {ends}, source});
+    list.push_back({"finer", GRITWRIGHT_TEXT("passing at the band's fine end, by mass"), {ends}, source});
   }
   return list;
 }
@@ -65,40 +66,40 @@ std::vector<Explanation> explain_blend(const Grading& grading, const std::option
 std::vector<Explanation> explain(const BagVerdict& judged) {
   const auto size = [](Aperture aperture) { return size_text(aperture, UnitSystem::metric); };
   const auto share = [](MassShare value) { return percent_text(value.value()); };
-  const std::pair<std::string, std::string> ends{"band", size(judged.band.from) + " to " + size(judged.band.to)};
+  const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("band"), size(judged.band.from) + " to " + size(judged.band.to)};
   const std::string source = "docs/science/grading.md";
   std::string openings;
   for (const Aperture& opening : judged.openings) openings += (openings.empty() ? "" : ", ") + size(opening);
-  std::vector<std::pair<std::string, std::string>> kept{{"openings", openings.empty() ? "none" : openings}};
-  if (judged.kept) kept.emplace_back("kept, by mass", share(*judged.kept));
+  std::vector<std::pair<std::string, std::string>> kept{{GRITWRIGHT_TEXT("openings"), openings.empty() ? GRITWRIGHT_TEXT("none") : openings}};
+  if (judged.kept) kept.emplace_back(GRITWRIGHT_TEXT("kept, by mass"), share(*judged.kept));
   const VerdictLimits limits;
-  return {{"verdict", "take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain",
-           {{"band, its ends at the sieves of the test", ends.second},
-            {"least in_band", share(limits.least_in_band)},
-            {"most finer", share(limits.most_finer)},
-            {"least usable", percent_text(limits.least_usable.value())}},
-           source + "; the limits are our assumption"},
-          {"in_band", "passing at the band's coarse end - passing at its fine end, by mass", {ends}, source},
-          {"finer", "passing at the band's fine end, by mass", {ends}, source},
-          {"coarser", "1 - passing at the band's coarse end, by mass", {ends}, source},
-          {"usable", "loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown", kept,
+  return {{"verdict", GRITWRIGHT_TEXT("take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain"),
+           {{GRITWRIGHT_TEXT("band, its ends at the sieves of the test"), ends.second},
+            {GRITWRIGHT_TEXT("least in_band"), share(limits.least_in_band)},
+            {GRITWRIGHT_TEXT("most finer"), share(limits.most_finer)},
+            {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
+           GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},
+          {"in_band", GRITWRIGHT_TEXT("passing at the band's coarse end - passing at its fine end, by mass"), {ends}, source},
+          {"finer", GRITWRIGHT_TEXT("passing at the band's fine end, by mass"), {ends}, source},
+          {"coarser", GRITWRIGHT_TEXT("1 - passing at the band's coarse end, by mass"), {ends}, source},
+          {"usable", GRITWRIGHT_TEXT("loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown"), kept,
            "plitt-1971; docs/science/packing.md"}};
 }
 
 Explanation explain_price(const Bag& bag, const BagVerdict& judged) {
   return {"price",
-          "price / (litres x usable litres of a litre)",
-          {{"price", figure(bag.price->amount, 2) + (bag.price->currency.empty() ? "" : " " + bag.price->currency)},
-           {"litres", volume_text(in_l(*bag.volume), UnitSystem::metric)},
-           {"usable of a litre", percent_text(judged.usable.value())}},
+          GRITWRIGHT_TEXT("price / (litres x usable litres of a litre)"),
+          {{GRITWRIGHT_TEXT("price"), figure(bag.price->amount, 2) + (bag.price->currency.empty() ? "" : " " + bag.price->currency)},
+           {GRITWRIGHT_TEXT("litres"), volume_text(in_l(*bag.volume), UnitSystem::metric)},
+           {GRITWRIGHT_TEXT("usable of a litre"), percent_text(judged.usable.value())}},
           "docs/science/grading.md"};
 }
 
 std::vector<Explanation> explain_band(const Grading& grading, const Band& band) {
   const auto inside = band_share(grading, band);
-  return {{"bands", "100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves",
-           {{"band", size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
-            {"share", percent_text(inside ? std::optional(inside->value()) : std::nullopt)}},
+  return {{"bands", GRITWRIGHT_TEXT("100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves"),
+           {{GRITWRIGHT_TEXT("band"), size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
+            {GRITWRIGHT_TEXT("share"), percent_text(inside ? std::optional(inside->value()) : std::nullopt)}},
            "docs/science/grading.md"}};
 }
 
@@ -106,9 +107,9 @@ std::vector<Explanation> explain(const LaboratoryFigures& figures) {
   const std::string folk_ward = "Folk & Ward 1957";
   const std::vector<std::pair<std::string, std::string>> median{{"f50", figure(figures.median_phi, 2)}};
   return {{"cc", "D30^2 / (D10 D60)", {{"cc", figure(figures.curvature, 2)}}, "ASTM D2487"},
-          {"fineness_modulus", "sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100",
-           {{"fineness modulus", figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
-          {"mean_phi", "(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end", median, folk_ward},
+          {"fineness_modulus", GRITWRIGHT_TEXT("sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100"),
+           {{GRITWRIGHT_TEXT("fineness modulus"), figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
+          {"mean_phi", GRITWRIGHT_TEXT("(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end"), median, folk_ward},
           {"median_phi", "f50", median, folk_ward},
           {"sorting_phi", "(f84 - f16)/4 + (f95 - f5)/6.6", {}, folk_ward},
           {"skewness", "(f16 + f84 - 2 f50)/(2 (f84 - f16)) + (f5 + f95 - 2 f50)/(2 (f95 - f5))", median, folk_ward},

@@ -3,7 +3,7 @@
 #include <span>
 #include <string_view>
 
-// lupdate collects what stands in GRITWRIGHT_TEXT (-tr-function-alias); at run time it is the bare literal.
+// What stands in GRITWRIGHT_TEXT gets into the catalogues (src/desktop/translations/update.cmake); at run time it is the bare literal.
 #define GRITWRIGHT_TEXT(literal) literal
 
 namespace gritwright {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -83,18 +84,18 @@ namespace {
 void append_settled(std::vector<Explanation>& list, const Mix& mix, const PackedState& settled) {
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const std::string source = "docs/science/packing.md";
-  list.push_back({"bulk_density_g_l", "sum of the dry masses / volume of the settled mix",
-                  {{"settling", percent_text(mix.settling.value())}}, source});
-  list.push_back({"voids_in_grains", "(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density",
-                  {{"voids between grains", share(settled.voids_between_grains)}}, source});
-  list.push_back({"total_porosity", "voids between grains + voids in grains",
-                  {{"between", share(settled.voids_between_grains)}, {"in", share(settled.voids_in_grains)}}, source});
-  list.push_back({"grain_water", "(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, "
-                                 "else w of the open grain pores",
+  list.push_back({"bulk_density_g_l", GRITWRIGHT_TEXT("sum of the dry masses / volume of the settled mix"),
+                  {{GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())}}, source});
+  list.push_back({"voids_in_grains", GRITWRIGHT_TEXT("(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density"),
+                  {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)}}, source});
+  list.push_back({"total_porosity", GRITWRIGHT_TEXT("voids between grains + voids in grains"),
+                  {{GRITWRIGHT_TEXT("between"), share(settled.voids_between_grains)}, {"in", share(settled.voids_in_grains)}}, source});
+  list.push_back({"grain_water", GRITWRIGHT_TEXT("(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, "
+                                 "else w of the open grain pores"),
                   {{"w", significant(mix.water.grain_fill)}}, source});
   if (settled.cation_exchange) {
-    list.push_back({"cec_meq_l", "sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L",
-                    {{"bulk density", density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
+    list.push_back({"cec_meq_l", GRITWRIGHT_TEXT("sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L"),
+                    {{GRITWRIGHT_TEXT("bulk density"), density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
   }
 }
 
@@ -108,40 +109,40 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
                         significant(mix.components[i].parts.value()) + " parts at " +
                             density_text(in_g_l(dry_bulk_density(mix.components[i].grain)), UnitSystem::metric));
   }
-  list.push_back({"mass_shares", "m_k = v_k rho_b,k; the grading of the mix is blended by these shares", shares,
+  list.push_back({"mass_shares", GRITWRIGHT_TEXT("m_k = v_k rho_b,k; the grading of the mix is blended by these shares"), shares,
                   "docs/science/packing.md"});
-  list.push_back({"loose_volume_shares", "parts / sum of parts", {}, "docs/science/packing.md"});
-  list.push_back({"passing", "sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves", {},
+  list.push_back({"loose_volume_shares", GRITWRIGHT_TEXT("parts / sum of parts"), {}, "docs/science/packing.md"});
+  list.push_back({"passing", GRITWRIGHT_TEXT("sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves"), {},
                   "docs/science/packing.md"});
   if (!state.poured || !state.settled) return list;
-  list.push_back({"envelope_shares", "E_k / sum E, E_k = mass / particle density", {}, "docs/science/packing.md"});
-  list.push_back({"envelope_passing", "as passing, by envelope share", {}, "docs/science/packing.md"});
+  list.push_back({"envelope_shares", GRITWRIGHT_TEXT("E_k / sum E, E_k = mass / particle density"), {}, "docs/science/packing.md"});
+  list.push_back({"envelope_passing", GRITWRIGHT_TEXT("as passing, by envelope share"), {}, "docs/science/packing.md"});
   std::vector<std::pair<std::string, std::string>> betas;
   for (std::size_t i = 0; i < mix.components.size(); ++i) {
     if (state.class_betas[i]) betas.emplace_back("beta of " + mix.components[i].name, significant(state.class_betas[i]->value()));
   }
-  list.push_back({"class_betas", "the packing density all classes of a component share for which the model gives back the component's own "
-                                 "phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V",
+  list.push_back({"class_betas", GRITWRIGHT_TEXT("the packing density all classes of a component share for which the model gives back the component's own "
+                                 "phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V"),
                   betas, "docs/science/packing.md"});
-  list.push_back({"packing_density", "1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
-                                     "class beta that gives back its own packing density",
-                  betas, "Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids"});
-  list.push_back({"volume_l", "V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density",
+  list.push_back({"packing_density", GRITWRIGHT_TEXT("1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
+                                     "class beta that gives back its own packing density"),
+                  betas, GRITWRIGHT_TEXT("Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids")});
+  list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density"),
                   {{"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
-  list.push_back({"shrinkage_percent", "1 - V/sum v, with V = sum E/phi",
+  list.push_back({"shrinkage_percent", GRITWRIGHT_TEXT("1 - V/sum v, with V = sum E/phi"),
                   {{"phi", significant(state.poured->packing_density.value())},
                    {"V", volume_text(in_l(state.poured->volume), UnitSystem::metric)}},
                   "docs/science/packing.md"});
-  list.push_back({"voids_between_grains", "1 - phi/(1 - settling)",
-                  {{"phi", significant(state.poured->packing_density.value())}, {"settling", percent_text(mix.settling.value())}},
+  list.push_back({"voids_between_grains", GRITWRIGHT_TEXT("1 - phi/(1 - settling)"),
+                  {{"phi", significant(state.poured->packing_density.value())}, {GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())}},
                   "docs/science/packing.md"});
   const auto density = [](double g_per_l) { return density_text(g_per_l, UnitSystem::metric); };
   if (state.particle_density) {
-    list.push_back({"particle_density_g_l", "sum m / sum (m / particle density)", {{"particle density", density(in_g_l(*state.particle_density))}},
+    list.push_back({"particle_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / particle density)"), {{GRITWRIGHT_TEXT("particle density"), density(in_g_l(*state.particle_density))}},
                     "docs/science/packing.md"});
   }
   if (state.skeletal_density) {
-    list.push_back({"skeletal_density_g_l", "sum m / sum (m / skeletal density)", {{"skeletal density", density(in_g_l(*state.skeletal_density))}},
+    list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / skeletal density)"), {{GRITWRIGHT_TEXT("skeletal density"), density(in_g_l(*state.skeletal_density))}},
                     "docs/science/packing.md"});
   }
   append_settled(list, mix, *state.settled);
@@ -152,64 +153,64 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   std::vector<Explanation> list = explain(mix, state);
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const RetentionConstants& constants = mix.water;
-  list.push_back({"depth_cm", "height of the fill line over the floor: depth - freeboard",
-                  {{"filled depth", depth_text(water.filled_depth, UnitSystem::metric)}}, "docs/science/containers.md"});
-  list.push_back({"container_capacity", "mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
-                                        "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains",
+  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - freeboard"),
+                  {{GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}}, "docs/science/containers.md"});
+  list.push_back({"container_capacity", GRITWRIGHT_TEXT("mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
+                                        "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains"),
                   {{"k", significant(constants.k_cm_mm) + " cm mm"},
                    {"b", significant(constants.spread)},
                    {"n", significant(constants.n)},
                    {"theta_r", significant(constants.residual)},
                    {"f", significant(constants.flooded_fill)},
                    {"w", significant(constants.grain_fill)}},
-                  "docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test"});
+                  GRITWRIGHT_TEXT("docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test")});
   list.push_back({"air_filled_porosity", "theta(0) - container capacity: the share that drains",
-                  {{"theta(0)", share(water.theta_0)}, {"capacity", share(water.container_capacity)}}, "docs/science/water.md"});
-  const std::pair<std::string, std::string> in_grains{"water in grains", share(state.settled->grain_water)};
-  list.push_back({"theta_0", "theta at no suction: f of the voids between grains + water in grains",
-                  {{"f", significant(constants.flooded_fill)}, {"voids between grains", share(state.settled->voids_between_grains)}, in_grains},
+                  {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}}, "docs/science/water.md"});
+  const std::pair<std::string, std::string> in_grains{GRITWRIGHT_TEXT("water in grains"), share(state.settled->grain_water)};
+  list.push_back({"theta_0", GRITWRIGHT_TEXT("theta at no suction: f of the voids between grains + water in grains"),
+                  {{"f", significant(constants.flooded_fill)}, {GRITWRIGHT_TEXT("voids between grains"), share(state.settled->voids_between_grains)}, in_grains},
                   "docs/science/water.md"});
-  list.push_back({"theta_10", "theta at a suction of 10 cm of water", {{"theta(10)", share(water.theta_10)}, in_grains}, "docs/science/water.md"});
-  list.push_back({"theta_50", "theta at a suction of 50 cm of water", {{"theta(50)", share(water.theta_50)}, in_grains}, "docs/science/water.md"});
+  list.push_back({"theta_10", GRITWRIGHT_TEXT("theta at a suction of 10 cm of water"), {{"theta(10)", share(water.theta_10)}, in_grains}, "docs/science/water.md"});
+  list.push_back({"theta_50", GRITWRIGHT_TEXT("theta at a suction of 50 cm of water"), {{"theta(50)", share(water.theta_50)}, in_grains}, "docs/science/water.md"});
   list.push_back({"easily_available", "theta(10) - theta(50)", {{"theta(10)", share(water.theta_10)}, {"theta(50)", share(water.theta_50)}},
-                  "De Boodt & Verdonck 1972, from memory; docs/science/water.md"});
-  list.push_back({"total_air", "all open voids, between and in grains, - container capacity",
-                  {{"air that drains", share(water.air_filled_porosity)}, {"trapped", share(water.trapped_air)}}, "docs/science/water.md"});
-  list.push_back({"available_in_pot", "container capacity - theta(50)",
-                  {{"capacity", share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
-  list.push_back({"trapped_air", "open voids - theta(0): gas a flood does not reach, and grain pores it does not fill",
-                  {{"total air", share(water.total_air)}, {"air that drains free", share(water.air_filled_porosity)}},
+                  GRITWRIGHT_TEXT("De Boodt & Verdonck 1972, from memory; docs/science/water.md")});
+  list.push_back({"total_air", GRITWRIGHT_TEXT("all open voids, between and in grains, - container capacity"),
+                  {{GRITWRIGHT_TEXT("air that drains"), share(water.air_filled_porosity)}, {GRITWRIGHT_TEXT("trapped"), share(water.trapped_air)}}, "docs/science/water.md"});
+  list.push_back({"available_in_pot", GRITWRIGHT_TEXT("container capacity - theta(50)"),
+                  {{GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
+  list.push_back({"trapped_air", GRITWRIGHT_TEXT("open voids - theta(0): gas a flood does not reach, and grain pores it does not fill"),
+                  {{GRITWRIGHT_TEXT("total air"), share(water.total_air)}, {GRITWRIGHT_TEXT("air that drains free"), share(water.air_filled_porosity)}},
                   "docs/science/water.md"});
-  list.push_back({"perched_height_cm", "height over free water up to which the pores stay nine tenths full",
-                  {{"k", significant(constants.k_cm_mm) + " cm mm"}, {"filled depth", depth_text(water.filled_depth, UnitSystem::metric)}},
+  list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over free water up to which the pores stay nine tenths full"),
+                  {{"k", significant(constants.k_cm_mm) + " cm mm"}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
                   "docs/science/water.md"});
-  list.push_back({"wet_mass_g", "volume of the mix x (bulk density + 1000 g/L x container capacity)",
-                  {{"capacity", share(water.container_capacity)}, {"bulk density", density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
+  list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (bulk density + 1000 g/L x container capacity)"),
+                  {{GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}, {GRITWRIGHT_TEXT("bulk density"), density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
                   "docs/science/water.md"});
   return list;
 }
 
 std::vector<Explanation> explain(const PotGeometry& pot) {
   const auto litres = [](PotVolume volume) { return volume_text(in_ml(volume) / 1000, UnitSystem::metric); };
-  std::vector<Explanation> list{{"volume_ml", "integral of A(z) from the floor to the fill line",
-                                 {{"filled depth", depth_text(pot.filled_depth(), UnitSystem::metric)},
-                                  {"area at the floor", figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
-                                  {"area at the fill line", figure(in_cm2(pot.area_at(pot.filled_depth())), 0) + " cm2"}},
+  std::vector<Explanation> list{{"volume_ml", GRITWRIGHT_TEXT("integral of A(z) from the floor to the fill line"),
+                                 {{GRITWRIGHT_TEXT("filled depth"), depth_text(pot.filled_depth(), UnitSystem::metric)},
+                                  {GRITWRIGHT_TEXT("area at the floor"), figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
+                                  {GRITWRIGHT_TEXT("area at the fill line"), figure(in_cm2(pot.area_at(pot.filled_depth())), 0) + " cm2"}},
                                  "docs/science/containers.md"}};
-  list.push_back({"depth_cm", "height of the fill line over the floor: depth - freeboard",
-                  {{"filled depth", depth_text(pot.filled_depth(), UnitSystem::metric)}}, "docs/science/containers.md"});
-  list.push_back({"area_cm2", "A(z) of the shape at eleven equal heights from the floor to the fill line",
-                  {{"area halfway up", figure(in_cm2(pot.area_at(pot.filled_depth() * 0.5)), 0) + " cm2"}}, "docs/science/containers.md"});
+  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - freeboard"),
+                  {{GRITWRIGHT_TEXT("filled depth"), depth_text(pot.filled_depth(), UnitSystem::metric)}}, "docs/science/containers.md"});
+  list.push_back({"area_cm2", GRITWRIGHT_TEXT("A(z) of the shape at eleven equal heights from the floor to the fill line"),
+                  {{GRITWRIGHT_TEXT("area halfway up"), figure(in_cm2(pot.area_at(pot.filled_depth() * 0.5)), 0) + " cm2"}}, "docs/science/containers.md"});
   if (pot.container().water_fill) {
-    list.push_back({"volume_ml", "the water fill overrides the lengths; A(z) is scaled by their ratio",
-                    {{"water fill", litres(pot.volume())}, {"by the lengths", litres(pot.volume_by_lengths())}},
+    list.push_back({"volume_ml", GRITWRIGHT_TEXT("the water fill overrides the lengths; A(z) is scaled by their ratio"),
+                    {{GRITWRIGHT_TEXT("water fill"), litres(pot.volume())}, {GRITWRIGHT_TEXT("by the lengths"), litres(pot.volume_by_lengths())}},
                     "docs/science/containers.md"});
   }
-  list.push_back({"measure_out", "component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), "
-                                 "fill = volume + mound - bottom layer - top dressing",
-                  {{"mound", litres(pot.mound_volume())},
-                   {"bottom layer", litres(pot.bottom_layer_volume())},
-                   {"top dressing", litres(pot.top_dressing_volume())}},
+  list.push_back({"measure_out", GRITWRIGHT_TEXT("component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), "
+                                 "fill = volume + mound - bottom layer - top dressing"),
+                  {{GRITWRIGHT_TEXT("mound"), litres(pot.mound_volume())},
+                   {GRITWRIGHT_TEXT("bottom layer"), litres(pot.bottom_layer_volume())},
+                   {GRITWRIGHT_TEXT("top dressing"), litres(pot.top_dressing_volume())}},
                   "docs/science/packing.md"});
   return list;
 }

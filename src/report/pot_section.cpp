@@ -4,6 +4,7 @@
 
 #include "gritwright/models/pot_outline.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -41,15 +42,15 @@ double water_fill_difference(const PotGeometry& pot) { return pot.volume() / pot
 std::vector<Explanation> explain_holding(const PotGeometry& pot) {
   const char* page = "docs/science/containers.md";
   const auto ml = [](PotVolume volume) { return figure(in_ml(volume), 0) + " mL"; };
-  const std::pair<std::string, std::string> lengths{"by the lengths", ml(pot.volume_by_lengths())};
-  const std::pair<std::string, std::string> filled{"floor to fill line", figure(in_cm(pot.filled_depth()), 2) + " cm"};
+  const std::pair<std::string, std::string> lengths{GRITWRIGHT_TEXT("by the lengths"), ml(pot.volume_by_lengths())};
+  const std::pair<std::string, std::string> filled{GRITWRIGHT_TEXT("floor to fill line"), figure(in_cm(pot.filled_depth()), 2) + " cm"};
   std::vector<Explanation> list;
-  if (pot.container().water_fill) list.push_back({"volume", "water poured or weighed to the fill line; the area at every height is scaled to it", {{"water fill", ml(pot.volume())}, lengths}, page});
-  else list.push_back({"volume", "integral of the inside area from the floor to the fill line", {filled}, page});
-  list.push_back({"by_lengths", "integral of the inside area from the floor to the fill line", {filled}, page});
-  if (pot.container().water_fill) list.push_back({"difference", "water fill / volume by the lengths - 1", {{"water fill", ml(pot.volume())}, lengths}, page});
-  list.push_back({"main_mix", "volume + mound - bottom layer - top dressing",
-                  {{"volume", ml(pot.volume())}, {"mound", ml(pot.mound_volume())}, {"bottom layer", ml(pot.bottom_layer_volume())}, {"top dressing", ml(pot.top_dressing_volume())}}, page});
+  if (pot.container().water_fill) list.push_back({"volume", GRITWRIGHT_TEXT("water poured or weighed to the fill line; the area at every height is scaled to it"), {{GRITWRIGHT_TEXT("water fill"), ml(pot.volume())}, lengths}, page});
+  else list.push_back({"volume", GRITWRIGHT_TEXT("integral of the inside area from the floor to the fill line"), {filled}, page});
+  list.push_back({"by_lengths", GRITWRIGHT_TEXT("integral of the inside area from the floor to the fill line"), {filled}, page});
+  if (pot.container().water_fill) list.push_back({"difference", GRITWRIGHT_TEXT("water fill / volume by the lengths - 1"), {{GRITWRIGHT_TEXT("water fill"), ml(pot.volume())}, lengths}, page});
+  list.push_back({"main_mix", GRITWRIGHT_TEXT("volume + mound - bottom layer - top dressing"),
+                  {{GRITWRIGHT_TEXT("volume"), ml(pot.volume())}, {GRITWRIGHT_TEXT("mound"), ml(pot.mound_volume())}, {GRITWRIGHT_TEXT("bottom layer"), ml(pot.bottom_layer_volume())}, {GRITWRIGHT_TEXT("top dressing"), ml(pot.top_dressing_volume())}}, page});
   return list;
 }
 

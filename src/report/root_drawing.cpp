@@ -6,6 +6,8 @@
 
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
+#include "message_templates.hpp"
+#include "words.hpp"
 
 namespace gritwright {
 
@@ -222,7 +224,7 @@ class Canvas {
     if (!drawn.points.empty()) drawing_.lines.push_back(std::move(drawn));
   }
 
-  void level(double height_cm, const char* name) {
+  void level(double height_cm, const std::string& name) {
     line({{low_.across, height_cm}, {high_.across, height_cm}}, Ink::dashed, false);
     DrawnPoint end = at({high_.across, height_cm});
     drawing_.texts.push_back({{end.x_mm + 1, end.y_mm + 1}, name});
@@ -243,20 +245,21 @@ class Canvas {
 
 }  // namespace
 
-PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootSide view) {
+PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootSide view, const Translate& translate) {
+  const Words words{translate, UnitSystem::metric};
   const bool another = worked.other_pot_index && *worked.other_pot_index < plan.free_pots.size();
   const PotGeometry pot(another ? plan.free_pots[*worked.other_pot_index] : plan.pot);
   const FlatOutline before = seen(posed(plan, worked), view);
   const FlatOutline wall = pot_outline(pot, view);
   const FlatOutline after = kept_outline(plan, worked, pot, before, view);
   PrintDrawing drawing;
-  drawing.title = std::string("Plan ") + worked.name + (view == RootSide::front ? ", from the front" : ", from above");
+  drawing.title = words(view == RootSide::front ? GRITWRIGHT_TEXT("Plan {plan}, from the front") : GRITWRIGHT_TEXT("Plan {plan}, from above"), {{"plan", worked.name}});
   Canvas canvas(drawing, {before, wall});
   canvas.line(before, Ink::hatched, true);
   canvas.line(after, Ink::grey, true);
   canvas.line(before, Ink::dashed, true);
   canvas.line(wall, Ink::outline, view == RootSide::top);
-  if (view == RootSide::front) canvas.level(in_cm(worked.soil_line), "soil line");
+  if (view == RootSide::front) canvas.level(in_cm(worked.soil_line), words(GRITWRIGHT_TEXT("soil line")));
   canvas.cross({in_cm(worked.right), view == RootSide::front ? in_cm(worked.trunk_base) : in_cm(worked.back)});
   return drawing;
 }

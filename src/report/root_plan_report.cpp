@@ -8,6 +8,7 @@
 #include "gritwright/models/root_mix.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
 
 namespace gritwright {
 
@@ -148,28 +149,28 @@ std::vector<Explanation> explain(const RootMassPlan& plan, const RootPlanAnswer&
   std::vector<std::pair<std::string, std::string>> excesses;
   for (const Limitation& limitation : answer.limitations)
     excesses.emplace_back(direction_name(limitation.direction), cm_text(in_cm(limitation.excess)));
-  list.push_back({"excess", "farthest any point of the posed root mass passes the allowed space in a direction, at that point's height",
+  list.push_back({"excess", GRITWRIGHT_TEXT("farthest any point of the posed root mass passes the allowed space in a direction, at that point's height"),
                   std::move(excesses), page});
-  list.push_back({"corners", "share of the root mass still outside after the straight cuts", {{"share", percent_text(answer.corners_share)}}, page});
+  list.push_back({"corners", GRITWRIGHT_TEXT("share of the root mass still outside after the straight cuts"), {{GRITWRIGHT_TEXT("share"), percent_text(answer.corners_share)}}, page});
   const WorkedPlan& worked = answer.plans.front();
-  list.push_back({"removed", "1 - kept/root mass",
-                  {{"kept", ml_text(worked.kept)}, {"root mass", ml_text(answer.block_volume)}}, page});
-  list.push_back({"untouched", "kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base",
-                  {{"share", percent_text(worked.untouched_share)}}, page});
+  list.push_back({"removed", GRITWRIGHT_TEXT("1 - kept/root mass"),
+                  {{GRITWRIGHT_TEXT("kept"), ml_text(worked.kept)}, {GRITWRIGHT_TEXT("root mass"), ml_text(answer.block_volume)}}, page});
+  list.push_back({"untouched", GRITWRIGHT_TEXT("kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base"),
+                  {{GRITWRIGHT_TEXT("share"), percent_text(worked.untouched_share)}}, page});
   if (!worked.fits) {
-    list.push_back({"fill", "root mass - kept", {{"root mass", ml_text(answer.block_volume)}, {"kept", ml_text(worked.kept)}}, page});
+    list.push_back({"fill", GRITWRIGHT_TEXT("root mass - kept"), {{GRITWRIGHT_TEXT("root mass"), ml_text(answer.block_volume)}, {GRITWRIGHT_TEXT("kept"), ml_text(worked.kept)}}, page});
     return list;
   }
   const PotGeometry pot(pot_of(plan, worked));
-  list.push_back({"soil_line", "fill line + mound at the trunk", {{"fill line", cm_text(in_cm(pot.filled_depth()))}}, page});
-  list.push_back({"fill", "pot to the fill line + mound - layers - kept root mass under the soil - trunk and stones",
-                  {{"pot, mound, less layers", ml_text(pot.main_mix_volume())},
-                   {"kept under the soil", ml_text(worked.kept_under_soil)},
-                   {"trunk and stones", ml_text(plan.displaced)}},
+  list.push_back({"soil_line", GRITWRIGHT_TEXT("fill line + mound at the trunk"), {{GRITWRIGHT_TEXT("fill line"), cm_text(in_cm(pot.filled_depth()))}}, page});
+  list.push_back({"fill", GRITWRIGHT_TEXT("pot to the fill line + mound - layers - kept root mass under the soil - trunk and stones"),
+                  {{GRITWRIGHT_TEXT("pot, mound, less layers"), ml_text(pot.main_mix_volume())},
+                   {GRITWRIGHT_TEXT("kept under the soil"), ml_text(worked.kept_under_soil)},
+                   {GRITWRIGHT_TEXT("trunk and stones"), ml_text(plan.displaced)}},
                   page});
   if (in_cm(worked.shoulder) > 0)
-    list.push_back({"shoulder", "rise over the soil <= level run to the inner rim x tan 35 degrees",
-                    {{"rise", cm_text(in_cm(worked.shoulder))}}, page});
+    list.push_back({"shoulder", GRITWRIGHT_TEXT("rise over the soil <= level run to the inner rim x tan 35 degrees"),
+                    {{GRITWRIGHT_TEXT("rise"), cm_text(in_cm(worked.shoulder))}}, page});
   return list;
 }
 

@@ -6,6 +6,8 @@
 
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "message_templates.hpp"
+#include "words.hpp"
 
 namespace gritwright {
 
@@ -15,87 +17,123 @@ std::string cm_text(Length length, UnitSystem units) { return depth_text(Depth(l
 std::string root_litres(PotVolume volume, UnitSystem units) { return volume_text(in_ml(volume) / 1000, units); }
 std::string degrees(Angle angle) { return figure(in_deg(angle), 0) + "°"; }
 
-PrintSection limits_section(const RootPlanAnswer& answer, UnitSystem units) {
-  PrintSection section{"What limits the fit", {}};
-  if (answer.limitations.empty()) section.blocks.emplace_back(PrintText{"Nothing: the root mass fits as it is posed."});
-  PrintTable table{{"Toward", "Sticks out"}, {}, {false, true}};
-  for (const Limitation& limit : answer.limitations) table.rows.push_back({direction_name(limit.direction), cm_text(limit.excess, units)});
+std::string direction_words(Direction direction, const Words& words) {
+  switch (direction) {
+    case Direction::right: return words(GRITWRIGHT_TEXT("right"));
+    case Direction::left: return words(GRITWRIGHT_TEXT("left"));
+    case Direction::back: return words(GRITWRIGHT_TEXT("back"));
+    case Direction::front: return words(GRITWRIGHT_TEXT("front"));
+    case Direction::up: return words(GRITWRIGHT_TEXT("up"));
+    case Direction::down: return words(GRITWRIGHT_TEXT("down"));
+  }
+  return {};
+}
+
+std::string face_words(Face face, const Words& words) {
+  switch (face) {
+    case Face::right: return words(GRITWRIGHT_TEXT("old right"));
+    case Face::left: return words(GRITWRIGHT_TEXT("old left"));
+    case Face::back: return words(GRITWRIGHT_TEXT("old back"));
+    case Face::front: return words(GRITWRIGHT_TEXT("old front"));
+    case Face::top: return words(GRITWRIGHT_TEXT("old top"));
+    case Face::bottom: return words(GRITWRIGHT_TEXT("old bottom"));
+  }
+  return {};
+}
+
+PrintSection limits_section(const RootPlanAnswer& answer, const Words& words) {
+  PrintSection section{words(GRITWRIGHT_TEXT("What limits the fit")), {}};
+  if (answer.limitations.empty()) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Nothing: the root mass fits as it is posed."))});
+  PrintTable table{words.each({GRITWRIGHT_TEXT("Toward"), GRITWRIGHT_TEXT("Sticks out")}), {}, {false, true}};
+  for (const Limitation& limit : answer.limitations) table.rows.push_back({direction_words(limit.direction, words), cm_text(limit.excess, words.units)});
   if (!table.rows.empty()) section.blocks.emplace_back(table);
   if (answer.corners_share > 0)
-    section.blocks.emplace_back(PrintText{"After straight cuts " + percent_text(answer.corners_share) + " of the root mass still stick out at corners."});
+    section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("After straight cuts {share} of the root mass still stick out at corners."), {{"share", percent_text(answer.corners_share)}})});
   return section;
 }
 
 /// Where the trunk base stands in plan; less than half a millimetre is the middle.
-std::string aside_text(const WorkedPlan& plan, UnitSystem units) {
-  std::string text;
-  const auto part = [&](Length length, const char* ahead, const char* behind) {
-    if (std::abs(in_cm(length)) < 0.05) return;
-    text += (text.empty() ? "" : " and ") + cm_text(length_cm(std::abs(in_cm(length))), units) + (in_cm(length) > 0 ? ahead : behind);
+std::string aside_text(const WorkedPlan& plan, const Words& words) {
+  const auto part = [&](Length length, std::string_view ahead, std::string_view behind) -> std::string {
+    if (std::abs(in_cm(length)) < 0.05) return {};
+    return words(in_cm(length) > 0 ? ahead : behind, {{"length", cm_text(length_cm(std::abs(in_cm(length))), words.units)}});
   };
-  part(plan.right, " to the right", " to the left");
-  part(plan.back, " to the back", " to the front");
-  return text.empty() ? "in the middle" : text + " of the middle";
+  const std::string right = part(plan.right, GRITWRIGHT_TEXT("{length} to the right"), GRITWRIGHT_TEXT("{length} to the left"));
+  const std::string back = part(plan.back, GRITWRIGHT_TEXT("{length} to the back"), GRITWRIGHT_TEXT("{length} to the front"));
+  if (right.empty() && back.empty()) return words(GRITWRIGHT_TEXT("in the middle"));
+  if (right.empty() || back.empty()) return words(GRITWRIGHT_TEXT("{one} of the middle"), {{"one", right.empty() ? back : right}});
+  return words(GRITWRIGHT_TEXT("{one} and {other} of the middle"), {{"one", right}, {"other", back}});
 }
 
-std::string caution_text(const Note& note, UnitSystem units) { return (note.where.empty() ? "" : note.where + ": ") + sentence(note, {}, units); }
+std::string caution_text(const Note& note, const Words& words) {
+  return (note.where.empty() ? "" : words(note.where) + ": ") + sentence(note, words.translate, words.units);
+}
 
-PrintTicks steps_of(const WorkedPlan& plan, UnitSystem units) {
+PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
   PrintTicks ticks;
-  for (const CombedFace& combed : plan.combed) ticks.lines.push_back("Comb the old " + face_name(combed.face) + " " + cm_text(combed.depth, units) + " deep");
+  for (const CombedFace& combed : plan.combed) 
+    ticks.lines.push_back(words(GRITWRIGHT_TEXT("Comb the {face} {depth} deep"), {{"face", face_words(combed.face, words)}, {"depth", cm_text(combed.depth, words.units)}}));
   // Every cut by both names: a tipped tree has its old bottom somewhere else.
   for (const PlannedCut& cut : plan.cuts)
-    ticks.lines.push_back("Take " + cm_text(cut.depth, units) + " off the old " + face_name(cut.face) + ", which points " + direction_name(cut.direction));
+    ticks.lines.push_back(words(GRITWRIGHT_TEXT("Take {depth} off the {face}, which points {direction}"),
+                                {{"depth", cm_text(cut.depth, words.units)}, {"face", face_words(cut.face, words)}, {"direction", direction_words(cut.direction, words)}}));
   if (!plan.fits) {
-    ticks.lines.push_back("Put the tree back into its old pot" +
-                          (plan.rest_after_years ? "; the rest after " + std::to_string(*plan.rest_after_years) + (*plan.rest_after_years == 1 ? " year" : " years") : std::string()));
+    ticks.lines.push_back(plan.rest_after_years ? words.counted(static_cast<std::size_t>(*plan.rest_after_years), GRITWRIGHT_TEXT("Put the tree back into its old pot; the rest after 1 year"),
+                                                                GRITWRIGHT_TEXT("Put the tree back into its old pot; the rest after {count} years"))
+                                                : words(GRITWRIGHT_TEXT("Put the tree back into its old pot")));
     return ticks;
   }
-  std::string stand = "Trunk base " + aside_text(plan, units) + ", " + depth_text(plan.trunk_base, units) + " over the floor";
-  if (std::abs(in_deg(plan.turn)) >= 0.5) stand += ", turned " + degrees(plan.turn);
-  if (in_deg(plan.tip) >= 0.5) stand += ", tipped " + degrees(plan.tip) + " toward " + degrees(plan.tip_toward) + " (from the pot's right to its back)";
+  std::string stand = words(GRITWRIGHT_TEXT("Trunk base {place}, {height} over the floor"), {{"place", aside_text(plan, words)}, {"height", depth_text(plan.trunk_base, words.units)}});
+  if (std::abs(in_deg(plan.turn)) >= 0.5) stand = words(GRITWRIGHT_TEXT("{stand}, turned {angle}"), {{"stand", stand}, {"angle", degrees(plan.turn)}});
+  if (in_deg(plan.tip) >= 0.5)
+    stand = words(GRITWRIGHT_TEXT("{stand}, tipped {angle} toward {toward} (from the pot's right to its back)"), {{"stand", stand}, {"angle", degrees(plan.tip)}, {"toward", degrees(plan.tip_toward)}});
   ticks.lines.push_back(std::move(stand));
-  if (in_cm(plan.shoulder) > 0.05) ticks.lines.push_back("Build the shoulder with sphagnum, " + depth_text(plan.shoulder, units) + " over the soil");
+  if (in_cm(plan.shoulder) > 0.05) ticks.lines.push_back(words(GRITWRIGHT_TEXT("Build the shoulder with sphagnum, {height} over the soil"), {{"height", depth_text(plan.shoulder, words.units)}}));
   return ticks;
 }
 
-PrintSection plan_section(const WorkedPlan& plan, UnitSystem units) {
-  PrintSection section{"Plan " + plan.name, {steps_of(plan, units)}};
-  if (plan.other_pot) section.blocks.emplace_back(PrintText{"Into another free pot: " + *plan.other_pot, true});
-  PrintTable table{{"Untouched", "Taken off", "Soil line", "Mix in the pot"}, {}, {true, true, true, true}};
-  table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, units), root_litres(plan.fill, units)});
+PrintSection plan_section(const WorkedPlan& plan, const Words& words) {
+  PrintSection section{words(GRITWRIGHT_TEXT("Plan {plan}"), {{"plan", plan.name}}), {steps_of(plan, words)}};
+  if (plan.other_pot) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Into another free pot: {pot}"), {{"pot", *plan.other_pot}}), true});
+  PrintTable table{words.each({GRITWRIGHT_TEXT("Untouched"), GRITWRIGHT_TEXT("Taken off"), GRITWRIGHT_TEXT("Soil line"), GRITWRIGHT_TEXT("Mix in the pot")}), {}, {true, true, true, true}};
+  table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, words.units), root_litres(plan.fill, words.units)});
   section.blocks.emplace_back(table);
-  for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, units), caution.level == Level::warning});
+  for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, words), caution.level == Level::warning});
   return section;
 }
 
-PrintSection stop_section(const RootPlanAnswer& answer, UnitSystem units) {
-  PrintTable table{{"The upper cut stops at", "Then below", "Trunk base", "Untouched", "Mix in the pot"}, {}, {false, true, true, true, true}};
-  for (const StopRow& row : answer.stop_table)
-    table.rows.push_back({cm_text(row.stops_at, units) + (row.fits ? "" : ", then it does not fit: stage it"), cm_text(row.below, units), depth_text(row.trunk_base, units), percent_text(row.untouched_share),
-                          root_litres(row.fill, units)});
-  return {"If the cut from above comes to an end", {table}};
+PrintSection stop_section(const RootPlanAnswer& answer, const Words& words) {
+  PrintTable table{words.each({GRITWRIGHT_TEXT("The upper cut stops at"), GRITWRIGHT_TEXT("Then below"), GRITWRIGHT_TEXT("Trunk base"), GRITWRIGHT_TEXT("Untouched"), GRITWRIGHT_TEXT("Mix in the pot")}),
+                   {},
+                   {false, true, true, true, true}};
+  for (const StopRow& row : answer.stop_table) {
+    const std::string stop = cm_text(row.stops_at, words.units);
+    table.rows.push_back({row.fits ? stop : words(GRITWRIGHT_TEXT("{stop}, then it does not fit: stage it"), {{"stop", stop}}), cm_text(row.below, words.units), depth_text(row.trunk_base, words.units),
+                          percent_text(row.untouched_share), root_litres(row.fill, words.units)});
+  }
+  return {words(GRITWRIGHT_TEXT("If the cut from above comes to an end")), {table}};
 }
 
 }  // namespace
 
-PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units) {
+PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units, const Translate& translate) {
+  const Words words{translate, units};
   PrintDocument sheet;
-  sheet.title = plan.name.empty() ? "Root-mass plan" : plan.name;
-  sheet.subtitle = "Root-mass plan, into " + (plan.pot.name.empty() ? std::string("its pot") : plan.pot.name);
-  sheet.foot = sheet.title + ", root-mass plan";
-  sheet.sections.push_back(limits_section(answer, units));
-  for (const WorkedPlan& worked : answer.plans) sheet.sections.push_back(plan_section(worked, units));
+  sheet.title = plan.name.empty() ? words(GRITWRIGHT_TEXT("Root-mass plan")) : plan.name;
+  sheet.subtitle = plan.pot.name.empty() ? words(GRITWRIGHT_TEXT("Root-mass plan, into its pot")) : words(GRITWRIGHT_TEXT("Root-mass plan, into {pot}"), {{"pot", plan.pot.name}});
+  sheet.foot = words(GRITWRIGHT_TEXT("{title}, root-mass plan"), {{"title", sheet.title}});
+  sheet.sections.push_back(limits_section(answer, words));
+  for (const WorkedPlan& worked : answer.plans) sheet.sections.push_back(plan_section(worked, words));
   if (!answer.plans.empty()) {
     const WorkedPlan& first = answer.plans.front();
-    PrintSection pictures{"To scale: hatched comes off, grey stays", {root_drawing(plan, first, RootSide::front), root_drawing(plan, first, RootSide::top)}};
+    PrintSection pictures{words(GRITWRIGHT_TEXT("To scale: hatched comes off, grey stays")), {root_drawing(plan, first, RootSide::front, translate), root_drawing(plan, first, RootSide::top, translate)}};
     sheet.sections.push_back(std::move(pictures));
   }
-  if (!answer.stop_table.empty()) sheet.sections.push_back(stop_section(answer, units));
-  PrintSection notes{"Take care", {}};
-  for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{caution_text(note, units), note.level == Level::warning});
-  notes.blocks.emplace_back(PrintText{"Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it."});
-  notes.blocks.emplace_back(PrintText{"Common practice, general information; qualified advice prevails."});
+  if (!answer.stop_table.empty()) sheet.sections.push_back(stop_section(answer, words));
+  PrintSection notes{words(GRITWRIGHT_TEXT("Take care")), {}};
+  for (const Note& note : answer.notes) notes.blocks.emplace_back(PrintText{caution_text(note, words), note.level == Level::warning});
+  notes.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it."))});
+  notes.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Common practice, general information; qualified advice prevails."))});
   sheet.sections.push_back(std::move(notes));
   return sheet;
 }

@@ -5,16 +5,17 @@
 #include "gritwright/models/day_litres.hpp"
 #include "gritwright/models/season.hpp"
 #include "gritwright/report/explanations.hpp"
+#include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
 
 namespace gritwright {
 
 /// "14.2 kg", "31.3 lb"; "at least 14.2 kg" where a part was not weighed.
-[[nodiscard]] std::string lift_mass_text(const Lift& lift, UnitSystem units);
+[[nodiscard]] std::string lift_mass_text(const Lift& lift, UnitSystem units, const Translate& translate = {});
 /// "T-01 in tray", "tub of pines".
-[[nodiscard]] std::string lift_name(const Lift& lift);
+[[nodiscard]] std::string lift_name(const Lift& lift, const Translate& translate = {});
 /// "2 bags", or the raw litres where no bag size is known.
-[[nodiscard]] std::string purchase_text(const GrainToBuy& purchase, UnitSystem units);
+[[nodiscard]] std::string purchase_text(const GrainToBuy& purchase, UnitSystem units, const Translate& translate = {});
 
 /// The day as tables and lines for people: trees in working order, mixes, batches, grain, what to screen, buy and lift.
 [[nodiscard]] std::string day_text(const PlannedDay& day, const DayAnswer& answer, UnitSystem units);

@@ -1,8 +1,9 @@
 #include "figures.hpp"
 
 #include <QCoreApplication>
-
+#include <QRegularExpression>
 #include <algorithm>
+#include <array>
 
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/text_table.hpp"
@@ -187,14 +188,38 @@ std::vector<FigureGroup> bench_figures(const Bench& bench) {
   return {pot_group(bench), litres_group(bench), mix_group(bench), grain_group(bench)};
 }
 
+namespace {
+
+/// What the engine explains in English, in the reader's language: a text as it stands, or the words around figures and names.
+QString explained(const std::string& text) {
+  struct Around {
+    QRegularExpression shape;
+    const char* words;
+  };
+  static const std::array arounds{Around{QRegularExpression(QStringLiteral("^([0-9.]+ mm) to ([0-9.]+ mm)$")), QT_TRANSLATE_NOOP("Figures", "%1 to %2")},
+                                  Around{QRegularExpression(QStringLiteral("^([0-9.]+) parts at ([0-9]+ g/L)$")), QT_TRANSLATE_NOOP("Figures", "%1 parts at %2")},
+                                  Around{QRegularExpression(QStringLiteral("^beta of (.+)$")), QT_TRANSLATE_NOOP("Figures", "beta of %1")},
+                                  Around{QRegularExpression(QStringLiteral("^([0-9]+ %) typical$")), QT_TRANSLATE_NOOP("Figures", "%1 typical")}};
+  for (const Around& around : arounds) {
+    const QRegularExpressionMatch match = around.shape.match(to_qt(text));
+    if (!match.hasMatch()) continue;
+    QString said = FigureText::tr(around.words);
+    for (int part = 1; part <= match.lastCapturedIndex(); ++part) said = said.arg(match.captured(part));
+    return said;
+  }
+  return to_qt(translated(text));
+}
+
+}  // namespace
+
 QString explanation_text(const Figure& figure) {
   QStringList lines;
   if (!figure.reason.isEmpty()) lines << FigureText::tr("Not computed: %1.").arg(figure.reason);
   if (!figure.range_detail.isEmpty()) lines << figure.range_detail;
   for (const Explanation& explanation : figure.explanations) {
-    lines << to_qt(explanation.formula);
-    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(to_qt(name), to_qt(value));
-    lines << FigureText::tr("Source: %1").arg(to_qt(explanation.source));
+    lines << explained(explanation.formula);
+    for (const auto& [name, value] : explanation.inputs) lines << QStringLiteral("    %1: %2").arg(explained(name), to_local(explained(value).toStdString()));
+    lines << FigureText::tr("Source: %1").arg(explained(explanation.source));
   }
   return lines.join(u'\n');
 }

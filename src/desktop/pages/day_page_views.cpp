@@ -183,9 +183,9 @@ void DayPage::show_answer() {
   }
   if (answer_ && answer_->ok()) {
     const DayAnswer& answer = answer_->value();
-    sections = day_sections(ground_.plan, answer, units_);
+    sections = day_sections(ground_.plan, answer, units_, translated);
     find_parts_->setEnabled(!answer.buy.empty());
-    const DayChecklist list = day_checklist(ground_.plan, answer, units_);
+    const DayChecklist list = day_checklist(ground_.plan, answer, units_, translated);
     std::vector<PrintSection> computed;
     for (const auto& [title, lines] : {std::pair{tr("To buy"), list.buy}, {tr("The evening before"), list.evening}, {tr("In the morning"), list.morning}, {tr("For each tree"), list.each_tree}}) {
       if (!lines.empty()) computed.push_back({title.toStdString(), {PrintTicks{lines}}});
@@ -199,10 +199,10 @@ void DayPage::show_answer() {
     if (ground_.learnt.settling) learnt(tr("Settling"), ground_.learnt.settlings.size(), ground_.learnt.settling->value());
     if (ground_.learnt.spill) learnt(tr("Spill"), ground_.learnt.spills.size(), ground_.learnt.spill->value());
     const auto heaviest = std::ranges::max_element(answer.lifts, {}, &Lift::mass);
-    if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest)), to_local(lift_mass_text(*heaviest, units_)));
+    if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest, translated)), to_local(lift_mass_text(*heaviest, units_, translated)));
     if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
     for (const Note& note : answer.notes) {
-      if (note.level == Level::warning) summary << (note.where.empty() ? QString() : to_qt(note.where) + QStringLiteral(": ")) + sentence_text(note, units_);
+      if (note.level == Level::warning) summary << sentence_text(note, units_);
     }
   }
   for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
@@ -285,7 +285,7 @@ void DayPage::show_season_answer() {
   QString instead = tr("No tree is due by then, as far as the record knows.");
   if (!ground.season.ground.trees.empty()) {
     const auto answer = work_out(ground.season);
-    if (answer) sections = season_sheet(ground.season, *answer, units_).sections;
+    if (answer) sections = season_sheet(ground.season, *answer, units_, translated).sections;
     else instead = sentence_text(answer.problems().front(), units_);
   }
   if (!ground.left_out.empty()) {
@@ -334,15 +334,15 @@ bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
   if (sheet == DaySheet::season) {
     const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
     const auto answer = work_out(ground.season);
-    return answer ? written(season_sheet(ground.season, *answer, units_)) : nothing(sentence_text(answer.problems().front(), units_));
+    return answer ? written(season_sheet(ground.season, *answer, units_, translated)) : nothing(sentence_text(answer.problems().front(), units_));
   }
   compute();
   if (!answer_ || !answer_->ok()) return nothing(tr("There is nothing to print yet: put trees with mix and pot on the day."));
   const DayAnswer& answer = answer_->value();
-  if (sheet == DaySheet::cards) return written(batch_cards(ground_.plan, answer, units_));
-  if (sheet == DaySheet::labels) return written(pot_labels(ground_.plan, answer));
+  if (sheet == DaySheet::cards) return written(batch_cards(ground_.plan, answer, units_, translated));
+  if (sheet == DaySheet::labels) return written(pot_labels(ground_.plan, answer, translated));
   if (sheet == DaySheet::day) {
-    if (!written(day_sheet(ground_.plan, answer, units_))) return false;
+    if (!written(day_sheet(ground_.plan, answer, units_, translated))) return false;
     QSettings().setValue(printed_key(current_), ground_.plan.sheet_revision);
     return true;
   }
@@ -354,7 +354,7 @@ bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
     const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, tree.plan->text, {&catalogue_, {}});
     const auto worked = file ? std::optional(work_out(file->plan)) : std::nullopt;
     if (!worked || !*worked) continue;
-    PrintDocument one = root_plan_sheet(file->plan, **worked, units_);
+    PrintDocument one = root_plan_sheet(file->plan, **worked, units_, translated);
     if (all.title.empty()) {
       all.title = tr("Root-mass plans").toStdString();
       all.foot = one.foot;

@@ -523,7 +523,7 @@ void RootPlanTab::stop_at_bench() {
 std::optional<PrintDocument> RootPlanTab::sheet() const {
   const RootPlanOutcome* outcome = desk_->outcome();
   if (outcome == nullptr || !outcome->answer || outcome->coarse) return std::nullopt;
-  return root_plan_sheet(outcome->plan, *outcome->answer, units_);
+  return root_plan_sheet(outcome->plan, *outcome->answer, units_, translated);
 }
 
 bool RootPlanTab::save_sheet(const QString& file) {

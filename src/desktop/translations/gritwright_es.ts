@@ -317,6 +317,22 @@
         <source>Source: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 parts at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beta of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 typical</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FindParts</name>
@@ -9269,6 +9285,1362 @@ Estimates are general information; where a figure matters, measure it in a pot t
     </message>
     <message>
         <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(flooded - dry) / volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(flooded - drained) / volume: what drained; trapped air is not in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(drained - dry) / volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(theta_0 - water in the grains) / voids between grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the k whose container capacity is the measured one; the water in the grains is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>k and w that give the capacities measured at two depths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>settling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed x loose share / (1 - shrinkage)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>component</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shrinkage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready / yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>raw litres / litres of a bag, rounded up; raw = short / yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part not weighed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out, and the mass is said as at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tub of {mix}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least {mass}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} bags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repotting day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}, sheet revision {revision}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}, {day}, sheet revision {revision}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mix} version {version}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{from} to {to}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{figure} typical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set out {raw} of {bag} for {component}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screen {raw} of {bag} for {component}, gives {ready} ({yield})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{yield}, typical: measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy {bags} of {material}, short of {short} ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy {bags} of {material} of {volume} (typical), short of {short} ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy {bags} of {material} of {volume}, short of {short} ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{line}, price {price}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Helper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scoops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done: plan, litres, note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quarts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reserve covers the two trees of each mix that would take most if they go worse. Left over mix goes back to stock as a tub of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To have ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Buy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be: look at it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees due by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no day yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bags that several days want</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full and wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{lift}: two people or a trolley</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dust: dry grain can hold respirable silica. Screen batches damp, outdoors with the wind behind, with a mask (P3 or P100 for silica, P2 or N95 at least); clean with a wet cloth or an H-class vacuum, never a broom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifting: from about 16 kg use two people or a trolley, less at arm&apos;s length. &quot;At least&quot; means that not all of it was weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moss: sphagnum can carry a skin infection (sporotrichosis); gloves protect.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bark and potting media can carry Legionella: wet gently without spray, mask and gloves, open the bag away from the face, wash hands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perlite: wet it before pouring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>General information; the products&apos; safety sheets, local codes and qualified advice prevail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot of {tree}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet the grain, so that it is damp and makes no dust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut mesh and wire for 1 pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut mesh and wire for {count} pots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set out cutters, hooks, sticks, sealing paste, disinfectant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix {batches} of {mix}, {litres} in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} batches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mesh over the holes, wire for the tie-down, bottom layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tie the tree down, work the mix in, leave no hollows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water until the outflow runs clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Disinfect the tools before the next tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The evening before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the morning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees in working order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For each tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{trees} due by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} scoops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{mix}, batch {number} of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gives {litres} of mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One scoop is {litres}, struck off level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For {trees}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed, at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made ________, left over ________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan {plan}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 (start - washed out - recovered) / start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recovered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum of what came off the sieves and the pan / (1 + moisture)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASTM C566, the form, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x mass retained / base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; two cuts in series multiply; the pan passes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x mass of the fraction that is finer than each sieve / mass of the fraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(mass share / packing density of the fraction) / (1 / packing density of the bag)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; the curve of a mix is the sum of its components&apos; curves by mass share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s fine end, by mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>openings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept, by mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>band, its ends at the sieves of the test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least in_band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most finer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least usable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/grading.md; the limits are our assumption</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 - passing at the band&apos;s coarse end, by mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price / (litres x usable litres of a litre)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usable of a litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fineness modulus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/calibration.md, bulk density by jug</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/ageing.md, crumble test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jug</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moisture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(with grain - jug) / (1 + moisture) / volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worked in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(with grain - jug) / (1 + moisture) / volume worked in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 - volume worked in / loose volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soaked, dabbed dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jug with water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>jug with water and grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soaked / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(soaked and dabbed dry - dry) / dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/calibration.md, absorption; the form of ASTM C127, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of the mass that left its class: 1 - e^-breakages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least squares of passing after, by Poisson&apos;s law of breakages and fragments (x/L)^modulus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>miss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the fragments: finer than x is (x/L)^modulus; the smaller, the dustier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>breakages per round x rounds in a season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds in a season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what fell through in one more minute / sample; thorough below 0.5 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fell through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum of the dry masses / volume of the settled mix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>voids between grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>voids between grains + voids in grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bulk density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parts / sum of parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>E_k / sum E, E_k = mass / particle density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as passing, by envelope share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 - V/sum v, with V = sum E/phi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 - phi/(1 - settling)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / particle density)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>particle density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sum m / sum (m / skeletal density)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>skeletal density</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height of the fill line over the floor: depth - freeboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j [1 + (h d&apos;_j/k)^n]^-(1-1/n) + water in grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>capacity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water in grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>theta at no suction: f of the voids between grains + water in grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>theta at a suction of 10 cm of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>theta at a suction of 50 cm of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>De Boodt &amp; Verdonck 1972, from memory; docs/science/water.md</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all open voids, between and in grains, - container capacity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air that drains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trapped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>container capacity - theta(50)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>total air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air that drains free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height over free water up to which the pores stay nine tenths full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>integral of A(z) from the floor to the fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area at the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area at the fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A(z) of the shape at eleven equal heights from the floor to the fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area halfway up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the water fill overrides the lengths; A(z) is scaled by their ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water fill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the lengths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), fill = volume + mound - bottom layer - top dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottom layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>floor to fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water poured or weighed to the fill line; the area at every height is scaled to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>integral of the inside area from the floor to the fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water fill / volume by the lengths - 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume + mound - bottom layer - top dressing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan {plan}, from the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan {plan}, from above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soil line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>farthest any point of the posed root mass passes the allowed space in a direction, at that point&apos;s height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of the root mass still outside after the straight cuts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 - kept/root mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>root mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>root mass - kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fill line + mound at the trunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fill line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot to the fill line + mound - layers - kept root mass under the soil - trunk and stones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot, mound, less layers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept under the soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trunk and stones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rise over the soil &lt;= level run to the inner rim x tan 35 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>old bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What limits the fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: the root mass fits as it is posed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Toward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sticks out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After straight cuts {share} of the root mass still stick out at corners.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} to the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} to the back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} to the front</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} of the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{one} and {other} of the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb the {face} {depth} deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take {depth} off the {face}, which points {direction}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the tree back into its old pot; the rest after 1 year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the tree back into its old pot; the rest after {count} years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the tree back into its old pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trunk base {place}, {height} over the floor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stand}, turned {angle}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stand}, tipped {angle} toward {toward} (from the pot&apos;s right to its back)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Build the shoulder with sphagnum, {height} over the soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan {plan}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into another free pot: {pot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untouched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soil line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mix in the pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The upper cut stops at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trunk base</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{stop}, then it does not fit: stage it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If the cut from above comes to an end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root-mass plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root-mass plan, into its pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root-mass plan, into {pot}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}, root-mass plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To scale: hatched comes off, grey stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Common practice, general information; qualified advice prevails.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
