@@ -5,3986 +5,3989 @@
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung, Mischungen und Schalen für Bäume in flachen Gefäßen</translation>
     </message>
     <message>
         <source>Open the demonstration.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung öffnen.</translation>
     </message>
     <message>
         <source>Write pictures of the window to DIR and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder des Fensters nach DIR schreiben und beenden.</translation>
     </message>
     <message>
         <source>With --shots: also high contrast, other window and text sizes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit --shots: auch hoher Kontrast, andere Fenster- und Schriftgrößen.</translation>
     </message>
     <message>
         <source>The record to open instead of the usual one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnung, die statt der üblichen geöffnet wird.</translation>
     </message>
     <message>
         <source>Language of the window: de, en, es, fr or ja.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache des Fensters: de, en, es, fr oder ja.</translation>
     </message>
     <message>
         <source>Sieve tests to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalysen, die geöffnet werden.</translation>
     </message>
     <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Arbeitstisch liegt, konnte nicht gespeichert werden: Ist der Datenträger voll?</translation>
     </message>
 </context>
 <context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil %1</translation>
     </message>
 </context>
 <context>
     <name>Comparison</name>
     <message>
         <source>Nothing to compare yet: keep a mix, or finish the one on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu vergleichen: eine Mischung aufbewahren oder die auf dem Arbeitstisch fertigstellen.</translation>
     </message>
     <message>
         <source>%1 holds %2 air and %3 water</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hält %2 Luft und %3 Wasser</translation>
     </message>
     <message>
         <source>%1 without a pot</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ohne Schale</translation>
     </message>
     <message>
         <source>In one pot, %1 deep: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Schale, %1 tief: %2.</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>for plants</source>
-        <translation type="unfinished"></translation>
+        <translation>für Pflanzen</translation>
     </message>
     <message>
         <source>in band</source>
-        <translation type="unfinished"></translation>
+        <translation>im Zielbereich</translation>
     </message>
     <message>
         <source>finer</source>
-        <translation type="unfinished"></translation>
+        <translation>feiner</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
 </context>
 <context>
     <name>DayGround</name>
     <message>
         <source>is no longer in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>steht nicht mehr in der Aufzeichnung</translation>
     </message>
     <message>
         <source>has no mix yet</source>
-        <translation type="unfinished"></translation>
+        <translation>hat noch keine Mischung</translation>
     </message>
     <message>
         <source>has neither a pot nor planned litres</source>
-        <translation type="unfinished"></translation>
+        <translation>hat weder eine Schale noch geplante Liter</translation>
     </message>
     <message>
         <source>has a mix that can&apos;t be found</source>
-        <translation type="unfinished"></translation>
+        <translation>hat eine Mischung, die nicht zu finden ist</translation>
     </message>
 </context>
 <context>
     <name>DayTicking</name>
     <message>
         <source>Repotted %1 with %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mit %2 von %3 umgetopft</translation>
     </message>
     <message>
         <source>, into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, in %1</translation>
     </message>
     <message>
         <source>, plan %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, Plan %1</translation>
     </message>
     <message>
         <source>ticked off %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 abgehakt</translation>
     </message>
     <message>
         <source>Took the tick of %1 back</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken von %1 zurückgenommen</translation>
     </message>
     <message>
         <source>tick of %1 taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken von %1 zurückgenommen</translation>
     </message>
     <message>
         <source>Made %1 of %2, %3 left over, kept as %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 hergestellt, %3 übrig, aufbewahrt als %4</translation>
     </message>
     <message>
         <source>left-over of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest von %1</translation>
     </message>
 </context>
 <context>
     <name>Demonstration</name>
     <message>
         <source>demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung</translation>
     </message>
 </context>
 <context>
     <name>Figures</name>
     <message>
         <source>%1 has a fault</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat einen Fehler</translation>
     </message>
     <message>
         <source>%1: sieve test not finished</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Siebanalyse nicht abgeschlossen</translation>
     </message>
     <message>
         <source>%1: litre weight unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Litergewicht unbekannt</translation>
     </message>
     <message>
         <source>no component has parts</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Bestandteil hat Teile</translation>
     </message>
     <message>
         <source>see the marked fields</source>
-        <translation type="unfinished"></translation>
+        <translation>siehe die markierten Felder</translation>
     </message>
     <message>
         <source>the pot&apos;s lengths are not typed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maße der Schale sind noch nicht eingegeben</translation>
     </message>
     <message>
         <source>see the marked fields of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>siehe die markierten Felder der Schale</translation>
     </message>
     <message>
         <source>a component has no grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>bei einem Bestandteil fehlt die Korndichte</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung der Mischung</translation>
     </message>
     <message>
         <source>outside the sieves used; nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb der benutzten Siebe; nichts wird extrapoliert</translation>
     </message>
     <message>
         <source>D50, half is finer</source>
-        <translation type="unfinished"></translation>
+        <translation>D50, die Hälfte ist feiner</translation>
     </message>
     <message>
         <source>D10</source>
-        <translation type="unfinished"></translation>
+        <translation>D10</translation>
     </message>
     <message>
         <source>D90</source>
-        <translation type="unfinished"></translation>
+        <translation>D90</translation>
     </message>
     <message>
         <source>D60/D10</source>
-        <translation type="unfinished"></translation>
+        <translation>D60/D10</translation>
     </message>
     <message>
         <source>no wanted band is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Zielbereich eingegeben</translation>
     </message>
     <message>
         <source>In the wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Zielbereich</translation>
     </message>
     <message>
         <source>Finer than it</source>
-        <translation type="unfinished"></translation>
+        <translation>Feiner als dieser</translation>
     </message>
     <message>
         <source>Mix, worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung, eingearbeitet</translation>
     </message>
     <message>
         <source>Swells on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Quillt beim Mischen um</translation>
     </message>
     <message>
         <source>Shrinks on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwindet beim Mischen um</translation>
     </message>
     <message>
         <source>Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht, trocken</translation>
     </message>
     <message>
         <source>Voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohlräume zwischen den Körnern</translation>
     </message>
     <message>
         <source>Voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Poren in den Körnern</translation>
     </message>
     <message>
         <source>Total porosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesamtporosität</translation>
     </message>
     <message>
         <source>Water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser in den Körnern</translation>
     </message>
     <message>
         <source>Exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Austauschkapazität</translation>
     </message>
     <message>
         <source>unknown for a component</source>
-        <translation type="unfinished"></translation>
+        <translation>für einen Bestandteil unbekannt</translation>
     </message>
     <message>
         <source>In this pot, %1 deep</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Schale, %1 tief</translation>
     </message>
     <message>
         <source>In the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Schale</translation>
     </message>
     <message>
         <source>Air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehaltenes Wasser</translation>
     </message>
     <message>
         <source>Water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser, das Pflanzen nutzen</translation>
     </message>
     <message>
         <source>Trapped air, apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeschlossene Luft, extra</translation>
     </message>
     <message>
         <source>Wet zone, height</source>
-        <translation type="unfinished"></translation>
+        <translation>Nasszone, Höhe</translation>
     </message>
     <message>
         <source>Volume to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen bis zur Füllhöhe</translation>
     </message>
     <message>
         <source>Mix, wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung, nass</translation>
     </message>
     <message>
         <source>To measure out for one pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine Schale abmessen</translation>
     </message>
     <message>
         <source>Mixed, before filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemischt, vor dem Füllen</translation>
     </message>
     <message>
         <source>Not computed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: %1.</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1 parts at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Teile zu %2</translation>
     </message>
     <message>
         <source>beta of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Beta von %1</translation>
     </message>
     <message>
         <source>%1 typical</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 üblich</translation>
     </message>
 </context>
 <context>
     <name>FindParts</name>
     <message>
         <source>the pot&apos;s lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maße der Schale</translation>
     </message>
     <message>
         <source>the wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>die gewünschte Körnung</translation>
     </message>
     <message>
         <source>a group of trees, or a wish</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Baumgruppe oder ein Wunsch</translation>
     </message>
     <message>
         <source>an unknown amount, because the figure is not defined</source>
-        <translation type="unfinished"></translation>
+        <translation>ein unbekannter Betrag, weil die Zahl nicht definiert ist</translation>
     </message>
     <message>
         <source>%1 meq/L</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 meq/L</translation>
     </message>
     <message>
         <source>%1 a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 je Liter</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>finer than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>feiner als %1</translation>
     </message>
     <message>
         <source>share of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil von %1</translation>
     </message>
     <message numerus="yes">
         <source>curve within its limits at %n size(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Sieblinie bei einer Größe in ihren Grenzen</numerusform>
+            <numerusform>Sieblinie bei %n Größen in ihren Grenzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>curve near its %n point(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Sieblinie nahe an ihrem Punkt</numerusform>
+            <numerusform>Sieblinie nahe an ihren %n Punkten</numerusform>
         </translation>
     </message>
     <message>
         <source>exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Austauschkapazität</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>water for plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser für Pflanzen</translation>
     </message>
     <message>
         <source>wet litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht, nass</translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>; </source>
         <comment>between wishes</comment>
-        <translation type="unfinished"></translation>
+        <translation>; </translation>
     </message>
     <message>
         <source>Cannot be had: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht zu haben: %1.</translation>
     </message>
     <message>
         <source>Cannot be had together: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht zusammen zu haben: %1.</translation>
     </message>
     <message>
         <source>The search was stopped: these are the best so far, not proven.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Suche wurde angehalten: Das sind die bisher besten, nicht bewiesen.</translation>
     </message>
     <message>
         <source>Free shares are improved from fixed starts: a better recipe may exist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Anteile werden von festen Startpunkten aus verbessert: Es kann ein besseres Rezept geben.</translation>
     </message>
     <message>
         <source>%1 recipes worked out, %2 excluded by bounds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Rezepte durchgerechnet, %2 durch Schranken ausgeschlossen</translation>
     </message>
     <message>
         <source>Proven best: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewiesen am besten: %1.</translation>
     </message>
     <message>
         <source>Not proven best: %1; the best score may be lower by up to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht als beste bewiesen: %1; die beste Wertung kann um bis zu %2 niedriger sein.</translation>
     </message>
     <message>
         <source>%1; no recipe scores less.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; kein Rezept hat eine niedrigere Wertung.</translation>
     </message>
     <message>
         <source>Not proven best: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht als beste bewiesen: %1.</translation>
     </message>
     <message>
         <source>%1 between %2 and %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zwischen %2 und %3</translation>
     </message>
     <message>
         <source>%1 at least %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mindestens %2</translation>
     </message>
     <message>
         <source>%1 at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 höchstens %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>parts, name</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>rank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rang</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>misses</source>
-        <translation type="unfinished"></translation>
+        <translation>verfehlt</translation>
     </message>
     <message>
         <source>price/L</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis/L</translation>
     </message>
     <message>
         <source>score</source>
-        <translation type="unfinished"></translation>
+        <translation>Wertung</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 um %2</translation>
     </message>
     <message>
         <source>nearest</source>
-        <translation type="unfinished"></translation>
+        <translation>nächstes</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>Misses “%1” by %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfehlt „%1“ um %2.</translation>
     </message>
     <message>
         <source>Held back by, right at the limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten von, genau an der Grenze: %1.</translation>
     </message>
     <message>
         <source>Uses up %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht %1 auf.</translation>
     </message>
     <message>
         <source>%1 is not sieved yet: its printed size stands in for its curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist noch nicht gesiebt: Die aufgedruckte Größe steht für die Sieblinie.</translation>
     </message>
     <message>
         <source>Holds every wish with room to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfüllt jeden Wunsch mit Spielraum.</translation>
     </message>
     <message>
         <source>The chosen recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gewählte Rezept</translation>
     </message>
     <message>
         <source>no pot, or a grain density is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Schale, oder es fehlt eine Korndichte</translation>
     </message>
     <message>
         <source>Air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehaltenes Wasser</translation>
     </message>
     <message>
         <source>Water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser, das Pflanzen nutzen</translation>
     </message>
     <message>
         <source>Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht, trocken</translation>
     </message>
     <message>
         <source>a grain density is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>es fehlt eine Korndichte</translation>
     </message>
     <message>
         <source>Shrinks on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwindet beim Mischen um</translation>
     </message>
     <message>
         <source>Exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Austauschkapazität</translation>
     </message>
     <message>
         <source>unknown for a component</source>
-        <translation type="unfinished"></translation>
+        <translation>für einen Bestandteil unbekannt</translation>
     </message>
     <message>
         <source>Price of a mixed litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis eines gemischten Liters</translation>
     </message>
     <message>
         <source>a price is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Preis ist nicht bekannt</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
-        <translation type="unfinished"></translation>
+        <translation>Wertung, 0 ist am besten</translation>
     </message>
     <message>
         <source>No recipe holds every wish that must hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Rezept erfüllt alle Wünsche, die gelten müssen.</translation>
     </message>
     <message>
         <source>No recipe was found that holds every wish that must hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde kein Rezept gefunden, das alle Wünsche erfüllt, die gelten müssen.</translation>
     </message>
     <message>
         <source>The nearest that can be had is listed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste, das zu haben ist, steht in der Liste.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter or %3 looser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Rezept kommt nach vorn, wenn „%1“ um %2 strenger oder um %3 lockerer wird.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Rezept kommt nach vorn, wenn „%1“ um %2 strenger wird.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 looser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Rezept kommt nach vorn, wenn „%1“ um %2 lockerer wird.</translation>
     </message>
     <message>
         <source>Whole parts instead of free shares cost %1 of score.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Teile statt freier Anteile kosten %1 an Wertung.</translation>
     </message>
     <message>
         <source>Trade-offs come with the first search: find parts for a pot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwägungen kommen mit der ersten Suche: Teile für eine Schale suchen.</translation>
     </message>
     <message numerus="yes">
         <source>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Luft gegen Wasser: von %1 Luft mit %2 Wasser bis %3 Luft mit %4 Wasser; nichts Gefundenes übertrifft dieses Rezept in beidem.</numerusform>
+            <numerusform>Luft gegen Wasser: von %1 Luft mit %2 Wasser bis %3 Luft mit %4 Wasser; nichts Gefundenes übertrifft diese %n Rezepte in beidem.</numerusform>
         </translation>
     </message>
     <message>
         <source>Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis gegen Eignung: von %1 je Liter mit Wertung %2 bis %3 je Liter mit Wertung %4.</translation>
     </message>
     <message>
         <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Suche hat keine Abwägung zu zeigen: Es gibt keine Schale, keinen Preis oder kein Rezept.</translation>
     </message>
     <message>
         <source>trade-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwägung</translation>
     </message>
     <message>
         <source>air or price</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft oder Preis</translation>
     </message>
     <message>
         <source>water or score</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser oder Wertung</translation>
     </message>
     <message>
         <source>air, water</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, Wasser</translation>
     </message>
     <message>
         <source>price, fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis, Eignung</translation>
     </message>
 </context>
 <context>
     <name>GradingChart</name>
     <message>
         <source>%1 (so far)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (bisher)</translation>
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <source>percent passing</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebdurchgang in Prozent</translation>
     </message>
     <message>
         <source>sieve opening, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschenweite, mm</translation>
     </message>
     <message>
         <source>%1, sample 1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Probe 1</translation>
     </message>
     <message>
         <source>%1, sample %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Probe %2</translation>
     </message>
     <message>
         <source>the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung</translation>
     </message>
     <message>
         <source>half of %1 is finer than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>die Hälfte von %1 ist feiner als %2</translation>
     </message>
     <message>
         <source>%1 has no middle size inside its sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat innerhalb der Siebe keine mittlere Größe</translation>
     </message>
     <message>
         <source>Grading chart, still empty: no sieve test has a curve yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnungsdiagramm, noch leer: Keine Siebanalyse hat schon eine Sieblinie.</translation>
     </message>
     <message>
         <source>Grading chart, percent passing over grain size: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnungsdiagramm, Siebdurchgang in Prozent über der Korngröße: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n faint curve(s) of single samples and earlier bags lie behind.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dahinter liegt blass eine Linie einer einzelnen Probe oder eines früheren Sacks.</numerusform>
+            <numerusform>Dahinter liegen blass %n Linien einzelner Proben und früherer Säcke.</numerusform>
         </translation>
     </message>
     <message>
         <source>sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb</translation>
     </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>container</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefäß</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>sheet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt %1</translation>
     </message>
 </context>
 <context>
     <name>Lots</name>
     <message>
         <source>finer than wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>feiner als gewünscht</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
     <message>
         <source>usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>nutzbar je Liter</translation>
     </message>
     <message>
         <source>air, 6 cm deep</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, 6 cm tief</translation>
     </message>
     <message numerus="yes">
         <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Ungewöhnlich für das Material: %1 ist %2; bei einem früheren Sack lag es zwischen %3 und %4.</numerusform>
+            <numerusform>Ungewöhnlich für das Material: %1 ist %2; bei %n früheren Säcken lag es zwischen %3 und %4.</numerusform>
         </translation>
     </message>
     <message>
         <source>A jump from the bag before: %1 is %2; bags of this material seldom differ so much from one to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sprung gegen den Sack davor: %1 ist %2; Säcke dieses Materials unterscheiden sich selten so stark.</translation>
     </message>
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Mischung %1 würde die Luft von %2 auf %3 gehen und das Wasser von %4 auf %5.</translation>
     </message>
 </context>
 <context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1</translation>
     </message>
 </context>
 <context>
     <name>PrintedPages</name>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
 </context>
 <context>
     <name>Protocols</name>
     <message>
         <source>what it needs was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>was dafür nötig ist, wurde nicht gemessen</translation>
     </message>
     <message>
         <source>Air that drained in</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die einzog</translation>
     </message>
     <message>
         <source>Predicted before any test</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor jedem Test vorhergesagt</translation>
     </message>
     <message>
         <source>Water that stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser, das blieb</translation>
     </message>
     <message>
         <source>Filled when flooded</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt beim Fluten</translation>
     </message>
     <message>
         <source>Weight of a litre in the pot, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht in der Schale, trocken</translation>
     </message>
     <message>
         <source>the water that stayed was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>das Wasser, das blieb, wurde nicht gemessen</translation>
     </message>
     <message>
         <source>Fitted k, cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Angepasstes k, cm mm</translation>
     </message>
     <message>
         <source>Fitted grain fill w</source>
-        <translation type="unfinished"></translation>
+        <translation>Angepasste Kornfüllung w</translation>
     </message>
     <message>
         <source>Fitted flooded fill f</source>
-        <translation type="unfinished"></translation>
+        <translation>Angepasste Flutfüllung f</translation>
     </message>
     <message>
         <source>pot test %1 of mix %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest %1 der Mischung %2</translation>
     </message>
     <message>
         <source>Pot test %1 of mix %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest %1 der Mischung %2</translation>
     </message>
     <message>
         <source>: air %1 measured, %2 predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>: Luft %1 gemessen, %2 vorhergesagt</translation>
     </message>
     <message>
         <source>A component of the mix has no grain density: measure it first, then the test can be compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem Bestandteil der Mischung fehlt die Korndichte: zuerst messen, dann lässt sich der Test vergleichen.</translation>
     </message>
     <message>
         <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zahlen ergeben keinen Schalentest: Volumen und Reihenfolge der Gewichte ansehen.</translation>
     </message>
     <message>
         <source>not measured yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gemessen</translation>
     </message>
     <message>
         <source>Still to type: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einzugeben: %1</translation>
     </message>
     <message>
         <source>Litre weight by jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht mit dem Krug</translation>
     </message>
     <message>
         <source>What a litre weighs, loose and worked in. It turns parts into masses, and says how much a mix settles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Liter wiegt, lose und eingearbeitet. Damit werden aus Teilen Massen, und man sieht, wie weit eine Mischung sich setzt.</translation>
     </message>
     <message>
         <source>Weigh the empty jug. Fill it loosely from a scoop held at the rim, heaped, and strike it off level. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den leeren Krug wiegen. Mit einer Schaufel am Rand lose füllen, gehäuft, und eben abstreichen. Wiegen.</translation>
     </message>
     <message>
         <source>Empty it, fill and weigh once more: two fills within 3 % are good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausleeren, noch einmal füllen und wiegen: Zwei Füllungen innerhalb von 3 % sind gut.</translation>
     </message>
     <message>
         <source>Work the grain in with a stick, as in a pot, without adding any. Read the litres at the mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Korn mit einem Stab einarbeiten wie in einer Schale, ohne nachzufüllen. Die Liter am Strich ablesen.</translation>
     </message>
     <message>
         <source>Two jugs: one heaped and struck off level, one with the same grain worked in with a stick and standing lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Krüge: einer gehäuft und eben abgestrichen, einer mit demselben Korn, mit dem Stab eingearbeitet und tiefer stehend.</translation>
     </message>
     <message>
         <source>Grain density by displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte durch Verdrängung</translation>
     </message>
     <message>
         <source>What the grain weighs with its inner pores. With the litre weight it gives the voids between the grains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Korn mit seinen inneren Poren wiegt. Mit dem Litergewicht ergibt es die Hohlräume zwischen den Körnern.</translation>
     </message>
     <message>
         <source>Soak the grain for 24 h. Dab it dry until its surface no longer shines. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Korn 24 h einweichen. Trockentupfen, bis die Oberfläche nicht mehr glänzt. Wiegen.</translation>
     </message>
     <message>
         <source>Weigh the jug filled with water to the mark. Put the grain in, stir the air out, top up or draw off to the same mark. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den bis zum Strich mit Wasser gefüllten Krug wiegen. Das Korn hineingeben, die Luft herausrühren, auf denselben Strich auffüllen oder abziehen. Wiegen.</translation>
     </message>
     <message>
         <source>Dry the grain at 105 °C or on a warm stove until it no longer gets lighter. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Korn bei 105 °C oder auf einem warmen Ofen trocknen, bis es nicht mehr leichter wird. Wiegen.</translation>
     </message>
     <message>
         <source>Two jugs filled with water to the same mark, the right one with soaked grain at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Krüge, bis zum selben Strich mit Wasser gefüllt, der rechte mit eingeweichtem Korn am Boden.</translation>
     </message>
     <message>
         <source>Water absorption in 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufnahme in 24 h</translation>
     </message>
     <message>
         <source>The water that stays inside the grains: it is there between waterings and takes no air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser, das in den Körnern bleibt: Es ist zwischen den Wassergaben da und nimmt keine Luft weg.</translation>
     </message>
     <message>
         <source>Soak a handful for 24 h. Dab it dry until its surface no longer shines. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Handvoll 24 h einweichen. Trockentupfen, bis die Oberfläche nicht mehr glänzt. Wiegen.</translation>
     </message>
     <message>
         <source>Dry the same grain until it no longer gets lighter. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Korn trocknen, bis es nicht mehr leichter wird. Wiegen.</translation>
     </message>
     <message>
         <source>Grain under water in a dish, then the same grain spread out to dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn unter Wasser in einer Schüssel, dann dasselbe Korn zum Trocknen ausgebreitet.</translation>
     </message>
     <message>
         <source>Crumble test</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerfallstest</translation>
     </message>
     <message>
         <source>How fast the grain breaks down, by shaking or by freezing and thawing. It says for how many seasons the mix keeps its air.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie schnell das Korn zerfällt, beim Schütteln oder beim Frieren und Tauen. Es sagt, wie viele Saisons die Mischung ihre Luft behält.</translation>
     </message>
     <message>
         <source>Take sieved grain of the bag. Shake it in a closed tin, or wet it, freeze it and thaw it, so many rounds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesiebtes Korn des Sacks nehmen. In einer geschlossenen Dose schütteln, oder nässen, frieren und tauen, so viele Runden.</translation>
     </message>
     <message>
         <source>Dry it and sieve it again on the same sieves. Wear a dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocknen und auf denselben Sieben noch einmal sieben. Staubmaske tragen.</translation>
     </message>
     <message>
         <source>A tin that is shaken, and the stack of sieves that the grain goes through again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Dose, die geschüttelt wird, und der Siebturm, durch den das Korn noch einmal geht.</translation>
     </message>
     <message>
         <source>Was it sieved long enough?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurde lange genug gesiebt?</translation>
     </message>
     <message>
         <source>One more minute of shaking by hand: less than half a percent may still fall through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch eine Minute Schütteln von Hand: Weniger als ein halbes Prozent darf noch durchfallen.</translation>
     </message>
     <message>
         <source>After the sieve test shake every sieve one more minute over a clean sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Siebanalyse jedes Sieb noch eine Minute über einem sauberen Bogen schütteln.</translation>
     </message>
     <message>
         <source>Weigh all that fell through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles Durchgefallene wiegen.</translation>
     </message>
     <message>
         <source>A sieve shaken over a sheet on which a little grain lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sieb, über einem Bogen geschüttelt, auf dem ein wenig Korn liegt.</translation>
     </message>
     <message>
         <source>Pot test by balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest mit der Waage</translation>
     </message>
     <message>
         <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sättigen und abtropfen: Luft und Wasser dieser Mischung in einer echten Schale. Er berichtigt die Schätzungen der Mischung und zeigt, wie weit sie danebenlagen.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mischung einen Tag einweichen. Die Schale füllen und einarbeiten wie um einen Baum. Die Löcher verschließen.</translation>
     </message>
     <message>
         <source>Flood slowly from below until a film shines on top. Weigh. Open the holes and let it drain level for half an hour. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Langsam von unten fluten, bis oben ein Film glänzt. Wiegen. Die Löcher öffnen und eine halbe Stunde waagerecht abtropfen lassen. Wiegen.</translation>
     </message>
     <message>
         <source>Dry everything until it no longer gets lighter. Weigh; the empty pot too. A wet pot is heavy: lift with both hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles trocknen, bis es nicht mehr leichter wird. Wiegen; auch die leere Schale. Eine nasse Schale ist schwer: mit beiden Händen heben.</translation>
     </message>
     <message>
         <source>A pot on a balance three times: flooded to the rim, drained with water left at the bottom, dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schale dreimal auf der Waage: bis zum Rand geflutet, abgetropft mit Wasser am Boden, trocken.</translation>
     </message>
     <message>
         <source>Pot test by volumes only</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest nur mit Volumen</translation>
     </message>
     <message>
         <source>The same without a balance: water poured in and water caught.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe ohne Waage: eingegossenes und aufgefangenes Wasser.</translation>
     </message>
     <message>
         <source>Fill the pot with dry mix and work it in. Seal the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schale mit trockener Mischung füllen und einarbeiten. Die Löcher verschließen.</translation>
     </message>
     <message>
         <source>Pour in measured water slowly until a shiny film stands, and again after a day&apos;s soak. Note all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgemessenes Wasser langsam eingießen, bis ein glänzender Film steht, und noch einmal nach einem Tag Einweichen. Alles notieren.</translation>
     </message>
     <message>
         <source>Open the holes over a bowl. After half an hour measure what ran out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Löcher über einer Schüssel öffnen. Nach einer halben Stunde messen, was ausgelaufen ist.</translation>
     </message>
     <message>
         <source>A measuring jug pours into a pot, and a bowl below catches what drains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messkrug gießt in eine Schale, und eine Schüssel darunter fängt auf, was abtropft.</translation>
     </message>
     <message>
         <source>the litres after working in are not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>die Liter nach dem Einarbeiten sind nicht eingegeben</translation>
     </message>
     <message>
         <source>Litre weight, loose, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht, lose, trocken</translation>
     </message>
     <message>
         <source>Worked in, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingearbeitet, trocken</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung</translation>
     </message>
     <message>
         <source>litre weight of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht von Sack %1</translation>
     </message>
     <message>
         <source>Weighed a jug of bag %1: %2 loose and dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug von Sack %1 gewogen: %2 lose und trocken</translation>
     </message>
     <message>
         <source>settling of mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung der Mischung %1</translation>
     </message>
     <message>
         <source>Worked in a jug of mix %1: it settles by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug der Mischung %1 eingearbeitet: Sie setzt sich um %2</translation>
     </message>
     <message>
         <source>Grain density, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte, trocken</translation>
     </message>
     <message>
         <source>Soaked grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeweichtes Korn</translation>
     </message>
     <message>
         <source>Water after 24 h, of dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser nach 24 h, von der Trockenmasse</translation>
     </message>
     <message>
         <source>grain density of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte von Sack %1</translation>
     </message>
     <message>
         <source>Measured the grain of bag %1 by displacement: %2, water after 24 h %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn von Sack %1 durch Verdrängung gemessen: %2, Wasser nach 24 h %3</translation>
     </message>
     <message>
         <source>water absorption of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufnahme von Sack %1</translation>
     </message>
     <message>
         <source>Soaked grain of bag %1 for 24 h: it took up %2 of its dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn von Sack %1 24 h eingeweicht: Es nahm %2 seiner Trockenmasse auf</translation>
     </message>
     <message>
         <source>Sieve this bag first: a crumble test compares with its sieve test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack zuerst sieben: Ein Zerfallstest vergleicht mit seiner Siebanalyse.</translation>
     </message>
     <message>
         <source>Broken, of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerfallen, von der Masse</translation>
     </message>
     <message>
         <source>Breakages of a grain in a round</source>
-        <translation type="unfinished"></translation>
+        <translation>Brüche eines Korns je Runde</translation>
     </message>
     <message>
         <source>In a season</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer Saison</translation>
     </message>
     <message>
         <source>Modulus of the fragments</source>
-        <translation type="unfinished"></translation>
+        <translation>Modul der Bruchstücke</translation>
     </message>
     <message>
         <source>crumble test of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerfallstest von Sack %1</translation>
     </message>
     <message>
         <source>Crumble test of bag %1: %2 of the mass broke in %3 rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerfallstest von Sack %1: %2 der Masse zerfielen in %3 Runden</translation>
     </message>
     <message>
         <source>More fell through than was weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fiel mehr durch, als gewogen wurde.</translation>
     </message>
     <message>
         <source>Fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiel in einer weiteren Minute durch</translation>
     </message>
     <message>
         <source>The sieving of bag %1 was thorough: %2 fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 war gründlich gesiebt: %2 fielen in einer weiteren Minute durch</translation>
     </message>
     <message>
         <source>The sieving of bag %1 was not thorough: %2 fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 war nicht gründlich gesiebt: %2 fielen in einer weiteren Minute durch</translation>
     </message>
     <message>
         <source>Keep the sieve test with its bag first: this belongs to a sieve test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Siebanalyse zuerst bei ihrem Sack aufbewahren: Das hier gehört zu einer Siebanalyse.</translation>
     </message>
     <message>
         <source>thoroughness of sieving bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gründlichkeit der Siebung von Sack %1</translation>
     </message>
     <message>
         <source>Empty jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerer Krug</translation>
     </message>
     <message>
         <source>weighed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>trocken gewogen</translation>
     </message>
     <message>
         <source>Jug with grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug mit Korn</translation>
     </message>
     <message>
         <source>poured loosely, struck off level</source>
-        <translation type="unfinished"></translation>
+        <translation>lose geschüttet, eben abgestrichen</translation>
     </message>
     <message>
         <source>Filled once more</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal gefüllt</translation>
     </message>
     <message>
         <source>emptied and poured again; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>geleert und neu geschüttet; darf leer bleiben</translation>
     </message>
     <message>
         <source>The jug holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Krug fasst</translation>
     </message>
     <message>
         <source>by weighing it full of water</source>
-        <translation type="unfinished"></translation>
+        <translation>gewogen, randvoll mit Wasser</translation>
     </message>
     <message>
         <source>Worked in, it fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingearbeitet füllt es</translation>
     </message>
     <message>
         <source>read at the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>am Strich abgelesen</translation>
     </message>
     <message>
         <source>read at the mark; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>am Strich abgelesen; darf leer bleiben</translation>
     </message>
     <message>
         <source>Moisture of the grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte des Korns</translation>
     </message>
     <message>
         <source>of the dry mass; empty: dry</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Trockenmasse; leer: trocken</translation>
     </message>
     <message>
         <source>Soaked, dabbed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeweicht, trockengetupft</translation>
     </message>
     <message>
         <source>after 24 h under water</source>
-        <translation type="unfinished"></translation>
+        <translation>nach 24 h unter Wasser</translation>
     </message>
     <message>
         <source>Jug with water</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug mit Wasser</translation>
     </message>
     <message>
         <source>filled to the mark, no grain</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zum Strich gefüllt, ohne Korn</translation>
     </message>
     <message>
         <source>Jug, water and grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug, Wasser und Korn</translation>
     </message>
     <message>
         <source>to the same mark</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zum selben Strich</translation>
     </message>
     <message>
         <source>Dried grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Getrocknetes Korn</translation>
     </message>
     <message>
         <source>the same grain</source>
-        <translation type="unfinished"></translation>
+        <translation>dasselbe Korn</translation>
     </message>
     <message>
         <source>Rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden</translation>
     </message>
     <message>
         <source>of shaking, or of freezing and thawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Schütteln, oder Frieren und Tauen</translation>
     </message>
     <message>
         <source>Rounds that make a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden, die eine Saison ausmachen</translation>
     </message>
     <message>
         <source>empty: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: %1</translation>
     </message>
     <message>
         <source>On %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf %1</translation>
     </message>
     <message>
         <source>sieved again</source>
-        <translation type="unfinished"></translation>
+        <translation>erneut gesiebt</translation>
     </message>
     <message>
         <source>In the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Auffangschale</translation>
     </message>
     <message>
         <source>Whole sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Probe</translation>
     </message>
     <message>
         <source>what went onto the stack</source>
-        <translation type="unfinished"></translation>
+        <translation>was auf den Siebturm kam</translation>
     </message>
     <message>
         <source>Fell through</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgefallen</translation>
     </message>
     <message>
         <source>all sieves together, in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Siebe zusammen, in einer weiteren Minute</translation>
     </message>
     <message>
         <source>Filled depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllte Tiefe</translation>
     </message>
     <message>
         <source>of the mix, straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>der Mischung, gerade Wände</translation>
     </message>
     <message>
         <source>Litres of mix in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter der Mischung darin</translation>
     </message>
     <message>
         <source>by a water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>durch Auslitern</translation>
     </message>
     <message>
         <source>empty: to the pot&apos;s fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: bis zur Füllhöhe der Schale</translation>
     </message>
     <message>
         <source>Empty pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Leere Schale</translation>
     </message>
     <message>
         <source>with mesh and wire</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Netz und Draht</translation>
     </message>
     <message>
         <source>Flooded, sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geflutet, verschlossen</translation>
     </message>
     <message>
         <source>slowly from below; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>langsam von unten; darf leer bleiben</translation>
     </message>
     <message>
         <source>Drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgetropft</translation>
     </message>
     <message>
         <source>half an hour, level</source>
-        <translation type="unfinished"></translation>
+        <translation>eine halbe Stunde, waagerecht</translation>
     </message>
     <message>
         <source>Dry, with the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocken, mit der Schale</translation>
     </message>
     <message>
         <source>the same mix</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselbe Mischung</translation>
     </message>
     <message>
         <source>Water poured in</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingegossenes Wasser</translation>
     </message>
     <message>
         <source>until a shiny film stands</source>
-        <translation type="unfinished"></translation>
+        <translation>bis ein glänzender Film steht</translation>
     </message>
     <message>
         <source>Water caught</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgefangenes Wasser</translation>
     </message>
     <message>
         <source>half an hour later</source>
-        <translation type="unfinished"></translation>
+        <translation>eine halbe Stunde später</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Keep a mix first: a pot test is a test of a mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Mischung aufbewahren: Ein Schalentest prüft eine Mischung.</translation>
     </message>
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst einen Sack annehmen: Was gemessen wird, steht bei seinem Sack.</translation>
     </message>
 </context>
 <context>
     <name>Ranges</name>
     <message>
         <source>5, 50 and 95 of 100 cases: up to %1, %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>5, 50 und 95 von 100 Fällen: bis %1, %2, %3</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>The same verdict in %1 of 100 cases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Urteil in %1 von 100 Fällen.</translation>
     </message>
 </context>
 <context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisher gewogen: %1</translation>
     </message>
     <message>
         <source>Weighed %1: %2 more than went in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gewogen: %2 mehr, als hineinging</translation>
     </message>
     <message>
         <source>Weighed %1, lost %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gewogen, %2 verloren</translation>
     </message>
     <message>
         <source>Finish the sieve test first: the fractions are predicted from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Siebanalyse abschließen: Daraus werden die Fraktionen vorhergesagt.</translation>
     </message>
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maschenweiten zum Absieben eingeben; das Urteil nennt keine.</translation>
     </message>
 </context>
 <context>
     <name>Shelf</name>
     <message>
         <source>%1, to buy</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, zu kaufen</translation>
     </message>
 </context>
 <context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gebrauchtes Substrat von %1</translation>
     </message>
     <message>
         <source>mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1</translation>
     </message>
 </context>
 <context>
     <name>TestSheet</name>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffangschale</translation>
     </message>
     <message>
         <source>sieve, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb, mm</translation>
     </message>
     <message>
         <source>stayed on</source>
-        <translation type="unfinished"></translation>
+        <translation>liegen geblieben</translation>
     </message>
     <message>
         <source>of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>der Masse</translation>
     </message>
     <message>
         <source>passing</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Sieve test of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse von %1</translation>
     </message>
     <message>
         <source>Bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1</translation>
     </message>
     <message>
         <source>sample %1, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1, trocken</translation>
     </message>
     <message>
         <source>loss %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust %1</translation>
     </message>
     <message>
         <source>Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse</translation>
     </message>
 </context>
 <context>
     <name>Verdict</name>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> und </translation>
     </message>
     <message>
         <source>Take it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So verwenden, wie er ist</translation>
     </message>
     <message>
         <source>Take it after screening at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwenden nach dem Absieben bei %1</translation>
     </message>
     <message>
         <source>Other use, or complain</source>
-        <translation type="unfinished"></translation>
+        <translation>Anders verwenden oder reklamieren</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>der Masse</translation>
     </message>
     <message>
         <source>from a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem Liter</translation>
     </message>
     <message>
         <source>from a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem Sack</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
     <message>
         <source>screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>absieben bei</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt</translation>
     </message>
     <message>
         <source>usable</source>
-        <translation type="unfinished"></translation>
+        <translation>nutzbar</translation>
     </message>
     <message>
         <source>dust in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub darin</translation>
     </message>
     <message>
         <source>good enough</source>
-        <translation type="unfinished"></translation>
+        <translation>gut genug</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>Laboratory figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Laborkennwerte</translation>
     </message>
     <message>
         <source>the sieves do not reach far enough</source>
-        <translation type="unfinished"></translation>
+        <translation>die Siebe reichen nicht weit genug</translation>
     </message>
     <message>
         <source>Curvature</source>
-        <translation type="unfinished"></translation>
+        <translation>Krümmungszahl</translation>
     </message>
     <message>
         <source>Fineness modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>Feinheitsmodul</translation>
     </message>
     <message>
         <source>Mean, phi</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel, phi</translation>
     </message>
     <message>
         <source>Sorting, phi</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortierung, phi</translation>
     </message>
     <message>
         <source>Skewness</source>
-        <translation type="unfinished"></translation>
+        <translation>Schiefe</translation>
     </message>
     <message>
         <source>Kurtosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Wölbung</translation>
     </message>
     <message>
         <source>Price of a usable litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis eines nutzbaren Liters</translation>
     </message>
     <message>
         <source>the sheet belongs to no bag</source>
-        <translation type="unfinished"></translation>
+        <translation>das Blatt gehört zu keinem Sack</translation>
     </message>
     <message>
         <source>price or litres of the bag are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis oder Liter des Sacks sind nicht bekannt</translation>
     </message>
     <message>
         <source>%1 in the wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 im Zielbereich</translation>
     </message>
     <message>
         <source>no wanted grain is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist keine gewünschte Körnung eingegeben</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
-        <translation type="unfinished"></translation>
+        <translation>die Siebe reichen nicht bis zu den Enden des Bereichs</translation>
     </message>
     <message>
         <source>No verdict: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Urteil: %1</translation>
     </message>
     <message>
         <source>In the band, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bereich, nach Masse</translation>
     </message>
     <message>
         <source>Finer</source>
-        <translation type="unfinished"></translation>
+        <translation>Feiner</translation>
     </message>
     <message>
         <source>Coarser</source>
-        <translation type="unfinished"></translation>
+        <translation>Gröber</translation>
     </message>
     <message>
         <source>Usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzbar je Liter</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über %1</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
     <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
-        <translation type="unfinished"></translation>
+        <translation>siehe die markierten Zellen und Felder</translation>
     </message>
     <message>
         <source>the sieve test is not finished</source>
-        <translation type="unfinished"></translation>
+        <translation>die Siebanalyse ist nicht abgeschlossen</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::BagsPage</name>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>bag, material or lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack, Material oder Charge</translation>
     </message>
     <message>
         <source>Find a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack suchen</translation>
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Material</translation>
     </message>
     <message>
         <source>Material of the bags to receive</source>
-        <translation type="unfinished"></translation>
+        <translation>Material der anzunehmenden Säcke</translation>
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke &amp;annehmen</translation>
     </message>
     <message>
         <source>Receive bags of this material</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke dieses Materials annehmen</translation>
     </message>
     <message>
         <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Säcke. Ein Material wählen und die ersten annehmen: Charge, Anzahl, Liter oder Gewicht. Das Prüfen der Körnung ist von hier einen Klick entfernt.</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke</translation>
     </message>
     <message>
         <source>Fractions in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktionen im Vorrat</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingabetaste gibt die Fraktion in die Mischung.</translation>
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung &amp;prüfen</translation>
     </message>
     <message>
         <source>Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung dieses Sacks prüfen</translation>
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>In den &amp;Vorrat</translation>
     </message>
     <message>
         <source>Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Vorrat nehmen</translation>
     </message>
     <message>
         <source>Meas&amp;ure...</source>
-        <translation type="unfinished"></translation>
+        <translation>Mess&amp;en...</translation>
     </message>
     <message>
         <source>Measure this bag: litre weight, grain density, water, crumbling</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack messen: Litergewicht, Korndichte, Wasser, Zerfall</translation>
     </message>
     <message>
         <source>%1 of bag %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Sack %2</translation>
     </message>
     <message>
         <source>&amp;Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Charge</translation>
     </message>
     <message>
         <source>as marked on the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>wie auf dem Sack vermerkt</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>&amp;Number of bags</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nzahl der Säcke</translation>
     </message>
     <message>
         <source>of this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>dieser Charge</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl</translation>
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Druckangabe, von</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
-        <translation type="unfinished"></translation>
+        <translation>vorläufig, bis die Charge gesiebt ist</translation>
     </message>
     <message>
         <source>printed size</source>
-        <translation type="unfinished"></translation>
+        <translation>aufgedruckte Größe</translation>
     </message>
     <message>
         <source>Printed size, to</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckangabe, bis</translation>
     </message>
     <message>
         <source>the coarse end</source>
-        <translation type="unfinished"></translation>
+        <translation>das grobe Ende</translation>
     </message>
     <message>
         <source>Litres in one b&amp;ag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Liter in einem Sack</translation>
     </message>
     <message>
         <source>loose, as printed or measured</source>
-        <translation type="unfinished"></translation>
+        <translation>lose, wie aufgedruckt oder gemessen</translation>
     </message>
     <message>
         <source>volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>&amp;Weight of one bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gewicht eines Sacks</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie abgefüllt; kg darf eingegeben werden</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewogen wurde</translation>
     </message>
     <message>
         <source>as bagged</source>
-        <translation type="unfinished"></translation>
+        <translation>wie abgefüllt</translation>
     </message>
     <message>
         <source>air-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>lufttrocken</translation>
     </message>
     <message>
         <source>oven-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>ofentrocken</translation>
     </message>
     <message>
         <source>weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>Wägung</translation>
     </message>
     <message>
         <source>Weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewogen</translation>
     </message>
     <message>
         <source>Moist&amp;ure</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feuchte</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser je Trockenmasse, wie abgefüllt</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>Litre weight, &amp;dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht, t&amp;rocken</translation>
     </message>
     <message>
         <source>measured on this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>an dieser Charge gemessen</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht</translation>
     </message>
     <message>
         <source>Grain densit&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Korndichte</translation>
     </message>
     <message>
         <source>grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte</translation>
     </message>
     <message>
         <source>Price of one &amp;bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Pre&amp;is eines Sacks</translation>
     </message>
     <message>
         <source>in your money</source>
-        <translation type="unfinished"></translation>
+        <translation>in der eigenen Währung</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation type="unfinished"></translation>
+        <translation>die eigene Bezeichnung; steht nach dem Preis</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>Received on</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen am</translation>
     </message>
     <message>
         <source>a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag wie 2026-03-14</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>anything worth knowing next year</source>
-        <translation type="unfinished"></translation>
+        <translation>was nächstes Jahr wissenswert ist</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1</translation>
     </message>
     <message>
         <source>Received bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 angenommen</translation>
     </message>
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 bleibt: Analysen, Mischungen oder der Vorrat nennen ihn.</translation>
     </message>
     <message>
         <source>bag %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 entfernt</translation>
     </message>
     <message>
         <source>bag %1 taken into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 in den Vorrat genommen</translation>
     </message>
     <message>
         <source>Left: %1 of dry grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig: %1 trockenes Korn</translation>
     </message>
     <message>
         <source>%1 of dry grain, not in stock yet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 trockenes Korn, noch nicht im Vorrat</translation>
     </message>
     <message>
         <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig: – (Gewicht eines Sacks eingeben, oder Liter und Litergewicht)</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
     <message>
         <source>wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>Zielbereich</translation>
     </message>
     <message>
         <source>Wanted grain, from</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Körnung, von</translation>
     </message>
     <message>
         <source>finest size wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>feinste gewünschte Größe</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>coarsest size wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>gröbste gewünschte Größe</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
     <message>
         <source>Got it</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstanden</translation>
     </message>
     <message>
         <source>Put away the caution: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsichtshinweis weggelegt: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
     <message>
         <source>Mixes side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen nebeneinander</translation>
     </message>
     <message>
         <source>air %1, water %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft %1, Wasser %2</translation>
     </message>
     <message>
         <source>Mixes compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen verglichen</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Stop comparing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich anhalten</translation>
     </message>
     <message>
         <source>on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Arbeitstisch</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayPage</name>
     <message>
         <source>Dust and lifting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub und Heben.</translation>
     </message>
     <message>
         <source>Screen damp, outdoors, with a mask; from 16 kg lift with two or use a trolley, less at arm&apos;s length. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feucht, im Freien und mit Maske absieben; ab 16 kg zu zweit heben oder einen Karren nehmen, am ausgestreckten Arm schon früher. Allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>No repotting day yet. Make one, then put trees on it: their litres, what to screen, buy and mix, and what is heavy follow by themselves. The season tells which trees are due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Umtopftag. Einen anlegen und Bäume daraufsetzen: Liter, was abzusieben, zu kaufen und zu mischen ist und was schwer ist, ergeben sich von selbst. Die Saison sagt, welche Bäume an der Reihe sind.</translation>
     </message>
     <message>
         <source>Trees of the day in working order</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume des Tages in Arbeitsfolge</translation>
     </message>
     <message>
         <source>Space ticks a tree off; plan, litres, buds, helper and note are written into the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leertaste hakt einen Baum ab; Plan, Liter, Knospen, Helfer und Notiz werden in die Tabelle geschrieben.</translation>
     </message>
     <message>
         <source>What the day takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Tag braucht</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansätze</translation>
     </message>
     <message>
         <source>Lifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>Screen and buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Absieben und kaufen</translation>
     </message>
     <message>
         <source>Lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tag</translation>
     </message>
     <message>
         <source>New day</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Tag</translation>
     </message>
     <message>
         <source>Make a new repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen neuen Umtopftag anlegen</translation>
     </message>
     <message>
         <source>Tree to put on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum für den Tag</translation>
     </message>
     <message>
         <source>&amp;Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Baum</translation>
     </message>
     <message>
         <source>Put on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf den Tag setzen</translation>
     </message>
     <message>
         <source>Put this tree on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Baum auf den Tag setzen</translation>
     </message>
     <message>
         <source>Order of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsfolge</translation>
     </message>
     <message>
         <source>buds</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospen</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>&amp;Work by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Folge nach</translation>
     </message>
     <message>
         <source>How so?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieso?</translation>
     </message>
     <message>
         <source>How the figures of the day come about</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Zahlen des Tages zustande kommen</translation>
     </message>
     <message>
         <source>Tick off what has litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken, was Liter hat</translation>
     </message>
     <message>
         <source>Tick off every tree whose litres were written</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Baum abhaken, dessen Liter eingetragen sind</translation>
     </message>
     <message>
         <source>Day sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Tagesblatt...</translation>
     </message>
     <message>
         <source>Batch cards...</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischkarten...</translation>
     </message>
     <message>
         <source>Pot labels...</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalenetiketten...</translation>
     </message>
     <message>
         <source>Root plans...</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenpläne...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF schreiben: %1</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>a day like 2027-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag wie 2027-03-14</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>stands on the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>steht auf den Blättern</translation>
     </message>
     <message>
         <source>Tub</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanne</translation>
     </message>
     <message>
         <source>no batch is larger</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Ansatz ist größer</translation>
     </message>
     <message>
         <source>tub</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanne</translation>
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaufel</translation>
     </message>
     <message>
         <source>struck off level</source>
-        <translation type="unfinished"></translation>
+        <translation>eben abgestrichen</translation>
     </message>
     <message>
         <source>scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaufel</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung</translation>
     </message>
     <message>
         <source>empty: as learnt, else none</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: wie gelernt, sonst keine</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung</translation>
     </message>
     <message>
         <source>Spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuverlust</translation>
     </message>
     <message>
         <source>empty: as learnt, else 7 %</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: wie gelernt, sonst 7 %</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuverlust</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>weather, helpers, what to do better</source>
-        <translation type="unfinished"></translation>
+        <translation>Wetter, Helfer, was besser werden soll</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Take the plan from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan aus der Aufzeichnung holen</translation>
     </message>
     <message>
         <source>Take pot litres from the tree&apos;s newest root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter der Schale aus dem neuesten Ballenplan des Baums holen</translation>
     </message>
     <message>
         <source>Take off the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Tag nehmen</translation>
     </message>
     <message>
         <source>Take this tree off the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Baum vom Tag nehmen</translation>
     </message>
     <message>
         <source>Mix of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung dieses Baums</translation>
     </message>
     <message>
         <source>Pot of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale dieses Baums</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>New mix in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Mischung in der Schale</translation>
     </message>
     <message>
         <source>as it lies; empty: all the pot holds</source>
-        <translation type="unfinished"></translation>
+        <translation>wie sie liegt; leer: alles, was die Schale fasst</translation>
     </message>
     <message>
         <source>fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllung</translation>
     </message>
     <message>
         <source>If it goes worse</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es schlechter kommt</translation>
     </message>
     <message>
         <source>new mix of the worst fall-back</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Mischung beim ungünstigsten Ausweichplan</translation>
     </message>
     <message>
         <source>fall-back</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausweichplan</translation>
     </message>
     <message>
         <source>Kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibender Ballen</translation>
     </message>
     <message>
         <source>weighed with what clings to it; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>gewogen mit allem, was haftet; kg darf eingegeben werden</translation>
     </message>
     <message>
         <source>kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibender Ballen</translation>
     </message>
     <message>
         <source>Find parts from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile aus dem Vorrat suchen</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rezept aus dem Vorrat suchen</translation>
     </message>
     <message>
         <source>The evening before</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Abend davor</translation>
     </message>
     <message>
         <source>In the morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Morgen</translation>
     </message>
     <message>
         <source>What follows from the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus den Zahlen folgt</translation>
     </message>
     <message>
         <source>Space ticks, F2 changes a line, Delete takes it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste hakt ab, F2 ändert eine Zeile, Entf nimmt sie weg.</translation>
     </message>
     <message>
         <source>one more line, then Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>noch eine Zeile, dann Eingabe</translation>
     </message>
     <message>
         <source>One more line: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch eine Zeile: %1</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste</translation>
     </message>
     <message>
         <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von einer Mischung hergestellt wurde und übrig ist: Der Rest wird eine Wanne im Vorrat, und der Streuverlust lehrt den nächsten Tag.</translation>
     </message>
     <message>
         <source>Mix that is left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung, die übrig ist</translation>
     </message>
     <message>
         <source>Made in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Insgesamt hergestellt</translation>
     </message>
     <message>
         <source>Return to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Vorrat zurück</translation>
     </message>
     <message>
         <source>Return the left-over to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rest in den Vorrat zurückgeben</translation>
     </message>
     <message>
         <source>Trees due by</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällige Bäume bis</translation>
     </message>
     <message>
         <source>a day like 2027-06-30</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag wie 2027-06-30</translation>
     </message>
     <message>
         <source>Season sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisonblatt...</translation>
     </message>
     <message>
         <source>Write the season as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saison als PDF schreiben</translation>
     </message>
     <message>
         <source>%1 of repotting day %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Umtopftag %2</translation>
     </message>
     <message>
         <source>%1 of tree %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Baum %2</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>Cut wire and mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>Draht und Netz zuschneiden</translation>
     </message>
     <message>
         <source>Label the old pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Die alten Schalen beschriften</translation>
     </message>
     <message>
         <source>repotting day %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag %1</translation>
     </message>
     <message>
         <source>This day stays: trees were ticked off on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Tag bleibt: Es wurden Bäume darauf abgehakt.</translation>
     </message>
     <message>
         <source>repotting day %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag %1 entfernt</translation>
     </message>
     <message>
         <source>There is no further tree to put on the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen weiteren Baum für den Tag.</translation>
     </message>
     <message>
         <source>tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1</translation>
     </message>
     <message>
         <source>Tree %1 is done; take its tick back first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 ist erledigt; zuerst den Haken zurücknehmen.</translation>
     </message>
     <message>
         <source>tree %1 taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 vom Tag genommen</translation>
     </message>
     <message>
         <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 hat keinen Ballenplan, der sich berechnen lässt.</translation>
     </message>
     <message>
         <source>No open tree has its litres written under “poured in”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein offener Baum hat Liter unter „eingefüllt“ stehen.</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 lässt sich noch nicht abhaken: siehe seine Notiz.</translation>
     </message>
     <message>
         <source>Done: %1. Undo gives all back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: %1. Rückgängig gibt alles zurück.</translation>
     </message>
     <message>
         <source>Done: %1. By the books %2 is below nothing: count it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: %1. Nach den Büchern ist %2 unter null: nachzählen.</translation>
     </message>
     <message>
         <source>Write what was made and what is left first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eintragen, was hergestellt wurde und was übrig ist.</translation>
     </message>
     <message>
         <source>More can&apos;t be left over than was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kann nicht mehr übrig sein, als hergestellt wurde.</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Vorrat: %1.</translation>
     </message>
     <message>
         <source>%1 %2 (%3 of %4 done)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 (%3 von %4 erledigt)</translation>
     </message>
     <message>
         <source>no trees yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine Bäume</translation>
     </message>
     <message>
         <source>all are on it</source>
-        <translation type="unfinished"></translation>
+        <translation>alle stehen darauf</translation>
     </message>
     <message>
         <source>Put trees on the day first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst Bäume auf den Tag setzen.</translation>
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen</translation>
     </message>
     <message>
         <source>For each tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Für jeden Baum</translation>
     </message>
     <message>
         <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 zu mischen; Setzung %3, Streuverlust %4</translation>
     </message>
     <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach Verbrauch: %2, der Median der letzten %3</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Am schwersten: %1, %2</translation>
     </message>
     <message>
         <source>Short of grain: see “Screen and buy”</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt Korn: siehe „Absieben und kaufen“</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>By the books %1 is below nothing: count it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Büchern ist %1 unter null: nachzählen</translation>
     </message>
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Bäumen erledigt, Blattfassung %3</translation>
     </message>
     <message>
         <source>planned: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant: %1</translation>
     </message>
     <message>
         <source>likely: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Baum gewählt</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keiner</translation>
     </message>
     <message>
         <source>%1, deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gelöscht</translation>
     </message>
     <message>
         <source>No tree is due by then, as far as the record knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis dahin ist kein Baum fällig, soweit die Aufzeichnung weiß.</translation>
     </message>
     <message>
         <source>Trees that are due and can&apos;t be added up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällige Bäume, die sich noch nicht zusammenzählen lassen</translation>
     </message>
     <message>
         <source>How the day adds up</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sich der Tag zusammenzählt</translation>
     </message>
     <message>
         <source>day sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tagesblatt</translation>
     </message>
     <message>
         <source>batch cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischkarten</translation>
     </message>
     <message>
         <source>pot labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalenetiketten</translation>
     </message>
     <message>
         <source>root plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenpläne</translation>
     </message>
     <message>
         <source>season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als %1.</translation>
     </message>
     <message>
         <source>There is nothing to print yet: put trees with mix and pot on the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts zu drucken: Bäume mit Mischung und Schale auf den Tag setzen.</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenpläne</translation>
     </message>
     <message>
         <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Baum des Tages hat einen Ballenplan in der Aufzeichnung.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
     <message>
         <source>Repotting da&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Umtopftag</translation>
     </message>
     <message>
         <source>&amp;New day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Tag</translation>
     </message>
     <message>
         <source>Ctrl+Alt+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+N</translation>
     </message>
     <message>
         <source>&amp;Put the tree on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum auf den Tag &amp;setzen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+A</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+A</translation>
     </message>
     <message>
         <source>Take the tree o&amp;ff the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum &amp;vom Tag nehmen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+R</translation>
     </message>
     <message>
         <source>Take its plan &amp;from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Seinen &amp;Plan aus der Aufzeichnung holen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+G</translation>
     </message>
     <message>
         <source>&amp;Tick the tree off, or back</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum abha&amp;ken oder zurück</translation>
     </message>
     <message>
         <source>Ctrl+Alt+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+K</translation>
     </message>
     <message>
         <source>Tick off &amp;what has litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhaken, &amp;was Liter hat</translation>
     </message>
     <message>
         <source>Ctrl+Alt+E</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+E</translation>
     </message>
     <message>
         <source>&amp;Season</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;aison</translation>
     </message>
     <message>
         <source>Ctrl+Alt+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+S</translation>
     </message>
     <message>
         <source>&amp;Remove the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Tag &amp;entfernen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Shift+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Day sheet as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tagesblatt als PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+D</translation>
     </message>
     <message>
         <source>&amp;Batch cards as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mischkarten als PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+B</translation>
     </message>
     <message>
         <source>Pot &amp;labels as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalenet&amp;iketten als PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
         <source>Root pla&amp;ns as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ballenpläne als PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+O</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayTreesModel</name>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <source>to do</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>ticking a tree off takes its grain from the stock and writes its history and the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Abhaken nimmt das Korn aus dem Vorrat und schreibt Geschichte und Tagebuch</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>the plan to follow; after the work, the one that was followed</source>
-        <translation type="unfinished"></translation>
+        <translation>der Plan, dem gefolgt werden soll; nach der Arbeit der, dem gefolgt wurde</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>main mix as it lies in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauptmischung, wie sie in der Schale liegt</translation>
     </message>
     <message>
         <source>in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Schale</translation>
     </message>
     <message>
         <source>before settling and spill</source>
-        <translation type="unfinished"></translation>
+        <translation>vor Setzung und Streuverlust</translation>
     </message>
     <message>
         <source>to pour</source>
-        <translation type="unfinished"></translation>
+        <translation>einzufüllen</translation>
     </message>
     <message>
         <source>scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaufeln</translation>
     </message>
     <message>
         <source>litres that were poured in; they teach settling and spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter, die eingefüllt wurden; sie lehren Setzung und Streuverlust</translation>
     </message>
     <message>
         <source>poured in</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefüllt</translation>
     </message>
     <message>
         <source>buds</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospen</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FieldForm</name>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
         <source>How so? Formula, numbers and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieso? Formel, Zahlen und Quelle</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: not computed, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: nicht berechnet, %2</translation>
     </message>
     <message>
         <source>nothing is known of its range</source>
-        <translation type="unfinished"></translation>
+        <translation>über die Spanne ist nichts bekannt</translation>
     </message>
     <message>
         <source>%1: no range</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: keine Spanne</translation>
     </message>
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, in 90 von 100 Fällen: %2</translation>
     </message>
     <message>
         <source>How so: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieso: %1, %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
         <source>%1 to %2, %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2, %</translation>
     </message>
     <message>
         <source>wanted grain, %</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünschtes Korn, %</translation>
     </message>
     <message>
         <source>dust, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub, %</translation>
     </message>
     <message>
         <source>air in pot, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in Schale, %</translation>
     </message>
     <message>
         <source>water in pot, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser in Schale, %</translation>
     </message>
     <message>
         <source>for plants, %</source>
-        <translation type="unfinished"></translation>
+        <translation>für Pflanzen, %</translation>
     </message>
     <message>
         <source>wet litre, g/L</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter nass, g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
-        <translation type="unfinished"></translation>
+        <translation>Austausch, meq/L</translation>
     </message>
     <message>
         <source>price of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis je Liter</translation>
     </message>
     <message>
         <source>curve within</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblinie innerhalb</translation>
     </message>
     <message>
         <source>curve near</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblinie nahe</translation>
     </message>
     <message>
         <source>share of the mass inside the wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Masse in der gewünschten Körnung</translation>
     </message>
     <message>
         <source>share of the mass that is dust, finer than the size below</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Masse, der Staub ist, feiner als die Größe unten</translation>
     </message>
     <message>
         <source>share of the pot that drains free after a flood</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Schale, der nach dem Fluten frei abläuft</translation>
     </message>
     <message>
         <source>share of the pot that holds water after draining</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Schale, der nach dem Abtropfen Wasser hält</translation>
     </message>
     <message>
         <source>share of the pot whose water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Schale, dessen Wasser Pflanzen nutzen</translation>
     </message>
     <message>
         <source>mass of a litre, drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse eines Liters, abgetropft</translation>
     </message>
     <message>
         <source>cation exchange capacity of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Kationenaustauschkapazität eines Liters</translation>
     </message>
     <message>
         <source>of a mixed litre, in your own currency</source>
-        <translation type="unfinished"></translation>
+        <translation>eines gemischten Liters, in der eigenen Währung</translation>
     </message>
     <message>
         <source>percent passing between limits at sizes you give</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebdurchgang zwischen Grenzen bei selbst gewählten Größen</translation>
     </message>
     <message>
         <source>percent passing to come near to at sizes you give</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebdurchgang, dem nahezukommen ist, bei selbst gewählten Größen</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>More: wishes, limits and the grain to choose from</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr: Wünsche, Grenzen und das Korn zur Auswahl</translation>
     </message>
     <message>
         <source>Group of trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumgruppe</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>Wishes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche</translation>
     </message>
     <message>
         <source>wish</source>
-        <translation type="unfinished"></translation>
+        <translation>Wunsch</translation>
     </message>
     <message>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
     <message>
         <source>must</source>
-        <translation type="unfinished"></translation>
+        <translation>muss</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub ist feiner als</translation>
     </message>
     <message>
         <source>size of dust</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe des Staubs</translation>
     </message>
     <message>
         <source>1 mm, less in very small pots</source>
-        <translation type="unfinished"></translation>
+        <translation>1 mm, weniger in sehr kleinen Schalen</translation>
     </message>
     <message>
         <source>Mixed litres needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Benötigte Liter Mischung</translation>
     </message>
     <message>
         <source>litres needed</source>
-        <translation type="unfinished"></translation>
+        <translation>benötigte Liter</translation>
     </message>
     <message>
         <source>one filling: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Füllung: %1</translation>
     </message>
     <message>
         <source>one filling of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Füllung der Schale</translation>
     </message>
     <message>
         <source>Components, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteile, höchstens</translation>
     </message>
     <message>
         <source>components of a recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteile eines Rezepts</translation>
     </message>
     <message>
         <source>1 to 6</source>
-        <translation type="unfinished"></translation>
+        <translation>1 bis 6</translation>
     </message>
     <message>
         <source>whole parts to scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Teile zum Schaufeln</translation>
     </message>
     <message>
         <source>free shares</source>
-        <translation type="unfinished"></translation>
+        <translation>freie Anteile</translation>
     </message>
     <message>
         <source>Recipes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezepte in</translation>
     </message>
     <message>
         <source>whole parts</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Teile</translation>
     </message>
     <message>
         <source>Parts in all, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile insgesamt, höchstens</translation>
     </message>
     <message>
         <source>parts of a recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile eines Rezepts</translation>
     </message>
     <message>
         <source>1 to 20</source>
-        <translation type="unfinished"></translation>
+        <translation>1 bis 20</translation>
     </message>
     <message>
         <source>Good in this pot too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch gut in dieser Schale</translation>
     </message>
     <message>
         <source>further pot</source>
-        <translation type="unfinished"></translation>
+        <translation>weitere Schale</translation>
     </message>
     <message>
         <source>Grain to choose from</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn zur Auswahl</translation>
     </message>
     <message>
         <source>take</source>
-        <translation type="unfinished"></translation>
+        <translation>nehmen</translation>
     </message>
     <message>
         <source>stock, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorrat, L</translation>
     </message>
     <message>
         <source>price/L</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis/L</translation>
     </message>
     <message>
         <source>least %</source>
-        <translation type="unfinished"></translation>
+        <translation>mind. %</translation>
     </message>
     <message>
         <source>most %</source>
-        <translation type="unfinished"></translation>
+        <translation>höchst. %</translation>
     </message>
     <message>
         <source>Keep for this group</source>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Gruppe merken</translation>
     </message>
     <message>
         <source>Start this group with these wishes from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Gruppe von nun an mit diesen Wünschen beginnen</translation>
     </message>
     <message>
         <source>group of trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumgruppe</translation>
     </message>
     <message>
         <source>wishes for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche für %1</translation>
     </message>
     <message>
         <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gefäß, das als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
     </message>
     <message>
         <source>pot %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale %1</translation>
     </message>
     <message>
         <source>wish: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wunsch: %1</translation>
     </message>
     <message>
         <source>%1 as a candidate</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zur Auswahl</translation>
     </message>
     <message>
         <source>choose a group</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Gruppe wählen</translation>
     </message>
     <message>
         <source>as typed under Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>wie unter Schale eingegeben</translation>
     </message>
     <message>
         <source>choose a pot, or type its lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schale wählen oder ihre Maße eingeben</translation>
     </message>
     <message>
         <source>no further pot</source>
-        <translation type="unfinished"></translation>
+        <translation>keine weitere Schale</translation>
     </message>
     <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type its lengths under ǋy hand”, or choose one of the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tief bis zur Füllhöhe, %2; gewünschte Körnung und Liter unten gelten für diese Schale.</translation>
     </message>
     <message>
         <source>%1 must hold</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 muss gelten</translation>
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 90-100; 2.36 34-50</translation>
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorrat, %1</translation>
     </message>
     <message>
         <source>%1 (not sieved)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (nicht gesiebt)</translation>
     </message>
     <message>
         <source>%1 of it are reserved for a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 davon sind für eine Mischung vorgemerkt</translation>
     </message>
     <message>
         <source>See the marked fields under “More”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siehe die markierten Felder unter „Mehr“.</translation>
     </message>
     <message>
         <source>the share of a candidate</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anteil eines Kandidaten</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist nicht zu haben: Nichts im Vorrat kommt dem nahe, und so auch keine Mischung.</translation>
     </message>
     <message>
         <source>Choose a group first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Gruppe wählen</translation>
+    </message>
+    <message>
+        <source>Type its lengths under “By hand”, or choose one of the record.</source>
+        <translation>Die Maße unter „Von Hand“ eingeben oder eine aus der Aufzeichnung wählen.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::GradingChart</name>
     <message>
         <source>Grading chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnungsdiagramm</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>%1: %2 passes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Durchgang</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::GrainForm</name>
     <message>
         <source>none: own figures only</source>
-        <translation type="unfinished"></translation>
+        <translation>keines: nur eigene Zahlen</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Material</translation>
     </message>
     <message>
         <source>material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>%1 (typical)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (üblich)</translation>
     </message>
     <message>
         <source>&amp;Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Litergewicht, trocken</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Litergewicht</translation>
     </message>
     <message>
         <source>grams of one loosely poured litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm eines lose geschütteten Liters</translation>
     </message>
     <message>
         <source>weigh a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Liter wiegen</translation>
     </message>
     <message>
         <source>Gr&amp;ain density</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Korndichte</translation>
     </message>
     <message>
         <source>grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte</translation>
     </message>
     <message>
         <source>dry mass of the grain with its inner pores</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenmasse des Korns mit seinen inneren Poren</translation>
     </message>
     <message>
         <source>Soli&amp;d density</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Reindichte</translation>
     </message>
     <message>
         <source>solid density</source>
-        <translation type="unfinished"></translation>
+        <translation>Reindichte</translation>
     </message>
     <message>
         <source>dry mass of the solid without pores</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenmasse des Feststoffs ohne Poren</translation>
     </message>
     <message>
         <source>&amp;Water after 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wasser nach 24 h</translation>
     </message>
     <message>
         <source>water absorption</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasseraufnahme</translation>
     </message>
     <message>
         <source>water in the soaked, surface-dry grain, of its dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser im eingeweichten, oberflächentrockenen Korn, von der Trockenmasse</translation>
     </message>
     <message>
         <source>%1 Typical figures stand in for what is not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Übliche Zahlen stehen für das, was nicht gemessen ist.</translation>
     </message>
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Material muss das Litergewicht gewogen sein, bevor der Bestandteil in die Mischung kann.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehe zu</translation>
     </message>
     <message>
         <source>Bag, mix, tree or what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack, Mischung, Baum oder was zu tun ist</translation>
     </message>
     <message>
         <source>like K-07, or pumice</source>
-        <translation type="unfinished"></translation>
+        <translation>wie K-07 oder Bims</translation>
     </message>
     <message>
         <source>What fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Was passt</translation>
     </message>
     <message>
         <source>nothing fits</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts passt</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::LogPage</name>
     <message>
         <source>Log, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tagebuch, Neuestes zuerst</translation>
     </message>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
     <message>
         <source>any word of the log</source>
-        <translation type="unfinished"></translation>
+        <translation>irgendein Wort des Tagebuchs</translation>
     </message>
     <message>
         <source>&amp;About</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber</translation>
     </message>
     <message>
         <source>a bag, mix or tree, like K-07</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Sack, eine Mischung oder ein Baum, wie K-07</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>day, like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, wie 2026-03-14</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>day, like 2026-04-30</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, wie 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tag</translation>
     </message>
     <message>
         <source>like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>wie 2026-03-14</translation>
     </message>
     <message>
         <source>&amp;Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aufschreiben</translation>
     </message>
     <message>
         <source>what you saw or did; with About above it is kept there too</source>
-        <translation type="unfinished"></translation>
+        <translation>was zu sehen oder zu tun war; steht oben ein Über, wird es auch dort bewahrt</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf&amp;bewahren</translation>
     </message>
     <message>
         <source>Keep this line in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile im Tagebuch aufbewahren</translation>
     </message>
     <message>
         <source>What it is linked to</source>
-        <translation type="unfinished"></translation>
+        <translation>Womit es verbunden ist</translation>
     </message>
     <message>
         <source>There is nothing called %1; the whole log is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts mit dem Namen %1; das ganze Tagebuch wird gezeigt.</translation>
     </message>
     <message>
         <source>%1 is no day like 2026-03-14.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist kein Tag wie 2026-03-14.</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Über einen Sack, eine Mischung oder einen Baum eingeben, um zu sehen, wohin das Korn ging und was worin steht.</translation>
     </message>
     <message>
         <source>Linked to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbunden mit %1</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansatz</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Kiste</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse</translation>
     </message>
     <message>
         <source>pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>container</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefäß</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nichts</translation>
     </message>
     <message>
         <source>line in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile im Tagebuch</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
     <message>
         <source>No lots to compare: type the wanted grain, and grade bags of one material.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Chargen zu vergleichen: die gewünschte Körnung eingeben und Säcke eines Materials prüfen.</translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s), oldest first; the last, %1: %2.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Eine Charge, %1: %2.</numerusform>
+            <numerusform>%n Chargen, älteste zuerst; die letzte, %1: %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A usual range needs %n earlier lot(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Für eine übliche Spanne braucht es %n frühere Charge.</numerusform>
+            <numerusform>Für eine übliche Spanne braucht es %n frühere Chargen.</numerusform>
         </translation>
     </message>
     <message>
         <source>All within what is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles im Rahmen des Üblichen.</translation>
     </message>
     <message>
         <source>Outside what is usual: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb des Üblichen: %1.</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Dust, size, yield and air from lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub, Größe, Ausbeute und Luft von Charge zu Charge</translation>
     </message>
     <message>
         <source>unusual</source>
-        <translation type="unfinished"></translation>
+        <translation>ungewöhnlich</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::MainWindow</name>
     <message>
         <source>Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright</translation>
     </message>
     <message>
         <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnung ließ sich nicht öffnen, deshalb ist diese Seite leer; was auf dem Arbeitstisch liegt, bleibt trotzdem bewahrt. Andere Programme schließen, die die Datei benutzen, oder eine Sicherung öffnen, und neu starten.</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke</translation>
     </message>
     <message>
         <source>Sieving</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieben</translation>
     </message>
     <message>
         <source>Mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen</translation>
     </message>
     <message>
         <source>Pots and trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen und Bäume</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Tagebuch</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <source>&amp;New bench</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Arbeitstisch</translation>
     </message>
     <message>
         <source>bench cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitstisch geleert</translation>
     </message>
     <message>
         <source>&amp;Open sieve tests...</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalysen ö&amp;ffnen...</translation>
     </message>
     <message>
         <source>Open &amp;container...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gefäß öffnen...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+O</translation>
     </message>
     <message>
         <source>&amp;Demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorführung</translation>
     </message>
     <message>
         <source>Ctrl+Shift+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+D</translation>
     </message>
     <message>
         <source>Save the &amp;picture or its data...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bild oder seine Daten speichern...</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+E</translation>
     </message>
     <message>
         <source>P&amp;rint the test sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebblatt &amp;drucken...</translation>
     </message>
     <message>
         <source>Test s&amp;heet as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebblatt als &amp;PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+P</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+P</translation>
     </message>
     <message>
         <source>&amp;Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einstellungen</translation>
     </message>
     <message>
         <source>Ctrl+,</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+,</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <source>Ctrl+Q</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Q</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>Undo:</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig:</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>Redo:</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Z</translation>
     </message>
     <message>
         <source>&amp;Copy cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen &amp;kopieren</translation>
     </message>
     <message>
         <source>&amp;Paste into the stack</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Siebturm &amp;einfügen</translation>
     </message>
     <message>
         <source>C&amp;lear cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen &amp;leeren</translation>
     </message>
     <message>
         <source>&amp;New sieve above</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neues Sieb darüber</translation>
     </message>
     <message>
         <source>&amp;Remove sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sieb entfernen</translation>
     </message>
     <message>
         <source>Ctrl+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Delete</translation>
     </message>
     <message>
         <source>&amp;Component</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;estandteil</translation>
     </message>
     <message>
         <source>&amp;Next component</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächster Bestandteil</translation>
     </message>
     <message>
         <source>Ctrl+PgDown</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+PgDown</translation>
     </message>
     <message>
         <source>&amp;Previous component</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voriger Bestandteil</translation>
     </message>
     <message>
         <source>Ctrl+PgUp</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+PgUp</translation>
     </message>
     <message>
         <source>&amp;Add a component</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil hin&amp;zufügen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+N</translation>
     </message>
     <message>
         <source>&amp;Remove this component</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Bestandteil en&amp;tfernen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Further sample of this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weitere Probe dieses Sacks</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+F</translation>
     </message>
     <message>
         <source>Remove the &amp;last sample</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Letzte Probe entfernen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+F</translation>
     </message>
     <message>
         <source>&amp;Go</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gehe</translation>
     </message>
     <message>
         <source>&amp;Any bag, mix or action...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack, Mischung oder &amp;Handlung...</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+K</translation>
     </message>
     <message>
         <source>&amp;Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Siebanalyse</translation>
     </message>
     <message>
         <source>Ctrl+Shift+1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+1</translation>
     </message>
     <message>
         <source>&amp;Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Korn</translation>
     </message>
     <message>
         <source>Ctrl+Shift+2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+2</translation>
     </message>
     <message>
         <source>C&amp;urve of this test</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblin&amp;ie dieser Analyse</translation>
     </message>
     <message>
         <source>Ctrl+Shift+3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+3</translation>
     </message>
     <message>
         <source>&amp;Lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Charge zu Charge</translation>
     </message>
     <message>
         <source>Ctrl+Shift+4</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+4</translation>
     </message>
     <message>
         <source>&amp;Verdict on the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Urteil über den Sack</translation>
     </message>
     <message>
         <source>Ctrl+Shift+5</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+5</translation>
     </message>
     <message>
         <source>S&amp;creen this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack &amp;absieben</translation>
     </message>
     <message>
         <source>Ctrl+Shift+6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+6</translation>
     </message>
     <message>
         <source>&amp;Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Scha&amp;le</translation>
     </message>
     <message>
         <source>Ctrl+Alt+4</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+4</translation>
     </message>
     <message>
         <source>Curves of the &amp;mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblinien der &amp;Mischung</translation>
     </message>
     <message>
         <source>Ctrl+Alt+5</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+5</translation>
     </message>
     <message>
         <source>Pot in s&amp;ection</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale im Sc&amp;hnitt</translation>
     </message>
     <message>
         <source>Ctrl+Alt+6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+6</translation>
     </message>
     <message>
         <source>Litres &amp;in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter hi&amp;nein und heraus</translation>
     </message>
     <message>
         <source>Ctrl+Alt+7</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+7</translation>
     </message>
     <message>
         <source>Mi&amp;xes side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen nebenein&amp;ander</translation>
     </message>
     <message>
         <source>Ctrl+Alt+8</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+8</translation>
     </message>
     <message>
         <source>Find par&amp;ts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teile suchen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+7</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+7</translation>
     </message>
     <message>
         <source>&amp;Recipes found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene &amp;Rezepte</translation>
     </message>
     <message>
         <source>Ctrl+Shift+8</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+8</translation>
     </message>
     <message>
         <source>Trade-&amp;offs of the recipes</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwägungen der Re&amp;zepte</translation>
     </message>
     <message>
         <source>Ctrl+Shift+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
         <source>Pot tests against the p&amp;redictions</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentests gegen &amp;Vorhersagen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+9</translation>
     </message>
     <message>
         <source>&amp;Wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gewünschte Körnung</translation>
     </message>
     <message>
         <source>Ctrl+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+B</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <source>Pictures as &amp;tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder als &amp;Tabellen</translation>
     </message>
     <message>
         <source>Ctrl+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+T</translation>
     </message>
     <message>
         <source>&amp;Whole curve again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ganze Sieblinie wieder</translation>
     </message>
     <message>
         <source>Ctrl+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+9</translation>
     </message>
     <message>
         <source>&amp;US units</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;US-Einheiten</translation>
     </message>
     <message>
         <source>Ctrl+U</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+U</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben des S&amp;ystems</translation>
     </message>
     <message>
         <source>Ctrl+Alt+0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+0</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+1</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>Ctrl+Alt+2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+2</translation>
     </message>
     <message>
         <source>&amp;High contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoher &amp;Kontrast</translation>
     </message>
     <message>
         <source>Ctrl+Alt+3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+3</translation>
     </message>
     <message>
         <source>Larger te&amp;xt</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Größere Schrift</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kleinere Schrift</translation>
     </message>
     <message>
         <source>&amp;Normal text</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Normale Schrift</translation>
     </message>
     <message>
         <source>Ctrl+0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+0</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;Manual: this page</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch: &amp;diese Seite</translation>
     </message>
     <message>
         <source>F1</source>
-        <translation type="unfinished"></translation>
+        <translation>F1</translation>
     </message>
     <message>
         <source>C&amp;ontents of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inhalt des Handbuchs</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+F1</translation>
     </message>
     <message>
         <source>The &amp;three doors</source>
-        <translation type="unfinished"></translation>
+        <translation>Die drei &amp;Türen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorsichtshinweise wieder zeigen</translation>
     </message>
     <message>
         <source>Shift+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Shift+F1</translation>
     </message>
     <message>
         <source>&amp;About Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber Gritwright</translation>
     </message>
     <message>
         <source>Ctrl+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F1</translation>
     </message>
     <message>
         <source>About Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Gritwright</translation>
     </message>
     <message>
         <source>Gritwright %1: grading, mixes and pots for trees in shallow containers.
 
 Free software under the GNU General Public License, version 3 or later, without any warranty.
 Estimates are general information; where a figure matters, measure it in a pot test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright %1: Körnung, Mischungen und Schalen für Bäume in flachen Gefäßen.
+
+Freie Software unter der GNU General Public License, Version 3 oder später, ohne jede Gewährleistung.
+Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest messen.</translation>
     </message>
     <message>
         <source>Save “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ speichern</translation>
     </message>
     <message>
         <source>Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild (*.png);;Zeichnung (*.svg);;PDF (*.pdf);;Die Daten (*.csv)</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als %1.</translation>
     </message>
     <message>
         <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht schreiben: Endet es auf png, svg, pdf oder csv, und gehört der Ordner Ihnen?</translation>
     </message>
     <message>
         <source>Test sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebblatt als PDF</translation>
     </message>
     <message>
         <source>sieve test.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>%1 could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht schreiben.</translation>
     </message>
     <message>
         <source>Gritwright – demonstration, an invented nursery</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright – Vorführung, eine erfundene Baumschule</translation>
     </message>
     <message>
         <source>Demonstration: everything here is invented and goes when this window is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung: Alles hier ist erfunden und verschwindet, wenn dieses Fenster geschlossen wird.</translation>
     </message>
     <message>
         <source>The demonstration can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>demonstration opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung geöffnet</translation>
     </message>
     <message>
         <source>Open sieve tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalysen öffnen</translation>
     </message>
     <message>
         <source>Sieve tests (*.csv *.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalysen (*.csv *.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Open container</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefäß öffnen</translation>
     </message>
     <message>
         <source>Containers (*.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefäße (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde nicht geöffnet</translation>
     </message>
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Mischung hat hier bis zu %1 Bestandteile; zuerst einen entfernen.</translation>
     </message>
     <message>
         <source>%1 opened</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geöffnet</translation>
     </message>
     <message>
         <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gefäß, das als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
     </message>
     <message>
         <source>container opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefäß geöffnet</translation>
     </message>
     <message>
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainageschicht und Abdeckung der Datei gibt es in diesem Formular nicht; sie wurden ausgelassen.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
     <message>
         <source>Search the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Handbuch durchsuchen</translation>
     </message>
     <message>
         <source>one word or several</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Wort oder mehrere</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite davor</translation>
     </message>
     <message>
         <source>To the work (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur Arbeit (Esc)</translation>
     </message>
     <message>
         <source>Chapters</source>
-        <translation type="unfinished"></translation>
+        <translation>Kapitel</translation>
     </message>
     <message>
         <source>Text of the chapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Text des Kapitels</translation>
     </message>
     <message>
         <source>in no chapter</source>
-        <translation type="unfinished"></translation>
+        <translation>in keinem Kapitel</translation>
     </message>
     <message numerus="yes">
         <source>in %n chapter(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in %n Kapitel</numerusform>
+            <numerusform>in %n Kapiteln</numerusform>
         </translation>
     </message>
 </context>
@@ -3992,6656 +3995,6656 @@ Estimates are general information; where a figure matters, measure it in a pot t
     <name>gritwright::desktop::MeasurePage</name>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Messung</translation>
     </message>
     <message>
         <source>&amp;Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messen</translation>
     </message>
     <message>
         <source>What is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gemessen wird</translation>
     </message>
     <message>
         <source>Pot of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale des Tests</translation>
     </message>
     <message>
         <source>In the &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>In der &amp;Schale</translation>
     </message>
     <message>
         <source>Dust, heat and weight:</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub, Hitze und Gewicht:</translation>
     </message>
     <message>
         <source>dry dusty grain outdoors with a mask; let hot dishes cool; lift wet pots with both hands. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Staubiges Korn im Freien und mit Maske trocknen; heiße Schüsseln abkühlen lassen; nasse Schalen mit beiden Händen heben. Allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>&amp;Keep what was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes auf&amp;bewahren</translation>
     </message>
     <message>
         <source>Keep what was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes aufbewahren</translation>
     </message>
     <message>
         <source>Mi&amp;x</source>
-        <translation type="unfinished"></translation>
+        <translation>M&amp;ischung</translation>
     </message>
     <message>
         <source>&amp;Bag or mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack &amp;oder Mischung</translation>
     </message>
     <message>
         <source>&amp;Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa&amp;ck</translation>
     </message>
     <message>
         <source>straight walls: type depth and litres</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade Wände: Tiefe und Liter eingeben</translation>
     </message>
     <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollständig: aufbewahren, dann nutzen es die Schätzungen von nun an.</translation>
     </message>
     <message>
         <source>Is that right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Stimmt das?</translation>
     </message>
     <message>
         <source>Kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::MixPage</name>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>name of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Mischung</translation>
     </message>
     <message>
         <source>what it is for</source>
-        <translation type="unfinished"></translation>
+        <translation>wofür sie ist</translation>
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mischung auf&amp;bewahren</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mischung in der Aufzeichnung aufbewahren</translation>
     </message>
     <message>
         <source>Ways to a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Wege zu einer Mischung</translation>
     </message>
     <message>
         <source>By hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand</translation>
     </message>
     <message>
         <source>Find parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile suchen</translation>
     </message>
     <message>
         <source>Dust and moss:</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub und Moos:</translation>
     </message>
     <message>
         <source>wet the grain before mixing it, and keep long-fibred moss off your skin and out of your lungs. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Korn vor dem Mischen nässen und langfaseriges Moos von Haut und Lunge fernhalten. Allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen&amp;test...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest: Luft und Wasser einer aufbewahrten Mischung messen</translation>
     </message>
     <message>
         <source>Curves</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblinien</translation>
     </message>
     <message>
         <source>Pot in section</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale im Schnitt</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich</translation>
     </message>
     <message>
         <source>Trade-offs</source>
-        <translation type="unfinished"></translation>
+        <translation>Abwägungen</translation>
     </message>
     <message>
         <source>Pot tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentests</translation>
     </message>
     <message>
         <source>Pictures of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder der Mischung</translation>
     </message>
     <message>
         <source>What would narrow it most?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was würde es am meisten einengen?</translation>
     </message>
     <message>
         <source>Worked out as soon as the mix stands still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird berechnet, sobald die Mischung feststeht.</translation>
     </message>
     <message>
         <source>Mind: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PartsBar</name>
     <message>
         <source>No mix yet: finish the sieve tests and give them parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Mischung: die Siebanalysen abschließen und Teile vergeben.</translation>
     </message>
     <message>
         <source>voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohlräume zwischen Körnern</translation>
     </message>
     <message>
         <source>voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Poren in den Körnern</translation>
     </message>
     <message>
         <source>solid grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststoff</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>In go %1; out come %2 mixed, of which %3 once settled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinein gehen %1; heraus kommen %2 gemischt, davon %3, wenn gesetzt.</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>how much</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel</translation>
     </message>
     <message>
         <source>%1, loose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, lose</translation>
     </message>
     <message>
         <source>mixed, poured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemischt, geschüttet</translation>
     </message>
     <message>
         <source>%1, settled</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gesetzt</translation>
     </message>
     <message>
         <source>Litres in and litres out</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter hinein und heraus</translation>
     </message>
     <message>
         <source>In: %1 loose, each by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinein: %1 lose, jedes für sich</translation>
     </message>
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
-        <translation type="unfinished"></translation>
+        <translation>Heraus: %1 gemischt; was füllt, wenn es sich gesetzt hat</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PartsPanel</name>
     <message>
         <source>Components, in parts of loose litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteile, in Teilen loser Liter</translation>
     </message>
     <message>
         <source>parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile von %1</translation>
     </message>
     <message>
         <source>component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil %1</translation>
     </message>
     <message>
         <source>Show the sheet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt von %1 zeigen</translation>
     </message>
     <message>
         <source>Parts of %1, slider</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile von %1, Schieber</translation>
     </message>
     <message>
         <source>Parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile von %1</translation>
     </message>
     <message>
         <source>A mix here has up to %1 components.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Mischung hat hier bis zu %1 Bestandteile.</translation>
     </message>
     <message>
         <source>Component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil %1</translation>
     </message>
     <message>
         <source>new component</source>
-        <translation type="unfinished"></translation>
+        <translation>neuer Bestandteil</translation>
     </message>
     <message>
         <source>%1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernt</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PictureTabs</name>
     <message>
         <source>As a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Tabelle</translation>
     </message>
     <message>
         <source>Pictures as tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder als Tabellen</translation>
     </message>
     <message>
         <source>%1, as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, als Tabelle</translation>
     </message>
     <message>
         <source>As a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Bild</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotDrawing</name>
     <message>
         <source>rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllhöhe</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>The pot to scale, from the front and from above</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schale im Maßstab, von vorn und von oben</translation>
     </message>
     <message>
         <source>Inside %1 by %2 at the rim, %3 by %4 at the floor, %5 deep, filled %6.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innen %1 mal %2 am Rand, %3 mal %4 am Boden, %5 tief, gefüllt %6.</translation>
     </message>
     <message>
         <source>No pot yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Schale.</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>wo</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>rim %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand %1</translation>
     </message>
     <message>
         <source>floor %1, depth %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden %1, Tiefe %2</translation>
     </message>
     <message>
         <source>from above, %1 wide</source>
-        <translation type="unfinished"></translation>
+        <translation>von oben, %1 breit</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotForm</name>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechteck</translation>
     </message>
     <message>
         <source>oval</source>
-        <translation type="unfinished"></translation>
+        <translation>oval</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rund</translation>
     </message>
     <message>
         <source>hexagon</source>
-        <translation type="unfinished"></translation>
+        <translation>Sechseck</translation>
     </message>
     <message>
         <source>octagon</source>
-        <translation type="unfinished"></translation>
+        <translation>Achteck</translation>
     </message>
     <message>
         <source>drum, lip turned in</source>
-        <translation type="unfinished"></translation>
+        <translation>Trommel, Rand eingezogen</translation>
     </message>
     <message>
         <source>rectangle with soft corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechteck mit weichen Ecken</translation>
     </message>
     <message>
         <source>bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Halbkugelschale</translation>
     </message>
     <message>
         <source>Sha&amp;pe</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Form</translation>
     </message>
     <message>
         <source>shape of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Form der Schale</translation>
     </message>
     <message>
         <source>Rim, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Länge</translation>
     </message>
     <message>
         <source>rim of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand der Schale</translation>
     </message>
     <message>
         <source>inside, at the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>innen, am Rand</translation>
     </message>
     <message>
         <source>Rim, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Durchmesser</translation>
     </message>
     <message>
         <source>Rim, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Schlüsselweite</translation>
     </message>
     <message>
         <source>Rim, &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, &amp;Breite</translation>
     </message>
     <message>
         <source>rim width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Randbreite der Schale</translation>
     </message>
     <message>
         <source>&amp;Middle, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mitte, Durchmesser</translation>
     </message>
     <message>
         <source>middle of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte der Schale</translation>
     </message>
     <message>
         <source>inside, at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>innen, auf halber Tiefe</translation>
     </message>
     <message>
         <source>&amp;Base, length</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;oden, Länge</translation>
     </message>
     <message>
         <source>base of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden der Schale</translation>
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>wie der Rand: gerade Wände</translation>
     </message>
     <message>
         <source>&amp;Base, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;oden, Durchmesser</translation>
     </message>
     <message>
         <source>&amp;Base, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;oden, Schlüsselweite</translation>
     </message>
     <message>
         <source>Base, wi&amp;dth</source>
-        <translation type="unfinished"></translation>
+        <translation>Bod&amp;en, Breite</translation>
     </message>
     <message>
         <source>base width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenbreite der Schale</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
-        <translation type="unfinished"></translation>
+        <translation>Ec&amp;kenexponent</translation>
     </message>
     <message>
         <source>corner exponent of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckenexponent der Schale</translation>
     </message>
     <message>
         <source>2 an ellipse, 4 soft corners, 6 nearly square</source>
-        <translation type="unfinished"></translation>
+        <translation>2 Ellipse, 4 weiche Ecken, 6 fast eckig</translation>
     </message>
     <message>
         <source>Dep&amp;th inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tiefe innen</translation>
     </message>
     <message>
         <source>depth of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Schale</translation>
     </message>
     <message>
         <source>floor to rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden bis Rand</translation>
     </message>
     <message>
         <source>F&amp;ill line below rim</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gießrand</translation>
     </message>
     <message>
         <source>fill line of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießrand der Schale</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich: 0,3 bis 1 cm</translation>
     </message>
     <message>
         <source>W&amp;ater fill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wasserfüllung</translation>
     </message>
     <message>
         <source>water fill of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserfüllung der Schale</translation>
     </message>
     <message>
         <source>measured; overrides the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen; geht den Maßen vor</translation>
     </message>
     <message>
         <source>Mou&amp;nd above it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kuppe darüber</translation>
     </message>
     <message>
         <source>mound of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Kuppe der Schale</translation>
     </message>
     <message>
         <source>rise in the middle; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg in der Mitte; keiner, wenn leer</translation>
     </message>
     <message>
         <source>Sa&amp;ucer water</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Untersetzerwasser</translation>
     </message>
     <message>
         <source>saucer of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Untersetzer der Schale</translation>
     </message>
     <message>
         <source>standing water above the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>stehendes Wasser über dem Boden</translation>
     </message>
     <message>
         <source>Wic&amp;k or ground</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Docht oder Erde</translation>
     </message>
     <message>
         <source>wick of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Docht der Schale</translation>
     </message>
     <message>
         <source>length below the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge unter dem Boden</translation>
     </message>
     <message>
         <source>Ti&amp;lt, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neigung, Grad</translation>
     </message>
     <message>
         <source>tilt of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung der Schale</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>längs; waagerecht, wenn leer</translation>
     </message>
     <message>
         <source>Wo&amp;rking in</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;inarbeiten</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung</translation>
     </message>
     <message>
         <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumenverlust: 0 geschüttet, etwa 8 eingearbeitet</translation>
     </message>
     <message>
         <source>&amp;Spill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Streuverlust</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuverlust</translation>
     </message>
     <message>
         <source>mix that misses the pot, 5 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung neben der Schale, 5 bis 10</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>trapped air</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeschlossene Luft</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>No pot yet: type its shape and inside lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Schale: Form und Innenmaße eingeben.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep; no mix yet, so no water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale im Schnitt, %1 hoch gefüllt; noch keine Mischung, also kein Wasser.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale im Schnitt, %1 hoch gefüllt: die untersten %2 bleiben nass; Wasser %3 am Boden und %4 an der Füllhöhe.</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale im Schnitt; Auf und Ab ändern ihre Tiefe</translation>
     </message>
     <message>
         <source>Drag the rim, or press Up and Down, to try another depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rand ziehen oder Auf und Ab drücken, um eine andere Tiefe zu probieren</translation>
     </message>
     <message>
         <source>wet zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nasszone %1</translation>
     </message>
     <message>
         <source>filled %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gefüllt %1</translation>
     </message>
     <message>
         <source>depth inside %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe innen %1</translation>
     </message>
     <message>
         <source>depth of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Schale</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotsTab</name>
     <message>
         <source>%1 of pot %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Schale %2</translation>
     </message>
     <message>
         <source>Pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen</translation>
     </message>
     <message>
         <source>pot by number or name</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale nach Nummer oder Name</translation>
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Schalen. Eine hinzufügen und innen messen: Länge und Breite am Rand und am Boden, und die Tiefe.</translation>
     </message>
     <message>
         <source>free or taken</source>
-        <translation type="unfinished"></translation>
+        <translation>frei oder vergeben</translation>
     </message>
     <message>
         <source>Add a &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chale hinzufügen</translation>
     </message>
     <message>
         <source>taken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vergeben: %1</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>weggegeben</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>as you call it</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Bezeichnung</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechteck</translation>
     </message>
     <message>
         <source>oval</source>
-        <translation type="unfinished"></translation>
+        <translation>oval</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rund</translation>
     </message>
     <message>
         <source>hexagon</source>
-        <translation type="unfinished"></translation>
+        <translation>Sechseck</translation>
     </message>
     <message>
         <source>octagon</source>
-        <translation type="unfinished"></translation>
+        <translation>Achteck</translation>
     </message>
     <message>
         <source>drum, lip turned in</source>
-        <translation type="unfinished"></translation>
+        <translation>Trommel, Rand eingezogen</translation>
     </message>
     <message>
         <source>rectangle with soft corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechteck mit weichen Ecken</translation>
     </message>
     <message>
         <source>bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>Halbkugelschale</translation>
     </message>
     <message>
         <source>table of areas</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächentabelle</translation>
     </message>
     <message>
         <source>&amp;Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Form</translation>
     </message>
     <message>
         <source>broken, sold or given away</source>
-        <translation type="unfinished"></translation>
+        <translation>zerbrochen, verkauft oder weggegeben</translation>
     </message>
     <message>
         <source>whereabouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbleib</translation>
     </message>
     <message>
         <source>Rim, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Länge</translation>
     </message>
     <message>
         <source>inside, at the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>innen, am Rand</translation>
     </message>
     <message>
         <source>rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand</translation>
     </message>
     <message>
         <source>Rim, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Durchmesser</translation>
     </message>
     <message>
         <source>Rim, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Schlüsselweite</translation>
     </message>
     <message>
         <source>Rim, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Rand, Breite</translation>
     </message>
     <message>
         <source>rim width</source>
-        <translation type="unfinished"></translation>
+        <translation>Randbreite</translation>
     </message>
     <message>
         <source>Middle, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte, Durchmesser</translation>
     </message>
     <message>
         <source>inside, at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>innen, auf halber Tiefe</translation>
     </message>
     <message>
         <source>middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitte</translation>
     </message>
     <message>
         <source>Floor, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, Länge</translation>
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>wie der Rand: gerade Wände</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, Durchmesser</translation>
     </message>
     <message>
         <source>Floor, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, Schlüsselweite</translation>
     </message>
     <message>
         <source>Floor, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, Breite</translation>
     </message>
     <message>
         <source>floor width</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenbreite</translation>
     </message>
     <message>
         <source>Corner exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckenexponent</translation>
     </message>
     <message>
         <source>2 an ellipse, 4 soft corners, 6 nearly square</source>
-        <translation type="unfinished"></translation>
+        <translation>2 Ellipse, 4 weiche Ecken, 6 fast eckig</translation>
     </message>
     <message>
         <source>corner exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckenexponent</translation>
     </message>
     <message>
         <source>Heights and areas</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen und Flächen</translation>
     </message>
     <message>
         <source>cm and cm2 from the floor: 0 450; 4 520; 8 600</source>
-        <translation type="unfinished"></translation>
+        <translation>cm und cm2 vom Boden an: 0 450; 4 520; 8 600</translation>
     </message>
     <message>
         <source>&amp;Depth inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tiefe innen</translation>
     </message>
     <message>
         <source>floor to rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden bis Rand</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Corner radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckenradius</translation>
     </message>
     <message>
         <source>sharp corners if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>scharfe Ecken, wenn leer</translation>
     </message>
     <message>
         <source>corner radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckenradius</translation>
     </message>
     <message>
         <source>Rounding at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundung am Boden</translation>
     </message>
     <message>
         <source>radius between floor and wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius zwischen Boden und Wand</translation>
     </message>
     <message>
         <source>rounding at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundung am Boden</translation>
     </message>
     <message>
         <source>Fill line below rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießrand</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich: 0,3 bis 1 cm</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllhöhe</translation>
     </message>
     <message>
         <source>&amp;Water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wasserfüllung</translation>
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zur Füllhöhe gegossen oder gewogen; geht den Maßen vor</translation>
     </message>
     <message>
         <source>water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserfüllung</translation>
     </message>
     <message>
         <source>Bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainageschicht</translation>
     </message>
     <message>
         <source>coarse grain on the floor; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>grobes Korn am Boden; keins, wenn leer</translation>
     </message>
     <message>
         <source>bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainageschicht</translation>
     </message>
     <message>
         <source>Top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich: 0,3 bis 0,5 cm; keine, wenn leer</translation>
     </message>
     <message>
         <source>top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>Own &amp;mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Eigene Masse</translation>
     </message>
     <message>
         <source>empty and dry; for lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>leer und trocken; für das Heben</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Drain holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Abflusslöcher</translation>
     </message>
     <message>
         <source>how many</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viele</translation>
     </message>
     <message>
         <source>drain holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Abflusslöcher</translation>
     </message>
     <message>
         <source>Feet</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße</translation>
     </message>
     <message>
         <source>height under the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe unter der Schale</translation>
     </message>
     <message>
         <source>feet</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße</translation>
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>glaze, chips, where it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Glasur, Scharten, wo sie steht</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Picture of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild der Schale</translation>
     </message>
     <message>
         <source>The pot to scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schale im Maßstab</translation>
     </message>
     <message>
         <source>shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>new pot</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Schale</translation>
     </message>
     <message>
         <source>pot added</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale hinzugefügt</translation>
     </message>
     <message>
         <source>Pot %1 stays: a tree&apos;s history or a day names it. Mark it as given away instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale %1 bleibt: Die Geschichte eines Baums oder ein Tag nennt sie. Stattdessen als weggegeben vermerken.</translation>
     </message>
     <message>
         <source>pot %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale %1 entfernt</translation>
     </message>
     <message>
         <source>Pot %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale %1: %2</translation>
     </message>
     <message>
         <source>What it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie fasst</translation>
     </message>
     <message>
         <source>to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zur Füllhöhe</translation>
     </message>
     <message>
         <source>by its lengths alone</source>
-        <translation type="unfinished"></translation>
+        <translation>nur nach den Maßen</translation>
     </message>
     <message>
         <source>water fill against lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserfüllung gegen Maße</translation>
     </message>
     <message>
         <source>no water fill was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde keine Wasserfüllung gemessen</translation>
     </message>
     <message>
         <source>main mix, without layers</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauptmischung, ohne Schichten</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
     <message>
         <source>How it is done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>So wird es gemacht: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecipesPanel</name>
     <message>
         <source>Recipes, best first</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezepte, bestes zuerst</translation>
     </message>
     <message>
         <source>How far the search has come</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Suche ist</translation>
     </message>
     <message>
         <source>Enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Genug</translation>
     </message>
     <message>
         <source>Stop searching and show what was found so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Suche anhalten und zeigen, was bisher gefunden wurde</translation>
     </message>
     <message>
         <source>recipes %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezepte %p %</translation>
     </message>
     <message>
         <source>the nearest recipe %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>das nächste Rezept %p %</translation>
     </message>
     <message>
         <source>contradictions %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>Widersprüche %p %</translation>
     </message>
     <message>
         <source>Keep as a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Mischung aufbewahren</translation>
     </message>
     <message>
         <source>Keep the chosen recipe as a mix, and lay it on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gewählte Rezept als Mischung aufbewahren und auf den Arbeitstisch legen</translation>
     </message>
     <message>
         <source>Keep and reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahren und vormerken</translation>
     </message>
     <message>
         <source>Keep the chosen recipe as a mix, and reserve its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gewählte Rezept als Mischung aufbewahren und sein Korn vormerken</translation>
     </message>
     <message>
         <source>Search on</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter suchen</translation>
     </message>
     <message>
         <source>Search again to the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal bis zum Ende suchen</translation>
     </message>
     <message>
         <source>Still wanted: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch gesucht: %1.</translation>
     </message>
     <message>
         <source>A marked field on the left has to be put right first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst ist ein markiertes Feld links in Ordnung zu bringen.</translation>
     </message>
     <message>
         <source>The inputs changed: what is shown in grey answers the question before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingaben haben sich geändert: Was grau steht, beantwortet die Frage davor.</translation>
     </message>
     <message>
         <source>Searching the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorrat wird durchsucht.</translation>
     </message>
     <message>
         <source>No recipe holds every wish that must hold; the nearest is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Rezept erfüllt alle Wünsche, die gelten müssen; das nächste wird gezeigt.</translation>
     </message>
     <message numerus="yes">
         <source>%n recipe(s), best first.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Ein Rezept.</numerusform>
+            <numerusform>%n Rezepte, bestes zuerst.</numerusform>
         </translation>
     </message>
     <message>
         <source>its grain is kept for this mix in later searches</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Korn bleibt bei späteren Suchen für diese Mischung</translation>
     </message>
     <message>
         <source>the litres that are needed are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>die benötigten Liter sind nicht bekannt</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordBook</name>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordForm</name>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordListModel</name>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keiner</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>was geschah</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>sieve tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalysen</translation>
     </message>
     <message>
         <source>left, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>übrig, trocken</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordListSide</name>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Suchen</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordPages</name>
     <message>
         <source>Rec&amp;ord</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf&amp;zeichnung</translation>
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke &amp;annehmen</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+R</translation>
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung &amp;prüfen</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+G</translation>
     </message>
     <message>
         <source>&amp;Put this grain into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Korn in die Mis&amp;chung geben</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+M</translation>
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>In den &amp;Vorrat</translation>
     </message>
     <message>
         <source>Ctrl+Shift+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+T</translation>
     </message>
     <message>
         <source>Measur&amp;e this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack &amp;messen</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>&amp;Pot test of a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schalentest einer Mischung</translation>
     </message>
     <message>
         <source>Ctrl+Shift+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+B</translation>
     </message>
     <message>
         <source>Re&amp;move this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack entfe&amp;rnen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+R</translation>
     </message>
     <message>
         <source>&amp;Add a tree</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Baum hinzufügen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
-        <translation type="unfinished"></translation>
+        <translation>Scha&amp;le hinzufügen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+P</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+P</translation>
     </message>
     <message>
         <source>Plan the root mass of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Wurzelballen dieses Baums planen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+J</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+J</translation>
     </message>
     <message>
         <source>Remove this tree, pot or plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Baum, diese Schale oder diesen Plan entfernen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanal&amp;yse bei ihrem Sack aufbewahren</translation>
     </message>
     <message>
         <source>Ctrl+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+S</translation>
     </message>
     <message>
         <source>Keep the &amp;fractions of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fraktionen des Absiebens aufbewahren</translation>
     </message>
     <message>
         <source>Ctrl+Shift+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+K</translation>
     </message>
     <message>
         <source>Keep the mi&amp;x</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;ie Mischung aufbewahren</translation>
     </message>
     <message>
         <source>Ctrl+Shift+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+M</translation>
     </message>
     <message>
         <source>&amp;Write down in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins &amp;Tagebuch schreiben</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+L</translation>
     </message>
     <message>
         <source>F&amp;ind on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dieser Seite s&amp;uchen</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F</translation>
     </message>
     <message>
         <source>&amp;Undo in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Rück&amp;gängig in der Aufzeichnung</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Z</translation>
     </message>
     <message>
         <source>Re&amp;do in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder&amp;holen in der Aufzeichnung</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Shift+Z</translation>
     </message>
     <message>
         <source>Save a &amp;copy of the record...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopie der Aufzeichnung speichern...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+S</translation>
     </message>
     <message>
         <source>grain of %1 as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn von %1 wie gemessen</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Z</translation>
     </message>
     <message>
         <source>&amp;Undo in the record: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rück&amp;gängig in der Aufzeichnung: %1</translation>
     </message>
     <message>
         <source>Re&amp;do in the record: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder&amp;holen in der Aufzeichnung: %1</translation>
     </message>
     <message>
         <source>fraction %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion %1: %2</translation>
     </message>
     <message>
         <source>bin %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Kiste %1: %2</translation>
     </message>
     <message>
         <source>used ground of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>gebrauchtes Substrat von %1: %2</translation>
     </message>
     <message>
         <source>mix %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1: %2</translation>
     </message>
     <message>
         <source>wishes for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche für %1</translation>
     </message>
     <message>
         <source>A search for %1 starts with these wishes from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Suche für %1 beginnt von nun an mit diesen Wünschen.</translation>
     </message>
     <message>
         <source>sieves of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebe von %1</translation>
     </message>
     <message>
         <source>Choose the material on the Grain tab first: a bag is of some material.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst das Material unter Korn wählen: Ein Sack ist aus irgendeinem Material.</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1</translation>
     </message>
     <message>
         <source>sieve test of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse von Sack %1</translation>
     </message>
     <message>
         <source>Graded bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Körnung von Sack %1 geprüft</translation>
     </message>
     <message>
         <source>The sieve test is kept with its bag once the pan is typed and no fault is left; until then it stays on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Siebanalyse wird bei ihrem Sack aufbewahrt, sobald die Auffangschale eingegeben ist und kein Fehler mehr da ist; bis dahin bleibt sie auf dem Arbeitstisch.</translation>
     </message>
     <message>
         <source>Bag %1 has this sieve test already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 hat diese Siebanalyse schon.</translation>
     </message>
     <message>
         <source>bag of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack aus %1</translation>
     </message>
     <message numerus="yes">
         <source>Kept %n sieve test(s) with bag %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Siebanalyse bei Sack %1 aufbewahrt.</numerusform>
+            <numerusform>%n Siebanalysen bei Sack %1 aufbewahrt.</numerusform>
         </translation>
     </message>
     <message>
         <source>Weigh every fraction first, then they can be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst jede Fraktion wiegen, dann lassen sie sich aufbewahren.</translation>
     </message>
     <message>
         <source>Keep the sieve test with its bag first: fractions come from a bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Siebanalyse bei ihrem Sack aufbewahren: Fraktionen kommen aus einem Sack.</translation>
     </message>
     <message>
         <source>screening of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Absieben von Sack %1</translation>
     </message>
     <message>
         <source>Screened bag %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack %1 abgesiebt. %2</translation>
     </message>
     <message>
         <source>screening kept of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Absieben von %1 aufbewahrt</translation>
     </message>
     <message>
         <source>The fractions of bag %1 are in stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fraktionen von Sack %1 sind im Vorrat.</translation>
     </message>
     <message>
         <source>There is no mix to keep yet: finish the sieve tests and give them parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Mischung aufzubewahren: die Siebanalysen abschließen und Teile vergeben.</translation>
     </message>
     <message>
         <source>Give the mix a name first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Mischung zuerst einen Namen geben.</translation>
     </message>
     <message>
         <source>This mix is kept already, as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Mischung ist schon aufbewahrt, als %1.</translation>
     </message>
     <message>
         <source>mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1</translation>
     </message>
     <message>
         <source>Kept mix %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1 aufbewahrt, %2</translation>
     </message>
     <message>
         <source>Kept as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt als %1.</translation>
     </message>
     <message>
         <source>found mix</source>
-        <translation type="unfinished"></translation>
+        <translation>gefundene Mischung</translation>
     </message>
     <message>
         <source>Found mix %1, %2, and reserved its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1, %2, gefunden und ihr Korn vorgemerkt</translation>
     </message>
     <message>
         <source>Found mix %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1, %2, gefunden</translation>
     </message>
     <message>
         <source>Kept as %1 and laid on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt als %1 und auf den Arbeitstisch gelegt.</translation>
     </message>
     <message>
         <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt als %1; der Arbeitstisch fasst %2 Bestandteile, deshalb liegt es nicht dort.</translation>
     </message>
     <message>
         <source>mix %1 opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung %1 geöffnet</translation>
     </message>
     <message>
         <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinter %1 steht kein Sack: Sein Blatt ist leer.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie der Aufzeichnung speichern</translation>
     </message>
     <message>
         <source>Gritwright records (*.gritwright)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright-Aufzeichnungen (*.gritwright)</translation>
     </message>
     <message>
         <source>A checked copy lies in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geprüfte Kopie liegt in %1.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
     <message>
         <source>%1 of root-mass plan %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Ballenplan %2</translation>
     </message>
     <message>
         <source>new pot</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Schale</translation>
     </message>
     <message>
         <source>%1 into %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in %2</translation>
     </message>
     <message>
         <source>root-mass plan of tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenplan von Baum %1</translation>
     </message>
     <message>
         <source>place of the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz des Baums</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
     <message>
         <source>&amp;Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Baum</translation>
     </message>
     <message>
         <source>Tree to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum, für den geplant wird</translation>
     </message>
     <message>
         <source>&amp;Begin a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan &amp;beginnen</translation>
     </message>
     <message>
         <source>Begin a plan for this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Plan für diesen Baum beginnen</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenpläne</translation>
     </message>
     <message>
         <source>plan by number or name</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan nach Nummer oder Name</translation>
     </message>
     <message>
         <source>No plans yet. Choose a tree above and begin one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Pläne. Oben einen Baum wählen und einen beginnen.</translation>
     </message>
     <message>
         <source>for tree</source>
-        <translation type="unfinished"></translation>
+        <translation>für Baum</translation>
     </message>
     <message>
         <source>Parts of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile des Plans</translation>
     </message>
     <message>
         <source>Root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen</translation>
     </message>
     <message>
         <source>Stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>May come off</source>
-        <translation type="unfinished"></translation>
+        <translation>Darf weg</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitstisch</translation>
     </message>
     <message>
         <source>Species group</source>
-        <translation type="unfinished"></translation>
+        <translation>Artengruppe</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gruppe</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale, in die er kommt</translation>
     </message>
     <message>
         <source>Into &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;Schale</translation>
     </message>
     <message>
         <source>Form of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Form des Wurzelballens</translation>
     </message>
     <message>
         <source>as its present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>wie seine jetzige Schale</translation>
     </message>
     <message>
         <source>box</source>
-        <translation type="unfinished"></translation>
+        <translation>Kasten</translation>
     </message>
     <message>
         <source>upright elliptic</source>
-        <translation type="unfinished"></translation>
+        <translation>aufrecht elliptisch</translation>
     </message>
     <message>
         <source>rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>gerundet</translation>
     </message>
     <message>
         <source>&amp;Root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wurzelballen</translation>
     </message>
     <message>
         <source>Present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzige Schale</translation>
     </message>
     <message>
         <source>present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzige Schale</translation>
     </message>
     <message>
         <source>Root mass, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen, Länge</translation>
     </message>
     <message>
         <source>left to right, from the old front</source>
-        <translation type="unfinished"></translation>
+        <translation>links nach rechts, von der alten Front aus</translation>
     </message>
     <message>
         <source>Root mass, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen, Breite</translation>
     </message>
     <message>
         <source>front to back</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn nach hinten</translation>
     </message>
     <message>
         <source>Root mass, height</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen, Höhe</translation>
     </message>
     <message>
         <source>underside to surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterseite bis Oberfläche</translation>
     </message>
     <message>
         <source>Roundness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundheit</translation>
     </message>
     <message>
         <source>2 an ellipsoid, 4 a box with soft edges</source>
-        <translation type="unfinished"></translation>
+        <translation>2 ein Ellipsoid, 4 ein Kasten mit weichen Kanten</translation>
     </message>
     <message>
         <source>Trunk base, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, rechts</translation>
     </message>
     <message>
         <source>of the root mass&apos;s middle; empty: middle of its top</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Ballenmitte; leer: Mitte der Oberseite</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, hinten</translation>
     </message>
     <message>
         <source>behind its middle</source>
-        <translation type="unfinished"></translation>
+        <translation>hinter der Mitte</translation>
     </message>
     <message>
         <source>Trunk base, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, hoch</translation>
     </message>
     <message>
         <source>over its underside</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Unterseite</translation>
     </message>
     <message>
         <source>New mix at the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Mischung seitlich</translation>
     </message>
     <message>
         <source>wanted; empty: 5 % of the length, 0.5 to 2 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht; leer: 5 % der Länge, 0,5 bis 2 cm</translation>
     </message>
     <message>
         <source>New mix below</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Mischung unten</translation>
     </message>
     <message>
         <source>wanted; empty: 15 % of the depth, 0.5 to 1.5 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht; leer: 15 % der Tiefe, 0,5 bis 1,5 cm</translation>
     </message>
     <message>
         <source>Turn, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehung, Grad</translation>
     </message>
     <message>
         <source>the new front; from right toward back</source>
-        <translation type="unfinished"></translation>
+        <translation>die neue Front; von rechts nach hinten</translation>
     </message>
     <message>
         <source>may be turned by</source>
-        <translation type="unfinished"></translation>
+        <translation>darf gedreht werden um</translation>
     </message>
     <message>
         <source>degrees either way, to fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad in jede Richtung, damit es passt</translation>
     </message>
     <message>
         <source>Tip, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippung, Grad</translation>
     </message>
     <message>
         <source>0 to 90</source>
-        <translation type="unfinished"></translation>
+        <translation>0 bis 90</translation>
     </message>
     <message>
         <source>Tip toward, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippen nach, Grad</translation>
     </message>
     <message>
         <source>0 right, 90 back, 180 left</source>
-        <translation type="unfinished"></translation>
+        <translation>0 rechts, 90 hinten, 180 links</translation>
     </message>
     <message>
         <source>Tip at least, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Kippung mindestens, Grad</translation>
     </message>
     <message>
         <source>empty: it may be set upright</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: darf aufrecht gestellt werden</translation>
     </message>
     <message>
         <source>Trunk base stands right</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß steht rechts</translation>
     </message>
     <message>
         <source>of the pot&apos;s middle; empty: root mass in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Schalenmitte; leer: Ballen in der Mitte</translation>
     </message>
     <message>
         <source>Trunk base stands back</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß steht hinten</translation>
     </message>
     <message>
         <source>of the pot&apos;s middle</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Schalenmitte</translation>
     </message>
     <message>
         <source>Trunk base over floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß über Boden</translation>
     </message>
     <message>
         <source>empty: at its least height over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>leer: in kleinster Höhe über dem Substrat</translation>
     </message>
     <message>
         <source>Trunk base over soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß über Substrat</translation>
     </message>
     <message>
         <source>at least; the trunk is never buried</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens; der Stamm wird nie vergraben</translation>
     </message>
     <message>
         <source>How it is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geschnitten wird</translation>
     </message>
     <message>
         <source>along the pot&apos;s wall</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Schalenwand entlang</translation>
     </message>
     <message>
         <source>straight, as a saw goes</source>
-        <translation type="unfinished"></translation>
+        <translation>gerade, wie eine Säge geht</translation>
     </message>
     <message>
         <source>cut style</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittart</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>%1, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, höchstens</translation>
     </message>
     <message>
         <source>0: nothing, a structural root; empty: not known</source>
-        <translation type="unfinished"></translation>
+        <translation>0: nichts, eine tragende Wurzel; leer: nicht bekannt</translation>
     </message>
     <message>
         <source>%1, combed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, ausgekämmt</translation>
     </message>
     <message>
         <source>depth without a cut; empty: not combed</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe ohne Schnitt; leer: nicht ausgekämmt</translation>
     </message>
     <message>
         <source>of the root mass; empty: the group&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Ballen; leer: wie die Gruppe</translation>
     </message>
     <message>
         <source>Untouched, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Unberührt, mindestens</translation>
     </message>
     <message>
         <source>Taken off, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgenommen, höchstens</translation>
     </message>
     <message>
         <source>Free pots of the library</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Schalen des Bestands</translation>
     </message>
     <message>
         <source>leave them out</source>
-        <translation type="unfinished"></translation>
+        <translation>auslassen</translation>
     </message>
     <message>
         <source>try them where this pot is too small</source>
-        <translation type="unfinished"></translation>
+        <translation>probieren, wenn diese Schale zu klein ist</translation>
     </message>
     <message>
         <source>free pots</source>
-        <translation type="unfinished"></translation>
+        <translation>freie Schalen</translation>
     </message>
     <message>
         <source>Free pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Schalen</translation>
     </message>
     <message>
         <source>Where the cut stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Schnitt stockte</translation>
     </message>
     <message>
         <source>Cut stopped, from</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt stockte, von</translation>
     </message>
     <message>
         <source>It stopped at</source>
-        <translation type="unfinished"></translation>
+        <translation>Er stockte bei</translation>
     </message>
     <message>
         <source>depth from the farthest point, like 3 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe vom fernsten Punkt, etwa 3 cm</translation>
     </message>
     <message>
         <source>Stopped there: plan the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort gestockt: den Rest planen</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>Clear what was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestocktes löschen</translation>
     </message>
     <message>
         <source>stopped cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>gestockte Schnitte</translation>
     </message>
     <message>
         <source>Pictures of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder des Plans</translation>
     </message>
     <message>
         <source>From the side and above</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Seite und von oben</translation>
     </message>
     <message>
         <source>Sho&amp;w plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan zei&amp;gen</translation>
     </message>
     <message>
         <source>Plan shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigter Plan</translation>
     </message>
     <message>
         <source>Write into &amp;history</source>
-        <translation type="unfinished"></translation>
+        <translation>In die Geschi&amp;chte</translation>
     </message>
     <message>
         <source>Done: write this plan into the tree&apos;s history</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: diesen Plan in die Geschichte des Baums schreiben</translation>
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken...</translation>
     </message>
     <message>
         <source>Print the root-plan sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ballenplanblatt drucken</translation>
     </message>
     <message>
         <source>PD&amp;F...</source>
-        <translation type="unfinished"></translation>
+        <translation>PD&amp;F...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ballenplanblatt als PDF speichern</translation>
     </message>
     <message>
         <source>Root-plan sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenplanblatt als PDF</translation>
     </message>
     <message>
         <source>root plan %1.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenplan %1.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Lifting, blades, moss.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben, Klingen, Moos.</translation>
     </message>
     <message>
         <source>Two people or a trolley for a heavy pot; cut away from the hand; gloves for sphagnum. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu zweit oder mit Karren bei schweren Schalen; von der Hand weg schneiden; Handschuhe bei Sphagnum. Allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>If the upper surface stops</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn die Oberseite stockt</translation>
     </message>
     <message>
         <source>upper cut stops at</source>
-        <translation type="unfinished"></translation>
+        <translation>oberer Schnitt stockt bei</translation>
     </message>
     <message>
         <source>take below</source>
-        <translation type="unfinished"></translation>
+        <translation>unten wegnehmen</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>unberührt</translation>
     </message>
     <message>
         <source>new mix</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Mischung</translation>
     </message>
     <message>
         <source>root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballen</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>stopped cut</source>
-        <translation type="unfinished"></translation>
+        <translation>gestockter Schnitt</translation>
     </message>
     <message>
         <source>Saved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gespeichert</translation>
     </message>
     <message>
         <source>The printer could not be reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker war nicht zu erreichen.</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopfen von Baum %1 nach Plan %2</translation>
     </message>
     <message>
         <source>Written into the history of tree %1; the mix is added on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>In die Geschichte von Baum %1 geschrieben; die Mischung wird unter Bäume ergänzt.</translation>
     </message>
     <message>
         <source>There is no tree yet: add it on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Baum: unter Bäume hinzufügen.</translation>
     </message>
     <message>
         <source>Tree %1 has no species group, so what it bears is not known: choose its group on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 hat keine Artengruppe, deshalb ist nicht bekannt, was er verträgt: seine Gruppe unter Bäume wählen.</translation>
     </message>
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1 bleibt: Die Geschichte eines Baums oder ein Tag nennt ihn.</translation>
     </message>
     <message>
         <source>root-mass plan %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballenplan %1 entfernt</translation>
     </message>
     <message>
         <source>%1, as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wie es war</translation>
     </message>
     <message>
         <source>%1: stopped at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: gestockt bei %2</translation>
     </message>
     <message>
         <source>comb the %1 %2 deep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 tief auskämmen</translation>
     </message>
     <message>
         <source>take %1 off the %2 (now %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%2: %1 abnehmen (jetzt %3)</translation>
     </message>
     <message>
         <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>den Stammfuß %1 über den Boden stellen, %2 rechts und %3 hinter der Mitte</translation>
     </message>
     <message>
         <source>put it back into its old pot</source>
-        <translation type="unfinished"></translation>
+        <translation>in die alte Schale zurückstellen</translation>
     </message>
     <message>
         <source>Plan %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1: %2.</translation>
     </message>
     <message>
         <source>fits as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>passt, wie er ist</translation>
     </message>
     <message>
         <source>Caution:</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht:</translation>
     </message>
     <message>
         <source>Note:</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis:</translation>
     </message>
     <message>
         <source>plan %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1</translation>
     </message>
     <message>
         <source>plan %1, in stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1, in Etappen</translation>
     </message>
     <message>
         <source>corners %1 of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecken %1 des Ballens</translation>
     </message>
     <message>
         <source>Nothing limits the fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts begrenzt den Sitz.</translation>
     </message>
     <message>
         <source>What limits the fit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was den Sitz begrenzt: %1.</translation>
     </message>
     <message>
         <source>%1 longer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 länger</translation>
     </message>
     <message>
         <source>%1 wider</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 breiter</translation>
     </message>
     <message>
         <source>%1 deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tiefer</translation>
     </message>
     <message>
         <source>Smallest change of the pot that would fit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Änderung der Schale, mit der es passt: %1.</translation>
     </message>
     <message>
         <source>Plan %1 in figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1 in Zahlen</translation>
     </message>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>abgenommen</translation>
     </message>
     <message>
         <source>stays untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt unberührt</translation>
     </message>
     <message>
         <source>new mix, as it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Mischung, wie sie liegt</translation>
     </message>
     <message>
         <source>soil line over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Substratlinie über dem Boden</translation>
     </message>
     <message>
         <source>new mix, of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Mischung, von der Schale</translation>
     </message>
     <message>
         <source>shoulder over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulter über dem Substrat</translation>
     </message>
     <message>
         <source>not in one go</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht in einem Zug</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>abgenommen</translation>
     </message>
     <message>
         <source>kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibender Ballen</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>unberührt</translation>
     </message>
     <message>
         <source>bottom layer, dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainage, Abdeckung</translation>
     </message>
     <message>
         <source>shoulder</source>
-        <translation type="unfinished"></translation>
+        <translation>Schulter</translation>
     </message>
     <message>
         <source>soil surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Substratoberfläche</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>old right</source>
-        <translation type="unfinished"></translation>
+        <translation>alte rechte Seite</translation>
     </message>
     <message>
         <source>old left</source>
-        <translation type="unfinished"></translation>
+        <translation>alte linke Seite</translation>
     </message>
     <message>
         <source>old back</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Rückseite</translation>
     </message>
     <message>
         <source>old front</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Vorderseite</translation>
     </message>
     <message>
         <source>old top</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Oberseite</translation>
     </message>
     <message>
         <source>old bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Unterseite</translation>
     </message>
     <message>
         <source>move the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>den Baum versetzen</translation>
     </message>
     <message>
         <source>turn it</source>
-        <translation type="unfinished"></translation>
+        <translation>drehen</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>schneiden</translation>
     </message>
     <message>
         <source>tip it less</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger kippen</translation>
     </message>
     <message>
         <source>sink it</source>
-        <translation type="unfinished"></translation>
+        <translation>tiefer setzen</translation>
     </message>
     <message>
         <source>raise it to the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zum Substrat anheben</translation>
     </message>
     <message>
         <source>build a shoulder</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schulter bauen</translation>
     </message>
     <message>
         <source>take another pot</source>
-        <translation type="unfinished"></translation>
+        <translation>eine andere Schale nehmen</translation>
     </message>
     <message>
         <source>in stages</source>
-        <translation type="unfinished"></translation>
+        <translation>in Etappen</translation>
     </message>
     <message>
         <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan von der Seite und von oben; Pfeiltasten bewegen den Baum, Bild auf und Bild ab heben und senken ihn</translation>
     </message>
     <message>
         <source>No plan yet: choose a tree and begin one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Plan: einen Baum wählen und einen beginnen.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1 geht in Etappen: %2 kommen jetzt ab und der Baum geht in die alte Schale zurück, deshalb gibt es kein Bild der neuen.</translation>
     </message>
     <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1: %2 werden abgenommen, %3 bleiben unberührt, der Stammfuß steht %4 über dem Boden und die Substratlinie liegt bei %5.</translation>
     </message>
     <message>
         <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum in einem der Bilder ziehen oder Pfeiltasten, Bild auf und Bild ab benutzen</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>was</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>wo</translation>
     </message>
     <message>
         <source>how much</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>combed</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgekämmt</translation>
     </message>
     <message>
         <source>of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>des Wurzelballens</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß</translation>
     </message>
     <message>
         <source>right of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts der Mitte</translation>
     </message>
     <message>
         <source>behind the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>hinter der Mitte</translation>
     </message>
     <message>
         <source>over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem Boden</translation>
     </message>
     <message>
         <source>at the trunk, over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>am Stamm, über dem Boden</translation>
     </message>
     <message>
         <source>over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem Substrat</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ScoreView</name>
     <message numerus="yes">
         <source>predicted %1 points too low on average, %2 points root mean square, %n test(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>im Mittel um %1 Punkte zu niedrig vorhergesagt, %2 Punkte quadratisches Mittel, %n Test</numerusform>
+            <numerusform>im Mittel um %1 Punkte zu niedrig vorhergesagt, %2 Punkte quadratisches Mittel, %n Tests</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>predicted %1 points too high on average, %2 points root mean square, %n test(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>im Mittel um %1 Punkte zu hoch vorhergesagt, %2 Punkte quadratisches Mittel, %n Test</numerusform>
+            <numerusform>im Mittel um %1 Punkte zu hoch vorhergesagt, %2 Punkte quadratisches Mittel, %n Tests</numerusform>
         </translation>
     </message>
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Schalentest zu vergleichen. Ein Schalentest einer aufbewahrten Mischung zeigt, wie weit die Schätzung ihrer Luft danebenlag.</translation>
     </message>
     <message>
         <source>Drained air: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgetropfte Luft: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fein, bis %1: %2.</translation>
     </message>
     <message>
         <source>Coarse: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grob: %1.</translation>
     </message>
     <message>
         <source>pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentest</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn</translation>
     </message>
     <message>
         <source>predicted air</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhergesagte Luft</translation>
     </message>
     <message>
         <source>measured air</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessene Luft</translation>
     </message>
     <message>
         <source>points off</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte daneben</translation>
     </message>
     <message>
         <source>coarse</source>
-        <translation type="unfinished"></translation>
+        <translation>grob</translation>
     </message>
     <message>
         <source>fine</source>
-        <translation type="unfinished"></translation>
+        <translation>fein</translation>
     </message>
     <message>
         <source>Pot tests: predicted against measured air</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalentests: vorhergesagte gegen gemessene Luft</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>fine grain</source>
-        <translation type="unfinished"></translation>
+        <translation>feines Korn</translation>
     </message>
     <message>
         <source>coarse grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grobes Korn</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ScreeningPanel</name>
     <message>
         <source>&amp;Keep these fractions</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Fraktionen auf&amp;bewahren</translation>
     </message>
     <message>
         <source>Screen at, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Absieben bei, mm</translation>
     </message>
     <message>
         <source>openings to screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschenweiten zum Absieben</translation>
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation type="unfinished"></translation>
+        <translation>wie das Urteil sagt; oder 6.3 2 eingeben</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgesiebtes Korn, trocken</translation>
     </message>
     <message>
         <source>grain screened</source>
-        <translation type="unfinished"></translation>
+        <translation>abgesiebtes Korn</translation>
     </message>
     <message>
         <source>all that is left of the bag; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>alles, was vom Sack übrig ist; kg darf eingegeben werden</translation>
     </message>
     <message>
         <source>Fractions, predicted and measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktionen, vorhergesagt und gemessen</translation>
     </message>
     <message>
         <source>Type what each fraction weighed, and its litres, into the last two columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>In die letzten zwei Spalten eingeben, was jede Fraktion wog, und ihre Liter.</translation>
     </message>
     <message>
         <source>Keep these fractions</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Fraktionen aufbewahren</translation>
     </message>
     <message>
         <source>Lifting:</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben:</translation>
     </message>
     <message>
         <source>a full bag is heavy; lift from the knees, or screen it in two halves. General information; qualified advice prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein voller Sack ist schwer; aus den Knien heben oder in zwei Hälften absieben. Allgemeine Hinweise; fachkundiger Rat geht vor.</translation>
     </message>
     <message>
         <source>mass of the fraction %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse der Fraktion %1</translation>
     </message>
     <message>
         <source>litres of the fraction %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter der Fraktion %1</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil</translation>
     </message>
     <message>
         <source>predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhergesagt</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>weighed, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gewogen, %1</translation>
     </message>
     <message>
         <source>measured, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen, %1</translation>
     </message>
     <message>
         <source>Weigh every fraction first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst jede Fraktion wiegen</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SettingsPage</name>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>as the system</source>
-        <translation type="unfinished"></translation>
+        <translation>wie das System</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>A change holds from the next start. Every translation is a draft, not yet read by a native grower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung gilt ab dem nächsten Start. Jede Übersetzung ist ein Entwurf, noch von keinem Muttersprachler aus der Praxis gelesen.</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>metric: litres, millimetres, grams</source>
-        <translation type="unfinished"></translation>
+        <translation>metrisch: Liter, Millimeter, Gramm</translation>
     </message>
     <message>
         <source>US: quarts, inches, ounces</source>
-        <translation type="unfinished"></translation>
+        <translation>US: Quarts, Zoll, Unzen</translation>
     </message>
     <message>
         <source>Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Farben</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>hell</translation>
     </message>
     <message>
         <source>dark</source>
-        <translation type="unfinished"></translation>
+        <translation>dunkel</translation>
     </message>
     <message>
         <source>high contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>hoher Kontrast</translation>
     </message>
     <message>
         <source>Text size</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftgröße</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Show laboratory figures beside the verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Laborkennwerte neben dem Urteil zeigen</translation>
     </message>
     <message>
         <source>Backups folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner der Sicherungen</translation>
     </message>
     <message>
         <source>beside the record; a change holds from the next start</source>
-        <translation type="unfinished"></translation>
+        <translation>neben der Aufzeichnung; eine Änderung gilt ab dem nächsten Start</translation>
     </message>
     <message>
         <source>Choose...</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen...</translation>
     </message>
     <message>
         <source>Choose the backups folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ordner der Sicherungen wählen</translation>
     </message>
     <message>
         <source>Sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Siebe</translation>
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5.6 4 2.8 2 1.4 1. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Siebsätze</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschenweiten</translation>
     </message>
     <message>
         <source>Add a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz hinzufügen</translation>
     </message>
     <message>
         <source>Add a set of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Siebsatz hinzufügen</translation>
     </message>
     <message>
         <source>my sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>meine Siebe</translation>
     </message>
     <message>
         <source>set of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebsatz</translation>
     </message>
     <message>
         <source>set of sieves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebsatz %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SheetEditor</name>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>bag, lot or material</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack, Charge oder Material</translation>
     </message>
     <message>
         <source>&amp;Sample, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Probe, trocken</translation>
     </message>
     <message>
         <source>sample mass of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Probenmasse von %1</translation>
     </message>
     <message>
         <source>weighed before sieving; shows the loss</source>
-        <translation type="unfinished"></translation>
+        <translation>vor dem Sieben gewogen; zeigt den Verlust</translation>
     </message>
     <message>
         <source>Sample %1, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1, trocken</translation>
     </message>
     <message>
         <source>mass of sample %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse der Probe %1 von %2</translation>
     </message>
     <message>
         <source>a further sample of the same bag</source>
-        <translation type="unfinished"></translation>
+        <translation>eine weitere Probe desselben Sacks</translation>
     </message>
     <message>
         <source>by mass, net</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Masse, netto</translation>
     </message>
     <message>
         <source>by gross and tare</source>
-        <translation type="unfinished"></translation>
+        <translation>brutto und Tara</translation>
     </message>
     <message>
         <source>by litres, a bag by bucket</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Litern, ein Sack mit dem Eimer</translation>
     </message>
     <message>
         <source>How the fractions are measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Fraktionen gemessen werden</translation>
     </message>
     <message>
         <source>&amp;Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gemessen</translation>
     </message>
     <message>
         <source>way of measuring %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Messweise von %1</translation>
     </message>
     <message>
         <source>Sample 1: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe 1: %1</translation>
     </message>
     <message>
         <source>Sample %1: sum %2, loss %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1: Summe %2, Verlust %3</translation>
     </message>
     <message>
         <source>Sample %1: sum %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1: Summe %2</translation>
     </message>
     <message>
         <source>Sum %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe %1</translation>
     </message>
     <message>
         <source>Nothing weighed yet: the curve grows as you type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts gewogen: Die Sieblinie wächst beim Eingeben.</translation>
     </message>
     <message>
         <source>Sum and loss: – (see the marked cells)</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe und Verlust: – (siehe die markierten Zellen)</translation>
     </message>
     <message>
         <source>%1; type the sample mass or the pan to see the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; Probenmasse oder Auffangschale eingeben, um die Sieblinie zu sehen.</translation>
     </message>
     <message>
         <source>Type the pan to see the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Auffangschale eingeben, um die Sieblinie zu sehen.</translation>
     </message>
     <message>
         <source>%1, still in the stack %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, noch im Siebturm %2</translation>
     </message>
     <message>
         <source>Measured in litres: no mass balance.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Litern gemessen: keine Massenbilanz.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Verlust – (keine Probenmasse)</translation>
     </message>
     <message>
         <source>%1, gain %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zuwachs %2</translation>
     </message>
     <message>
         <source>%1, loss %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Verlust %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebturm</translation>
     </message>
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sieb je Zeile, grob nach fein, die Auffangschale zuletzt. Eingeben, was liegen blieb; die Eingabetaste geht zum nächsten.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SieveTableModel</name>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffangschale</translation>
     </message>
     <message>
         <source>sieve %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb %1</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>leer</translation>
     </message>
     <message>
         <source>sieve, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb, mm</translation>
     </message>
     <message>
         <source>gross, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>brutto, %1</translation>
     </message>
     <message>
         <source>stayed on, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt, %1</translation>
     </message>
     <message>
         <source>tare, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tara, %1</translation>
     </message>
     <message>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>netto</translation>
     </message>
     <message>
         <source>sample 2, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe 2, %1</translation>
     </message>
     <message>
         <source>sample 3, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe 3, %1</translation>
     </message>
     <message>
         <source>passing</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>sieve %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb %1 von %2</translation>
     </message>
     <message>
         <source>sample %1 on %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1 auf %2 von %3</translation>
     </message>
     <message>
         <source>pan mass of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffangschale von %1, Masse</translation>
     </message>
     <message>
         <source>mass on %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse auf %1 von %2</translation>
     </message>
     <message>
         <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts einzufügen: keine Zeilen mit Zahlen in der Zwischenablage.</translation>
     </message>
     <message>
         <source>paste into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>in %1 eingefügt</translation>
     </message>
     <message numerus="yes">
         <source>Pasted %n row(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile eingefügt.</numerusform>
+            <numerusform>%n Zeilen eingefügt.</numerusform>
         </translation>
     </message>
     <message>
         <source>further sample of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>weitere Probe von %1</translation>
     </message>
     <message>
         <source>sample %1 of %2 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe %1 von %2 entfernt</translation>
     </message>
     <message>
         <source>new sieve of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>neues Sieb von %1</translation>
     </message>
     <message>
         <source>sieve %1 of %2 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieb %1 von %2 entfernt</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>Sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebe</translation>
     </message>
     <message>
         <source>Dust:</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub:</translation>
     </message>
     <message>
         <source>sieve dry grain outdoors, wind behind you, with a mask (P2 or N95 at least, P3 or P100 for grit and sand); clean with a damp cloth, not a broom. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenes Korn im Freien sieben, den Wind im Rücken, mit Maske (mindestens P2 oder N95, P3 oder P100 bei Grus und Sand); mit feuchtem Tuch reinigen, nicht mit dem Besen. Allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>What is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eingegeben wird</translation>
     </message>
     <message>
         <source>Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Siebanalyse</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieblinie</translation>
     </message>
     <message>
         <source>Lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Chargen</translation>
     </message>
     <message>
         <source>Pictures of the sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder der Siebanalyse</translation>
     </message>
     <message>
         <source>What follows for the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für den Sack folgt</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Screen this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Sack absieben</translation>
     </message>
     <message>
         <source>none, or choose one to grade</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner, oder einen zum Prüfen wählen</translation>
     </message>
     <message>
         <source>as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie eingegeben</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TradeOffView</name>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>What air costs in water, and fit in money</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Luft an Wasser kostet und Eignung an Geld</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehaltenes Wasser</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>Score, lower fits better</source>
-        <translation type="unfinished"></translation>
+        <translation>Wertung, niedriger passt besser</translation>
     </message>
     <message>
         <source>price of a mixed litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis eines gemischten Liters</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TreesPage</name>
     <message>
         <source>Pots and trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen und Bäume</translation>
     </message>
     <message>
         <source>Trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume</translation>
     </message>
     <message>
         <source>Pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenpläne</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
     <message>
         <source>thriving</source>
-        <translation type="unfinished"></translation>
+        <translation>wüchsig</translation>
     </message>
     <message>
         <source>watch</source>
-        <translation type="unfinished"></translation>
+        <translation>beobachten</translation>
     </message>
     <message>
         <source>sick</source>
-        <translation type="unfinished"></translation>
+        <translation>krank</translation>
     </message>
     <message>
         <source>dead</source>
-        <translation type="unfinished"></translation>
+        <translation>tot</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>conifer</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadelbaum</translation>
     </message>
     <message>
         <source>deciduous conifer</source>
-        <translation type="unfinished"></translation>
+        <translation>sommergrüner Nadelbaum</translation>
     </message>
     <message>
         <source>deciduous, developing</source>
-        <translation type="unfinished"></translation>
+        <translation>Laubbaum, im Aufbau</translation>
     </message>
     <message>
         <source>deciduous, refined</source>
-        <translation type="unfinished"></translation>
+        <translation>Laubbaum, verfeinert</translation>
     </message>
     <message>
         <source>broadleaf evergreen</source>
-        <translation type="unfinished"></translation>
+        <translation>immergrüner Laubbaum</translation>
     </message>
     <message>
         <source>acid lover</source>
-        <translation type="unfinished"></translation>
+        <translation>Säureliebend</translation>
     </message>
     <message>
         <source>tropical</source>
-        <translation type="unfinished"></translation>
+        <translation>tropisch</translation>
     </message>
     <message>
         <source>sick tree</source>
-        <translation type="unfinished"></translation>
+        <translation>kranker Baum</translation>
     </message>
     <message>
         <source>freshly collected</source>
-        <translation type="unfinished"></translation>
+        <translation>frisch gesammelt</translation>
     </message>
     <message>
         <source>imported</source>
-        <translation type="unfinished"></translation>
+        <translation>importiert</translation>
     </message>
     <message>
         <source>%1 of tree %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von Baum %2</translation>
     </message>
     <message>
         <source>Trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume</translation>
     </message>
     <message>
         <source>tree by number, name or species</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum nach Nummer, Name oder Art</translation>
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Bäume. Den ersten hinzufügen: Art und Gruppe, dann, worin er zuletzt umgetopft wurde.</translation>
     </message>
     <message>
         <source>how it is</source>
-        <translation type="unfinished"></translation>
+        <translation>wie es ihm geht</translation>
     </message>
     <message>
         <source>Add a t&amp;ree</source>
-        <translation type="unfinished"></translation>
+        <translation>Bau&amp;m hinzufügen</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig %1</translation>
     </message>
     <message>
         <source>Root-mass p&amp;lan of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen&amp;plan dieses Baums</translation>
     </message>
     <message>
         <source>Root-mass plan of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenplan dieses Baums</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>as you call it</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Bezeichnung</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Art</translation>
     </message>
     <message>
         <source>as far as you know it</source>
-        <translation type="unfinished"></translation>
+        <translation>soweit bekannt</translation>
     </message>
     <message>
         <source>species</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Species group</source>
-        <translation type="unfinished"></translation>
+        <translation>Artengruppe</translation>
     </message>
     <message>
         <source>what the tree bears when it is repotted goes by its group</source>
-        <translation type="unfinished"></translation>
+        <translation>was der Baum beim Umtopfen verträgt, geht nach seiner Gruppe</translation>
     </message>
     <message>
         <source>not chosen yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gewählt</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gruppe</translation>
     </message>
     <message>
         <source>Since the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit dem Jahr</translation>
     </message>
     <message>
         <source>sown, struck or collected</source>
-        <translation type="unfinished"></translation>
+        <translation>gesät, gesteckt oder gesammelt</translation>
     </message>
     <message>
         <source>year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>Trunk &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>Stamm&amp;breite</translation>
     </message>
     <message>
         <source>at the base, over the roots</source>
-        <translation type="unfinished"></translation>
+        <translation>am Fuß, über den Wurzeln</translation>
     </message>
     <message>
         <source>trunk width</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammbreite</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß</translation>
     </message>
     <message>
         <source>Trunk base, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, rechts</translation>
     </message>
     <message>
         <source>of the root mass&apos;s middle, from the old front</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Ballenmitte, von der alten Front aus</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, hinten</translation>
     </message>
     <message>
         <source>behind its middle</source>
-        <translation type="unfinished"></translation>
+        <translation>hinter der Mitte</translation>
     </message>
     <message>
         <source>Trunk base, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß, hoch</translation>
     </message>
     <message>
         <source>over the root mass&apos;s underside</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Unterseite des Ballens</translation>
     </message>
     <message>
         <source>&amp;Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Masse</translation>
     </message>
     <message>
         <source>without ground and pot; for lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Substrat und Schale; für das Heben</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Ready when</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit, wenn</translation>
     </message>
     <message>
         <source>as buds swell</source>
-        <translation type="unfinished"></translation>
+        <translation>die Knospen schwellen</translation>
     </message>
     <message>
         <source>window</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitfenster</translation>
     </message>
     <message>
         <source>Window opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster öffnet</translation>
     </message>
     <message>
         <source>month and day, like 03-01</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat und Tag, wie 03-01</translation>
     </message>
     <message>
         <source>Window closes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließt</translation>
     </message>
     <message>
         <source>month and day, like 04-20</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat und Tag, wie 04-20</translation>
     </message>
     <message>
         <source>Next repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Umtopfen</translation>
     </message>
     <message>
         <source>a day like 2027-03-15; by interval if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Tag wie 2027-03-15; nach Abstand, wenn leer</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien als Verweis, getrennt durch ;</translation>
     </message>
     <message>
         <source>photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>Add a photo...</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto hinzufügen...</translation>
     </message>
     <message>
         <source>Add a photo by its file</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto über seine Datei hinzufügen</translation>
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>anything worth knowing</source>
-        <translation type="unfinished"></translation>
+        <translation>was wissenswert ist</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>How it did</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es ging</translation>
     </message>
     <message>
         <source>How the tree did, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es dem Baum ging, Neuestes zuerst</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation>gesehen</translation>
     </message>
     <message>
         <source>Day it was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Beobachtung</translation>
     </message>
     <message>
         <source>like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>wie 2026-03-14</translation>
     </message>
     <message>
         <source>How it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es war</translation>
     </message>
     <message>
         <source>looked at for repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>fürs Umtopfen angesehen</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Ta&amp;g</translation>
     </message>
     <message>
         <source>it was</source>
-        <translation type="unfinished"></translation>
+        <translation>es war</translation>
     </message>
     <message>
         <source>What was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu sehen war</translation>
     </message>
     <message>
         <source>colour, buds, water that stands, roots at the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Farbe, Knospen, stehendes Wasser, Wurzeln am Loch</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufschreiben</translation>
     </message>
     <message>
         <source>Write down what was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gesehene aufschreiben</translation>
     </message>
     <message>
         <source>Repottings</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopfungen</translation>
     </message>
     <message>
         <source>Repottings, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopfungen, Neueste zuerst</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>schneiden</translation>
     </message>
     <message>
         <source>combed</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgekämmt</translation>
     </message>
     <message>
         <source>bare-rooted</source>
-        <translation type="unfinished"></translation>
+        <translation>wurzelnackt</translation>
     </message>
     <message>
         <source>removed</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>unberührt</translation>
     </message>
     <message>
         <source>Day of the repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag des Umtopfens</translation>
     </message>
     <message>
         <source>like 2024-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>wie 2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale, in die er kam</translation>
     </message>
     <message>
         <source>Mix it stands in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung, in der er steht</translation>
     </message>
     <message>
         <source>Note on the repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zum Umtopfen</translation>
     </message>
     <message>
         <source>what was cut, what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>was geschnitten, was gefunden wurde</translation>
     </message>
     <message>
         <source>Write down a repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Umtopfen aufschreiben</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>Begutachtung</translation>
     </message>
     <message>
         <source>condition</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopfen</translation>
     </message>
     <message>
         <source>Add photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos hinzufügen</translation>
     </message>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bilder (*.jpg *.jpeg *.png *.webp *.heic);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>new tree</source>
-        <translation type="unfinished"></translation>
+        <translation>neuer Baum</translation>
     </message>
     <message>
         <source>tree added</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum hinzugefügt</translation>
     </message>
     <message>
         <source>Tree %1 stays: plans, days or the log name it. Write down that it is dead instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 bleibt: Pläne, Tage oder das Tagebuch nennen ihn. Stattdessen aufschreiben, dass er tot ist.</translation>
     </message>
     <message>
         <source>tree %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1 entfernt</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>Tree %1, %2 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1, %2 Jahre</translation>
     </message>
     <message>
         <source>Tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1</translation>
     </message>
     <message>
         <source>Next repotting: %1, as you set it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Umtopfen: %1, wie gesetzt.</translation>
     </message>
     <message>
         <source>Next repotting by the group&apos;s interval: from %1, by %2 at the latest (common practice; look at it first).</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Umtopfen nach dem Abstand der Gruppe: ab %1, spätestens %2 (übliche Praxis; zuerst ansehen).</translation>
     </message>
     <message>
         <source>Next repotting: – (it has no last repotting, or its group has no interval)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Umtopfen: – (kein letztes Umtopfen, oder die Gruppe hat keinen Abstand)</translation>
     </message>
     <message>
         <source>Next repotting: – (choose its group and write down the last repotting)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Umtopfen: – (Gruppe wählen und das letzte Umtopfen aufschreiben)</translation>
     </message>
     <message>
         <source>looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>angesehen</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::VerdictPanel</name>
     <message>
         <source>What screening there gives</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Absieben dort ergibt</translation>
     </message>
     <message>
         <source>Which openings? From the sieves of this test</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Maschenweiten? Von den Sieben dieser Analyse</translation>
     </message>
     <message>
         <source>Which openings? From the sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Maschenweiten? Von den eigenen Sieben</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::WelcomePage</name>
     <message>
         <source>From a weighed sieve sample to a mix in a pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der gewogenen Siebprobe zur Mischung in der Schale</translation>
     </message>
     <message>
         <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, was auf jedem Sieb lag, die Säcke mischen, die Schale angeben: ablesen, wie viel Luft und Wasser die Mischung darin hält und wie viele Liter von jedem abzumessen sind.</translation>
     </message>
     <message>
         <source>Look at the demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung ansehen</translation>
     </message>
     <message>
         <source>An invented nursery in a window of its own: bags, sieve tests, a mix for pines. Closing it throws it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine erfundene Baumschule in einem eigenen Fenster: Säcke, Siebanalysen, eine Mischung für Kiefern. Schließen wirft sie weg.</translation>
     </message>
     <message>
         <source>Record a sieving</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Siebung aufzeichnen</translation>
     </message>
     <message>
         <source>An empty stack of sieves, ready to type into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein leerer Siebturm, bereit zur Eingabe.</translation>
     </message>
     <message>
         <source>Describe a container</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Gefäß beschreiben</translation>
     </message>
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Form und Innenmaße: sofort das Volumen, Luft und Wasser, sobald es eine Mischung gibt.</translation>
     </message>
 </context>
 <context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr kleine Bäume</translation>
     </message>
     <message>
         <source>small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>kleine Bäume</translation>
     </message>
     <message>
         <source>conifers</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadelbäume</translation>
     </message>
     <message>
         <source>conifers, large or collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadelbäume, groß oder gesammelt</translation>
     </message>
     <message>
         <source>deciduous, developing</source>
-        <translation type="unfinished"></translation>
+        <translation>Laubbaum, im Aufbau</translation>
     </message>
     <message>
         <source>deciduous, refined</source>
-        <translation type="unfinished"></translation>
+        <translation>Laubbaum, verfeinert</translation>
     </message>
     <message>
         <source>deciduous conifers</source>
-        <translation type="unfinished"></translation>
+        <translation>sommergrüne Nadelbäume</translation>
     </message>
     <message>
         <source>evergreen broadleaf</source>
-        <translation type="unfinished"></translation>
+        <translation>immergrüne Laubbäume</translation>
     </message>
     <message>
         <source>acid lovers</source>
-        <translation type="unfinished"></translation>
+        <translation>Säureliebende</translation>
     </message>
     <message>
         <source>tropicals</source>
-        <translation type="unfinished"></translation>
+        <translation>Tropische</translation>
     </message>
 </context>
 <context>
     <name>report</name>
     <message>
         <source>the grain would hold {held_percent} % of its volume in water and has {pores_percent} % of pores: was it dabbed dry on the outside, and is the density right?</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn würde {held_percent} % seines Volumens an Wasser halten und hat {pores_percent} % Poren: War es außen trockengetupft, und stimmt die Dichte?</translation>
     </message>
     <message>
         <source>the grain took up {percent} % of its dry mass; few kinds of grain do: was it dabbed dry on the outside?</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn nahm {percent} % seiner Trockenmasse auf; das tun wenige Körnungen: War es außen trockengetupft?</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs stay among the grain: a hint for the next repotting, an estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich unter {percent} % Luft in Saison {season}, wenn die Krümel zwischen den Körnern bleiben: ein Hinweis für das nächste Umtopfen, eine Schätzung</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs wash down to the floor: a hint for the next repotting, an estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich unter {percent} % Luft in Saison {season}, wenn die Krümel zum Boden gespült werden: ein Hinweis für das nächste Umtopfen, eine Schätzung</translation>
     </message>
     <message>
         <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation type="unfinished"></translation>
+        <translation>schon die neue Mischung hat in dieser Schale weniger als {percent} % Luft</translation>
     </message>
     <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
-        <translation type="unfinished"></translation>
+        <translation>die kommenden Jahre sind eine Schätzung: Frost, Gießen und Umtopfgewohnheiten sind verschieden, und Wurzeln senken die Luft weiter</translation>
     </message>
     <message>
         <source>how long this grain lasts is not known; it is taken as not breaking. A crumble test would tell</source>
-        <translation type="unfinished"></translation>
+        <translation>wie lange dieses Korn hält, ist nicht bekannt; es gilt als beständig. Ein Zerfallstest würde es sagen</translation>
     </message>
     <message>
         <source>tilt and bottom layer are left out of the years to come</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung und Drainageschicht sind in den kommenden Jahren nicht berücksichtigt</translation>
     </message>
     <message>
         <source>the test and the usual values are far apart, so neither is trusted as far as it claims: the range is {factor} times as wide; repeat the test</source>
-        <translation type="unfinished"></translation>
+        <translation>der Test und die üblichen Werte liegen weit auseinander, deshalb wird keinem so weit getraut, wie er verspricht: Die Spanne ist {factor}-mal so breit; den Test wiederholen</translation>
     </message>
     <message>
         <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation type="unfinished"></translation>
+        <translation>kein k zwischen 2 und 40 cm mm ergibt die gemessenen {capacity_percent} % Wasser; {k_cm_mm} kommt am nächsten: Gewichte, Volumen und Körnung ansehen</translation>
     </message>
     <message>
         <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation type="unfinished"></translation>
+        <translation>die beiden Tiefen zusammen verlangen k {k_cm_mm} und w {grain_fill}, was eher Streuung als Mischung ist; sie wurden stattdessen gegen die üblichen Werte abgewogen</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
-        <translation type="unfinished"></translation>
+        <translation>nur {percent} % der Hohlräume zwischen den Körnern füllten sich beim Fluten; wurde langsam von unten geflutet, nach einem Tag Einweichen?</translation>
     </message>
     <message>
         <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>das geflutete Gewicht verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne die Mischung wird nur gesagt, was gemessen wurde; mit „mix“ oder --mix lässt sich daraus lernen</translation>
     </message>
     <message>
         <source>without the pot&apos;s shape or depth there is nothing to compare with; give &quot;container&quot;, &quot;depth_cm&quot; or --pot</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Form oder Tiefe der Schale gibt es nichts zu vergleichen; „container“, „depth_cm“ oder --pot angeben</translation>
     </message>
     <message>
         <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation type="unfinished"></translation>
+        <translation>die gemessene Schüttdichte lässt {voids_percent} % Hohlräume zwischen den Körnern, was Korn nicht tut; stattdessen wurden die vorhergesagten Hohlräume benutzt</translation>
     </message>
     <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn kam gröber heraus, als es hineinging: War es dieselbe Handvoll, und ging nichts verloren?</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation type="unfinished"></translation>
+        <translation>die Körnung nach dem Zerfall liegt {points} Punkte neben jedem gleichmäßigen Zerbrechen; die Zahlen sind grob</translation>
     </message>
     <message>
         <source>the two sievings have no two sieves in common</source>
-        <translation type="unfinished"></translation>
+        <translation>die beiden Siebungen haben keine zwei Siebe gemeinsam</translation>
     </message>
     <message>
         <source>the number of rounds is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl der Runden fehlt oder liegt nicht über 0</translation>
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Korndichte von {density_g_l} g/L liegt über der ihres Feststoffs, {solid_g_l} g/L; die Gewichte und den Strich am Krug ansehen</translation>
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Korndichte von {density_g_l} g/L ist für Korn ungewöhnlich; die Gewichte ansehen, und war alle Luft zwischen den Körnern heraus?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn verdrängt kein Wasser; die drei Gewichte ansehen</translation>
     </message>
     <message>
         <source>the dry grain outweighs the soaked grain</source>
-        <translation type="unfinished"></translation>
+        <translation>das trockene Korn wiegt mehr als das eingeweichte</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
-        <translation type="unfinished"></translation>
+        <translation>das eingeweichte Korn ist leichter als Wasser ({density_g_l} g/L): mit einem Sieb untertauchen, sonst kommt sein Volumen zu klein heraus</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Masse fehlt oder liegt nicht über 0</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Fraktion braucht die Maschenweite, auf der sie liegen blieb, die, durch die sie fiel, oder beide</translation>
     </message>
     <message>
         <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation type="unfinished"></translation>
+        <translation>{density_g_l} g/L sind für Korn ungewöhnlich; die Gewichte und das Volumen des Krugs ansehen</translation>
     </message>
     <message>
         <source>the filled jug weighs no more than the empty one</source>
-        <translation type="unfinished"></translation>
+        <translation>der gefüllte Krug wiegt nicht mehr als der leere</translation>
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn verlor beim Einarbeiten {percent} % seines Volumens; 5 bis 13 % sind üblich: War es lose gefüllt?</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn füllt nach dem Einarbeiten mehr als davor</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>der Krug hielte {voids_percent} % Hohlräume zwischen Körnern von {density_g_l} g/L, was loses Korn kaum tut; Volumen und Korndichte ansehen</translation>
     </message>
     <message>
         <source>the volume is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen fehlt oder liegt nicht über 0</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation type="unfinished"></translation>
+        <translation>der Feinheitsmodul liest {aperture_mm} mm aus der Sieblinie, dieses Sieb wurde nicht benutzt</translation>
     </message>
     <message>
         <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>der Feinheitsmodul ist nicht definiert: {percent} % sind feiner als das feinste Sieb, {finest_mm} mm, und er verlangt {aperture_mm} mm</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; der Feinheitsmodul zählt davon nichts auf gröberen</translation>
     </message>
     <message>
         <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Laborkennwert ohne Wert braucht eine Größe außerhalb der benutzten Siebe; nichts wird extrapoliert</translation>
     </message>
     <message>
         <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>nach {count} eigenen Schalentests: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schalentests wurden mit einer anderen Mischung als dieser gemacht; was sie lehren, gilt für diese nur, soweit das Korn gleicht</translation>
     </message>
     <message>
         <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft und Wasser nach {count} eigenen Schalentests der Mischung {mix}, der letzte ist {test}: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>nach {count} eigenen Schalentests ({dates}): k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
-        <translation type="unfinished"></translation>
+        <translation>kein starres Korn: Das Packungsmodell ist dafür weniger sicher</translation>
     </message>
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
-        <translation type="unfinished"></translation>
+        <translation>die Austauschkapazität ist nicht bekannt, deshalb hat die Mischung keine</translation>
     </message>
     <message>
         <source>the mix has no components</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung hat keine Bestandteile</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korndichte ist nicht bekannt: Die Mischung hat nur Massenanteile und Körnung, keine Volumen und Porositäten</translation>
     </message>
     <message>
         <source>all components have 0 parts; give one of them a part</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Bestandteile haben 0 Teile; einem von ihnen einen Teil geben</translation>
     </message>
     <message>
         <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reindichte ist nicht bekannt: Die Gesamtporosität zählt nur die Poren, die Wasser aufnehmen</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % sind feiner als {aperture_mm} mm und gelten als Korn von {size_mm} mm</translation>
     </message>
     <message>
         <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korndichte setzt einen Feststoff von {density_g_l} g/L voraus, außerhalb von {low} bis {high}: noch einmal ansehen oder die Reindichte angeben</translation>
     </message>
     <message>
         <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation type="unfinished"></translation>
+        <translation>die Teile ergeben zusammen {sum}: Waren sie als Prozent gemeint, fehlt etwas oder zählt doppelt</translation>
     </message>
     <message>
         <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Setzung von {percent} % lässt keine Hohlräume; das Korn allein erlaubt {most_percent} %</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Setzung von {share} kann nicht sein; erwartet wird 0 bis unter 1, der Anteil des verlorenen Volumens</translation>
     </message>
     <message>
         <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>die Reindichte von {density_g_l} g/L liegt außerhalb von {low} bis {high}: noch einmal ansehen</translation>
     </message>
     <message>
         <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation type="unfinished"></translation>
+        <translation>{sources} Quellen stehen neben {components} Bestandteilen; jeder Bestandteil hat eine, oder keiner</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Streuverlust von {share} kann nicht sein; erwartet wird 0 bis unter 1, der Anteil der Mischung neben der Schale</translation>
     </message>
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung quillt um {percent} %: Sie braucht mehr Raum als ihre Bestandteile einzeln</translation>
     </message>
     <message>
         <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % sind gröber als {aperture_mm} mm und gelten als bis {top_mm} mm reichend</translation>
     </message>
     <message>
         <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegebene Zahlen sind übliche Werte des Katalogs, nicht gemessen</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Liter von {component} wiegen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>sieve the {component} three times more: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>{component} dreimal mehr sieben: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korndichte von {component} durch Verdrängung messen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schale mit Wasser füllen und wiegen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>make a pot test of the mix: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Schalentest der Mischung machen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>see in a jug how far the mix settles: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>im Krug sehen, wie weit die Mischung sich setzt: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>soak the {component} for a day and weigh it surface-dry: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>{component} einen Tag einweichen und oberflächentrocken wiegen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
         <source>{percent} % of air is unusual; was it drained level for half an hour, and is the volume right?</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % Luft sind ungewöhnlich; wurde eine halbe Stunde waagerecht abgetropft, und stimmt das Volumen?</translation>
     </message>
     <message>
         <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schüttdichte von {density_g_l} g/L ist ungewöhnlich; Tara und Volumen ansehen</translation>
     </message>
     <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % Wasser nach dem Abtropfen sind ungewöhnlich; Gewichte und Volumen ansehen</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
-        <translation type="unfinished"></translation>
+        <translation>{caught_ml} mL liefen von {poured_ml} mL eingegossenen aus; alles Wasser von der trockenen Mischung an zählen</translation>
     </message>
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Tiefe von {depth_cm} cm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Masse von {mass_g} g kann nicht negativ sein</translation>
     </message>
     <message>
         <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g kann nicht sein: {what} wog {least_g} g</translation>
     </message>
     <message>
         <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation type="unfinished"></translation>
+        <translation>{caught_ml} mL wurden aufgefangen, aber nur {poured_ml} mL eingegossen</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen der Mischung ist nicht bekannt; volume_ml, ein Gefäß in der Datei oder --pot angeben</translation>
     </message>
     <message>
         <source>neither a flooded nor a drained mass is given; expected one of flooded_g and drained_g</source>
-        <translation type="unfinished"></translation>
+        <translation>weder eine geflutete noch eine abgetropfte Masse ist angegeben; erwartet wird flooded_g oder drained_g</translation>
     </message>
     <message>
         <source>there are no tests; expected one or more</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Tests; erwartet wird einer oder mehr</translation>
     </message>
     <message>
         <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % gefüllt beim Fluten sind ungewöhnlich; Gewichte und Volumen ansehen</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schale ist zweimal angegeben; erwartet wird container oder depth_cm</translation>
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen von {volume_ml} mL kann nicht negativ sein</translation>
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen von {volume_ml} mL kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>masses and poured water are mixed; expected one or the other for each test</source>
-        <translation type="unfinished"></translation>
+        <translation>Massen und eingegossenes Wasser sind vermischt; für jeden Test das eine oder das andere</translation>
     </message>
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
-        <translation type="unfinished"></translation>
+        <translation>{higher_g} g liegt nicht über {lower_g} g; erwartet werden Tara, trocken, abgetropft, geflutet in steigender Folge</translation>
     </message>
     <message>
         <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Urteil über {from_mm}-{to_mm} mm: Die Siebe der Analyse reichen nicht an beide Enden</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter gelten als der Masse verhältnisgleich; abgesiebtes Korn liegt lockerer, deshalb kommen sie etwas zu niedrig heraus</translation>
     </message>
     <message>
         <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation type="unfinished"></translation>
+        <translation>was das Absieben behält, liegt zu {percent} % im Bereich, zu {finer_percent} % ist es feiner</translation>
     </message>
     <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % sind 1-2 mm: gut für sehr kleine Schalen und als Abdeckung</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn von {size_mm} mm ist gröber als die 15 mm, für die das Modell gemacht wurde</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
-        <translation type="unfinished"></translation>
+        <translation>über 2 mm (hier {size_mm} mm) ist die Schätzung bestenfalls auf 3.5 Punkte genau; ein Schalentest macht sie besser</translation>
     </message>
     <message>
         <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Zehntel der Mischung ist {size_mm} mm oder feiner; staubige Mischungen liegen außerhalb des Modells</translation>
     </message>
     <message>
         <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation type="unfinished"></translation>
+        <translation>{fines_percent} % sind feiner als das letzte Sieb; Feinanteile werden hinuntergespült und verstopfen, die gezeigte Luft ist also zu hoch</translation>
     </message>
     <message>
         <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation type="unfinished"></translation>
+        <translation>die Größen lassen eine Lücke und der Feinanteil ist {fines_percent} %; feines Korn füllt die Hohlräume des groben, die gezeigte Luft ist also zu hoch</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>das Korn der Drainageschicht ist nicht bekannt; das Wasser wird berechnet, als reichte die Mischung bis zum Boden</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahlen beschreiben die neue Mischung nach Einweichen und Abtropfen; Gießen einer trockenen Schale von oben erreicht weniger (etwa die halbe Steighöhe), und Wurzeln und Zerfall senken die Luft mit der Zeit</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm holds a wet zone of about one grain or less</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn von {size_mm} mm hält eine Nasszone von etwa einem Korn oder weniger</translation>
     </message>
     <message>
         <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation type="unfinished"></translation>
+        <translation>organisches, faseriges oder weiches Korn liegt außerhalb des Modells</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} kann nicht sein; erwartet wird {low} bis {high}</translation>
     </message>
     <message>
         <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation type="unfinished"></translation>
+        <translation>die Nasszone würde {perched_cm} cm erreichen, über die Füllhöhe bei {depth_cm} cm hinaus: Die ganze Schale bleibt nass</translation>
     </message>
     <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Flächentabelle hat keinen Umriss; gekippt wird ein runder angenommen</translation>
     </message>
     <message>
         <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bereich endet bei {to_mm} mm, was nicht über {from_mm} mm liegt, wo er beginnt</translation>
     </message>
     <message>
         <source>the name {name} is used twice</source>
-        <translation type="unfinished"></translation>
+        <translation>der Name {name} wird zweimal benutzt</translation>
     </message>
     <message>
         <source>{low} is negative; a catalogue figure is not</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} ist negativ; eine Katalogzahl ist das nicht</translation>
     </message>
     <message>
         <source>the material has no name</source>
-        <translation type="unfinished"></translation>
+        <translation>das Material hat keinen Namen</translation>
     </message>
     <message>
         <source>the figure names no source</source>
-        <translation type="unfinished"></translation>
+        <translation>die Zahl nennt keine Quelle</translation>
     </message>
     <message>
         <source>the range runs from {low} down to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Spanne geht von {low} hinunter auf {high}</translation>
     </message>
     <message>
         <source>the share {high} is above 1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anteil {high} liegt über 1</translation>
     </message>
     <message>
         <source>references.json lists no source called {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>references.json führt keine Quelle namens {source}</translation>
     </message>
     <message>
         <source>{text} is not known for {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist für {key} nicht bekannt</translation>
     </message>
     <message>
         <source>no figure uses the source {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Zahl benutzt die Quelle {source}</translation>
     </message>
     <message>
         <source>{value} lies outside its own range {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} liegt außerhalb der eigenen Spanne {low} bis {high}</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Einheit ist {unit}; erwartet wird {expected}</translation>
     </message>
     <message>
         <source>the absorption fills {water_percent} % of the grain, which has {pores_percent} % pores; look at the absorption and both grain densities</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wasseraufnahme füllt {water_percent} % des Korns, das {pores_percent} % Poren hat; Wasseraufnahme und beide Dichten ansehen</translation>
     </message>
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Wasseraufnahme von {ratio} kann nicht sein; erwartet wird 0 oder mehr, kg Wasser je kg trockenes Korn</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation type="unfinished"></translation>
+        <translation>die trockene Schüttdichte {bulk_g_l} g/L liegt nicht unter der Korndichte {particle_g_l} g/L; loses Korn hat Hohlräume</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation type="unfinished"></translation>
+        <translation>die trockene Schüttdichte {bulk_g_l} g/L liegt nicht unter der Reindichte {skeletal_g_l} g/L; loses Korn hat Hohlräume</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Austauschkapazität von {cec_meq_100g} meq/100 g kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>grain of one size has no pan and no top class; leave this out or give a grading</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn einer Größe hat keine Auffangschale und keine oberste Klasse; das weglassen oder eine Körnung angeben</translation>
     </message>
     <message>
         <source>a density of {density_g_l} g/L can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Dichte von {density_g_l} g/L kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>{percent} % moisture can&apos;t be; expected 0 or more, water per dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % Feuchte kann nicht sein; erwartet wird 0 oder mehr, Wasser je Trockenmasse</translation>
     </message>
     <message>
         <source>the sieve test {file} can&apos;t be read from here; give the grading itself</source>
-        <translation type="unfinished"></translation>
+        <translation>die Siebanalyse {file} lässt sich von hier nicht lesen; die Körnung selbst angeben</translation>
     </message>
     <message>
         <source>the grain sizes are missing; give grading, class_mm or sieve_test</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korngrößen fehlen; grading, class_mm oder sieve_test angeben</translation>
     </message>
     <message>
         <source>an open share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein offener Anteil von {share} kann nicht sein; erwartet wird 0 bis 1</translation>
     </message>
     <message>
         <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korndichte {particle_g_l} g/L liegt über der Reindichte {skeletal_g_l} g/L; der Feststoff allein ist mindestens so dicht wie das Korn mit seinen Poren</translation>
     </message>
     <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{parts} Teile kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>a grain size of {size_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Korngröße von {size_mm} mm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>the grain sizes are given in more than one way; give one of grading, class_mm and sieve_test</source>
-        <translation type="unfinished"></translation>
+        <translation>die Korngrößen sind auf mehrere Arten angegeben; eine von grading, class_mm und sieve_test angeben</translation>
     </message>
     <message>
         <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation type="unfinished"></translation>
+        <translation>im Katalog gibt es kein Material namens {name}; am nächsten: {nearest}</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fläche ist {area_cm2} cm2; sie muss über 0 liegen (nur der Boden darf ein Punkt sein)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fläche ist {area_cm2} cm2; erwartet wird höchstens ein Quadrat von zehn Metern</translation>
     </message>
     <message>
         <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation type="unfinished"></translation>
+        <translation>der Eckenradius {radius_cm} cm ist mehr als die halbe kürzere Seite ({limit_cm} cm)</translation>
     </message>
     <message>
         <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Eckenradius gehört zu einem rechteckigen Gefäß; die anderen Formen haben keinen</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Rechteck mit weichen Ecken braucht seinen Exponenten (2 ist eine Ellipse, 4 ein Rechteck mit weichen Ecken)</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Exponent ist {exponent}; erwartet wird höchstens {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>der Exponent ist {exponent}; er muss 1 oder mehr sein</translation>
     </message>
     <message>
         <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation type="unfinished"></translation>
+        <translation>der Exponent {exponent} weicht von {other} ab; ein Gefäß hat nur einen</translation>
     </message>
     <message>
         <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation type="unfinished"></translation>
+        <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber das Gefäß ist nur {depth_cm} cm tief</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>der Rundungsradius {radius_cm} cm lässt keinen Boden; hier passen höchstens {limit_cm} cm</translation>
     </message>
     <message>
         <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Form hat keine Kante zwischen Boden und Wand für eine Rundung; Halbkugelschale und Flächentabelle enthalten die Krümmung schon</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Abflusslöcher kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainageschicht und Abdeckung zusammen nehmen {layers_cm} cm der {filled_cm} cm Füllung; für die Mischung bleibt nichts</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge ist {length_cm} cm; sie kann nicht negativ sein</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge ist {length_cm} cm; sie muss über 0 liegen</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at most {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge ist {length_cm} cm; erwartet wird höchstens {limit_cm} cm</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at least {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Länge ist {length_cm} cm; erwartet wird mindestens {limit_cm} cm</translation>
     </message>
     <message>
         <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>die Masse ist {mass_kg} kg; sie kann nicht negativ sein</translation>
     </message>
     <message>
         <source>a drum needs its diameter at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Trommel braucht ihren Durchmesser auf halber Tiefe</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>das Profil hat keine Flächen; height_cm und area_cm2 vom Boden bis zum Rand angeben</translation>
     </message>
     <message>
         <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Flächentabelle endet bei {height_cm} cm, unter dem Rand bei {depth_cm} cm</translation>
     </message>
     <message>
         <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation type="unfinished"></translation>
+        <translation>die Flächentabelle beginnt bei {height_cm} cm; die erste Zeile ist der Boden bei 0</translation>
     </message>
     <message>
         <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation type="unfinished"></translation>
+        <translation>die Höhe {height_cm} cm folgt auf {before_cm} cm; Höhen müssen steigen</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
-        <translation type="unfinished"></translation>
+        <translation>die Flächentabelle hat {rows} Zeilen; mindestens zwei sind nötig, Boden und Rand</translation>
     </message>
     <message>
         <source>the tilt is {tilt_deg} degrees; expected 0 to 60</source>
-        <translation type="unfinished"></translation>
+        <translation>die Neigung ist {tilt_deg} Grad; erwartet wird 0 bis 60</translation>
     </message>
     <message>
         <source>{form} is no form of a mound; expected paraboloid, cone or ellipsoid</source>
-        <translation type="unfinished"></translation>
+        <translation>{form} ist keine Kuppenform; erwartet wird paraboloid, cone oder ellipsoid</translation>
     </message>
     <message>
         <source>{shape} is no shape; expected rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl or profile</source>
-        <translation type="unfinished"></translation>
+        <translation>{shape} ist keine Form; erwartet wird rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl oder profile</translation>
     </message>
     <message>
         <source>{axis} is no axis to tilt about; expected length or width</source>
-        <translation type="unfinished"></translation>
+        <translation>{axis} ist keine Kippachse; erwartet wird length oder width</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; it must be above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen ist {volume_ml} mL; es muss über 0 liegen</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation type="unfinished"></translation>
+        <translation>das Volumen ist {volume_ml} mL; so viel fasst kein Gefäß</translation>
     </message>
     <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {diameter_cm} cm auf halber Tiefe würden sich die Wände treffen; die drei Durchmesser prüfen</translation>
     </message>
     <message>
         <source>the column {column} stands twice in the header</source>
-        <translation type="unfinished"></translation>
+        <translation>die Spalte {column} steht zweimal im Kopf</translation>
     </message>
     <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
-        <translation type="unfinished"></translation>
+        <translation>im Kopf fehlt die Spalte {column}; erwartet wird aperture_mm mit retained_g, mit gross_g und tare_g oder mit retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Kopfzeile; erwartet wird aperture_mm,retained_g</translation>
     </message>
     <message>
         <source>a quote opened here and is never closed</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anführungszeichen geht hier auf und nie zu</translation>
     </message>
     <message>
         <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation type="unfinished"></translation>
+        <translation>nach der Auffangschale (Zeile {pan_line}) folgt eine Zeile; die Auffangschale ist die letzte</translation>
     </message>
     <message>
         <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation type="unfinished"></translation>
+        <translation>hier stehen {found} Zellen; der Kopf hat {expected} Spalten</translation>
     </message>
     <message>
         <source>there is no column called {column}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Spalte namens {column}</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Tag; erwartet wird ein Datum wie 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist beschädigt; sie wurde nicht verändert. Die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
         <source>the disk is full; nothing of this change was written</source>
-        <translation type="unfinished"></translation>
+        <translation>der Datenträger ist voll; von dieser Änderung wurde nichts geschrieben</translation>
     </message>
     <message>
         <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist leer; erwartet wird eine Siebanalyse, eine Mischung oder ein Gefäß</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist nicht mehr dort, wo sie geöffnet wurde; eine Kopie des Geöffneten speichern</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist ein Ordner; eine Datei nennen</translation>
     </message>
     <message>
         <source>another program holds the workbook; try again in a moment</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Programm hält die Arbeitsmappe; gleich noch einmal versuchen</translation>
     </message>
     <message>
         <source>the file is not there or can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist nicht da oder lässt sich nicht lesen</translation>
     </message>
     <message>
         <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe wurde von einem neueren Gritwright geschrieben (Version {version}, hier bekannt: {known}); nur zum Lesen öffnen oder aktualisieren</translation>
     </message>
     <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ordner mit den Referenzmaterialien wurde nicht gefunden; GRITWRIGHT_DATA auf den Ordner setzen, der materials/ enthält</translation>
     </message>
     <message>
         <source>a file is asked for, but its name is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>es wird eine Datei verlangt, aber ihr Name ist leer</translation>
     </message>
     <message>
         <source>this is no Gritwright workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist keine Gritwright-Arbeitsmappe</translation>
     </message>
     <message>
         <source>the file or its folder can&apos;t be written to</source>
-        <translation type="unfinished"></translation>
+        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben</translation>
     </message>
     <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei ist größer als {limit_mb} MB; eine Siebanalyse oder Mischung hat wenige Kilobyte</translation>
     </message>
     <message>
         <source>the file made trouble: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei machte Schwierigkeiten: {text}</translation>
     </message>
     <message>
         <source>reading stopped half-way; nothing was done with the file</source>
-        <translation type="unfinished"></translation>
+        <translation>das Lesen brach auf halbem Weg ab; mit der Datei wurde nichts getan</translation>
     </message>
     <message>
         <source>writing failed; nothing of this change was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>das Schreiben misslang; von dieser Änderung wurde nichts behalten</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>das Format ist {found}; erwartet wird {expected}</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; give the free opening of the sieve in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Maschenweite von {aperture_mm} mm kann nicht sein; die lichte Weite des Siebs in mm angeben</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm after {before_mm} mm is out of order; write a grading coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maschenweite {aperture_mm} mm nach {before_mm} mm ist außer der Reihe; eine Körnung von grob nach fein schreiben</translation>
     </message>
     <message>
         <source>the grading has no points</source>
-        <translation type="unfinished"></translation>
+        <translation>die Körnung hat keine Punkte</translation>
     </message>
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>die Größe der Auffangschale {size_mm} mm muss über 0 und nicht über dem feinsten Sieb, {finest_mm} mm, liegen</translation>
     </message>
     <message>
         <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation type="unfinished"></translation>
+        <translation>{coarser_percent} % gehen durch {coarser_mm} mm, aber {finer_percent} % durch die feineren {finer_mm} mm; der Durchgang fällt nie mit wachsender Maschenweite</translation>
     </message>
     <message>
         <source>{percent} % passing is outside 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % Durchgang liegt außerhalb von 0 bis 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>der Durchgang lief von {low_percent} bis {high_percent} % und wurde auf 0-100 % umgerechnet</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>die oberste Größe {size_mm} mm muss über dem gröbsten Sieb, {coarsest_mm} mm, liegen</translation>
     </message>
     <message>
         <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei endet vor ihrem JSON; eine Klammer, ein Anführungszeichen oder ein Wert fehlt</translation>
     </message>
     <message>
         <source>this is not JSON from here on: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab hier ist das kein JSON: {text}</translation>
     </message>
     <message>
         <source>brackets are nested deeper than {limit} levels</source>
-        <translation type="unfinished"></translation>
+        <translation>Klammern sind tiefer als {limit} Ebenen verschachtelt</translation>
     </message>
     <message>
         <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei enthält mehr als {limit} Werte; das ist keine Datei dieser Art</translation>
     </message>
     <message>
         <source>the key {key} stands twice; give it once</source>
-        <translation type="unfinished"></translation>
+        <translation>der Schlüssel {key} steht zweimal da; einmal angeben</translation>
     </message>
     <message>
         <source>the key {key} is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>der Schlüssel {key} fehlt</translation>
     </message>
     <message>
         <source>there is no key called {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keinen Schlüssel namens {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
-        <translation type="unfinished"></translation>
+        <translation>die beiden Ergebnisse liegen {percent} % auseinander, {usual_percent} % sind üblich; ein drittes Mal messen</translation>
     </message>
     <message>
         <source>{text} has a decimal comma; write a point, or separate the columns by ; or tab</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} hat ein Dezimalkomma; einen Punkt schreiben oder die Spalten durch ; oder Tabulator trennen</translation>
     </message>
     <message>
         <source>a number is missing here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier fehlt eine Zahl</translation>
     </message>
     <message>
         <source>{text} is not a number</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Zahl</translation>
     </message>
     <message>
         <source>{text} is too large to be a measured value</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist zu groß für einen gemessenen Wert</translation>
     </message>
     <message>
         <source>{text} is too small to be a measured value</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist zu klein für einen gemessenen Wert</translation>
     </message>
     <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} ist hier als Einheit nicht bekannt; weglassen oder eine schreiben, die zum Feld passt</translation>
     </message>
     <message>
         <source>the schema refers to itself without end</source>
-        <translation type="unfinished"></translation>
+        <translation>das Schema verweist endlos auf sich selbst</translation>
     </message>
     <message>
         <source>there is no schema called {schema}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Schema namens {schema}</translation>
     </message>
     <message>
         <source>this fits none of the allowed forms</source>
-        <translation type="unfinished"></translation>
+        <translation>das passt zu keiner der erlaubten Formen</translation>
     </message>
     <message>
         <source>{text} is not one of the allowed values</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keiner der erlaubten Werte</translation>
     </message>
     <message>
         <source>{value} is beyond the limit {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} liegt jenseits der Grenze {limit}</translation>
     </message>
     <message>
         <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation type="unfinished"></translation>
+        <translation>das passt zu mehr als einer der erlaubten Formen; genau eine muss passen</translation>
     </message>
     <message>
         <source>at least {least} are needed here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier sind mindestens {least} nötig</translation>
     </message>
     <message>
         <source>the schema uses {keyword}, which is not checked here</source>
-        <translation type="unfinished"></translation>
+        <translation>das Schema benutzt {keyword}, was hier nicht geprüft wird</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier wird {expected} erwartet</translation>
     </message>
     <message>
         <source>name at least one opening to screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens eine Maschenweite zum Absieben nennen</translation>
     </message>
     <message>
         <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>{aperture_mm} mm liegt über dem gröbsten Sieb der Analyse, {coarsest_mm} mm; wie das Korn darüber verteilt ist, wird angenommen</translation>
     </message>
     <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>{aperture_mm} mm liegt unter dem feinsten Sieb der Analyse, {finest_mm} mm, und {percent} % sind feiner: mit einem feineren Sieb prüfen</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Maschenweite von {aperture_mm} mm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm is named twice</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maschenweite {aperture_mm} mm ist zweimal genannt</translation>
     </message>
     <message>
         <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Schütt- und Korndichte sind nicht beide bekannt: Die Liter beruhen auf einer Packungsdichte von {packing_density} für Korn einer Größe</translation>
     </message>
     <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Trennschärfe von {sharpness} kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>the set has no sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>der Satz hat kein Sieb</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maschenweite {aperture_mm} mm folgt auf {before_mm} mm; Siebe gehen von grob nach fein</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maschenweite {aperture_mm} mm folgt auf {above_mm} mm; Siebe gehen von grob nach fein</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation type="unfinished"></translation>
+        <translation>die Maschenweite {aperture_mm} mm steht zweimal da; jedes Sieb zählt einmal</translation>
     </message>
     <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde keine Ausgangsmasse angegeben: Die Prozente beziehen sich auf die wiedergefundenen {mass_g} g, und ein Verlust fiele nicht auf</translation>
     </message>
     <message>
         <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schüttdichte {bulk_g_l} g/L liegt über der Korndichte {particle_g_l} g/L</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation type="unfinished"></translation>
+        <translation>in Litern gemessen: Anteile des losen Volumens stehen für Anteile der Masse, als läge jede Fraktion gleich dicht</translation>
     </message>
     <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % Krümel kann nicht sein; erwartet wird 0 bis 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Sieb von {diameter_mm} mm hat keine Siebfläche; den Durchmesser des Rahmens in mm angeben</translation>
     </message>
     <message>
         <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fraktionen wiegen {percent} % mehr als die Probe; die Auflösung der Waage erklärt es, die Prozente vertragen es</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % der Probe gingen beim Sieben verloren; über 0.3 % würde ein Labor die Analyse wiederholen</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % der Probe gingen beim Sieben verloren, mehr als 1 %: nach verschüttetem oder vergessenem Korn suchen</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Masse von {mass_g} g kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>the same fraction is given in more than one way; give its mass, its gross and tare, or its litres</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselbe Fraktion ist auf mehrere Arten angegeben; Masse, brutto und Tara oder Liter angeben</translation>
     </message>
     <message>
         <source>masses and litres are mixed; measure all fractions in one way</source>
-        <translation type="unfinished"></translation>
+        <translation>Massen und Liter sind vermischt; alle Fraktionen auf eine Art messen</translation>
     </message>
     <message>
         <source>the pan is missing; the last row holds what fell through the finest sieve, 0 if nothing did</source>
-        <translation type="unfinished"></translation>
+        <translation>die Auffangschale fehlt; die letzte Zeile enthält, was durch das feinste Sieb fiel, 0, wenn es nichts war</translation>
     </message>
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein Sieb; erwartet wird mindestens eine Zeile über der Auffangschale</translation>
     </message>
     <message>
         <source>nothing was left on the sieves or in the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>auf den Sieben und in der Auffangschale lag nichts</translation>
     </message>
     <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g lagen auf dem Sieb {aperture_mm} mm, das bis {limit_g} g gut siebt; in zwei Gängen sieben</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % sind feiner als das feinste Sieb, {aperture_mm} mm; ein feineres Sieb würde zeigen, wo der Staub beginnt</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht definiert: {list}; {percent} % gehen durch das gröbste Sieb, {aperture_mm} mm, und nichts wird extrapoliert</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht definiert: {list}; {percent} % sind feiner als das feinste Sieb, {aperture_mm} mm, und nichts wird extrapoliert</translation>
     </message>
     <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} kann nicht die Zahl einer Analyse sein; erwartet wird 1 oder mehr</translation>
     </message>
     <message>
         <source>a resolution of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Auflösung von {mass_g} g kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>a sample of {mass_g} g can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Probe von {mass_g} g kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm; {least_g} g oder mehr nehmen</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm, wenn es Stein ist; {least_g} g oder mehr nehmen oder die Korndichte des leichten Korns angeben</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>die Fraktionen ergeben zusammen {sum_g} g, die Probe ist {sample_g} g; die Waage erklärt {explained_g} g</translation>
     </message>
     <message>
         <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>die Tara von {tare_g} g liegt über der Bruttomasse von {gross_g} g</translation>
     </message>
     <message>
         <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>es sind mehr als {limit} Zeilen; das ist kein Siebturm</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; was ihre Größe braucht, nimmt {top_mm} mm als Ende an</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Grundlage; erwartet wird original oder recovered</translation>
     </message>
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Volumen von {volume_l} L kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation type="unfinished"></translation>
+        <translation>{washed_g} g nach dem Waschen ist mehr als die {dry_g} g davor</translation>
     </message>
     <message>
         <source>the mass after washing needs the dry mass before washing</source>
-        <translation type="unfinished"></translation>
+        <translation>die Masse nach dem Waschen braucht die Trockenmasse vor dem Waschen</translation>
     </message>
     <message>
         <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation type="unfinished"></translation>
+        <translation>bei {aperture_mm} mm liegen die Analysen zwischen {least_percent} und {most_percent} % Durchgang; sorgfältige Wiederholungen bleiben in neunzehn von zwanzig Fällen innerhalb von {limit_points} Punkten: Die Proben sind verschieden</translation>
     </message>
     <message>
         <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation type="unfinished"></translation>
+        <translation>die Analysen haben keine Siebe gemeinsam und lassen sich deshalb nicht zusammenfassen</translation>
     </message>
     <message>
         <source>there is no sieve test to pool</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Siebanalyse zum Zusammenfassen</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Analyse wurde in Litern gemessen, deshalb zählt jede gleich</translation>
     </message>
     <message>
         <source>{percent} % of the sample still fell through in one more minute, 0.5 % is the limit: shake on, unless the grain is soft and breaks</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % der Probe fielen in einer weiteren Minute noch durch, 0.5 % ist die Grenze: weiter schütteln, außer das Korn ist weich und zerbricht</translation>
     </message>
     <message>
         <source>this byte is not UTF-8; save the file as UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses Byte ist kein UTF-8; die Datei als UTF-8 speichern</translation>
     </message>
     <message>
         <source>there is a NUL byte here; this is not a text file</source>
-        <translation type="unfinished"></translation>
+        <translation>hier steht ein NUL-Byte; das ist keine Textdatei</translation>
     </message>
     <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Säcke kann nicht sein; erwartet wird 1 oder mehr</translation>
     </message>
     <message>
         <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation type="unfinished"></translation>
+        <translation>Brüche unter 0 oder ein Modul oder Runden je Saison nicht über 0 kann nicht sein</translation>
     </message>
     <message>
         <source>the price {amount} is negative</source>
-        <translation type="unfinished"></translation>
+        <translation>der Preis {amount} ist negativ</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
-        <translation type="unfinished"></translation>
+        <translation>in ganzen Schaufeln liegt ein Ansatz bis zu {percent} Punkte neben dem Rezept; eine kleinere Schaufel oder größere Wanne hält ihn näher</translation>
     </message>
     <message>
         <source>{volume_ml} mL can&apos;t be filled in; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_ml} mL lassen sich nicht einfüllen; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>about {mass_kg} kg when full and wet: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation type="unfinished"></translation>
+        <translation>voll und nass etwa {mass_kg} kg: zu zweit heben oder einen Karren nehmen (allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor)</translation>
     </message>
     <message>
         <source>at least {mass_kg} kg when full and wet, not all of it weighed: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation type="unfinished"></translation>
+        <translation>voll und nass mindestens {mass_kg} kg, nicht alles gewogen: zu zweit heben oder einen Karren nehmen (allgemeine Hinweise; Sicherheitsdatenblätter, örtliche Vorschriften und fachkundiger Rat gehen vor)</translation>
     </message>
     <message>
         <source>an interval of {years} years can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Abstand von {years} Jahren kann nicht sein; erwartet wird 1 oder mehr</translation>
     </message>
     <message>
         <source>{volume_l} L of a layer are not counted as any grain; name its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_l} L einer Schicht zählen zu keinem Korn; ihr Korn nennen</translation>
     </message>
     <message>
         <source>a mass of {mass_kg} kg can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Masse von {mass_kg} kg kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung wurde nach der Planung des Tages gelöscht; der Tag behält sie, wie sie war</translation>
     </message>
     <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung wurde nach der Planung des Tages geändert; der Tag behält Fassung {version}, die neueste ist {newest}</translation>
     </message>
     <message>
         <source>the mix {text} is named twice</source>
-        <translation type="unfinished"></translation>
+        <translation>die Mischung {text} ist zweimal genannt</translation>
     </message>
     <message>
         <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation type="unfinished"></translation>
+        <translation>{left_l} L sind übrig von {made_l} L hergestellten; es wurde nichts verbraucht</translation>
     </message>
     <message>
         <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist keine Sackgröße bekannt, deshalb lassen sich Säcke nicht zählen; {raw_l} L Rohkorn sind nötig</translation>
     </message>
     <message>
         <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation type="unfinished"></translation>
+        <translation>weder fill_ml noch eine Schale sagt, wie viel Mischung der Baum braucht</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist keine Setzung angegeben; die Liter sind geschüttet, eingearbeitet liegen sie etwa 8 % niedriger</translation>
     </message>
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
-        <translation type="unfinished"></translation>
+        <translation>es ist kein Streuverlust angegeben; 5 bis 10 % neben der Schale sind üblich</translation>
     </message>
     <message>
         <source>the day has no trees</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tag hat keine Bäume</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Monat und Tag; erwartet wird etwas wie 03-15</translation>
     </message>
     <message>
         <source>expected a whole number, found {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird eine ganze Zahl, gefunden {value}</translation>
     </message>
     <message>
         <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} liegt außerhalb des Zeitfensters des Baums, {opens} bis {closes}</translation>
     </message>
     <message>
         <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation type="unfinished"></translation>
+        <translation>{reserved_l} L davon sind anderen Tagen versprochen, deshalb fehlen hier {short_l} L</translation>
     </message>
     <message>
         <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation type="unfinished"></translation>
+        <translation>die Schaufel von {scoop_l} L ist größer als die Wanne von {tub_l} L</translation>
     </message>
     <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung {percent} %, der Median der letzten {count} gefüllten Bäume</translation>
     </message>
     <message>
         <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation type="unfinished"></translation>
+        <translation>{short_l} L fertiges Korn fehlen; das sind {raw_l} L Rohkorn</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuverlust {percent} %, der Median der letzten {count} Ansätze</translation>
     </message>
     <message>
         <source>{volume_l} L on the shelf can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_l} L im Vorrat kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>how much of it is left is not known; enough was assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel davon übrig ist, ist nicht bekannt; es wurde genug angenommen</translation>
     </message>
     <message>
         <source>the tree {text} stands twice in the day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Baum {text} steht zweimal am Tag</translation>
     </message>
     <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Sack von {bag_l} L wurde angenommen, wie für das Material üblich</translation>
     </message>
     <message>
         <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation type="unfinished"></translation>
+        <translation>es wurde keine Ausbeute gemessen; {percent} % nutzbar wurden angenommen, wo gewöhnlich ein Zehntel bis ein Drittel eines Sacks verloren geht</translation>
     </message>
     <message>
         <source>{text} is no species group</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Artengruppe</translation>
     </message>
     <message>
         <source>the day has no mix called {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tag hat keine Mischung namens {text}</translation>
     </message>
     <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeit lässt sich nicht nach {text} ordnen; erwartet wird bud, mix, helper oder name</translation>
     </message>
     <message>
         <source>the day has no pot called {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tag hat keine Schale namens {text}</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Tageszeit; erwartet wird evening oder morning</translation>
     </message>
     <message>
         <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{version} kann nicht sein; erwartet wird 1 oder mehr</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Ballenplan wurde alles gezählt, was die Schale fasst, {volume_l} L</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
-        <translation type="unfinished"></translation>
+        <translation>abgesiebtes Korn hat keine Ausbeute; eines von beiden weglassen</translation>
     </message>
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Ausbeute von {share} kann nicht sein; erwartet wird mehr als 0 und höchstens 1.2, Liter je abgesiebtem Liter</translation>
     </message>
     <message>
         <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Maschenweite von {aperture_mm} mm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bereich geht von {from_mm} bis {to_mm} mm; die feinere Größe zuerst</translation>
     </message>
     <message>
         <source>recipes of {value} components can&apos;t be searched; expected 1 to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>Rezepte aus {value} Bestandteilen lassen sich nicht durchsuchen; erwartet wird 1 bis {most}</translation>
     </message>
     <message>
         <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation type="unfinished"></translation>
+        <translation>die Suche nach Widersprüchen wurde nach {seconds} s angehalten; die gezeigten Sätze können nicht gelten, aber es kann kleinere und weitere geben</translation>
     </message>
     <message>
         <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>hier werden nur Wünsche an Körnung und Volumenanteile auf Widersprüche durchsucht, drei auf einmal</translation>
     </message>
     <message>
         <source>the wish names more than one figure; make a wish of each</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wunsch nennt mehr als eine Zahl; aus jeder einen Wunsch machen</translation>
     </message>
     <message>
         <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation type="unfinished"></translation>
+        <translation>freie Anteile werden von festen Startpunkten aus verbessert; es kann ein besseres Rezept geben</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>{value} can&apos;t be reached; expected {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} ist nicht zu erreichen; erwartet wird {low} bis {high}</translation>
     </message>
     <message>
         <source>the limits run from {low} down to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Grenzen gehen von {low} hinunter auf {high}</translation>
     </message>
     <message>
         <source>{value} L are needed; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} L werden benötigt; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>expected at least one aperture</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet wird mindestens eine Maschenweite</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt nichts zu mischen; erwartet werden 1 bis 40 Kandidaten</translation>
     </message>
     <message>
         <source>the wish names nothing; give one of limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wunsch nennt nichts; eines angeben von limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</translation>
     </message>
     <message>
         <source>nothing is asked for; give a lower limit, an upper limit or both</source>
-        <translation type="unfinished"></translation>
+        <translation>es wird nichts verlangt; eine untere Grenze, eine obere oder beide angeben</translation>
     </message>
     <message>
         <source>{key} is false; leave the wish out or write true</source>
-        <translation type="unfinished"></translation>
+        <translation>{key} ist false; den Wunsch weglassen oder true schreiben</translation>
     </message>
     <message>
         <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation type="unfinished"></translation>
+        <translation>der Raum von {recipes} Rezepten ist zu groß, um ihn ganz zu durchgehen; die beste Wertung kann um bis zu {gap} niedriger sein</translation>
     </message>
     <message>
         <source>{value} is no whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} ist keine ganze Zahl</translation>
     </message>
     <message>
         <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation type="unfinished"></translation>
+        <translation>der Vorrat jedes Kandidaten ist 0, also sind alle ausgeschlossen</translation>
     </message>
     <message>
         <source>no recipe of whole parts is within the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Rezept aus ganzen Teilen bleibt im Vorrat</translation>
     </message>
     <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} lässt sich nicht lesen; erwartet wird eine Größe in mm und der Durchgang in Prozent, etwa 4.75 90-100, mit ; zwischen den Punkten</translation>
     </message>
     <message>
         <source>a price of {value} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Preis von {value} kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>a price of 0 as upper limit leaves no scale to measure a miss by; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Preis von 0 als obere Grenze lässt keinen Maßstab für ein Verfehlen; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>none of the {recipes} recipes scores less; of those that score the same a cheaper or simpler one may exist</source>
-        <translation type="unfinished"></translation>
+        <translation>keines der {recipes} Rezepte hat eine niedrigere Wertung; unter denen mit gleicher kann ein billigeres oder einfacheres sein</translation>
     </message>
     <message>
         <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Auffangschale oder gröbste Klasse stehen für das Unbekannte</translation>
     </message>
     <message>
         <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Kandidat wurde bei {aperture_mm} mm geprüft; die Sieblinien werden nicht extrapoliert</translation>
     </message>
     <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Vorrat von {value} L kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>hat keine Korndichte, deshalb sind die benötigten Liter nicht bekannt; Rezepte damit gelten als über dem Vorrat</translation>
     </message>
     <message>
         <source>there are {count} candidates; at most {most} are searched</source>
-        <translation type="unfinished"></translation>
+        <translation>es sind {count} Kandidaten; höchstens {most} werden durchsucht</translation>
     </message>
     <message>
         <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>es sind {count} Wünsche; höchstens {most} werden gewichtet</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Summe von {value} Teilen lässt sich nicht durchsuchen; erwartet wird 1 bis {most}</translation>
     </message>
     <message>
         <source>there is no pot called {pot} among the pots</source>
-        <translation type="unfinished"></translation>
+        <translation>unter den Schalen gibt es keine namens {pot}</translation>
     </message>
     <message>
         <source>no candidate has the name or family {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Kandidat hat den Namen oder die Familie {name}</translation>
     </message>
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Gewicht von {weight} kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
         <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Wunsch Nummer {wish} kann nicht gelten: Jeder Kandidat liegt auf derselben Seite jenseits seiner Grenzen, und so jede Mischung daraus</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei lässt sich nicht schreiben; nachsehen, ob der Ordner da ist und Platz hat</translation>
     </message>
     <message>
         <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt hier schon {kind} {id}; nichts wurde übernommen</translation>
     </message>
     <message>
         <source>the {kind} {id} stands twice in this file</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} steht zweimal in dieser Datei</translation>
     </message>
     <message>
         <source>names {text}, which is not in the workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>nennt {text}, was nicht in der Arbeitsmappe steht</translation>
     </message>
     <message>
         <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation type="unfinished"></translation>
+        <translation>was diese Liste enthält, lässt sich an den Spalten nicht erkennen; mit --kind benennen</translation>
     </message>
     <message>
         <source>the entry says nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>der Eintrag sagt nichts</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>das muss über 0 liegen; weglassen, wenn es nicht bekannt ist</translation>
     </message>
     <message>
         <source>a name is missing here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier fehlt ein Name</translation>
     </message>
     <message>
         <source>the root-mass plan is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ballenplan ist leer</translation>
     </message>
     <message>
         <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} nennt keinen Eintrag; erwartet werden Art und Kennung wie bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} enthält kein Korn; erwartet wird ein Sack, eine Kiste, eine Fraktion oder ein Ansatz</translation>
     </message>
     <message>
         <source>{number} is no whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>{number} ist keine ganze Zahl</translation>
     </message>
     <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
-        <translation type="unfinished"></translation>
+        <translation>die Größen gehen von {from_mm} mm hinunter auf {to_mm} mm; die feinere zuerst</translation>
     </message>
     <message>
         <source>{text} is no kind of record</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist keine Art von Eintrag</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist hier nicht bekannt; erwartet wird eines von {expected}</translation>
     </message>
     <message>
         <source>the tree {text} stands twice on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Baum {text} steht zweimal an diesem Tag</translation>
     </message>
     <message>
         <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation type="unfinished"></translation>
+        <translation>Säureliebende vertragen beim Umtopfen eines von Boden, Seiten oder Oberfläche; dieser Plan bearbeitet mehr als eines</translation>
     </message>
     <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Winkel von {angle_deg} Grad kann nicht sein; erwartet wird {low_deg} bis {high_deg}</translation>
     </message>
     <message>
         <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>der Baum war beim letzten Mal wurzelnackt; nicht bei jedem Umtopfen</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
-        <translation type="unfinished"></translation>
+        <translation>sommergrüne Nadelbäume stehen dazwischen: wurzelnackt mit Vorsicht, ein älterer Baum behält einen Kern</translation>
     </message>
     <message>
         <source>refined trees lose fine twigs when bare-rooted: work edges and base, a sector at most</source>
-        <translation type="unfinished"></translation>
+        <translation>verfeinerte Bäume verlieren wurzelnackt feine Triebe: Ränder und Unterseite bearbeiten, höchstens einen Sektor</translation>
     </message>
     <message>
         <source>this group is not bare-rooted: keep the core</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Gruppe wird nicht wurzelnackt gemacht: den Kern behalten</translation>
     </message>
     <message>
         <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation type="unfinished"></translation>
+        <translation>wie viel Raum die nackten Wurzeln nehmen, ist nicht bekannt; die Füllung gilt für die ganze Schale</translation>
     </message>
     <message>
         <source>bare-root tropicals only while they grow</source>
-        <translation type="unfinished"></translation>
+        <translation>Tropische nur wurzelnackt machen, während sie wachsen</translation>
     </message>
     <message>
         <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Abstand von {clearance_cm} cm lässt keinen Raum; die Schale erlaubt weniger als {limit_cm} cm</translation>
     </message>
     <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
-        <translation type="unfinished"></translation>
+        <translation>frisch gesammelt: nur zerrissene Enden schneiden, dann 2-3 Jahre in Ruhe lassen</translation>
     </message>
     <message>
         <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth_cm} cm tief auskämmen geht über die Mitte; höchstens der halbe Ballen, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadelbäume: Unterseite und eine Hälfte, nie alle Seiten; die andere Hälfte ein oder zwei Jahre später</translation>
     </message>
     <message>
         <source>a conifer is never bare-rooted; comb one half and the bottom, the other half in a later year</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Nadelbaum wird nie wurzelnackt gemacht; eine Hälfte und die Unterseite auskämmen, die andere Hälfte in einem späteren Jahr</translation>
     </message>
     <message>
         <source>a corner would have to be shaved where nothing may come off</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Ecke müsste abgenommen werden, wo nichts weg darf</translation>
     </message>
     <message>
         <source>the direction {direction} stands twice</source>
-        <translation type="unfinished"></translation>
+        <translation>die Richtung {direction} steht zweimal da</translation>
     </message>
     <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Exponent von {exponent} kann nicht sein; erwartet wird 1 bis 100 (2 ist ein Ellipsoid, 4 ein Kasten mit weichen Kanten)</translation>
     </message>
     <message>
         <source>only a rounded block has an exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>nur ein gerundeter Ballen hat einen Exponenten</translation>
     </message>
     <message>
         <source>the old face {face} stands twice</source>
-        <translation type="unfinished"></translation>
+        <translation>die alte Seite {face} steht zweimal da</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
-        <translation type="unfinished"></translation>
+        <translation>was hinter dieser Seite liegt, ist nicht bekannt; der Plan nimmt {depth_cm} cm davon ab, der nächste Plan gilt, wenn das nicht geht</translation>
     </message>
     <message>
         <source>imported: leave it until it grows strongly, then go by its own group</source>
-        <translation type="unfinished"></translation>
+        <translation>importiert: in Ruhe lassen, bis er kräftig wächst, dann nach seiner eigenen Gruppe gehen</translation>
     </message>
     <message>
         <source>{years} years can&apos;t be; expected 1 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{years} Jahre kann nicht sein; erwartet wird 1 bis 100</translation>
     </message>
     <message>
         <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation type="unfinished"></translation>
+        <translation>damit es passt, müssten insgesamt {percent} % ab; mehr als 70 % werden nie empfohlen, auch nicht in Etappen: eine größere Schale</translation>
     </message>
     <message>
         <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation type="unfinished"></translation>
+        <translation>es würde passen, aber es käme mehr ab oder bliebe weniger unberührt, als die Gruppe verträgt</translation>
     </message>
     <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ballen nimmt mehr ein, als die Schale daneben fasst ({volume_ml} mL bleiben); die Maße und das Verdrängte ansehen</translation>
     </message>
     <message>
         <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen der tiefsten Lage {lowest_cm} cm und der Füllhöhe {highest_cm} cm ist kein Raum für einen Ballen; Schicht, Abstand oder Gießrand verkleinern</translation>
     </message>
     <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>die gewählte Schale ist zu klein; er passt in die freie Schale {pot}</translation>
     </message>
     <message>
         <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % kommen ab; die Gruppe verträgt {limit_percent} %</translation>
     </message>
     <message>
         <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % kommen ab; mehr als 70 % werden nie empfohlen</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil von {share} kann nicht sein; erwartet wird 0 bis 1</translation>
     </message>
     <message>
         <source>the root mass stands {rise_cm} cm over the soil: build it up with sphagnum</source>
-        <translation type="unfinished"></translation>
+        <translation>der Ballen steht {rise_cm} cm über dem Substrat: mit Sphagnum anböschen</translation>
     </message>
     <message>
         <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Schulter wäre zwischen Rand und Ballen steiler als 35 Grad</translation>
     </message>
     <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
-        <translation type="unfinished"></translation>
+        <translation>krank: tote und faule Wurzeln kommen ab, keine gesunde; saubere Werkzeuge, das alte Substrat wegwerfen</translation>
     </message>
     <message>
         <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht in einem Zug: dieses Jahr diese Schnitte und zurück in die alte Schale, der Rest nach {years} Jahren</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht in einem Zug: diese Schnitte und zurück in die alte Schale, der Rest, wenn der Baum sich erholt hat</translation>
     </message>
     <message>
         <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>nach allem, was getan werden darf, ragt der Ballen noch {excess_cm} cm heraus</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Flächentabelle hat keinen Umriss; ein runder wird angenommen</translation>
     </message>
     <message>
         <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>die kleinste Kippung {angle_deg} Grad liegt über der Kippung {tip_deg} Grad</translation>
     </message>
     <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Kippung von {angle_deg} Grad legt den Baum um; ansehen, was zur neuen Oberfläche wird</translation>
     </message>
     <message>
         <source>the trunk base can&apos;t be at {length_cm} cm; expected {low_cm} cm to {high_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>der Stammfuß kann nicht bei {length_cm} cm stehen; erwartet wird {low_cm} cm bis {high_cm} cm</translation>
     </message>
     <message>
         <source>the trunk base would be buried where it was placed; it was raised to the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>der Stammfuß wäre, wo er gesetzt wurde, vergraben; er wurde bis zum Substrat angehoben</translation>
     </message>
     <message>
         <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wand zieht ein: Wurzeln füllen den Bauch, und später kommt der Baum nur durch Schneiden heraus</translation>
     </message>
     <message>
         <source>there is no group {group}; expected one of {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt keine Gruppe {group}; erwartet wird eine von {expected}</translation>
     </message>
     <message>
         <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent} % bleiben unberührt; die Gruppe will {limit_percent} %</translation>
     </message>
     <message>
         <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>weder ein fälliger Tag noch ein letztes Umtopfen mit Abstand sagt, wann er fällig ist; er zählt nicht mit</translation>
     </message>
     <message>
         <source>no tree is due by {until}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {until} ist kein Baum fällig</translation>
     </message>
     <message>
         <source>the books have {mass_g} g; count what is there</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bücher haben {mass_g} g; zählen, was da ist</translation>
     </message>
     <message>
         <source>a count needs what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zählung braucht, was gefunden wurde</translation>
     </message>
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter brauchen die Schüttdichte, mit der sie zu Gramm wurden</translation>
     </message>
     <message>
         <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter von {id} lassen sich nicht in Gramm umrechnen: Seine Schüttdichte ist nicht bekannt</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm oder Liter von {id} angeben</translation>
     </message>
     <message>
         <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation type="unfinished"></translation>
+        <translation>{change_g} g passt nicht zum Grund; was weggeht, ist negativ</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Baum ist als krank vermerkt; die zu vergleichenden Bäume nennen</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected 03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ist kein Monat und Tag; erwartet wird 03-14</translation>
     </message>
     <message>
         <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} steht hinter {before}; Umtopfungen gehen vom ältesten zum neuesten</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Anteil ist {share}; erwartet wird 0 bis 1</translation>
     </message>
     <message>
         <source>today&apos;s backup could not be made ({reason}); what you write is saved all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>die heutige Sicherung ließ sich nicht anlegen ({reason}); was geschrieben wird, ist trotzdem gespeichert</translation>
     </message>
     <message>
         <source>stopped; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>angehalten; nichts wurde geschrieben</translation>
     </message>
     <message>
         <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
     </message>
     <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>die Uhr dieses Rechners steht vor dem letzten Eintrag ({time}); die Einträge behalten trotzdem ihre Reihenfolge</translation>
     </message>
     <message>
         <source>this is the workbook itself; choose another name</source>
-        <translation type="unfinished"></translation>
+        <translation>das ist die Arbeitsmappe selbst; einen anderen Namen wählen</translation>
     </message>
     <message>
         <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation type="unfinished"></translation>
+        <translation>die Datei der Arbeitsmappe ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
         <source>{id} may be {text}; write the kind in front</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} kann {text} sein; die Art davorschreiben</translation>
     </message>
     <message>
         <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} gibt oder gab es; eine Kennung wird nie wieder benutzt</translation>
     </message>
     <message>
         <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe liegt in einem Netzordner: Dort speichert sie langsamer, und nur eine Person sollte zugleich darin arbeiten</translation>
     </message>
     <message>
         <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe liegt in einem Ordner, den ein anderes Programm anderswohin kopiert: das Kopieren beenden lassen, bevor sie auf einem anderen Rechner geöffnet wird</translation>
     </message>
     <message>
         <source>the lists disagree with the {kind} {id} itself</source>
-        <translation type="unfinished"></translation>
+        <translation>die Listen stimmen nicht mit {kind} {id} selbst überein</translation>
     </message>
     <message>
         <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Fenster hat die Arbeitsmappe offen, deshalb ließ sich ihre Speicherweise ({mode}) nicht ändern</translation>
     </message>
     <message>
         <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe wurde auf Version {version} gebracht; davor wurde eine Sicherung angelegt</translation>
     </message>
     <message>
         <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe war nicht da und eine neue wurde angelegt, aber es gibt Sicherungen einer dieses Namens; die neueste wiederherstellen, falls sie verloren ging</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>es gibt kein {kind} {id}</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts zu wiederholen</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts rückgängig zu machen</translation>
     </message>
     <message>
         <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Arbeitsmappe ist nur zum Lesen geöffnet</translation>
     </message>
     <message>
         <source>the workbook is open for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>die Arbeitsmappe ist nur zum Lesen geöffnet</translation>
     </message>
     <message>
         <source>would be refused today ({reason})</source>
-        <translation type="unfinished"></translation>
+        <translation>würde heute abgelehnt ({reason})</translation>
     </message>
     <message>
         <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} lässt sich aus der Datei nicht lesen</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
     </message>
     <message>
         <source>another window was quicker; the last step is now: {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderes Fenster war schneller; der letzte Schritt ist jetzt: {label}</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>(flooded - dry) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(geflutet - trocken) / Volumen</translation>
     </message>
     <message>
         <source>(flooded - drained) / volume: what drained; trapped air is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>(geflutet - abgetropft) / Volumen: was abtropfte; eingeschlossene Luft ist nicht dabei</translation>
     </message>
     <message>
         <source>(drained - dry) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(abgetropft - trocken) / Volumen</translation>
     </message>
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>(theta_0 - Wasser in den Körnern) / Hohlräume zwischen den Körnern</translation>
     </message>
     <message>
         <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation type="unfinished"></translation>
+        <translation>das k, dessen Topfkapazität die gemessene ist; das Wasser in den Körnern ist bekannt</translation>
     </message>
     <message>
         <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinstes (CC - gemessen)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 über k und w</translation>
     </message>
     <message>
         <source>k and w that give the capacities measured at two depths</source>
-        <translation type="unfinished"></translation>
+        <translation>k und w, die die in zwei Tiefen gemessenen Kapazitäten ergeben</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
-        <translation type="unfinished"></translation>
+        <translation>(Füllung + Reserve) / ((1 - Setzung)(1 - Streuverlust)); Reserve = die zwei größten Unterschiede zu einem schlechteren Plan</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllung</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzung</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuverlust</translation>
     </message>
     <message>
         <source>needed x loose share / (1 - shrinkage)</source>
-        <translation type="unfinished"></translation>
+        <translation>benötigt x loser Anteil / (1 - Schwund)</translation>
     </message>
     <message>
         <source>component</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>benötigt</translation>
     </message>
     <message>
         <source>shrinkage</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwund</translation>
     </message>
     <message>
         <source>gives</source>
-        <translation type="unfinished"></translation>
+        <translation>ergibt</translation>
     </message>
     <message>
         <source>ready / yield</source>
-        <translation type="unfinished"></translation>
+        <translation>fertig / Ausbeute</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation>fertig</translation>
     </message>
     <message>
         <source>yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausbeute</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>raw litres / litres of a bag, rounded up; raw = short / yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohliter / Liter eines Sacks, aufgerundet; roh = Fehlmenge / Ausbeute</translation>
     </message>
     <message>
         <source>material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehlmenge</translation>
     </message>
     <message>
         <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation type="unfinished"></translation>
+        <translation>nasse Mischung + bleibender Ballen + Baum + Schale + Schichten; nasse Mischung = Füllung x (Schüttdichte + 1000 g/L x Topfkapazität)</translation>
     </message>
     <message>
         <source>a part not weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>ein nicht gewogener Teil</translation>
     </message>
     <message>
         <source>left out, and the mass is said as at least</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgelassen, und die Masse heißt dann mindestens</translation>
     </message>
     <message>
         <source>tub of {mix}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wanne mit {mix}</translation>
     </message>
     <message>
         <source>at least {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens {mass}</translation>
     </message>
     <message>
         <source>1 bag</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Sack</translation>
     </message>
     <message>
         <source>{count} bags</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Säcke</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Umtopftag</translation>
     </message>
     <message>
         <source>{title}, sheet revision {revision}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, Blattfassung {revision}</translation>
     </message>
     <message>
         <source>{title}, {day}, sheet revision {revision}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, {day}, Blattfassung {revision}</translation>
     </message>
     <message>
         <source>{mix} version {version}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mix} Fassung {version}</translation>
     </message>
     <message>
         <source>{from} to {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>{from} bis {to}</translation>
     </message>
     <message>
         <source>{figure} typical</source>
-        <translation type="unfinished"></translation>
+        <translation>{figure} üblich</translation>
     </message>
     <message>
         <source>Set out {raw} of {bag} for {component}</source>
-        <translation type="unfinished"></translation>
+        <translation>{raw} von {bag} für {component} bereitstellen</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})</source>
-        <translation type="unfinished"></translation>
+        <translation>{raw} von {bag} bei {band} für {component} absieben, ergibt {ready} ({yield})</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} for {component}, gives {ready} ({yield})</source>
-        <translation type="unfinished"></translation>
+        <translation>{raw} von {bag} für {component} absieben, ergibt {ready} ({yield})</translation>
     </message>
     <message>
         <source>{yield}, typical: measure</source>
-        <translation type="unfinished"></translation>
+        <translation>{yield}, üblich: messen</translation>
     </message>
     <message>
         <source>Buy {bags} of {material}, short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags} {material} kaufen, es fehlen {short} fertig</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume} (typical), short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags} {material} zu {volume} (üblich) kaufen, es fehlen {short} fertig</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume}, short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>{bags} {material} zu {volume} kaufen, es fehlen {short} fertig</translation>
     </message>
     <message>
         <source>{line}, price {price}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}, Preis {price}</translation>
     </message>
     <message>
         <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Buds</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospen</translation>
     </message>
     <message>
         <source>Helper</source>
-        <translation type="unfinished"></translation>
+        <translation>Helfer</translation>
     </message>
     <message>
         <source>Pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfüllen</translation>
     </message>
     <message>
         <source>Scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>Schaufeln</translation>
     </message>
     <message>
         <source>Done: plan, litres, note</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: Plan, Liter, Notiz</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Korn</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>Quarts</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarts</translation>
     </message>
     <message>
         <source>In the pots</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Schalen</translation>
     </message>
     <message>
         <source>Reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>To mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu mischen</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansätze</translation>
     </message>
     <message>
         <source>Made</source>
-        <translation type="unfinished"></translation>
+        <translation>Hergestellt</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig</translation>
     </message>
     <message>
         <source>Mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischungen</translation>
     </message>
     <message>
         <source>The reserve covers the two trees of each mix that would take most if they go worse. Left over mix goes back to stock as a tub of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reserve deckt je Mischung die zwei Bäume, die am meisten bräuchten, wenn es schlechter kommt. Übrige Mischung geht als eigene Wanne in den Vorrat zurück.</translation>
     </message>
     <message>
         <source>Loose</source>
-        <translation type="unfinished"></translation>
+        <translation>Lose</translation>
     </message>
     <message>
         <source>To have ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereitzuhalten</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sack</translation>
     </message>
     <message>
         <source>Fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraktion</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Für</translation>
     </message>
     <message>
         <source>Raw</source>
-        <translation type="unfinished"></translation>
+        <translation>Roh</translation>
     </message>
     <message>
         <source>Usable</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzbar</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>From the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Vorrat</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Short of</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlen</translation>
     </message>
     <message>
         <source>One bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sack</translation>
     </message>
     <message>
         <source>Buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaufen</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufen</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällig</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>fällig</translation>
     </message>
     <message>
         <source>may be: look at it</source>
-        <translation type="unfinished"></translation>
+        <translation>vielleicht: ansehen</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keiner</translation>
     </message>
     <message>
         <source>Trees due by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällige Bäume bis {day}</translation>
     </message>
     <message>
         <source>Wants</source>
-        <translation type="unfinished"></translation>
+        <translation>Will</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekommt</translation>
     </message>
     <message>
         <source>no day yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch kein Tag</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
-        <translation type="unfinished"></translation>
+        <translation>Säcke, die mehrere Tage wollen</translation>
     </message>
     <message>
         <source>Full and wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Voll und nass</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
-        <translation type="unfinished"></translation>
+        <translation>{lift}: zu zweit oder mit Karren</translation>
     </message>
     <message>
         <source>Lifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweise</translation>
     </message>
     <message>
         <source>Dust: dry grain can hold respirable silica. Screen batches damp, outdoors with the wind behind, with a mask (P3 or P100 for silica, P2 or N95 at least); clean with a wet cloth or an H-class vacuum, never a broom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Staub: Trockenes Korn kann lungengängiges Quarz enthalten. Feucht und im Freien mit dem Wind im Rücken absieben, mit Maske (P3 oder P100 bei Quarz, mindestens P2 oder N95); mit feuchtem Tuch oder H-Sauger reinigen, nie mit dem Besen.</translation>
     </message>
     <message>
         <source>Lifting: from about 16 kg use two people or a trolley, less at arm&apos;s length. &quot;At least&quot; means that not all of it was weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heben: ab etwa 16 kg zu zweit oder mit Karren, am ausgestreckten Arm schon früher. „Mindestens“ heißt, dass nicht alles gewogen wurde.</translation>
     </message>
     <message>
         <source>Moss: sphagnum can carry a skin infection (sporotrichosis); gloves protect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moos: Sphagnum kann eine Hautinfektion übertragen (Sporotrichose); Handschuhe schützen.</translation>
     </message>
     <message>
         <source>Bark and potting media can carry Legionella: wet gently without spray, mask and gloves, open the bag away from the face, wash hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinde und Substrate können Legionellen enthalten: sanft ohne Sprühnebel nässen, Maske und Handschuhe, den Sack vom Gesicht weg öffnen, Hände waschen.</translation>
     </message>
     <message>
         <source>Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermiculit aus alten oder unbekannten Säcken: Manches enthielt Asbest. Geschlossen lassen, nicht sieben.</translation>
     </message>
     <message>
         <source>Perlite: wet it before pouring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Perlit: vor dem Schütten nässen.</translation>
     </message>
     <message>
         <source>General information; the products&apos; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allgemeine Hinweise; die Sicherheitsdatenblätter der Produkte, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
     </message>
     <message>
         <source>pot of {tree}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale von {tree}</translation>
     </message>
     <message>
         <source>Wet the grain, so that it is damp and makes no dust</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Korn nässen, damit es feucht ist und nicht staubt</translation>
     </message>
     <message>
         <source>Cut mesh and wire for 1 pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Netz und Draht für 1 Schale zuschneiden</translation>
     </message>
     <message>
         <source>Cut mesh and wire for {count} pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Netz und Draht für {count} Schalen zuschneiden</translation>
     </message>
     <message>
         <source>Set out cutters, hooks, sticks, sealing paste, disinfectant</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheren, Haken, Stäbe, Wundverschluss, Desinfektionsmittel bereitlegen</translation>
     </message>
     <message>
         <source>Mix {batches} of {mix}, {litres} in all</source>
-        <translation type="unfinished"></translation>
+        <translation>{batches} {mix} mischen, {litres} insgesamt</translation>
     </message>
     <message>
         <source>1 batch</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Ansatz</translation>
     </message>
     <message>
         <source>{count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Ansätze</translation>
     </message>
     <message>
         <source>Mesh over the holes, wire for the tie-down, bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Netz über die Löcher, Draht zum Festbinden, Drainageschicht</translation>
     </message>
     <message>
         <source>Tie the tree down, work the mix in, leave no hollows</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum festbinden, die Mischung einarbeiten, keine Hohlräume lassen</translation>
     </message>
     <message>
         <source>Water until the outflow runs clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießen, bis klares Wasser abläuft</translation>
     </message>
     <message>
         <source>Disinfect the tools before the next tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werkzeuge vor dem nächsten Baum desinfizieren</translation>
     </message>
     <message>
         <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach: Schatten, kein Frost, 3 bis 6 Wochen kein Dünger</translation>
     </message>
     <message>
         <source>1 tree</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Baum</translation>
     </message>
     <message>
         <source>{count} trees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Bäume</translation>
     </message>
     <message>
         <source>The evening before</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Abend davor</translation>
     </message>
     <message>
         <source>In the morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Morgen</translation>
     </message>
     <message>
         <source>Trees in working order</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume in Arbeitsfolge</translation>
     </message>
     <message>
         <source>For each tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Für jeden Baum</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>The season</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saison</translation>
     </message>
     <message>
         <source>{trees} due by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{trees} fällig bis {day}</translation>
     </message>
     <message>
         <source>Batch cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischkarten</translation>
     </message>
     <message>
         <source>{count} scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} Schaufeln</translation>
     </message>
     <message>
         <source>{mix}, batch {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mix}, Ansatz {number} von {count}</translation>
     </message>
     <message>
         <source>Gives {litres} of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergibt {litres} Mischung</translation>
     </message>
     <message>
         <source>One scoop is {litres}, struck off level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Schaufel ist {litres}, eben abgestrichen.</translation>
     </message>
     <message>
         <source>For {trees}</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {trees}</translation>
     </message>
     <message>
         <source>mixed, at</source>
-        <translation type="unfinished"></translation>
+        <translation>gemischt, um</translation>
     </message>
     <message>
         <source>made ________, left over ________</source>
-        <translation type="unfinished"></translation>
+        <translation>hergestellt ________, übrig ________</translation>
     </message>
     <message>
         <source>plan {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}</translation>
     </message>
     <message>
         <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe aus Gewicht x (verfehlte Punkte)^2 über die weichen Wünsche; Punkte: Prozent der Masse, 100 x Anteile, 20 g/L, 5 meq/L, 5 % einer Preisgrenze; Grenzen und Körnungen im quadratischen Mittel über ihre Maschenweiten</translation>
     </message>
     <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wertung, Preis (ohne Preis zuletzt), weniger Bestandteile, Namen, kleinere Summe, größere Teile in der Reihenfolge der Namen; ein Rezept steht in der Liste, wenn ein Bestandteil um 10 Punkte des losen Volumens von jedem besseren der Liste abweicht</translation>
     </message>
     <message>
         <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgerechnet + ausgeschlossen = alle Rezepte; ein Rezept wird nur ausgeschlossen, wenn eine untere Schranke seiner Wertung oder ein fester Wunsch es hinter die Liste stellt</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (Anfang - ausgewaschen - wiedergefunden) / Anfang</translation>
     </message>
     <message>
         <source>recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>wiedergefunden</translation>
     </message>
     <message>
         <source>loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust</translation>
     </message>
     <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19: mehr als 0,3 % taugt nicht zur Abnahme</translation>
     </message>
     <message>
         <source>sum of what came off the sieves and the pan / (1 + moisture)</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe dessen, was von Sieben und Auffangschale kam / (1 + Feuchte)</translation>
     </message>
     <message>
         <source>ASTM C566, the form, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C566, die Form, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry</source>
-        <translation type="unfinished"></translation>
+        <translation>die Ausgangsmasse, vor dem Waschen, oder was wiedergefunden und ausgewaschen wurde; ohne Krümel; trocken</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundlage</translation>
     </message>
     <message>
         <source>ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19; Krümel: Folk, Petrology of Sedimentary Rocks, S. 32</translation>
     </message>
     <message>
         <source>100 x mass retained / base</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x liegen gebliebene Masse / Grundlage</translation>
     </message>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Auffangschale</translation>
     </message>
     <message>
         <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (1 - aufsummierte liegen gebliebene Masse / Grundlage); aufsummierte Massen werden geteilt, nie gerundete Anteile addiert</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19: Grundlage ist die ursprüngliche Trockenmasse vor dem Waschen, wenn die Analyse nicht recovered sagt</translation>
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe bei einem Durchgang, linear in log10(Größe) zwischen den beiden Sieben darum; nie extrapoliert</translation>
     </message>
     <message>
         <source>share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; two cuts in series multiply; the pan passes</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil, der auf einer Maschenweite a liegen bleibt: G = 1 - exp(-ln 2 (x/a)^s), über jede Klasse auf log Größe integriert; zwei Trennungen hintereinander multiplizieren sich; die Auffangschale geht durch</translation>
     </message>
     <message>
         <source>100 x mass of the fraction that is finer than each sieve / mass of the fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x Masse der Fraktion, feiner als jedes Sieb / Masse der Fraktion</translation>
     </message>
     <message>
         <source>(mass share / packing density of the fraction) / (1 / packing density of the bag)</source>
-        <translation type="unfinished"></translation>
+        <translation>(Massenanteil / Packungsdichte der Fraktion) / (1 / Packungsdichte des Sacks)</translation>
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; the curve of a mix is the sum of its components&apos; curves by mass share</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe bei einem Durchgang, linear in log10(Größe) zwischen den beiden Sieben darum; nie extrapoliert; die Sieblinie einer Mischung ist die Summe der Linien ihrer Bestandteile nach Massenanteil</translation>
     </message>
     <message>
         <source>band</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich</translation>
     </message>
     <message>
         <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang am groben Ende des Bereichs - Durchgang am feinen Ende, nach Masse</translation>
     </message>
     <message>
         <source>passing at the band&apos;s fine end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang am feinen Ende des Bereichs, nach Masse</translation>
     </message>
     <message>
         <source>openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Maschenweiten</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>kept, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt, nach Masse</translation>
     </message>
     <message>
         <source>take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain</source>
-        <translation type="unfinished"></translation>
+        <translation>verwenden: Anteil im Bereich und feinerer Anteil in ihren Grenzen; nach dem Absieben: nutzbarer Anteil in seiner Grenze; sonst anders verwenden oder reklamieren</translation>
     </message>
     <message>
         <source>band, its ends at the sieves of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereich, seine Enden an den Sieben der Analyse</translation>
     </message>
     <message>
         <source>least in_band</source>
-        <translation type="unfinished"></translation>
+        <translation>im Bereich, mindestens</translation>
     </message>
     <message>
         <source>most finer</source>
-        <translation type="unfinished"></translation>
+        <translation>feiner, höchstens</translation>
     </message>
     <message>
         <source>least usable</source>
-        <translation type="unfinished"></translation>
+        <translation>nutzbar, mindestens</translation>
     </message>
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/grading.md; die Grenzen sind unsere Annahme</translation>
     </message>
     <message>
         <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - Durchgang am groben Ende des Bereichs, nach Masse</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>lose Liter der bleibenden Fraktion je losem Liter des Sacks; nach Massenanteil, wo die Packung unbekannt ist</translation>
     </message>
     <message>
         <source>price / (litres x usable litres of a litre)</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis / (Liter x nutzbare Liter eines Liters)</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <source>usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>nutzbar je Liter</translation>
     </message>
     <message>
         <source>100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (Durchgang am groben Ende - Durchgang am feinen Ende), linear in log10(Größe) zwischen Sieben gelesen</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil</translation>
     </message>
     <message>
         <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe der aufsummierten Rückstände in Prozent auf 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>Feinheitsmodul</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
-        <translation type="unfinished"></translation>
+        <translation>(f16 + f50 + f84) / 3, phi = -log2(d/mm), Perzentile vom groben Ende gezählt</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, bulk density by jug</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, Schüttdichte mit dem Krug</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, Korndichte durch Verdrängung; die Form von ASTM C127, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>docs/science/ageing.md, crumble test</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/ageing.md, Zerfallstest</translation>
     </message>
     <message>
         <source>jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug</translation>
     </message>
     <message>
         <source>with grain</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Korn</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte</translation>
     </message>
     <message>
         <source>volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>(with grain - jug) / (1 + moisture) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(mit Korn - Krug) / (1 + Feuchte) / Volumen</translation>
     </message>
     <message>
         <source>worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>eingearbeitet</translation>
     </message>
     <message>
         <source>(with grain - jug) / (1 + moisture) / volume worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>(mit Korn - Krug) / (1 + Feuchte) / Volumen eingearbeitet</translation>
     </message>
     <message>
         <source>1 - volume worked in / loose volume</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - Volumen eingearbeitet / Volumen lose</translation>
     </message>
     <message>
         <source>loose</source>
-        <translation type="unfinished"></translation>
+        <translation>lose</translation>
     </message>
     <message>
         <source>soaked, dabbed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeweicht, trockengetupft</translation>
     </message>
     <message>
         <source>jug with water</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug mit Wasser</translation>
     </message>
     <message>
         <source>jug with water and grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Krug mit Wasser und Korn</translation>
     </message>
     <message>
         <source>soaked / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeweicht / verdrängtes Wasser, verdrängt = Krug mit Wasser + eingeweicht - Krug mit beidem, 1 g ist 1 mL</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>trocken</translation>
     </message>
     <message>
         <source>dry / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>trocken / verdrängtes Wasser, verdrängt = Krug mit Wasser + eingeweicht - Krug mit beidem, 1 g ist 1 mL</translation>
     </message>
     <message>
         <source>(soaked and dabbed dry - dry) / dry</source>
-        <translation type="unfinished"></translation>
+        <translation>(eingeweicht und trockengetupft - trocken) / trocken</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, absorption; the form of ASTM C127, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, Wasseraufnahme; die Form von ASTM C127, aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden</translation>
     </message>
     <message>
         <source>share of the mass that left its class: 1 - e^-breakages</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der Masse, der seine Klasse verließ: 1 - e^-Brüche</translation>
     </message>
     <message>
         <source>least squares of passing after, by Poisson&apos;s law of breakages and fragments (x/L)^modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>kleinste Quadrate des Durchgangs danach, nach Poissons Gesetz der Brüche und Bruchstücken (x/L)^Modul</translation>
     </message>
     <message>
         <source>miss</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>of the fragments: finer than x is (x/L)^modulus; the smaller, the dustier</source>
-        <translation type="unfinished"></translation>
+        <translation>der Bruchstücke: feiner als x ist (x/L)^Modul; je kleiner, desto staubiger</translation>
     </message>
     <message>
         <source>breakages per round x rounds in a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Brüche je Runde x Runden je Saison</translation>
     </message>
     <message>
         <source>rounds in a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Runden je Saison</translation>
     </message>
     <message>
         <source>what fell through in one more minute / sample; thorough below 0.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>was in einer weiteren Minute durchfiel / Probe; gründlich unter 0,5 %</translation>
     </message>
     <message>
         <source>fell through</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgefallen</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>sum of the dry masses / volume of the settled mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe der Trockenmassen / Volumen der gesetzten Mischung</translation>
     </message>
     <message>
         <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>(1 - Hohlräume zwischen den Körnern) x mittlere Porosität der Körner, 1 - Korndichte/Reindichte</translation>
     </message>
     <message>
         <source>voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohlräume zwischen Körnern</translation>
     </message>
     <message>
         <source>voids between grains + voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Hohlräume zwischen den Körnern + Poren in den Körnern</translation>
     </message>
     <message>
         <source>between</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen</translation>
     </message>
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
-        <translation type="unfinished"></translation>
+        <translation>(1 - Hohlräume zwischen den Körnern) x Summe des Wassers der Körner: nach der Wasseraufnahme, wo sie bekannt ist, sonst w der offenen Kornporen</translation>
     </message>
     <message>
         <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe über die Bestandteile von Massenanteil x KAK in meq/100 g x 10 x Schüttdichte in kg/L</translation>
     </message>
     <message>
         <source>bulk density</source>
-        <translation type="unfinished"></translation>
+        <translation>Schüttdichte</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
-        <translation type="unfinished"></translation>
+        <translation>m_k = v_k rho_b,k; die Körnung der Mischung wird nach diesen Anteilen gemischt</translation>
     </message>
     <message>
         <source>parts / sum of parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile / Summe der Teile</translation>
     </message>
     <message>
         <source>sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe über die Bestandteile von Massenanteil x Durchgang, jede Linie linear in log10(Größe) auf ihren eigenen Sieben gelesen</translation>
     </message>
     <message>
         <source>E_k / sum E, E_k = mass / particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>E_k / Summe E, E_k = Masse / Korndichte</translation>
     </message>
     <message>
         <source>as passing, by envelope share</source>
-        <translation type="unfinished"></translation>
+        <translation>wie der Durchgang, nach Kornvolumenanteil</translation>
     </message>
     <message>
         <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation type="unfinished"></translation>
+        <translation>die Packungsdichte, die alle Klassen eines Bestandteils teilen und mit der das Modell sein eigenes phi = Schüttdichte trocken / Korndichte wiedergibt: V = Minimum über i von (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
-        <translation type="unfinished"></translation>
+        <translation>1/phi = Maximum über i von U_i (linear, herrschende Klasse, mit Verkeilung), jeder Bestandteil mit dem einen Klassen-Beta, das seine eigene Packungsdichte wiedergibt</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
-        <translation type="unfinished"></translation>
+        <translation>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (aus dem Gedächtnis); ±1,5 Punkte der Hohlräume</translation>
     </message>
     <message>
         <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>V = Summe E/phi der als Liter genommenen Teile, E = lose Liter x Schüttdichte trocken / Korndichte</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - V/Summe v, mit V = Summe E/phi</translation>
     </message>
     <message>
         <source>1 - phi/(1 - settling)</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - phi/(1 - Setzung)</translation>
     </message>
     <message>
         <source>sum m / sum (m / particle density)</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe m / Summe (m / Korndichte)</translation>
     </message>
     <message>
         <source>particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>Korndichte</translation>
     </message>
     <message>
         <source>sum m / sum (m / skeletal density)</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe m / Summe (m / Reindichte)</translation>
     </message>
     <message>
         <source>skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>Reindichte</translation>
     </message>
     <message>
         <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Füllhöhe über dem Boden: Tiefe - Gießrand</translation>
     </message>
     <message>
         <source>filled depth</source>
-        <translation type="unfinished"></translation>
+        <translation>gefüllte Tiefe</translation>
     </message>
     <message>
         <source>mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j [1 + (h d&apos;_j/k)^n]^-(1-1/n) + water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel von theta(z) über die Schale, theta(h) = theta_r + (f phi_v - theta_r) Mittel_j [1 + (h d&apos;_j/k)^n]^-(1-1/n) + Wasser in den Körnern</translation>
     </message>
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/water.md; Konstanten an 29 reine Sande von UNSODA 2.0 angepasst; über 2 mm bestenfalls ±0,035, will einen Schalentest</translation>
     </message>
     <message>
         <source>capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Kapazität</translation>
     </message>
     <message>
         <source>water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser in den Körnern</translation>
     </message>
     <message>
         <source>theta at no suction: f of the voids between grains + water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>theta ohne Saugspannung: f der Hohlräume zwischen den Körnern + Wasser in den Körnern</translation>
     </message>
     <message>
         <source>theta at a suction of 10 cm of water</source>
-        <translation type="unfinished"></translation>
+        <translation>theta bei einer Saugspannung von 10 cm Wasser</translation>
     </message>
     <message>
         <source>theta at a suction of 50 cm of water</source>
-        <translation type="unfinished"></translation>
+        <translation>theta bei einer Saugspannung von 50 cm Wasser</translation>
     </message>
     <message>
         <source>De Boodt &amp; Verdonck 1972, from memory; docs/science/water.md</source>
-        <translation type="unfinished"></translation>
+        <translation>De Boodt &amp; Verdonck 1972, aus dem Gedächtnis; docs/science/water.md</translation>
     </message>
     <message>
         <source>all open voids, between and in grains, - container capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>alle offenen Hohlräume, zwischen und in den Körnern, - Topfkapazität</translation>
     </message>
     <message>
         <source>air that drains</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die abzieht</translation>
     </message>
     <message>
         <source>trapped</source>
-        <translation type="unfinished"></translation>
+        <translation>eingeschlossen</translation>
     </message>
     <message>
         <source>container capacity - theta(50)</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfkapazität - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
-        <translation type="unfinished"></translation>
+        <translation>offene Hohlräume - theta(0): Gas, das Fluten nicht erreicht, und Kornporen, die es nicht füllt</translation>
     </message>
     <message>
         <source>total air</source>
-        <translation type="unfinished"></translation>
+        <translation>gesamte Luft</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
         <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über freiem Wasser, bis zu der die Poren zu neun Zehnteln voll bleiben</translation>
     </message>
     <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen der Mischung x (Schüttdichte + 1000 g/L x Topfkapazität)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Integral von A(z) vom Boden bis zur Füllhöhe</translation>
     </message>
     <message>
         <source>area at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche am Boden</translation>
     </message>
     <message>
         <source>area at the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche an der Füllhöhe</translation>
     </message>
     <message>
         <source>A(z) of the shape at eleven equal heights from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>A(z) der Form in elf gleichen Höhen vom Boden bis zur Füllhöhe</translation>
     </message>
     <message>
         <source>area halfway up</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche auf halber Höhe</translation>
     </message>
     <message>
         <source>the water fill overrides the lengths; A(z) is scaled by their ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>die Wasserfüllung geht den Maßen vor; A(z) wird im Verhältnis skaliert</translation>
     </message>
     <message>
         <source>water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserfüllung</translation>
     </message>
     <message>
         <source>by the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>nach den Maßen</translation>
     </message>
     <message>
         <source>component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), fill = volume + mound - bottom layer - top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil = gemischte Liter x Anteil / (1 - Schwund), gemischte Liter = Füllung / ((1 - Setzung)(1 - Streuverlust)), Füllung = Volumen + Kuppe - Drainageschicht - Abdeckung</translation>
     </message>
     <message>
         <source>mound</source>
-        <translation type="unfinished"></translation>
+        <translation>Kuppe</translation>
     </message>
     <message>
         <source>bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Drainageschicht</translation>
     </message>
     <message>
         <source>top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <source>floor to fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden bis Füllhöhe</translation>
     </message>
     <message>
         <source>water poured or weighed to the fill line; the area at every height is scaled to it</source>
-        <translation type="unfinished"></translation>
+        <translation>bis zur Füllhöhe gegossenes oder gewogenes Wasser; die Fläche wird in jeder Höhe darauf skaliert</translation>
     </message>
     <message>
         <source>integral of the inside area from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Integral der Innenfläche vom Boden bis zur Füllhöhe</translation>
     </message>
     <message>
         <source>water fill / volume by the lengths - 1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserfüllung / Volumen nach den Maßen - 1</translation>
     </message>
     <message>
         <source>volume + mound - bottom layer - top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen + Kuppe - Drainageschicht - Abdeckung</translation>
     </message>
     <message>
         <source>Plan {plan}, from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}, von vorn</translation>
     </message>
     <message>
         <source>Plan {plan}, from above</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}, von oben</translation>
     </message>
     <message>
         <source>soil line</source>
-        <translation type="unfinished"></translation>
+        <translation>Substratlinie</translation>
     </message>
     <message>
         <source>farthest any point of the posed root mass passes the allowed space in a direction, at that point&apos;s height</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit ein Punkt des gestellten Ballens den erlaubten Raum in einer Richtung höchstens überragt, in der Höhe dieses Punkts</translation>
     </message>
     <message>
         <source>share of the root mass still outside after the straight cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Ballens, der nach den geraden Schnitten noch draußen ist</translation>
     </message>
     <message>
         <source>1 - kept/root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - bleibend/Ballen</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt</translation>
     </message>
     <message>
         <source>root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballen</translation>
     </message>
     <message>
         <source>kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibende Punkte, weiter als die Arbeitstiefe von allem Entfernten, tiefer als ausgekämmt, mit dem Stammfuß verbunden</translation>
     </message>
     <message>
         <source>root mass - kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Ballen - bleibend</translation>
     </message>
     <message>
         <source>fill line + mound at the trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllhöhe + Kuppe am Stamm</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllhöhe</translation>
     </message>
     <message>
         <source>pot to the fill line + mound - layers - kept root mass under the soil - trunk and stones</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale bis zur Füllhöhe + Kuppe - Schichten - bleibender Ballen unter dem Substrat - Stamm und Steine</translation>
     </message>
     <message>
         <source>pot, mound, less layers</source>
-        <translation type="unfinished"></translation>
+        <translation>Schale, Kuppe, ohne Schichten</translation>
     </message>
     <message>
         <source>kept under the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt unter dem Substrat</translation>
     </message>
     <message>
         <source>trunk and stones</source>
-        <translation type="unfinished"></translation>
+        <translation>Stamm und Steine</translation>
     </message>
     <message>
         <source>rise over the soil &lt;= level run to the inner rim x tan 35 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg über das Substrat &lt;= waagerechte Strecke zum inneren Rand x tan 35 Grad</translation>
     </message>
     <message>
         <source>rise</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>links</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>hinten</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>old right</source>
-        <translation type="unfinished"></translation>
+        <translation>alte rechte Seite</translation>
     </message>
     <message>
         <source>old left</source>
-        <translation type="unfinished"></translation>
+        <translation>alte linke Seite</translation>
     </message>
     <message>
         <source>old back</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Rückseite</translation>
     </message>
     <message>
         <source>old front</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Vorderseite</translation>
     </message>
     <message>
         <source>old top</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Oberseite</translation>
     </message>
     <message>
         <source>old bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>alte Unterseite</translation>
     </message>
     <message>
         <source>What limits the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Was den Sitz begrenzt</translation>
     </message>
     <message>
         <source>Nothing: the root mass fits as it is posed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts: Der Ballen passt, wie er gestellt ist.</translation>
     </message>
     <message>
         <source>Toward</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung</translation>
     </message>
     <message>
         <source>Sticks out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ragt heraus</translation>
     </message>
     <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach geraden Schnitten ragen noch {share} des Ballens an Ecken heraus.</translation>
     </message>
     <message>
         <source>{length} to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} nach rechts</translation>
     </message>
     <message>
         <source>{length} to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} nach links</translation>
     </message>
     <message>
         <source>{length} to the back</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} nach hinten</translation>
     </message>
     <message>
         <source>{length} to the front</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} nach vorn</translation>
     </message>
     <message>
         <source>in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Mitte</translation>
     </message>
     <message>
         <source>{one} of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} von der Mitte</translation>
     </message>
     <message>
         <source>{one} and {other} of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} und {other} von der Mitte</translation>
     </message>
     <message>
         <source>Comb the {face} {depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{face}: {depth} tief auskämmen</translation>
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation type="unfinished"></translation>
+        <translation>{face}, weist nach {direction}: {depth} abnehmen</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum in die alte Schale zurückstellen; der Rest nach 1 Jahr</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after {count} years</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum in die alte Schale zurückstellen; der Rest nach {count} Jahren</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Baum in die alte Schale zurückstellen</translation>
     </message>
     <message>
         <source>Trunk base {place}, {height} over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß {place}, {height} über dem Boden</translation>
     </message>
     <message>
         <source>{stand}, turned {angle}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stand}, um {angle} gedreht</translation>
     </message>
     <message>
         <source>{stand}, tipped {angle} toward {toward} (from the pot&apos;s right to its back)</source>
-        <translation type="unfinished"></translation>
+        <translation>{stand}, um {angle} nach {toward} gekippt (von rechts in der Schale nach hinten)</translation>
     </message>
     <message>
         <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schulter mit Sphagnum bauen, {height} über dem Substrat</translation>
     </message>
     <message>
         <source>Plan {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}</translation>
     </message>
     <message>
         <source>Into another free pot: {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>In eine andere freie Schale: {pot}</translation>
     </message>
     <message>
         <source>Untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>Unberührt</translation>
     </message>
     <message>
         <source>Taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgenommen</translation>
     </message>
     <message>
         <source>Soil line</source>
-        <translation type="unfinished"></translation>
+        <translation>Substratlinie</translation>
     </message>
     <message>
         <source>Mix in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung in der Schale</translation>
     </message>
     <message>
         <source>The upper cut stops at</source>
-        <translation type="unfinished"></translation>
+        <translation>Der obere Schnitt stockt bei</translation>
     </message>
     <message>
         <source>Then below</source>
-        <translation type="unfinished"></translation>
+        <translation>Dann unten</translation>
     </message>
     <message>
         <source>Trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammfuß</translation>
     </message>
     <message>
         <source>{stop}, then it does not fit: stage it</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop}, dann passt es nicht: in Etappen</translation>
     </message>
     <message>
         <source>If the cut from above comes to an end</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn der Schnitt von oben ansteht</translation>
     </message>
     <message>
         <source>Root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenplan</translation>
     </message>
     <message>
         <source>Root-mass plan, into its pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenplan, in seine Schale</translation>
     </message>
     <message>
         <source>Root-mass plan, into {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelballenplan, in {pot}</translation>
     </message>
     <message>
         <source>{title}, root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, Wurzelballenplan</translation>
     </message>
     <message>
         <source>To scale: hatched comes off, grey stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Maßstab: Schraffiertes kommt ab, Graues bleibt</translation>
     </message>
     <message>
         <source>Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saubere Werkzeuge für jeden Baum. Ein Teil des Ballens bleibt unberührt; was ausgekämmt wird, ist gestört, auch wo Substrat daran haftet.</translation>
     </message>
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis, allgemeine Hinweise; fachkundiger Rat geht vor.</translation>
     </message>
 </context>
 </TS>

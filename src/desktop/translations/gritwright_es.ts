@@ -3039,10 +3039,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Type its lengths under ǋy hand”, or choose one of the record.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1 must hold</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3080,6 +3076,10 @@
     </message>
     <message>
         <source>Choose a group first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type its lengths under “By hand”, or choose one of the record.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -5,3986 +5,3989 @@
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
-        <translation type="unfinished"></translation>
+        <translation>Granulométrie, mélanges et pots pour arbres en contenants peu profonds</translation>
     </message>
     <message>
         <source>Open the demonstration.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir la démonstration.</translation>
     </message>
     <message>
         <source>Write pictures of the window to DIR and end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire des images de la fenêtre dans DIR, puis quitter.</translation>
     </message>
     <message>
         <source>With --shots: also high contrast, other window and text sizes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec --shots&#xa0;: aussi le contraste élevé, d’autres tailles de fenêtre et de texte.</translation>
     </message>
     <message>
         <source>The record to open instead of the usual one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre à ouvrir à la place du registre habituel.</translation>
     </message>
     <message>
         <source>Language of the window: de, en, es, fr or ja.</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue de la fenêtre&#xa0;: de, en, es, fr ou ja.</translation>
     </message>
     <message>
         <source>Sieve tests to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Essais de tamisage à ouvrir.</translation>
     </message>
     <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré&#xa0;: le disque est-il plein&#xa0;?</translation>
     </message>
 </context>
 <context>
     <name>BenchState</name>
     <message>
         <source>Component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Composant %1</translation>
     </message>
 </context>
 <context>
     <name>Comparison</name>
     <message>
         <source>Nothing to compare yet: keep a mix, or finish the one on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à comparer pour l’instant&#xa0;: conservez un mélange ou terminez celui de l’établi.</translation>
     </message>
     <message>
         <source>%1 holds %2 air and %3 water</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 contient %2 d’air et %3 d’eau</translation>
     </message>
     <message>
         <source>%1 without a pot</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sans pot</translation>
     </message>
     <message>
         <source>In one pot, %1 deep: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans un même pot, profond de %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>air</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>for plants</source>
-        <translation type="unfinished"></translation>
+        <translation>pour les plantes</translation>
     </message>
     <message>
         <source>in band</source>
-        <translation type="unfinished"></translation>
+        <translation>dans la plage</translation>
     </message>
     <message>
         <source>finer</source>
-        <translation type="unfinished"></translation>
+        <translation>plus fin</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids du litre</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
 </context>
 <context>
     <name>DayGround</name>
     <message>
         <source>is no longer in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>n’est plus dans le registre</translation>
     </message>
     <message>
         <source>has no mix yet</source>
-        <translation type="unfinished"></translation>
+        <translation>n’a pas encore de mélange</translation>
     </message>
     <message>
         <source>has neither a pot nor planned litres</source>
-        <translation type="unfinished"></translation>
+        <translation>n’a ni pot ni litres prévus</translation>
     </message>
     <message>
         <source>has a mix that can&apos;t be found</source>
-        <translation type="unfinished"></translation>
+        <translation>a un mélange introuvable</translation>
     </message>
 </context>
 <context>
     <name>DayTicking</name>
     <message>
         <source>Repotted %1 with %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 rempoté avec %2 de %3</translation>
     </message>
     <message>
         <source>, into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, dans %1</translation>
     </message>
     <message>
         <source>, plan %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, plan %1</translation>
     </message>
     <message>
         <source>ticked off %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 coché</translation>
     </message>
     <message>
         <source>Took the tick of %1 back</source>
-        <translation type="unfinished"></translation>
+        <translation>Coche de %1 retirée</translation>
     </message>
     <message>
         <source>tick of %1 taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>coche de %1 retirée</translation>
     </message>
     <message>
         <source>Made %1 of %2, %3 left over, kept as %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 préparés, %3 de reste, conservés sous %4</translation>
     </message>
     <message>
         <source>left-over of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>reste de %1</translation>
     </message>
 </context>
 <context>
     <name>Demonstration</name>
     <message>
         <source>demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>démonstration</translation>
     </message>
 </context>
 <context>
     <name>Figures</name>
     <message>
         <source>%1 has a fault</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 contient une erreur</translation>
     </message>
     <message>
         <source>%1: sieve test not finished</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: essai de tamisage non terminé</translation>
     </message>
     <message>
         <source>%1: litre weight unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: poids du litre inconnu</translation>
     </message>
     <message>
         <source>no component has parts</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun composant n’a de parts</translation>
     </message>
     <message>
         <source>see the marked fields</source>
-        <translation type="unfinished"></translation>
+        <translation>voir les champs marqués</translation>
     </message>
     <message>
         <source>the pot&apos;s lengths are not typed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>les dimensions du pot ne sont pas encore saisies</translation>
     </message>
     <message>
         <source>see the marked fields of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>voir les champs marqués du pot</translation>
     </message>
     <message>
         <source>a component has no grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>il manque la densité des grains d’un composant</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain du mélange</translation>
     </message>
     <message>
         <source>outside the sieves used; nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
     </message>
     <message>
         <source>D50, half is finer</source>
-        <translation type="unfinished"></translation>
+        <translation>D50, la moitié est plus fine</translation>
     </message>
     <message>
         <source>D10</source>
-        <translation type="unfinished"></translation>
+        <translation>D10</translation>
     </message>
     <message>
         <source>D90</source>
-        <translation type="unfinished"></translation>
+        <translation>D90</translation>
     </message>
     <message>
         <source>D60/D10</source>
-        <translation type="unfinished"></translation>
+        <translation>D60/D10</translation>
     </message>
     <message>
         <source>no wanted band is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune plage voulue n’est saisie</translation>
     </message>
     <message>
         <source>In the wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la plage voulue</translation>
     </message>
     <message>
         <source>Finer than it</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus fin qu’elle</translation>
     </message>
     <message>
         <source>Mix, worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange, mis en place</translation>
     </message>
     <message>
         <source>Swells on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Foisonne au mélange de</translation>
     </message>
     <message>
         <source>Shrinks on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Se réduit au mélange de</translation>
     </message>
     <message>
         <source>Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du litre, sec</translation>
     </message>
     <message>
         <source>Voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Vides entre les grains</translation>
     </message>
     <message>
         <source>Voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Vides dans les grains</translation>
     </message>
     <message>
         <source>Total porosity</source>
-        <translation type="unfinished"></translation>
+        <translation>Porosité totale</translation>
     </message>
     <message>
         <source>Water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau dans les grains</translation>
     </message>
     <message>
         <source>Exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Capacité d’échange</translation>
     </message>
     <message>
         <source>unknown for a component</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnue pour un composant</translation>
     </message>
     <message>
         <source>In this pot, %1 deep</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans ce pot, profond de %1</translation>
     </message>
     <message>
         <source>In the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le pot</translation>
     </message>
     <message>
         <source>Air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Air qui se libère au drainage</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau retenue</translation>
     </message>
     <message>
         <source>Water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau que les plantes prennent</translation>
     </message>
     <message>
         <source>Trapped air, apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Air piégé, à part</translation>
     </message>
     <message>
         <source>Wet zone, height</source>
-        <translation type="unfinished"></translation>
+        <translation>Zone saturée, hauteur</translation>
     </message>
     <message>
         <source>Volume to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>Volume jusqu’au niveau</translation>
     </message>
     <message>
         <source>Mix, wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange, mouillé</translation>
     </message>
     <message>
         <source>To measure out for one pot</source>
-        <translation type="unfinished"></translation>
+        <translation>À mesurer pour un pot</translation>
     </message>
     <message>
         <source>Mixed, before filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélangé, avant remplissage</translation>
     </message>
     <message>
         <source>Not computed: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Non calculé&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>%1 parts at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 parts à %2</translation>
     </message>
     <message>
         <source>beta of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bêta de %1</translation>
     </message>
     <message>
         <source>%1 typical</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 usuel</translation>
     </message>
 </context>
 <context>
     <name>FindParts</name>
     <message>
         <source>the pot&apos;s lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>les dimensions du pot</translation>
     </message>
     <message>
         <source>the wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain voulu</translation>
     </message>
     <message>
         <source>a group of trees, or a wish</source>
-        <translation type="unfinished"></translation>
+        <translation>un groupe d’arbres, ou un souhait</translation>
     </message>
     <message>
         <source>an unknown amount, because the figure is not defined</source>
-        <translation type="unfinished"></translation>
+        <translation>une valeur inconnue, car le chiffre n’est pas défini</translation>
     </message>
     <message>
         <source>%1 meq/L</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 meq/L</translation>
     </message>
     <message>
         <source>%1 a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 le litre</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>finer than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plus fin que %1</translation>
     </message>
     <message>
         <source>share of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>part de %1</translation>
     </message>
     <message numerus="yes">
         <source>curve within its limits at %n size(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>courbe dans ses limites à une taille</numerusform>
+            <numerusform>courbe dans ses limites à %n tailles</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>curve near its %n point(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>courbe proche de son point</numerusform>
+            <numerusform>courbe proche de ses %n points</numerusform>
         </translation>
     </message>
     <message>
         <source>exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>capacité d’échange</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>prix</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>air</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>water for plants</source>
-        <translation type="unfinished"></translation>
+        <translation>eau pour les plantes</translation>
     </message>
     <message>
         <source>wet litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids du litre mouillé</translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dans %2</translation>
     </message>
     <message>
         <source>; </source>
         <comment>between wishes</comment>
-        <translation type="unfinished"></translation>
+        <translation> ; </translation>
     </message>
     <message>
         <source>Cannot be had: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Impossible à obtenir&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Cannot be had together: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Impossible à obtenir ensemble&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The search was stopped: these are the best so far, not proven.</source>
-        <translation type="unfinished"></translation>
+        <translation>La recherche a été arrêtée&#xa0;: voici les meilleures jusqu’ici, sans preuve.</translation>
     </message>
     <message>
         <source>Free shares are improved from fixed starts: a better recipe may exist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les parts libres sont améliorées à partir de départs fixes&#xa0;: une meilleure recette peut exister.</translation>
     </message>
     <message>
         <source>%1 recipes worked out, %2 excluded by bounds</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 recettes calculées, %2 exclues par des bornes</translation>
     </message>
     <message>
         <source>Proven best: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prouvée la meilleure&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Not proven best: %1; the best score may be lower by up to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas prouvée la meilleure&#xa0;: %1&#xa0;; la meilleure note peut être plus basse de %2 au plus.</translation>
     </message>
     <message>
         <source>%1; no recipe scores less.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;; aucune recette n’a une note plus basse.</translation>
     </message>
     <message>
         <source>Not proven best: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas prouvée la meilleure&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 between %2 and %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entre %2 et %3</translation>
     </message>
     <message>
         <source>%1 at least %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 au moins %2</translation>
     </message>
     <message>
         <source>%1 at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 au plus %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>parts, name</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>rank</source>
-        <translation type="unfinished"></translation>
+        <translation>rang</translation>
     </message>
     <message>
         <source>parts</source>
-        <translation type="unfinished"></translation>
+        <translation>parts</translation>
     </message>
     <message>
         <source>misses</source>
-        <translation type="unfinished"></translation>
+        <translation>manque</translation>
     </message>
     <message>
         <source>price/L</source>
-        <translation type="unfinished"></translation>
+        <translation>prix/L</translation>
     </message>
     <message>
         <source>score</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>nearest</source>
-        <translation type="unfinished"></translation>
+        <translation>proche</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>rien</translation>
     </message>
     <message>
         <source>Misses “%1” by %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Manque «&#xa0;%1&#xa0;» de %2.</translation>
     </message>
     <message>
         <source>Held back by, right at the limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retenue, juste à la limite, par&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Uses up %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Épuise %1.</translation>
     </message>
     <message>
         <source>%1 is not sieved yet: its printed size stands in for its curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas encore tamisé&#xa0;: la taille imprimée tient lieu de courbe.</translation>
     </message>
     <message>
         <source>Holds every wish with room to spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Respecte tous les souhaits avec de la marge.</translation>
     </message>
     <message>
         <source>The chosen recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>La recette choisie</translation>
     </message>
     <message>
         <source>no pot, or a grain density is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de pot, ou une densité de grain manque</translation>
     </message>
     <message>
         <source>Air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>Air qui se libère au drainage</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau retenue</translation>
     </message>
     <message>
         <source>Water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau que les plantes prennent</translation>
     </message>
     <message>
         <source>Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du litre, sec</translation>
     </message>
     <message>
         <source>a grain density is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>une densité de grain manque</translation>
     </message>
     <message>
         <source>Shrinks on mixing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Se réduit au mélange de</translation>
     </message>
     <message>
         <source>Exchange capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>Capacité d’échange</translation>
     </message>
     <message>
         <source>unknown for a component</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnue pour un composant</translation>
     </message>
     <message>
         <source>Price of a mixed litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Prix d’un litre mélangé</translation>
     </message>
     <message>
         <source>a price is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>un prix n’est pas connu</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
-        <translation type="unfinished"></translation>
+        <translation>Note, 0 est la meilleure</translation>
     </message>
     <message>
         <source>No recipe holds every wish that must hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune recette ne respecte tous les souhaits obligatoires.</translation>
     </message>
     <message>
         <source>No recipe was found that holds every wish that must hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune recette trouvée ne respecte tous les souhaits obligatoires.</translation>
     </message>
     <message>
         <source>The nearest that can be had is listed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La plus proche possible figure dans la liste.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter or %3 looser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus strict de %2 ou plus large de %3.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus strict de %2.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 looser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus large de %2.</translation>
     </message>
     <message>
         <source>Whole parts instead of free shares cost %1 of score.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des parts entières au lieu de parts libres coûtent %1 de note.</translation>
     </message>
     <message>
         <source>Trade-offs come with the first search: find parts for a pot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les compromis viennent avec la première recherche&#xa0;: cherchez des parts pour un pot.</translation>
     </message>
     <message numerus="yes">
         <source>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Air contre eau&#xa0;: de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau&#xa0;; rien de trouvé ne bat cette recette sur les deux.</numerusform>
+            <numerusform>Air contre eau&#xa0;: de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau&#xa0;; rien de trouvé ne bat ces %n recettes sur les deux.</numerusform>
         </translation>
     </message>
     <message>
         <source>Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prix contre adéquation&#xa0;: de %1 le litre avec une note de %2 à %3 le litre avec une note de %4.</translation>
     </message>
     <message>
         <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette recherche n’a pas de compromis à montrer&#xa0;: il manque un pot, un prix ou une recette.</translation>
     </message>
     <message>
         <source>trade-off</source>
-        <translation type="unfinished"></translation>
+        <translation>compromis</translation>
     </message>
     <message>
         <source>air or price</source>
-        <translation type="unfinished"></translation>
+        <translation>air ou prix</translation>
     </message>
     <message>
         <source>water or score</source>
-        <translation type="unfinished"></translation>
+        <translation>eau ou note</translation>
     </message>
     <message>
         <source>air, water</source>
-        <translation type="unfinished"></translation>
+        <translation>air, eau</translation>
     </message>
     <message>
         <source>price, fit</source>
-        <translation type="unfinished"></translation>
+        <translation>prix, adéquation</translation>
     </message>
 </context>
 <context>
     <name>GradingChart</name>
     <message>
         <source>%1 (so far)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (jusqu’ici)</translation>
     </message>
     <message>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>voulu</translation>
     </message>
     <message>
         <source>percent passing</source>
-        <translation type="unfinished"></translation>
+        <translation>pourcentage passant</translation>
     </message>
     <message>
         <source>sieve opening, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ouverture du tamis, mm</translation>
     </message>
     <message>
         <source>%1, sample 1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, échantillon 1</translation>
     </message>
     <message>
         <source>%1, sample %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, échantillon %2</translation>
     </message>
     <message>
         <source>the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange</translation>
     </message>
     <message>
         <source>half of %1 is finer than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>la moitié de %1 est plus fine que %2</translation>
     </message>
     <message>
         <source>%1 has no middle size inside its sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas de taille médiane entre ses tamis</translation>
     </message>
     <message>
         <source>Grading chart, still empty: no sieve test has a curve yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme granulométrique, encore vide&#xa0;: aucun essai de tamisage n’a de courbe.</translation>
     </message>
     <message>
         <source>Grading chart, percent passing over grain size: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme granulométrique, pourcentage passant selon la taille du grain&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n faint curve(s) of single samples and earlier bags lie behind.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Derrière se trouve, pâle, une courbe d’un échantillon seul ou d’un sac précédent.</numerusform>
+            <numerusform>Derrière se trouvent, pâles, %n courbes d’échantillons seuls et de sacs précédents.</numerusform>
         </translation>
     </message>
     <message>
         <source>sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis</translation>
     </message>
 </context>
 <context>
     <name>JumpTargets</name>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction</translation>
     </message>
     <message>
         <source>container</source>
-        <translation type="unfinished"></translation>
+        <translation>contenant</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>journée de rempotage</translation>
     </message>
     <message>
         <source>sheet %1</source>
-        <translation type="unfinished"></translation>
+        <translation>feuille %1</translation>
     </message>
 </context>
 <context>
     <name>Lots</name>
     <message>
         <source>finer than wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>plus fin que voulu</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
     <message>
         <source>usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>utilisable par litre</translation>
     </message>
     <message>
         <source>air, 6 cm deep</source>
-        <translation type="unfinished"></translation>
+        <translation>air, 6 cm de profondeur</translation>
     </message>
     <message numerus="yes">
         <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Inhabituel pour ce matériau&#xa0;: %1 vaut %2&#xa0;; sur un sac précédent, c’était entre %3 et %4.</numerusform>
+            <numerusform>Inhabituel pour ce matériau&#xa0;: %1 vaut %2&#xa0;; sur %n sacs précédents, c’était entre %3 et %4.</numerusform>
         </translation>
     </message>
     <message>
         <source>A jump from the bag before: %1 is %2; bags of this material seldom differ so much from one to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un saut par rapport au sac précédent&#xa0;: %1 vaut %2&#xa0;; les sacs de ce matériau diffèrent rarement autant d’un à l’autre.</translation>
     </message>
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le mélange %1, l’air passerait de %2 à %3 et l’eau de %4 à %5.</translation>
     </message>
 </context>
 <context>
     <name>PotLabels</name>
     <message>
         <source>page %1</source>
-        <translation type="unfinished"></translation>
+        <translation>page %1</translation>
     </message>
 </context>
 <context>
     <name>PrintedPages</name>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>page %1 sur %2</translation>
     </message>
 </context>
 <context>
     <name>Protocols</name>
     <message>
         <source>what it needs was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’il faut n’a pas été mesuré</translation>
     </message>
     <message>
         <source>Air that drained in</source>
-        <translation type="unfinished"></translation>
+        <translation>Air entré au drainage</translation>
     </message>
     <message>
         <source>Predicted before any test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévu avant tout essai</translation>
     </message>
     <message>
         <source>Water that stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau restée</translation>
     </message>
     <message>
         <source>Filled when flooded</source>
-        <translation type="unfinished"></translation>
+        <translation>Rempli à l’inondation</translation>
     </message>
     <message>
         <source>Weight of a litre in the pot, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids d’un litre dans le pot, sec</translation>
     </message>
     <message>
         <source>the water that stayed was not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>l’eau restée n’a pas été mesurée</translation>
     </message>
     <message>
         <source>Fitted k, cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>k ajusté, cm mm</translation>
     </message>
     <message>
         <source>Fitted grain fill w</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplissage des grains w ajusté</translation>
     </message>
     <message>
         <source>Fitted flooded fill f</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplissage inondé f ajusté</translation>
     </message>
     <message>
         <source>pot test %1 of mix %2</source>
-        <translation type="unfinished"></translation>
+        <translation>essai en pot %1 du mélange %2</translation>
     </message>
     <message>
         <source>Pot test %1 of mix %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai en pot %1 du mélange %2</translation>
     </message>
     <message>
         <source>: air %1 measured, %2 predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>&#xa0;: air %1 mesuré, %2 prévu</translation>
     </message>
     <message>
         <source>A component of the mix has no grain density: measure it first, then the test can be compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un composant du mélange n’a pas de densité de grain&#xa0;: mesurez-la d’abord, l’essai pourra alors être comparé.</translation>
     </message>
     <message>
         <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ces chiffres ne font pas un essai en pot&#xa0;: vérifiez le volume et l’ordre des poids.</translation>
     </message>
     <message>
         <source>not measured yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore mesuré</translation>
     </message>
     <message>
         <source>Still to type: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Encore à saisir&#xa0;: %1</translation>
     </message>
     <message>
         <source>Litre weight by jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du litre au pichet</translation>
     </message>
     <message>
         <source>What a litre weighs, loose and worked in. It turns parts into masses, and says how much a mix settles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que pèse un litre, en vrac et mis en place. Cela change les parts en masses et dit de combien un mélange se tasse.</translation>
     </message>
     <message>
         <source>Weigh the empty jug. Fill it loosely from a scoop held at the rim, heaped, and strike it off level. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesez le pichet vide. Remplissez-le en vrac à la pelle tenue au bord, en dôme, et arasez. Pesez.</translation>
     </message>
     <message>
         <source>Empty it, fill and weigh once more: two fills within 3 % are good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Videz, remplissez et pesez encore une fois&#xa0;: deux remplissages à 3&#xa0;% près sont bons.</translation>
     </message>
     <message>
         <source>Work the grain in with a stick, as in a pot, without adding any. Read the litres at the mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tassez le grain à la baguette, comme dans un pot, sans en ajouter. Lisez les litres à la marque.</translation>
     </message>
     <message>
         <source>Two jugs: one heaped and struck off level, one with the same grain worked in with a stick and standing lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux pichets&#xa0;: l’un rempli en dôme et arasé, l’autre avec le même grain tassé à la baguette, plus bas.</translation>
     </message>
     <message>
         <source>Grain density by displacement</source>
-        <translation type="unfinished"></translation>
+        <translation>Densité des grains par déplacement d’eau</translation>
     </message>
     <message>
         <source>What the grain weighs with its inner pores. With the litre weight it gives the voids between the grains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que pèse le grain avec ses pores internes. Avec le poids du litre, cela donne les vides entre les grains.</translation>
     </message>
     <message>
         <source>Soak the grain for 24 h. Dab it dry until its surface no longer shines. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trempez le grain 24 h. Essuyez-le jusqu’à ce que sa surface ne brille plus. Pesez.</translation>
     </message>
     <message>
         <source>Weigh the jug filled with water to the mark. Put the grain in, stir the air out, top up or draw off to the same mark. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesez le pichet rempli d’eau jusqu’à la marque. Versez le grain, chassez l’air en remuant, ajustez l’eau à la même marque. Pesez.</translation>
     </message>
     <message>
         <source>Dry the grain at 105 °C or on a warm stove until it no longer gets lighter. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Séchez le grain à 105 °C ou sur un poêle chaud jusqu’à ce qu’il ne s’allège plus. Pesez.</translation>
     </message>
     <message>
         <source>Two jugs filled with water to the same mark, the right one with soaked grain at the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux pichets remplis d’eau à la même marque, celui de droite avec du grain trempé au fond.</translation>
     </message>
     <message>
         <source>Water absorption in 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>Absorption d’eau en 24 h</translation>
     </message>
     <message>
         <source>The water that stays inside the grains: it is there between waterings and takes no air.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’eau qui reste dans les grains&#xa0;: elle est là entre les arrosages et ne prend pas la place de l’air.</translation>
     </message>
     <message>
         <source>Soak a handful for 24 h. Dab it dry until its surface no longer shines. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trempez une poignée 24 h. Essuyez jusqu’à ce que la surface ne brille plus. Pesez.</translation>
     </message>
     <message>
         <source>Dry the same grain until it no longer gets lighter. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Séchez le même grain jusqu’à ce qu’il ne s’allège plus. Pesez.</translation>
     </message>
     <message>
         <source>Grain under water in a dish, then the same grain spread out to dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du grain sous l’eau dans un plat, puis le même grain étalé pour sécher.</translation>
     </message>
     <message>
         <source>Crumble test</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai d’effritement</translation>
     </message>
     <message>
         <source>How fast the grain breaks down, by shaking or by freezing and thawing. It says for how many seasons the mix keeps its air.</source>
-        <translation type="unfinished"></translation>
+        <translation>À quelle vitesse le grain se brise, secoué ou gelé et dégelé. Cela dit combien de saisons le mélange garde son air.</translation>
     </message>
     <message>
         <source>Take sieved grain of the bag. Shake it in a closed tin, or wet it, freeze it and thaw it, so many rounds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prenez du grain tamisé du sac. Secouez-le dans une boîte fermée, ou mouillez-le, gelez-le et dégelez-le, un certain nombre de cycles.</translation>
     </message>
     <message>
         <source>Dry it and sieve it again on the same sieves. Wear a dust mask.</source>
-        <translation type="unfinished"></translation>
+        <translation>Séchez-le et tamisez-le de nouveau sur les mêmes tamis. Portez un masque à poussière.</translation>
     </message>
     <message>
         <source>A tin that is shaken, and the stack of sieves that the grain goes through again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une boîte que l’on secoue, et la colonne de tamis que le grain traverse de nouveau.</translation>
     </message>
     <message>
         <source>Was it sieved long enough?</source>
-        <translation type="unfinished"></translation>
+        <translation>A-t-on tamisé assez longtemps&#xa0;?</translation>
     </message>
     <message>
         <source>One more minute of shaking by hand: less than half a percent may still fall through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une minute de plus à la main&#xa0;: il peut encore passer moins d’un demi pour cent.</translation>
     </message>
     <message>
         <source>After the sieve test shake every sieve one more minute over a clean sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Après l’essai, secouez chaque tamis une minute de plus au-dessus d’une feuille propre.</translation>
     </message>
     <message>
         <source>Weigh all that fell through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesez tout ce qui est passé.</translation>
     </message>
     <message>
         <source>A sieve shaken over a sheet on which a little grain lies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tamis secoué au-dessus d’une feuille où se trouve un peu de grain.</translation>
     </message>
     <message>
         <source>Pot test by balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai en pot à la balance</translation>
     </message>
     <message>
         <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saturer et égoutter&#xa0;: l’air et l’eau de ce mélange dans un vrai pot. Il corrige les estimations du mélange et montre leur écart.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trempez le mélange un jour. Remplissez le pot et tassez comme autour d’un arbre. Bouchez les trous.</translation>
     </message>
     <message>
         <source>Flood slowly from below until a film shines on top. Weigh. Open the holes and let it drain level for half an hour. Weigh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inondez lentement par le bas jusqu’à ce qu’un film brille en surface. Pesez. Ouvrez les trous et laissez égoutter à plat une demi-heure. Pesez.</translation>
     </message>
     <message>
         <source>Dry everything until it no longer gets lighter. Weigh; the empty pot too. A wet pot is heavy: lift with both hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Séchez le tout jusqu’à ce qu’il ne s’allège plus. Pesez&#xa0;; le pot vide aussi. Un pot mouillé est lourd&#xa0;: soulevez à deux mains.</translation>
     </message>
     <message>
         <source>A pot on a balance three times: flooded to the rim, drained with water left at the bottom, dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pot trois fois sur une balance&#xa0;: inondé jusqu’au bord, égoutté avec de l’eau restée au fond, sec.</translation>
     </message>
     <message>
         <source>Pot test by volumes only</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai en pot par volumes seuls</translation>
     </message>
     <message>
         <source>The same without a balance: water poured in and water caught.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le même sans balance&#xa0;: l’eau versée et l’eau recueillie.</translation>
     </message>
     <message>
         <source>Fill the pot with dry mix and work it in. Seal the holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remplissez le pot de mélange sec et tassez. Bouchez les trous.</translation>
     </message>
     <message>
         <source>Pour in measured water slowly until a shiny film stands, and again after a day&apos;s soak. Note all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versez lentement de l’eau mesurée jusqu’à ce qu’un film brillant tienne, puis encore après un jour de trempage. Notez tout.</translation>
     </message>
     <message>
         <source>Open the holes over a bowl. After half an hour measure what ran out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrez les trous au-dessus d’un bac. Après une demi-heure, mesurez ce qui a coulé.</translation>
     </message>
     <message>
         <source>A measuring jug pours into a pot, and a bowl below catches what drains.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pichet gradué verse dans un pot, et un bac dessous recueille ce qui s’égoutte.</translation>
     </message>
     <message>
         <source>the litres after working in are not typed</source>
-        <translation type="unfinished"></translation>
+        <translation>les litres après mise en place ne sont pas saisis</translation>
     </message>
     <message>
         <source>Litre weight, loose, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du litre, en vrac, sec</translation>
     </message>
     <message>
         <source>Worked in, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis en place, sec</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Tassement</translation>
     </message>
     <message>
         <source>litre weight of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>poids du litre du sac %1</translation>
     </message>
     <message>
         <source>Weighed a jug of bag %1: %2 loose and dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet du sac %1 pesé&#xa0;: %2 en vrac et sec</translation>
     </message>
     <message>
         <source>settling of mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tassement du mélange %1</translation>
     </message>
     <message>
         <source>Worked in a jug of mix %1: it settles by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet du mélange %1 mis en place&#xa0;: il se tasse de %2</translation>
     </message>
     <message>
         <source>Grain density, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Densité des grains, sèche</translation>
     </message>
     <message>
         <source>Soaked grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain trempé</translation>
     </message>
     <message>
         <source>Water after 24 h, of dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau après 24 h, de la masse sèche</translation>
     </message>
     <message>
         <source>grain density of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>densité des grains du sac %1</translation>
     </message>
     <message>
         <source>Measured the grain of bag %1 by displacement: %2, water after 24 h %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain du sac %1 mesuré par déplacement&#xa0;: %2, eau après 24 h %3</translation>
     </message>
     <message>
         <source>water absorption of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>absorption d’eau du sac %1</translation>
     </message>
     <message>
         <source>Soaked grain of bag %1 for 24 h: it took up %2 of its dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain du sac %1 trempé 24 h&#xa0;: il a pris %2 de sa masse sèche</translation>
     </message>
     <message>
         <source>Sieve this bag first: a crumble test compares with its sieve test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamisez d’abord ce sac&#xa0;: un essai d’effritement se compare à son essai de tamisage.</translation>
     </message>
     <message>
         <source>Broken, of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Brisé, de la masse</translation>
     </message>
     <message>
         <source>Breakages of a grain in a round</source>
-        <translation type="unfinished"></translation>
+        <translation>Bris d’un grain par cycle</translation>
     </message>
     <message>
         <source>In a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Par saison</translation>
     </message>
     <message>
         <source>Modulus of the fragments</source>
-        <translation type="unfinished"></translation>
+        <translation>Module des fragments</translation>
     </message>
     <message>
         <source>crumble test of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>essai d’effritement du sac %1</translation>
     </message>
     <message>
         <source>Crumble test of bag %1: %2 of the mass broke in %3 rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai d’effritement du sac %1&#xa0;: %2 de la masse brisée en %3 cycles</translation>
     </message>
     <message>
         <source>More fell through than was weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il est passé plus que ce qui a été pesé.</translation>
     </message>
     <message>
         <source>Fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Passé en une minute de plus</translation>
     </message>
     <message>
         <source>The sieving of bag %1 was thorough: %2 fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Le tamisage du sac %1 était complet&#xa0;: %2 passés en une minute de plus</translation>
     </message>
     <message>
         <source>The sieving of bag %1 was not thorough: %2 fell through in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>Le tamisage du sac %1 n’était pas complet&#xa0;: %2 passés en une minute de plus</translation>
     </message>
     <message>
         <source>Keep the sieve test with its bag first: this belongs to a sieve test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservez d’abord l’essai de tamisage avec son sac&#xa0;: ceci appartient à un essai.</translation>
     </message>
     <message>
         <source>thoroughness of sieving bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>qualité du tamisage du sac %1</translation>
     </message>
     <message>
         <source>Empty jug</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet vide</translation>
     </message>
     <message>
         <source>weighed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>pesé sec</translation>
     </message>
     <message>
         <source>Jug with grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet avec grain</translation>
     </message>
     <message>
         <source>poured loosely, struck off level</source>
-        <translation type="unfinished"></translation>
+        <translation>versé en vrac, arasé</translation>
     </message>
     <message>
         <source>Filled once more</source>
-        <translation type="unfinished"></translation>
+        <translation>Rempli une fois de plus</translation>
     </message>
     <message>
         <source>emptied and poured again; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vidé et versé de nouveau&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>The jug holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pichet contient</translation>
     </message>
     <message>
         <source>by weighing it full of water</source>
-        <translation type="unfinished"></translation>
+        <translation>en le pesant plein d’eau</translation>
     </message>
     <message>
         <source>Worked in, it fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis en place, il remplit</translation>
     </message>
     <message>
         <source>read at the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à la marque</translation>
     </message>
     <message>
         <source>read at the mark; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>lu à la marque&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>Moisture of the grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Humidité du grain</translation>
     </message>
     <message>
         <source>of the dry mass; empty: dry</source>
-        <translation type="unfinished"></translation>
+        <translation>de la masse sèche&#xa0;; vide&#xa0;: sec</translation>
     </message>
     <message>
         <source>Soaked, dabbed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Trempé, essuyé</translation>
     </message>
     <message>
         <source>after 24 h under water</source>
-        <translation type="unfinished"></translation>
+        <translation>après 24 h sous l’eau</translation>
     </message>
     <message>
         <source>Jug with water</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet avec eau</translation>
     </message>
     <message>
         <source>filled to the mark, no grain</source>
-        <translation type="unfinished"></translation>
+        <translation>rempli à la marque, sans grain</translation>
     </message>
     <message>
         <source>Jug, water and grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Pichet, eau et grain</translation>
     </message>
     <message>
         <source>to the same mark</source>
-        <translation type="unfinished"></translation>
+        <translation>à la même marque</translation>
     </message>
     <message>
         <source>Dried grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain séché</translation>
     </message>
     <message>
         <source>the same grain</source>
-        <translation type="unfinished"></translation>
+        <translation>le même grain</translation>
     </message>
     <message>
         <source>Rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Cycles</translation>
     </message>
     <message>
         <source>of shaking, or of freezing and thawing</source>
-        <translation type="unfinished"></translation>
+        <translation>de secousses, ou de gel et dégel</translation>
     </message>
     <message>
         <source>Rounds that make a season</source>
-        <translation type="unfinished"></translation>
+        <translation>Cycles qui font une saison</translation>
     </message>
     <message>
         <source>empty: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: %1</translation>
     </message>
     <message>
         <source>On %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur %1</translation>
     </message>
     <message>
         <source>sieved again</source>
-        <translation type="unfinished"></translation>
+        <translation>tamisé de nouveau</translation>
     </message>
     <message>
         <source>In the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le fond</translation>
     </message>
     <message>
         <source>Whole sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Échantillon entier</translation>
     </message>
     <message>
         <source>what went onto the stack</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est allé sur la colonne</translation>
     </message>
     <message>
         <source>Fell through</source>
-        <translation type="unfinished"></translation>
+        <translation>Passé</translation>
     </message>
     <message>
         <source>all sieves together, in one more minute</source>
-        <translation type="unfinished"></translation>
+        <translation>tous les tamis ensemble, en une minute de plus</translation>
     </message>
     <message>
         <source>Filled depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur remplie</translation>
     </message>
     <message>
         <source>of the mix, straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>du mélange, parois droites</translation>
     </message>
     <message>
         <source>Litres of mix in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres de mélange dedans</translation>
     </message>
     <message>
         <source>by a water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>par remplissage d’eau</translation>
     </message>
     <message>
         <source>empty: to the pot&apos;s fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: jusqu’au niveau du pot</translation>
     </message>
     <message>
         <source>Empty pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot vide</translation>
     </message>
     <message>
         <source>with mesh and wire</source>
-        <translation type="unfinished"></translation>
+        <translation>avec grille et fil</translation>
     </message>
     <message>
         <source>Flooded, sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Inondé, bouché</translation>
     </message>
     <message>
         <source>slowly from below; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>lentement par le bas&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>Drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Égoutté</translation>
     </message>
     <message>
         <source>half an hour, level</source>
-        <translation type="unfinished"></translation>
+        <translation>une demi-heure, à plat</translation>
     </message>
     <message>
         <source>Dry, with the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Sec, avec le pot</translation>
     </message>
     <message>
         <source>the same mix</source>
-        <translation type="unfinished"></translation>
+        <translation>le même mélange</translation>
     </message>
     <message>
         <source>Water poured in</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau versée</translation>
     </message>
     <message>
         <source>until a shiny film stands</source>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’à un film brillant</translation>
     </message>
     <message>
         <source>Water caught</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau recueillie</translation>
     </message>
     <message>
         <source>half an hour later</source>
-        <translation type="unfinished"></translation>
+        <translation>une demi-heure après</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré</translation>
     </message>
     <message>
         <source>Keep a mix first: a pot test is a test of a mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservez d’abord un mélange&#xa0;: un essai en pot porte sur un mélange.</translation>
     </message>
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Réceptionnez d’abord un sac&#xa0;: ce qui est mesuré est gardé avec son sac.</translation>
     </message>
 </context>
 <context>
     <name>Ranges</name>
     <message>
         <source>5, 50 and 95 of 100 cases: up to %1, %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>5, 50 et 95 cas sur 100&#xa0;: jusqu’à %1, %2, %3</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvert</translation>
     </message>
     <message>
         <source>The same verdict in %1 of 100 cases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Même verdict dans %1 cas sur 100.</translation>
     </message>
 </context>
 <context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesé jusqu’ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>Weighed %1: %2 more than went in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pesés&#xa0;: %2 de plus qu’au départ</translation>
     </message>
     <message>
         <source>Weighed %1, lost %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pesés, %2 perdus</translation>
     </message>
     <message>
         <source>Finish the sieve test first: the fractions are predicted from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminez d’abord l’essai de tamisage&#xa0;: les fractions en sont prédites.</translation>
     </message>
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisissez les ouvertures de criblage&#xa0;; le verdict n’en indique aucune.</translation>
     </message>
 </context>
 <context>
     <name>Shelf</name>
     <message>
         <source>%1, to buy</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, à acheter</translation>
     </message>
 </context>
 <context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>substrat usagé de %1</translation>
     </message>
     <message>
         <source>mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange %1</translation>
     </message>
 </context>
 <context>
     <name>TestSheet</name>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>fond</translation>
     </message>
     <message>
         <source>sieve, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis, mm</translation>
     </message>
     <message>
         <source>stayed on</source>
-        <translation type="unfinished"></translation>
+        <translation>retenu</translation>
     </message>
     <message>
         <source>of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>de la masse</translation>
     </message>
     <message>
         <source>passing</source>
-        <translation type="unfinished"></translation>
+        <translation>passant</translation>
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Contrôles</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdict</translation>
     </message>
     <message>
         <source>Sieve test of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai de tamisage de %1</translation>
     </message>
     <message>
         <source>Bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac %1</translation>
     </message>
     <message>
         <source>sample %1, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon %1, sec</translation>
     </message>
     <message>
         <source>loss %1</source>
-        <translation type="unfinished"></translation>
+        <translation>perte %1</translation>
     </message>
     <message>
         <source>Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai de tamisage</translation>
     </message>
 </context>
 <context>
     <name>Verdict</name>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> et </translation>
     </message>
     <message>
         <source>Take it as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>À prendre tel quel</translation>
     </message>
     <message>
         <source>Take it after screening at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>À prendre après criblage à %1</translation>
     </message>
     <message>
         <source>Other use, or complain</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre usage, ou réclamer</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction</translation>
     </message>
     <message>
         <source>of the mass</source>
-        <translation type="unfinished"></translation>
+        <translation>de la masse</translation>
     </message>
     <message>
         <source>from a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>par litre</translation>
     </message>
     <message>
         <source>from a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>par sac</translation>
     </message>
     <message>
         <source>D50</source>
-        <translation type="unfinished"></translation>
+        <translation>D50</translation>
     </message>
     <message>
         <source>screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>cribler à</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé</translation>
     </message>
     <message>
         <source>usable</source>
-        <translation type="unfinished"></translation>
+        <translation>utilisable</translation>
     </message>
     <message>
         <source>dust in it</source>
-        <translation type="unfinished"></translation>
+        <translation>poussière dedans</translation>
     </message>
     <message>
         <source>good enough</source>
-        <translation type="unfinished"></translation>
+        <translation>suffisant</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>non</translation>
     </message>
     <message>
         <source>Laboratory figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Chiffres de laboratoire</translation>
     </message>
     <message>
         <source>the sieves do not reach far enough</source>
-        <translation type="unfinished"></translation>
+        <translation>les tamis ne vont pas assez loin</translation>
     </message>
     <message>
         <source>Curvature</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbure</translation>
     </message>
     <message>
         <source>Fineness modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>Module de finesse</translation>
     </message>
     <message>
         <source>Mean, phi</source>
-        <translation type="unfinished"></translation>
+        <translation>Moyenne, phi</translation>
     </message>
     <message>
         <source>Sorting, phi</source>
-        <translation type="unfinished"></translation>
+        <translation>Tri, phi</translation>
     </message>
     <message>
         <source>Skewness</source>
-        <translation type="unfinished"></translation>
+        <translation>Asymétrie</translation>
     </message>
     <message>
         <source>Kurtosis</source>
-        <translation type="unfinished"></translation>
+        <translation>Aplatissement</translation>
     </message>
     <message>
         <source>Price of a usable litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Prix d’un litre utilisable</translation>
     </message>
     <message>
         <source>the sheet belongs to no bag</source>
-        <translation type="unfinished"></translation>
+        <translation>la feuille n’appartient à aucun sac</translation>
     </message>
     <message>
         <source>price or litres of the bag are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>le prix ou les litres du sac ne sont pas connus</translation>
     </message>
     <message>
         <source>%1 in the wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dans la plage voulue</translation>
     </message>
     <message>
         <source>no wanted grain is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun grain voulu n’est saisi</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
-        <translation type="unfinished"></translation>
+        <translation>les tamis n’atteignent pas les bouts de la plage</translation>
     </message>
     <message>
         <source>No verdict: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de verdict&#xa0;: %1</translation>
     </message>
     <message>
         <source>In the band, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la plage, en masse</translation>
     </message>
     <message>
         <source>Finer</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus fin</translation>
     </message>
     <message>
         <source>Coarser</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus gros</translation>
     </message>
     <message>
         <source>Usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisable par litre</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plus de %1</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
 </context>
 <context>
     <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
-        <translation type="unfinished"></translation>
+        <translation>voir les cellules et champs marqués</translation>
     </message>
     <message>
         <source>the sieve test is not finished</source>
-        <translation type="unfinished"></translation>
+        <translation>l’essai de tamisage n’est pas terminé</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::BagsPage</name>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Chercher</translation>
     </message>
     <message>
         <source>bag, material or lot</source>
-        <translation type="unfinished"></translation>
+        <translation>sac, matériau ou lot</translation>
     </message>
     <message>
         <source>Find a bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher un sac</translation>
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Matériau</translation>
     </message>
     <message>
         <source>Material of the bags to receive</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériau des sacs à réceptionner</translation>
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Réceptionner</translation>
     </message>
     <message>
         <source>Receive bags of this material</source>
-        <translation type="unfinished"></translation>
+        <translation>Réceptionner des sacs de ce matériau</translation>
     </message>
     <message>
         <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de sacs. Choisissez un matériau et réceptionnez les premiers&#xa0;: le lot, le nombre, les litres ou le poids. Leur contrôle est à un clic d’ici.</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacs</translation>
     </message>
     <message>
         <source>Fractions in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Fractions en stock</translation>
     </message>
     <message>
         <source>Enter puts the fraction into the mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée met la fraction dans le mélange.</translation>
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ontrôler ce sac</translation>
     </message>
     <message>
         <source>Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Contrôler ce sac</translation>
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mettre en stock</translation>
     </message>
     <message>
         <source>Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre en stock</translation>
     </message>
     <message>
         <source>Meas&amp;ure...</source>
-        <translation type="unfinished"></translation>
+        <translation>Mes&amp;urer...</translation>
     </message>
     <message>
         <source>Measure this bag: litre weight, grain density, water, crumbling</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesurer ce sac&#xa0;: poids du litre, densité des grains, eau, effritement</translation>
     </message>
     <message>
         <source>%1 of bag %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du sac %2</translation>
     </message>
     <message>
         <source>&amp;Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lot</translation>
     </message>
     <message>
         <source>as marked on the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>comme marqué sur le sac</translation>
     </message>
     <message>
         <source>lot</source>
-        <translation type="unfinished"></translation>
+        <translation>lot</translation>
     </message>
     <message>
         <source>&amp;Number of bags</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nombre de sacs</translation>
     </message>
     <message>
         <source>of this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>de ce lot</translation>
     </message>
     <message>
         <source>number</source>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Taille imprimée, de</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
-        <translation type="unfinished"></translation>
+        <translation>provisoire jusqu’au tamisage du lot</translation>
     </message>
     <message>
         <source>printed size</source>
-        <translation type="unfinished"></translation>
+        <translation>taille imprimée</translation>
     </message>
     <message>
         <source>Printed size, to</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille imprimée, à</translation>
     </message>
     <message>
         <source>the coarse end</source>
-        <translation type="unfinished"></translation>
+        <translation>le bout grossier</translation>
     </message>
     <message>
         <source>Litres in one b&amp;ag</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres par s&amp;ac</translation>
     </message>
     <message>
         <source>loose, as printed or measured</source>
-        <translation type="unfinished"></translation>
+        <translation>en vrac, imprimés ou mesurés</translation>
     </message>
     <message>
         <source>volume</source>
-        <translation type="unfinished"></translation>
+        <translation>volume</translation>
     </message>
     <message>
         <source>&amp;Weight of one bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Poids d’un sac</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>tel qu’ensaché&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sac a été pesé</translation>
     </message>
     <message>
         <source>as bagged</source>
-        <translation type="unfinished"></translation>
+        <translation>tel qu’ensaché</translation>
     </message>
     <message>
         <source>air-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>séché à l’air</translation>
     </message>
     <message>
         <source>oven-dry</source>
-        <translation type="unfinished"></translation>
+        <translation>séché à l’étuve</translation>
     </message>
     <message>
         <source>weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>pesée</translation>
     </message>
     <message>
         <source>Weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesé</translation>
     </message>
     <message>
         <source>Moist&amp;ure</source>
-        <translation type="unfinished"></translation>
+        <translation>H&amp;umidité</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
-        <translation type="unfinished"></translation>
+        <translation>eau par masse sèche, tel qu’ensaché</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité</translation>
     </message>
     <message>
         <source>Litre weight, &amp;dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du litre, s&amp;ec</translation>
     </message>
     <message>
         <source>measured on this lot</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré sur ce lot</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids du litre</translation>
     </message>
     <message>
         <source>Grain densit&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Densité des grains</translation>
     </message>
     <message>
         <source>grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité des grains</translation>
     </message>
     <message>
         <source>Price of one &amp;bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Prix d’un sa&amp;c</translation>
     </message>
     <message>
         <source>in your money</source>
-        <translation type="unfinished"></translation>
+        <translation>dans votre monnaie</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>prix</translation>
     </message>
     <message>
         <source>Currency</source>
-        <translation type="unfinished"></translation>
+        <translation>Monnaie</translation>
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation type="unfinished"></translation>
+        <translation>votre mot&#xa0;; après le prix</translation>
     </message>
     <message>
         <source>currency</source>
-        <translation type="unfinished"></translation>
+        <translation>monnaie</translation>
     </message>
     <message>
         <source>Received on</source>
-        <translation type="unfinished"></translation>
+        <translation>Réceptionné le</translation>
     </message>
     <message>
         <source>a day like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>un jour comme 2026-03-14</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>anything worth knowing next year</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’il sera bon de savoir l’an prochain</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sac %1</translation>
     </message>
     <message>
         <source>Received bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac %1 réceptionné</translation>
     </message>
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sac %1 reste&#xa0;: des essais, des mélanges ou le stock le citent.</translation>
     </message>
     <message>
         <source>bag %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>sac %1 supprimé</translation>
     </message>
     <message>
         <source>bag %1 taken into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>sac %1 mis en stock</translation>
     </message>
     <message>
         <source>Left: %1 of dry grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste&#xa0;: %1 de grain sec</translation>
     </message>
     <message>
         <source>%1 of dry grain, not in stock yet</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de grain sec, pas encore en stock</translation>
     </message>
     <message>
         <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste&#xa0;: – (saisissez le poids d’un sac, ou ses litres et le poids du litre)</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
     <message>
         <source>wanted band</source>
-        <translation type="unfinished"></translation>
+        <translation>plage voulue</translation>
     </message>
     <message>
         <source>Wanted grain, from</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain voulu, de</translation>
     </message>
     <message>
         <source>finest size wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>taille la plus fine voulue</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>à</translation>
     </message>
     <message>
         <source>coarsest size wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>taille la plus grosse voulue</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
     <message>
         <source>Got it</source>
-        <translation type="unfinished"></translation>
+        <translation>Compris</translation>
     </message>
     <message>
         <source>Put away the caution: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Précaution rangée&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ComparisonView</name>
     <message>
         <source>Mixes side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanges côte à côte</translation>
     </message>
     <message>
         <source>air %1, water %2</source>
-        <translation type="unfinished"></translation>
+        <translation>air %1, eau %2</translation>
     </message>
     <message>
         <source>Mixes compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanges comparés</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>Stop comparing</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter la comparaison</translation>
     </message>
     <message>
         <source>on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>sur l’établi</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayPage</name>
     <message>
         <source>Dust and lifting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière et levage.</translation>
     </message>
     <message>
         <source>Screen damp, outdoors, with a mask; from 16 kg lift with two or use a trolley, less at arm&apos;s length. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Criblez humide, dehors, avec un masque&#xa0;; dès 16 kg, levez à deux ou prenez un chariot, moins à bout de bras. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>No repotting day yet. Make one, then put trees on it: their litres, what to screen, buy and mix, and what is heavy follow by themselves. The season tells which trees are due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de journée de rempotage. Créez-en une, puis mettez-y des arbres&#xa0;: leurs litres, quoi cribler, acheter et mélanger, et ce qui est lourd suivent tout seuls. La saison dit quels arbres sont dus.</translation>
     </message>
     <message>
         <source>Trees of the day in working order</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres de la journée dans l’ordre de travail</translation>
     </message>
     <message>
         <source>Space ticks a tree off; plan, litres, buds, helper and note are written into the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espace coche un arbre&#xa0;; plan, litres, bourgeons, aide et note s’écrivent dans le tableau.</translation>
     </message>
     <message>
         <source>What the day takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que demande la journée</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Gâchées</translation>
     </message>
     <message>
         <source>Lifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Levage</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée</translation>
     </message>
     <message>
         <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre</translation>
     </message>
     <message>
         <source>Screen and buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribler et acheter</translation>
     </message>
     <message>
         <source>Lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listes</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée de rempotage</translation>
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Journée</translation>
     </message>
     <message>
         <source>New day</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle journée</translation>
     </message>
     <message>
         <source>Make a new repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer une journée de rempotage</translation>
     </message>
     <message>
         <source>Tree to put on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre à mettre sur la journée</translation>
     </message>
     <message>
         <source>&amp;Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Arbre</translation>
     </message>
     <message>
         <source>Put on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre sur la journée</translation>
     </message>
     <message>
         <source>Put this tree on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre cet arbre sur la journée</translation>
     </message>
     <message>
         <source>Order of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordre de travail</translation>
     </message>
     <message>
         <source>buds</source>
-        <translation type="unfinished"></translation>
+        <translation>bourgeons</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>aide</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>&amp;Work by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Par</translation>
     </message>
     <message>
         <source>How so?</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi&#xa0;?</translation>
     </message>
     <message>
         <source>How the figures of the day come about</source>
-        <translation type="unfinished"></translation>
+        <translation>D’où viennent les chiffres de la journée</translation>
     </message>
     <message>
         <source>Tick off what has litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher ce qui a des litres</translation>
     </message>
     <message>
         <source>Tick off every tree whose litres were written</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher chaque arbre dont les litres ont été écrits</translation>
     </message>
     <message>
         <source>Day sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille du jour...</translation>
     </message>
     <message>
         <source>Batch cards...</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiches de gâchée...</translation>
     </message>
     <message>
         <source>Pot labels...</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes...</translation>
     </message>
     <message>
         <source>Root plans...</source>
-        <translation type="unfinished"></translation>
+        <translation>Plans de motte...</translation>
     </message>
     <message>
         <source>Write as PDF: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire en PDF&#xa0;: %1</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Le</translation>
     </message>
     <message>
         <source>a day like 2027-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>un jour comme 2027-03-14</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom</translation>
     </message>
     <message>
         <source>stands on the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>figure sur les feuilles</translation>
     </message>
     <message>
         <source>Tub</source>
-        <translation type="unfinished"></translation>
+        <translation>Auge</translation>
     </message>
     <message>
         <source>no batch is larger</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune gâchée n’est plus grande</translation>
     </message>
     <message>
         <source>tub</source>
-        <translation type="unfinished"></translation>
+        <translation>auge</translation>
     </message>
     <message>
         <source>Scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure</translation>
     </message>
     <message>
         <source>struck off level</source>
-        <translation type="unfinished"></translation>
+        <translation>arasée</translation>
     </message>
     <message>
         <source>scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>mesure</translation>
     </message>
     <message>
         <source>Settling</source>
-        <translation type="unfinished"></translation>
+        <translation>Tassement</translation>
     </message>
     <message>
         <source>empty: as learnt, else none</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: comme appris, sinon aucun</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>tassement</translation>
     </message>
     <message>
         <source>Spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Pertes</translation>
     </message>
     <message>
         <source>empty: as learnt, else 7 %</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: comme appris, sinon 7&#xa0;%</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>pertes</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>weather, helpers, what to do better</source>
-        <translation type="unfinished"></translation>
+        <translation>temps, aides, ce qu’il faut mieux faire</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>Take the plan from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre le plan du registre</translation>
     </message>
     <message>
         <source>Take pot litres from the tree&apos;s newest root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre les litres du pot du dernier plan de motte de l’arbre</translation>
     </message>
     <message>
         <source>Take off the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer de la journée</translation>
     </message>
     <message>
         <source>Take this tree off the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirer cet arbre de la journée</translation>
     </message>
     <message>
         <source>Mix of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange de cet arbre</translation>
     </message>
     <message>
         <source>Pot of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot de cet arbre</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot</translation>
     </message>
     <message>
         <source>New mix in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange neuf dans le pot</translation>
     </message>
     <message>
         <source>as it lies; empty: all the pot holds</source>
-        <translation type="unfinished"></translation>
+        <translation>en place&#xa0;; vide&#xa0;: tout ce que contient le pot</translation>
     </message>
     <message>
         <source>fill</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage</translation>
     </message>
     <message>
         <source>If it goes worse</source>
-        <translation type="unfinished"></translation>
+        <translation>Si cela va moins bien</translation>
     </message>
     <message>
         <source>new mix of the worst fall-back</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange neuf du pire plan de repli</translation>
     </message>
     <message>
         <source>fall-back</source>
-        <translation type="unfinished"></translation>
+        <translation>repli</translation>
     </message>
     <message>
         <source>Kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Motte gardée</translation>
     </message>
     <message>
         <source>weighed with what clings to it; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>pesée avec ce qui y tient&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>motte gardée</translation>
     </message>
     <message>
         <source>Find parts from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher des parts du stock</translation>
     </message>
     <message>
         <source>Find a recipe from what is on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher une recette avec ce qu’il y a en stock</translation>
     </message>
     <message>
         <source>The evening before</source>
-        <translation type="unfinished"></translation>
+        <translation>La veille au soir</translation>
     </message>
     <message>
         <source>In the morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Le matin</translation>
     </message>
     <message>
         <source>What follows from the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui découle des chiffres</translation>
     </message>
     <message>
         <source>Space ticks, F2 changes a line, Delete takes it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espace coche, F2 modifie une ligne, Suppr l’enlève.</translation>
     </message>
     <message>
         <source>one more line, then Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne de plus, puis Entrée</translation>
     </message>
     <message>
         <source>One more line: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Une ligne de plus&#xa0;: %1</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter</translation>
     </message>
     <message>
         <source>list</source>
-        <translation type="unfinished"></translation>
+        <translation>liste</translation>
     </message>
     <message>
         <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été préparé d’un mélange et ce qui reste&#xa0;: le reste devient une auge en stock, et les pertes instruisent la journée suivante.</translation>
     </message>
     <message>
         <source>Mix that is left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange de reste</translation>
     </message>
     <message>
         <source>Made in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparé en tout</translation>
     </message>
     <message>
         <source>Return to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre en stock</translation>
     </message>
     <message>
         <source>Return the left-over to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre le reste en stock</translation>
     </message>
     <message>
         <source>Trees due by</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres dus d’ici le</translation>
     </message>
     <message>
         <source>a day like 2027-06-30</source>
-        <translation type="unfinished"></translation>
+        <translation>un jour comme 2027-06-30</translation>
     </message>
     <message>
         <source>Season sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille de saison...</translation>
     </message>
     <message>
         <source>Write the season as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire la saison en PDF</translation>
     </message>
     <message>
         <source>%1 of repotting day %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de la journée de rempotage %2</translation>
     </message>
     <message>
         <source>%1 of tree %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de l’arbre %2</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>plan</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>litres</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>journée de rempotage</translation>
     </message>
     <message>
         <source>Cut wire and mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper fil et grille</translation>
     </message>
     <message>
         <source>Label the old pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiqueter les anciens pots</translation>
     </message>
     <message>
         <source>repotting day %1</source>
-        <translation type="unfinished"></translation>
+        <translation>journée de rempotage %1</translation>
     </message>
     <message>
         <source>This day stays: trees were ticked off on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette journée reste&#xa0;: des arbres y ont été cochés.</translation>
     </message>
     <message>
         <source>repotting day %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>journée de rempotage %1 supprimée</translation>
     </message>
     <message>
         <source>There is no further tree to put on the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a plus d’arbre à mettre sur la journée.</translation>
     </message>
     <message>
         <source>tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre %1</translation>
     </message>
     <message>
         <source>Tree %1 is done; take its tick back first.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’arbre %1 est fait&#xa0;; retirez d’abord sa coche.</translation>
     </message>
     <message>
         <source>tree %1 taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre %1 retiré</translation>
     </message>
     <message>
         <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’arbre %1 n’a pas de plan de motte calculable.</translation>
     </message>
     <message>
         <source>No open tree has its litres written under “poured in”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun arbre ouvert n’a ses litres écrits sous «&#xa0;versé&#xa0;».</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’arbre %1 ne peut pas encore être coché&#xa0;: voir sa note.</translation>
     </message>
     <message>
         <source>Done: %1. Undo gives all back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait&#xa0;: %1. Annuler rend tout.</translation>
     </message>
     <message>
         <source>Done: %1. By the books %2 is below nothing: count it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait&#xa0;: %1. D’après les livres, %2 est sous zéro&#xa0;: recomptez.</translation>
     </message>
     <message>
         <source>Write what was made and what is left first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrivez d’abord ce qui a été préparé et ce qui reste.</translation>
     </message>
     <message>
         <source>More can&apos;t be left over than was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il ne peut pas rester plus que ce qui a été préparé.</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>En stock&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 %2 (%3 of %4 done)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 (%3 sur %4 faits)</translation>
     </message>
     <message>
         <source>no trees yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore d’arbres</translation>
     </message>
     <message>
         <source>all are on it</source>
-        <translation type="unfinished"></translation>
+        <translation>tous y sont</translation>
     </message>
     <message>
         <source>Put trees on the day first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettez d’abord des arbres sur la journée.</translation>
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>À acheter</translation>
     </message>
     <message>
         <source>For each tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour chaque arbre</translation>
     </message>
     <message>
         <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: %2 à mélanger&#xa0;; tassement %3, pertes %4</translation>
     </message>
     <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 d’après l’usage&#xa0;: %2, la médiane des %3 derniers</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plus lourd&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Short of grain: see “Screen and buy”</source>
-        <translation type="unfinished"></translation>
+        <translation>Il manque du grain&#xa0;: voir «&#xa0;Cribler et acheter&#xa0;»</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>By the books %1 is below nothing: count it</source>
-        <translation type="unfinished"></translation>
+        <translation>D’après les livres, %1 est sous zéro&#xa0;: recomptez</translation>
     </message>
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 arbres sur %2 faits, feuille révision %3</translation>
     </message>
     <message>
         <source>planned: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prévu&#xa0;: %1</translation>
     </message>
     <message>
         <source>likely: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>probable&#xa0;: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun arbre choisi</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun encore</translation>
     </message>
     <message>
         <source>%1, deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, supprimé</translation>
     </message>
     <message>
         <source>No tree is due by then, as far as the record knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun arbre n’est dû d’ici là, pour autant que le registre le sache.</translation>
     </message>
     <message>
         <source>Trees that are due and can&apos;t be added up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres dus qu’on ne peut pas encore additionner</translation>
     </message>
     <message>
         <source>How the day adds up</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment la journée s’additionne</translation>
     </message>
     <message>
         <source>day sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>feuille du jour</translation>
     </message>
     <message>
         <source>batch cards</source>
-        <translation type="unfinished"></translation>
+        <translation>fiches de gâchée</translation>
     </message>
     <message>
         <source>pot labels</source>
-        <translation type="unfinished"></translation>
+        <translation>étiquettes de pot</translation>
     </message>
     <message>
         <source>root plans</source>
-        <translation type="unfinished"></translation>
+        <translation>plans de motte</translation>
     </message>
     <message>
         <source>season</source>
-        <translation type="unfinished"></translation>
+        <translation>saison</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré sous %1.</translation>
     </message>
     <message>
         <source>There is nothing to print yet: put trees with mix and pot on the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à imprimer encore&#xa0;: mettez sur la journée des arbres avec mélange et pot.</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Plans de motte</translation>
     </message>
     <message>
         <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun arbre de la journée n’a de plan de motte dans le registre.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
     <message>
         <source>Repotting da&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>Rempota&amp;ge</translation>
     </message>
     <message>
         <source>&amp;New day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouvelle journée</translation>
     </message>
     <message>
         <source>Ctrl+Alt+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+N</translation>
     </message>
     <message>
         <source>&amp;Put the tree on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mettre l’arbre sur la journée</translation>
     </message>
     <message>
         <source>Ctrl+Alt+A</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+A</translation>
     </message>
     <message>
         <source>Take the tree o&amp;ff the day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Retirer l’arbre de la journée</translation>
     </message>
     <message>
         <source>Ctrl+Alt+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+R</translation>
     </message>
     <message>
         <source>Take its plan &amp;from the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre son &amp;plan du registre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+G</translation>
     </message>
     <message>
         <source>&amp;Tick the tree off, or back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cocher l’arbre, ou décocher</translation>
     </message>
     <message>
         <source>Ctrl+Alt+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+K</translation>
     </message>
     <message>
         <source>Tick off &amp;what has litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher ce &amp;qui a des litres</translation>
     </message>
     <message>
         <source>Ctrl+Alt+E</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+E</translation>
     </message>
     <message>
         <source>&amp;Season</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Saison</translation>
     </message>
     <message>
         <source>Ctrl+Alt+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+S</translation>
     </message>
     <message>
         <source>&amp;Remove the day</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;upprimer la journée</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Shift+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Day sheet as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feuille du jour en PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+D</translation>
     </message>
     <message>
         <source>&amp;Batch cards as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiches de gâc&amp;hée en PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+B</translation>
     </message>
     <message>
         <source>Pot &amp;labels as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;tiquettes de pot en PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
         <source>Root pla&amp;ns as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Plans de m&amp;otte en PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Alt+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+O</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::DayTreesModel</name>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>fait</translation>
     </message>
     <message>
         <source>to do</source>
-        <translation type="unfinished"></translation>
+        <translation>à faire</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>ticking a tree off takes its grain from the stock and writes its history and the log</source>
-        <translation type="unfinished"></translation>
+        <translation>cocher un arbre prend son grain du stock et écrit son histoire et le journal</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot</translation>
     </message>
     <message>
         <source>the plan to follow; after the work, the one that was followed</source>
-        <translation type="unfinished"></translation>
+        <translation>le plan à suivre&#xa0;; après le travail, celui qui a été suivi</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>plan</translation>
     </message>
     <message>
         <source>main mix as it lies in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange principal, en place dans le pot</translation>
     </message>
     <message>
         <source>in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>dans le pot</translation>
     </message>
     <message>
         <source>before settling and spill</source>
-        <translation type="unfinished"></translation>
+        <translation>avant tassement et pertes</translation>
     </message>
     <message>
         <source>to pour</source>
-        <translation type="unfinished"></translation>
+        <translation>à verser</translation>
     </message>
     <message>
         <source>scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>mesures</translation>
     </message>
     <message>
         <source>litres that were poured in; they teach settling and spill</source>
-        <translation type="unfinished"></translation>
+        <translation>litres versés&#xa0;; ils instruisent le tassement et les pertes</translation>
     </message>
     <message>
         <source>poured in</source>
-        <translation type="unfinished"></translation>
+        <translation>versé</translation>
     </message>
     <message>
         <source>buds</source>
-        <translation type="unfinished"></translation>
+        <translation>bourgeons</translation>
     </message>
     <message>
         <source>helper</source>
-        <translation type="unfinished"></translation>
+        <translation>aide</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FieldForm</name>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dans %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FigurePanel</name>
     <message>
         <source>How so? Formula, numbers and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi&#xa0;? Formule, chiffres et source</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: not computed, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: non calculé, %2</translation>
     </message>
     <message>
         <source>nothing is known of its range</source>
-        <translation type="unfinished"></translation>
+        <translation>on ne sait rien de son étendue</translation>
     </message>
     <message>
         <source>%1: no range</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: pas d’étendue</translation>
     </message>
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, dans 90 cas sur 100&#xa0;: %2</translation>
     </message>
     <message>
         <source>How so: %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi&#xa0;: %1, %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
         <source>%1 to %2, %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2,&#xa0;%</translation>
     </message>
     <message>
         <source>wanted grain, %</source>
-        <translation type="unfinished"></translation>
+        <translation>grain voulu,&#xa0;%</translation>
     </message>
     <message>
         <source>dust, %</source>
-        <translation type="unfinished"></translation>
+        <translation>poussière,&#xa0;%</translation>
     </message>
     <message>
         <source>air in pot, %</source>
-        <translation type="unfinished"></translation>
+        <translation>air dans le pot,&#xa0;%</translation>
     </message>
     <message>
         <source>water in pot, %</source>
-        <translation type="unfinished"></translation>
+        <translation>eau dans le pot,&#xa0;%</translation>
     </message>
     <message>
         <source>for plants, %</source>
-        <translation type="unfinished"></translation>
+        <translation>pour plantes,&#xa0;%</translation>
     </message>
     <message>
         <source>wet litre, g/L</source>
-        <translation type="unfinished"></translation>
+        <translation>litre mouillé, g/L</translation>
     </message>
     <message>
         <source>exchange, meq/L</source>
-        <translation type="unfinished"></translation>
+        <translation>échange, meq/L</translation>
     </message>
     <message>
         <source>price of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>prix d’un litre</translation>
     </message>
     <message>
         <source>curve within</source>
-        <translation type="unfinished"></translation>
+        <translation>courbe dans</translation>
     </message>
     <message>
         <source>curve near</source>
-        <translation type="unfinished"></translation>
+        <translation>courbe proche</translation>
     </message>
     <message>
         <source>share of the mass inside the wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>part de la masse dans le grain voulu</translation>
     </message>
     <message>
         <source>share of the mass that is dust, finer than the size below</source>
-        <translation type="unfinished"></translation>
+        <translation>part de la masse en poussière, plus fine que la taille ci-dessous</translation>
     </message>
     <message>
         <source>share of the pot that drains free after a flood</source>
-        <translation type="unfinished"></translation>
+        <translation>part du pot qui se vide librement après inondation</translation>
     </message>
     <message>
         <source>share of the pot that holds water after draining</source>
-        <translation type="unfinished"></translation>
+        <translation>part du pot qui garde de l’eau après égouttage</translation>
     </message>
     <message>
         <source>share of the pot whose water plants can take</source>
-        <translation type="unfinished"></translation>
+        <translation>part du pot dont les plantes peuvent prendre l’eau</translation>
     </message>
     <message>
         <source>mass of a litre, drained</source>
-        <translation type="unfinished"></translation>
+        <translation>masse d’un litre, égoutté</translation>
     </message>
     <message>
         <source>cation exchange capacity of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>capacité d’échange cationique d’un litre</translation>
     </message>
     <message>
         <source>of a mixed litre, in your own currency</source>
-        <translation type="unfinished"></translation>
+        <translation>d’un litre mélangé, dans votre monnaie</translation>
     </message>
     <message>
         <source>percent passing between limits at sizes you give</source>
-        <translation type="unfinished"></translation>
+        <translation>pourcentage passant entre des limites aux tailles données</translation>
     </message>
     <message>
         <source>percent passing to come near to at sizes you give</source>
-        <translation type="unfinished"></translation>
+        <translation>pourcentage passant à approcher aux tailles données</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus</translation>
     </message>
     <message>
         <source>More: wishes, limits and the grain to choose from</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus&#xa0;: souhaits, limites et grain au choix</translation>
     </message>
     <message>
         <source>Group of trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupe d’arbres</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot</translation>
     </message>
     <message>
         <source>Wishes</source>
-        <translation type="unfinished"></translation>
+        <translation>Souhaits</translation>
     </message>
     <message>
         <source>wish</source>
-        <translation type="unfinished"></translation>
+        <translation>souhait</translation>
     </message>
     <message>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins</translation>
     </message>
     <message>
         <source>most</source>
-        <translation type="unfinished"></translation>
+        <translation>au plus</translation>
     </message>
     <message>
         <source>must</source>
-        <translation type="unfinished"></translation>
+        <translation>exigé</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
-        <translation type="unfinished"></translation>
+        <translation>La poussière est sous</translation>
     </message>
     <message>
         <source>size of dust</source>
-        <translation type="unfinished"></translation>
+        <translation>taille de la poussière</translation>
     </message>
     <message>
         <source>1 mm, less in very small pots</source>
-        <translation type="unfinished"></translation>
+        <translation>1 mm, moins pour les très petits pots</translation>
     </message>
     <message>
         <source>Mixed litres needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres mélangés voulus</translation>
     </message>
     <message>
         <source>litres needed</source>
-        <translation type="unfinished"></translation>
+        <translation>litres voulus</translation>
     </message>
     <message>
         <source>one filling: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un remplissage&#xa0;: %1</translation>
     </message>
     <message>
         <source>one filling of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>un remplissage du pot</translation>
     </message>
     <message>
         <source>Components, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Composants, au plus</translation>
     </message>
     <message>
         <source>components of a recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>composants d’une recette</translation>
     </message>
     <message>
         <source>1 to 6</source>
-        <translation type="unfinished"></translation>
+        <translation>1 à 6</translation>
     </message>
     <message>
         <source>whole parts to scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>parts entières à la pelle</translation>
     </message>
     <message>
         <source>free shares</source>
-        <translation type="unfinished"></translation>
+        <translation>parts libres</translation>
     </message>
     <message>
         <source>Recipes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Recettes en</translation>
     </message>
     <message>
         <source>whole parts</source>
-        <translation type="unfinished"></translation>
+        <translation>parts entières</translation>
     </message>
     <message>
         <source>Parts in all, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Parts en tout, au plus</translation>
     </message>
     <message>
         <source>parts of a recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>parts d’une recette</translation>
     </message>
     <message>
         <source>1 to 20</source>
-        <translation type="unfinished"></translation>
+        <translation>1 à 20</translation>
     </message>
     <message>
         <source>Good in this pot too</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonne aussi dans ce pot</translation>
     </message>
     <message>
         <source>further pot</source>
-        <translation type="unfinished"></translation>
+        <translation>autre pot</translation>
     </message>
     <message>
         <source>Grain to choose from</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain au choix</translation>
     </message>
     <message>
         <source>take</source>
-        <translation type="unfinished"></translation>
+        <translation>prendre</translation>
     </message>
     <message>
         <source>stock, L</source>
-        <translation type="unfinished"></translation>
+        <translation>stock, L</translation>
     </message>
     <message>
         <source>price/L</source>
-        <translation type="unfinished"></translation>
+        <translation>prix/L</translation>
     </message>
     <message>
         <source>least %</source>
-        <translation type="unfinished"></translation>
+        <translation>min.&#xa0;%</translation>
     </message>
     <message>
         <source>most %</source>
-        <translation type="unfinished"></translation>
+        <translation>max.&#xa0;%</translation>
     </message>
     <message>
         <source>Keep for this group</source>
-        <translation type="unfinished"></translation>
+        <translation>Retenir pour ce groupe</translation>
     </message>
     <message>
         <source>Start this group with these wishes from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer désormais ce groupe avec ces souhaits</translation>
     </message>
     <message>
         <source>group of trees</source>
-        <translation type="unfinished"></translation>
+        <translation>groupe d’arbres</translation>
     </message>
     <message>
         <source>wishes for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>souhaits pour %1</translation>
     </message>
     <message>
         <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un contenant donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
     </message>
     <message>
         <source>pot %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pot %1</translation>
     </message>
     <message>
         <source>wish: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>souhait&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 as a candidate</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 comme candidat</translation>
     </message>
     <message>
         <source>choose a group</source>
-        <translation type="unfinished"></translation>
+        <translation>choisir un groupe</translation>
     </message>
     <message>
         <source>as typed under Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>comme saisi sous Pot</translation>
     </message>
     <message>
         <source>choose a pot, or type its lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>choisissez un pot, ou saisissez ses dimensions</translation>
     </message>
     <message>
         <source>no further pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pas d’autre pot</translation>
     </message>
     <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Type its lengths under ǋy hand”, or choose one of the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>profond de %1 jusqu’au niveau, %2&#xa0;; le grain voulu et les litres ci-dessous sont pour ce pot.</translation>
     </message>
     <message>
         <source>%1 must hold</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est exigé</translation>
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation type="unfinished"></translation>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 90-100; 2.36 34-50</translation>
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation type="unfinished"></translation>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>stock, %1</translation>
     </message>
     <message>
         <source>%1 (not sieved)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (non tamisé)</translation>
     </message>
     <message>
         <source>%1 of it are reserved for a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en sont réservés pour un mélange</translation>
     </message>
     <message>
         <source>See the marked fields under “More”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir les champs marqués sous «&#xa0;Plus&#xa0;».</translation>
     </message>
     <message>
         <source>the share of a candidate</source>
-        <translation type="unfinished"></translation>
+        <translation>la part d’un candidat</translation>
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation type="unfinished"></translation>
+        <translation>«&#xa0;%1&#xa0;» est impossible&#xa0;: rien en stock n’en approche, donc aucun mélange non plus.</translation>
     </message>
     <message>
         <source>Choose a group first</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez d’abord un groupe</translation>
+    </message>
+    <message>
+        <source>Type its lengths under “By hand”, or choose one of the record.</source>
+        <translation>Saisissez ses dimensions sous « À la main », ou choisissez-en un du registre.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::GradingChart</name>
     <message>
         <source>Grading chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagramme granulométrique</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>%1: %2 passes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: %2 passe</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::GrainForm</name>
     <message>
         <source>none: own figures only</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun&#xa0;: vos chiffres seulement</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériau</translation>
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Matériau</translation>
     </message>
     <message>
         <source>material</source>
-        <translation type="unfinished"></translation>
+        <translation>matériau</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>%1 (typical)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (usuel)</translation>
     </message>
     <message>
         <source>&amp;Litre weight, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids du &amp;litre, sec</translation>
     </message>
     <message>
         <source>litre weight</source>
-        <translation type="unfinished"></translation>
+        <translation>poids du litre</translation>
     </message>
     <message>
         <source>grams of one loosely poured litre</source>
-        <translation type="unfinished"></translation>
+        <translation>grammes d’un litre versé en vrac</translation>
     </message>
     <message>
         <source>weigh a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>peser un litre</translation>
     </message>
     <message>
         <source>Gr&amp;ain density</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Densité des grains</translation>
     </message>
     <message>
         <source>grain density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité des grains</translation>
     </message>
     <message>
         <source>dry mass of the grain with its inner pores</source>
-        <translation type="unfinished"></translation>
+        <translation>masse sèche du grain avec ses pores internes</translation>
     </message>
     <message>
         <source>Soli&amp;d density</source>
-        <translation type="unfinished"></translation>
+        <translation>Densité du &amp;solide</translation>
     </message>
     <message>
         <source>solid density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité du solide</translation>
     </message>
     <message>
         <source>dry mass of the solid without pores</source>
-        <translation type="unfinished"></translation>
+        <translation>masse sèche du solide sans pores</translation>
     </message>
     <message>
         <source>&amp;Water after 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Eau après 24 h</translation>
     </message>
     <message>
         <source>water absorption</source>
-        <translation type="unfinished"></translation>
+        <translation>absorption d’eau</translation>
     </message>
     <message>
         <source>water in the soaked, surface-dry grain, of its dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>eau du grain trempé, sec en surface, de sa masse sèche</translation>
     </message>
     <message>
         <source>%1 Typical figures stand in for what is not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Des chiffres usuels remplacent ce qui n’est pas mesuré.</translation>
     </message>
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans matériau, le poids du litre doit être pesé avant que le composant puisse entrer dans le mélange.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller à</translation>
     </message>
     <message>
         <source>Bag, mix, tree or what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac, mélange, arbre ou chose à faire</translation>
     </message>
     <message>
         <source>like K-07, or pumice</source>
-        <translation type="unfinished"></translation>
+        <translation>comme K-07, ou ponce</translation>
     </message>
     <message>
         <source>What fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui convient</translation>
     </message>
     <message>
         <source>nothing fits</source>
-        <translation type="unfinished"></translation>
+        <translation>rien ne convient</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::LogPage</name>
     <message>
         <source>Log, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal, le plus récent d’abord</translation>
     </message>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Chercher</translation>
     </message>
     <message>
         <source>any word of the log</source>
-        <translation type="unfinished"></translation>
+        <translation>un mot quelconque du journal</translation>
     </message>
     <message>
         <source>&amp;About</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Au sujet de</translation>
     </message>
     <message>
         <source>a bag, mix or tree, like K-07</source>
-        <translation type="unfinished"></translation>
+        <translation>un sac, un mélange ou un arbre, comme K-07</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Du</translation>
     </message>
     <message>
         <source>day, like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>jour, comme 2026-03-14</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>à</translation>
     </message>
     <message>
         <source>day, like 2026-04-30</source>
-        <translation type="unfinished"></translation>
+        <translation>jour, comme 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Journée</translation>
     </message>
     <message>
         <source>like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>comme 2026-03-14</translation>
     </message>
     <message>
         <source>&amp;Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;crire</translation>
     </message>
     <message>
         <source>what you saw or did; with About above it is kept there too</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que vous avez vu ou fait&#xa0;; si un sujet est donné plus haut, c’est gardé là aussi</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Conser&amp;ver</translation>
     </message>
     <message>
         <source>Keep this line in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver cette ligne dans le journal</translation>
     </message>
     <message>
         <source>What it is linked to</source>
-        <translation type="unfinished"></translation>
+        <translation>À quoi c’est lié</translation>
     </message>
     <message>
         <source>There is nothing called %1; the whole log is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne s’appelle %1&#xa0;; le journal entier est affiché.</translation>
     </message>
     <message>
         <source>%1 is no day like 2026-03-14.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas un jour comme 2026-03-14.</translation>
     </message>
     <message>
         <source>Type a bag, mix or tree into About to see where its grain went and what stands in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisissez un sac, un mélange ou un arbre comme sujet pour voir où est allé son grain et ce qui s’y trouve.</translation>
     </message>
     <message>
         <source>Linked to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lié à %1</translation>
     </message>
     <message>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>batch</source>
-        <translation type="unfinished"></translation>
+        <translation>gâchée</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction</translation>
     </message>
     <message>
         <source>bin</source>
-        <translation type="unfinished"></translation>
+        <translation>caisse</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac</translation>
     </message>
     <message>
         <source>sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>essai de tamisage</translation>
     </message>
     <message>
         <source>pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>essai en pot</translation>
     </message>
     <message>
         <source>repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>journée de rempotage</translation>
     </message>
     <message>
         <source>container</source>
-        <translation type="unfinished"></translation>
+        <translation>contenant</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>rien encore</translation>
     </message>
     <message>
         <source>line in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>ligne du journal</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
     <message>
         <source>No lots to compare: type the wanted grain, and grade bags of one material.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de lots à comparer&#xa0;: saisissez le grain voulu et contrôlez des sacs d’un même matériau.</translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s), oldest first; the last, %1: %2.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Un lot, %1&#xa0;: %2.</numerusform>
+            <numerusform>%n lots, le plus ancien d’abord&#xa0;; le dernier, %1&#xa0;: %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>A usual range needs %n earlier lot(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Une étendue usuelle demande %n lot précédent.</numerusform>
+            <numerusform>Une étendue usuelle demande %n lots précédents.</numerusform>
         </translation>
     </message>
     <message>
         <source>All within what is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout est dans l’usuel.</translation>
     </message>
     <message>
         <source>Outside what is usual: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors de l’usuel&#xa0;: %1.</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>usuel</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>Dust, size, yield and air from lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière, taille, rendement et air d’un lot à l’autre</translation>
     </message>
     <message>
         <source>unusual</source>
-        <translation type="unfinished"></translation>
+        <translation>inhabituel</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::MainWindow</name>
     <message>
         <source>Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright</translation>
     </message>
     <message>
         <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre n’a pas pu être ouvert, cette page est donc vide&#xa0;; ce qui est sur l’établi est gardé malgré tout. Fermez les autres programmes qui utilisent le fichier, ou ouvrez une sauvegarde, puis relancez.</translation>
     </message>
     <message>
         <source>Bags</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacs</translation>
     </message>
     <message>
         <source>Sieving</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamisage</translation>
     </message>
     <message>
         <source>Mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanges</translation>
     </message>
     <message>
         <source>Pots and trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots et arbres</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée de rempotage</translation>
     </message>
     <message>
         <source>Log</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fichier</translation>
     </message>
     <message>
         <source>&amp;New bench</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouvel établi</translation>
     </message>
     <message>
         <source>bench cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>établi vidé</translation>
     </message>
     <message>
         <source>&amp;Open sieve tests...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ouvrir des essais de tamisage...</translation>
     </message>
     <message>
         <source>Open &amp;container...</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir un &amp;contenant...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+O</translation>
     </message>
     <message>
         <source>&amp;Demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Démonstration</translation>
     </message>
     <message>
         <source>Ctrl+Shift+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+D</translation>
     </message>
     <message>
         <source>Save the &amp;picture or its data...</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer l’&amp;image ou ses données...</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+E</translation>
     </message>
     <message>
         <source>P&amp;rint the test sheet...</source>
-        <translation type="unfinished"></translation>
+        <translation>Imp&amp;rimer la feuille d’essai...</translation>
     </message>
     <message>
         <source>Test s&amp;heet as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille d’essai en &amp;PDF...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+P</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+P</translation>
     </message>
     <message>
         <source>&amp;Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ré&amp;glages</translation>
     </message>
     <message>
         <source>Ctrl+,</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+,</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Quitter</translation>
     </message>
     <message>
         <source>Ctrl+Q</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Q</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Édition</translation>
     </message>
     <message>
         <source>Undo:</source>
-        <translation type="unfinished"></translation>
+        <translation>Annuler&#xa0;:</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>Redo:</source>
-        <translation type="unfinished"></translation>
+        <translation>Rétablir&#xa0;:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Z</translation>
     </message>
     <message>
         <source>&amp;Copy cells</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Copier les cellules</translation>
     </message>
     <message>
         <source>&amp;Paste into the stack</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;oller dans la colonne</translation>
     </message>
     <message>
         <source>C&amp;lear cells</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vider les cellules</translation>
     </message>
     <message>
         <source>&amp;New sieve above</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nouveau tamis au-dessus</translation>
     </message>
     <message>
         <source>&amp;Remove sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Supprimer le tamis</translation>
     </message>
     <message>
         <source>Ctrl+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Delete</translation>
     </message>
     <message>
         <source>&amp;Component</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Composant</translation>
     </message>
     <message>
         <source>&amp;Next component</source>
-        <translation type="unfinished"></translation>
+        <translation>Composant &amp;suivant</translation>
     </message>
     <message>
         <source>Ctrl+PgDown</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+PgDown</translation>
     </message>
     <message>
         <source>&amp;Previous component</source>
-        <translation type="unfinished"></translation>
+        <translation>Composant &amp;précédent</translation>
     </message>
     <message>
         <source>Ctrl+PgUp</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+PgUp</translation>
     </message>
     <message>
         <source>&amp;Add a component</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ajouter un composant</translation>
     </message>
     <message>
         <source>Ctrl+Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+N</translation>
     </message>
     <message>
         <source>&amp;Remove this component</source>
-        <translation type="unfinished"></translation>
+        <translation>Supp&amp;rimer ce composant</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Delete</translation>
     </message>
     <message>
         <source>&amp;Further sample of this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Autre échantillon de ce sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+F</translation>
     </message>
     <message>
         <source>Remove the &amp;last sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Supprimer le &amp;dernier échantillon</translation>
     </message>
     <message>
         <source>Ctrl+Alt+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+F</translation>
     </message>
     <message>
         <source>&amp;Go</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aller</translation>
     </message>
     <message>
         <source>&amp;Any bag, mix or action...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac, mélange ou acti&amp;on...</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+K</translation>
     </message>
     <message>
         <source>&amp;Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Essai de tamisage</translation>
     </message>
     <message>
         <source>Ctrl+Shift+1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+1</translation>
     </message>
     <message>
         <source>&amp;Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Grain</translation>
     </message>
     <message>
         <source>Ctrl+Shift+2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+2</translation>
     </message>
     <message>
         <source>C&amp;urve of this test</source>
-        <translation type="unfinished"></translation>
+        <translation>Co&amp;urbe de cet essai</translation>
     </message>
     <message>
         <source>Ctrl+Shift+3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+3</translation>
     </message>
     <message>
         <source>&amp;Lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lot à lot</translation>
     </message>
     <message>
         <source>Ctrl+Shift+4</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+4</translation>
     </message>
     <message>
         <source>&amp;Verdict on the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verdict sur le sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+5</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+5</translation>
     </message>
     <message>
         <source>S&amp;creen this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ribler ce sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+6</translation>
     </message>
     <message>
         <source>&amp;Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pot</translation>
     </message>
     <message>
         <source>Ctrl+Alt+4</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+4</translation>
     </message>
     <message>
         <source>Curves of the &amp;mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbes du &amp;mélange</translation>
     </message>
     <message>
         <source>Ctrl+Alt+5</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+5</translation>
     </message>
     <message>
         <source>Pot in s&amp;ection</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot en &amp;coupe</translation>
     </message>
     <message>
         <source>Ctrl+Alt+6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+6</translation>
     </message>
     <message>
         <source>Litres &amp;in and out</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres entra&amp;nt et sortant</translation>
     </message>
     <message>
         <source>Ctrl+Alt+7</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+7</translation>
     </message>
     <message>
         <source>Mi&amp;xes side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélan&amp;ges côte à côte</translation>
     </message>
     <message>
         <source>Ctrl+Alt+8</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+8</translation>
     </message>
     <message>
         <source>Find par&amp;ts</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher des par&amp;ts</translation>
     </message>
     <message>
         <source>Ctrl+Shift+7</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+7</translation>
     </message>
     <message>
         <source>&amp;Recipes found</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Recettes trouvées</translation>
     </message>
     <message>
         <source>Ctrl+Shift+8</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+8</translation>
     </message>
     <message>
         <source>Trade-&amp;offs of the recipes</source>
-        <translation type="unfinished"></translation>
+        <translation>Compromi&amp;s des recettes</translation>
     </message>
     <message>
         <source>Ctrl+Shift+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
         <source>Pot tests against the p&amp;redictions</source>
-        <translation type="unfinished"></translation>
+        <translation>Essais en pot contre les pré&amp;dictions</translation>
     </message>
     <message>
         <source>Ctrl+Alt+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+9</translation>
     </message>
     <message>
         <source>&amp;Wanted grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain &amp;voulu</translation>
     </message>
     <message>
         <source>Ctrl+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+B</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>Affic&amp;hage</translation>
     </message>
     <message>
         <source>Pictures as &amp;tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Images en &amp;tableaux</translation>
     </message>
     <message>
         <source>Ctrl+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+T</translation>
     </message>
     <message>
         <source>&amp;Whole curve again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Courbe entière à nouveau</translation>
     </message>
     <message>
         <source>Ctrl+9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+9</translation>
     </message>
     <message>
         <source>&amp;US units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unités &amp;US</translation>
     </message>
     <message>
         <source>Ctrl+U</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+U</translation>
     </message>
     <message>
         <source>Colours of the s&amp;ystem</source>
-        <translation type="unfinished"></translation>
+        <translation>Couleurs du s&amp;ystème</translation>
     </message>
     <message>
         <source>Ctrl+Alt+0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+0</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;lair</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+1</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>So&amp;mbre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+2</translation>
     </message>
     <message>
         <source>&amp;High contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste é&amp;levé</translation>
     </message>
     <message>
         <source>Ctrl+Alt+3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+3</translation>
     </message>
     <message>
         <source>Larger te&amp;xt</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;xte plus grand</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;xte plus petit</translation>
     </message>
     <message>
         <source>&amp;Normal text</source>
-        <translation type="unfinished"></translation>
+        <translation>Texte &amp;normal</translation>
     </message>
     <message>
         <source>Ctrl+0</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+0</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;ide</translation>
     </message>
     <message>
         <source>&amp;Manual: this page</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Manuel&#xa0;: cette page</translation>
     </message>
     <message>
         <source>F1</source>
-        <translation type="unfinished"></translation>
+        <translation>F1</translation>
     </message>
     <message>
         <source>C&amp;ontents of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sommaire du manuel</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+F1</translation>
     </message>
     <message>
         <source>The &amp;three doors</source>
-        <translation type="unfinished"></translation>
+        <translation>Les &amp;trois portes</translation>
     </message>
     <message>
         <source>Ctrl+Alt+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+F1</translation>
     </message>
     <message>
         <source>Show &amp;cautions again</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer à nouveau les &amp;précautions</translation>
     </message>
     <message>
         <source>Shift+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Shift+F1</translation>
     </message>
     <message>
         <source>&amp;About Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>À propos de &amp;Gritwright</translation>
     </message>
     <message>
         <source>Ctrl+F1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F1</translation>
     </message>
     <message>
         <source>About Gritwright</source>
-        <translation type="unfinished"></translation>
+        <translation>À propos de Gritwright</translation>
     </message>
     <message>
         <source>Gritwright %1: grading, mixes and pots for trees in shallow containers.
 
 Free software under the GNU General Public License, version 3 or later, without any warranty.
 Estimates are general information; where a figure matters, measure it in a pot test.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright %1&#xa0;: granulométrie, mélanges et pots pour arbres en contenants peu profonds.
+
+Logiciel libre sous la GNU General Public License, version 3 ou ultérieure, sans aucune garantie.
+Les estimations sont des informations générales&#xa0;; quand un chiffre compte, mesurez-le par un essai en pot.</translation>
     </message>
     <message>
         <source>Save “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer «&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Image (*.png);;Dessin (*.svg);;PDF (*.pdf);;Ses données (*.csv)</translation>
     </message>
     <message>
         <source>Saved as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré sous %1.</translation>
     </message>
     <message>
         <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: finit-il par png, svg, pdf ou csv, et le dossier est-il à vous&#xa0;?</translation>
     </message>
     <message>
         <source>Test sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille d’essai en PDF</translation>
     </message>
     <message>
         <source>sieve test.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>essai de tamisage.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>%1 could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas pu être écrit.</translation>
     </message>
     <message>
         <source>Gritwright – demonstration, an invented nursery</source>
-        <translation type="unfinished"></translation>
+        <translation>Gritwright – démonstration, une pépinière inventée</translation>
     </message>
     <message>
         <source>Demonstration: everything here is invented and goes when this window is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Démonstration&#xa0;: tout ici est inventé et disparaît quand cette fenêtre se ferme.</translation>
     </message>
     <message>
         <source>The demonstration can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>La démonstration ne peut pas s’ouvrir</translation>
     </message>
     <message>
         <source>demonstration opened</source>
-        <translation type="unfinished"></translation>
+        <translation>démonstration ouverte</translation>
     </message>
     <message>
         <source>Open sieve tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir des essais de tamisage</translation>
     </message>
     <message>
         <source>Sieve tests (*.csv *.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Essais de tamisage (*.csv *.json);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Open container</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrir un contenant</translation>
     </message>
     <message>
         <source>Containers (*.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Contenants (*.json);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas été ouvert</translation>
     </message>
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mélange a ici jusqu’à %1 composants&#xa0;; supprimez-en un d’abord.</translation>
     </message>
     <message>
         <source>%1 opened</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ouvert</translation>
     </message>
     <message>
         <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un contenant donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
     </message>
     <message>
         <source>container opened</source>
-        <translation type="unfinished"></translation>
+        <translation>contenant ouvert</translation>
     </message>
     <message>
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>La couche de drainage et la couche de surface du fichier n’existent pas dans ce formulaire et ont été laissées de côté.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
     <message>
         <source>Search the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher dans le manuel</translation>
     </message>
     <message>
         <source>one word or several</source>
-        <translation type="unfinished"></translation>
+        <translation>un mot ou plusieurs</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Page précédente</translation>
     </message>
     <message>
         <source>To the work (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Au travail (Échap)</translation>
     </message>
     <message>
         <source>Chapters</source>
-        <translation type="unfinished"></translation>
+        <translation>Chapitres</translation>
     </message>
     <message>
         <source>Text of the chapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Texte du chapitre</translation>
     </message>
     <message>
         <source>in no chapter</source>
-        <translation type="unfinished"></translation>
+        <translation>dans aucun chapitre</translation>
     </message>
     <message numerus="yes">
         <source>in %n chapter(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>dans %n chapitre</numerusform>
+            <numerusform>dans %n chapitres</numerusform>
         </translation>
     </message>
 </context>
@@ -3992,6656 +3995,6656 @@ Estimates are general information; where a figure matters, measure it in a pot t
     <name>gritwright::desktop::MeasurePage</name>
     <message>
         <source>Measurement</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesure</translation>
     </message>
     <message>
         <source>&amp;Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mesurer</translation>
     </message>
     <message>
         <source>What is measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est mesuré</translation>
     </message>
     <message>
         <source>Pot of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot de l’essai</translation>
     </message>
     <message>
         <source>In the &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le &amp;pot</translation>
     </message>
     <message>
         <source>Dust, heat and weight:</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière, chaleur et poids&#xa0;:</translation>
     </message>
     <message>
         <source>dry dusty grain outdoors with a mask; let hot dishes cool; lift wet pots with both hands. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>séchez le grain poussiéreux dehors avec un masque&#xa0;; laissez refroidir les plats chauds&#xa0;; levez les pots mouillés à deux mains. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>&amp;Keep what was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Conserver la mesure</translation>
     </message>
     <message>
         <source>Keep what was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver la mesure</translation>
     </message>
     <message>
         <source>Mi&amp;x</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélan&amp;ge</translation>
     </message>
     <message>
         <source>&amp;Bag or mix</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sac ou mélange</translation>
     </message>
     <message>
         <source>&amp;Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sac</translation>
     </message>
     <message>
         <source>straight walls: type depth and litres</source>
-        <translation type="unfinished"></translation>
+        <translation>parois droites&#xa0;: saisissez profondeur et litres</translation>
     </message>
     <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Complet&#xa0;: conservez-le, et les estimations s’en servent désormais.</translation>
     </message>
     <message>
         <source>Is that right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Est-ce bien cela&#xa0;?</translation>
     </message>
     <message>
         <source>Kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::MixPage</name>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange</translation>
     </message>
     <message>
         <source>name of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>nom du mélange</translation>
     </message>
     <message>
         <source>what it is for</source>
-        <translation type="unfinished"></translation>
+        <translation>à quoi il sert</translation>
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Con&amp;server ce mélange</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver ce mélange dans le registre</translation>
     </message>
     <message>
         <source>Ways to a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Chemins vers un mélange</translation>
     </message>
     <message>
         <source>By hand</source>
-        <translation type="unfinished"></translation>
+        <translation>À la main</translation>
     </message>
     <message>
         <source>Find parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher des parts</translation>
     </message>
     <message>
         <source>Dust and moss:</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière et mousse&#xa0;:</translation>
     </message>
     <message>
         <source>wet the grain before mixing it, and keep long-fibred moss off your skin and out of your lungs. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>mouillez le grain avant de mélanger, et tenez la mousse à longues fibres loin de la peau et des poumons. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot</translation>
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai en po&amp;t...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai en pot&#xa0;: mesurer l’air et l’eau d’un mélange conservé</translation>
     </message>
     <message>
         <source>Curves</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbes</translation>
     </message>
     <message>
         <source>Pot in section</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot en coupe</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres</translation>
     </message>
     <message>
         <source>Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparer</translation>
     </message>
     <message>
         <source>Trade-offs</source>
-        <translation type="unfinished"></translation>
+        <translation>Compromis</translation>
     </message>
     <message>
         <source>Pot tests</source>
-        <translation type="unfinished"></translation>
+        <translation>Essais en pot</translation>
     </message>
     <message>
         <source>Pictures of the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Images du mélange</translation>
     </message>
     <message>
         <source>What would narrow it most?</source>
-        <translation type="unfinished"></translation>
+        <translation>Qu’est-ce qui le préciserait le plus&#xa0;?</translation>
     </message>
     <message>
         <source>Worked out as soon as the mix stands still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculé dès que le mélange ne bouge plus.</translation>
     </message>
     <message>
         <source>Mind: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Attention&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Pages</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PartsBar</name>
     <message>
         <source>No mix yet: finish the sieve tests and give them parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de mélange&#xa0;: terminez les essais de tamisage et donnez des parts.</translation>
     </message>
     <message>
         <source>voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>vides entre les grains</translation>
     </message>
     <message>
         <source>voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>vides dans les grains</translation>
     </message>
     <message>
         <source>solid grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grain solide</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>In go %1; out come %2 mixed, of which %3 once settled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il entre %1&#xa0;; il sort %2 mélangés, dont %3 une fois tassés.</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>quoi</translation>
     </message>
     <message>
         <source>how much</source>
-        <translation type="unfinished"></translation>
+        <translation>combien</translation>
     </message>
     <message>
         <source>%1, loose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, en vrac</translation>
     </message>
     <message>
         <source>mixed, poured</source>
-        <translation type="unfinished"></translation>
+        <translation>mélangé, versé</translation>
     </message>
     <message>
         <source>%1, settled</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tassé</translation>
     </message>
     <message>
         <source>Litres in and litres out</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres entrant et sortant</translation>
     </message>
     <message>
         <source>In: %1 loose, each by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrée&#xa0;: %1 en vrac, chacun à part</translation>
     </message>
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortie&#xa0;: %1 mélangés&#xa0;; ce qui remplit une fois tassé</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PartsPanel</name>
     <message>
         <source>Components, in parts of loose litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Composants, en parts de litres en vrac</translation>
     </message>
     <message>
         <source>parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>parts de %1</translation>
     </message>
     <message>
         <source>component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>composant %1</translation>
     </message>
     <message>
         <source>Show the sheet of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer la feuille de %1</translation>
     </message>
     <message>
         <source>Parts of %1, slider</source>
-        <translation type="unfinished"></translation>
+        <translation>Parts de %1, curseur</translation>
     </message>
     <message>
         <source>Parts of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Parts de %1</translation>
     </message>
     <message>
         <source>A mix here has up to %1 components.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un mélange a ici jusqu’à %1 composants.</translation>
     </message>
     <message>
         <source>Component %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Composant %1</translation>
     </message>
     <message>
         <source>new component</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau composant</translation>
     </message>
     <message>
         <source>%1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 supprimé</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PictureTabs</name>
     <message>
         <source>As a table</source>
-        <translation type="unfinished"></translation>
+        <translation>En tableau</translation>
     </message>
     <message>
         <source>Pictures as tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Images en tableaux</translation>
     </message>
     <message>
         <source>%1, as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, en tableau</translation>
     </message>
     <message>
         <source>As a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>En image</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotDrawing</name>
     <message>
         <source>rim</source>
-        <translation type="unfinished"></translation>
+        <translation>bord</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>fond</translation>
     </message>
     <message>
         <source>The pot to scale, from the front and from above</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pot à l’échelle, de face et d’en haut</translation>
     </message>
     <message>
         <source>Inside %1 by %2 at the rim, %3 by %4 at the floor, %5 deep, filled %6.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intérieur %1 par %2 au bord, %3 par %4 au fond, profondeur %5, rempli %6.</translation>
     </message>
     <message>
         <source>No pot yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de pot.</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>où</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur</translation>
     </message>
     <message>
         <source>length</source>
-        <translation type="unfinished"></translation>
+        <translation>longueur</translation>
     </message>
     <message>
         <source>width</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur</translation>
     </message>
     <message>
         <source>rim %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bord %1</translation>
     </message>
     <message>
         <source>floor %1, depth %2</source>
-        <translation type="unfinished"></translation>
+        <translation>fond %1, profondeur %2</translation>
     </message>
     <message>
         <source>from above, %1 wide</source>
-        <translation type="unfinished"></translation>
+        <translation>d’en haut, largeur %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotForm</name>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>rectangle</translation>
     </message>
     <message>
         <source>oval</source>
-        <translation type="unfinished"></translation>
+        <translation>ovale</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rond</translation>
     </message>
     <message>
         <source>hexagon</source>
-        <translation type="unfinished"></translation>
+        <translation>hexagone</translation>
     </message>
     <message>
         <source>octagon</source>
-        <translation type="unfinished"></translation>
+        <translation>octogone</translation>
     </message>
     <message>
         <source>drum, lip turned in</source>
-        <translation type="unfinished"></translation>
+        <translation>tambour, lèvre rentrée</translation>
     </message>
     <message>
         <source>rectangle with soft corners</source>
-        <translation type="unfinished"></translation>
+        <translation>rectangle à coins doux</translation>
     </message>
     <message>
         <source>bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>coupe</translation>
     </message>
     <message>
         <source>Sha&amp;pe</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Forme</translation>
     </message>
     <message>
         <source>shape of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>forme du pot</translation>
     </message>
     <message>
         <source>Rim, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, longueur</translation>
     </message>
     <message>
         <source>rim of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>bord du pot</translation>
     </message>
     <message>
         <source>inside, at the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur, au bord</translation>
     </message>
     <message>
         <source>Rim, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, diamètre</translation>
     </message>
     <message>
         <source>Rim, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, entre plats</translation>
     </message>
     <message>
         <source>Rim, &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, lar&amp;geur</translation>
     </message>
     <message>
         <source>rim width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du bord du pot</translation>
     </message>
     <message>
         <source>&amp;Middle, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Milieu, diamètre</translation>
     </message>
     <message>
         <source>middle of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>milieu du pot</translation>
     </message>
     <message>
         <source>inside, at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur, à mi-profondeur</translation>
     </message>
     <message>
         <source>&amp;Base, length</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;ond, longueur</translation>
     </message>
     <message>
         <source>base of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>fond du pot</translation>
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>comme le bord&#xa0;: parois droites</translation>
     </message>
     <message>
         <source>&amp;Base, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;ond, diamètre</translation>
     </message>
     <message>
         <source>&amp;Base, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;ond, entre plats</translation>
     </message>
     <message>
         <source>Base, wi&amp;dth</source>
-        <translation type="unfinished"></translation>
+        <translation>Fond, &amp;largeur</translation>
     </message>
     <message>
         <source>base width of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du fond du pot</translation>
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;xposant des coins</translation>
     </message>
     <message>
         <source>corner exponent of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>exposant des coins du pot</translation>
     </message>
     <message>
         <source>2 an ellipse, 4 soft corners, 6 nearly square</source>
-        <translation type="unfinished"></translation>
+        <translation>2 ellipse, 4 coins doux, 6 presque carré</translation>
     </message>
     <message>
         <source>Dep&amp;th inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Pro&amp;fondeur intérieure</translation>
     </message>
     <message>
         <source>depth of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur du pot</translation>
     </message>
     <message>
         <source>floor to rim</source>
-        <translation type="unfinished"></translation>
+        <translation>du fond au bord</translation>
     </message>
     <message>
         <source>F&amp;ill line below rim</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Niveau sous le bord</translation>
     </message>
     <message>
         <source>fill line of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau du pot sous le bord</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>pratique courante&#xa0;: 0,3 à 1 cm</translation>
     </message>
     <message>
         <source>W&amp;ater fill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Remplissage d’eau</translation>
     </message>
     <message>
         <source>water fill of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage d’eau du pot</translation>
     </message>
     <message>
         <source>measured; overrides the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré&#xa0;; l’emporte sur les dimensions</translation>
     </message>
     <message>
         <source>Mou&amp;nd above it</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;utte au-dessus</translation>
     </message>
     <message>
         <source>mound of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>butte du pot</translation>
     </message>
     <message>
         <source>rise in the middle; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>hausse au milieu&#xa0;; aucune si vide</translation>
     </message>
     <message>
         <source>Sa&amp;ucer water</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Eau de soucoupe</translation>
     </message>
     <message>
         <source>saucer of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>soucoupe du pot</translation>
     </message>
     <message>
         <source>standing water above the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>eau stagnante au-dessus du fond</translation>
     </message>
     <message>
         <source>Wic&amp;k or ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Mèc&amp;he ou sol</translation>
     </message>
     <message>
         <source>wick of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>mèche du pot</translation>
     </message>
     <message>
         <source>length below the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>longueur sous le fond</translation>
     </message>
     <message>
         <source>Ti&amp;lt, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Inclinaison, degrés</translation>
     </message>
     <message>
         <source>tilt of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>inclinaison du pot</translation>
     </message>
     <message>
         <source>about the length; level if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>dans la longueur&#xa0;; à plat si vide</translation>
     </message>
     <message>
         <source>Wo&amp;rking in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mise en &amp;place</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>tassement</translation>
     </message>
     <message>
         <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>volume perdu&#xa0;: 0 versé, environ 8 mis en place</translation>
     </message>
     <message>
         <source>&amp;Spill</source>
-        <translation type="unfinished"></translation>
+        <translation>Per&amp;tes</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>pertes</translation>
     </message>
     <message>
         <source>mix that misses the pot, 5 to 10</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange à côté du pot, 5 à 10</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grain</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>trapped air</source>
-        <translation type="unfinished"></translation>
+        <translation>air piégé</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>air qui se libère</translation>
     </message>
     <message>
         <source>No pot yet: type its shape and inside lengths.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de pot&#xa0;: saisissez sa forme et ses dimensions intérieures.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep; no mix yet, so no water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot en coupe, rempli sur %1&#xa0;; pas encore de mélange, donc pas d’eau.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot en coupe, rempli sur %1&#xa0;: les %2 du bas restent saturés&#xa0;; eau %3 au fond et %4 au niveau.</translation>
     </message>
     <message>
         <source>height</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot en coupe&#xa0;; Haut et Bas changent sa profondeur</translation>
     </message>
     <message>
         <source>Drag the rim, or press Up and Down, to try another depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirez le bord, ou pressez Haut et Bas, pour essayer une autre profondeur</translation>
     </message>
     <message>
         <source>wet zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zone saturée %1</translation>
     </message>
     <message>
         <source>filled %1</source>
-        <translation type="unfinished"></translation>
+        <translation>rempli %1</translation>
     </message>
     <message>
         <source>depth inside %1</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur intérieure %1</translation>
     </message>
     <message>
         <source>depth of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur du pot</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::PotsTab</name>
     <message>
         <source>%1 of pot %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du pot %2</translation>
     </message>
     <message>
         <source>Pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots</translation>
     </message>
     <message>
         <source>pot by number or name</source>
-        <translation type="unfinished"></translation>
+        <translation>pot par numéro ou nom</translation>
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de pots. Ajoutez-en un et mesurez son intérieur&#xa0;: longueur et largeur au bord et au fond, et la profondeur.</translation>
     </message>
     <message>
         <source>free or taken</source>
-        <translation type="unfinished"></translation>
+        <translation>libre ou pris</translation>
     </message>
     <message>
         <source>Add a &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajo&amp;uter un pot</translation>
     </message>
     <message>
         <source>taken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pris&#xa0;: %1</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>donné</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>libre</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nom</translation>
     </message>
     <message>
         <source>as you call it</source>
-        <translation type="unfinished"></translation>
+        <translation>comme vous l’appelez</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme</translation>
     </message>
     <message>
         <source>rectangle</source>
-        <translation type="unfinished"></translation>
+        <translation>rectangle</translation>
     </message>
     <message>
         <source>oval</source>
-        <translation type="unfinished"></translation>
+        <translation>ovale</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rond</translation>
     </message>
     <message>
         <source>hexagon</source>
-        <translation type="unfinished"></translation>
+        <translation>hexagone</translation>
     </message>
     <message>
         <source>octagon</source>
-        <translation type="unfinished"></translation>
+        <translation>octogone</translation>
     </message>
     <message>
         <source>drum, lip turned in</source>
-        <translation type="unfinished"></translation>
+        <translation>tambour, lèvre rentrée</translation>
     </message>
     <message>
         <source>rectangle with soft corners</source>
-        <translation type="unfinished"></translation>
+        <translation>rectangle à coins doux</translation>
     </message>
     <message>
         <source>bowl</source>
-        <translation type="unfinished"></translation>
+        <translation>coupe</translation>
     </message>
     <message>
         <source>table of areas</source>
-        <translation type="unfinished"></translation>
+        <translation>tableau d’aires</translation>
     </message>
     <message>
         <source>&amp;Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Forme</translation>
     </message>
     <message>
         <source>broken, sold or given away</source>
-        <translation type="unfinished"></translation>
+        <translation>cassé, vendu ou donné</translation>
     </message>
     <message>
         <source>whereabouts</source>
-        <translation type="unfinished"></translation>
+        <translation>devenir</translation>
     </message>
     <message>
         <source>Rim, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, longueur</translation>
     </message>
     <message>
         <source>inside, at the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur, au bord</translation>
     </message>
     <message>
         <source>rim</source>
-        <translation type="unfinished"></translation>
+        <translation>bord</translation>
     </message>
     <message>
         <source>Rim, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, diamètre</translation>
     </message>
     <message>
         <source>Rim, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, entre plats</translation>
     </message>
     <message>
         <source>Rim, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Bord, largeur</translation>
     </message>
     <message>
         <source>rim width</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du bord</translation>
     </message>
     <message>
         <source>Middle, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Milieu, diamètre</translation>
     </message>
     <message>
         <source>inside, at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>intérieur, à mi-profondeur</translation>
     </message>
     <message>
         <source>middle</source>
-        <translation type="unfinished"></translation>
+        <translation>milieu</translation>
     </message>
     <message>
         <source>Floor, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Fond, longueur</translation>
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation type="unfinished"></translation>
+        <translation>comme le bord&#xa0;: parois droites</translation>
     </message>
     <message>
         <source>floor</source>
-        <translation type="unfinished"></translation>
+        <translation>fond</translation>
     </message>
     <message>
         <source>Floor, diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Fond, diamètre</translation>
     </message>
     <message>
         <source>Floor, across flats</source>
-        <translation type="unfinished"></translation>
+        <translation>Fond, entre plats</translation>
     </message>
     <message>
         <source>Floor, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Fond, largeur</translation>
     </message>
     <message>
         <source>floor width</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du fond</translation>
     </message>
     <message>
         <source>Corner exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>Exposant des coins</translation>
     </message>
     <message>
         <source>2 an ellipse, 4 soft corners, 6 nearly square</source>
-        <translation type="unfinished"></translation>
+        <translation>2 ellipse, 4 coins doux, 6 presque carré</translation>
     </message>
     <message>
         <source>corner exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>exposant des coins</translation>
     </message>
     <message>
         <source>Heights and areas</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauteurs et aires</translation>
     </message>
     <message>
         <source>cm and cm2 from the floor: 0 450; 4 520; 8 600</source>
-        <translation type="unfinished"></translation>
+        <translation>cm et cm2 depuis le fond&#xa0;: 0 450; 4 520; 8 600</translation>
     </message>
     <message>
         <source>&amp;Depth inside</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Profondeur intérieure</translation>
     </message>
     <message>
         <source>floor to rim</source>
-        <translation type="unfinished"></translation>
+        <translation>du fond au bord</translation>
     </message>
     <message>
         <source>depth</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur</translation>
     </message>
     <message>
         <source>Corner radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Rayon des coins</translation>
     </message>
     <message>
         <source>sharp corners if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>coins vifs si vide</translation>
     </message>
     <message>
         <source>corner radius</source>
-        <translation type="unfinished"></translation>
+        <translation>rayon des coins</translation>
     </message>
     <message>
         <source>Rounding at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrondi au fond</translation>
     </message>
     <message>
         <source>radius between floor and wall</source>
-        <translation type="unfinished"></translation>
+        <translation>rayon entre fond et paroi</translation>
     </message>
     <message>
         <source>rounding at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>arrondi au fond</translation>
     </message>
     <message>
         <source>Fill line below rim</source>
-        <translation type="unfinished"></translation>
+        <translation>Niveau sous le bord</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>pratique courante&#xa0;: 0,3 à 1 cm</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau</translation>
     </message>
     <message>
         <source>&amp;Water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Remplissage d’eau</translation>
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>versé ou pesé jusqu’au niveau&#xa0;; l’emporte sur les dimensions</translation>
     </message>
     <message>
         <source>water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage d’eau</translation>
     </message>
     <message>
         <source>Bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Couche de drainage</translation>
     </message>
     <message>
         <source>coarse grain on the floor; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>grain grossier au fond&#xa0;; aucun si vide</translation>
     </message>
     <message>
         <source>bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>couche de drainage</translation>
     </message>
     <message>
         <source>Top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>Couche de surface</translation>
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>pratique courante&#xa0;: 0,3 à 0,5 cm&#xa0;; aucune si vide</translation>
     </message>
     <message>
         <source>top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>couche de surface</translation>
     </message>
     <message>
         <source>Own &amp;mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Masse propre</translation>
     </message>
     <message>
         <source>empty and dry; for lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>vide et sec&#xa0;; pour le levage</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>masse</translation>
     </message>
     <message>
         <source>Drain holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Trous de drainage</translation>
     </message>
     <message>
         <source>how many</source>
-        <translation type="unfinished"></translation>
+        <translation>combien</translation>
     </message>
     <message>
         <source>drain holes</source>
-        <translation type="unfinished"></translation>
+        <translation>trous de drainage</translation>
     </message>
     <message>
         <source>Feet</source>
-        <translation type="unfinished"></translation>
+        <translation>Pieds</translation>
     </message>
     <message>
         <source>height under the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur sous le pot</translation>
     </message>
     <message>
         <source>feet</source>
-        <translation type="unfinished"></translation>
+        <translation>pieds</translation>
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>No&amp;te</translation>
     </message>
     <message>
         <source>glaze, chips, where it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>émail, éclats, où il se trouve</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>Picture of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Image du pot</translation>
     </message>
     <message>
         <source>The pot to scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pot à l’échelle</translation>
     </message>
     <message>
         <source>shape</source>
-        <translation type="unfinished"></translation>
+        <translation>forme</translation>
     </message>
     <message>
         <source>new pot</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau pot</translation>
     </message>
     <message>
         <source>pot added</source>
-        <translation type="unfinished"></translation>
+        <translation>pot ajouté</translation>
     </message>
     <message>
         <source>Pot %1 stays: a tree&apos;s history or a day names it. Mark it as given away instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le pot %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite. Marquez-le plutôt comme donné.</translation>
     </message>
     <message>
         <source>pot %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>pot %1 supprimé</translation>
     </message>
     <message>
         <source>Pot %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>What it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’il contient</translation>
     </message>
     <message>
         <source>to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>jusqu’au niveau</translation>
     </message>
     <message>
         <source>by its lengths alone</source>
-        <translation type="unfinished"></translation>
+        <translation>par ses seules dimensions</translation>
     </message>
     <message>
         <source>water fill against lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage d’eau contre dimensions</translation>
     </message>
     <message>
         <source>no water fill was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun remplissage d’eau n’a été mesuré</translation>
     </message>
     <message>
         <source>main mix, without layers</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange principal, sans couches</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
     <message>
         <source>How it is done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment faire&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecipesPanel</name>
     <message>
         <source>Recipes, best first</source>
-        <translation type="unfinished"></translation>
+        <translation>Recettes, la meilleure d’abord</translation>
     </message>
     <message>
         <source>How far the search has come</source>
-        <translation type="unfinished"></translation>
+        <translation>Avancement de la recherche</translation>
     </message>
     <message>
         <source>Enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Assez</translation>
     </message>
     <message>
         <source>Stop searching and show what was found so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêter la recherche et montrer ce qui a été trouvé</translation>
     </message>
     <message>
         <source>recipes %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>recettes %p&#xa0;%</translation>
     </message>
     <message>
         <source>the nearest recipe %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>la recette proche %p&#xa0;%</translation>
     </message>
     <message>
         <source>contradictions %p %</source>
-        <translation type="unfinished"></translation>
+        <translation>contradictions %p&#xa0;%</translation>
     </message>
     <message>
         <source>Keep as a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver comme mélange</translation>
     </message>
     <message>
         <source>Keep the chosen recipe as a mix, and lay it on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver la recette choisie comme mélange et la poser sur l’établi</translation>
     </message>
     <message>
         <source>Keep and reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver et réserver</translation>
     </message>
     <message>
         <source>Keep the chosen recipe as a mix, and reserve its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver la recette choisie comme mélange et réserver son grain</translation>
     </message>
     <message>
         <source>Search on</source>
-        <translation type="unfinished"></translation>
+        <translation>Poursuivre</translation>
     </message>
     <message>
         <source>Search again to the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher encore jusqu’au bout</translation>
     </message>
     <message>
         <source>Still wanted: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il manque encore&#xa0;: %1.</translation>
     </message>
     <message>
         <source>A marked field on the left has to be put right first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un champ marqué à gauche doit d’abord être corrigé.</translation>
     </message>
     <message>
         <source>The inputs changed: what is shown in grey answers the question before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les données ont changé&#xa0;: ce qui est en gris répond à la question d’avant.</translation>
     </message>
     <message>
         <source>Searching the shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recherche dans le stock.</translation>
     </message>
     <message>
         <source>No recipe holds every wish that must hold; the nearest is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune recette ne respecte tous les souhaits obligatoires&#xa0;; la plus proche est montrée.</translation>
     </message>
     <message numerus="yes">
         <source>%n recipe(s), best first.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Une recette.</numerusform>
+            <numerusform>%n recettes, la meilleure d’abord.</numerusform>
         </translation>
     </message>
     <message>
         <source>its grain is kept for this mix in later searches</source>
-        <translation type="unfinished"></translation>
+        <translation>son grain est gardé pour ce mélange dans les recherches suivantes</translation>
     </message>
     <message>
         <source>the litres that are needed are not known</source>
-        <translation type="unfinished"></translation>
+        <translation>les litres voulus ne sont pas connus</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordBook</name>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rétabli&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordForm</name>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dans %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordListModel</name>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun encore</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction</translation>
     </message>
     <message>
         <source>no.</source>
-        <translation type="unfinished"></translation>
+        <translation>n°</translation>
     </message>
     <message>
         <source>what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui s’est passé</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>quoi</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>réceptionné</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>sieve tests</source>
-        <translation type="unfinished"></translation>
+        <translation>essais de tamisage</translation>
     </message>
     <message>
         <source>left, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>reste, sec</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordListSide</name>
     <message>
         <source>F&amp;ind</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Chercher</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordPages</name>
     <message>
         <source>Rec&amp;ord</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Registre</translation>
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Réceptionner</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+R</translation>
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;ontrôler ce sac</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+G</translation>
     </message>
     <message>
         <source>&amp;Put this grain into the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mettre ce &amp;grain dans le mélange</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+M</translation>
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mettre en stock</translation>
     </message>
     <message>
         <source>Ctrl+Shift+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+T</translation>
     </message>
     <message>
         <source>Measur&amp;e this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mesurer ce sac</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>&amp;Pot test of a mix</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Essai en pot d’un mélange</translation>
     </message>
     <message>
         <source>Ctrl+Shift+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+B</translation>
     </message>
     <message>
         <source>Re&amp;move this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Supprimer ce s&amp;ac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+R</translation>
     </message>
     <message>
         <source>&amp;Add a tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un ar&amp;bre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+T</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+T</translation>
     </message>
     <message>
         <source>Add a p&amp;ot</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un p&amp;ot</translation>
     </message>
     <message>
         <source>Ctrl+Alt+P</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+P</translation>
     </message>
     <message>
         <source>Plan the root mass of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifier la motte de cet arbre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+J</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+J</translation>
     </message>
     <message>
         <source>Remove this tree, pot or plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Supprimer cet arbre, ce pot ou ce plan</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Delete</translation>
     </message>
     <message>
         <source>&amp;Keep the sieve test with its bag</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Conserver l’essai de tamisage avec son sac</translation>
     </message>
     <message>
         <source>Ctrl+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+S</translation>
     </message>
     <message>
         <source>Keep the &amp;fractions of the screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver les &amp;fractions du criblage</translation>
     </message>
     <message>
         <source>Ctrl+Shift+K</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+K</translation>
     </message>
     <message>
         <source>Keep the mi&amp;x</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver le mé&amp;lange</translation>
     </message>
     <message>
         <source>Ctrl+Shift+M</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+M</translation>
     </message>
     <message>
         <source>&amp;Write down in the log</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;crire dans le journal</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+L</translation>
     </message>
     <message>
         <source>F&amp;ind on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;hercher sur cette page</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+F</translation>
     </message>
     <message>
         <source>&amp;Undo in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nnuler dans le registre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Z</translation>
     </message>
     <message>
         <source>Re&amp;do in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Ré&amp;tablir dans le registre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Alt+Shift+Z</translation>
     </message>
     <message>
         <source>Save a &amp;copy of the record...</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer une co&amp;pie du registre...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+S</translation>
     </message>
     <message>
         <source>grain of %1 as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>grain de %1 tel que mesuré</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+Z</translation>
     </message>
     <message>
         <source>&amp;Undo in the record: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nnuler dans le registre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Re&amp;do in the record: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ré&amp;tablir dans le registre&#xa0;: %1</translation>
     </message>
     <message>
         <source>fraction %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>bin %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>caisse %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>used ground of %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>substrat usagé de %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>mix %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>wishes for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>souhaits pour %1</translation>
     </message>
     <message>
         <source>A search for %1 starts with these wishes from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une recherche pour %1 commence désormais avec ces souhaits.</translation>
     </message>
     <message>
         <source>sieves of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis de %1</translation>
     </message>
     <message>
         <source>Choose the material on the Grain tab first: a bag is of some material.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez d’abord le matériau sous l’onglet Grain&#xa0;: un sac est d’un certain matériau.</translation>
     </message>
     <message>
         <source>bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sac %1</translation>
     </message>
     <message>
         <source>sieve test of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>essai de tamisage du sac %1</translation>
     </message>
     <message>
         <source>Graded bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac %1 contrôlé</translation>
     </message>
     <message>
         <source>The sieve test is kept with its bag once the pan is typed and no fault is left; until then it stays on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’essai est conservé avec son sac dès que le fond est saisi et qu’il ne reste pas d’erreur&#xa0;; d’ici là il reste sur l’établi.</translation>
     </message>
     <message>
         <source>Bag %1 has this sieve test already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le sac %1 a déjà cet essai.</translation>
     </message>
     <message>
         <source>bag of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sac de %1</translation>
     </message>
     <message numerus="yes">
         <source>Kept %n sieve test(s) with bag %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n essai de tamisage conservé avec le sac %1.</numerusform>
+            <numerusform>%n essais de tamisage conservés avec le sac %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Weigh every fraction first, then they can be kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesez d’abord chaque fraction, puis elles pourront être conservées.</translation>
     </message>
     <message>
         <source>Keep the sieve test with its bag first: fractions come from a bag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservez d’abord l’essai avec son sac&#xa0;: les fractions viennent d’un sac.</translation>
     </message>
     <message>
         <source>screening of bag %1</source>
-        <translation type="unfinished"></translation>
+        <translation>criblage du sac %1</translation>
     </message>
     <message>
         <source>Screened bag %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac %1 criblé. %2</translation>
     </message>
     <message>
         <source>screening kept of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>criblage de %1 conservé</translation>
     </message>
     <message>
         <source>The fractions of bag %1 are in stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les fractions du sac %1 sont en stock.</translation>
     </message>
     <message>
         <source>There is no mix to keep yet: finish the sieve tests and give them parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de mélange à conserver&#xa0;: terminez les essais de tamisage et donnez des parts.</translation>
     </message>
     <message>
         <source>Give the mix a name first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnez d’abord un nom au mélange.</translation>
     </message>
     <message>
         <source>This mix is kept already, as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce mélange est déjà conservé, sous %1.</translation>
     </message>
     <message>
         <source>mix %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange %1</translation>
     </message>
     <message>
         <source>Kept mix %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange %1 conservé, %2</translation>
     </message>
     <message>
         <source>Kept as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservé sous %1.</translation>
     </message>
     <message>
         <source>found mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange trouvé</translation>
     </message>
     <message>
         <source>Found mix %1, %2, and reserved its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange %1, %2, trouvé et son grain réservé</translation>
     </message>
     <message>
         <source>Found mix %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange %1, %2, trouvé</translation>
     </message>
     <message>
         <source>Kept as %1 and laid on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservé sous %1 et posé sur l’établi.</translation>
     </message>
     <message>
         <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservé sous %1&#xa0;; l’établi tient %2 composants, il n’y a donc pas été posé.</translation>
     </message>
     <message>
         <source>mix %1 opened</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange %1 ouvert</translation>
     </message>
     <message>
         <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun sac derrière %1&#xa0;: sa feuille est vide.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer une copie du registre</translation>
     </message>
     <message>
         <source>Gritwright records (*.gritwright)</source>
-        <translation type="unfinished"></translation>
+        <translation>Registres Gritwright (*.gritwright)</translation>
     </message>
     <message>
         <source>A checked copy lies in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une copie vérifiée se trouve dans %1.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
     <message>
         <source>%1 of root-mass plan %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du plan de motte %2</translation>
     </message>
     <message>
         <source>new pot</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau pot</translation>
     </message>
     <message>
         <source>%1 into %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dans %2</translation>
     </message>
     <message>
         <source>root-mass plan of tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plan de motte de l’arbre %1</translation>
     </message>
     <message>
         <source>place of the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>place de l’arbre</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanTab</name>
     <message>
         <source>&amp;Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Arbre</translation>
     </message>
     <message>
         <source>Tree to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre à planifier</translation>
     </message>
     <message>
         <source>&amp;Begin a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Commencer un plan</translation>
     </message>
     <message>
         <source>Begin a plan for this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Commencer un plan pour cet arbre</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Plans de motte</translation>
     </message>
     <message>
         <source>plan by number or name</source>
-        <translation type="unfinished"></translation>
+        <translation>plan par numéro ou nom</translation>
     </message>
     <message>
         <source>No plans yet. Choose a tree above and begin one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de plans. Choisissez un arbre plus haut et commencez-en un.</translation>
     </message>
     <message>
         <source>for tree</source>
-        <translation type="unfinished"></translation>
+        <translation>pour l’arbre</translation>
     </message>
     <message>
         <source>Parts of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Parties du plan</translation>
     </message>
     <message>
         <source>Root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Motte</translation>
     </message>
     <message>
         <source>Stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Place</translation>
     </message>
     <message>
         <source>May come off</source>
-        <translation type="unfinished"></translation>
+        <translation>À ôter</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Établi</translation>
     </message>
     <message>
         <source>Species group</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupe d’espèces</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>groupe</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Groupe</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot où il va</translation>
     </message>
     <message>
         <source>Into &amp;pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le &amp;pot</translation>
     </message>
     <message>
         <source>Form of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme de la motte</translation>
     </message>
     <message>
         <source>as its present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>comme son pot actuel</translation>
     </message>
     <message>
         <source>box</source>
-        <translation type="unfinished"></translation>
+        <translation>boîte</translation>
     </message>
     <message>
         <source>upright elliptic</source>
-        <translation type="unfinished"></translation>
+        <translation>elliptique, debout</translation>
     </message>
     <message>
         <source>rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>arrondie</translation>
     </message>
     <message>
         <source>&amp;Root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Motte</translation>
     </message>
     <message>
         <source>Present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot actuel</translation>
     </message>
     <message>
         <source>present pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot actuel</translation>
     </message>
     <message>
         <source>Root mass, length</source>
-        <translation type="unfinished"></translation>
+        <translation>Motte, longueur</translation>
     </message>
     <message>
         <source>left to right, from the old front</source>
-        <translation type="unfinished"></translation>
+        <translation>de gauche à droite, depuis l’ancien devant</translation>
     </message>
     <message>
         <source>Root mass, width</source>
-        <translation type="unfinished"></translation>
+        <translation>Motte, largeur</translation>
     </message>
     <message>
         <source>front to back</source>
-        <translation type="unfinished"></translation>
+        <translation>d’avant en arrière</translation>
     </message>
     <message>
         <source>Root mass, height</source>
-        <translation type="unfinished"></translation>
+        <translation>Motte, hauteur</translation>
     </message>
     <message>
         <source>underside to surface</source>
-        <translation type="unfinished"></translation>
+        <translation>du dessous à la surface</translation>
     </message>
     <message>
         <source>Roundness</source>
-        <translation type="unfinished"></translation>
+        <translation>Rondeur</translation>
     </message>
     <message>
         <source>2 an ellipsoid, 4 a box with soft edges</source>
-        <translation type="unfinished"></translation>
+        <translation>2 un ellipsoïde, 4 une boîte aux arêtes douces</translation>
     </message>
     <message>
         <source>Trunk base, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, droite</translation>
     </message>
     <message>
         <source>of the root mass&apos;s middle; empty: middle of its top</source>
-        <translation type="unfinished"></translation>
+        <translation>du milieu de la motte&#xa0;; vide&#xa0;: milieu du dessus</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, arrière</translation>
     </message>
     <message>
         <source>behind its middle</source>
-        <translation type="unfinished"></translation>
+        <translation>derrière son milieu</translation>
     </message>
     <message>
         <source>Trunk base, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, haut</translation>
     </message>
     <message>
         <source>over its underside</source>
-        <translation type="unfinished"></translation>
+        <translation>au-dessus de son dessous</translation>
     </message>
     <message>
         <source>New mix at the side</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange neuf sur le côté</translation>
     </message>
     <message>
         <source>wanted; empty: 5 % of the length, 0.5 to 2 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>voulu&#xa0;; vide&#xa0;: 5&#xa0;% de la longueur, 0,5 à 2 cm</translation>
     </message>
     <message>
         <source>New mix below</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange neuf dessous</translation>
     </message>
     <message>
         <source>wanted; empty: 15 % of the depth, 0.5 to 1.5 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>voulu&#xa0;; vide&#xa0;: 15&#xa0;% de la profondeur, 0,5 à 1,5 cm</translation>
     </message>
     <message>
         <source>Turn, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Rotation, degrés</translation>
     </message>
     <message>
         <source>the new front; from right toward back</source>
-        <translation type="unfinished"></translation>
+        <translation>le nouveau devant&#xa0;; de droite vers l’arrière</translation>
     </message>
     <message>
         <source>may be turned by</source>
-        <translation type="unfinished"></translation>
+        <translation>peut tourner de</translation>
     </message>
     <message>
         <source>degrees either way, to fit</source>
-        <translation type="unfinished"></translation>
+        <translation>degrés de part et d’autre, pour tenir</translation>
     </message>
     <message>
         <source>Tip, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bascule, degrés</translation>
     </message>
     <message>
         <source>0 to 90</source>
-        <translation type="unfinished"></translation>
+        <translation>0 à 90</translation>
     </message>
     <message>
         <source>Tip toward, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bascule vers, degrés</translation>
     </message>
     <message>
         <source>0 right, 90 back, 180 left</source>
-        <translation type="unfinished"></translation>
+        <translation>0 droite, 90 arrière, 180 gauche</translation>
     </message>
     <message>
         <source>Tip at least, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bascule au moins, degrés</translation>
     </message>
     <message>
         <source>empty: it may be set upright</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: il peut être mis droit</translation>
     </message>
     <message>
         <source>Trunk base stands right</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc à droite</translation>
     </message>
     <message>
         <source>of the pot&apos;s middle; empty: root mass in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>du milieu du pot&#xa0;; vide&#xa0;: motte au milieu</translation>
     </message>
     <message>
         <source>Trunk base stands back</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc en arrière</translation>
     </message>
     <message>
         <source>of the pot&apos;s middle</source>
-        <translation type="unfinished"></translation>
+        <translation>du milieu du pot</translation>
     </message>
     <message>
         <source>Trunk base over floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc sur fond</translation>
     </message>
     <message>
         <source>empty: at its least height over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>vide&#xa0;: à sa moindre hauteur sur le substrat</translation>
     </message>
     <message>
         <source>Trunk base over soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc sur substrat</translation>
     </message>
     <message>
         <source>at least; the trunk is never buried</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins&#xa0;; le tronc n’est jamais enterré</translation>
     </message>
     <message>
         <source>How it is cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Façon de couper</translation>
     </message>
     <message>
         <source>along the pot&apos;s wall</source>
-        <translation type="unfinished"></translation>
+        <translation>le long de la paroi du pot</translation>
     </message>
     <message>
         <source>straight, as a saw goes</source>
-        <translation type="unfinished"></translation>
+        <translation>droit, comme va une scie</translation>
     </message>
     <message>
         <source>cut style</source>
-        <translation type="unfinished"></translation>
+        <translation>façon de couper</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Coupe</translation>
     </message>
     <message>
         <source>%1, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, au plus</translation>
     </message>
     <message>
         <source>0: nothing, a structural root; empty: not known</source>
-        <translation type="unfinished"></translation>
+        <translation>0&#xa0;: rien, une racine porteuse&#xa0;; vide&#xa0;: inconnu</translation>
     </message>
     <message>
         <source>%1, combed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, peigné</translation>
     </message>
     <message>
         <source>depth without a cut; empty: not combed</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur sans coupe&#xa0;; vide&#xa0;: non peigné</translation>
     </message>
     <message>
         <source>of the root mass; empty: the group&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>de la motte&#xa0;; vide&#xa0;: selon le groupe</translation>
     </message>
     <message>
         <source>Untouched, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Intact, au moins</translation>
     </message>
     <message>
         <source>Taken off, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôté, au plus</translation>
     </message>
     <message>
         <source>Free pots of the library</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots libres de la collection</translation>
     </message>
     <message>
         <source>leave them out</source>
-        <translation type="unfinished"></translation>
+        <translation>les laisser</translation>
     </message>
     <message>
         <source>try them where this pot is too small</source>
-        <translation type="unfinished"></translation>
+        <translation>les essayer si ce pot est trop petit</translation>
     </message>
     <message>
         <source>free pots</source>
-        <translation type="unfinished"></translation>
+        <translation>pots libres</translation>
     </message>
     <message>
         <source>Free pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots libres</translation>
     </message>
     <message>
         <source>Where the cut stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>Où la coupe a buté</translation>
     </message>
     <message>
         <source>Cut stopped, from</source>
-        <translation type="unfinished"></translation>
+        <translation>Coupe arrêtée, depuis</translation>
     </message>
     <message>
         <source>It stopped at</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle a buté à</translation>
     </message>
     <message>
         <source>depth from the farthest point, like 3 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur depuis le point le plus loin, comme 3 cm</translation>
     </message>
     <message>
         <source>Stopped there: plan the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêtée là&#xa0;: planifier le reste</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer</translation>
     </message>
     <message>
         <source>Clear what was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>Effacer les arrêts</translation>
     </message>
     <message>
         <source>stopped cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>coupes arrêtées</translation>
     </message>
     <message>
         <source>Pictures of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Images du plan</translation>
     </message>
     <message>
         <source>From the side and above</source>
-        <translation type="unfinished"></translation>
+        <translation>De côté et d’en haut</translation>
     </message>
     <message>
         <source>Sho&amp;w plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Montr&amp;er le plan</translation>
     </message>
     <message>
         <source>Plan shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan montré</translation>
     </message>
     <message>
         <source>Write into &amp;history</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers l’&amp;histoire</translation>
     </message>
     <message>
         <source>Done: write this plan into the tree&apos;s history</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait&#xa0;: écrire ce plan dans l’histoire de l’arbre</translation>
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Imprimer...</translation>
     </message>
     <message>
         <source>Print the root-plan sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer la feuille du plan de motte</translation>
     </message>
     <message>
         <source>PD&amp;F...</source>
-        <translation type="unfinished"></translation>
+        <translation>PD&amp;F...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer la feuille du plan de motte en PDF</translation>
     </message>
     <message>
         <source>Root-plan sheet as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille du plan de motte en PDF</translation>
     </message>
     <message>
         <source>root plan %1.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>plan de motte %1.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Lifting, blades, moss.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levage, lames, mousse.</translation>
     </message>
     <message>
         <source>Two people or a trolley for a heavy pot; cut away from the hand; gloves for sphagnum. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>À deux ou avec un chariot pour un pot lourd&#xa0;; coupez en vous éloignant de la main&#xa0;; des gants pour la sphaigne. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>If the upper surface stops</source>
-        <translation type="unfinished"></translation>
+        <translation>Si le dessus bute</translation>
     </message>
     <message>
         <source>upper cut stops at</source>
-        <translation type="unfinished"></translation>
+        <translation>coupe du dessus arrêtée à</translation>
     </message>
     <message>
         <source>take below</source>
-        <translation type="unfinished"></translation>
+        <translation>ôter dessous</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>base du tronc</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>intact</translation>
     </message>
     <message>
         <source>new mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange neuf</translation>
     </message>
     <message>
         <source>root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>motte</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot</translation>
     </message>
     <message>
         <source>stopped cut</source>
-        <translation type="unfinished"></translation>
+        <translation>coupe arrêtée</translation>
     </message>
     <message>
         <source>Saved %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enregistré</translation>
     </message>
     <message>
         <source>The printer could not be reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’imprimante n’a pas pu être jointe.</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
-        <translation type="unfinished"></translation>
+        <translation>rempotage de l’arbre %1 selon le plan %2</translation>
     </message>
     <message>
         <source>Written into the history of tree %1; the mix is added on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit dans l’histoire de l’arbre %1&#xa0;; le mélange s’ajoute sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>There is no tree yet: add it on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore d’arbre&#xa0;: ajoutez-le sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>Tree %1 has no species group, so what it bears is not known: choose its group on the Trees tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’arbre %1 n’a pas de groupe d’espèces, on ne sait donc pas ce qu’il supporte&#xa0;: choisissez son groupe sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plan %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite.</translation>
     </message>
     <message>
         <source>root-mass plan %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>plan de motte %1 supprimé</translation>
     </message>
     <message>
         <source>%1, as it was</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tel qu’il était</translation>
     </message>
     <message>
         <source>%1: stopped at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: arrêté à %2</translation>
     </message>
     <message>
         <source>comb the %1 %2 deep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: peigner sur %2</translation>
     </message>
     <message>
         <source>take %1 off the %2 (now %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%2&#xa0;: ôter %1 (maintenant %3)</translation>
     </message>
     <message>
         <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>placer la base du tronc %1 au-dessus du fond, %2 à droite et %3 en arrière du milieu</translation>
     </message>
     <message>
         <source>put it back into its old pot</source>
-        <translation type="unfinished"></translation>
+        <translation>le remettre dans son ancien pot</translation>
     </message>
     <message>
         <source>Plan %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>fits as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>tient tel quel</translation>
     </message>
     <message>
         <source>Caution:</source>
-        <translation type="unfinished"></translation>
+        <translation>Précaution&#xa0;:</translation>
     </message>
     <message>
         <source>Note:</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarque&#xa0;:</translation>
     </message>
     <message>
         <source>plan %1</source>
-        <translation type="unfinished"></translation>
+        <translation>plan %1</translation>
     </message>
     <message>
         <source>plan %1, in stages</source>
-        <translation type="unfinished"></translation>
+        <translation>plan %1, par étapes</translation>
     </message>
     <message>
         <source>corners %1 of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>coins %1 de la motte</translation>
     </message>
     <message>
         <source>Nothing limits the fit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne limite la place.</translation>
     </message>
     <message>
         <source>What limits the fit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui limite la place&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 longer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de longueur</translation>
     </message>
     <message>
         <source>%1 wider</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de largeur</translation>
     </message>
     <message>
         <source>%1 deeper</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de profondeur</translation>
     </message>
     <message>
         <source>Smallest change of the pot that would fit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus petit changement du pot qui suffirait&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Plan %1 in figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1 en chiffres</translation>
     </message>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>ôté</translation>
     </message>
     <message>
         <source>stays untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>reste intact</translation>
     </message>
     <message>
         <source>new mix, as it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange neuf, en place</translation>
     </message>
     <message>
         <source>soil line over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau du substrat sur le fond</translation>
     </message>
     <message>
         <source>new mix, of the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange neuf, du pot</translation>
     </message>
     <message>
         <source>shoulder over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>épaulement au-dessus du substrat</translation>
     </message>
     <message>
         <source>not in one go</source>
-        <translation type="unfinished"></translation>
+        <translation>pas en une fois</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
     <message>
         <source>taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>ôté</translation>
     </message>
     <message>
         <source>kept root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>motte gardée</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>intact</translation>
     </message>
     <message>
         <source>bottom layer, dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>drainage, surface</translation>
     </message>
     <message>
         <source>shoulder</source>
-        <translation type="unfinished"></translation>
+        <translation>épaulement</translation>
     </message>
     <message>
         <source>soil surface</source>
-        <translation type="unfinished"></translation>
+        <translation>surface du substrat</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>droite</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>arrière</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>avant</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>haut</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>bas</translation>
     </message>
     <message>
         <source>old right</source>
-        <translation type="unfinished"></translation>
+        <translation>ancienne droite</translation>
     </message>
     <message>
         <source>old left</source>
-        <translation type="unfinished"></translation>
+        <translation>ancienne gauche</translation>
     </message>
     <message>
         <source>old back</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien arrière</translation>
     </message>
     <message>
         <source>old front</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien avant</translation>
     </message>
     <message>
         <source>old top</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien dessus</translation>
     </message>
     <message>
         <source>old bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien dessous</translation>
     </message>
     <message>
         <source>move the tree</source>
-        <translation type="unfinished"></translation>
+        <translation>déplacer l’arbre</translation>
     </message>
     <message>
         <source>turn it</source>
-        <translation type="unfinished"></translation>
+        <translation>le tourner</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>couper</translation>
     </message>
     <message>
         <source>tip it less</source>
-        <translation type="unfinished"></translation>
+        <translation>moins l’incliner</translation>
     </message>
     <message>
         <source>sink it</source>
-        <translation type="unfinished"></translation>
+        <translation>l’enfoncer</translation>
     </message>
     <message>
         <source>raise it to the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>le lever jusqu’au substrat</translation>
     </message>
     <message>
         <source>build a shoulder</source>
-        <translation type="unfinished"></translation>
+        <translation>bâtir un épaulement</translation>
     </message>
     <message>
         <source>take another pot</source>
-        <translation type="unfinished"></translation>
+        <translation>prendre un autre pot</translation>
     </message>
     <message>
         <source>in stages</source>
-        <translation type="unfinished"></translation>
+        <translation>par étapes</translation>
     </message>
     <message>
         <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plan de côté et d’en haut&#xa0;; les flèches déplacent l’arbre, Page haut et Page bas le lèvent et l’abaissent</translation>
     </message>
     <message>
         <source>No plan yet: choose a tree and begin one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de plan&#xa0;: choisissez un arbre et commencez-en un.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le plan %1 va par étapes&#xa0;: %2 est ôté maintenant et l’arbre retourne dans son ancien pot, il n’y a donc pas d’image du nouveau.</translation>
     </message>
     <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan %1&#xa0;: %2 est ôté, %3 reste intact, la base du tronc est à %4 au-dessus du fond et le niveau du substrat à %5.</translation>
     </message>
     <message>
         <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirez l’arbre dans l’une des images, ou utilisez les flèches, Page haut et Page bas</translation>
     </message>
     <message>
         <source>what</source>
-        <translation type="unfinished"></translation>
+        <translation>quoi</translation>
     </message>
     <message>
         <source>where</source>
-        <translation type="unfinished"></translation>
+        <translation>où</translation>
     </message>
     <message>
         <source>how much</source>
-        <translation type="unfinished"></translation>
+        <translation>combien</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>combed</source>
-        <translation type="unfinished"></translation>
+        <translation>peigné</translation>
     </message>
     <message>
         <source>of the root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>de la motte</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>base du tronc</translation>
     </message>
     <message>
         <source>right of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>à droite du milieu</translation>
     </message>
     <message>
         <source>behind the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>derrière le milieu</translation>
     </message>
     <message>
         <source>over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>au-dessus du fond</translation>
     </message>
     <message>
         <source>at the trunk, over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>au tronc, au-dessus du fond</translation>
     </message>
     <message>
         <source>over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>au-dessus du substrat</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ScoreView</name>
     <message numerus="yes">
         <source>predicted %1 points too low on average, %2 points root mean square, %n test(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>prévu trop bas de %1 points en moyenne, écart quadratique %2 points, %n essai</numerusform>
+            <numerusform>prévu trop bas de %1 points en moyenne, écart quadratique %2 points, %n essais</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>predicted %1 points too high on average, %2 points root mean square, %n test(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>prévu trop haut de %1 points en moyenne, écart quadratique %2 points, %n essai</numerusform>
+            <numerusform>prévu trop haut de %1 points en moyenne, écart quadratique %2 points, %n essais</numerusform>
         </translation>
     </message>
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore d’essai en pot à comparer. L’essai en pot d’un mélange conservé montre l’écart de l’estimation de son air.</translation>
     </message>
     <message>
         <source>Drained air: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Air au drainage&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin, jusqu’à %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Coarse: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grossier&#xa0;: %1.</translation>
     </message>
     <message>
         <source>pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>essai en pot</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grain</translation>
     </message>
     <message>
         <source>predicted air</source>
-        <translation type="unfinished"></translation>
+        <translation>air prévu</translation>
     </message>
     <message>
         <source>measured air</source>
-        <translation type="unfinished"></translation>
+        <translation>air mesuré</translation>
     </message>
     <message>
         <source>points off</source>
-        <translation type="unfinished"></translation>
+        <translation>points d’écart</translation>
     </message>
     <message>
         <source>coarse</source>
-        <translation type="unfinished"></translation>
+        <translation>grossier</translation>
     </message>
     <message>
         <source>fine</source>
-        <translation type="unfinished"></translation>
+        <translation>fin</translation>
     </message>
     <message>
         <source>Pot tests: predicted against measured air</source>
-        <translation type="unfinished"></translation>
+        <translation>Essais en pot&#xa0;: air prévu contre air mesuré</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>fine grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grain fin</translation>
     </message>
     <message>
         <source>coarse grain</source>
-        <translation type="unfinished"></translation>
+        <translation>grain grossier</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::ScreeningPanel</name>
     <message>
         <source>&amp;Keep these fractions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Conserver ces fractions</translation>
     </message>
     <message>
         <source>Screen at, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribler à, mm</translation>
     </message>
     <message>
         <source>openings to screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvertures de criblage</translation>
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation type="unfinished"></translation>
+        <translation>comme dit le verdict&#xa0;; ou saisissez 6.3 2</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain sec criblé</translation>
     </message>
     <message>
         <source>grain screened</source>
-        <translation type="unfinished"></translation>
+        <translation>grain criblé</translation>
     </message>
     <message>
         <source>all that is left of the bag; kg can be typed</source>
-        <translation type="unfinished"></translation>
+        <translation>tout ce qui reste du sac&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>Fractions, predicted and measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Fractions, prévues et mesurées</translation>
     </message>
     <message>
         <source>Type what each fraction weighed, and its litres, into the last two columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisissez dans les deux dernières colonnes le poids de chaque fraction et ses litres.</translation>
     </message>
     <message>
         <source>Keep these fractions</source>
-        <translation type="unfinished"></translation>
+        <translation>Conserver ces fractions</translation>
     </message>
     <message>
         <source>Lifting:</source>
-        <translation type="unfinished"></translation>
+        <translation>Levage&#xa0;:</translation>
     </message>
     <message>
         <source>a full bag is heavy; lift from the knees, or screen it in two halves. General information; qualified advice prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>un sac plein est lourd&#xa0;; levez avec les genoux, ou criblez-le en deux moitiés. Informations générales&#xa0;; l’avis qualifié prime.</translation>
     </message>
     <message>
         <source>mass of the fraction %1</source>
-        <translation type="unfinished"></translation>
+        <translation>masse de la fraction %1</translation>
     </message>
     <message>
         <source>litres of the fraction %1</source>
-        <translation type="unfinished"></translation>
+        <translation>litres de la fraction %1</translation>
     </message>
     <message>
         <source>fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>fraction</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>part</translation>
     </message>
     <message>
         <source>predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>prévu</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>litres</translation>
     </message>
     <message>
         <source>weighed, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pesé, %1</translation>
     </message>
     <message>
         <source>measured, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré, %1</translation>
     </message>
     <message>
         <source>Weigh every fraction first</source>
-        <translation type="unfinished"></translation>
+        <translation>Pesez d’abord chaque fraction</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SectionView</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SettingsPage</name>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglages</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>as the system</source>
-        <translation type="unfinished"></translation>
+        <translation>comme le système</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue</translation>
     </message>
     <message>
         <source>A change holds from the next start. Every translation is a draft, not yet read by a native grower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un changement vaut au prochain démarrage. Chaque traduction est une ébauche, pas encore relue par un cultivateur de langue maternelle.</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unités</translation>
     </message>
     <message>
         <source>metric: litres, millimetres, grams</source>
-        <translation type="unfinished"></translation>
+        <translation>métrique&#xa0;: litres, millimètres, grammes</translation>
     </message>
     <message>
         <source>US: quarts, inches, ounces</source>
-        <translation type="unfinished"></translation>
+        <translation>US&#xa0;: quarts, pouces, onces</translation>
     </message>
     <message>
         <source>Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Couleurs</translation>
     </message>
     <message>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>clair</translation>
     </message>
     <message>
         <source>dark</source>
-        <translation type="unfinished"></translation>
+        <translation>sombre</translation>
     </message>
     <message>
         <source>high contrast</source>
-        <translation type="unfinished"></translation>
+        <translation>contraste élevé</translation>
     </message>
     <message>
         <source>Text size</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille du texte</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>Show laboratory figures beside the verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Montrer les chiffres de laboratoire à côté du verdict</translation>
     </message>
     <message>
         <source>Backups folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Dossier des sauvegardes</translation>
     </message>
     <message>
         <source>beside the record; a change holds from the next start</source>
-        <translation type="unfinished"></translation>
+        <translation>à côté du registre&#xa0;; un changement vaut au prochain démarrage</translation>
     </message>
     <message>
         <source>Choose...</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir...</translation>
     </message>
     <message>
         <source>Choose the backups folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir le dossier des sauvegardes</translation>
     </message>
     <message>
         <source>Sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Vos tamis</translation>
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5.6 4 2.8 2 1.4 1. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Vos jeux de tamis</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>openings</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvertures</translation>
     </message>
     <message>
         <source>Add a set</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un jeu</translation>
     </message>
     <message>
         <source>Add a set of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un jeu de tamis</translation>
     </message>
     <message>
         <source>my sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>mes tamis</translation>
     </message>
     <message>
         <source>set of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>jeu de tamis</translation>
     </message>
     <message>
         <source>set of sieves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>jeu de tamis %1</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SheetEditor</name>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nom</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>bag, lot or material</source>
-        <translation type="unfinished"></translation>
+        <translation>sac, lot ou matériau</translation>
     </message>
     <message>
         <source>&amp;Sample, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>É&amp;chantillon, sec</translation>
     </message>
     <message>
         <source>sample mass of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>masse d’échantillon de %1</translation>
     </message>
     <message>
         <source>weighed before sieving; shows the loss</source>
-        <translation type="unfinished"></translation>
+        <translation>pesé avant tamisage&#xa0;; montre la perte</translation>
     </message>
     <message>
         <source>Sample %1, dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Échantillon %1, sec</translation>
     </message>
     <message>
         <source>mass of sample %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>masse de l’échantillon %1 de %2</translation>
     </message>
     <message>
         <source>a further sample of the same bag</source>
-        <translation type="unfinished"></translation>
+        <translation>un autre échantillon du même sac</translation>
     </message>
     <message>
         <source>by mass, net</source>
-        <translation type="unfinished"></translation>
+        <translation>en masse, net</translation>
     </message>
     <message>
         <source>by gross and tare</source>
-        <translation type="unfinished"></translation>
+        <translation>brut et tare</translation>
     </message>
     <message>
         <source>by litres, a bag by bucket</source>
-        <translation type="unfinished"></translation>
+        <translation>en litres, un sac au seau</translation>
     </message>
     <message>
         <source>How the fractions are measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment les fractions sont mesurées</translation>
     </message>
     <message>
         <source>&amp;Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mesuré</translation>
     </message>
     <message>
         <source>way of measuring %1</source>
-        <translation type="unfinished"></translation>
+        <translation>façon de mesurer %1</translation>
     </message>
     <message>
         <source>Sample 1: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Échantillon 1&#xa0;: %1</translation>
     </message>
     <message>
         <source>Sample %1: sum %2, loss %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Échantillon %1&#xa0;: somme %2, perte %3</translation>
     </message>
     <message>
         <source>Sample %1: sum %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Échantillon %1&#xa0;: somme %2</translation>
     </message>
     <message>
         <source>Sum %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Somme %1</translation>
     </message>
     <message>
         <source>Nothing weighed yet: the curve grows as you type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien de pesé encore&#xa0;: la courbe grandit à mesure que vous saisissez.</translation>
     </message>
     <message>
         <source>Sum and loss: – (see the marked cells)</source>
-        <translation type="unfinished"></translation>
+        <translation>Somme et perte&#xa0;: – (voir les cellules marquées)</translation>
     </message>
     <message>
         <source>%1; type the sample mass or the pan to see the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;; saisissez la masse de l’échantillon ou le fond pour voir la courbe.</translation>
     </message>
     <message>
         <source>Type the pan to see the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisissez le fond pour voir la courbe.</translation>
     </message>
     <message>
         <source>%1, still in the stack %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, encore dans la colonne %2</translation>
     </message>
     <message>
         <source>Measured in litres: no mass balance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré en litres&#xa0;: pas de bilan de masse.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, perte – (pas de masse d’échantillon)</translation>
     </message>
     <message>
         <source>%1, gain %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gain %2</translation>
     </message>
     <message>
         <source>%1, loss %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, perte %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonne de tamis</translation>
     </message>
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tamis par ligne, du gros au fin, le fond en dernier. Saisissez ce qui est resté&#xa0;; Entrée passe au suivant.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SieveTableModel</name>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>fond</translation>
     </message>
     <message>
         <source>sieve %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis %1</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>empty</source>
-        <translation type="unfinished"></translation>
+        <translation>vide</translation>
     </message>
     <message>
         <source>sieve, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis, mm</translation>
     </message>
     <message>
         <source>gross, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>brut, %1</translation>
     </message>
     <message>
         <source>stayed on, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>retenu, %1</translation>
     </message>
     <message>
         <source>tare, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>tare, %1</translation>
     </message>
     <message>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>net</translation>
     </message>
     <message>
         <source>sample 2, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon 2, %1</translation>
     </message>
     <message>
         <source>sample 3, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon 3, %1</translation>
     </message>
     <message>
         <source>passing</source>
-        <translation type="unfinished"></translation>
+        <translation>passant</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>contrôle</translation>
     </message>
     <message>
         <source>sieve %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis %1 de %2</translation>
     </message>
     <message>
         <source>sample %1 on %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon %1 sur %2 de %3</translation>
     </message>
     <message>
         <source>pan mass of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>masse du fond de %1</translation>
     </message>
     <message>
         <source>mass on %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>masse sur %1 de %2</translation>
     </message>
     <message>
         <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien à coller&#xa0;: pas de lignes de nombres dans le presse-papiers.</translation>
     </message>
     <message>
         <source>paste into %1</source>
-        <translation type="unfinished"></translation>
+        <translation>coller dans %1</translation>
     </message>
     <message numerus="yes">
         <source>Pasted %n row(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ligne collée.</numerusform>
+            <numerusform>%n lignes collées.</numerusform>
         </translation>
     </message>
     <message>
         <source>further sample of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>autre échantillon de %1</translation>
     </message>
     <message>
         <source>sample %1 of %2 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon %1 de %2 supprimé</translation>
     </message>
     <message>
         <source>new sieve of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nouveau tamis de %1</translation>
     </message>
     <message>
         <source>sieve %1 of %2 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>tamis %1 de %2 supprimé</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac</translation>
     </message>
     <message>
         <source>Sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamis</translation>
     </message>
     <message>
         <source>Dust:</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière&#xa0;:</translation>
     </message>
     <message>
         <source>sieve dry grain outdoors, wind behind you, with a mask (P2 or N95 at least, P3 or P100 for grit and sand); clean with a damp cloth, not a broom. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>tamisez le grain sec dehors, le vent dans le dos, avec un masque (P2 ou N95 au moins, P3 ou P100 pour gravier et sable)&#xa0;; nettoyez au chiffon humide, pas au balai. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>What is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est saisi</translation>
     </message>
     <message>
         <source>Sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Essai de tamisage</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbe</translation>
     </message>
     <message>
         <source>Lot to lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lot à lot</translation>
     </message>
     <message>
         <source>Pictures of the sieve test</source>
-        <translation type="unfinished"></translation>
+        <translation>Images de l’essai de tamisage</translation>
     </message>
     <message>
         <source>What follows for the bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui s’ensuit pour le sac</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdict</translation>
     </message>
     <message>
         <source>Screen this bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribler ce sac</translation>
     </message>
     <message>
         <source>none, or choose one to grade</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun, ou choisissez-en un à contrôler</translation>
     </message>
     <message>
         <source>as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>comme saisi</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TradeOffView</name>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>What air costs in water, and fit in money</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que l’air coûte en eau, et l’adéquation en argent</translation>
     </message>
     <message>
         <source>Water held</source>
-        <translation type="unfinished"></translation>
+        <translation>Eau retenue</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>air qui se libère</translation>
     </message>
     <message>
         <source>Score, lower fits better</source>
-        <translation type="unfinished"></translation>
+        <translation>Note, plus basse convient mieux</translation>
     </message>
     <message>
         <source>price of a mixed litre</source>
-        <translation type="unfinished"></translation>
+        <translation>prix d’un litre mélangé</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TreesPage</name>
     <message>
         <source>Pots and trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots et arbres</translation>
     </message>
     <message>
         <source>Trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres</translation>
     </message>
     <message>
         <source>Pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Pots</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Plans de motte</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
     <message>
         <source>thriving</source>
-        <translation type="unfinished"></translation>
+        <translation>vigoureux</translation>
     </message>
     <message>
         <source>watch</source>
-        <translation type="unfinished"></translation>
+        <translation>à surveiller</translation>
     </message>
     <message>
         <source>sick</source>
-        <translation type="unfinished"></translation>
+        <translation>malade</translation>
     </message>
     <message>
         <source>dead</source>
-        <translation type="unfinished"></translation>
+        <translation>mort</translation>
     </message>
     <message>
         <source>top</source>
-        <translation type="unfinished"></translation>
+        <translation>dessus</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>dessous</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>droite</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>avant</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>arrière</translation>
     </message>
     <message>
         <source>conifer</source>
-        <translation type="unfinished"></translation>
+        <translation>conifère</translation>
     </message>
     <message>
         <source>deciduous conifer</source>
-        <translation type="unfinished"></translation>
+        <translation>conifère caduc</translation>
     </message>
     <message>
         <source>deciduous, developing</source>
-        <translation type="unfinished"></translation>
+        <translation>caduc, en formation</translation>
     </message>
     <message>
         <source>deciduous, refined</source>
-        <translation type="unfinished"></translation>
+        <translation>caduc, raffiné</translation>
     </message>
     <message>
         <source>broadleaf evergreen</source>
-        <translation type="unfinished"></translation>
+        <translation>feuillu persistant</translation>
     </message>
     <message>
         <source>acid lover</source>
-        <translation type="unfinished"></translation>
+        <translation>plante acidophile</translation>
     </message>
     <message>
         <source>tropical</source>
-        <translation type="unfinished"></translation>
+        <translation>tropical</translation>
     </message>
     <message>
         <source>sick tree</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre malade</translation>
     </message>
     <message>
         <source>freshly collected</source>
-        <translation type="unfinished"></translation>
+        <translation>fraîchement prélevé</translation>
     </message>
     <message>
         <source>imported</source>
-        <translation type="unfinished"></translation>
+        <translation>importé</translation>
     </message>
     <message>
         <source>%1 of tree %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de l’arbre %2</translation>
     </message>
     <message>
         <source>Trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres</translation>
     </message>
     <message>
         <source>tree by number, name or species</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre par numéro, nom ou espèce</translation>
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore d’arbres. Ajoutez le premier&#xa0;: son espèce et son groupe, puis ce dans quoi il a été rempoté la dernière fois.</translation>
     </message>
     <message>
         <source>how it is</source>
-        <translation type="unfinished"></translation>
+        <translation>son état</translation>
     </message>
     <message>
         <source>Add a t&amp;ree</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter un a&amp;rbre</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dû %1</translation>
     </message>
     <message>
         <source>Root-mass p&amp;lan of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;lan de motte de cet arbre</translation>
     </message>
     <message>
         <source>Root-mass plan of this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan de motte de cet arbre</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nom</translation>
     </message>
     <message>
         <source>as you call it</source>
-        <translation type="unfinished"></translation>
+        <translation>comme vous l’appelez</translation>
     </message>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation>nom</translation>
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Espèce</translation>
     </message>
     <message>
         <source>as far as you know it</source>
-        <translation type="unfinished"></translation>
+        <translation>autant que vous le savez</translation>
     </message>
     <message>
         <source>species</source>
-        <translation type="unfinished"></translation>
+        <translation>espèce</translation>
     </message>
     <message>
         <source>Species group</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupe d’espèces</translation>
     </message>
     <message>
         <source>what the tree bears when it is repotted goes by its group</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que l’arbre supporte au rempotage dépend de son groupe</translation>
     </message>
     <message>
         <source>not chosen yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore choisi</translation>
     </message>
     <message>
         <source>group</source>
-        <translation type="unfinished"></translation>
+        <translation>groupe</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Groupe</translation>
     </message>
     <message>
         <source>Since the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis l’année</translation>
     </message>
     <message>
         <source>sown, struck or collected</source>
-        <translation type="unfinished"></translation>
+        <translation>semé, bouturé ou prélevé</translation>
     </message>
     <message>
         <source>year</source>
-        <translation type="unfinished"></translation>
+        <translation>année</translation>
     </message>
     <message>
         <source>Trunk &amp;width</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Largeur du tronc</translation>
     </message>
     <message>
         <source>at the base, over the roots</source>
-        <translation type="unfinished"></translation>
+        <translation>à la base, au-dessus des racines</translation>
     </message>
     <message>
         <source>trunk width</source>
-        <translation type="unfinished"></translation>
+        <translation>largeur du tronc</translation>
     </message>
     <message>
         <source>trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>base du tronc</translation>
     </message>
     <message>
         <source>Trunk base, right</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, droite</translation>
     </message>
     <message>
         <source>of the root mass&apos;s middle, from the old front</source>
-        <translation type="unfinished"></translation>
+        <translation>du milieu de la motte, depuis l’ancien devant</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, arrière</translation>
     </message>
     <message>
         <source>behind its middle</source>
-        <translation type="unfinished"></translation>
+        <translation>derrière son milieu</translation>
     </message>
     <message>
         <source>Trunk base, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc, haut</translation>
     </message>
     <message>
         <source>over the root mass&apos;s underside</source>
-        <translation type="unfinished"></translation>
+        <translation>au-dessus du dessous de la motte</translation>
     </message>
     <message>
         <source>&amp;Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Masse</translation>
     </message>
     <message>
         <source>without ground and pot; for lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>sans substrat ni pot&#xa0;; pour le levage</translation>
     </message>
     <message>
         <source>mass</source>
-        <translation type="unfinished"></translation>
+        <translation>masse</translation>
     </message>
     <message>
         <source>Ready when</source>
-        <translation type="unfinished"></translation>
+        <translation>Prêt quand</translation>
     </message>
     <message>
         <source>as buds swell</source>
-        <translation type="unfinished"></translation>
+        <translation>les bourgeons gonflent</translation>
     </message>
     <message>
         <source>window</source>
-        <translation type="unfinished"></translation>
+        <translation>fenêtre</translation>
     </message>
     <message>
         <source>Window opens</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenêtre, début</translation>
     </message>
     <message>
         <source>month and day, like 03-01</source>
-        <translation type="unfinished"></translation>
+        <translation>mois et jour, comme 03-01</translation>
     </message>
     <message>
         <source>Window closes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenêtre, fin</translation>
     </message>
     <message>
         <source>month and day, like 04-20</source>
-        <translation type="unfinished"></translation>
+        <translation>mois et jour, comme 04-20</translation>
     </message>
     <message>
         <source>Next repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Prochain rempotage</translation>
     </message>
     <message>
         <source>a day like 2027-03-15; by interval if empty</source>
-        <translation type="unfinished"></translation>
+        <translation>un jour comme 2027-03-15&#xa0;; par intervalle si vide</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation type="unfinished"></translation>
+        <translation>fichiers en référence, séparés par&#xa0;;</translation>
     </message>
     <message>
         <source>photos</source>
-        <translation type="unfinished"></translation>
+        <translation>photos</translation>
     </message>
     <message>
         <source>Add a photo...</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter une photo...</translation>
     </message>
     <message>
         <source>Add a photo by its file</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter une photo par son fichier</translation>
     </message>
     <message>
         <source>No&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>No&amp;te</translation>
     </message>
     <message>
         <source>anything worth knowing</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’il est bon de savoir</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>How it did</source>
-        <translation type="unfinished"></translation>
+        <translation>Son évolution</translation>
     </message>
     <message>
         <source>How the tree did, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>L’évolution de l’arbre, le plus récent d’abord</translation>
     </message>
     <message>
         <source>day</source>
-        <translation type="unfinished"></translation>
+        <translation>jour</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation>vu</translation>
     </message>
     <message>
         <source>Day it was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour de l’observation</translation>
     </message>
     <message>
         <source>like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>comme 2026-03-14</translation>
     </message>
     <message>
         <source>How it was</source>
-        <translation type="unfinished"></translation>
+        <translation>Son état</translation>
     </message>
     <message>
         <source>looked at for repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>examiné pour rempotage</translation>
     </message>
     <message>
         <source>Da&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jour</translation>
     </message>
     <message>
         <source>it was</source>
-        <translation type="unfinished"></translation>
+        <translation>c’était</translation>
     </message>
     <message>
         <source>What was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été vu</translation>
     </message>
     <message>
         <source>colour, buds, water that stands, roots at the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>couleur, bourgeons, eau stagnante, racines au trou</translation>
     </message>
     <message>
         <source>Write down</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire</translation>
     </message>
     <message>
         <source>Write down what was seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire ce qui a été vu</translation>
     </message>
     <message>
         <source>Repottings</source>
-        <translation type="unfinished"></translation>
+        <translation>Rempotages</translation>
     </message>
     <message>
         <source>Repottings, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Rempotages, le plus récent d’abord</translation>
     </message>
     <message>
         <source>pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pot</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>plan</translation>
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>couper</translation>
     </message>
     <message>
         <source>combed</source>
-        <translation type="unfinished"></translation>
+        <translation>peigné</translation>
     </message>
     <message>
         <source>bare-rooted</source>
-        <translation type="unfinished"></translation>
+        <translation>à racines nues</translation>
     </message>
     <message>
         <source>removed</source>
-        <translation type="unfinished"></translation>
+        <translation>ôté</translation>
     </message>
     <message>
         <source>untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>intact</translation>
     </message>
     <message>
         <source>Day of the repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour du rempotage</translation>
     </message>
     <message>
         <source>like 2024-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>comme 2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot où il est allé</translation>
     </message>
     <message>
         <source>Mix it stands in</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange où il se trouve</translation>
     </message>
     <message>
         <source>Note on the repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Note sur le rempotage</translation>
     </message>
     <message>
         <source>what was cut, what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui a été coupé, ce qui a été trouvé</translation>
     </message>
     <message>
         <source>Write down a repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire un rempotage</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée</translation>
     </message>
     <message>
         <source>inspection</source>
-        <translation type="unfinished"></translation>
+        <translation>examen</translation>
     </message>
     <message>
         <source>condition</source>
-        <translation type="unfinished"></translation>
+        <translation>état</translation>
     </message>
     <message>
         <source>repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>rempotage</translation>
     </message>
     <message>
         <source>Add photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajouter des photos</translation>
     </message>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.heic);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Images (*.jpg *.jpeg *.png *.webp *.heic);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>new tree</source>
-        <translation type="unfinished"></translation>
+        <translation>nouvel arbre</translation>
     </message>
     <message>
         <source>tree added</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre ajouté</translation>
     </message>
     <message>
         <source>Tree %1 stays: plans, days or the log name it. Write down that it is dead instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’arbre %1 reste&#xa0;: des plans, des journées ou le journal le citent. Écrivez plutôt qu’il est mort.</translation>
     </message>
     <message>
         <source>tree %1 removed</source>
-        <translation type="unfinished"></translation>
+        <translation>arbre %1 supprimé</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>Tree %1, %2 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre %1, %2 ans</translation>
     </message>
     <message>
         <source>Tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre %1</translation>
     </message>
     <message>
         <source>Next repotting: %1, as you set it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prochain rempotage&#xa0;: %1, comme vous l’avez fixé.</translation>
     </message>
     <message>
         <source>Next repotting by the group&apos;s interval: from %1, by %2 at the latest (common practice; look at it first).</source>
-        <translation type="unfinished"></translation>
+        <translation>Prochain rempotage selon l’intervalle du groupe&#xa0;: dès %1, au plus tard %2 (pratique courante&#xa0;; regardez d’abord).</translation>
     </message>
     <message>
         <source>Next repotting: – (it has no last repotting, or its group has no interval)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prochain rempotage&#xa0;: – (pas de dernier rempotage, ou son groupe n’a pas d’intervalle)</translation>
     </message>
     <message>
         <source>Next repotting: – (choose its group and write down the last repotting)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prochain rempotage&#xa0;: – (choisissez son groupe et écrivez le dernier rempotage)</translation>
     </message>
     <message>
         <source>looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>examiné</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>oui</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>non</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::VerdictPanel</name>
     <message>
         <source>What screening there gives</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que donne ce criblage</translation>
     </message>
     <message>
         <source>Which openings? From the sieves of this test</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles ouvertures&#xa0;? Parmi les tamis de cet essai</translation>
     </message>
     <message>
         <source>Which openings? From the sieves you own</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles ouvertures&#xa0;? Parmi vos tamis</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::WelcomePage</name>
     <message>
         <source>From a weighed sieve sample to a mix in a pot</source>
-        <translation type="unfinished"></translation>
+        <translation>D’un échantillon tamisé et pesé à un mélange dans un pot</translation>
     </message>
     <message>
         <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisissez ce qui est resté sur chaque tamis, mélangez les sacs, choisissez le contenant&#xa0;: lisez combien d’air et d’eau le mélange y garde, et combien de litres mesurer de chacun.</translation>
     </message>
     <message>
         <source>Look at the demonstration</source>
-        <translation type="unfinished"></translation>
+        <translation>Voir la démonstration</translation>
     </message>
     <message>
         <source>An invented nursery in a window of its own: bags, sieve tests, a mix for pines. Closing it throws it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une pépinière inventée dans une fenêtre à part&#xa0;: sacs, essais de tamisage, un mélange pour pins. La fermer la jette.</translation>
     </message>
     <message>
         <source>Record a sieving</source>
-        <translation type="unfinished"></translation>
+        <translation>Noter un tamisage</translation>
     </message>
     <message>
         <source>An empty stack of sieves, ready to type into.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une colonne de tamis vide, prête à la saisie.</translation>
     </message>
     <message>
         <source>Describe a container</source>
-        <translation type="unfinished"></translation>
+        <translation>Décrire un contenant</translation>
     </message>
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme et dimensions intérieures&#xa0;: son volume aussitôt, air et eau dès qu’il y a un mélange.</translation>
     </message>
 </context>
 <context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>très petits arbres</translation>
     </message>
     <message>
         <source>small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>petits arbres</translation>
     </message>
     <message>
         <source>conifers</source>
-        <translation type="unfinished"></translation>
+        <translation>conifères</translation>
     </message>
     <message>
         <source>conifers, large or collected</source>
-        <translation type="unfinished"></translation>
+        <translation>conifères, grands ou prélevés</translation>
     </message>
     <message>
         <source>deciduous, developing</source>
-        <translation type="unfinished"></translation>
+        <translation>caduc, en formation</translation>
     </message>
     <message>
         <source>deciduous, refined</source>
-        <translation type="unfinished"></translation>
+        <translation>caduc, raffiné</translation>
     </message>
     <message>
         <source>deciduous conifers</source>
-        <translation type="unfinished"></translation>
+        <translation>conifères caducs</translation>
     </message>
     <message>
         <source>evergreen broadleaf</source>
-        <translation type="unfinished"></translation>
+        <translation>feuillus persistants</translation>
     </message>
     <message>
         <source>acid lovers</source>
-        <translation type="unfinished"></translation>
+        <translation>plantes acidophiles</translation>
     </message>
     <message>
         <source>tropicals</source>
-        <translation type="unfinished"></translation>
+        <translation>tropicaux</translation>
     </message>
 </context>
 <context>
     <name>report</name>
     <message>
         <source>the grain would hold {held_percent} % of its volume in water and has {pores_percent} % of pores: was it dabbed dry on the outside, and is the density right?</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain tiendrait {held_percent}&#xa0;% de son volume en eau et a {pores_percent}&#xa0;% de pores&#xa0;: était-il essuyé en surface, et la densité est-elle juste&#xa0;?</translation>
     </message>
     <message>
         <source>the grain took up {percent} % of its dry mass; few kinds of grain do: was it dabbed dry on the outside?</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain a pris {percent}&#xa0;% de sa masse sèche&#xa0;; peu de grains le font&#xa0;: était-il essuyé en surface&#xa0;?</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs stay among the grain: a hint for the next repotting, an estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>probablement moins de {percent}&#xa0;% d’air en saison {season} si les miettes restent parmi les grains&#xa0;: une indication pour le prochain rempotage, une estimation</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs wash down to the floor: a hint for the next repotting, an estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>probablement moins de {percent}&#xa0;% d’air en saison {season} si les miettes sont entraînées au fond&#xa0;: une indication pour le prochain rempotage, une estimation</translation>
     </message>
     <message>
         <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange neuf a déjà moins de {percent}&#xa0;% d’air dans ce pot</translation>
     </message>
     <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
-        <translation type="unfinished"></translation>
+        <translation>les années à venir sont une estimation&#xa0;: le gel, l’arrosage et les habitudes de rempotage diffèrent, et les racines réduisent encore l’air</translation>
     </message>
     <message>
         <source>how long this grain lasts is not known; it is taken as not breaking. A crumble test would tell</source>
-        <translation type="unfinished"></translation>
+        <translation>on ne sait pas combien de temps ce grain dure&#xa0;; il est tenu pour durable. Un essai d’effritement le dirait</translation>
     </message>
     <message>
         <source>tilt and bottom layer are left out of the years to come</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inclinaison et la couche de drainage sont laissées hors des années à venir</translation>
     </message>
     <message>
         <source>the test and the usual values are far apart, so neither is trusted as far as it claims: the range is {factor} times as wide; repeat the test</source>
-        <translation type="unfinished"></translation>
+        <translation>l’essai et les valeurs usuelles sont très éloignés, aucun n’est donc cru autant qu’il le prétend&#xa0;: l’étendue est {factor} fois plus large&#xa0;; répétez l’essai</translation>
     </message>
     <message>
         <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les poids, le volume et la granulométrie</translation>
     </message>
     <message>
         <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
-        <translation type="unfinished"></translation>
+        <translation>seuls {percent}&#xa0;% des vides entre les grains se sont remplis à l’inondation&#xa0;; a-t-on inondé lentement par le bas, après un jour de trempage&#xa0;?</translation>
     </message>
     <message>
         <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>le poids inondé demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
-        <translation type="unfinished"></translation>
+        <translation>sans le mélange, seul ce qui a été mesuré est dit&#xa0;; donnez «&#xa0;mix&#xa0;» ou --mix pour en tirer un enseignement</translation>
     </message>
     <message>
         <source>without the pot&apos;s shape or depth there is nothing to compare with; give &quot;container&quot;, &quot;depth_cm&quot; or --pot</source>
-        <translation type="unfinished"></translation>
+        <translation>sans la forme ou la profondeur du pot, rien à comparer&#xa0;; donnez «&#xa0;container&#xa0;», «&#xa0;depth_cm&#xa0;» ou --pot</translation>
     </message>
     <message>
         <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité apparente mesurée laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place</translation>
     </message>
     <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain est ressorti plus gros qu’il n’était entré&#xa0;: était-ce la même poignée, et rien n’a-t-il été perdu&#xa0;?</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation type="unfinished"></translation>
+        <translation>la granulométrie effritée est à {points} points de tout bris régulier&#xa0;; les chiffres sont grossiers</translation>
     </message>
     <message>
         <source>the two sievings have no two sieves in common</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux tamisages n’ont pas deux tamis en commun</translation>
     </message>
     <message>
         <source>the number of rounds is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>le nombre de cycles manque ou n’est pas supérieur à 0</translation>
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation type="unfinished"></translation>
+        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les poids et la marque du pichet</translation>
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation type="unfinished"></translation>
+        <translation>une densité de grain de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les poids, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain ne déplace pas d’eau&#xa0;; vérifiez les trois poids</translation>
     </message>
     <message>
         <source>the dry grain outweighs the soaked grain</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain sec pèse plus que le grain trempé</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain trempé est plus léger que l’eau ({density_g_l} g/L)&#xa0;: maintenez-le sous l’eau avec un tamis, sinon son volume sera trop petit</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une masse manque ou n’est pas supérieure à 0</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
-        <translation type="unfinished"></translation>
+        <translation>une fraction demande l’ouverture qui l’a retenue, celle qu’elle a passée, ou les deux</translation>
     </message>
     <message>
         <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation type="unfinished"></translation>
+        <translation>{density_g_l} g/L est inhabituel pour du grain&#xa0;; vérifiez les poids et le volume du pichet</translation>
     </message>
     <message>
         <source>the filled jug weighs no more than the empty one</source>
-        <translation type="unfinished"></translation>
+        <translation>le pichet rempli ne pèse pas plus que le vide</translation>
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain a perdu {percent}&#xa0;% de son volume à la mise en place&#xa0;; 5 à 13&#xa0;% est usuel&#xa0;: était-il rempli en vrac&#xa0;?</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain remplit plus après la mise en place qu’avant</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>le pichet aurait {voids_percent}&#xa0;% de vides entre des grains de {density_g_l} g/L, ce que le grain en vrac ne fait guère&#xa0;; vérifiez le volume et la densité des grains</translation>
     </message>
     <message>
         <source>the volume is missing or not above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>le volume manque ou n’est pas supérieur à 0</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
-        <translation type="unfinished"></translation>
+        <translation>le module de finesse lit {aperture_mm} mm sur la courbe, ce tamis n’a pas été utilisé</translation>
     </message>
     <message>
         <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>le module de finesse n’est pas défini&#xa0;: {percent}&#xa0;% est plus fin que le tamis le plus fin, {finest_mm} mm, et il demande {aperture_mm} mm</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; le module de finesse n’en compte rien sur de plus gros</translation>
     </message>
     <message>
         <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>un chiffre de laboratoire sans valeur demande une taille hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
     </message>
     <message>
         <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après {count} de vos essais en pot&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
-        <translation type="unfinished"></translation>
+        <translation>les essais en pot ont été faits avec un autre mélange que celui-ci&#xa0;; ce qu’ils enseignent ne vaut pour lui que si le grain se ressemble</translation>
     </message>
     <message>
         <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>air et eau d’après {count} de vos essais en pot du mélange {mix}, le dernier est {test}&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après {count} de vos essais en pot ({dates})&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
-        <translation type="unfinished"></translation>
+        <translation>grain non rigide&#xa0;: le modèle d’empilement y est moins sûr</translation>
     </message>
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
-        <translation type="unfinished"></translation>
+        <translation>la capacité d’échange n’est pas connue, le mélange n’en a donc pas</translation>
     </message>
     <message>
         <source>the mix has no components</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange n’a pas de composants</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité des grains n’est pas connue&#xa0;: le mélange n’a que des parts de masse et une granulométrie, pas de volumes ni de porosités</translation>
     </message>
     <message>
         <source>all components have 0 parts; give one of them a part</source>
-        <translation type="unfinished"></translation>
+        <translation>tous les composants ont 0 part&#xa0;; donnez une part à l’un d’eux</translation>
     </message>
     <message>
         <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm</translation>
     </message>
     <message>
         <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité des grains implique un solide de {density_g_l} g/L, hors de {low} à {high}&#xa0;: revoyez-la, ou donnez la densité du solide</translation>
     </message>
     <message>
         <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation type="unfinished"></translation>
+        <translation>les parts font {sum}&#xa0;: si elles étaient en pour cent, il manque quelque chose ou c’est compté deux fois</translation>
     </message>
     <message>
         <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>un tassement de {percent}&#xa0;% ne laisse pas de vides&#xa0;; le grain seul permet {most_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
-        <translation type="unfinished"></translation>
+        <translation>un tassement de {share} est impossible&#xa0;; attendu de 0 à moins de 1, la part du volume perdue</translation>
     </message>
     <message>
         <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité du solide de {density_g_l} g/L est hors de {low} à {high}&#xa0;: revoyez-la</translation>
     </message>
     <message>
         <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation type="unfinished"></translation>
+        <translation>{sources} sources pour {components} composants&#xa0;; chaque composant en a une, ou aucun</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>des pertes de {share} sont impossibles&#xa0;; attendu de 0 à moins de 1, la part du mélange tombée à côté du pot</translation>
     </message>
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange foisonne de {percent}&#xa0;%&#xa0;: il prend plus de place que ses composants séparés</translation>
     </message>
     <message>
         <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est plus gros que {aperture_mm} mm et pris pour finir à {top_mm} mm</translation>
     </message>
     <message>
         <source>figures that were not given are typical values of the catalogue, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>les chiffres non donnés sont des valeurs usuelles du catalogue, non mesurées</translation>
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>pesez un litre de {component}&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>sieve the {component} three times more: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>tamisez trois fois de plus {component}&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>mesurez la densité des grains de {component} par déplacement d’eau&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissez le pot d’eau et pesez-le&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>make a pot test of the mix: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>faites un essai en pot du mélange&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>see in a jug how far the mix settles: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>voyez dans un pichet de combien le mélange se tasse&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>soak the {component} for a day and weigh it surface-dry: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>trempez {component} un jour et pesez-le sec en surface&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>{percent} % of air is unusual; was it drained level for half an hour, and is the volume right?</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% d’air est inhabituel&#xa0;; a-t-on égoutté à plat une demi-heure, et le volume est-il juste&#xa0;?</translation>
     </message>
     <message>
         <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>une densité apparente de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez la tare et le volume</translation>
     </message>
     <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% d’eau après égouttage est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
-        <translation type="unfinished"></translation>
+        <translation>{caught_ml} mL ont coulé sur {poured_ml} mL versés&#xa0;; comptez toute l’eau depuis le mélange sec</translation>
     </message>
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une profondeur de {depth_cm} cm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>une masse de {mass_g} g ne peut pas être négative</translation>
     </message>
     <message>
         <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g est impossible&#xa0;: {what} pesait {least_g} g</translation>
     </message>
     <message>
         <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation type="unfinished"></translation>
+        <translation>{caught_ml} mL ont été recueillis mais seulement {poured_ml} mL versés</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
-        <translation type="unfinished"></translation>
+        <translation>le volume du mélange n’est pas connu&#xa0;; donnez volume_ml, un contenant dans le fichier, ou --pot</translation>
     </message>
     <message>
         <source>neither a flooded nor a drained mass is given; expected one of flooded_g and drained_g</source>
-        <translation type="unfinished"></translation>
+        <translation>ni masse inondée ni masse égouttée n’est donnée&#xa0;; attendu flooded_g ou drained_g</translation>
     </message>
     <message>
         <source>there are no tests; expected one or more</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’essais&#xa0;; attendu un ou plusieurs</translation>
     </message>
     <message>
         <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% rempli à l’inondation est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
-        <translation type="unfinished"></translation>
+        <translation>le pot est donné deux fois&#xa0;; attendu container ou depth_cm</translation>
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>un volume de {volume_ml} mL ne peut pas être négatif</translation>
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>un volume de {volume_ml} mL est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>masses and poured water are mixed; expected one or the other for each test</source>
-        <translation type="unfinished"></translation>
+        <translation>masses et eau versée sont mêlées&#xa0;; attendu l’un ou l’autre pour chaque essai</translation>
     </message>
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
-        <translation type="unfinished"></translation>
+        <translation>{higher_g} g n’est pas au-dessus de {lower_g} g&#xa0;; attendu tare, sec, égoutté, inondé en ordre croissant</translation>
     </message>
     <message>
         <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation type="unfinished"></translation>
+        <translation>pas de verdict sur {from_mm}-{to_mm} mm&#xa0;: les tamis de l’essai n’atteignent pas les deux bouts</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation type="unfinished"></translation>
+        <translation>les litres sont pris en proportion de la masse&#xa0;; le grain criblé est plus lâche, ils sont donc un peu bas</translation>
     </message>
     <message>
         <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que garde le criblage est à {percent}&#xa0;% dans la plage, {finer_percent}&#xa0;% plus fin</translation>
     </message>
     <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est de 1-2 mm&#xa0;: bon pour de très petits pots et en surface</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>un grain de {size_mm} mm est plus gros que les 15 mm pour lesquels le modèle est fait</translation>
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
-        <translation type="unfinished"></translation>
+        <translation>au-dessus de 2 mm (ici {size_mm} mm) l’estimation est bonne à 3.5 points au mieux&#xa0;; un essai en pot l’améliore</translation>
     </message>
     <message>
         <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation type="unfinished"></translation>
+        <translation>un dixième du mélange fait {size_mm} mm ou moins&#xa0;; les mélanges poussiéreux sont hors du domaine du modèle</translation>
     </message>
     <message>
         <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation type="unfinished"></translation>
+        <translation>{fines_percent}&#xa0;% est plus fin que le dernier tamis&#xa0;; les fines descendent et colmatent, l’air affiché est donc trop élevé</translation>
     </message>
     <message>
         <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation type="unfinished"></translation>
+        <translation>les tailles laissent un trou et la part fine est de {fines_percent}&#xa0;%&#xa0;; le grain fin remplit les vides du gros, l’air affiché est donc trop élevé</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain de la couche de drainage n’est pas connu&#xa0;; l’eau est calculée comme si le mélange allait jusqu’au fond</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
-        <translation type="unfinished"></translation>
+        <translation>les chiffres décrivent le mélange neuf après trempage et égouttage&#xa0;; arroser un pot sec par le haut atteint moins (environ la moitié de la montée), et racines et dégradation réduisent l’air avec le temps</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm holds a wet zone of about one grain or less</source>
-        <translation type="unfinished"></translation>
+        <translation>un grain de {size_mm} mm garde une zone saturée d’environ un grain ou moins</translation>
     </message>
     <message>
         <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain organique, fibreux ou mou est hors du domaine du modèle</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} est impossible&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
         <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation type="unfinished"></translation>
+        <translation>la zone saturée atteindrait {perched_cm} cm, au-dessus du niveau à {depth_cm} cm&#xa0;: tout le pot reste saturé</translation>
     </message>
     <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>un tableau d’aires n’a pas de contour&#xa0;; incliné, un rond est supposé</translation>
     </message>
     <message>
         <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation type="unfinished"></translation>
+        <translation>la plage finit à {to_mm} mm, ce qui n’est pas au-dessus de {from_mm} mm où elle commence</translation>
     </message>
     <message>
         <source>the name {name} is used twice</source>
-        <translation type="unfinished"></translation>
+        <translation>le nom {name} est utilisé deux fois</translation>
     </message>
     <message>
         <source>{low} is negative; a catalogue figure is not</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} est négatif&#xa0;; un chiffre du catalogue ne l’est pas</translation>
     </message>
     <message>
         <source>the material has no name</source>
-        <translation type="unfinished"></translation>
+        <translation>le matériau n’a pas de nom</translation>
     </message>
     <message>
         <source>the figure names no source</source>
-        <translation type="unfinished"></translation>
+        <translation>le chiffre ne cite pas de source</translation>
     </message>
     <message>
         <source>the range runs from {low} down to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>l’étendue va de {low} en descendant à {high}</translation>
     </message>
     <message>
         <source>the share {high} is above 1</source>
-        <translation type="unfinished"></translation>
+        <translation>la part {high} dépasse 1</translation>
     </message>
     <message>
         <source>references.json lists no source called {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>references.json ne contient pas de source appelée {source}</translation>
     </message>
     <message>
         <source>{text} is not known for {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas connu pour {key}</translation>
     </message>
     <message>
         <source>no figure uses the source {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun chiffre n’utilise la source {source}</translation>
     </message>
     <message>
         <source>{value} lies outside its own range {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} est hors de sa propre étendue {low} à {high}</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>l’unité est {unit}&#xa0;; attendu {expected}</translation>
     </message>
     <message>
         <source>the absorption fills {water_percent} % of the grain, which has {pores_percent} % pores; look at the absorption and both grain densities</source>
-        <translation type="unfinished"></translation>
+        <translation>l’absorption remplit {water_percent}&#xa0;% du grain, qui a {pores_percent}&#xa0;% de pores&#xa0;; vérifiez l’absorption et les deux densités</translation>
     </message>
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
-        <translation type="unfinished"></translation>
+        <translation>une absorption de {ratio} est impossible&#xa0;; attendu 0 ou plus, kg d’eau par kg de grain sec</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité des grains {particle_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité du solide {skeletal_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>une capacité d’échange de {cec_meq_100g} meq/100 g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>grain of one size has no pan and no top class; leave this out or give a grading</source>
-        <translation type="unfinished"></translation>
+        <translation>un grain d’une seule taille n’a ni fond ni classe supérieure&#xa0;; laissez cela ou donnez une granulométrie</translation>
     </message>
     <message>
         <source>a density of {density_g_l} g/L can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une densité de {density_g_l} g/L est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>{percent} % moisture can&apos;t be; expected 0 or more, water per dry mass</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% d’humidité est impossible&#xa0;; attendu 0 ou plus, eau par masse sèche</translation>
     </message>
     <message>
         <source>the sieve test {file} can&apos;t be read from here; give the grading itself</source>
-        <translation type="unfinished"></translation>
+        <translation>l’essai de tamisage {file} ne peut pas être lu d’ici&#xa0;; donnez la granulométrie elle-même</translation>
     </message>
     <message>
         <source>the grain sizes are missing; give grading, class_mm or sieve_test</source>
-        <translation type="unfinished"></translation>
+        <translation>les tailles de grain manquent&#xa0;; donnez grading, class_mm ou sieve_test</translation>
     </message>
     <message>
         <source>an open share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>une part ouverte de {share} est impossible&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité des grains {particle_g_l} g/L dépasse celle du solide {skeletal_g_l} g/L&#xa0;; le solide seul est au moins aussi dense que le grain avec ses pores</translation>
     </message>
     <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{parts} parts est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a grain size of {size_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une taille de grain de {size_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the grain sizes are given in more than one way; give one of grading, class_mm and sieve_test</source>
-        <translation type="unfinished"></translation>
+        <translation>les tailles de grain sont données de plusieurs façons&#xa0;; donnez l’une de grading, class_mm et sieve_test</translation>
     </message>
     <message>
         <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de matériau appelé {name} dans le catalogue&#xa0;; le plus proche&#xa0;: {nearest}</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aire est de {area_cm2} cm2&#xa0;; elle doit dépasser 0 (seul le fond peut être un point)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
-        <translation type="unfinished"></translation>
+        <translation>l’aire est de {area_cm2} cm2&#xa0;; attendu au plus un carré de dix mètres</translation>
     </message>
     <message>
         <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation type="unfinished"></translation>
+        <translation>le rayon des coins {radius_cm} cm dépasse la moitié du petit côté ({limit_cm} cm)</translation>
     </message>
     <message>
         <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation type="unfinished"></translation>
+        <translation>un rayon de coins va avec un contenant rectangulaire&#xa0;; les autres formes n’en ont pas</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
-        <translation type="unfinished"></translation>
+        <translation>un rectangle à coins doux demande son exposant (2 est une ellipse, 4 un rectangle à coins doux)</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation>l’exposant est {exponent}&#xa0;; attendu au plus {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>l’exposant est {exponent}&#xa0;; il doit être 1 ou plus</translation>
     </message>
     <message>
         <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation type="unfinished"></translation>
+        <translation>l’exposant {exponent} diffère de {other}&#xa0;; un contenant n’en a qu’un</translation>
     </message>
     <message>
         <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation type="unfinished"></translation>
+        <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le contenant n’a que {depth_cm} cm de profondeur</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>le rayon d’arrondi {radius_cm} cm ne laisse pas de fond&#xa0;; au plus {limit_cm} cm conviennent ici</translation>
     </message>
     <message>
         <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi&#xa0;; une coupe et un tableau d’aires contiennent déjà la courbe</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} trous de drainage est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation type="unfinished"></translation>
+        <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis&#xa0;; rien ne reste pour le mélange</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; elle ne peut pas être négative</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at most {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; attendu au plus {limit_cm} cm</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at least {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; attendu au moins {limit_cm} cm</translation>
     </message>
     <message>
         <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation type="unfinished"></translation>
+        <translation>la masse est de {mass_kg} kg&#xa0;; elle ne peut pas être négative</translation>
     </message>
     <message>
         <source>a drum needs its diameter at half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>un tambour demande son diamètre à mi-profondeur</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
-        <translation type="unfinished"></translation>
+        <translation>le profil n’a pas d’aires&#xa0;; donnez height_cm et area_cm2 du fond au bord</translation>
     </message>
     <message>
         <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>le tableau d’aires finit à {height_cm} cm, sous le bord à {depth_cm} cm</translation>
     </message>
     <message>
         <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation type="unfinished"></translation>
+        <translation>le tableau d’aires commence à {height_cm} cm&#xa0;; la première ligne est le fond à 0</translation>
     </message>
     <message>
         <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation type="unfinished"></translation>
+        <translation>la hauteur {height_cm} cm suit {before_cm} cm&#xa0;; les hauteurs doivent croître</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
-        <translation type="unfinished"></translation>
+        <translation>le tableau d’aires a {rows} lignes&#xa0;; il en faut au moins deux, fond et bord</translation>
     </message>
     <message>
         <source>the tilt is {tilt_deg} degrees; expected 0 to 60</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inclinaison est de {tilt_deg} degrés&#xa0;; attendu de 0 à 60</translation>
     </message>
     <message>
         <source>{form} is no form of a mound; expected paraboloid, cone or ellipsoid</source>
-        <translation type="unfinished"></translation>
+        <translation>{form} n’est pas une forme de butte&#xa0;; attendu paraboloid, cone ou ellipsoid</translation>
     </message>
     <message>
         <source>{shape} is no shape; expected rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl or profile</source>
-        <translation type="unfinished"></translation>
+        <translation>{shape} n’est pas une forme&#xa0;; attendu rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl ou profile</translation>
     </message>
     <message>
         <source>{axis} is no axis to tilt about; expected length or width</source>
-        <translation type="unfinished"></translation>
+        <translation>{axis} n’est pas un axe d’inclinaison&#xa0;; attendu length ou width</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; it must be above 0</source>
-        <translation type="unfinished"></translation>
+        <translation>le volume est de {volume_ml} mL&#xa0;; il doit dépasser 0</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation type="unfinished"></translation>
+        <translation>le volume est de {volume_ml} mL&#xa0;; aucun contenant ne tient cela</translation>
     </message>
     <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
-        <translation type="unfinished"></translation>
+        <translation>avec {diameter_cm} cm à mi-profondeur, les parois se rejoindraient&#xa0;; vérifiez les trois diamètres</translation>
     </message>
     <message>
         <source>the column {column} stands twice in the header</source>
-        <translation type="unfinished"></translation>
+        <translation>la colonne {column} est deux fois dans l’en-tête</translation>
     </message>
     <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
-        <translation type="unfinished"></translation>
+        <translation>l’en-tête n’a pas de colonne {column}&#xa0;; attendu aperture_mm avec retained_g, avec gross_g et tare_g, ou avec retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de ligne d’en-tête&#xa0;; attendu aperture_mm,retained_g</translation>
     </message>
     <message>
         <source>a quote opened here and is never closed</source>
-        <translation type="unfinished"></translation>
+        <translation>un guillemet s’ouvre ici et ne se ferme jamais</translation>
     </message>
     <message>
         <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne suit le fond (ligne {pan_line})&#xa0;; le fond est la dernière ligne</translation>
     </message>
     <message>
         <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a ici {found} cellules&#xa0;; l’en-tête a {expected} colonnes</translation>
     </message>
     <message>
         <source>there is no column called {column}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de colonne appelée {column}</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un jour&#xa0;; attendu une date comme 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier est abîmé&#xa0;; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>the disk is full; nothing of this change was written</source>
-        <translation type="unfinished"></translation>
+        <translation>le disque est plein&#xa0;; rien de ce changement n’a été écrit</translation>
     </message>
     <message>
         <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier est vide&#xa0;; attendu un essai de tamisage, un mélange ou un contenant</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier n’est plus là où il a été ouvert&#xa0;; enregistrez une copie de ce qui est ouvert</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
-        <translation type="unfinished"></translation>
+        <translation>c’est un dossier&#xa0;; nommez un fichier</translation>
     </message>
     <message>
         <source>another program holds the workbook; try again in a moment</source>
-        <translation type="unfinished"></translation>
+        <translation>un autre programme tient le classeur&#xa0;; réessayez dans un instant</translation>
     </message>
     <message>
         <source>the file is not there or can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier n’est pas là ou ne peut pas être lu</translation>
     </message>
     <message>
         <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur a été écrit par un Gritwright plus récent (version {version}, connue ici&#xa0;: {known})&#xa0;; ouvrez-le en lecture seule, ou mettez à jour</translation>
     </message>
     <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation type="unfinished"></translation>
+        <translation>le dossier des matériaux de référence n’a pas été trouvé&#xa0;; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
     </message>
     <message>
         <source>a file is asked for, but its name is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>un fichier est demandé, mais son nom est vide</translation>
     </message>
     <message>
         <source>this is no Gritwright workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas un classeur Gritwright</translation>
     </message>
     <message>
         <source>the file or its folder can&apos;t be written to</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier ou son dossier ne peut pas être écrit</translation>
     </message>
     <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier dépasse {limit_mb} Mo&#xa0;; un essai de tamisage ou un mélange fait quelques kilo-octets</translation>
     </message>
     <message>
         <source>the file made trouble: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier a posé problème&#xa0;: {text}</translation>
     </message>
     <message>
         <source>reading stopped half-way; nothing was done with the file</source>
-        <translation type="unfinished"></translation>
+        <translation>la lecture s’est arrêtée à mi-chemin&#xa0;; rien n’a été fait du fichier</translation>
     </message>
     <message>
         <source>writing failed; nothing of this change was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>l’écriture a échoué&#xa0;; rien de ce changement n’a été gardé</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>le format est {found}&#xa0;; attendu {expected}</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; give the free opening of the sieve in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; donnez l’ouverture libre du tamis en mm</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm after {before_mm} mm is out of order; write a grading coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ouverture {aperture_mm} mm après {before_mm} mm n’est pas dans l’ordre&#xa0;; écrivez une granulométrie du gros au fin</translation>
     </message>
     <message>
         <source>the grading has no points</source>
-        <translation type="unfinished"></translation>
+        <translation>la granulométrie n’a pas de points</translation>
     </message>
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>la taille du fond {size_mm} mm doit être au-dessus de 0 et pas au-dessus du tamis le plus fin, {finest_mm} mm</translation>
     </message>
     <message>
         <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation type="unfinished"></translation>
+        <translation>{coarser_percent}&#xa0;% passe {coarser_mm} mm mais {finer_percent}&#xa0;% les {finer_mm} mm plus fins&#xa0;; le passant ne baisse jamais quand l’ouverture grandit</translation>
     </message>
     <message>
         <source>{percent} % passing is outside 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% passant est hors de 0 à 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>le passant allait de {low_percent} à {high_percent}&#xa0;% et a été ramené à 0-100&#xa0;%</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>la taille supérieure {size_mm} mm doit être au-dessus du tamis le plus gros, {coarsest_mm} mm</translation>
     </message>
     <message>
         <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier finit avant son JSON&#xa0;; il manque une accolade, un guillemet ou une valeur</translation>
     </message>
     <message>
         <source>this is not JSON from here on: {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>à partir d’ici ce n’est pas du JSON&#xa0;: {text}</translation>
     </message>
     <message>
         <source>brackets are nested deeper than {limit} levels</source>
-        <translation type="unfinished"></translation>
+        <translation>les accolades sont imbriquées à plus de {limit} niveaux</translation>
     </message>
     <message>
         <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier contient plus de {limit} valeurs&#xa0;; ce n’est pas un fichier de cette sorte</translation>
     </message>
     <message>
         <source>the key {key} stands twice; give it once</source>
-        <translation type="unfinished"></translation>
+        <translation>la clé {key} est là deux fois&#xa0;; donnez-la une fois</translation>
     </message>
     <message>
         <source>the key {key} is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>la clé {key} manque</translation>
     </message>
     <message>
         <source>there is no key called {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de clé appelée {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux résultats diffèrent de {percent}&#xa0;%, {usual_percent}&#xa0;% est usuel&#xa0;; mesurez une troisième fois</translation>
     </message>
     <message>
         <source>{text} has a decimal comma; write a point, or separate the columns by ; or tab</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} a une virgule décimale&#xa0;; écrivez un point, ou séparez les colonnes par&#xa0;; ou tabulation</translation>
     </message>
     <message>
         <source>a number is missing here</source>
-        <translation type="unfinished"></translation>
+        <translation>il manque un nombre ici</translation>
     </message>
     <message>
         <source>{text} is not a number</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un nombre</translation>
     </message>
     <message>
         <source>{text} is too large to be a measured value</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} est trop grand pour une valeur mesurée</translation>
     </message>
     <message>
         <source>{text} is too small to be a measured value</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} est trop petit pour une valeur mesurée</translation>
     </message>
     <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
-        <translation type="unfinished"></translation>
+        <translation>{unit} n’est pas une unité connue ici&#xa0;; laissez-la ou écrivez-en une qui convient au champ</translation>
     </message>
     <message>
         <source>the schema refers to itself without end</source>
-        <translation type="unfinished"></translation>
+        <translation>le schéma se renvoie à lui-même sans fin</translation>
     </message>
     <message>
         <source>there is no schema called {schema}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de schéma appelé {schema}</translation>
     </message>
     <message>
         <source>this fits none of the allowed forms</source>
-        <translation type="unfinished"></translation>
+        <translation>ceci ne convient à aucune des formes permises</translation>
     </message>
     <message>
         <source>{text} is not one of the allowed values</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas l’une des valeurs permises</translation>
     </message>
     <message>
         <source>{value} is beyond the limit {limit}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} dépasse la limite {limit}</translation>
     </message>
     <message>
         <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation type="unfinished"></translation>
+        <translation>ceci convient à plus d’une des formes permises&#xa0;; une seule doit convenir</translation>
     </message>
     <message>
         <source>at least {least} are needed here</source>
-        <translation type="unfinished"></translation>
+        <translation>il en faut au moins {least} ici</translation>
     </message>
     <message>
         <source>the schema uses {keyword}, which is not checked here</source>
-        <translation type="unfinished"></translation>
+        <translation>le schéma utilise {keyword}, qui n’est pas vérifié ici</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
-        <translation type="unfinished"></translation>
+        <translation>attendu ici&#xa0;: {expected}</translation>
     </message>
     <message>
         <source>name at least one opening to screen at</source>
-        <translation type="unfinished"></translation>
+        <translation>nommez au moins une ouverture de criblage</translation>
     </message>
     <message>
         <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>{aperture_mm} mm est au-dessus du tamis le plus gros de l’essai, {coarsest_mm} mm&#xa0;; la répartition du grain au-dessus est supposée</translation>
     </message>
     <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>{aperture_mm} mm est sous le tamis le plus fin de l’essai, {finest_mm} mm, et {percent}&#xa0;% est plus fin&#xa0;: essayez avec un tamis plus fin</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm is named twice</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ouverture {aperture_mm} mm est nommée deux fois</translation>
     </message>
     <message>
         <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité apparente et celle des grains ne sont pas connues toutes deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
     </message>
     <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une netteté de {sharpness} est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the set has no sieve</source>
-        <translation type="unfinished"></translation>
+        <translation>le jeu n’a pas de tamis</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ouverture {aperture_mm} mm suit {before_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ouverture {aperture_mm} mm suit {above_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ouverture {aperture_mm} mm est là deux fois&#xa0;; chaque tamis compte une fois</translation>
     </message>
     <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune masse de départ n’a été donnée&#xa0;: les pourcentages se rapportent aux {mass_g} g récupérés, et une perte ne se verrait pas</translation>
     </message>
     <message>
         <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation type="unfinished"></translation>
+        <translation>la densité apparente {bulk_g_l} g/L dépasse la densité des grains {particle_g_l} g/L</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré en litres&#xa0;: les parts de volume en vrac tiennent lieu de parts de masse, comme si chaque fraction était également dense</translation>
     </message>
     <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% de miettes est impossible&#xa0;; attendu de 0 à 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>un tamis de {diameter_mm} mm n’a pas de surface&#xa0;; donnez le diamètre du cadre en mm</translation>
     </message>
     <message>
         <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation type="unfinished"></translation>
+        <translation>les fractions pèsent {percent}&#xa0;% de plus que l’échantillon&#xa0;; la résolution de la balance l’explique, les pourcentages le supportent</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage&#xa0;; au-dessus de 0.3&#xa0;% un laboratoire referait l’essai</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage, plus de 1&#xa0;%&#xa0;: cherchez un fond renversé ou oublié</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>une masse de {mass_g} g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>the same fraction is given in more than one way; give its mass, its gross and tare, or its litres</source>
-        <translation type="unfinished"></translation>
+        <translation>la même fraction est donnée de plusieurs façons&#xa0;; donnez sa masse, son brut et sa tare, ou ses litres</translation>
     </message>
     <message>
         <source>masses and litres are mixed; measure all fractions in one way</source>
-        <translation type="unfinished"></translation>
+        <translation>masses et litres sont mêlés&#xa0;; mesurez toutes les fractions d’une seule façon</translation>
     </message>
     <message>
         <source>the pan is missing; the last row holds what fell through the finest sieve, 0 if nothing did</source>
-        <translation type="unfinished"></translation>
+        <translation>le fond manque&#xa0;; la dernière ligne contient ce qui a passé le tamis le plus fin, 0 si rien</translation>
     </message>
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de tamis&#xa0;; attendu au moins une ligne au-dessus du fond</translation>
     </message>
     <message>
         <source>nothing was left on the sieves or in the pan</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’est rien resté sur les tamis ni dans le fond</translation>
     </message>
     <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g&#xa0;; tamisez en deux fois</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm&#xa0;; un tamis plus fin montrerait où commence la poussière</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% passe le tamis le plus gros, {aperture_mm} mm, et rien n’est extrapolé</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm, et rien n’est extrapolé</translation>
     </message>
     <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} ne peut pas être le nombre d’un essai&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>a resolution of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>une résolution de {mass_g} g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a sample of {mass_g} g can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>un échantillon de {mass_g} g est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm&#xa0;; prenez {least_g} g ou plus</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation type="unfinished"></translation>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>les fractions font {sum_g} g, l’échantillon {sample_g} g&#xa0;; la balance explique {explained_g} g</translation>
     </message>
     <message>
         <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation type="unfinished"></translation>
+        <translation>la tare de {tare_g} g dépasse la masse brute de {gross_g} g</translation>
     </message>
     <message>
         <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a plus de {limit} lignes&#xa0;; ce n’est pas une colonne de tamis</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; ce qui a besoin de sa taille la prend pour finir à {top_mm} mm</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas une base&#xa0;; attendu original ou recovered</translation>
     </message>
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un volume de {volume_l} L est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation type="unfinished"></translation>
+        <translation>{washed_g} g après lavage dépasse les {dry_g} g d’avant</translation>
     </message>
     <message>
         <source>the mass after washing needs the dry mass before washing</source>
-        <translation type="unfinished"></translation>
+        <translation>la masse après lavage demande la masse sèche avant lavage</translation>
     </message>
     <message>
         <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation type="unfinished"></translation>
+        <translation>à {aperture_mm} mm les essais vont de {least_percent} à {most_percent}&#xa0;% passant&#xa0;; des répétitions soignées restent à {limit_points} points dix-neuf fois sur vingt&#xa0;: les échantillons diffèrent</translation>
     </message>
     <message>
         <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation type="unfinished"></translation>
+        <translation>les essais n’ont pas de tamis communs et ne peuvent donc pas être réunis</translation>
     </message>
     <message>
         <source>there is no sieve test to pool</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’essai de tamisage à réunir</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
-        <translation type="unfinished"></translation>
+        <translation>un essai a été mesuré en litres, donc chacun compte pareil</translation>
     </message>
     <message>
         <source>{percent} % of the sample still fell through in one more minute, 0.5 % is the limit: shake on, unless the grain is soft and breaks</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% de l’échantillon est encore passé en une minute de plus, 0.5&#xa0;% est la limite&#xa0;: secouez encore, sauf si le grain est tendre et se brise</translation>
     </message>
     <message>
         <source>this byte is not UTF-8; save the file as UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>cet octet n’est pas de l’UTF-8&#xa0;; enregistrez le fichier en UTF-8</translation>
     </message>
     <message>
         <source>there is a NUL byte here; this is not a text file</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a un octet NUL ici&#xa0;; ce n’est pas un fichier texte</translation>
     </message>
     <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sacs est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation type="unfinished"></translation>
+        <translation>des bris sous 0, ou un module ou des cycles par saison non supérieurs à 0, sont impossibles</translation>
     </message>
     <message>
         <source>the price {amount} is negative</source>
-        <translation type="unfinished"></translation>
+        <translation>le prix {amount} est négatif</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
-        <translation type="unfinished"></translation>
+        <translation>en mesures entières une gâchée s’écarte de la recette jusqu’à {percent} points&#xa0;; une mesure plus petite ou une auge plus grande la garde plus près</translation>
     </message>
     <message>
         <source>{volume_ml} mL can&apos;t be filled in; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_ml} mL ne peuvent pas être versés&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>about {mass_kg} kg when full and wet: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation type="unfinished"></translation>
+        <translation>environ {mass_kg} kg plein et mouillé&#xa0;: levez à deux ou prenez un chariot (informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
     </message>
     <message>
         <source>at least {mass_kg} kg when full and wet, not all of it weighed: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins {mass_kg} kg plein et mouillé, tout n’est pas pesé&#xa0;: levez à deux ou prenez un chariot (informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
     </message>
     <message>
         <source>an interval of {years} years can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un intervalle de {years} ans est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>{volume_l} L of a layer are not counted as any grain; name its grain</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_l} L d’une couche ne comptent pour aucun grain&#xa0;; nommez son grain</translation>
     </message>
     <message>
         <source>a mass of {mass_kg} kg can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>une masse de {mass_kg} kg est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange a été supprimé après la préparation de la journée&#xa0;; la journée le garde tel qu’il était</translation>
     </message>
     <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange a été changé après la préparation de la journée&#xa0;; la journée garde la version {version}, la plus récente est {newest}</translation>
     </message>
     <message>
         <source>the mix {text} is named twice</source>
-        <translation type="unfinished"></translation>
+        <translation>le mélange {text} est nommé deux fois</translation>
     </message>
     <message>
         <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation type="unfinished"></translation>
+        <translation>il reste {left_l} L de {made_l} L préparés&#xa0;; rien n’a été utilisé</translation>
     </message>
     <message>
         <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune taille de sac n’est connue, les sacs ne peuvent donc pas être comptés&#xa0;; {raw_l} L de grain brut sont nécessaires</translation>
     </message>
     <message>
         <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation type="unfinished"></translation>
+        <translation>ni fill_ml ni un pot ne dit combien de mélange prend l’arbre</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun tassement n’est donné&#xa0;; les litres sont versés, mis en place ils sont environ 8&#xa0;% plus bas</translation>
     </message>
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune perte n’est donnée&#xa0;; 5 à 10&#xa0;% à côté du pot est courant</translation>
     </message>
     <message>
         <source>the day has no trees</source>
-        <translation type="unfinished"></translation>
+        <translation>la journée n’a pas d’arbres</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un mois et un jour&#xa0;; attendu quelque chose comme 03-15</translation>
     </message>
     <message>
         <source>expected a whole number, found {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>attendu un nombre entier, trouvé {value}</translation>
     </message>
     <message>
         <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} est hors de la fenêtre de l’arbre, {opens} à {closes}</translation>
     </message>
     <message>
         <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation type="unfinished"></translation>
+        <translation>{reserved_l} L en sont promis à d’autres journées, il manque donc ici {short_l} L</translation>
     </message>
     <message>
         <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation type="unfinished"></translation>
+        <translation>la mesure de {scoop_l} L est plus grande que l’auge de {tub_l} L</translation>
     </message>
     <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
-        <translation type="unfinished"></translation>
+        <translation>tassement {percent}&#xa0;%, la médiane des {count} derniers arbres remplis</translation>
     </message>
     <message>
         <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation type="unfinished"></translation>
+        <translation>il manque {short_l} L de grain prêt&#xa0;; cela fait {raw_l} L de grain brut</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation>pertes {percent}&#xa0;%, la médiane des {count} dernières gâchées</translation>
     </message>
     <message>
         <source>{volume_l} L on the shelf can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{volume_l} L en stock est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>how much of it is left is not known; enough was assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’il en reste n’est pas connu&#xa0;; il a été supposé suffisant</translation>
     </message>
     <message>
         <source>the tree {text} stands twice in the day</source>
-        <translation type="unfinished"></translation>
+        <translation>l’arbre {text} est deux fois sur la journée</translation>
     </message>
     <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
-        <translation type="unfinished"></translation>
+        <translation>un sac de {bag_l} L a été supposé, comme il est usuel pour ce matériau</translation>
     </message>
     <message>
         <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun rendement n’a été mesuré&#xa0;; {percent}&#xa0;% utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
     </message>
     <message>
         <source>{text} is no species group</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un groupe d’espèces</translation>
     </message>
     <message>
         <source>the day has no mix called {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>la journée n’a pas de mélange appelé {text}</translation>
     </message>
     <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
-        <translation type="unfinished"></translation>
+        <translation>le travail ne peut pas être ordonné par {text}&#xa0;; attendu bud, mix, helper ou name</translation>
     </message>
     <message>
         <source>the day has no pot called {text}</source>
-        <translation type="unfinished"></translation>
+        <translation>la journée n’a pas de pot appelé {text}</translation>
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un moment du jour&#xa0;; attendu evening ou morning</translation>
     </message>
     <message>
         <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{version} est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
-        <translation type="unfinished"></translation>
+        <translation>sans plan de motte, tout ce que contient le pot a été compté, {volume_l} L</translation>
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
-        <translation type="unfinished"></translation>
+        <translation>le grain criblé n’a pas de rendement&#xa0;; laissez l’un des deux</translation>
     </message>
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
-        <translation type="unfinished"></translation>
+        <translation>un rendement de {share} est impossible&#xa0;; attendu plus de 0 et au plus 1.2, litres par litre criblé</translation>
     </message>
     <message>
         <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
-        <translation type="unfinished"></translation>
+        <translation>la plage va de {from_mm} à {to_mm} mm&#xa0;; attendu la taille la plus fine d’abord</translation>
     </message>
     <message>
         <source>recipes of {value} components can&apos;t be searched; expected 1 to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>des recettes de {value} composants ne peuvent pas être cherchées&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
         <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation type="unfinished"></translation>
+        <translation>la recherche de contradictions a été arrêtée après {seconds} s&#xa0;; les ensembles montrés ne peuvent tenir, mais il peut y en avoir de plus petits et d’autres</translation>
     </message>
     <message>
         <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>ici, seuls les souhaits de granulométrie et de parts de volume sont examinés pour contradictions, trois à la fois</translation>
     </message>
     <message>
         <source>the wish names more than one figure; make a wish of each</source>
-        <translation type="unfinished"></translation>
+        <translation>le souhait nomme plus d’un chiffre&#xa0;; faites un souhait de chacun</translation>
     </message>
     <message>
         <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation type="unfinished"></translation>
+        <translation>les parts libres sont améliorées à partir de départs fixes&#xa0;; une meilleure recette peut exister</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>{value} can&apos;t be reached; expected {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} ne peut pas être atteint&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
         <source>the limits run from {low} down to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>les limites vont de {low} en descendant à {high}</translation>
     </message>
     <message>
         <source>{value} L are needed; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} L sont demandés&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>expected at least one aperture</source>
-        <translation type="unfinished"></translation>
+        <translation>attendu au moins une ouverture</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a rien à mélanger&#xa0;; attendu de 1 à 40 candidats</translation>
     </message>
     <message>
         <source>the wish names nothing; give one of limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</source>
-        <translation type="unfinished"></translation>
+        <translation>le souhait ne nomme rien&#xa0;; donnez l’un de limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</translation>
     </message>
     <message>
         <source>nothing is asked for; give a lower limit, an upper limit or both</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’est demandé&#xa0;; donnez une limite basse, une limite haute ou les deux</translation>
     </message>
     <message>
         <source>{key} is false; leave the wish out or write true</source>
-        <translation type="unfinished"></translation>
+        <translation>{key} est false&#xa0;; laissez le souhait ou écrivez true</translation>
     </message>
     <message>
         <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation type="unfinished"></translation>
+        <translation>l’espace de {recipes} recettes est trop grand pour être parcouru en entier&#xa0;; la meilleure note peut être plus basse de {gap} au plus</translation>
     </message>
     <message>
         <source>{value} is no whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} n’est pas un nombre entier</translation>
     </message>
     <message>
         <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation type="unfinished"></translation>
+        <translation>le stock de chaque candidat est de 0, tous sont donc exclus</translation>
     </message>
     <message>
         <source>no recipe of whole parts is within the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune recette de parts entières ne tient dans le stock</translation>
     </message>
     <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ne peut pas être lu&#xa0;; attendu une taille en mm et un pourcentage passant, comme 4.75 90-100, avec&#xa0;; entre les points</translation>
     </message>
     <message>
         <source>a price of {value} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un prix de {value} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a price of 0 as upper limit leaves no scale to measure a miss by; expected more than 0</source>
-        <translation type="unfinished"></translation>
+        <translation>un prix de 0 comme limite haute ne laisse pas d’échelle pour mesurer un manque&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>none of the {recipes} recipes scores less; of those that score the same a cheaper or simpler one may exist</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune des {recipes} recettes n’a une note plus basse&#xa0;; parmi celles de même note, une moins chère ou plus simple peut exister</translation>
     </message>
     <message>
         <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait&#xa0;; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu</translation>
     </message>
     <message>
         <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun candidat n’a été testé à {aperture_mm} mm&#xa0;; les courbes ne sont pas extrapolées</translation>
     </message>
     <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un stock de {value} L est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock</translation>
     </message>
     <message>
         <source>there are {count} candidates; at most {most} are searched</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a {count} candidats&#xa0;; au plus {most} sont examinés</translation>
     </message>
     <message>
         <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a {count} souhaits&#xa0;; au plus {most} sont pesés</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>un total de {value} parts ne peut pas être cherché&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
         <source>there is no pot called {pot} among the pots</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de pot appelé {pot} parmi les pots</translation>
     </message>
     <message>
         <source>no candidate has the name or family {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun candidat n’a le nom ou la famille {name}</translation>
     </message>
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un poids de {weight} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation type="unfinished"></translation>
+        <translation>le souhait numéro {wish} ne peut tenir&#xa0;: chaque candidat dépasse ses limites du même côté, et ainsi tout mélange d’entre eux</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier ne peut pas être écrit&#xa0;; voyez si le dossier est là et a de la place</translation>
     </message>
     <message>
         <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>il y a déjà ici {kind} {id}&#xa0;; rien n’a été repris</translation>
     </message>
     <message>
         <source>the {kind} {id} stands twice in this file</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} est deux fois dans ce fichier</translation>
     </message>
     <message>
         <source>names {text}, which is not in the workbook</source>
-        <translation type="unfinished"></translation>
+        <translation>cite {text}, qui n’est pas dans le classeur</translation>
     </message>
     <message>
         <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation type="unfinished"></translation>
+        <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; nommez-le avec --kind</translation>
     </message>
     <message>
         <source>the entry says nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>l’entrée ne dit rien</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>ceci doit dépasser 0&#xa0;; laissez-le si ce n’est pas connu</translation>
     </message>
     <message>
         <source>a name is missing here</source>
-        <translation type="unfinished"></translation>
+        <translation>il manque un nom ici</translation>
     </message>
     <message>
         <source>the root-mass plan is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>le plan de motte est vide</translation>
     </message>
     <message>
         <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ne nomme pas d’enregistrement&#xa0;; attendu genre et identifiant comme bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} ne contient pas de grain&#xa0;; attendu un sac, une caisse, une fraction ou une gâchée</translation>
     </message>
     <message>
         <source>{number} is no whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>{number} n’est pas un nombre entier</translation>
     </message>
     <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
-        <translation type="unfinished"></translation>
+        <translation>les tailles vont de {from_mm} mm en descendant à {to_mm} mm&#xa0;; attendu la plus fine d’abord</translation>
     </message>
     <message>
         <source>{text} is no kind of record</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un genre d’enregistrement</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas connu ici&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
         <source>the tree {text} stands twice on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>l’arbre {text} est deux fois sur cette journée</translation>
     </message>
     <message>
         <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation type="unfinished"></translation>
+        <translation>les plantes acidophiles supportent au rempotage l’un de fond, côtés ou surface&#xa0;; ce plan en travaille plus d’un</translation>
     </message>
     <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
-        <translation type="unfinished"></translation>
+        <translation>un angle de {angle_deg} degrés est impossible&#xa0;; attendu de {low_deg} à {high_deg}</translation>
     </message>
     <message>
         <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation type="unfinished"></translation>
+        <translation>l’arbre a été mis à racines nues la dernière fois&#xa0;; pas à chaque rempotage</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
-        <translation type="unfinished"></translation>
+        <translation>les conifères caducs sont entre les deux&#xa0;: racines nues avec précaution, un arbre âgé garde un cœur</translation>
     </message>
     <message>
         <source>refined trees lose fine twigs when bare-rooted: work edges and base, a sector at most</source>
-        <translation type="unfinished"></translation>
+        <translation>les arbres raffinés perdent des rameaux fins à racines nues&#xa0;: travaillez les bords et la base, un secteur au plus</translation>
     </message>
     <message>
         <source>this group is not bare-rooted: keep the core</source>
-        <translation type="unfinished"></translation>
+        <translation>ce groupe n’est pas mis à racines nues&#xa0;: gardez le cœur</translation>
     </message>
     <message>
         <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation type="unfinished"></translation>
+        <translation>la place que prennent les racines nues n’est pas connue&#xa0;; le remplissage est pour tout le pot</translation>
     </message>
     <message>
         <source>bare-root tropicals only while they grow</source>
-        <translation type="unfinished"></translation>
+        <translation>mettez les tropicaux à racines nues seulement pendant leur croissance</translation>
     </message>
     <message>
         <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>un espace de {clearance_cm} cm ne laisse pas de place&#xa0;; le pot permet moins de {limit_cm} cm</translation>
     </message>
     <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
-        <translation type="unfinished"></translation>
+        <translation>fraîchement prélevé&#xa0;: ne taillez que les bouts déchirés, puis laissez-le 2-3 ans</translation>
     </message>
     <message>
         <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; au plus la moitié de la motte, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
-        <translation type="unfinished"></translation>
+        <translation>conifères&#xa0;: le dessous et une moitié, jamais tous les côtés&#xa0;; l’autre moitié un ou deux ans plus tard</translation>
     </message>
     <message>
         <source>a conifer is never bare-rooted; comb one half and the bottom, the other half in a later year</source>
-        <translation type="unfinished"></translation>
+        <translation>un conifère n’est jamais mis à racines nues&#xa0;; peignez une moitié et le dessous, l’autre moitié une année suivante</translation>
     </message>
     <message>
         <source>a corner would have to be shaved where nothing may come off</source>
-        <translation type="unfinished"></translation>
+        <translation>il faudrait raser un coin là où rien ne peut être ôté</translation>
     </message>
     <message>
         <source>the direction {direction} stands twice</source>
-        <translation type="unfinished"></translation>
+        <translation>la direction {direction} est là deux fois</translation>
     </message>
     <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
-        <translation type="unfinished"></translation>
+        <translation>un exposant de {exponent} est impossible&#xa0;; attendu de 1 à 100 (2 est un ellipsoïde, 4 une boîte aux arêtes douces)</translation>
     </message>
     <message>
         <source>only a rounded block has an exponent</source>
-        <translation type="unfinished"></translation>
+        <translation>seule une motte arrondie a un exposant</translation>
     </message>
     <message>
         <source>the old face {face} stands twice</source>
-        <translation type="unfinished"></translation>
+        <translation>l’ancienne face {face} est là deux fois</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qu’il y a derrière cette face n’est pas connu&#xa0;; le plan en ôte {depth_cm} cm, le plan suivant est pour le cas où c’est impossible</translation>
     </message>
     <message>
         <source>imported: leave it until it grows strongly, then go by its own group</source>
-        <translation type="unfinished"></translation>
+        <translation>importé&#xa0;: laissez-le jusqu’à ce qu’il pousse fort, puis suivez son propre groupe</translation>
     </message>
     <message>
         <source>{years} years can&apos;t be; expected 1 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>{years} ans est impossible&#xa0;; attendu de 1 à 100</translation>
     </message>
     <message>
         <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation type="unfinished"></translation>
+        <translation>pour tenir, {percent}&#xa0;% devrait être ôté en tout&#xa0;; plus de 70&#xa0;% n’est jamais conseillé, même par étapes&#xa0;: un pot plus grand</translation>
     </message>
     <message>
         <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation type="unfinished"></translation>
+        <translation>cela tiendrait, mais plus serait ôté, ou moins resterait intact, que le groupe ne supporte</translation>
     </message>
     <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation type="unfinished"></translation>
+        <translation>la motte prend plus que ce que le pot contient à côté ({volume_ml} mL restent)&#xa0;; vérifiez ses dimensions et ce qui a été déplacé</translation>
     </message>
     <message>
         <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>entre le niveau le plus bas {lowest_cm} cm et le niveau de remplissage {highest_cm} cm il n’y a pas de place pour une motte&#xa0;; réduisez couche, espace ou marge</translation>
     </message>
     <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>le pot choisi est trop petit&#xa0;; elle tient dans le pot libre {pot}</translation>
     </message>
     <message>
         <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; le groupe supporte {limit_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; plus de 70&#xa0;% n’est jamais conseillé</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>une part de {share} est impossible&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>the root mass stands {rise_cm} cm over the soil: build it up with sphagnum</source>
-        <translation type="unfinished"></translation>
+        <translation>la motte dépasse le substrat de {rise_cm} cm&#xa0;: bâtissez-la avec de la sphaigne</translation>
     </message>
     <message>
         <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>un épaulement serait plus raide que 35 degrés entre bord et motte</translation>
     </message>
     <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
-        <translation type="unfinished"></translation>
+        <translation>malade&#xa0;: les racines mortes et pourries s’ôtent, aucune saine&#xa0;; outils propres, jetez l’ancien substrat</translation>
     </message>
     <message>
         <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation type="unfinished"></translation>
+        <translation>pas en une fois&#xa0;: cette année ces coupes et retour dans l’ancien pot, le reste après {years} ans</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>pas en une fois&#xa0;: ces coupes et retour dans l’ancien pot, le reste quand l’arbre s’est remis</translation>
     </message>
     <message>
         <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>après tout ce qui peut être fait, la motte dépasse encore de {excess_cm} cm</translation>
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>un tableau d’aires n’a pas de contour&#xa0;; un rond est supposé</translation>
     </message>
     <message>
         <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>la moindre bascule {angle_deg} degrés dépasse la bascule {tip_deg} degrés</translation>
     </message>
     <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
-        <translation type="unfinished"></translation>
+        <translation>une bascule de {angle_deg} degrés couche l’arbre&#xa0;; voyez ce qui devient la nouvelle surface</translation>
     </message>
     <message>
         <source>the trunk base can&apos;t be at {length_cm} cm; expected {low_cm} cm to {high_cm} cm</source>
-        <translation type="unfinished"></translation>
+        <translation>la base du tronc ne peut pas être à {length_cm} cm&#xa0;; attendu de {low_cm} cm à {high_cm} cm</translation>
     </message>
     <message>
         <source>the trunk base would be buried where it was placed; it was raised to the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>la base du tronc serait enterrée là où elle a été placée&#xa0;; elle a été levée jusqu’au substrat</translation>
     </message>
     <message>
         <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation type="unfinished"></translation>
+        <translation>la paroi rentre&#xa0;: les racines remplissent le ventre, et plus tard l’arbre ne sort qu’en coupant</translation>
     </message>
     <message>
         <source>there is no group {group}; expected one of {expected}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de groupe {group}&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
         <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{percent}&#xa0;% reste intact&#xa0;; le groupe veut {limit_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>ni un jour dû ni un dernier rempotage avec intervalle ne dit quand il est dû&#xa0;; il n’est pas compté</translation>
     </message>
     <message>
         <source>no tree is due by {until}</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun arbre n’est dû d’ici le {until}</translation>
     </message>
     <message>
         <source>the books have {mass_g} g; count what is there</source>
-        <translation type="unfinished"></translation>
+        <translation>les livres ont {mass_g} g&#xa0;; comptez ce qu’il y a</translation>
     </message>
     <message>
         <source>a count needs what was found</source>
-        <translation type="unfinished"></translation>
+        <translation>un comptage demande ce qui a été trouvé</translation>
     </message>
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
-        <translation type="unfinished"></translation>
+        <translation>des litres demandent la densité apparente qui les a changés en grammes</translation>
     </message>
     <message>
         <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation type="unfinished"></translation>
+        <translation>les litres de {id} ne peuvent pas être changés en grammes&#xa0;: sa densité apparente n’est pas connue</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>donnez les grammes ou les litres de {id}</translation>
     </message>
     <message>
         <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation type="unfinished"></translation>
+        <translation>{change_g} g ne va pas avec la raison&#xa0;; ce qui part est négatif</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun arbre n’est marqué malade&#xa0;; nommez les arbres à comparer</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected 03-14</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} n’est pas un mois et un jour&#xa0;; attendu 03-14</translation>
     </message>
     <message>
         <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation type="unfinished"></translation>
+        <translation>{text} vient après {before}&#xa0;; les rempotages vont du plus ancien au plus récent</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>la part est de {share}&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>today&apos;s backup could not be made ({reason}); what you write is saved all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>la sauvegarde du jour n’a pas pu être faite ({reason})&#xa0;; ce que vous écrivez est enregistré malgré tout</translation>
     </message>
     <message>
         <source>stopped; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>arrêté&#xa0;; rien n’a été écrit</translation>
     </message>
     <message>
         <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
     </message>
     <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>l’horloge de cette machine est avant la dernière entrée ({time})&#xa0;; les entrées gardent leur ordre malgré tout</translation>
     </message>
     <message>
         <source>this is the workbook itself; choose another name</source>
-        <translation type="unfinished"></translation>
+        <translation>c’est le classeur lui-même&#xa0;; choisissez un autre nom</translation>
     </message>
     <message>
         <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier du classeur est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>{id} may be {text}; write the kind in front</source>
-        <translation type="unfinished"></translation>
+        <translation>{id} peut être {text}&#xa0;; écrivez le genre devant</translation>
     </message>
     <message>
         <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} existe ou a existé&#xa0;; un identifiant n’est jamais réutilisé</translation>
     </message>
     <message>
         <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur est dans un dossier réseau&#xa0;: il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
     </message>
     <message>
         <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
     </message>
     <message>
         <source>the lists disagree with the {kind} {id} itself</source>
-        <translation type="unfinished"></translation>
+        <translation>les listes ne s’accordent pas avec {kind} {id} lui-même</translation>
     </message>
     <message>
         <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre fenêtre a ouvert le classeur, sa façon d’enregistrer ({mode}) n’a donc pas pu être changée</translation>
     </message>
     <message>
         <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur a été porté à la version {version}&#xa0;; une sauvegarde a été faite avant</translation>
     </message>
     <message>
         <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur n’était pas là et un nouveau a été créé, mais il y a des sauvegardes d’un classeur de ce nom&#xa0;; restaurez la plus récente s’il a disparu</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de {kind} {id}</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
-        <translation type="unfinished"></translation>
+        <translation>rien à rétablir</translation>
     </message>
     <message>
         <source>there is nothing to undo</source>
-        <translation type="unfinished"></translation>
+        <translation>rien à annuler</translation>
     </message>
     <message>
         <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le classeur est ouvert en lecture seule</translation>
     </message>
     <message>
         <source>the workbook is open for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>le classeur est ouvert en lecture seule</translation>
     </message>
     <message>
         <source>would be refused today ({reason})</source>
-        <translation type="unfinished"></translation>
+        <translation>serait refusé aujourd’hui ({reason})</translation>
     </message>
     <message>
         <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} ne peut pas être lu dans le fichier</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation type="unfinished"></translation>
+        <translation>{kind} {id} a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
     </message>
     <message>
         <source>another window was quicker; the last step is now: {label}</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre fenêtre a été plus rapide&#xa0;; la dernière étape est maintenant&#xa0;: {label}</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>air</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>eau</translation>
     </message>
     <message>
         <source>(flooded - dry) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(inondé - sec) / volume</translation>
     </message>
     <message>
         <source>(flooded - drained) / volume: what drained; trapped air is not in it</source>
-        <translation type="unfinished"></translation>
+        <translation>(inondé - égoutté) / volume&#xa0;: ce qui s’est égoutté&#xa0;; l’air piégé n’y est pas</translation>
     </message>
     <message>
         <source>(drained - dry) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(égoutté - sec) / volume</translation>
     </message>
     <message>
         <source>(theta_0 - water in the grains) / voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>(theta_0 - eau dans les grains) / vides entre les grains</translation>
     </message>
     <message>
         <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation type="unfinished"></translation>
+        <translation>le k dont la capacité en pot est celle mesurée&#xa0;; l’eau dans les grains est connue</translation>
     </message>
     <message>
         <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
-        <translation type="unfinished"></translation>
+        <translation>moindre (CC - mesuré)^2/0,02^2 + (ln(k/k0)/0,24)^2 + ((w - w0)/0,15)^2 sur k et w</translation>
     </message>
     <message>
         <source>k and w that give the capacities measured at two depths</source>
-        <translation type="unfinished"></translation>
+        <translation>k et w qui donnent les capacités mesurées à deux profondeurs</translation>
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
-        <translation type="unfinished"></translation>
+        <translation>(remplissage + réserve) / ((1 - tassement)(1 - pertes))&#xa0;; réserve = les deux plus grands écarts à un plan pire</translation>
     </message>
     <message>
         <source>mix</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange</translation>
     </message>
     <message>
         <source>fill</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage</translation>
     </message>
     <message>
         <source>reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>réserve</translation>
     </message>
     <message>
         <source>settling</source>
-        <translation type="unfinished"></translation>
+        <translation>tassement</translation>
     </message>
     <message>
         <source>spill</source>
-        <translation type="unfinished"></translation>
+        <translation>pertes</translation>
     </message>
     <message>
         <source>needed x loose share / (1 - shrinkage)</source>
-        <translation type="unfinished"></translation>
+        <translation>requis x part en vrac / (1 - retrait)</translation>
     </message>
     <message>
         <source>component</source>
-        <translation type="unfinished"></translation>
+        <translation>composant</translation>
     </message>
     <message>
         <source>needed</source>
-        <translation type="unfinished"></translation>
+        <translation>requis</translation>
     </message>
     <message>
         <source>shrinkage</source>
-        <translation type="unfinished"></translation>
+        <translation>retrait</translation>
     </message>
     <message>
         <source>gives</source>
-        <translation type="unfinished"></translation>
+        <translation>donne</translation>
     </message>
     <message>
         <source>ready / yield</source>
-        <translation type="unfinished"></translation>
+        <translation>prêt / rendement</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>sac</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation>prêt</translation>
     </message>
     <message>
         <source>yield</source>
-        <translation type="unfinished"></translation>
+        <translation>rendement</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>pratique courante, sans source</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>mesuré</translation>
     </message>
     <message>
         <source>raw litres / litres of a bag, rounded up; raw = short / yield</source>
-        <translation type="unfinished"></translation>
+        <translation>litres bruts / litres d’un sac, arrondis au-dessus&#xa0;; brut = manque / rendement</translation>
     </message>
     <message>
         <source>material</source>
-        <translation type="unfinished"></translation>
+        <translation>matériau</translation>
     </message>
     <message>
         <source>short</source>
-        <translation type="unfinished"></translation>
+        <translation>manque</translation>
     </message>
     <message>
         <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation type="unfinished"></translation>
+        <translation>mélange mouillé + motte gardée + arbre + pot + couches&#xa0;; mélange mouillé = remplissage x (densité apparente + 1000 g/L x capacité en pot)</translation>
     </message>
     <message>
         <source>a part not weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>une partie non pesée</translation>
     </message>
     <message>
         <source>left out, and the mass is said as at least</source>
-        <translation type="unfinished"></translation>
+        <translation>laissée de côté, et la masse est dite au moins</translation>
     </message>
     <message>
         <source>tub of {mix}</source>
-        <translation type="unfinished"></translation>
+        <translation>auge de {mix}</translation>
     </message>
     <message>
         <source>at least {mass}</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins {mass}</translation>
     </message>
     <message>
         <source>1 bag</source>
-        <translation type="unfinished"></translation>
+        <translation>1 sac</translation>
     </message>
     <message>
         <source>{count} bags</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} sacs</translation>
     </message>
     <message>
         <source>Repotting day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée de rempotage</translation>
     </message>
     <message>
         <source>{title}, sheet revision {revision}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, feuille révision {revision}</translation>
     </message>
     <message>
         <source>{title}, {day}, sheet revision {revision}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, {day}, feuille révision {revision}</translation>
     </message>
     <message>
         <source>{mix} version {version}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mix} version {version}</translation>
     </message>
     <message>
         <source>{from} to {to}</source>
-        <translation type="unfinished"></translation>
+        <translation>{from} à {to}</translation>
     </message>
     <message>
         <source>{figure} typical</source>
-        <translation type="unfinished"></translation>
+        <translation>{figure} usuel</translation>
     </message>
     <message>
         <source>Set out {raw} of {bag} for {component}</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparer {raw} de {bag} pour {component}</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribler {raw} de {bag} à {band} pour {component}, donne {ready} ({yield})</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} for {component}, gives {ready} ({yield})</source>
-        <translation type="unfinished"></translation>
+        <translation>Cribler {raw} de {bag} pour {component}, donne {ready} ({yield})</translation>
     </message>
     <message>
         <source>{yield}, typical: measure</source>
-        <translation type="unfinished"></translation>
+        <translation>{yield}, usuel&#xa0;: à mesurer</translation>
     </message>
     <message>
         <source>Buy {bags} of {material}, short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Acheter {bags} de {material}, il manque {short} prêts</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume} (typical), short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Acheter {bags} de {material} de {volume} (usuel), il manque {short} prêts</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume}, short of {short} ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Acheter {bags} de {material} de {volume}, il manque {short} prêts</translation>
     </message>
     <message>
         <source>{line}, price {price}</source>
-        <translation type="unfinished"></translation>
+        <translation>{line}, prix {price}</translation>
     </message>
     <message>
         <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbre</translation>
     </message>
     <message>
         <source>Mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange</translation>
     </message>
     <message>
         <source>Pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pot</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Buds</source>
-        <translation type="unfinished"></translation>
+        <translation>Bourgeons</translation>
     </message>
     <message>
         <source>Helper</source>
-        <translation type="unfinished"></translation>
+        <translation>Aide</translation>
     </message>
     <message>
         <source>Pour</source>
-        <translation type="unfinished"></translation>
+        <translation>Verser</translation>
     </message>
     <message>
         <source>Scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesures</translation>
     </message>
     <message>
         <source>Done: plan, litres, note</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait&#xa0;: plan, litres, note</translation>
     </message>
     <message>
         <source>Grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Grain</translation>
     </message>
     <message>
         <source>Litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Litres</translation>
     </message>
     <message>
         <source>Quarts</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarts</translation>
     </message>
     <message>
         <source>In the pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans les pots</translation>
     </message>
     <message>
         <source>Reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Réserve</translation>
     </message>
     <message>
         <source>To mix</source>
-        <translation type="unfinished"></translation>
+        <translation>À mélanger</translation>
     </message>
     <message>
         <source>Batches</source>
-        <translation type="unfinished"></translation>
+        <translation>Gâchées</translation>
     </message>
     <message>
         <source>Made</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparé</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste</translation>
     </message>
     <message>
         <source>Mixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanges</translation>
     </message>
     <message>
         <source>The reserve covers the two trees of each mix that would take most if they go worse. Left over mix goes back to stock as a tub of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>La réserve couvre, par mélange, les deux arbres qui prendraient le plus si cela va moins bien. Le reste retourne en stock dans une auge à part.</translation>
     </message>
     <message>
         <source>Loose</source>
-        <translation type="unfinished"></translation>
+        <translation>En vrac</translation>
     </message>
     <message>
         <source>To have ready</source>
-        <translation type="unfinished"></translation>
+        <translation>À tenir prêt</translation>
     </message>
     <message>
         <source>Bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Sac</translation>
     </message>
     <message>
         <source>Fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Fraction</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour</translation>
     </message>
     <message>
         <source>Raw</source>
-        <translation type="unfinished"></translation>
+        <translation>Brut</translation>
     </message>
     <message>
         <source>Usable</source>
-        <translation type="unfinished"></translation>
+        <translation>Utilisable</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Prêt</translation>
     </message>
     <message>
         <source>From the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Du stock</translation>
     </message>
     <message>
         <source>Material</source>
-        <translation type="unfinished"></translation>
+        <translation>Matériau</translation>
     </message>
     <message>
         <source>Short of</source>
-        <translation type="unfinished"></translation>
+        <translation>Manque</translation>
     </message>
     <message>
         <source>One bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Un sac</translation>
     </message>
     <message>
         <source>Buy</source>
-        <translation type="unfinished"></translation>
+        <translation>Acheter</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Prix</translation>
     </message>
     <message>
         <source>To buy</source>
-        <translation type="unfinished"></translation>
+        <translation>À acheter</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Dû</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Du</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Journée</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>dû</translation>
     </message>
     <message>
         <source>may be: look at it</source>
-        <translation type="unfinished"></translation>
+        <translation>peut-être&#xa0;: à regarder</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun encore</translation>
     </message>
     <message>
         <source>Trees due by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres dus d’ici le {day}</translation>
     </message>
     <message>
         <source>Wants</source>
-        <translation type="unfinished"></translation>
+        <translation>Veut</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Obtient</translation>
     </message>
     <message>
         <source>no day yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore de jour</translation>
     </message>
     <message>
         <source>Bags that several days want</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacs que veulent plusieurs journées</translation>
     </message>
     <message>
         <source>Full and wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Plein et mouillé</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
-        <translation type="unfinished"></translation>
+        <translation>{lift}&#xa0;: à deux ou avec un chariot</translation>
     </message>
     <message>
         <source>Lifts</source>
-        <translation type="unfinished"></translation>
+        <translation>Levage</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarques</translation>
     </message>
     <message>
         <source>Dust: dry grain can hold respirable silica. Screen batches damp, outdoors with the wind behind, with a mask (P3 or P100 for silica, P2 or N95 at least); clean with a wet cloth or an H-class vacuum, never a broom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poussière&#xa0;: le grain sec peut contenir de la silice respirable. Criblez humide, dehors, le vent dans le dos, avec un masque (P3 ou P100 pour la silice, P2 ou N95 au moins)&#xa0;; nettoyez au chiffon mouillé ou à l’aspirateur de classe H, jamais au balai.</translation>
     </message>
     <message>
         <source>Lifting: from about 16 kg use two people or a trolley, less at arm&apos;s length. &quot;At least&quot; means that not all of it was weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Levage&#xa0;: dès environ 16 kg, à deux ou avec un chariot, moins à bout de bras. «&#xa0;Au moins&#xa0;» veut dire que tout n’a pas été pesé.</translation>
     </message>
     <message>
         <source>Moss: sphagnum can carry a skin infection (sporotrichosis); gloves protect.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mousse&#xa0;: la sphaigne peut porter une infection de la peau (sporotrichose)&#xa0;; des gants protègent.</translation>
     </message>
     <message>
         <source>Bark and potting media can carry Legionella: wet gently without spray, mask and gloves, open the bag away from the face, wash hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’écorce et les terreaux peuvent porter des légionelles&#xa0;: mouillez doucement sans brouillard, masque et gants, ouvrez le sac loin du visage, lavez-vous les mains.</translation>
     </message>
     <message>
         <source>Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermiculite de sacs anciens ou inconnus&#xa0;: certaines contenaient de l’amiante. Laissez-la fermée, ne la tamisez pas.</translation>
     </message>
     <message>
         <source>Perlite: wet it before pouring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Perlite&#xa0;: mouillez-la avant de la verser.</translation>
     </message>
     <message>
         <source>General information; the products&apos; safety sheets, local codes and qualified advice prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Informations générales&#xa0;; les fiches de sécurité des produits, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>pot of {tree}</source>
-        <translation type="unfinished"></translation>
+        <translation>pot de {tree}</translation>
     </message>
     <message>
         <source>Wet the grain, so that it is damp and makes no dust</source>
-        <translation type="unfinished"></translation>
+        <translation>Mouiller le grain, pour qu’il soit humide et ne fasse pas de poussière</translation>
     </message>
     <message>
         <source>Cut mesh and wire for 1 pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper grille et fil pour 1 pot</translation>
     </message>
     <message>
         <source>Cut mesh and wire for {count} pots</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper grille et fil pour {count} pots</translation>
     </message>
     <message>
         <source>Set out cutters, hooks, sticks, sealing paste, disinfectant</source>
-        <translation type="unfinished"></translation>
+        <translation>Préparer pinces, crochets, baguettes, mastic, désinfectant</translation>
     </message>
     <message>
         <source>Mix {batches} of {mix}, {litres} in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélanger {batches} de {mix}, {litres} en tout</translation>
     </message>
     <message>
         <source>1 batch</source>
-        <translation type="unfinished"></translation>
+        <translation>1 gâchée</translation>
     </message>
     <message>
         <source>{count} batches</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} gâchées</translation>
     </message>
     <message>
         <source>Mesh over the holes, wire for the tie-down, bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Grille sur les trous, fil d’arrimage, couche de drainage</translation>
     </message>
     <message>
         <source>Tie the tree down, work the mix in, leave no hollows</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrimer l’arbre, mettre le mélange en place, sans laisser de creux</translation>
     </message>
     <message>
         <source>Water until the outflow runs clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Arroser jusqu’à ce que l’eau sorte claire</translation>
     </message>
     <message>
         <source>Disinfect the tools before the next tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Désinfecter les outils avant l’arbre suivant</translation>
     </message>
     <message>
         <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensuite&#xa0;: ombre, pas de gel, pas d’engrais pendant 3 à 6 semaines</translation>
     </message>
     <message>
         <source>1 tree</source>
-        <translation type="unfinished"></translation>
+        <translation>1 arbre</translation>
     </message>
     <message>
         <source>{count} trees</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} arbres</translation>
     </message>
     <message>
         <source>The evening before</source>
-        <translation type="unfinished"></translation>
+        <translation>La veille au soir</translation>
     </message>
     <message>
         <source>In the morning</source>
-        <translation type="unfinished"></translation>
+        <translation>Le matin</translation>
     </message>
     <message>
         <source>Trees in working order</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbres dans l’ordre de travail</translation>
     </message>
     <message>
         <source>For each tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour chaque arbre</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Précautions</translation>
     </message>
     <message>
         <source>The season</source>
-        <translation type="unfinished"></translation>
+        <translation>La saison</translation>
     </message>
     <message>
         <source>{trees} due by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{trees} dus d’ici le {day}</translation>
     </message>
     <message>
         <source>Batch cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiches de gâchée</translation>
     </message>
     <message>
         <source>{count} scoops</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} mesures</translation>
     </message>
     <message>
         <source>{mix}, batch {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mix}, gâchée {number} sur {count}</translation>
     </message>
     <message>
         <source>Gives {litres} of mix</source>
-        <translation type="unfinished"></translation>
+        <translation>Donne {litres} de mélange</translation>
     </message>
     <message>
         <source>One scoop is {litres}, struck off level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une mesure fait {litres}, arasée.</translation>
     </message>
     <message>
         <source>For {trees}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour {trees}</translation>
     </message>
     <message>
         <source>mixed, at</source>
-        <translation type="unfinished"></translation>
+        <translation>mélangé, à</translation>
     </message>
     <message>
         <source>made ________, left over ________</source>
-        <translation type="unfinished"></translation>
+        <translation>préparé ________, reste ________</translation>
     </message>
     <message>
         <source>plan {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>plan {plan}</translation>
     </message>
     <message>
         <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation type="unfinished"></translation>
+        <translation>somme de poids x (points manqués)^2 sur les souhaits souples&#xa0;; points&#xa0;: pour cent de la masse, 100 x parts, 20 g/L, 5 meq/L, 5&#xa0;% d’une limite de prix&#xa0;; limites et granulométries par moyenne quadratique sur leurs ouvertures</translation>
     </message>
     <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
-        <translation type="unfinished"></translation>
+        <translation>note, prix (sans prix en dernier), moins de composants, noms, total plus petit, plus grandes parts dans l’ordre des noms&#xa0;; une recette figure si un composant diffère de 10 points de volume en vrac de toute meilleure de la liste</translation>
     </message>
     <message>
         <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation type="unfinished"></translation>
+        <translation>examinées + exclues = toutes les recettes&#xa0;; une recette n’est exclue que si une borne basse de sa note, ou un souhait exigé, la met derrière la liste</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (départ - lavé - récupéré) / départ</translation>
     </message>
     <message>
         <source>recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>récupéré</translation>
     </message>
     <message>
         <source>loss</source>
-        <translation type="unfinished"></translation>
+        <translation>perte</translation>
     </message>
     <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19&#xa0;: plus de 0,3&#xa0;% ne vaut pas pour réception</translation>
     </message>
     <message>
         <source>sum of what came off the sieves and the pan / (1 + moisture)</source>
-        <translation type="unfinished"></translation>
+        <translation>somme de ce qui est venu des tamis et du fond / (1 + humidité)</translation>
     </message>
     <message>
         <source>ASTM C566, the form, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C566, la forme, de mémoire</translation>
     </message>
     <message>
         <source>the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry</source>
-        <translation type="unfinished"></translation>
+        <translation>la masse de départ, avant lavage, ou ce qui a été récupéré et lavé&#xa0;; miettes ôtées&#xa0;; sec</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>base</translation>
     </message>
     <message>
         <source>ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19&#xa0;; miettes&#xa0;: Folk, Petrology of Sedimentary Rocks, p. 32</translation>
     </message>
     <message>
         <source>100 x mass retained / base</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x masse retenue / base</translation>
     </message>
     <message>
         <source>pan</source>
-        <translation type="unfinished"></translation>
+        <translation>fond</translation>
     </message>
     <message>
         <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (1 - masse retenue cumulée / base)&#xa0;; les masses cumulées sont divisées, jamais des parts arrondies ajoutées</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>ASTM C136-19&#xa0;: la base est la masse sèche d’origine, avant lavage, sauf si l’essai dit recovered</translation>
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins&#xa0;; jamais extrapolée</translation>
     </message>
     <message>
         <source>share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; two cuts in series multiply; the pan passes</source>
-        <translation type="unfinished"></translation>
+        <translation>part qui reste sur une ouverture a&#xa0;: G = 1 - exp(-ln 2 (x/a)^s), intégrée sur chaque classe en log taille&#xa0;; deux coupures en série se multiplient&#xa0;; le fond passe</translation>
     </message>
     <message>
         <source>100 x mass of the fraction that is finer than each sieve / mass of the fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x masse de la fraction plus fine que chaque tamis / masse de la fraction</translation>
     </message>
     <message>
         <source>(mass share / packing density of the fraction) / (1 / packing density of the bag)</source>
-        <translation type="unfinished"></translation>
+        <translation>(part de masse / compacité de la fraction) / (1 / compacité du sac)</translation>
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; the curve of a mix is the sum of its components&apos; curves by mass share</source>
-        <translation type="unfinished"></translation>
+        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins&#xa0;; jamais extrapolée&#xa0;; la courbe d’un mélange est la somme des courbes de ses composants par part de masse</translation>
     </message>
     <message>
         <source>band</source>
-        <translation type="unfinished"></translation>
+        <translation>plage</translation>
     </message>
     <message>
         <source>passing at the band&apos;s coarse end - passing at its fine end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>passant au bout grossier de la plage - passant à son bout fin, en masse</translation>
     </message>
     <message>
         <source>passing at the band&apos;s fine end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>passant au bout fin de la plage, en masse</translation>
     </message>
     <message>
         <source>openings</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvertures</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun</translation>
     </message>
     <message>
         <source>kept, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé, en masse</translation>
     </message>
     <message>
         <source>take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain</source>
-        <translation type="unfinished"></translation>
+        <translation>prendre&#xa0;: part dans la plage et part plus fine dans leurs limites&#xa0;; après criblage&#xa0;: part utilisable dans sa limite&#xa0;; sinon autre usage ou réclamer</translation>
     </message>
     <message>
         <source>band, its ends at the sieves of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>plage, ses bouts aux tamis de l’essai</translation>
     </message>
     <message>
         <source>least in_band</source>
-        <translation type="unfinished"></translation>
+        <translation>dans la plage, au moins</translation>
     </message>
     <message>
         <source>most finer</source>
-        <translation type="unfinished"></translation>
+        <translation>plus fin, au plus</translation>
     </message>
     <message>
         <source>least usable</source>
-        <translation type="unfinished"></translation>
+        <translation>utilisable, au moins</translation>
     </message>
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/grading.md&#xa0;; les limites sont notre hypothèse</translation>
     </message>
     <message>
         <source>1 - passing at the band&apos;s coarse end, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - passant au bout grossier de la plage, en masse</translation>
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>litres en vrac de la fraction gardée, par litre en vrac du sac&#xa0;; par part de masse si la compacité est inconnue</translation>
     </message>
     <message>
         <source>price / (litres x usable litres of a litre)</source>
-        <translation type="unfinished"></translation>
+        <translation>prix / (litres x litres utilisables d’un litre)</translation>
     </message>
     <message>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>prix</translation>
     </message>
     <message>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>litres</translation>
     </message>
     <message>
         <source>usable of a litre</source>
-        <translation type="unfinished"></translation>
+        <translation>utilisable par litre</translation>
     </message>
     <message>
         <source>100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (passant au bout grossier - passant au bout fin), lu linéaire en log10(taille) entre tamis</translation>
     </message>
     <message>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>part</translation>
     </message>
     <message>
         <source>sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100</source>
-        <translation type="unfinished"></translation>
+        <translation>somme des refus cumulés en pour cent sur 0,150, 0,300, 0,600, 1,18, 2,36, 4,75, 9,5, 19,0, 37,5, 75, 150 mm / 100</translation>
     </message>
     <message>
         <source>fineness modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>module de finesse</translation>
     </message>
     <message>
         <source>(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end</source>
-        <translation type="unfinished"></translation>
+        <translation>(f16 + f50 + f84) / 3, phi = -log2(d/mm), centiles comptés depuis le bout grossier</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, bulk density by jug</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, densité apparente au pichet</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, densité des grains par déplacement&#xa0;; la forme d’ASTM C127, de mémoire</translation>
     </message>
     <message>
         <source>docs/science/ageing.md, crumble test</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/ageing.md, essai d’effritement</translation>
     </message>
     <message>
         <source>jug</source>
-        <translation type="unfinished"></translation>
+        <translation>pichet</translation>
     </message>
     <message>
         <source>with grain</source>
-        <translation type="unfinished"></translation>
+        <translation>avec grain</translation>
     </message>
     <message>
         <source>moisture</source>
-        <translation type="unfinished"></translation>
+        <translation>humidité</translation>
     </message>
     <message>
         <source>volume</source>
-        <translation type="unfinished"></translation>
+        <translation>volume</translation>
     </message>
     <message>
         <source>(with grain - jug) / (1 + moisture) / volume</source>
-        <translation type="unfinished"></translation>
+        <translation>(avec grain - pichet) / (1 + humidité) / volume</translation>
     </message>
     <message>
         <source>worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>mis en place</translation>
     </message>
     <message>
         <source>(with grain - jug) / (1 + moisture) / volume worked in</source>
-        <translation type="unfinished"></translation>
+        <translation>(avec grain - pichet) / (1 + humidité) / volume mis en place</translation>
     </message>
     <message>
         <source>1 - volume worked in / loose volume</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - volume mis en place / volume en vrac</translation>
     </message>
     <message>
         <source>loose</source>
-        <translation type="unfinished"></translation>
+        <translation>en vrac</translation>
     </message>
     <message>
         <source>soaked, dabbed dry</source>
-        <translation type="unfinished"></translation>
+        <translation>trempé, essuyé</translation>
     </message>
     <message>
         <source>jug with water</source>
-        <translation type="unfinished"></translation>
+        <translation>pichet avec eau</translation>
     </message>
     <message>
         <source>jug with water and grain</source>
-        <translation type="unfinished"></translation>
+        <translation>pichet avec eau et grain</translation>
     </message>
     <message>
         <source>soaked / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>trempé / eau déplacée, déplacée = pichet avec eau + trempé - pichet avec les deux, 1 g fait 1 mL</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>sec</translation>
     </message>
     <message>
         <source>dry / displaced water, displaced = jug with water + soaked - jug with both, 1 g is 1 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>sec / eau déplacée, déplacée = pichet avec eau + trempé - pichet avec les deux, 1 g fait 1 mL</translation>
     </message>
     <message>
         <source>(soaked and dabbed dry - dry) / dry</source>
-        <translation type="unfinished"></translation>
+        <translation>(trempé et essuyé - sec) / sec</translation>
     </message>
     <message>
         <source>docs/science/calibration.md, absorption; the form of ASTM C127, from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/calibration.md, absorption&#xa0;; la forme d’ASTM C127, de mémoire</translation>
     </message>
     <message>
         <source>rounds</source>
-        <translation type="unfinished"></translation>
+        <translation>cycles</translation>
     </message>
     <message>
         <source>share of the mass that left its class: 1 - e^-breakages</source>
-        <translation type="unfinished"></translation>
+        <translation>part de la masse qui a quitté sa classe&#xa0;: 1 - e^-bris</translation>
     </message>
     <message>
         <source>least squares of passing after, by Poisson&apos;s law of breakages and fragments (x/L)^modulus</source>
-        <translation type="unfinished"></translation>
+        <translation>moindres carrés du passant après, par la loi de Poisson des bris et fragments (x/L)^module</translation>
     </message>
     <message>
         <source>miss</source>
-        <translation type="unfinished"></translation>
+        <translation>écart</translation>
     </message>
     <message>
         <source>of the fragments: finer than x is (x/L)^modulus; the smaller, the dustier</source>
-        <translation type="unfinished"></translation>
+        <translation>des fragments&#xa0;: plus fin que x est (x/L)^module&#xa0;; plus petit, plus poussiéreux</translation>
     </message>
     <message>
         <source>breakages per round x rounds in a season</source>
-        <translation type="unfinished"></translation>
+        <translation>bris par cycle x cycles par saison</translation>
     </message>
     <message>
         <source>rounds in a season</source>
-        <translation type="unfinished"></translation>
+        <translation>cycles par saison</translation>
     </message>
     <message>
         <source>what fell through in one more minute / sample; thorough below 0.5 %</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est passé en une minute de plus / échantillon&#xa0;; complet sous 0,5&#xa0;%</translation>
     </message>
     <message>
         <source>fell through</source>
-        <translation type="unfinished"></translation>
+        <translation>passé</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon</translation>
     </message>
     <message>
         <source>sum of the dry masses / volume of the settled mix</source>
-        <translation type="unfinished"></translation>
+        <translation>somme des masses sèches / volume du mélange tassé</translation>
     </message>
     <message>
         <source>(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>(1 - vides entre les grains) x porosité moyenne des grains, 1 - densité des grains/du solide</translation>
     </message>
     <message>
         <source>voids between grains</source>
-        <translation type="unfinished"></translation>
+        <translation>vides entre les grains</translation>
     </message>
     <message>
         <source>voids between grains + voids in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>vides entre les grains + vides dans les grains</translation>
     </message>
     <message>
         <source>between</source>
-        <translation type="unfinished"></translation>
+        <translation>entre</translation>
     </message>
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
-        <translation type="unfinished"></translation>
+        <translation>(1 - vides entre les grains) x somme de l’eau des grains&#xa0;: par l’absorption d’eau si elle est connue, sinon w des pores ouverts</translation>
     </message>
     <message>
         <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
-        <translation type="unfinished"></translation>
+        <translation>somme sur les composants de part de masse x CEC en meq/100 g x 10 x densité apparente en kg/L</translation>
     </message>
     <message>
         <source>bulk density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité apparente</translation>
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
-        <translation type="unfinished"></translation>
+        <translation>m_k = v_k rho_b,k&#xa0;; la granulométrie du mélange est composée selon ces parts</translation>
     </message>
     <message>
         <source>parts / sum of parts</source>
-        <translation type="unfinished"></translation>
+        <translation>parts / somme des parts</translation>
     </message>
     <message>
         <source>sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves</source>
-        <translation type="unfinished"></translation>
+        <translation>somme sur les composants de part de masse x passant, chaque courbe lue linéaire en log10(taille) sur ses propres tamis</translation>
     </message>
     <message>
         <source>E_k / sum E, E_k = mass / particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>E_k / somme E, E_k = masse / densité des grains</translation>
     </message>
     <message>
         <source>as passing, by envelope share</source>
-        <translation type="unfinished"></translation>
+        <translation>comme le passant, par part de volume de grain</translation>
     </message>
     <message>
         <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation type="unfinished"></translation>
+        <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = densité apparente sèche / densité des grains&#xa0;: V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
-        <translation type="unfinished"></translation>
+        <translation>1/phi = maximum sur i de U_i (classe dominante linéaire, avec coincement), chaque composant avec le bêta de classe qui redonne sa propre compacité</translation>
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
-        <translation type="unfinished"></translation>
+        <translation>Yu, Zou &amp; Standish 1996&#xa0;; Kwan, Chan &amp; Wong 2013 (de mémoire)&#xa0;; ±1,5 point de vides</translation>
     </message>
     <message>
         <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>V = somme E/phi des parts prises en litres, E = litres en vrac x densité apparente sèche / densité des grains</translation>
     </message>
     <message>
         <source>1 - V/sum v, with V = sum E/phi</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - V/somme v, avec V = somme E/phi</translation>
     </message>
     <message>
         <source>1 - phi/(1 - settling)</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - phi/(1 - tassement)</translation>
     </message>
     <message>
         <source>sum m / sum (m / particle density)</source>
-        <translation type="unfinished"></translation>
+        <translation>somme m / somme (m / densité des grains)</translation>
     </message>
     <message>
         <source>particle density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité des grains</translation>
     </message>
     <message>
         <source>sum m / sum (m / skeletal density)</source>
-        <translation type="unfinished"></translation>
+        <translation>somme m / somme (m / densité du solide)</translation>
     </message>
     <message>
         <source>skeletal density</source>
-        <translation type="unfinished"></translation>
+        <translation>densité du solide</translation>
     </message>
     <message>
         <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur du niveau au-dessus du fond&#xa0;: profondeur - marge</translation>
     </message>
     <message>
         <source>filled depth</source>
-        <translation type="unfinished"></translation>
+        <translation>profondeur remplie</translation>
     </message>
     <message>
         <source>mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j [1 + (h d&apos;_j/k)^n]^-(1-1/n) + water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>moyenne de theta(z) sur le pot, theta(h) = theta_r + (f phi_v - theta_r) moyenne_j [1 + (h d&apos;_j/k)^n]^-(1-1/n) + eau dans les grains</translation>
     </message>
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
-        <translation type="unfinished"></translation>
+        <translation>docs/science/water.md&#xa0;; constantes ajustées à 29 sables propres d’UNSODA 2.0&#xa0;; au-dessus de 2 mm ±0,035 au mieux, demande un essai en pot</translation>
     </message>
     <message>
         <source>capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>capacité</translation>
     </message>
     <message>
         <source>water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>eau dans les grains</translation>
     </message>
     <message>
         <source>theta at no suction: f of the voids between grains + water in grains</source>
-        <translation type="unfinished"></translation>
+        <translation>theta sans succion&#xa0;: f des vides entre les grains + eau dans les grains</translation>
     </message>
     <message>
         <source>theta at a suction of 10 cm of water</source>
-        <translation type="unfinished"></translation>
+        <translation>theta à une succion de 10 cm d’eau</translation>
     </message>
     <message>
         <source>theta at a suction of 50 cm of water</source>
-        <translation type="unfinished"></translation>
+        <translation>theta à une succion de 50 cm d’eau</translation>
     </message>
     <message>
         <source>De Boodt &amp; Verdonck 1972, from memory; docs/science/water.md</source>
-        <translation type="unfinished"></translation>
+        <translation>De Boodt &amp; Verdonck 1972, de mémoire&#xa0;; docs/science/water.md</translation>
     </message>
     <message>
         <source>all open voids, between and in grains, - container capacity</source>
-        <translation type="unfinished"></translation>
+        <translation>tous les vides ouverts, entre et dans les grains, - capacité en pot</translation>
     </message>
     <message>
         <source>air that drains</source>
-        <translation type="unfinished"></translation>
+        <translation>air qui se libère</translation>
     </message>
     <message>
         <source>trapped</source>
-        <translation type="unfinished"></translation>
+        <translation>piégé</translation>
     </message>
     <message>
         <source>container capacity - theta(50)</source>
-        <translation type="unfinished"></translation>
+        <translation>capacité en pot - theta(50)</translation>
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
-        <translation type="unfinished"></translation>
+        <translation>vides ouverts - theta(0)&#xa0;: gaz qu’une inondation n’atteint pas, et pores qu’elle ne remplit pas</translation>
     </message>
     <message>
         <source>total air</source>
-        <translation type="unfinished"></translation>
+        <translation>air total</translation>
     </message>
     <message>
         <source>air that drains free</source>
-        <translation type="unfinished"></translation>
+        <translation>air qui se libère</translation>
     </message>
     <message>
         <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteur au-dessus de l’eau libre jusqu’où les pores restent pleins aux neuf dixièmes</translation>
     </message>
     <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
-        <translation type="unfinished"></translation>
+        <translation>volume du mélange x (densité apparente + 1000 g/L x capacité en pot)</translation>
     </message>
     <message>
         <source>integral of A(z) from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>intégrale de A(z) du fond au niveau</translation>
     </message>
     <message>
         <source>area at the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>aire au fond</translation>
     </message>
     <message>
         <source>area at the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>aire au niveau</translation>
     </message>
     <message>
         <source>A(z) of the shape at eleven equal heights from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>A(z) de la forme à onze hauteurs égales du fond au niveau</translation>
     </message>
     <message>
         <source>area halfway up</source>
-        <translation type="unfinished"></translation>
+        <translation>aire à mi-hauteur</translation>
     </message>
     <message>
         <source>the water fill overrides the lengths; A(z) is scaled by their ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>le remplissage d’eau l’emporte sur les dimensions&#xa0;; A(z) est mis à l’échelle de leur rapport</translation>
     </message>
     <message>
         <source>water fill</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage d’eau</translation>
     </message>
     <message>
         <source>by the lengths</source>
-        <translation type="unfinished"></translation>
+        <translation>par les dimensions</translation>
     </message>
     <message>
         <source>component = mixed litres x share / (1 - shrinkage), mixed litres = fill / ((1 - settling)(1 - spill)), fill = volume + mound - bottom layer - top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>composant = litres mélangés x part / (1 - retrait), litres mélangés = remplissage / ((1 - tassement)(1 - pertes)), remplissage = volume + butte - couche de drainage - couche de surface</translation>
     </message>
     <message>
         <source>mound</source>
-        <translation type="unfinished"></translation>
+        <translation>butte</translation>
     </message>
     <message>
         <source>bottom layer</source>
-        <translation type="unfinished"></translation>
+        <translation>couche de drainage</translation>
     </message>
     <message>
         <source>top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>couche de surface</translation>
     </message>
     <message>
         <source>floor to fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>du fond au niveau</translation>
     </message>
     <message>
         <source>water poured or weighed to the fill line; the area at every height is scaled to it</source>
-        <translation type="unfinished"></translation>
+        <translation>eau versée ou pesée jusqu’au niveau&#xa0;; l’aire à chaque hauteur y est mise à l’échelle</translation>
     </message>
     <message>
         <source>integral of the inside area from the floor to the fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>intégrale de l’aire intérieure du fond au niveau</translation>
     </message>
     <message>
         <source>water fill / volume by the lengths - 1</source>
-        <translation type="unfinished"></translation>
+        <translation>remplissage d’eau / volume par les dimensions - 1</translation>
     </message>
     <message>
         <source>volume + mound - bottom layer - top dressing</source>
-        <translation type="unfinished"></translation>
+        <translation>volume + butte - couche de drainage - couche de surface</translation>
     </message>
     <message>
         <source>Plan {plan}, from the front</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}, de face</translation>
     </message>
     <message>
         <source>Plan {plan}, from above</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}, d’en haut</translation>
     </message>
     <message>
         <source>soil line</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau du substrat</translation>
     </message>
     <message>
         <source>farthest any point of the posed root mass passes the allowed space in a direction, at that point&apos;s height</source>
-        <translation type="unfinished"></translation>
+        <translation>le plus loin dont un point de la motte placée dépasse l’espace permis dans une direction, à la hauteur de ce point</translation>
     </message>
     <message>
         <source>share of the root mass still outside after the straight cuts</source>
-        <translation type="unfinished"></translation>
+        <translation>part de la motte encore dehors après les coupes droites</translation>
     </message>
     <message>
         <source>1 - kept/root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>1 - gardé/motte</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé</translation>
     </message>
     <message>
         <source>root mass</source>
-        <translation type="unfinished"></translation>
+        <translation>motte</translation>
     </message>
     <message>
         <source>kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>points gardés plus loin que la profondeur de travail de tout ce qui est ôté, plus profonds que le peignage, reliés à la base du tronc</translation>
     </message>
     <message>
         <source>root mass - kept</source>
-        <translation type="unfinished"></translation>
+        <translation>motte - gardé</translation>
     </message>
     <message>
         <source>fill line + mound at the trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau + butte au tronc</translation>
     </message>
     <message>
         <source>fill line</source>
-        <translation type="unfinished"></translation>
+        <translation>niveau</translation>
     </message>
     <message>
         <source>pot to the fill line + mound - layers - kept root mass under the soil - trunk and stones</source>
-        <translation type="unfinished"></translation>
+        <translation>pot jusqu’au niveau + butte - couches - motte gardée sous le substrat - tronc et pierres</translation>
     </message>
     <message>
         <source>pot, mound, less layers</source>
-        <translation type="unfinished"></translation>
+        <translation>pot, butte, moins les couches</translation>
     </message>
     <message>
         <source>kept under the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé sous le substrat</translation>
     </message>
     <message>
         <source>trunk and stones</source>
-        <translation type="unfinished"></translation>
+        <translation>tronc et pierres</translation>
     </message>
     <message>
         <source>rise over the soil &lt;= level run to the inner rim x tan 35 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>hausse sur le substrat &lt;= distance horizontale au bord intérieur x tan 35 degrés</translation>
     </message>
     <message>
         <source>rise</source>
-        <translation type="unfinished"></translation>
+        <translation>hausse</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>droite</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>arrière</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>avant</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>haut</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>bas</translation>
     </message>
     <message>
         <source>old right</source>
-        <translation type="unfinished"></translation>
+        <translation>ancienne droite</translation>
     </message>
     <message>
         <source>old left</source>
-        <translation type="unfinished"></translation>
+        <translation>ancienne gauche</translation>
     </message>
     <message>
         <source>old back</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien arrière</translation>
     </message>
     <message>
         <source>old front</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien avant</translation>
     </message>
     <message>
         <source>old top</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien dessus</translation>
     </message>
     <message>
         <source>old bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>ancien dessous</translation>
     </message>
     <message>
         <source>What limits the fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui limite la place</translation>
     </message>
     <message>
         <source>Nothing: the root mass fits as it is posed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien&#xa0;: la motte tient comme elle est placée.</translation>
     </message>
     <message>
         <source>Toward</source>
-        <translation type="unfinished"></translation>
+        <translation>Vers</translation>
     </message>
     <message>
         <source>Sticks out</source>
-        <translation type="unfinished"></translation>
+        <translation>Dépasse</translation>
     </message>
     <message>
         <source>After straight cuts {share} of the root mass still stick out at corners.</source>
-        <translation type="unfinished"></translation>
+        <translation>Après les coupes droites, {share} de la motte dépasse encore aux coins.</translation>
     </message>
     <message>
         <source>{length} to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} à droite</translation>
     </message>
     <message>
         <source>{length} to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} à gauche</translation>
     </message>
     <message>
         <source>{length} to the back</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} en arrière</translation>
     </message>
     <message>
         <source>{length} to the front</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} en avant</translation>
     </message>
     <message>
         <source>in the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>au milieu</translation>
     </message>
     <message>
         <source>{one} of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} du milieu</translation>
     </message>
     <message>
         <source>{one} and {other} of the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} et {other} du milieu</translation>
     </message>
     <message>
         <source>Comb the {face} {depth} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{face}&#xa0;: peigner sur {depth}</translation>
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation type="unfinished"></translation>
+        <translation>{face}, tournée vers {direction}&#xa0;: ôter {depth}</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après 1 an</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after {count} years</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après {count} ans</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre l’arbre dans son ancien pot</translation>
     </message>
     <message>
         <source>Trunk base {place}, {height} over the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc {place}, {height} au-dessus du fond</translation>
     </message>
     <message>
         <source>{stand}, turned {angle}</source>
-        <translation type="unfinished"></translation>
+        <translation>{stand}, tournée de {angle}</translation>
     </message>
     <message>
         <source>{stand}, tipped {angle} toward {toward} (from the pot&apos;s right to its back)</source>
-        <translation type="unfinished"></translation>
+        <translation>{stand}, basculée de {angle} vers {toward} (de la droite du pot vers son arrière)</translation>
     </message>
     <message>
         <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Bâtir l’épaulement avec de la sphaigne, {height} au-dessus du substrat</translation>
     </message>
     <message>
         <source>Plan {plan}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan {plan}</translation>
     </message>
     <message>
         <source>Into another free pot: {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans un autre pot libre&#xa0;: {pot}</translation>
     </message>
     <message>
         <source>Untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>Intact</translation>
     </message>
     <message>
         <source>Taken off</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôté</translation>
     </message>
     <message>
         <source>Soil line</source>
-        <translation type="unfinished"></translation>
+        <translation>Niveau du substrat</translation>
     </message>
     <message>
         <source>Mix in the pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Mélange dans le pot</translation>
     </message>
     <message>
         <source>The upper cut stops at</source>
-        <translation type="unfinished"></translation>
+        <translation>La coupe du dessus bute à</translation>
     </message>
     <message>
         <source>Then below</source>
-        <translation type="unfinished"></translation>
+        <translation>Alors dessous</translation>
     </message>
     <message>
         <source>Trunk base</source>
-        <translation type="unfinished"></translation>
+        <translation>Base du tronc</translation>
     </message>
     <message>
         <source>{stop}, then it does not fit: stage it</source>
-        <translation type="unfinished"></translation>
+        <translation>{stop}, alors cela ne tient pas&#xa0;: par étapes</translation>
     </message>
     <message>
         <source>If the cut from above comes to an end</source>
-        <translation type="unfinished"></translation>
+        <translation>Si la coupe du dessus bute</translation>
     </message>
     <message>
         <source>Root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan de motte</translation>
     </message>
     <message>
         <source>Root-mass plan, into its pot</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan de motte, dans son pot</translation>
     </message>
     <message>
         <source>Root-mass plan, into {pot}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan de motte, dans {pot}</translation>
     </message>
     <message>
         <source>{title}, root-mass plan</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}, plan de motte</translation>
     </message>
     <message>
         <source>To scale: hatched comes off, grey stays</source>
-        <translation type="unfinished"></translation>
+        <translation>À l’échelle&#xa0;: le hachuré s’ôte, le gris reste</translation>
     </message>
     <message>
         <source>Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des outils propres pour chaque arbre. Une partie de la motte reste intacte&#xa0;; ce qui est peigné est dérangé, même là où le substrat y tient.</translation>
     </message>
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pratique courante, informations générales&#xa0;; l’avis qualifié prime.</translation>
     </message>
 </context>
 </TS>

@@ -348,7 +348,7 @@ void FindPanel::refresh_choices() {
   const auto& pot = bench_.evaluation().pot;
   pot_->setText(pot ? tr("%1 deep to the fill line, %2; wanted grain and litres below are for this pot.")
                           .arg(to_local(depth_text(pot->filled_depth(), bench_.units())), to_local(volume_text(in_ml(pot->volume()) / 1000, bench_.units())))
-                    : tr("Type its lengths under \u201cBy hand\u201d, or choose one of the record."));
+                    : tr("Type its lengths under “By hand”, or choose one of the record."));
 }
 
 void FindPanel::refresh_wishes() {
