@@ -61,6 +61,26 @@ std::string fill(std::string text, const Facts& facts) {
   return text;
 }
 
+/// Words of ours that stand as facts: kinds of records, faces and directions of a root mass, a pot as it was weighed.
+constexpr std::array words_in_facts{
+    GRITWRIGHT_TEXT("material"), GRITWRIGHT_TEXT("bag"), GRITWRIGHT_TEXT("bin"), GRITWRIGHT_TEXT("fraction"), GRITWRIGHT_TEXT("sieve-set"),
+    GRITWRIGHT_TEXT("sieve-test"), GRITWRIGHT_TEXT("mix"), GRITWRIGHT_TEXT("container"), GRITWRIGHT_TEXT("tree"), GRITWRIGHT_TEXT("root-mass-plan"),
+    GRITWRIGHT_TEXT("repotting-day"), GRITWRIGHT_TEXT("batch"), GRITWRIGHT_TEXT("pot-test"), GRITWRIGHT_TEXT("stock-entry"), GRITWRIGHT_TEXT("log-entry"),
+    GRITWRIGHT_TEXT("species-profile"), GRITWRIGHT_TEXT("right"), GRITWRIGHT_TEXT("left"), GRITWRIGHT_TEXT("back"), GRITWRIGHT_TEXT("front"),
+    GRITWRIGHT_TEXT("top"), GRITWRIGHT_TEXT("bottom"), GRITWRIGHT_TEXT("up"), GRITWRIGHT_TEXT("down"), GRITWRIGHT_TEXT("the empty pot"),
+    GRITWRIGHT_TEXT("the dry pot"), GRITWRIGHT_TEXT("the drained pot")};
+
+/// A name that is spelt like one of those words stays as it is: only these facts never hold one.
+Facts in_readers_words(Facts facts, const Translate& translate) {
+  for (const char* key : {"kind", "what", "face", "direction"}) {
+    const auto fact = facts.find(key);
+    if (fact == facts.end()) continue;
+    auto* text = std::get_if<std::string>(&fact->second);
+    if (text != nullptr && std::ranges::any_of(words_in_facts, [&](std::string_view word) { return word == *text; })) *text = translate(*text);
+  }
+  return facts;
+}
+
 std::string unknown_code(const std::string& code, const Facts& facts) {
   std::string text = code;
   for (const auto& [key, fact] : facts) text += fmt::format(" {}={}", key, fact_text(fact));
@@ -72,7 +92,7 @@ std::string sentence_for(const std::string& code, const Facts& facts, const Tran
   if (!text) return unknown_code(code, facts);
   std::string said = translate ? translate(*text) : std::string(*text);
   if (units == UnitSystem::us) said = in_us_units(std::move(said), facts);
-  return fill(std::move(said), facts);
+  return fill(std::move(said), translate ? in_readers_words(facts, translate) : facts);
 }
 
 }  // namespace

@@ -4,12 +4,14 @@
 #include <QFile>
 #include <QImage>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
 #include "support.hpp"
+#include "text.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -215,4 +217,19 @@ TEST_CASE("A sheet that cannot be written says so and leaves nothing behind", "[
   REQUIRE_FALSE(written);
   CHECK(written.problems().front().code == "file.not-written");
   CHECK_FALSE(QFile::exists(QStringLiteral("/no such folder/sheet.pdf")));
+}
+
+TEST_CASE("A day sheet is printed in the reader's language with its decimal mark", "[pdf][translation]") {
+  const WithLanguage german("de");
+  const PlannedDay day = large_day(3);
+  Printed printed;
+  REQUIRE(write_pdf(day_sheet(day, answered(day), UnitSystem::metric, translated), printed.file, Paper::a4));
+  const QString text = printed.flowing_text();
+  for (const char* german_words : {"Blattfassung 4", "3 Bäume", "Bäume in Arbeitsfolge", "Am Abend davor", "Staub: Trockenes Korn", "3 bis 6 Wochen kein Dünger"}) {
+    INFO(german_words);
+    CHECK(text.contains(QString::fromUtf8(german_words)));
+  }
+  CHECK(text.contains(QRegularExpression(QStringLiteral("[0-9],[0-9]+ L"))));
+  CHECK_FALSE(text.contains(QRegularExpression(QStringLiteral("[0-9]\\.[0-9]+ L"))));
+  CHECK_FALSE(text.contains(QStringLiteral("Trees")));
 }

@@ -3,11 +3,19 @@
 #include <QStatusBar>
 
 #include "models/bench_files.hpp"
+#include "translation.hpp"
 #include "widgets/sieve_table.hpp"
 
 std::ostream& operator<<(std::ostream& out, const QString& text) { return out << '"' << text.toStdString() << '"'; }
 
 namespace gritwright::desktop {
+
+WithLanguage::WithLanguage(const char* code) { use_language(*qApp, QString::fromLatin1(code)); }
+
+WithLanguage::~WithLanguage() {
+  QLocale::setDefault(former_);
+  install_translations(*qApp, QLocale(QLocale::English));
+}
 
 QString local(const char* figure) { return QString::fromLatin1(figure).replace(u'.', QLocale().decimalPoint()); }
 

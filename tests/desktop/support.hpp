@@ -1,5 +1,6 @@
 #pragma once
 #include <QApplication>
+#include <QLocale>
 #include <QTemporaryDir>
 #include <QTest>
 #include <catch2/catch.hpp>
@@ -47,6 +48,18 @@ class OpenWindow {
   /// Puts the cursor into the stack at `row`, `column`.
   void go_to_cell(int row, int column);
   [[nodiscard]] QString cell(int row, int column);
+};
+
+/// The texts, numbers and dates of a language as long as it lives.
+class WithLanguage {
+ public:
+  explicit WithLanguage(const char* code);
+  ~WithLanguage();
+  WithLanguage(const WithLanguage&) = delete;
+  WithLanguage& operator=(const WithLanguage&) = delete;
+
+ private:
+  QLocale former_;
 };
 
 /// A figure as the locale of this run shows it.

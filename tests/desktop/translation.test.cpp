@@ -1,18 +1,23 @@
 // Every text of the window in a language that does not exist: what stays English was forgotten, what is longer must still fit.
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QFile>
+#include <QKeySequence>
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QMenuBar>
+#include <QRegularExpression>
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QToolBar>
 #include <QTranslator>
+#include <QXmlStreamReader>
 #include <algorithm>
+#include <set>
 
 #include "models/demonstration_record.hpp"
-#include "pages/mix_page.hpp"
+#include "models/figures.hpp"
 #include "record_pages.hpp"
 #include "pages/mix_page.hpp"
 #include "settings.hpp"
@@ -69,6 +74,91 @@ void visit(OpenWindow& open, const std::function<void(const char*)>& look) {
   }
 }
 
+void check_that_nothing_is_cut() {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  open.window.resize(1024, 700);
+  visit(open, [&](const char* view) {
+    INFO("window needs " << open.window.minimumSizeHint().width() << " by " << open.window.minimumSizeHint().height());
+    for (int page = 0; page < open.window.pages().count(); ++page) {
+      INFO("page " << page << " " << open.window.pages().widget(page)->metaObject()->className() << " needs " << open.window.pages().widget(page)->minimumSizeHint().width());
+      CHECK(open.window.pages().widget(page)->minimumSizeHint().width() <= 1024);
+    }
+    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+      if (!label->isVisible() || label->text().isEmpty() || label->wordWrap()) continue;
+      INFO(view << ": label \"" << label->text().toStdString() << "\" has " << label->width() << " of " << label->sizeHint().width());
+      CHECK(label->width() >= label->sizeHint().width() - 1);
+    }
+    for (const QAbstractButton* button : open.window.findChildren<QAbstractButton*>()) {
+      if (!button->isVisible() || button->text().isEmpty() || is_data(button->objectName())) continue;
+      INFO(view << ": button \"" << button->text().toStdString() << "\" has " << button->width() << " of " << button->minimumSizeHint().width());
+      CHECK(button->width() >= button->minimumSizeHint().width() - 1);
+    }
+  });
+}
+
+QString letter_of(const QString& text) { return QKeySequence::mnemonic(text).toString(); }
+
+QStringList placeholders_of(const QString& text) {
+  static const QRegularExpression placeholder(QStringLiteral("%L?[0-9]|%n|\\{[a-z_0-9]+\\}"));
+  QStringList found;
+  for (auto matches = placeholder.globalMatch(text); matches.hasNext();) found << matches.next().captured();
+  found.sort();
+  return found;
+}
+
+struct CatalogueEntry {
+  QString source;
+  bool finished = true;
+  QStringList forms;
+};
+
+std::vector<CatalogueEntry> entries_of(QFile& file) {
+  std::vector<CatalogueEntry> entries;
+  QXmlStreamReader xml(&file);
+  while (!xml.atEnd()) {
+    xml.readNext();
+    if (!xml.isStartElement()) continue;
+    if (xml.name() == QStringLiteral("message")) entries.emplace_back();
+    else if (xml.name() == QStringLiteral("source")) entries.back().source = xml.readElementText();
+    else if (xml.name() == QStringLiteral("numerusform")) entries.back().forms << xml.readElementText();
+    else if (xml.name() == QStringLiteral("translation")) {
+      entries.back().finished = !xml.attributes().hasAttribute(QStringLiteral("type"));
+      xml.readNext();
+      if (xml.isCharacters() && !xml.isWhitespace()) entries.back().forms << xml.text().toString();
+      else if (xml.isStartElement()) entries.back().forms << xml.readElementText();
+    }
+  }
+  CHECK_FALSE(xml.hasError());
+  return entries;
+}
+
+/// Hears every text that is looked up and remembers those a catalogue lacks.
+class Listener : public QTranslator {
+ public:
+  explicit Listener(const QString& code) {
+    REQUIRE(catalogue_.load(QStringLiteral("gritwright_") + code, QStringLiteral(":/i18n")));
+    QApplication::installTranslator(this);
+  }
+  ~Listener() override { QApplication::removeTranslator(this); }
+  Listener(const Listener&) = delete;
+  Listener& operator=(const Listener&) = delete;
+
+  QString translate(const char* context, const char* source, const char* disambiguation, int n) const override {
+    // Qt's own texts are in Qt's catalogue; under "report" names and numbers are looked up too.
+    const bool ours = context[0] != 'Q' && QByteArray(context) != "report";
+    if (ours && catalogue_.translate(context, source, disambiguation, n).isNull()) missing_.insert(QStringLiteral("%1: %2").arg(QLatin1String(context), QString::fromUtf8(source)));
+    return {};
+  }
+  bool isEmpty() const override { return false; }
+
+  const std::set<QString>& missing() const { return missing_; }
+
+ private:
+  QTranslator catalogue_;
+  mutable std::set<QString> missing_;
+};
+
 }  // namespace
 
 TEST_CASE("No text of the window escapes translation", "[translation]") {
@@ -105,26 +195,99 @@ TEST_CASE("No text of the window escapes translation", "[translation]") {
 
 TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700", "[translation]") {
   const WithLongLanguage language;
+  check_that_nothing_is_cut();
+}
+
+TEST_CASE("In no language are texts cut, and all fit 1024 by 700", "[translation]") {
+  for (const Language& language : languages) {
+    INFO(language.code);
+    const WithLanguage chosen(language.code);
+    check_that_nothing_is_cut();
+  }
+}
+
+TEST_CASE("In every language each menu, entry of a menu and field in view has a letter of its own", "[translation]") {
+  for (const Language& language : languages) {
+    INFO(language.code);
+    const WithLanguage chosen(language.code);
+    OpenWindow open;
+    open.bench.open(complete_bench());
+    std::set<QString> menus;
+    for (const QAction* top : open.window.menuBar()->actions()) {
+      INFO("menu \"" << top->text().toStdString() << '"');
+      CHECK(menus.insert(letter_of(top->text())).second);
+      CHECK_FALSE(letter_of(top->text()).isEmpty());
+      std::set<QString> entries;
+      for (const QAction* entry : top->menu()->actions()) {
+        INFO("entry \"" << entry->text().toStdString() << '"');
+        if (!letter_of(entry->text()).isEmpty()) CHECK(entries.insert(letter_of(entry->text())).second);
+      }
+    }
+    visit(open, [&](const char* view) {
+      std::set<QString> fields;
+      for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->buddy() == nullptr || letter_of(label->text()).isEmpty()) continue;
+        INFO(view << ": label \"" << label->text().toStdString() << '"');
+        CHECK(fields.insert(letter_of(label->text())).second);
+        CHECK_FALSE(menus.contains(letter_of(label->text())));
+      }
+    });
+  }
+}
+
+TEST_CASE("No catalogue has a gap, and every translation keeps the placeholders and the letter of its source", "[translation]") {
+  for (const Language& language : languages) {
+    QFile file(QStringLiteral(GRITWRIGHT_CATALOGUES "/gritwright_%1.ts").arg(QLatin1String(language.code)));
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    int messages = 0;
+    for (const CatalogueEntry& entry : entries_of(file)) {
+      ++messages;
+      INFO(language.code << ": \"" << entry.source.toStdString() << "\" is \"" << entry.forms.join(u'|').toStdString() << '"');
+      CHECK(entry.finished);
+      CHECK_FALSE(entry.forms.isEmpty());
+      for (const QString& form : entry.forms) {
+        CHECK_FALSE(form.trimmed().isEmpty());
+        // A form for one thing may say it in words.
+        QStringList wanted = placeholders_of(entry.source);
+        QStringList kept = placeholders_of(form);
+        if (entry.forms.size() > 1) wanted.removeAll(QStringLiteral("%n")), kept.removeAll(QStringLiteral("%n"));
+        CHECK(kept == wanted);
+        CHECK(letter_of(form).isEmpty() == letter_of(entry.source).isEmpty());
+      }
+      // A menu's keys are read from the text; they work in no other spelling.
+      if (entry.source.startsWith(QStringLiteral("Ctrl+"))) CHECK(entry.forms == QStringList(entry.source));
+    }
+    CHECK(messages > 10);
+  }
+}
+
+TEST_CASE("Whatever the window looks up, the catalogues have", "[translation]") {
+  const WithLanguage german("de");
+  const Listener listener(QStringLiteral("de"));
   OpenWindow open;
   open.bench.open(complete_bench());
-  open.window.resize(1024, 700);
-  visit(open, [&](const char* view) {
-    INFO("window needs " << open.window.minimumSizeHint().width() << " by " << open.window.minimumSizeHint().height());
-    for (int page = 0; page < open.window.pages().count(); ++page) {
-      INFO("page " << page << " " << open.window.pages().widget(page)->metaObject()->className() << " needs " << open.window.pages().widget(page)->minimumSizeHint().width());
-      CHECK(open.window.pages().widget(page)->minimumSizeHint().width() <= 1024);
+  visit(open, [](const char*) {});
+  for (const QString& text : listener.missing()) FAIL_CHECK(text.toStdString());
+}
+
+TEST_CASE("Sentences of the engine and what stands behind a figure are German in German, with a decimal comma", "[translation]") {
+  const WithLanguage german("de");
+  const Note note{"water.perched-to-the-top", Level::note, "old top", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};
+  CHECK(sentence_text(note) == QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass"));
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  bool explained = false;
+  for (const FigureGroup& group : bench_figures(open.bench))
+    for (const Figure& figure : group.figures) {
+      if (figure.explanations.empty()) continue;
+      explained = true;
+      const QString text = explanation_text(figure);
+      INFO(text.toStdString());
+      CHECK(text.contains(QStringLiteral("Quelle: ")));
+      CHECK_FALSE(text.contains(QRegularExpression(QStringLiteral("[0-9]\\.[0-9]+ (mm|cm|%|L|g)"))));
+      CHECK_FALSE(text.contains(QStringLiteral(" of the ")));
     }
-    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
-      if (!label->isVisible() || label->text().isEmpty() || label->wordWrap()) continue;
-      INFO(view << ": label \"" << label->text().toStdString() << "\" has " << label->width() << " of " << label->sizeHint().width());
-      CHECK(label->width() >= label->sizeHint().width() - 1);
-    }
-    for (const QAbstractButton* button : open.window.findChildren<QAbstractButton*>()) {
-      if (!button->isVisible() || button->text().isEmpty() || is_data(button->objectName())) continue;
-      INFO(view << ": button \"" << button->text().toStdString() << "\" has " << button->width() << " of " << button->minimumSizeHint().width());
-      CHECK(button->width() >= button->minimumSizeHint().width() - 1);
-    }
-  });
+  CHECK(explained);
 }
 
 TEST_CASE("From right to left the window is mirrored and nothing breaks", "[translation]") {
@@ -143,25 +306,6 @@ TEST_CASE("From right to left the window is mirrored and nothing breaks", "[tran
   }
   QApplication::setLayoutDirection(Qt::LeftToRight);
 }
-
-namespace {
-
-/// The texts, numbers and dates of a language as long as it lives.
-class WithLanguage {
- public:
-  explicit WithLanguage(const char* code) { use_language(*qApp, QString::fromLatin1(code)); }
-  ~WithLanguage() {
-    QLocale::setDefault(former_);
-    install_translations(*qApp, QLocale(QLocale::English));
-  }
-  WithLanguage(const WithLanguage&) = delete;
-  WithLanguage& operator=(const WithLanguage&) = delete;
-
- private:
-  QLocale former_;
-};
-
-}  // namespace
 
 TEST_CASE("A language chosen in the settings is kept for the next start, and the system's is what stands first", "[translation]") {
   const Settings before = read_settings();

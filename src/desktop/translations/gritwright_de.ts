@@ -10646,5 +10646,77 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Common practice, general information; qualified advice prevails.</source>
         <translation>Übliche Praxis, allgemeine Hinweise; fachkundiger Rat geht vor.</translation>
     </message>
+    <message>
+        <source>bin</source>
+        <translation>Kiste</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>Fraktion</translation>
+    </message>
+    <message>
+        <source>sieve-set</source>
+        <translation>Siebsatz</translation>
+    </message>
+    <message>
+        <source>sieve-test</source>
+        <translation>Siebanalyse</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>root-mass-plan</source>
+        <translation>Wurzelballenplan</translation>
+    </message>
+    <message>
+        <source>repotting-day</source>
+        <translation>Umtopftag</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>pot-test</source>
+        <translation>Schalentest</translation>
+    </message>
+    <message>
+        <source>stock-entry</source>
+        <translation>Vorratsbuchung</translation>
+    </message>
+    <message>
+        <source>log-entry</source>
+        <translation>Tagebucheintrag</translation>
+    </message>
+    <message>
+        <source>species-profile</source>
+        <translation>Artenprofil</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>the empty pot</source>
+        <translation>die leere Schale</translation>
+    </message>
+    <message>
+        <source>the dry pot</source>
+        <translation>die trockene Schale</translation>
+    </message>
+    <message>
+        <source>the drained pot</source>
+        <translation>die abgetropfte Schale</translation>
+    </message>
 </context>
 </TS>

@@ -10643,5 +10643,77 @@ Estimates are general information; where a figure matters, measure it in a pot t
         <source>Common practice, general information; qualified advice prevails.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>bin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sieve-set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sieve-test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>root-mass-plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repotting-day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot-test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stock-entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log-entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>species-profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the empty pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the dry pot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drained pot</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

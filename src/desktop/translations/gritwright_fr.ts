@@ -3080,7 +3080,7 @@
     </message>
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
-        <translation>Saisissez ses dimensions sous « À la main », ou choisissez-en un du registre.</translation>
+        <translation>Saisissez ses dimensions sous «&#xa0;À la main&#xa0;», ou choisissez-en un du registre.</translation>
     </message>
 </context>
 <context>
@@ -10645,6 +10645,78 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
         <translation>Pratique courante, informations générales&#xa0;; l’avis qualifié prime.</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>caisse</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>fraction</translation>
+    </message>
+    <message>
+        <source>sieve-set</source>
+        <translation>jeu de tamis</translation>
+    </message>
+    <message>
+        <source>sieve-test</source>
+        <translation>essai de tamisage</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>contenant</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>arbre</translation>
+    </message>
+    <message>
+        <source>root-mass-plan</source>
+        <translation>plan de motte</translation>
+    </message>
+    <message>
+        <source>repotting-day</source>
+        <translation>journée de rempotage</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>gâchée</translation>
+    </message>
+    <message>
+        <source>pot-test</source>
+        <translation>essai en pot</translation>
+    </message>
+    <message>
+        <source>stock-entry</source>
+        <translation>écriture de stock</translation>
+    </message>
+    <message>
+        <source>log-entry</source>
+        <translation>entrée du journal</translation>
+    </message>
+    <message>
+        <source>species-profile</source>
+        <translation>profil d’espèces</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>dessus</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>dessous</translation>
+    </message>
+    <message>
+        <source>the empty pot</source>
+        <translation>le pot vide</translation>
+    </message>
+    <message>
+        <source>the dry pot</source>
+        <translation>le pot sec</translation>
+    </message>
+    <message>
+        <source>the drained pot</source>
+        <translation>le pot égoutté</translation>
     </message>
 </context>
 </TS>
