@@ -6,6 +6,7 @@
 #include "gritwright/formats/record_file.hpp"
 #include "inside.hpp"
 #include "record_index.hpp"
+#include "search_words.hpp"
 
 namespace gritwright {
 
@@ -108,28 +109,68 @@ std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref
   });
 }
 
+namespace {
+
+/// What stands behind the columns of a list's query; `further` narrows it once more and may use ?10 and on.
+SQLite::Statement list_statement(OpenWorkbook::Inside& inside, const char* columns, RecordKind kind, const ListFilter& filter, const char* further) {
+  const std::string match = match_of(filter.words);
+  std::string sql = std::string("SELECT ") + columns;
+  // The order of the search index is the order of the record numbers, so that the newest come without sorting.
+  sql += match.empty() ? " FROM record r WHERE" : " FROM search CROSS JOIN record r ON r.number = search.rowid WHERE search MATCH ?9 AND";
+  sql += " r.kind = ?1 AND r.body IS NOT NULL";
+  if (filter.subject) sql += " AND r.subject = ?2";
+  if (filter.from_day) sql += " AND r.day >= ?3";
+  if (filter.to_day) sql += " AND r.day <= ?4";
+  if (filter.about)
+    sql += " AND r.number IN (SELECT owner FROM link WHERE from_kind = ?5 AND from_id = ?6"
+           " UNION SELECT owner FROM link WHERE to_kind = ?5 AND to_id = ?6)";
+  SQLite::Statement statement(*inside.database, sql + further);
+  statement.bind(1, std::string(kind_name(kind)));
+  if (filter.subject) statement.bind(2, *filter.subject);
+  if (filter.from_day) statement.bind(3, *filter.from_day);
+  if (filter.to_day) statement.bind(4, *filter.to_day);
+  if (filter.about) {
+    statement.bind(5, std::string(kind_name(filter.about->kind)));
+    statement.bind(6, filter.about->id);
+  }
+  if (!match.empty()) statement.bind(9, match);
+  return statement;
+}
+
+}  // namespace
+
 std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& filter) const {
   return inside_->read([&] {
-    std::string sql = std::string("SELECT ") + line_columns + " FROM record r WHERE r.kind = ?1 AND r.body IS NOT NULL";
-    if (filter.subject) sql += " AND r.subject = ?2";
-    if (filter.from_day) sql += " AND r.day >= ?3";
-    if (filter.to_day) sql += " AND r.day <= ?4";
-    if (filter.about)
-      sql += " AND r.number IN (SELECT owner FROM link WHERE from_kind = ?5 AND from_id = ?6"
-             " UNION SELECT owner FROM link WHERE to_kind = ?5 AND to_id = ?6)";
-    sql += " ORDER BY r.number DESC LIMIT ?7 OFFSET ?8";
-    SQLite::Statement statement(*inside_->database, sql);
-    statement.bind(1, std::string(kind_name(kind)));
-    if (filter.subject) statement.bind(2, *filter.subject);
-    if (filter.from_day) statement.bind(3, *filter.from_day);
-    if (filter.to_day) statement.bind(4, *filter.to_day);
-    if (filter.about) {
-      statement.bind(5, std::string(kind_name(filter.about->kind)));
-      statement.bind(6, filter.about->id);
-    }
-    statement.bind(7, static_cast<std::int64_t>(filter.limit));
-    statement.bind(8, static_cast<std::int64_t>(filter.offset));
+    const bool by_words = !match_of(filter.words).empty();
+    SQLite::Statement statement =
+        list_statement(*inside_, line_columns, kind, filter,
+                       by_words ? " ORDER BY search.rowid DESC LIMIT ?10 OFFSET ?11" : " ORDER BY r.number DESC LIMIT ?10 OFFSET ?11");
+    statement.bind(10, static_cast<std::int64_t>(filter.limit));
+    statement.bind(11, static_cast<std::int64_t>(filter.offset));
     return record_lines(statement);
+  });
+}
+
+std::size_t OpenWorkbook::count(RecordKind kind, const ListFilter& filter) const {
+  return inside_->read([&] {
+    SQLite::Statement statement = list_statement(*inside_, "count(*)", kind, filter, "");
+    statement.executeStep();
+    return static_cast<std::size_t>(statement.getColumn(0).getInt64());
+  });
+}
+
+std::optional<std::size_t> OpenWorkbook::place_in_list(const RecordRef& ref, const ListFilter& filter) const {
+  return inside_->read([&]() -> std::optional<std::size_t> {
+    const auto found = inside_->row(ref);
+    if (!found) return std::nullopt;
+    SQLite::Statement at = list_statement(*inside_, "count(*)", ref.kind, filter, " AND r.number = ?10");
+    at.bind(10, found->number);
+    at.executeStep();
+    if (at.getColumn(0).getInt64() == 0) return std::nullopt;
+    SQLite::Statement before = list_statement(*inside_, "count(*)", ref.kind, filter, " AND r.number > ?10");
+    before.bind(10, found->number);
+    before.executeStep();
+    return static_cast<std::size_t>(before.getColumn(0).getInt64());
   });
 }
 

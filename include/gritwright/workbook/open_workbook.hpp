@@ -109,6 +109,7 @@ struct ListFilter {
   std::optional<RecordRef> about;  ///< records that are linked to this one; of log entries, those about it
   std::size_t limit = 1'000'000;
   std::size_t offset = 0;
+  std::string words{};  ///< found by their beginning, as a search does; empty: do not narrow
 };
 
 /// An open workbook. Every change is saved when `apply` returns.
@@ -147,6 +148,10 @@ class OpenWorkbook {
   /// Newest first.
   [[nodiscard]] std::vector<RecordLine> list(RecordKind kind, const ListFilter& filter = {}) const;
   [[nodiscard]] std::size_t count(RecordKind kind) const;
+  /// How many `list` would give without its limit and offset.
+  [[nodiscard]] std::size_t count(RecordKind kind, const ListFilter& filter) const;
+  /// How many stand before the record in that list; empty if it is not in it.
+  [[nodiscard]] std::optional<std::size_t> place_in_list(const RecordRef& ref, const ListFilter& filter = {}) const;
   /// All records of one kind, oldest first.
   template <class R>
   [[nodiscard]] std::vector<Stored<R>> all() const {
