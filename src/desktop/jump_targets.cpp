@@ -6,8 +6,10 @@
 #include <algorithm>
 
 #include "main_window.hpp"
+#include "models/grain_trace.hpp"
 #include "models/record_book.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/bins_tab.hpp"
 #include "pages/log_page.hpp"
 #include "pages/pots_tab.hpp"
 #include "pages/sieving_page.hpp"
@@ -34,6 +36,10 @@ void go_to(MainWindow& window, const RecordRef& ref) {
   if (ref.kind == RecordKind::bag) {
     pages->show_bags();
     pages->bags().show_bag(id);
+  } else if (ref.kind == RecordKind::bin) {
+    pages->show_bags();
+    pages->bags().show_bins();
+    pages->bags().bins().list().show_record(id);
   } else if (ref.kind == RecordKind::tree) {
     pages->show_trees();
     pages->trees().show_trees();
@@ -51,16 +57,25 @@ void go_to(MainWindow& window, const RecordRef& ref) {
 }
 
 void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const RecordBook& record, const QString& words) {
-  const std::pair<RecordKind, QString> kinds[] = {{RecordKind::bag, JumpText::tr("bag")},   {RecordKind::mix, JumpText::tr("mix")},           {RecordKind::tree, JumpText::tr("tree")},
-                                                  {RecordKind::fraction, JumpText::tr("fraction")}, {RecordKind::container, JumpText::tr("container")}, {RecordKind::repotting_day, JumpText::tr("repotting day")}};
   std::vector<JumpBox::Target> others;
-  for (const auto& [kind, name] : kinds) {
-    for (const RecordLine& line : record.workbook().list(kind)) {
-      const QString text = QStringLiteral("%1 %2, %3").arg(name, to_qt(line.ref.id), to_qt(line.title));
-      if (!fits(text, words)) continue;
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::mix, RecordKind::tree, RecordKind::fraction, RecordKind::bin, RecordKind::container, RecordKind::repotting_day}) {
+    const QString name = kind_text(kind);
+    // "bag K-0" means the bags that begin so: the kind is no word of the record itself.
+    const QString first = words.section(u' ', 0, 0, QString::SectionSkipEmpty);
+    const bool names_kind = name.startsWith(first, Qt::CaseInsensitive);
+    ListFilter found;
+    found.words = (names_kind ? words.section(u' ', 1, -1, QString::SectionSkipEmpty) : words).toStdString();
+    found.limit = most_targets;
+    std::vector<RecordLine> lines = record.workbook().list(kind, found);
+    if (names_kind && lines.size() < most_targets) {
+      found.words = words.toStdString();
+      for (RecordLine& line : record.workbook().list(kind, found)) {
+        if (std::ranges::find(lines, line.ref, &RecordLine::ref) == lines.end()) lines.push_back(std::move(line));
+      }
+    }
+    for (const RecordLine& line : lines) {
       const bool by_number = to_qt(line.ref.id).startsWith(words, Qt::CaseInsensitive);
-      (by_number ? targets : others).push_back({text, [&window, ref = line.ref] { go_to(window, ref); }});
-      if (targets.size() + others.size() > most_targets) break;
+      (by_number ? targets : others).push_back({QStringLiteral("%1 %2, %3").arg(name, to_qt(line.ref.id), to_qt(line.title)), [&window, ref = line.ref] { go_to(window, ref); }});
     }
   }
   targets.insert(targets.end(), others.begin(), others.end());

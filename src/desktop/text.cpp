@@ -1,6 +1,7 @@
 #include "text.hpp"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QLocale>
 #include <QRegularExpression>
 
@@ -26,6 +27,11 @@ QString number_text(double value, int significant_digits) {
   QLocale locale;
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
   return locale.toString(value, 'g', significant_digits);
+}
+
+QString day_text(const std::string& iso) {
+  const QDate day = QDate::fromString(to_qt(iso), Qt::ISODate);
+  return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
 }
 
 QString sentence_text(const Problem& problem, UnitSystem units) { return with_capital(to_local(sentence(problem, translated, units))); }

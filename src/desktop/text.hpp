@@ -20,6 +20,9 @@ namespace gritwright::desktop {
 /// A GRITWRIGHT_TEXT of report/ in the reader's language; any other text as it is.
 [[nodiscard]] std::string translated(std::string_view text);
 
+/// A day of ISO 8601 as the reader's locale writes it; what is none comes back as it is.
+[[nodiscard]] QString day_text(const std::string& iso);
+
 /// Sentences of report/, translated, their figures in the reader's locale.
 [[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);
 [[nodiscard]] QString sentence_text(const Note& note, UnitSystem units = UnitSystem::metric);

@@ -1,21 +1,21 @@
 #include "record_list_model.hpp"
 
-#include <QDate>
 #include <QLocale>
 #include <QMimeData>
 #include <algorithm>
+#include <ranges>
 #include <utility>
 
+#include "stock_text.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
 
-QString day_text(const std::string& iso) {
-  const QDate day = QDate::fromString(to_qt(iso), Qt::ISODate);
-  return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
-}
+constexpr int page_rows = 100;
+constexpr std::size_t most_pages = 6;       // more than a window shows at a time
+constexpr std::size_t most_read_again = 2;  // of them, at a change
 
 }  // namespace
 
@@ -25,31 +25,42 @@ RecordListModel::RecordListModel(RecordBook& book, RecordKind kind, std::vector<
   read();
 }
 
-int RecordListModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(lines_.size()); }
+int RecordListModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : row_count_; }
 
 int RecordListModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(columns_.size()); }
 
 QVariant RecordListModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid() || index.row() >= rowCount()) return {};
-  const RecordLine& line = lines_[static_cast<std::size_t>(index.row())];
   const Column column = columns_[static_cast<std::size_t>(index.column())];
   if (role == Qt::TextAlignmentRole) {
     return static_cast<int>((column == Column::tests || column == Column::stock ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
   }
-  if (role == Qt::ToolTipRole && column == Column::title) return to_qt(line.title);
+  const bool has_tip = role == Qt::ToolTipRole && (column == Column::title || column == Column::stock);
+  const bool has_text = role == Qt::DisplayRole || role == Qt::AccessibleTextRole || has_tip;
+  const RecordLine* const found = has_text ? line_at(index.row()) : nullptr;
+  if (found == nullptr) return {};
+  const RecordLine& line = *found;
+  if (has_tip) return column == Column::title ? to_qt(line.title) : tr("%1 dry").arg(to_local(mass_text(line.stock, units_)));
   if (role == Qt::AccessibleTextRole) {
     return tr("%1, %2: %3").arg(to_qt(line.ref.id), headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(), data(index, Qt::DisplayRole).toString());
   }
-  if (role != Qt::DisplayRole) return {};
   switch (column) {
     case Column::id: return to_qt(line.ref.id);
     case Column::title: return to_qt(line.title);
     case Column::day: return day_text(line.day);
     case Column::tests: return line.sieve_tests == 0 ? tr("none yet") : QLocale().toString(line.sieve_tests);
-    case Column::stock: return to_local(mass_text(line.stock, units_));
+    case Column::stock: return stock_shown(line);
     case Column::state: return state_ ? state_(line) : QString();
   }
   return {};
+}
+
+QString RecordListModel::stock_shown(const RecordLine& line) const {
+  try {
+    return short_stock_text(book_.workbook(), line, units_);
+  } catch (const WorkbookTrouble&) {
+    return to_local(mass_text(line.stock, units_));  // the trouble is told where the list is read
+  }
 }
 
 void RecordListModel::set_state(QString heading, std::function<QString(const RecordLine&)> text) {
@@ -65,7 +76,7 @@ QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, i
     case Column::title: return kind_ == RecordKind::log_entry ? tr("what happened") : tr("what");
     case Column::day: return kind_ == RecordKind::bag ? tr("received") : tr("day");
     case Column::tests: return tr("sieve tests");
-    case Column::stock: return tr("left, dry");
+    case Column::stock: return tr("left");
     case Column::state: return state_heading_;
   }
   return {};
@@ -86,12 +97,19 @@ QMimeData* RecordListModel::mimeData(const QModelIndexList& indexes) const {
 }
 
 RecordRef RecordListModel::ref_at(int row) const {
-  return row >= 0 && row < rowCount() ? lines_[static_cast<std::size_t>(row)].ref : RecordRef{kind_, {}};
+  const RecordLine* const line = row >= 0 && row < row_count_ ? line_at(row) : nullptr;
+  return line != nullptr ? line->ref : RecordRef{kind_, {}};
 }
 
 int RecordListModel::row_of(const QString& id) const {
-  const auto found = std::ranges::find(lines_, id.toStdString(), [](const RecordLine& line) { return line.ref.id; });
-  return found == lines_.end() ? -1 : static_cast<int>(found - lines_.begin());
+  if (id.isEmpty()) return -1;
+  try {
+    const auto place = book_.workbook().place_in_list({kind_, id.toStdString()}, filter_);
+    return place && static_cast<int>(*place) < row_count_ ? static_cast<int>(*place) : -1;
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return -1;
+  }
 }
 
 void RecordListModel::record_changed() {
@@ -114,24 +132,67 @@ void RecordListModel::set_filter(ListFilter filter) {
   read();
 }
 
+void RecordListModel::set_words(const QString& words) {
+  filter_.words = words.toStdString();
+  read();
+}
+
+RecordListModel::Page RecordListModel::read_page(int number) const {
+  ListFilter part = filter_;
+  part.offset = static_cast<std::size_t>(number) * page_rows;
+  part.limit = page_rows;
+  return {number, book_.workbook().list(kind_, part)};
+}
+
+const RecordLine* RecordListModel::line_at(int row) const {
+  const int number = row / page_rows;
+  const auto known = std::ranges::find(pages_, number, &Page::number);
+  if (known != pages_.end()) {
+    pages_.splice(pages_.begin(), pages_, known);
+  } else {
+    try {
+      pages_.push_front(read_page(number));
+    } catch (const WorkbookTrouble& trouble) {
+      // Kept empty, so that it is told once and not for every cell.
+      pages_.push_front({number, {}});
+      emit book_.told(sentence_text(trouble.problem()));
+    }
+    if (pages_.size() > most_pages) pages_.pop_back();
+  }
+  const auto at = static_cast<std::size_t>(row % page_rows);
+  const std::vector<RecordLine>& lines = pages_.front().lines;
+  return at < lines.size() ? &lines[at] : nullptr;
+}
+
 void RecordListModel::read() {
   stale_ = false;
-  std::vector<RecordLine> lines;
+  int count = 0;
+  std::list<Page> pages;
   try {
-    lines = book_.workbook().list(kind_, filter_);
+    count = static_cast<int>(book_.workbook().count(kind_, filter_));
+    for (const Page& page : pages_) {
+      if (pages.size() == most_read_again) break;
+      pages.push_back(read_page(page.number));
+    }
   } catch (const WorkbookTrouble& trouble) {
     // What was read before stays in sight: it is still what the file held.
     emit book_.told(sentence_text(trouble.problem()));
     return;
   }
-  const bool same_rows = std::ranges::equal(lines, lines_, [](const RecordLine& a, const RecordLine& b) { return a.ref == b.ref; });
-  if (same_rows) {
-    lines_ = std::move(lines);
-    if (!lines_.empty()) emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+  const auto same_rows = [&] {
+    if (count != row_count_) return false;
+    return std::ranges::equal(pages, pages_ | std::views::take(static_cast<std::ptrdiff_t>(pages.size())), [](const Page& a, const Page& b) {
+      return std::ranges::equal(a.lines, b.lines, [](const RecordLine& one, const RecordLine& other) { return one.ref == other.ref; });
+    });
+  };
+  if (same_rows()) {
+    pages_ = std::move(pages);
+    if (row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
     return;
   }
   beginResetModel();
-  lines_ = std::move(lines);
+  row_count_ = count;
+  pages_ = std::move(pages);
   endResetModel();
 }
 

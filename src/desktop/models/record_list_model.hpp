@@ -1,6 +1,7 @@
 #pragma once
 #include <QAbstractTableModel>
 #include <functional>
+#include <list>
 #include <vector>
 
 #include "gritwright/report/quantity_text.hpp"
@@ -8,7 +9,8 @@
 
 namespace gritwright::desktop {
 
-/// Records of one kind as a list, newest first; bags with their tests and stock.
+/// Records of one kind as a list, newest first; bags with their tests and stock. Only the rows that are looked at are read, so that a
+/// record of many years opens as quickly as a new one.
 class RecordListModel : public QAbstractTableModel {
   Q_OBJECT
  public:
@@ -36,17 +38,30 @@ class RecordListModel : public QAbstractTableModel {
   void set_in_sight(bool in_sight);
   void set_units(UnitSystem units);
   void set_filter(ListFilter filter);
+  /// Narrows the list to what has these words, found by their beginnings.
+  void set_words(const QString& words);
   /// What Column::state says of a record.
   void set_state(QString heading, std::function<QString(const RecordLine&)> text);
 
  private:
+  /// Rows that follow each other, as they were read.
+  struct Page {
+    int number = 0;
+    std::vector<RecordLine> lines;
+  };
+
+  [[nodiscard]] QString stock_shown(const RecordLine& line) const;
   void record_changed();
   void read();
+  [[nodiscard]] Page read_page(int number) const;
+  /// Null if it can't be read.
+  [[nodiscard]] const RecordLine* line_at(int row) const;
 
   RecordBook& book_;
   RecordKind kind_;
   std::vector<Column> columns_;
-  std::vector<RecordLine> lines_;
+  int row_count_ = 0;
+  mutable std::list<Page> pages_;  ///< those looked at last, newest first
   ListFilter filter_;
   QString state_heading_;
   std::function<QString(const RecordLine&)> state_;

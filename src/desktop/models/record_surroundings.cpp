@@ -24,8 +24,10 @@ constexpr std::size_t most_changed_mixes = 3;  // of which is told what an unusu
 
 std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::string& material, const std::string& but_not) {
   std::vector<EarlierTest> tests;
+  constexpr std::size_t most_looked_at_again = 200;  // untested ones among them
   ListFilter filter;
   filter.subject = material;
+  filter.limit = most_looked_at_again;
   for (const RecordLine& line : workbook.list(RecordKind::bag, filter)) {
     if (tests.size() == most_earlier) break;
     if (line.sieve_tests == 0 || line.ref.id == but_not) continue;

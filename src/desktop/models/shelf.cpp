@@ -19,7 +19,8 @@ class ShelfText {
   Q_DECLARE_TR_FUNCTIONS(Shelf)
 };
 
-constexpr std::size_t most_offered = 60;  // a longer list is not looked through
+constexpr std::size_t most_offered = 60;     // a longer list is not looked through
+constexpr std::size_t most_looked_at = 600;  // the newest; older ones with grain left are laid on the bench by hand
 
 /// Grain from `from` to `to` with even shares over the logarithm of its size: what a printed size says until the bag is sieved.
 Grading printed_grading(Aperture from, Aperture to) {
@@ -122,7 +123,9 @@ Shelf shelf_of(const OpenWorkbook& workbook, const Catalogue& catalogue) {
   Shelf shelf;
   const auto reserved = reserved_l(workbook);
   for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction}) {
-    for (const RecordLine& line : workbook.list(kind)) {
+    ListFilter part;
+    part.limit = most_looked_at;
+    for (const RecordLine& line : workbook.list(kind, part)) {
       if (shelf.grain.size() == most_offered) break;
       if (line.stock && !(*line.stock > Mass{})) continue;
       auto item = item_of(workbook, catalogue, line.ref, reserved);
