@@ -20,6 +20,7 @@
 #include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/bins_tab.hpp"
 #include "pages/log_page.hpp"
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
@@ -53,6 +54,12 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&window_.mix_page(), &MixPage::pot_test_wanted, this, &RecordPages::test_mix);
   connect(measuring_, &MeasurePage::kept, this, &RecordPages::take_measured);
   connect(bags_, &BagsPage::grade_wanted, this, &RecordPages::grade);
+  connect(&bags_->bins(), &BinsTab::grade_wanted, this, &RecordPages::grade);
+  connect(&bags_->bins(), &BinsTab::mix_wanted, this, &RecordPages::put_in_mix);
+  connect(&bags_->bins(), &BinsTab::trace_wanted, this, [this](const QString& id) {
+    show_log();
+    log_->show_trace(id);
+  });
   connect(bags_, &BagsPage::mix_wanted, this, &RecordPages::put_in_mix);
   connect(&book_, &RecordBook::told, &bench_, &Bench::told);
   connect(&book_, &RecordBook::changed, this, &RecordPages::record_changed);
@@ -60,6 +67,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
     bags_->set_units(bench_.units());
     measuring_->set_units(bench_.units());
     trees_->set_units(bench_.units());
+    log_->set_units(bench_.units());
   });
   connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
   connect(&bench_, &Bench::changed, this, [this] {
@@ -79,6 +87,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   bags_->set_units(bench_.units());
   measuring_->set_units(bench_.units());
   trees_->set_units(bench_.units());
+  log_->set_units(bench_.units());
   record_changed();
   page_changed();
 }
@@ -103,9 +112,19 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
   action("action_put_in_mix", tr("&Put this grain into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
+  action("action_take_back", tr("Take &back grain from a tree"), tr("Ctrl+Alt+W"), [this] {
+    const QString tree = window_.pages().currentWidget() == trees_ ? trees_->trees().list().current() : QString();
+    show_bags();
+    bags_->take_back(tree);
+  });
+  action("action_add_bin", tr("Add a bin or tub"), tr("Ctrl+Alt+Y"), [this] {
+    show_bags();
+    bags_->show_bins();
+    bags_->bins().add_bin();
+  });
   action("action_measure", tr("Measur&e this bag"), tr("Ctrl+D"), [this] { measure_chosen(); });
   action("action_pot_test", tr("&Pot test of a mix"), tr("Ctrl+Shift+B"), [this] { test_mix(); });
-  action("action_remove_bag", tr("Re&move this bag"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
+  action("action_remove_bag", tr("Re&move this bag or bin"), tr("Ctrl+Shift+R"), on_bags(&BagsPage::remove));
   menu_->addSeparator();
   action("action_add_tree", tr("&Add a tree"), tr("Ctrl+Alt+T"), [this] {
     show_trees();
@@ -135,7 +154,17 @@ void RecordPages::make_menu(QMenu& before) {
   menu_->addSeparator();
   action("action_write_down", tr("&Write down in the log"), tr("Ctrl+L"), [this] {
     show_log();
+    log_->show_happened();
     log_->findChild<QWidget*>(QStringLiteral("log_text"))->setFocus();
+  });
+  action("action_trace_grain", tr("W&here this grain went"), tr("Ctrl+Shift+W"), [this] { trace_chosen(); });
+  action("action_sick_trees", tr("What do the sick trees share?"), tr("Ctrl+Shift+Y"), [this] {
+    show_log();
+    log_->show_sick_trees();
+  });
+  action("action_save_list", tr("Save the list of trees..."), tr("Ctrl+Shift+L"), [this] {
+    show_log();
+    log_->save_list();
   });
   action("action_find", tr("F&ind on this page"), tr("Ctrl+F"), [this] { find(); });
   menu_->addSeparator();
@@ -151,9 +180,18 @@ void RecordPages::make_context_menus() {
     for (const char* name : names) widget->addAction(window_.findChild<QAction*>(QLatin1String(name)));
     widget->setContextMenuPolicy(Qt::ActionsContextMenu);
   };
-  give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_remove_bag"});
-  give(&bags_->fractions(), {"action_put_in_mix"});
+  give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_trace_grain", "action_remove_bag"});
+  give(&bags_->fractions(), {"action_put_in_mix", "action_trace_grain"});
+  give(&bags_->bins().list().table(), {"action_add_bin", "action_grade_bag", "action_put_in_mix", "action_trace_grain", "action_remove_bag"});
   give(&log_->table(), {"action_write_down", "action_find"});
+}
+
+// What is asked about is what the page on screen shows: a bag or fraction, or a tree.
+void RecordPages::trace_chosen() {
+  const QWidget* current = window_.pages().currentWidget();
+  const QString id = current == bags_ ? bags_->chosen_grain() : current == trees_ ? trees_->trees().list().current() : QString();
+  show_log();
+  log_->show_trace(id);
 }
 
 void RecordPages::show_bags() { window_.pages().setCurrentWidget(bags_); }

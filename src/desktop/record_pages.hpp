@@ -75,6 +75,7 @@ class RecordPages : public QObject {
   void test_mix();
   void refresh_profiles();
   void find();
+  void trace_chosen();
   /// Puts it on the bench unless it lies there already; false if there is no room or no such bag.
   bool lay_on_bench(const QString& bag);
   /// The bag of the component on screen; a new one is added for a sheet without. Empty if it could not be.

@@ -15,11 +15,6 @@ namespace {
 
 constexpr double picture_scale = 2;  // sharp on paper
 
-bool write_whole(const QString& path, const QByteArray& bytes) {
-  QSaveFile file(path);
-  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
-}
-
 QByteArray png_of(QWidget& picture) {
   QPixmap pixmap(picture.size() * picture_scale);
   pixmap.setDevicePixelRatio(picture_scale);
@@ -70,6 +65,11 @@ QString quoted(QString name) {
 }
 
 }  // namespace
+
+bool write_whole(const QString& path, const QByteArray& bytes) {
+  QSaveFile file(path);
+  return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
+}
 
 bool export_picture(QWidget& picture, const QString& path) {
   QByteArray bytes;

@@ -8,15 +8,19 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSortFilterProxyModel>
 #include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "bins_tab.hpp"
+#include "models/stock_text.hpp"
 #include "text.hpp"
 #include "widgets/record_form.hpp"
+#include "widgets/record_list_side.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -42,11 +46,20 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
     : QWidget(parent),
       book_(book),
       list_(new RecordListModel(book, RecordKind::bag, {Column::id, Column::title, Column::day, Column::tests, Column::stock}, this)),
-      found_(new QSortFilterProxyModel(this)),
-      fraction_list_(new RecordListModel(book, RecordKind::fraction, {Column::id, Column::title, Column::day, Column::stock}, this)) {
-  auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins(8, 8, 8, 8);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
+      fraction_list_(new RecordListModel(book, RecordKind::fraction, {Column::id, Column::title, Column::day, Column::stock}, this)),
+      tabs_(new QTabWidget(this)),
+      bins_(new BinsTab(book, catalogue, tabs_)) {
+  auto* page = new QVBoxLayout(this);
+  page->setContentsMargins(8, 8, 8, 8);
+  tabs_->setObjectName(QStringLiteral("bags_tabs"));
+  tabs_->setAccessibleName(tr("Bags"));
+  tabs_->setDocumentMode(true);
+  tabs_->tabBar()->setMinimumHeight(32);
+  page->addWidget(tabs_);
+  auto* shelf = new QWidget(tabs_);
+  auto* layout = new QHBoxLayout(shelf);
+  layout->setContentsMargins(0, 8, 0, 0);
+  auto* splitter = new QSplitter(Qt::Horizontal, shelf);
   splitter->setObjectName(QStringLiteral("bags_splitter"));
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
@@ -55,6 +68,8 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setStretchFactor(0, 1);
   splitter->setSizes({720, 520});
   layout->addWidget(splitter);
+  tabs_->addTab(shelf, tr("Bags and fractions"));
+  tabs_->addTab(bins_, tr("Bins and tubs"));
   connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BagsPage::choose);
   refresh();
@@ -80,7 +95,10 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   receive_button->setObjectName(QStringLiteral("bags_receive"));
   receive_button->setAccessibleName(tr("Receive bags of this material"));
   receive_button->setMinimumHeight(28);
-  connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
+  connect(find_, &QLineEdit::textChanged, this, [this](const QString& words) {
+    list_->set_words(words);
+    refresh();
+  });
   connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
   tools->addWidget(find_label);
   tools->addWidget(find_, 1);
@@ -97,17 +115,14 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
   layout->addLayout(list_tools(side, catalogue));
-  empty_ = new QLabel(tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here."), side);
+  empty_ = new QLabel(side);
   empty_->setWordWrap(true);
   empty_->setProperty("role", "muted");
   layout->addWidget(empty_);
-  found_->setSourceModel(list_);
-  found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-  found_->setFilterKeyColumn(-1);
   table_ = new QTableView(side);
   table_->setObjectName(QStringLiteral("bags_table"));
   table_->setAccessibleName(tr("Bags"));
-  table_->setModel(found_);
+  table_->setModel(list_);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->setDragEnabled(true);
   table_->setDragDropMode(QAbstractItemView::DragOnly);
@@ -146,6 +161,7 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
 }
 
 QString BagsPage::chosen_grain() const {
+  if (tabs_->currentWidget() == bins_) return bins_->list().current();
   const bool of_fractions = fraction_used_last_ && fraction_table_->currentIndex().isValid();
   return of_fractions ? to_qt(fraction_list_->ref_at(fraction_table_->currentIndex().row()).id) : current_;
 }
@@ -161,14 +177,32 @@ QWidget* BagsPage::form_side() {
   title_->setObjectName(QStringLiteral("bag_title"));
   title_->setProperty("role", "heading");
   title_->setWordWrap(true);
-  stock_ = new QLabel(details);
-  stock_->setObjectName(QStringLiteral("bag_stock"));
-  stock_->setWordWrap(true);
+  for (const auto& [label, name] : {std::pair{&tested_, "bag_tested"}, {&stock_, "bag_stock"}}) {
+    *label = new QLabel(details);
+    (*label)->setObjectName(QLatin1String(name));
+    (*label)->setWordWrap(true);
+  }
   form_ = new RecordForm(details);
   add_arrival_rows();
   add_grain_rows();
   add_paper_rows();
+  add_reclaimed_rows();
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  card->addWidget(title_);
+  card->addWidget(form_);
+  card->addWidget(tested_);
+  card->addWidget(stock_);
+  card->addLayout(form_buttons(details));
+  card->addStretch(1);
+  auto* area = new QScrollArea(this);
+  area->setWidget(details);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  return area;
+}
+
+QLayout* BagsPage::form_buttons(QWidget* details) {
   auto* grade_button = new QPushButton(tr("&Grade this bag"), details);
   grade_button->setObjectName(QStringLiteral("bag_grade"));
   grade_button->setAccessibleName(tr("Grade this bag"));
@@ -189,17 +223,7 @@ QWidget* BagsPage::form_side() {
   buttons->addWidget(measure_button);
   buttons->addWidget(take_in_);
   buttons->addStretch(1);
-  card->addWidget(title_);
-  card->addWidget(form_);
-  card->addWidget(stock_);
-  card->addLayout(buttons);
-  card->addStretch(1);
-  auto* area = new QScrollArea(this);
-  area->setWidget(details);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
+  return buttons;
 }
 
 std::optional<Stored<Bag>> BagsPage::bag() const {
@@ -312,6 +336,53 @@ void BagsPage::add_paper_rows() {
               [this](const QString& text) { return save(tr("note"), [&](Bag& b) { b.note = trimmed_utf8(text); }); }});
 }
 
+void BagsPage::add_reclaimed_rows() {
+  form_->add({QStringLiteral("bag_reclaimed_tree"), tr("Taken back from"), Kind::words, tr("a tree, like TR-06; empty for grain that was bought"),
+              shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->tree.text) : QString(); }), [this](const QString& text) { return set_reclaimed_tree(text); }});
+  const auto is_reclaimed = [this] {
+    const auto stored = bag();
+    return stored && stored->record.reclaimed;
+  };
+  form_->add({QStringLiteral("bag_reclaimed_mix"), tr("It stood in"), Kind::words, tr("the mix it was, like MX-01/1"),
+              shown([](const Bag& b) { return b.reclaimed && b.reclaimed->mix ? to_qt(b.reclaimed->mix->text) : QString(); }),
+              [this](const QString& text) { return set_reclaimed_mix(text); }, is_reclaimed});
+  form_->add({QStringLiteral("bag_reclaimed_day"), tr("Taken back on"), Kind::words, tr("a day like 2026-03-14"),
+              shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->day.value_or("")) : QString(); }),
+              [this](const QString& text) {
+                return save(tr("day"), [&](Bag& b) {
+                  if (b.reclaimed) b.reclaimed->day = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text));
+                });
+              },
+              is_reclaimed});
+}
+
+// The mix it last stood in before that day is filled in; the grower sees it in the next field and can mend it.
+Problems BagsPage::set_reclaimed_tree(const QString& text) {
+  if (text.trimmed().isEmpty()) return save(tr("tree"), [](Bag& b) { b.reclaimed.reset(); });
+  const auto tree = book_.workbook().find(Id<Tree>{trimmed_utf8(text)});
+  if (!tree) return {Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", trimmed_utf8(text)}}}};
+  return save(tr("tree"), [&](Bag& b) {
+    if (b.reclaimed && b.reclaimed->tree == tree->id) return;
+    const std::optional<std::string> day = b.reclaimed ? b.reclaimed->day : b.received;
+    b.reclaimed = Reclaimed{tree->id, std::nullopt, day};
+    for (const Repotting& repotting : tree->record.repottings) {
+      if (!day || repotting.day < *day) b.reclaimed->mix = repotting.mix;
+    }
+  });
+}
+
+Problems BagsPage::set_reclaimed_mix(const QString& text) {
+  std::optional<Id<MixVersion>> mix;
+  if (!text.trimmed().isEmpty()) {
+    const auto found = book_.workbook().find(Id<MixVersion>{trimmed_utf8(text)});
+    if (!found) return {Problem{"workbook.not-there", {}, {{"kind", std::string("mix")}, {"id", trimmed_utf8(text)}}}};
+    mix = found->id;
+  }
+  return save(tr("mix"), [&](Bag& b) {
+    if (b.reclaimed) b.reclaimed->mix = mix;
+  });
+}
+
 void BagsPage::fit_columns() {
   if (fraction_table_ == nullptr) return;
   const QFontMetrics metrics(font());
@@ -350,15 +421,18 @@ void BagsPage::set_units(UnitSystem units) {
   list_->set_units(units);
   fraction_list_->set_units(units);
   form_->set_units(units);
+  bins_->set_units(units);
   refresh();
 }
 
 void BagsPage::find() {
+  if (tabs_->currentWidget() == bins_) return bins_->list().find();
   find_->setFocus();
   find_->selectAll();
 }
 
 void BagsPage::receive() {
+  show_bags();
   Bag fresh;
   fresh.material = material_->currentData().toString().toStdString();
   fresh.received = today();
@@ -370,7 +444,21 @@ void BagsPage::receive() {
   form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"))->setFocus();
 }
 
+void BagsPage::take_back(const QString& tree) {
+  receive();
+  auto* lot = form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"));
+  save(tr("lot"), [](Bag& b) { b.lot = tr("taken back").toStdString(); });
+  if (!tree.isEmpty()) set_reclaimed_tree(tree);
+  form_->refresh(true);
+  auto* from = form_->findChild<QLineEdit*>(QStringLiteral("bag_reclaimed_tree"));
+  (tree.isEmpty() ? from : lot)->setFocus();
+}
+
+void BagsPage::show_bags() { tabs_->setCurrentIndex(0); }
+void BagsPage::show_bins() { tabs_->setCurrentWidget(bins_); }
+
 void BagsPage::remove() {
+  if (tabs_->currentWidget() == bins_) return bins_->remove_bin();
   const auto stored = bag();
   if (!stored) return;
   if (book_.workbook().is_used(ref_to(stored->id))) {
@@ -393,19 +481,22 @@ void BagsPage::take_into_stock() {
 }
 
 void BagsPage::grade() {
-  if (!current_.isEmpty()) emit grade_wanted(current_);
+  const QString grain = tabs_->currentWidget() == bins_ ? bins_->list().current() : current_;
+  if (!grain.isEmpty()) emit grade_wanted(grain);
 }
 
 void BagsPage::show_bag(const QString& id) {
+  show_bags();
+  if (list_->row_of(id) < 0) find_->clear();
   const int row = list_->row_of(id);
   if (row < 0) return;
-  table_->setCurrentIndex(found_->mapFromSource(list_->index(row, 0)));
+  table_->setCurrentIndex(list_->index(row, 0));
   choose();
 }
 
 void BagsPage::choose() {
   const QModelIndex index = table_->currentIndex();
-  const QString chosen = index.isValid() ? to_qt(list_->ref_at(found_->mapToSource(index).row()).id) : QString();
+  const QString chosen = index.isValid() ? to_qt(list_->ref_at(index.row()).id) : QString();
   fraction_used_last_ = false;
   if (chosen == current_ || chosen.isEmpty()) return;
   current_ = chosen;
@@ -417,13 +508,12 @@ void BagsPage::choose() {
 // After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place.
 void BagsPage::keep_selection() {
   if (const int row = list_->row_of(current_); row >= 0) {
-    const QModelIndex index = found_->mapFromSource(list_->index(row, 0));
-    if (index.isValid() && table_->currentIndex().row() != index.row()) table_->setCurrentIndex(index);
+    if (table_->currentIndex().row() != row) table_->setCurrentIndex(list_->index(row, 0));
     return;
   }
   current_.clear();
-  if (found_->rowCount() == 0) return;
-  table_->setCurrentIndex(found_->index(0, 0));
+  if (list_->rowCount() == 0) return;
+  table_->setCurrentIndex(list_->index(0, 0));
   choose();
 }
 
@@ -431,6 +521,9 @@ void BagsPage::refresh() {
   if (!isVisible()) return;
   keep_selection();
   empty_->setVisible(list_->rowCount() == 0);
+  empty_->setText(find_->text().trimmed().isEmpty()
+                      ? tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.")
+                      : tr("No bag has these words."));
   const bool any_fractions = fraction_list_->rowCount() > 0;
   fraction_heading_->setVisible(any_fractions);
   fraction_table_->setVisible(any_fractions);
@@ -447,7 +540,8 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   const auto mass = dry_mass_received(stored.record);
   const auto stock = book_.workbook().stock_of(ref_to(stored.id));
   take_in_->setEnabled(mass && !stock);
-  if (stock) stock_->setText(tr("Left: %1 of dry grain").arg(to_local(mass_text(stock, units_))));
+  tested_->setText(tested_text(book_.workbook(), ref_to(stored.id)));
+  if (stock) stock_->setText(tr("Left: %1").arg(stock_text(book_.workbook(), ref_to(stored.id), units_)));
   else if (mass) stock_->setText(tr("%1 of dry grain, not in stock yet").arg(to_local(mass_text(mass, units_))));
   else stock_->setText(tr("Left: \u2013 (type the weight of a bag, or its litres and the litre weight)"));
 }

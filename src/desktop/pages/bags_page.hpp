@@ -11,26 +11,33 @@ class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
-class QSortFilterProxyModel;
+class QTabWidget;
 class QTableView;
 
 namespace gritwright::desktop {
 
+class BinsTab;
 class RecordForm;
 
-/// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left.
+/// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left. Grain taken back from a tree
+/// is a bag too. Beside them the bins and leftover tubs.
 class BagsPage : public QWidget {
   Q_OBJECT
  public:
   BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent = nullptr);
 
   void receive();
+  /// A bag of grain that was taken back from a tree, whose number may be empty yet.
+  void take_back(const QString& tree);
   void remove();
   void grade();
   void take_into_stock();
   void find();
   void set_units(UnitSystem units);
   void show_bag(const QString& id);
+  void show_bags();
+  void show_bins();
+  [[nodiscard]] BinsTab& bins() { return *bins_; }
   /// The bag on screen, empty if there is none.
   [[nodiscard]] const QString& current_bag() const { return current_; }
   /// The fraction or bag that a mix would take: of the list used last.
@@ -52,10 +59,14 @@ class BagsPage : public QWidget {
   QWidget* list_side(const Catalogue& catalogue);
   QLayout* list_tools(QWidget* side, const Catalogue& catalogue);
   QWidget* form_side();
+  QLayout* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows();
   void add_grain_rows();
   void add_paper_rows();
+  void add_reclaimed_rows();
+  Problems set_reclaimed_tree(const QString& text);
+  Problems set_reclaimed_mix(const QString& text);
   void fit_columns();
   void choose();
   void refresh();
@@ -71,8 +82,9 @@ class BagsPage : public QWidget {
 
   RecordBook& book_;
   RecordListModel* list_;
-  QSortFilterProxyModel* found_;
   RecordListModel* fraction_list_;
+  QTabWidget* tabs_;
+  BinsTab* bins_;
   QTableView* table_ = nullptr;
   QTableView* fraction_table_ = nullptr;
   QLabel* fraction_heading_ = nullptr;
@@ -82,6 +94,7 @@ class BagsPage : public QWidget {
   QPushButton* take_in_ = nullptr;
   QLabel* empty_ = nullptr;
   QLabel* title_ = nullptr;
+  QLabel* tested_ = nullptr;
   QLabel* stock_ = nullptr;
   QWidget* details_ = nullptr;
   RecordForm* form_ = nullptr;

@@ -8,12 +8,16 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSortFilterProxyModel>
 #include <QSplitter>
+#include <QTabBar>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "models/grain_trace.hpp"
+#include "sick_trees_tab.hpp"
 #include "text.hpp"
+#include "trace_tab.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -57,37 +61,52 @@ LogPage::LogPage(RecordBook& book, QWidget* parent)
     : QWidget(parent),
       book_(book),
       list_(new RecordListModel(book, RecordKind::log_entry, {Column::day, Column::title, Column::id}, this)),
-      found_(new QSortFilterProxyModel(this)) {
-  found_->setSourceModel(list_);
-  found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-  found_->setFilterKeyColumn(-1);
+      tabs_(new QTabWidget(this)),
+      trace_(new TraceTab(book, tabs_)),
+      sick_(new SickTreesTab(book, tabs_)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
+  tabs_->setObjectName(QStringLiteral("log_tabs"));
+  tabs_->setAccessibleName(tr("Log"));
+  tabs_->setDocumentMode(true);
+  tabs_->tabBar()->setMinimumHeight(32);
+  tabs_->addTab(happened(), tr("What happened"));
+  tabs_->addTab(trace_, tr("Where grain went"));
+  tabs_->addTab(sick_, tr("Sick trees"));
+  layout->addWidget(tabs_);
+  connect(find_, &QLineEdit::textChanged, this, &LogPage::narrow);
+  for (QLineEdit* field : {about_, from_, to_}) connect(field, &QLineEdit::textChanged, this, &LogPage::narrow);
+  connect(&book_, &RecordBook::changed, this, &LogPage::refresh_links);
+  connect(sick_, &SickTreesTab::trace_wanted, this, &LogPage::show_trace);
+  refresh_links();
+}
+
+QWidget* LogPage::happened() {
+  auto* page = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(page);
+  layout->setContentsMargins(0, 8, 0, 0);
   layout->setSpacing(8);
-  layout->addLayout(tools());
-  about_fault_ = fault_label(this);
+  layout->addLayout(tools(page));
+  about_fault_ = fault_label(page);
   layout->addWidget(about_fault_);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
+  auto* splitter = new QSplitter(Qt::Horizontal, page);
   splitter->setObjectName(QStringLiteral("log_splitter"));
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   table_ = new QTableView(splitter);
   table_->setObjectName(QStringLiteral("log_table"));
   table_->setAccessibleName(tr("Log, newest first"));
-  table_->setModel(found_);
+  table_->setModel(list_);
   show_as_record_list(*table_);
   fit_columns();
   splitter->addWidget(table_);
   splitter->addWidget(linked_side());
   splitter->setSizes({860, 360});
   layout->addWidget(splitter, 1);
-  layout->addLayout(writing_line());
-  writing_fault_ = fault_label(this);
+  layout->addLayout(writing_line(page));
+  writing_fault_ = fault_label(page);
   layout->addWidget(writing_fault_);
-  connect(find_, &QLineEdit::textChanged, found_, &QSortFilterProxyModel::setFilterFixedString);
-  for (QLineEdit* field : {about_, from_, to_}) connect(field, &QLineEdit::textChanged, this, &LogPage::narrow);
-  connect(&book_, &RecordBook::changed, this, &LogPage::refresh_links);
-  refresh_links();
+  return page;
 }
 
 void LogPage::fit_columns() {
@@ -114,25 +133,25 @@ void LogPage::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange) fit_columns();
 }
 
-QLayout* LogPage::tools() {
+QLayout* LogPage::tools(QWidget* parent) {
   auto* layout = new QHBoxLayout;
-  find_ = labelled(layout, this, "log_find", tr("F&ind"), tr("any word of the log"), 2);
+  find_ = labelled(layout, parent, "log_find", tr("F&ind"), tr("any word of the log"), 2);
   layout->addSpacing(12);
-  about_ = labelled(layout, this, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
+  about_ = labelled(layout, parent, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
   layout->addSpacing(12);
-  from_ = labelled(layout, this, "log_from", tr("From"), tr("day, like 2026-03-14"), 0);
-  to_ = labelled(layout, this, "log_to", tr("to"), tr("day, like 2026-04-30"), 0);
+  from_ = labelled(layout, parent, "log_from", tr("From"), tr("day, like 2026-03-14"), 0);
+  to_ = labelled(layout, parent, "log_to", tr("to"), tr("day, like 2026-04-30"), 0);
   return layout;
 }
 
-QLayout* LogPage::writing_line() {
+QLayout* LogPage::writing_line(QWidget* parent) {
   auto* layout = new QHBoxLayout;
-  day_ = labelled(layout, this, "log_day", tr("&Day"), tr("like 2026-03-14"), 0);
+  day_ = labelled(layout, parent, "log_day", tr("&Day"), tr("like 2026-03-14"), 0);
   day_->setText(to_qt(today()));
   day_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000-00-00")) + 24);
   layout->addSpacing(12);
-  text_ = labelled(layout, this, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1);
-  auto* button = new QPushButton(tr("&Keep"), this);
+  text_ = labelled(layout, parent, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1);
+  auto* button = new QPushButton(tr("&Keep"), parent);
   button->setObjectName(QStringLiteral("log_keep"));
   button->setAccessibleName(tr("Keep this line in the log"));
   button->setMinimumHeight(28);
@@ -164,25 +183,44 @@ QWidget* LogPage::linked_side() {
   return side;
 }
 
-std::optional<RecordRef> LogPage::record_called(const QString& id) const {
-  for (const RecordKind kind : record_kinds) {
-    const RecordRef ref{kind, id.trimmed().toStdString()};
-    if (kind != RecordKind::log_entry && kind != RecordKind::stock_entry && book_.workbook().find(ref)) return ref;
-  }
-  return std::nullopt;
-}
-
 void LogPage::find() {
+  if (tabs_->currentWidget() == trace_) return trace_->take_focus();
+  show_happened();
   find_->setFocus();
   find_->selectAll();
 }
 
-void LogPage::show_about(const QString& id) { about_->setText(id); }
+void LogPage::show_happened() { tabs_->setCurrentIndex(0); }
+
+void LogPage::show_about(const QString& id) {
+  show_happened();
+  about_->setText(id);
+}
+
+void LogPage::show_trace(const QString& id) {
+  tabs_->setCurrentWidget(trace_);
+  if (!id.isEmpty()) trace_->trace(id);
+  trace_->take_focus();
+}
+
+void LogPage::show_sick_trees() {
+  tabs_->setCurrentWidget(sick_);
+  sick_->take_focus();
+}
+
+void LogPage::save_list() {
+  if (tabs_->currentWidget() == sick_) return sick_->choose_file();
+  tabs_->setCurrentWidget(trace_);
+  trace_->choose_file();
+}
+
+void LogPage::set_units(UnitSystem units) { trace_->set_units(units); }
 
 void LogPage::narrow() {
   const QString id = about_->text().trimmed();
   ListFilter filter;
-  filter.about = id.isEmpty() ? std::nullopt : record_called(id);
+  filter.words = find_->text().toStdString();
+  filter.about = record_called(book_.workbook(), id);
   QStringList faults;
   if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1; the whole log is shown.").arg(id);
   // While a day is being typed it does not narrow anything yet.
@@ -203,22 +241,20 @@ void LogPage::narrow() {
 void LogPage::refresh_links() {
   if (!isVisible()) return;
   links_->clear();
-  const auto about = about_->text().trimmed().isEmpty() ? std::nullopt : record_called(about_->text());
+  const auto about = record_called(book_.workbook(), about_->text());
   if (!about) {
     links_title_->setText(tr("Type a bag, mix or tree into About to see where its grain went and what stands in it."));
     return;
   }
   links_title_->setText(tr("Linked to %1").arg(to_qt(about->id)));
-  const std::pair<RecordKind, QString> kinds[] = {
-      {RecordKind::tree, tr("tree")},         {RecordKind::mix, tr("mix")},           {RecordKind::batch, tr("batch")},
-      {RecordKind::fraction, tr("fraction")}, {RecordKind::bin, tr("bin")},           {RecordKind::bag, tr("bag")},
-      {RecordKind::sieve_test, tr("sieve test")}, {RecordKind::pot_test, tr("pot test")}, {RecordKind::repotting_day, tr("repotting day")},
-      {RecordKind::container, tr("container")}};
+  constexpr std::size_t most_of_a_kind = 100;  // more is a list to search, not to read
   ListFilter filter;
   filter.about = about;
-  for (const auto& [kind, name] : kinds) {
+  filter.limit = most_of_a_kind;
+  for (const RecordKind kind : {RecordKind::tree, RecordKind::mix, RecordKind::batch, RecordKind::fraction, RecordKind::bin, RecordKind::bag, RecordKind::sieve_test, RecordKind::pot_test,
+                                RecordKind::repotting_day, RecordKind::container}) {
     for (const RecordLine& line : book_.workbook().list(kind, filter)) {
-      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(name, to_qt(line.ref.id), to_qt(line.title)), links_);
+      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(kind_text(kind), to_qt(line.ref.id), to_qt(line.title)), links_);
       item->setData(Qt::UserRole, to_qt(line.ref.id));
     }
   }
@@ -230,7 +266,7 @@ void LogPage::write_down() {
   entry.day = day_->text().trimmed().toStdString();
   entry.sort = LogSort::observation;
   entry.text = text_->text().trimmed().toStdString();
-  if (const auto about = record_called(about_->text())) entry.about.push_back(*about);
+  if (const auto about = record_called(book_.workbook(), about_->text())) entry.about.push_back(*about);
   const Problems problems = check(entry);
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);

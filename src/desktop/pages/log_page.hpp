@@ -1,6 +1,5 @@
 #pragma once
 #include <QWidget>
-#include <optional>
 
 #include "models/record_book.hpp"
 #include "models/record_list_model.hpp"
@@ -8,12 +7,16 @@
 class QLabel;
 class QLineEdit;
 class QListWidget;
-class QSortFilterProxyModel;
+class QTabWidget;
 class QTableView;
 
 namespace gritwright::desktop {
 
-/// Everything that happened, by date; narrowed to one bag, mix or tree and what stands in its grain; a line to write down more.
+class SickTreesTab;
+class TraceTab;
+
+/// Everything that happened, by date; narrowed to one bag, mix or tree and what stands in its grain; a line to write down more. Beside
+/// it where grain went and how the trees are doing.
 class LogPage : public QWidget {
   Q_OBJECT
  public:
@@ -24,6 +27,15 @@ class LogPage : public QWidget {
   void write_down();
   /// Narrows the log to one record and shows what it is linked to.
   void show_about(const QString& id);
+  void show_happened();
+  /// Where the grain of `id` went, or what that tree stands in; empty: asks.
+  void show_trace(const QString& id);
+  void show_sick_trees();
+  /// Saves the list of trees or the comparison, whichever is in front.
+  void save_list();
+  void set_units(UnitSystem units);
+  [[nodiscard]] TraceTab& trace() { return *trace_; }
+  [[nodiscard]] SickTreesTab& sick_trees() { return *sick_; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -32,17 +44,18 @@ class LogPage : public QWidget {
 
  private:
   void fit_columns();
-  QLayout* tools();
-  QLayout* writing_line();
+  QWidget* happened();
+  QLayout* tools(QWidget* parent);
+  QLayout* writing_line(QWidget* parent);
   QWidget* linked_side();
   void narrow();
   void refresh_links();
-  /// The record of that printable id, of whatever kind.
-  [[nodiscard]] std::optional<RecordRef> record_called(const QString& id) const;
 
   RecordBook& book_;
   RecordListModel* list_;
-  QSortFilterProxyModel* found_;
+  QTabWidget* tabs_;
+  TraceTab* trace_;
+  SickTreesTab* sick_;
   QTableView* table_ = nullptr;
   QLineEdit* find_ = nullptr;
   QLineEdit* about_ = nullptr;

@@ -1,0 +1,55 @@
+#include "traced_table.hpp"
+
+#include <QHeaderView>
+#include <algorithm>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : QTableWidget(parent), stretched_(stretched) {
+  setObjectName(QString::fromLatin1(object_name));
+  setAccessibleName(name);
+  setAccessibleDescription(tr("Enter goes on to the record of the row."));
+  setEditTriggers(NoEditTriggers);
+  setSelectionBehavior(SelectRows);
+  setSelectionMode(SingleSelection);
+  setTabKeyNavigation(false);
+  setAlternatingRowColors(true);
+  setShowGrid(false);
+  setWordWrap(false);
+  setMinimumHeight(90);
+  verticalHeader()->hide();
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  connect(this, &QTableWidget::activated, this, [this](const QModelIndex& index) {
+    const auto row = static_cast<std::size_t>(index.row());
+    if (row < refs_.size() && !refs_[row].id.empty()) emit record_wanted(to_qt(refs_[row].id));
+  });
+}
+
+void TracedTable::show_rows(const RecordTable& rows) {
+  refs_ = rows.refs;
+  setColumnCount(static_cast<int>(rows.table.heading.size()));
+  setRowCount(static_cast<int>(rows.table.rows.size()));
+  setHorizontalHeaderLabels(rows.table.heading);
+  for (int row = 0; row < rowCount(); ++row) {
+    const QStringList& cells = rows.table.rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      auto* cell = new QTableWidgetItem(cells[column]);
+      cell->setToolTip(cells[column]);
+      cell->setData(Qt::AccessibleTextRole, QStringLiteral("%1: %2").arg(rows.table.heading[column], cells[column]));
+      setItem(row, column, cell);
+    }
+  }
+  verticalHeader()->setDefaultSectionSize(std::max(26, fontMetrics().height() + 8));
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+  resizeColumnsToContents();
+  if (columnCount() == 0) return;
+  // As wide as it needs at least, so that large text scrolls rather than being cut.
+  int others = 0;
+  for (int column = 0; column < columnCount(); ++column) others += column == stretched_ ? 0 : columnWidth(column);
+  if (others + columnWidth(stretched_) <= viewport()->width()) horizontalHeader()->setSectionResizeMode(stretched_, QHeaderView::Stretch);
+}
+
+}  // namespace gritwright::desktop

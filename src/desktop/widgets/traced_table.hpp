@@ -1,0 +1,25 @@
+#pragma once
+#include <QTableWidget>
+
+#include "models/grain_trace.hpp"
+
+namespace gritwright::desktop {
+
+/// A table to read whose rows stand for records: Enter or a double click goes on to that record.
+class TracedTable : public QTableWidget {
+  Q_OBJECT
+ public:
+  /// `stretched`: the column that takes what width is left.
+  TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent);
+
+  void show_rows(const RecordTable& rows);
+
+ signals:
+  void record_wanted(const QString& id);
+
+ private:
+  int stretched_;
+  std::vector<RecordRef> refs_;
+};
+
+}  // namespace gritwright::desktop
