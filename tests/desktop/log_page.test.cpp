@@ -3,9 +3,16 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QFile>
+#include <QPushButton>
+#include <QTabWidget>
 #include <QTableView>
+#include <QTableWidget>
 
 #include "models/demonstration_record.hpp"
+#include "models/grain_trace.hpp"
+#include "pages/sick_trees_tab.hpp"
+#include "pages/trace_tab.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 
@@ -89,4 +96,116 @@ TEST_CASE("From and to narrow the log to days, and what is no day is told and na
   CHECK(table->model()->rowCount() > that_day);
   open.find<QLineEdit>("log_from")->clear();
   CHECK(table->model()->rowCount() == all);
+}
+
+namespace {
+
+QStringList column(const QTableWidget& table, int at) {
+  QStringList cells;
+  for (int row = 0; row < table.rowCount(); ++row) cells << table.item(row, at)->text();
+  return cells;
+}
+
+std::string file_text(const QString& path) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  return file.readAll().toStdString();
+}
+
+void open_sick_trees(OpenWindow& open) {
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_sick_trees");
+  open.window.record_pages()->log().sick_trees().job().wait();
+  QApplication::processEvents();
+}
+
+}  // namespace
+
+TEST_CASE("A bag is traced to the trees that stand in it, and the list is saved as text, CSV and JSON", "[log_page][trace]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_log");
+  open.window.record_pages()->log().show_trace(QStringLiteral("P-03"));
+  auto* trees = open.find<QTableWidget>("trace_trees");
+  const auto recalled = recall_list(open.record->workbook(), {RecordKind::bag, "P-03"});
+  REQUIRE(recalled);
+  REQUIRE(trees->rowCount() == static_cast<int>(recalled->trees.size()));
+  // TR-01 was potted from the batch that six litres of this bag went into.
+  CHECK(column(*trees, 0).contains(QStringLiteral("TR-01")));
+  CHECK(open.find<QTableWidget>("trace_holders")->isVisible());
+  TraceTab& tab = open.window.record_pages()->log().trace();
+  const QString file = open.folder.filePath(QStringLiteral("trees"));
+  for (const char* ending : {".txt", ".csv", ".json"}) REQUIRE(tab.save_list(file + QLatin1String(ending)));
+  CHECK(file_text(file + QStringLiteral(".txt")).find("Trees that stand in it") != std::string::npos);
+  CHECK(file_text(file + QStringLiteral(".csv")).find("TR-01") != std::string::npos);
+  CHECK(file_text(file + QStringLiteral(".json")).find("gritwright/recall-list/1") != std::string::npos);
+}
+
+TEST_CASE("A tree is traced back to the bags it stands in, and a row leads on", "[log_page][trace]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_trees");
+  open.trigger("action_page_log");
+  open.window.record_pages()->log().show_trace(QStringLiteral("TR-05"));
+  auto* ground = open.find<QTableWidget>("trace_trees");
+  const QStringList what = column(*ground, 0);
+  // It was potted from a batch that took grain out of the bin, which held two lots then.
+  CHECK(what.filter(QStringLiteral("A-12")).size() == 1);
+  CHECK(column(*ground, 5).contains(QStringLiteral("may")));
+  CHECK_FALSE(open.find<QPushButton>("trace_save")->isEnabled());
+  CHECK_FALSE(open.window.record_pages()->log().trace().save_list(open.folder.filePath(QStringLiteral("none.txt"))));
+  emit ground->activated(ground->model()->index(static_cast<int>(what.indexOf(what.filter(QStringLiteral("A-12")).front())), 0));
+  CHECK(open.find<QLineEdit>("trace_of")->text() == QStringLiteral("A-12"));
+  CHECK(open.find<QPushButton>("trace_save")->isEnabled());
+}
+
+TEST_CASE("What does not exist is not traced, and says so", "[log_page][trace][refuses]") {
+  OpenWindow open;
+  open.trigger("action_page_log");
+  open.trigger("action_trace_grain");
+  open.type(QStringLiteral("X-99"));
+  CHECK(open.find<QLabel>("trace_sentence")->text().contains(QStringLiteral("X-99")));
+  CHECK_FALSE(open.find<QTableWidget>("trace_trees")->isVisible());
+}
+
+TEST_CASE("The sick trees stand first with their day, ticked to be compared with all others", "[log_page][trace]") {
+  OpenWindow open;
+  open_sick_trees(open);
+  auto* trees = open.find<QTableWidget>("sick_trees");
+  REQUIRE(trees->rowCount() == 12);
+  CHECK(trees->item(0, 0)->text() == QStringLiteral("TR-04"));  // sick since February
+  CHECK(trees->item(1, 0)->text() == QStringLiteral("TR-03"));  // since January
+  CHECK(trees->item(1, 2)->text() == QLocale().toString(QDate(2026, 1, 24), QLocale::ShortFormat));
+  CHECK(trees->item(1, 0)->checkState() == Qt::Checked);
+  CHECK(trees->item(2, 0)->checkState() == Qt::Unchecked);
+  auto* traits = open.find<QTableWidget>("sick_traits");
+  const auto shared = shared_traits(open.record->workbook());
+  REQUIRE(shared);
+  CHECK(traits->rowCount() == static_cast<int>(shared_table(*shared).refs.size()));
+  CHECK(column(*traits, 2).contains(QStringLiteral("2 of 2")));
+  CHECK(column(*traits, 1).filter(QStringLiteral("MX-02/1")).size() == 1);
+  CHECK(open.find<QLabel>("sick_caution")->text().contains(QStringLiteral("prove nothing")));
+  CHECK(open.find<QLabel>("sick_first_looks")->text().contains(QStringLiteral("drain hole")));
+  const QString file = open.folder.filePath(QStringLiteral("shared.json"));
+  REQUIRE(open.window.record_pages()->log().sick_trees().save_shared(file));
+  CHECK(file_text(file).find("gritwright/shared-traits/1") != std::string::npos);
+}
+
+TEST_CASE("Other trees are compared by ticking them, and the sick ones by one button", "[log_page][trace]") {
+  OpenWindow open;
+  open_sick_trees(open);
+  auto& tab = open.window.record_pages()->log().sick_trees();
+  auto* trees = open.find<QTableWidget>("sick_trees");
+  trees->item(0, 0)->setCheckState(Qt::Unchecked);
+  trees->item(1, 0)->setCheckState(Qt::Unchecked);
+  tab.job().wait();
+  CHECK_FALSE(open.find<QTableWidget>("sick_traits")->isVisible());
+  CHECK_FALSE(tab.save_shared(open.folder.filePath(QStringLiteral("none.txt"))));
+  trees->item(2, 0)->setCheckState(Qt::Checked);
+  tab.job().wait();
+  CHECK(open.find<QLabel>("sick_which")->text().contains(trees->item(2, 0)->text()));
+  open.find<QPushButton>("sick_again")->click();
+  tab.job().wait();
+  CHECK(trees->item(0, 0)->checkState() == Qt::Checked);
+  CHECK(open.find<QLabel>("sick_which")->text().contains(QStringLiteral("TR-03")));
 }

@@ -153,3 +153,40 @@ TEST_CASE("Names of ten thousand signs, emoji, right-to-left, quotes and SQL sta
     CHECK(std::get<Tree>(list->records[i].record).name == names[i]);
   }
 }
+
+TEST_CASE("A list of records says how many it holds and where one stands, read in pages and narrowed or not", "[search]") {
+  Shelf shelf;
+  for (int i = 0; i < 25; ++i) {
+    Bag bag;
+    bag.material = i % 2 == 0 ? "pumice" : "akadama";
+    bag.lot = std::string("row ").append(std::to_string(i));
+    bag.received = i < 10 ? "2026-03-01" : "2026-04-01";
+    REQUIRE(shelf.workbook.count(RecordKind::bag) == static_cast<std::size_t>(2 + i));
+    REQUIRE(shelf.workbook.add(bag, "bag"));
+  }
+  ListFilter all;
+  ListFilter april;
+  april.from_day = "2026-04-01";
+  ListFilter cellar;
+  cellar.words = "cell";
+  ListFilter both = april;
+  both.words = "row";
+  both.subject = "pumice";
+  for (ListFilter filter : {all, april, cellar, both}) {
+    const std::vector<RecordLine> whole = shelf.workbook.list(RecordKind::bag, filter);
+    CHECK(shelf.workbook.count(RecordKind::bag, filter) == whole.size());
+    std::vector<RecordRef> paged;
+    filter.limit = 4;
+    for (filter.offset = 0; filter.offset < whole.size(); filter.offset += 4) {
+      for (const RecordLine& line : shelf.workbook.list(RecordKind::bag, filter)) paged.push_back(line.ref);
+    }
+    REQUIRE(paged.size() == whole.size());
+    for (std::size_t i = 0; i < whole.size(); ++i) {
+      CHECK(paged[i] == whole[i].ref);
+      CHECK(shelf.workbook.place_in_list(whole[i].ref, filter) == i);
+    }
+  }
+  CHECK(shelf.workbook.list(RecordKind::bag, cellar).size() == 2);
+  CHECK_FALSE(shelf.workbook.place_in_list({RecordKind::bag, "K-07"}, april));
+  CHECK_FALSE(shelf.workbook.place_in_list({RecordKind::bag, "X-99"}));
+}
