@@ -576,7 +576,7 @@ void RecordPages::open_mix(const QString& id) {
     if (!sheet || evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) {
       // No sieve test stands behind it: the version says how the grain was known when the mix was designed.
       const QString bag = sheet ? sheet->bag : QString();
-      sheet = sheet_as_designed(components[i]);
+      sheet = sheet_as_designed(components[i], bench_.catalogue());
       sheet->bag = bag;
       if (evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) without << sheet->name;
     }
@@ -586,10 +586,13 @@ void RecordPages::open_mix(const QString& id) {
   bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
     state.components = sheets;
     state.mix_name = to_qt(stored->record.mix.name);
-    if (stored->record.mix.settling.value() > 0) state.settling = number_text(100 * stored->record.mix.settling.value(), 6);
+    const auto percent = [](double share) { return share > 0 ? number_text(100 * share, 6) : QString(); };
+    state.settling = percent(stored->record.mix.settling.value());
+    state.spill = percent(stored->record.mix.spill.value());
   });
   bench_.set_current_component(0);
   window_.show_mixes();
+  if (components.size() > most_components) emit bench_.told(tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id));
   if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(without.join(QStringLiteral(", "))));
 }
 

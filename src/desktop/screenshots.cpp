@@ -22,6 +22,7 @@
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/root_plan_tab.hpp"
+#include "pages/sick_trees_tab.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
 #include "record_pages.hpp"
@@ -88,6 +89,9 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.record_pages()->show_bags();
   window.record_pages()->bags().show_bag(QStringLiteral("P-03"));
   shoot("bags");
+  window.record_pages()->bags().show_bins();
+  shoot("bags_bins");
+  window.record_pages()->bags().show_bags();
   window.record_pages()->measure(Protocol::jug, QStringLiteral("P-03"));
   shoot("measure_jug");
   window.record_pages()->measure(Protocol::pot_by_balance, {});
@@ -145,6 +149,12 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.record_pages()->show_log();
   window.record_pages()->log().show_about(QStringLiteral("P-03"));
   shoot("log");
+  window.record_pages()->log().show_trace(QStringLiteral("P-03"));
+  shoot("log_trace");
+  window.record_pages()->log().show_sick_trees();
+  window.record_pages()->log().sick_trees().job().wait();
+  shoot("log_sick");
+  window.record_pages()->log().show_happened();
   window.show_settings();
   shoot("settings");
   return written;

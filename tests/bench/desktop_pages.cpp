@@ -5,7 +5,11 @@
 #include <QLineEdit>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <sys/wait.h>
+#include <unistd.h>
+
 #include <algorithm>
+#include <chrono>
 #include <cstdio>
 #include <fstream>
 #include <string>
@@ -15,17 +19,16 @@
 #include "models/bench_files.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/record_book.hpp"
+#include "navigation.hpp"
 #include "pages/sieving_page.hpp"
 #include "record_pages.hpp"
+#include "support/large_workbook.hpp"
 #include "theme.hpp"
 
 namespace {
 
 using namespace gritwright;
 using namespace gritwright::desktop;
-
-constexpr int bags = 2000;
-constexpr int log_lines = 20000;
 
 struct Times {
   double median;
@@ -46,24 +49,18 @@ Times times_of(int repeats, Step step) {
   return {milliseconds[milliseconds.size() / 2], milliseconds[milliseconds.size() * 99 / 100]};
 }
 
-void fill(RecordBook& book) {
-  Change change;
-  change.label = "filled";
-  for (int i = 0; i < bags; ++i) {
-    Bag bag;
-    bag.material = i % 2 == 0 ? "pumice" : "akadama";
-    bag.lot = "lot " + std::to_string(i);
-    bag.volume = loose_l(14);
-    bag.received = "2026-03-14";
-    change.edits.push_back({RecordRef{RecordKind::bag, "B-" + std::to_string(10000 + i)}, 0, Record(bag)});
+/// In a process of its own, so that what filling takes does not count as the window's memory.
+bool fill(const std::string& file) {
+  const pid_t filling = fork();
+  if (filling == 0) {
+    OpeningOptions options;
+    options.clock = [] { return std::chrono::system_clock::now(); };
+    options.daily_backup = false;
+    auto workbook = OpenWorkbook::open(file, std::move(options));
+    _exit(workbook && tests::fill_large(*workbook) ? 0 : 1);
   }
-  for (int i = 0; i < log_lines; ++i) {
-    LogEntry entry;
-    entry.day = "2026-03-14";
-    entry.text = "line " + std::to_string(i);
-    change.edits.push_back({RecordRef{RecordKind::log_entry, "N-" + std::to_string(10000 + i)}, 0, Record(entry)});
-  }
-  book.apply(std::move(change));
+  int status = 1;
+  return filling > 0 && waitpid(filling, &status, 0) == filling && status == 0;
 }
 
 /// The most this process ever held, by the kernel's account; 0 where there is none.
@@ -93,25 +90,30 @@ double start_of_demonstration() {
 
 int main(int argument_count, char** arguments) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
-  QApplication application(argument_count, arguments);
   const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("large.gritwright"));
+  if (!fill(file.toStdString())) return 1;
+  QApplication application(argument_count, arguments);
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
   apply_theme(application, Theme::light, 100);
   const double started = start_of_demonstration();
-  auto record = RecordBook::open(folder.filePath(QStringLiteral("large.gritwright")));
-  fill(**record);
+  auto record = RecordBook::open(file);
   Bench bench(shipped_catalogue().value());
   MainWindow window(bench, record->get());
   window.resize(1280, 800);
   window.show();
   RecordPages& pages = *window.record_pages();
-  const Times switched = times_of(60, [&](int step) {
-    if (step % 4 == 0) pages.show_bags();
-    else if (step % 4 == 1) window.show_sieving();
-    else if (step % 4 == 2) window.show_mixes();
-    else pages.show_log();
-  });
+  // By page, since one slow page would hide behind the median of all.
+  constexpr const char* rooms[] = {"bags", "sieving", "mixes", "trees", "day", "log"};
+  std::vector<Times> switched;
+  for (const char* room : rooms) {
+    switched.push_back(times_of(20, [&](int step) { window.navigation().show(window.navigation().room(step % 2 == 0 ? room : room == rooms[0] ? "log" : "bags")); }));
+  }
+  pages.show_log();
+  auto* find = window.findChild<QLineEdit*>(QStringLiteral("log_find"));
+  const Times searched = times_of(60, [&](int step) { find->setText(QStringLiteral("roots frost").left(step % 11 + 1)); });
+  find->clear();
   pages.show_bags();
   QApplication::processEvents();
   auto* note = window.findChild<QLineEdit*>(QStringLiteral("bag_note"));
@@ -127,8 +129,9 @@ int main(int argument_count, char** arguments) {
   const Times sieved = times_of(100, [&](int step) {
     bench.edit(QStringLiteral("mass"), QStringLiteral("bench"), [&](BenchState& state) { state.components[0].sheet.rows[2].retained = QString::number(100 + step % 50); });
   });
-  std::printf("%-52s %9s %9s %9s\n", "desktop with 2,000 bags and 20,000 log lines, ms", "median", "99 %", "aim");
-  std::printf("%-52s %9.1f %9.1f %9s\n", "page switched and painted", switched.median, switched.late, "100");
+  std::printf("%-52s %9s %9s %9s\n", "20,000 bags, 40,000 tests, 100,000 log lines, ms", "median", "99 %", "aim");
+  for (std::size_t i = 0; i < switched.size(); ++i) std::printf("page switched and painted: %-25s %9.1f %9.1f %9s\n", rooms[i], switched[i].median, switched[i].late, "100");
+  std::printf("%-52s %9.1f %9.1f %9s\n", "sign typed into Find of the log, found and painted", searched.median, searched.late, "100");
   std::printf("%-52s %9.1f %9.1f %9s\n", "sign typed into a bag, saved and painted", typed.median, typed.late, "16 / 33");
   std::printf("%-52s %9.1f %9.1f %9s\n", "sign typed into a sieve test, judged and painted", sieved.median, sieved.late, "16 / 33");
   std::printf("%-52s %9.0f %9s %9s\n", "memory at its highest, MB", peak_megabytes(), "", "280");

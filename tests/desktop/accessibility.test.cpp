@@ -78,13 +78,18 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   Tree tree;
   tree.species = "pine, invented";
   open.record->add(tree, QStringLiteral("tree"));
-  each({"action_page_bags", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_new_day", "action_day_add_tree"});
+  each({"action_page_bags", "action_take_back", "action_add_bin", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_new_day", "action_day_add_tree"});
   auto* day_tabs = open.find<QTabWidget>("day_tabs");
   for (int tab = 0; tab < day_tabs->count(); ++tab) {
     day_tabs->setCurrentIndex(tab);
     view("action_page_day");
   }
-  each({"action_page_log", "action_settings", "action_manual"});
+  each({"action_page_log", "action_sick_trees", "action_trace_grain"});
+  open.find<QLineEdit>("trace_of")->setText(QStringLiteral("TR-01"));
+  view("a tree traced");
+  open.find<QLineEdit>("trace_of")->setText(QString::fromStdString(fraction.source.id));
+  view("a bag traced");
+  each({"action_settings", "action_manual"});
   open.find<QLineEdit>("manual_words")->setText(QStringLiteral("dust"));
   view("manual searched");
 }

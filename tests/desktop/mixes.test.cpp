@@ -102,6 +102,42 @@ TEST_CASE("A kept mix lays its bags and parts on the bench again", "[mixes]") {
   CHECK(open.bench.evaluation().mix.has_value());
 }
 
+TEST_CASE("A kept mix of catalogue materials alone is laid on the bench again, its figures still typical", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  MixVersion version;
+  version.mix.name = "from the catalogue";
+  Grading band;
+  band.points = {{aperture_mm(2), Passing(0)}, {aperture_mm(6), Passing(1)}};
+  for (const char* name : {"pumice", "akadama"}) {
+    Component component;
+    component.name = std::string(name).append(", to buy");
+    component.parts = Parts(2);
+    component.grain = typical_grain(*test_catalogue().find(name));
+    component.material = name;
+    component.sizes = band;
+    version.mix.components.push_back(std::move(component));
+  }
+  version.mix.components.back().sizes = SingleSize{aperture_mm(4)};
+  version.sources.resize(2);
+  const QString id = open.record->add(version, QStringLiteral("mix"));
+  REQUIRE_FALSE(id.isEmpty());
+  open.window.record_pages()->open_mix(id);
+  const auto& evaluation = open.bench.evaluation();
+  REQUIRE(evaluation.components.size() == 2);
+  REQUIRE(evaluation.mix.has_value());
+  REQUIRE(evaluation.mix->components.size() == 2);
+  for (std::size_t i = 0; i < 2; ++i) {
+    CHECK(evaluation.mix->components[i].grain == version.mix.components[i].grain);
+    CHECK(open.bench.state().components[i].grain == GrainText{});
+  }
+  CHECK(std::get<Grading>(evaluation.mix->components[0].sizes).points == band.points);
+  const auto& narrow = std::get<Grading>(evaluation.mix->components[1].sizes).points;
+  CHECK_THAT(in_mm(narrow.front().aperture), Catch::Matchers::WithinRel(4.0, 0.002));
+  CHECK_THAT(in_mm(narrow.back().aperture), Catch::Matchers::WithinRel(4.0, 0.002));
+  CHECK(evaluation.mix->components[1].parts == Parts(2));
+}
+
 TEST_CASE("A bag dragged onto the mix lies on the bench, and the menu does the same", "[mixes]") {
   OpenWindow open(Start::mixes);
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());

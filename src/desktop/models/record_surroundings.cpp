@@ -171,6 +171,16 @@ ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::
   return component;
 }
 
+/// A step of one size as a class so narrow that it is one to the eye.
+Grading designed_grading(const GrainSizes& sizes) {
+  if (const auto* grading = std::get_if<Grading>(&sizes)) return *grading;
+  const Aperture size = std::get<SingleSize>(sizes).size;
+  constexpr double narrow = 0.001;
+  Grading step;
+  step.points = {{size * (1 - narrow), Passing(0)}, {size * (1 + narrow), Passing(1)}};
+  return step;
+}
+
 }  // namespace
 
 std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id) {
@@ -200,12 +210,20 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
   return component;
 }
 
-ComponentSheet sheet_as_designed(const Component& component) {
+ComponentSheet sheet_as_designed(const Component& component, const Catalogue& catalogue) {
   const QString name = to_qt(component.name);
-  const auto* grading = std::get_if<Grading>(&component.sizes);
-  ComponentSheet sheet = grading != nullptr && grading->points.size() > 1 ? component_of(test_of(*grading, mass_g(predicted_sample_g)), name) : empty_component(name);
+  ComponentSheet sheet = empty_component(name);
+  if (const Grading grading = designed_grading(component.sizes); grading.points.size() > 1) sheet = component_of(test_of(grading, mass_g(predicted_sample_g)), name);
+  const Material* const material = component.material ? catalogue.find(*component.material) : nullptr;
   if (component.material) sheet.material = to_qt(*component.material);
-  set_densities(sheet, component.grain.bulk_density, component.grain.particle_density);
+  // What is the catalogue's typical figure stays that: typed into the sheet it would pass for measured.
+  const GrainProperties typical = material != nullptr ? typical_grain(*material) : GrainProperties{};
+  const GrainProperties& grain = component.grain;
+  const auto differs = [&](const auto& designed, const auto& usual) { return designed && (material == nullptr || designed != usual); };
+  if (material == nullptr || dry_bulk_density(grain) != dry_bulk_density(typical)) sheet.grain.bulk_density = number_text(in_g_l(dry_bulk_density(grain)), 9);
+  if (differs(grain.particle_density, typical.particle_density)) sheet.grain.particle_density = number_text(in_g_l(*grain.particle_density), 9);
+  if (differs(grain.skeletal_density, typical.skeletal_density)) sheet.grain.skeletal_density = number_text(in_g_l(*grain.skeletal_density), 9);
+  if (differs(grain.water_absorption, typical.water_absorption)) sheet.grain.water_absorption = number_text(100 * grain.water_absorption->value(), 9);
   return sheet;
 }
 

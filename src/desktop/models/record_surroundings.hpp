@@ -1,6 +1,7 @@
 #pragma once
 #include "bench_evaluation.hpp"
 #include "bench_state.hpp"
+#include "gritwright/domain/material.hpp"
 #include "mix_comparison.hpp"
 #include "record_book.hpp"
 #include "surroundings.hpp"
@@ -26,7 +27,8 @@ namespace gritwright::desktop {
 /// stack, with material and densities. Empty if there is no such grain.
 [[nodiscard]] std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id);
 
-/// A sheet that gives a component of a kept mix again, its grading as if 100 g had been sieved; its stack is empty for grain of one size.
-[[nodiscard]] ComponentSheet sheet_as_designed(const Component& component);
+/// A sheet that gives a component of a kept mix again, its grading as if 100 g had been sieved; figures that are the catalogue's typical
+/// ones stay the catalogue's.
+[[nodiscard]] ComponentSheet sheet_as_designed(const Component& component, const Catalogue& catalogue);
 
 }  // namespace gritwright::desktop
