@@ -13,14 +13,73 @@ class StockText {
   Q_DECLARE_TR_FUNCTIONS(StockText)
 };
 
+QString reason_text(StockReason reason) {
+  switch (reason) {
+    case StockReason::received: return StockText::tr("received");
+    case StockReason::screened_into: return StockText::tr("screened into it");
+    case StockReason::screened_out_of: return StockText::tr("screened out of it");
+    case StockReason::used: return StockText::tr("used");
+    case StockReason::returned: return StockText::tr("came back or was tipped in");
+    case StockReason::spilt: return StockText::tr("spilt");
+    case StockReason::thrown_out: return StockText::tr("thrown out");
+    case StockReason::counted: return StockText::tr("difference found by counting");
+  }
+  return {};
+}
+
+/// The sum of the ledger, its newest lines first.
+Explanation ledger_explanation(const OpenWorkbook& workbook, const RecordRef& holder, UnitSystem units) {
+  constexpr std::size_t most_lines = 12;
+  Explanation why;
+  why.figure = "stock";
+  why.formula = StockText::tr("Sum of the lines of the ledger, in dry grain").toStdString();
+  ListFilter of_holder;
+  of_holder.about = holder;
+  of_holder.limit = most_lines;
+  for (const RecordLine& line : workbook.list(RecordKind::stock_entry, of_holder)) {
+    const auto found = workbook.find(Id<StockEntry>{line.ref.id});
+    if (!found || found->record.holder != holder) continue;
+    const StockEntry& entry = found->record;
+    QString text = reason_text(entry.reason);
+    if (entry.other) text = StockText::tr("%1, %2").arg(text, to_qt(entry.other->id));
+    why.inputs.emplace_back(StockText::tr("%1 (%2)").arg(day_text(entry.day), text).toStdString(), to_local(mass_text(entry.change, units)).toStdString());
+  }
+  why.source = StockText::tr("the record").toStdString();
+  return why;
+}
+
 }  // namespace
 
-QString stock_text(const OpenWorkbook& workbook, const RecordRef& holder, UnitSystem units) {
+FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder, UnitSystem units) {
+  FigureGroup group;
+  group.key = QStringLiteral("stock");
+  group.title = StockText::tr("Left of it");
+  group.has_ranges = true;
+  const QString dash = QStringLiteral("\u2013");
   const auto mass = workbook.stock_of(holder);
-  if (!mass) return QStringLiteral("\u2013");
-  const QString dry = StockText::tr("%1 dry").arg(to_local(mass_text(mass, units)));
-  const auto litres = litres_in_stock(workbook, holder);
-  return litres ? StockText::tr("%1 (%2)").arg(to_local(volume_text(in_l(*litres), units)), dry) : dry;
+  const QString kind = QString::fromUtf8(kind_name(holder.kind).data());
+  Figure litres{kind + QStringLiteral("_left_litres"), StockText::tr("Loose grain"), dash, {}, {}, dash};
+  Figure dry{kind + QStringLiteral("_left_dry"), StockText::tr("Dry grain"), to_local(mass_text(mass, units)), {}, {}, dash};
+  if (!mass) {
+    litres.reason = dry.reason = StockText::tr("nothing of it was taken into stock yet");
+  } else {
+    dry.explanations.push_back(ledger_explanation(workbook, holder, units));
+    const auto volume = litres_in_stock(workbook, holder);
+    const auto density = bulk_density_of(workbook, holder);
+    if (volume && density) {
+      litres.value = to_local(volume_text(in_l(*volume), units));
+      Explanation why;
+      why.figure = "stock_litres";
+      why.formula = StockText::tr("Loose litres = dry grain / litre weight").toStdString();
+      why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(*density), units)).toStdString()}};
+      why.source = StockText::tr("its own litre weight, else that of its newest sieve test").toStdString();
+      litres.explanations.push_back(std::move(why));
+    } else {
+      litres.reason = StockText::tr("its litre weight is not known");
+    }
+  }
+  group.figures = {litres, dry};
+  return group;
 }
 
 QString short_stock_text(const OpenWorkbook& workbook, const RecordLine& line, UnitSystem units) {

@@ -19,6 +19,7 @@
 #include "bins_tab.hpp"
 #include "models/stock_text.hpp"
 #include "text.hpp"
+#include "widgets/figure_panel.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/record_table.hpp"
@@ -177,11 +178,12 @@ QWidget* BagsPage::form_side() {
   title_->setObjectName(QStringLiteral("bag_title"));
   title_->setProperty("role", "heading");
   title_->setWordWrap(true);
-  for (const auto& [label, name] : {std::pair{&tested_, "bag_tested"}, {&stock_, "bag_stock"}}) {
+  for (const auto& [label, name] : {std::pair{&tested_, "bag_tested"}, {&not_in_stock_, "bag_not_in_stock"}}) {
     *label = new QLabel(details);
     (*label)->setObjectName(QLatin1String(name));
     (*label)->setWordWrap(true);
   }
+  stock_ = new FigurePanel(details);
   form_ = new RecordForm(details);
   add_arrival_rows();
   add_grain_rows();
@@ -192,6 +194,7 @@ QWidget* BagsPage::form_side() {
   card->addWidget(form_);
   card->addWidget(tested_);
   card->addWidget(stock_);
+  card->addWidget(not_in_stock_);
   card->addLayout(form_buttons(details));
   card->addStretch(1);
   auto* area = new QScrollArea(this);
@@ -541,9 +544,10 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   const auto stock = book_.workbook().stock_of(ref_to(stored.id));
   take_in_->setEnabled(mass && !stock);
   tested_->setText(tested_text(book_.workbook(), ref_to(stored.id)));
-  if (stock) stock_->setText(tr("Left: %1").arg(stock_text(book_.workbook(), ref_to(stored.id), units_)));
-  else if (mass) stock_->setText(tr("%1 of dry grain, not in stock yet").arg(to_local(mass_text(mass, units_))));
-  else stock_->setText(tr("Left: \u2013 (type the weight of a bag, or its litres and the litre weight)"));
+  stock_->show_group(stock_figures(book_.workbook(), ref_to(stored.id), units_));
+  not_in_stock_->setVisible(!stock);
+  not_in_stock_->setText(mass ? tr("%1 of dry grain came; take it into stock to follow what is left.").arg(to_local(mass_text(mass, units_)))
+                              : tr("Type the weight of a bag, or its litres and the litre weight, to take it into stock."));
 }
 
 }  // namespace gritwright::desktop

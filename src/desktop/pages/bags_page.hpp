@@ -17,6 +17,7 @@ class QTableView;
 namespace gritwright::desktop {
 
 class BinsTab;
+class FigurePanel;
 class RecordForm;
 
 /// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left. Grain taken back from a tree
@@ -95,7 +96,8 @@ class BagsPage : public QWidget {
   QLabel* empty_ = nullptr;
   QLabel* title_ = nullptr;
   QLabel* tested_ = nullptr;
-  QLabel* stock_ = nullptr;
+  FigurePanel* stock_ = nullptr;
+  QLabel* not_in_stock_ = nullptr;
   QWidget* details_ = nullptr;
   RecordForm* form_ = nullptr;
   QString current_;

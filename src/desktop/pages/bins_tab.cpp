@@ -16,6 +16,7 @@
 #include "models/grain_trace.hpp"
 #include "models/stock_text.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/figure_panel.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/traced_table.hpp"
@@ -101,12 +102,14 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
   card->addWidget(title_);
   card->addWidget(form_);
-  for (const auto& [label, name] : {std::pair{&tested_, "bin_tested"}, {&left_, "bin_left"}, {&may_contain_, "bin_may_contain"}}) {
+  for (const auto& [label, name] : {std::pair{&tested_, "bin_tested"}, {&may_contain_, "bin_may_contain"}}) {
     *label = new QLabel(details);
     (*label)->setObjectName(QLatin1String(name));
     (*label)->setWordWrap(true);
     card->addWidget(*label);
   }
+  left_ = new FigurePanel(details);
+  card->addWidget(left_);
   contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, details);
   contents_->setMinimumHeight(150);
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
@@ -312,7 +315,7 @@ void BinsTab::refresh() {
   title_->setText(QStringLiteral("%1, %2").arg(to_qt(self.id), to_qt(bin->record.name)));
   material_->setCurrentIndex(std::max(0, material_->findData(to_qt(bin->record.material))));
   tested_->setText(tested_text(book_.workbook(), self));
-  left_->setText(tr("Left: %1").arg(stock_text(book_.workbook(), self, units_)));
+  left_->show_group(stock_figures(book_.workbook(), self, units_));
   may_contain_->setText(may_contain_sentence(bin->record));
   const auto back = trace(book_.workbook(), self, TraceDirection::back);
   const auto title = [&](const RecordRef& ref) {

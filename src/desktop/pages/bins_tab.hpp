@@ -11,6 +11,7 @@ class QPushButton;
 
 namespace gritwright::desktop {
 
+class FigurePanel;
 class RecordForm;
 class RecordListSide;
 class TracedTable;
@@ -57,7 +58,7 @@ class BinsTab : public QWidget {
   RecordForm* form_ = nullptr;
   QComboBox* material_ = nullptr;
   QLabel* tested_ = nullptr;
-  QLabel* left_ = nullptr;
+  FigurePanel* left_ = nullptr;
   QLabel* may_contain_ = nullptr;
   TracedTable* contents_ = nullptr;
   QLineEdit* source_ = nullptr;
