@@ -61,13 +61,13 @@ bool is_translated(const QString& text) {
 
 /// Texts that are data or a sign of their own in every language.
 bool is_data(const QString& name) {
-  static const QStringList data{QStringLiteral("bag_title"), QStringLiteral("commands"), QStringLiteral("material_description"), QStringLiteral("page_bar")};
+  static const QStringList data{QStringLiteral("bag_title"), QStringLiteral("bin_title"), QStringLiteral("commands"), QStringLiteral("material_description"), QStringLiteral("page_bar")};
   return name.startsWith(QStringLiteral("figure_")) || name.startsWith(QStringLiteral("range_")) || name.startsWith(QStringLiteral("choose_component_")) || data.contains(name);
 }
 
 void visit(OpenWindow& open, const std::function<void(const char*)>& look) {
   for (const char* action : {"action_welcome", "action_page_bags", "action_receive_bags", "action_show_sheet", "action_show_verdict", "action_show_screening", "action_show_grain",
-                             "action_show_pot", "action_show_section", "action_show_litres", "action_find_parts", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_page_log", "action_settings"}) {
+                             "action_show_pot", "action_show_section", "action_show_litres", "action_find_parts", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_take_back", "action_add_bin", "action_page_log", "action_trace_grain", "action_sick_trees", "action_settings"}) {
     open.trigger(action);
     if (open.window.mix_page().isVisible()) open.window.mix_page().find_panel().show_more(true);
     look(action);

@@ -73,8 +73,10 @@ void GradingChart::show_picture(const GradingPicture& picture, const QString& se
     if (i < picture.series.size()) {
       for (const QPointF& point : picture.series[i].points_mm_percent) points.append(QPointF(std::log10(point.x()), point.y()));
     }
-    curves_[i].line->replace(points);
-    curves_[i].points->replace(i < picture.series.size() && picture.series[i].faint ? QList<QPointF>() : points);
+    // A curve that stayed where it was is not laid out anew: while parts change only that of the mix moves.
+    if (curves_[i].line->points() != points) curves_[i].line->replace(points);
+    if (i < picture.series.size() && picture.series[i].faint) points.clear();
+    if (curves_[i].points->points() != points) curves_[i].points->replace(points);
   }
   if (!same) {
     for (std::size_t i = 0; i < picture.series.size(); ++i) dress_curve(curves_[i], picture.series[i]);

@@ -119,4 +119,62 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>GrainTrace</name>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n tree stands in it</numerusform>
+            <numerusform>%n trees stand in it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>in %n repotted since some may remain</numerusform>
+            <numerusform>in %n repotted since some may remain</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>%n stood in it once</numerusform>
+            <numerusform>%n stood in it once</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1: the grain of %n bag is or may be in its ground.</numerusform>
+            <numerusform>%1: the grain of %n bags is or may be in its ground.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StockText</name>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>Tested: %n sieve test</numerusform>
+            <numerusform>Tested: %n sieve tests</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>Tested: %n sieve test, on %1</numerusform>
+            <numerusform>Tested: %n sieve tests, the last on %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::SickTreesTab</name>
+    <message numerus="yes">
+        <source>%n tree(s) sick</source>
+        <translation>
+            <numerusform>%n tree is sick</numerusform>
+            <numerusform>%n trees are sick</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>
