@@ -56,8 +56,10 @@ bool fill(const std::string& file) {
     OpeningOptions options;
     options.clock = [] { return std::chrono::system_clock::now(); };
     options.daily_backup = false;
-    auto workbook = OpenWorkbook::open(file, std::move(options));
-    _exit(workbook && tests::fill_large(*workbook) ? 0 : 1);
+    auto opened = OpenWorkbook::open(file, std::move(options));
+    if (!opened) _exit(1);
+    OpenWorkbook workbook = std::move(opened).value();
+    _exit(tests::fill_large(workbook) ? 0 : 1);
   }
   int status = 1;
   return filling > 0 && waitpid(filling, &status, 0) == filling && status == 0;

@@ -139,8 +139,9 @@ QLayout* LogPage::tools(QWidget* parent) {
   layout->addSpacing(12);
   about_ = labelled(layout, parent, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
   layout->addSpacing(12);
-  from_ = labelled(layout, parent, "log_from", tr("From"), tr("day, like 2026-03-14"), 0);
-  to_ = labelled(layout, parent, "log_to", tr("to"), tr("day, like 2026-04-30"), 0);
+  from_ = labelled(layout, parent, "log_from", tr("From"), tr("like 2026-03-14"), 0);
+  to_ = labelled(layout, parent, "log_to", tr("to"), tr("like 2026-04-30"), 0);
+  for (QLineEdit* field : {from_, to_}) field->setMinimumWidth(fontMetrics().horizontalAdvance(field->placeholderText()) + 24);
   return layout;
 }
 

@@ -21,7 +21,8 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr int note_column = 5;
+constexpr int last_column = 5;
+constexpr int note_column = 3;
 
 QLabel* words_label(QWidget* parent, const char* object_name) {
   auto* label = new QLabel(parent);
@@ -56,7 +57,7 @@ SickTreesTab::SickTreesTab(RecordBook& book, QWidget* parent) : QWidget(parent),
   splitter->setHandleWidth(8);
   splitter->addWidget(trees_side());
   splitter->addWidget(shared_side());
-  splitter->setSizes({640, 600});
+  splitter->setSizes({780, 480});
   layout->addWidget(splitter);
   connect(&book_, &RecordBook::changed, this, &SickTreesTab::refresh);
 }
@@ -80,8 +81,8 @@ QWidget* SickTreesTab::trees_side() {
   trees_->verticalHeader()->hide();
   trees_->horizontalHeader()->setHighlightSections(false);
   trees_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  trees_->setColumnCount(note_column + 1);
-  trees_->setHorizontalHeaderLabels({tr("tree"), tr("condition"), tr("since"), tr("name"), tr("potted"), tr("note")});
+  trees_->setColumnCount(last_column + 1);
+  trees_->setHorizontalHeaderLabels({tr("tree"), tr("condition"), tr("since"), tr("note"), tr("name"), tr("potted")});
   layout->addWidget(trees_, 1);
   auto* again = new QPushButton(tr("Tick the sick ones"), side);
   again->setObjectName(QStringLiteral("sick_again"));
@@ -168,8 +169,8 @@ void SickTreesTab::fill_trees() {
     const bool is_sick = state.condition == Condition::sick;
     sick += is_sick ? 1 : 0;
     const QString condition = state.condition ? condition_word(*state.condition) : QStringLiteral("\u2013");
-    const QString cells[] = {to_qt(state.id.text), condition, state.since, state.name, state.potted, state.note};
-    for (int column = 0; column <= note_column; ++column) {
+    const QString cells[] = {to_qt(state.id.text), condition, state.since, state.note, state.name, state.potted};
+    for (int column = 0; column <= last_column; ++column) {
       auto* cell = new QTableWidgetItem(cells[column]);
       cell->setToolTip(cells[column]);
       // The word says it; weight and colour only help the eye.
@@ -189,6 +190,9 @@ void SickTreesTab::fill_trees() {
     }
   }
   trees_->resizeColumnsToContents();
+  // A long note is read whole in its tip; the name behind it should stay in sight.
+  const int most = trees_->fontMetrics().averageCharWidth() * 34;
+  if (trees_->columnWidth(note_column) > most) trees_->setColumnWidth(note_column, most);
   trees_->horizontalHeader()->setStretchLastSection(true);
   summary_->setText(states_.empty() ? tr("No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.")
                                     : tr("%1; tick those to compare with all others.").arg(sick == 0 ? tr("No tree is sick") : tr("%n tree(s) sick", nullptr, sick)));
