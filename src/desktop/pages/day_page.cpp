@@ -452,16 +452,19 @@ QWidget* DayPage::season_tab() {
 
 void DayPage::fit_columns() {
   const QFontMetrics metrics(font());
-  const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
-  fit(DayColumn::done, "done");
+  const auto fit = [&](int column, const char* widest) {
+    const QString heading = table_->model()->headerData(column, Qt::Horizontal).toString();
+    table_->setColumnWidth(column, std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading)) + 24);
+  };
+  fit(DayColumn::done, "");
   fit(DayColumn::tree, "T-000 an old black pine");
   fit(DayColumn::mix, "small pots and more");
   fit(DayColumn::pot, "C-00 shallow oval");
-  fit(DayColumn::plan, "plan");
-  fit(DayColumn::in_pot, "in the pot");
+  fit(DayColumn::plan, "");
+  fit(DayColumn::in_pot, "000.00 L");
   fit(DayColumn::pour, "000.00 L");
-  fit(DayColumn::scoops, "scoops");
-  fit(DayColumn::used, "poured in");
+  fit(DayColumn::scoops, "00.00");
+  fit(DayColumn::used, "000.00 L");
   fit(DayColumn::buds, "green tips");
   fit(DayColumn::helper, "second helper");
   const int line = std::max(26, metrics.height() + 8);

@@ -1229,7 +1229,7 @@
     </message>
     <message>
         <source>In the pan</source>
-        <translation>In der Auffangschale</translation>
+        <translation>Im Boden</translation>
     </message>
     <message>
         <source>Whole sample</source>
@@ -1388,7 +1388,7 @@
     <name>TestSheet</name>
     <message>
         <source>pan</source>
-        <translation>Auffangschale</translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>sieve, mm</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>in the pot</source>
-        <translation>in der Schale</translation>
+        <translation>Füllung</translation>
     </message>
     <message>
         <source>before settling and spill</source>
@@ -2695,7 +2695,7 @@
     </message>
     <message>
         <source>to pour</source>
-        <translation>einzufüllen</translation>
+        <translation>einfüllen</translation>
     </message>
     <message>
         <source>scoops</source>
@@ -3236,7 +3236,7 @@
     </message>
     <message>
         <source>day, like 2026-03-14</source>
-        <translation>Tag, wie 2026-03-14</translation>
+        <translation>wie 2026-03-14</translation>
     </message>
     <message>
         <source>to</source>
@@ -3244,7 +3244,7 @@
     </message>
     <message>
         <source>day, like 2026-04-30</source>
-        <translation>Tag, wie 2026-04-30</translation>
+        <translation>wie 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -4168,11 +4168,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>voids between grains</source>
-        <translation>Hohlräume zwischen Körnern</translation>
+        <translation>zwischen Körnern</translation>
     </message>
     <message>
         <source>voids in grains</source>
-        <translation>Poren in den Körnern</translation>
+        <translation>in Körnern</translation>
     </message>
     <message>
         <source>solid grain</source>
@@ -4500,7 +4500,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>measured; overrides the lengths</source>
-        <translation>gemessen; geht den Maßen vor</translation>
+        <translation>gemessen; geht vor</translation>
     </message>
     <message>
         <source>Mou&amp;nd above it</source>
@@ -4512,7 +4512,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>rise in the middle; none if empty</source>
-        <translation>Anstieg in der Mitte; keiner, wenn leer</translation>
+        <translation>Anstieg in der Mitte</translation>
     </message>
     <message>
         <source>Sa&amp;ucer water</source>
@@ -4646,7 +4646,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>pot by number or name</source>
-        <translation>Schale nach Nummer oder Name</translation>
+        <translation>Nummer oder Name</translation>
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
@@ -4878,7 +4878,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>bis zur Füllhöhe gegossen oder gewogen; geht den Maßen vor</translation>
+        <translation>bis Füllhöhe; geht vor</translation>
     </message>
     <message>
         <source>water fill</source>
@@ -4890,7 +4890,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>coarse grain on the floor; none if empty</source>
-        <translation>grobes Korn am Boden; keins, wenn leer</translation>
+        <translation>grob; keine, wenn leer</translation>
     </message>
     <message>
         <source>bottom layer</source>
@@ -4902,7 +4902,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>üblich: 0,3 bis 0,5 cm; keine, wenn leer</translation>
+        <translation>0,3 bis 0,5; keine, wenn leer</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -5136,7 +5136,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>none yet</source>
-        <translation>noch keiner</translation>
+        <translation>noch keine</translation>
     </message>
     <message>
         <source>bag</source>
@@ -5406,7 +5406,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>The sieve test is kept with its bag once the pan is typed and no fault is left; until then it stays on the bench.</source>
-        <translation>Die Siebanalyse wird bei ihrem Sack aufbewahrt, sobald die Auffangschale eingegeben ist und kein Fehler mehr da ist; bis dahin bleibt sie auf dem Arbeitstisch.</translation>
+        <translation>Die Siebanalyse wird bei ihrem Sack aufbewahrt, sobald der Boden eingegeben ist und kein Fehler mehr da ist; bis dahin bleibt sie auf dem Arbeitstisch.</translation>
     </message>
     <message>
         <source>Bag %1 has this sieve test already.</source>
@@ -5559,7 +5559,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>plan by number or name</source>
-        <translation>Plan nach Nummer oder Name</translation>
+        <translation>Nummer oder Name</translation>
     </message>
     <message>
         <source>No plans yet. Choose a tree above and begin one.</source>
@@ -5703,7 +5703,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>wanted; empty: 5 % of the length, 0.5 to 2 cm</source>
-        <translation>gewünscht; leer: 5 % der Länge, 0,5 bis 2 cm</translation>
+        <translation>leer: 5 % der Länge, 0,5 bis 2 cm</translation>
     </message>
     <message>
         <source>New mix below</source>
@@ -5711,7 +5711,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>wanted; empty: 15 % of the depth, 0.5 to 1.5 cm</source>
-        <translation>gewünscht; leer: 15 % der Tiefe, 0,5 bis 1,5 cm</translation>
+        <translation>leer: 15 % der Tiefe, 0,5 bis 1,5 cm</translation>
     </message>
     <message>
         <source>Turn, degrees</source>
@@ -6699,11 +6699,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>%1; type the sample mass or the pan to see the curve.</source>
-        <translation>%1; Probenmasse oder Auffangschale eingeben, um die Sieblinie zu sehen.</translation>
+        <translation>%1; Probenmasse oder Boden eingeben, um die Sieblinie zu sehen.</translation>
     </message>
     <message>
         <source>Type the pan to see the curve.</source>
-        <translation>Die Auffangschale eingeben, um die Sieblinie zu sehen.</translation>
+        <translation>Den Boden eingeben, um die Sieblinie zu sehen.</translation>
     </message>
     <message>
         <source>%1, still in the stack %2</source>
@@ -6734,14 +6734,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
-        <translation>Ein Sieb je Zeile, grob nach fein, die Auffangschale zuletzt. Eingeben, was liegen blieb; die Eingabetaste geht zum nächsten.</translation>
+        <translation>Ein Sieb je Zeile, grob nach fein, der Boden zuletzt. Eingeben, was liegen blieb; die Eingabetaste geht zum nächsten.</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::SieveTableModel</name>
     <message>
         <source>pan</source>
-        <translation>Auffangschale</translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>sieve %1</source>
@@ -6801,7 +6801,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>pan mass of %1</source>
-        <translation>Auffangschale von %1, Masse</translation>
+        <translation>Boden von %1, Masse</translation>
     </message>
     <message>
         <source>mass on %1 of %2</source>
@@ -6960,7 +6960,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>watch</source>
-        <translation>beobachten</translation>
+        <translation>fraglich</translation>
     </message>
     <message>
         <source>sick</source>
@@ -7044,7 +7044,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>tree by number, name or species</source>
-        <translation>Baum nach Nummer, Name oder Art</translation>
+        <translation>Nummer, Name oder Art</translation>
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
@@ -7120,7 +7120,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>sown, struck or collected</source>
-        <translation>gesät, gesteckt oder gesammelt</translation>
+        <translation>Saat, Steckling, Fund</translation>
     </message>
     <message>
         <source>year</source>
@@ -7148,7 +7148,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>von der Ballenmitte, von der alten Front aus</translation>
+        <translation>von der Ballenmitte aus</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -7164,7 +7164,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>over the root mass&apos;s underside</source>
-        <translation>über der Unterseite des Ballens</translation>
+        <translation>über der Unterseite</translation>
     </message>
     <message>
         <source>&amp;Mass</source>
@@ -7220,7 +7220,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation>Dateien als Verweis, getrennt durch ;</translation>
+        <translation>Dateien, getrennt durch ;</translation>
     </message>
     <message>
         <source>photos</source>
@@ -7324,7 +7324,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>cut</source>
-        <translation>schneiden</translation>
+        <translation>geschnitten</translation>
     </message>
     <message>
         <source>combed</source>
@@ -8016,7 +8016,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>grain of one size has no pan and no top class; leave this out or give a grading</source>
-        <translation>Korn einer Größe hat keine Auffangschale und keine oberste Klasse; das weglassen oder eine Körnung angeben</translation>
+        <translation>Korn einer Größe hat keinen Boden und keine oberste Klasse; das weglassen oder eine Körnung angeben</translation>
     </message>
     <message>
         <source>a density of {density_g_l} g/L can&apos;t be; expected more than 0</source>
@@ -8200,7 +8200,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>nach der Auffangschale (Zeile {pan_line}) folgt eine Zeile; die Auffangschale ist die letzte</translation>
+        <translation>nach dem Boden (Zeile {pan_line}) folgt eine Zeile; der Boden ist die letzte</translation>
     </message>
     <message>
         <source>{found} cells stand here; the header has {expected} columns</source>
@@ -8296,7 +8296,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
-        <translation>die Größe der Auffangschale {size_mm} mm muss über 0 und nicht über dem feinsten Sieb, {finest_mm} mm, liegen</translation>
+        <translation>die Größe des Bodens {size_mm} mm muss über 0 und nicht über dem feinsten Sieb, {finest_mm} mm, liegen</translation>
     </message>
     <message>
         <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
@@ -8496,15 +8496,15 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>the pan is missing; the last row holds what fell through the finest sieve, 0 if nothing did</source>
-        <translation>die Auffangschale fehlt; die letzte Zeile enthält, was durch das feinste Sieb fiel, 0, wenn es nichts war</translation>
+        <translation>der Boden fehlt; die letzte Zeile enthält, was durch das feinste Sieb fiel, 0, wenn es nichts war</translation>
     </message>
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
-        <translation>es gibt kein Sieb; erwartet wird mindestens eine Zeile über der Auffangschale</translation>
+        <translation>es gibt kein Sieb; erwartet wird mindestens eine Zeile über dem Boden</translation>
     </message>
     <message>
         <source>nothing was left on the sieves or in the pan</source>
-        <translation>auf den Sieben und in der Auffangschale lag nichts</translation>
+        <translation>auf den Sieben und im Boden lag nichts</translation>
     </message>
     <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
@@ -8864,7 +8864,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Auffangschale oder gröbste Klasse stehen für das Unbekannte</translation>
+        <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Boden oder gröbste Klasse stehen für das Unbekannte</translation>
     </message>
     <message>
         <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
@@ -9868,7 +9868,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>sum of what came off the sieves and the pan / (1 + moisture)</source>
-        <translation>Summe dessen, was von Sieben und Auffangschale kam / (1 + Feuchte)</translation>
+        <translation>Summe dessen, was von Sieben und Boden kam / (1 + Feuchte)</translation>
     </message>
     <message>
         <source>ASTM C566, the form, from memory</source>
@@ -9892,7 +9892,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>pan</source>
-        <translation>Auffangschale</translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
@@ -9908,7 +9908,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; two cuts in series multiply; the pan passes</source>
-        <translation>Anteil, der auf einer Maschenweite a liegen bleibt: G = 1 - exp(-ln 2 (x/a)^s), über jede Klasse auf log Größe integriert; zwei Trennungen hintereinander multiplizieren sich; die Auffangschale geht durch</translation>
+        <translation>Anteil, der auf einer Maschenweite a liegen bleibt: G = 1 - exp(-ln 2 (x/a)^s), über jede Klasse auf log Größe integriert; zwei Trennungen hintereinander multiplizieren sich; der Boden geht durch</translation>
     </message>
     <message>
         <source>100 x mass of the fraction that is finer than each sieve / mass of the fraction</source>
