@@ -3197,7 +3197,7 @@
     </message>
     <message>
         <source>like K-07, or pumice</source>
-        <translation>como K-07 o pómice</translation>
+        <translation>como K-07 o akadama</translation>
     </message>
     <message>
         <source>What fits</source>
@@ -8912,7 +8912,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>aquí ya hay otro registro {kind} {id}; no se tomó nada</translation>
+        <translation>aquí ya hay otro registro ({kind} {id}); no se tomó nada</translation>
     </message>
     <message>
         <source>the {kind} {id} stands twice in this file</source>
@@ -10645,6 +10645,78 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
         <translation>Práctica común, información general; prevalece el consejo cualificado.</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>cubeta</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>fracción</translation>
+    </message>
+    <message>
+        <source>sieve-set</source>
+        <translation>juego de tamices</translation>
+    </message>
+    <message>
+        <source>sieve-test</source>
+        <translation>ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>árbol</translation>
+    </message>
+    <message>
+        <source>root-mass-plan</source>
+        <translation>plan de cepellón</translation>
+    </message>
+    <message>
+        <source>repotting-day</source>
+        <translation>jornada de trasplante</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>pot-test</source>
+        <translation>ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>stock-entry</source>
+        <translation>asiento de existencias</translation>
+    </message>
+    <message>
+        <source>log-entry</source>
+        <translation>entrada del diario</translation>
+    </message>
+    <message>
+        <source>species-profile</source>
+        <translation>grupo de especies</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>the empty pot</source>
+        <translation>la maceta vacía</translation>
+    </message>
+    <message>
+        <source>the dry pot</source>
+        <translation>la maceta seca</translation>
+    </message>
+    <message>
+        <source>the drained pot</source>
+        <translation>la maceta drenada</translation>
     </message>
 </context>
 </TS>

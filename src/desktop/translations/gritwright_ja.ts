@@ -3192,7 +3192,7 @@
     </message>
     <message>
         <source>like K-07, or pumice</source>
-        <translation>例：K-07、軽石</translation>
+        <translation>例：K-07、akadama</translation>
     </message>
     <message>
         <source>What fits</source>
@@ -8899,7 +8899,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>別の {kind} {id} がすでにあります。何も取り込んでいません</translation>
+        <translation>別の{kind} {id} がすでにあります。何も取り込んでいません</translation>
     </message>
     <message>
         <source>the {kind} {id} stands twice in this file</source>
@@ -10632,6 +10632,78 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
         <translation>一般的な目安と情報です。専門家の助言が優先します。</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>保管容器</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>区分</translation>
+    </message>
+    <message>
+        <source>sieve-set</source>
+        <translation>ふるいの組</translation>
+    </message>
+    <message>
+        <source>sieve-test</source>
+        <translation>ふるい試験</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>鉢</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>root-mass-plan</source>
+        <translation>根鉢計画</translation>
+    </message>
+    <message>
+        <source>repotting-day</source>
+        <translation>植え替え日</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>バッチ</translation>
+    </message>
+    <message>
+        <source>pot-test</source>
+        <translation>鉢試験</translation>
+    </message>
+    <message>
+        <source>stock-entry</source>
+        <translation>在庫の記入</translation>
+    </message>
+    <message>
+        <source>log-entry</source>
+        <translation>日誌の記入</translation>
+    </message>
+    <message>
+        <source>species-profile</source>
+        <translation>樹種グループ</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>下</translation>
+    </message>
+    <message>
+        <source>the empty pot</source>
+        <translation>空の鉢</translation>
+    </message>
+    <message>
+        <source>the dry pot</source>
+        <translation>乾燥した鉢</translation>
+    </message>
+    <message>
+        <source>the drained pot</source>
+        <translation>排水後の鉢</translation>
     </message>
 </context>
 </TS>
