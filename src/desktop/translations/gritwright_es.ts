@@ -1404,7 +1404,7 @@
     </message>
     <message>
         <source>passing</source>
-        <translation>pasa</translation>
+        <translation>que pasa</translation>
     </message>
     <message>
         <source>Checks</source>
@@ -1737,7 +1737,7 @@
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation>tal como viene; se puede escribir kg</translation>
+        <translation>también en kg</translation>
     </message>
     <message>
         <source>weight</source>
@@ -1773,7 +1773,7 @@
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
-        <translation>agua por masa seca, tal como viene</translation>
+        <translation>agua por masa seca</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -1817,7 +1817,7 @@
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation>su palabra; va tras el precio</translation>
+        <translation>tras el precio</translation>
     </message>
     <message>
         <source>currency</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>anything worth knowing next year</source>
-        <translation>lo que convenga saber el año que viene</translation>
+        <translation>para el año que viene</translation>
     </message>
     <message>
         <source>note</source>
@@ -1981,7 +1981,7 @@
     </message>
     <message>
         <source>Day</source>
-        <translation>Día</translation>
+        <translation>Jornada</translation>
     </message>
     <message>
         <source>Tree</source>
@@ -2169,7 +2169,7 @@
     </message>
     <message>
         <source>weather, helpers, what to do better</source>
-        <translation>tiempo, ayudantes, qué hacer mejor</translation>
+        <translation>tiempo, ayuda, mejoras</translation>
     </message>
     <message>
         <source>note</source>
@@ -2687,7 +2687,7 @@
     </message>
     <message>
         <source>in the pot</source>
-        <translation>en la maceta</translation>
+        <translation>en maceta</translation>
     </message>
     <message>
         <source>before settling and spill</source>
@@ -3118,7 +3118,7 @@
     </message>
     <message>
         <source>not known</source>
-        <translation>no se sabe</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>%1 (typical)</source>
@@ -3236,7 +3236,7 @@
     </message>
     <message>
         <source>day, like 2026-03-14</source>
-        <translation>día, como 2026-03-14</translation>
+        <translation>como 2026-03-14</translation>
     </message>
     <message>
         <source>to</source>
@@ -3244,7 +3244,7 @@
     </message>
     <message>
         <source>day, like 2026-04-30</source>
-        <translation>día, como 2026-04-30</translation>
+        <translation>como 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -4500,7 +4500,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>measured; overrides the lengths</source>
-        <translation>medido; prevalece sobre las medidas</translation>
+        <translation>medido; prevalece</translation>
     </message>
     <message>
         <source>Mou&amp;nd above it</source>
@@ -4512,7 +4512,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>rise in the middle; none if empty</source>
-        <translation>elevación en el centro; vacío: ninguna</translation>
+        <translation>en el centro; vacío: nada</translation>
     </message>
     <message>
         <source>Sa&amp;ucer water</source>
@@ -4646,7 +4646,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>pot by number or name</source>
-        <translation>maceta por número o nombre</translation>
+        <translation>número o nombre</translation>
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
@@ -4878,7 +4878,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>vertido o pesado hasta la línea de llenado; prevalece sobre las medidas</translation>
+        <translation>medido; prevalece</translation>
     </message>
     <message>
         <source>water fill</source>
@@ -4890,7 +4890,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>coarse grain on the floor; none if empty</source>
-        <translation>grano grueso en el fondo; vacío: ninguna</translation>
+        <translation>grano grueso; vacío: nada</translation>
     </message>
     <message>
         <source>bottom layer</source>
@@ -4902,7 +4902,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>práctica común: 0,3 a 0,5 cm; vacío: ninguna</translation>
+        <translation>común: 0,3 a 0,5; vacío: nada</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -5172,7 +5172,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>left, dry</source>
-        <translation>queda, seco</translation>
+        <translation>queda</translation>
     </message>
 </context>
 <context>
@@ -5559,7 +5559,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>plan by number or name</source>
-        <translation>plan por número o nombre</translation>
+        <translation>número o nombre</translation>
     </message>
     <message>
         <source>No plans yet. Choose a tree above and begin one.</source>
@@ -5703,7 +5703,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>wanted; empty: 5 % of the length, 0.5 to 2 cm</source>
-        <translation>deseado; vacío: 5 % del largo, de 0,5 a 2 cm</translation>
+        <translation>vacío: 5 % del largo, 0,5 a 2 cm</translation>
     </message>
     <message>
         <source>New mix below</source>
@@ -5711,7 +5711,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>wanted; empty: 15 % of the depth, 0.5 to 1.5 cm</source>
-        <translation>deseado; vacío: 15 % de la profundidad, de 0,5 a 1,5 cm</translation>
+        <translation>vacío: 15 % de la prof., 0,5 a 1,5 cm</translation>
     </message>
     <message>
         <source>Turn, degrees</source>
@@ -6785,7 +6785,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>passing</source>
-        <translation>pasa</translation>
+        <translation>que pasa</translation>
     </message>
     <message>
         <source>check</source>
@@ -6903,7 +6903,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>as typed</source>
-        <translation>como se escribió</translation>
+        <translation>lo escrito</translation>
     </message>
 </context>
 <context>
@@ -6926,7 +6926,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Score, lower fits better</source>
-        <translation>Puntuación, más baja ajusta mejor</translation>
+        <translation>Puntos, menos es mejor</translation>
     </message>
     <message>
         <source>price of a mixed litre</source>
@@ -7044,7 +7044,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>tree by number, name or species</source>
-        <translation>árbol por número, nombre o especie</translation>
+        <translation>número, nombre, especie</translation>
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
@@ -7120,7 +7120,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>sown, struck or collected</source>
-        <translation>sembrado, esquejado o recolectado</translation>
+        <translation>sembrado o recolectado</translation>
     </message>
     <message>
         <source>year</source>
@@ -7148,7 +7148,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>desde el centro del cepellón, visto del frente antiguo</translation>
+        <translation>desde el centro del cepellón</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -7164,7 +7164,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>over the root mass&apos;s underside</source>
-        <translation>sobre la cara inferior del cepellón</translation>
+        <translation>sobre su cara inferior</translation>
     </message>
     <message>
         <source>&amp;Mass</source>
@@ -7212,7 +7212,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>un día como 2027-03-15; vacío: por intervalo</translation>
+        <translation>2027-03-15; vacío: intervalo</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -7220,7 +7220,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation>archivos por referencia, separados por ;</translation>
+        <translation>archivos, con ; entre ellos</translation>
     </message>
     <message>
         <source>photos</source>
@@ -7348,7 +7348,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>like 2024-03-14</source>
-        <translation>como 2024-03-14</translation>
+        <translation>2024-03-14</translation>
     </message>
     <message>
         <source>Pot it went into</source>
@@ -7412,7 +7412,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>not known</source>
-        <translation>no se sabe</translation>
+        <translation>sin dato</translation>
     </message>
     <message>
         <source>Tree %1, %2 years</source>

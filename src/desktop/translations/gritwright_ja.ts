@@ -1312,7 +1312,7 @@
     </message>
     <message>
         <source>Measured</source>
-        <translation>測定済み</translation>
+        <translation>測定値</translation>
     </message>
     <message>
         <source>Keep a mix first: a pot test is a test of a mix.</source>
@@ -1399,7 +1399,7 @@
     </message>
     <message>
         <source>passing</source>
-        <translation>通過</translation>
+        <translation>通過百分率</translation>
     </message>
     <message>
         <source>Checks</source>
@@ -1542,7 +1542,7 @@
     </message>
     <message>
         <source>%1 in the wanted band</source>
-        <translation>希望範囲内 %1</translation>
+        <translation>%1（希望範囲内）</translation>
     </message>
     <message>
         <source>no wanted grain is typed</source>
@@ -1732,7 +1732,7 @@
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation>袋詰めのまま。kg も入力可</translation>
+        <translation>kg も入力可</translation>
     </message>
     <message>
         <source>weight</source>
@@ -1768,7 +1768,7 @@
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
-        <translation>乾燥質量に対する水、袋詰めのまま</translation>
+        <translation>乾燥質量に対する水</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -1812,7 +1812,7 @@
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation>価格の後に付ける語</translation>
+        <translation>価格の後の語</translation>
     </message>
     <message>
         <source>currency</source>
@@ -1976,7 +1976,7 @@
     </message>
     <message>
         <source>Day</source>
-        <translation>日付</translation>
+        <translation>この日</translation>
     </message>
     <message>
         <source>Tree</source>
@@ -2879,7 +2879,7 @@
     </message>
     <message>
         <source>weight</source>
-        <translation>重さ</translation>
+        <translation>重み</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
@@ -2895,7 +2895,7 @@
     </message>
     <message>
         <source>Mixed litres needed</source>
-        <translation>必要な混合量（L）</translation>
+        <translation>必要な混合量</translation>
     </message>
     <message>
         <source>litres needed</source>
@@ -3231,15 +3231,15 @@
     </message>
     <message>
         <source>day, like 2026-03-14</source>
-        <translation>日付、例：2026-03-14</translation>
+        <translation>例：2026-03-14</translation>
     </message>
     <message>
         <source>to</source>
-        <translation>上限</translation>
+        <translation>終了</translation>
     </message>
     <message>
         <source>day, like 2026-04-30</source>
-        <translation>日付、例：2026-04-30</translation>
+        <translation>例：2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -4638,7 +4638,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>pot by number or name</source>
-        <translation>鉢の番号または名前</translation>
+        <translation>番号または名前</translation>
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
@@ -4870,7 +4870,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>充填線まで注ぐか量る。寸法より優先</translation>
+        <translation>注ぐか量った実測値。寸法より優先</translation>
     </message>
     <message>
         <source>water fill</source>
@@ -4894,7 +4894,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>一般的な目安：0.3～0.5 cm。空欄：なし</translation>
+        <translation>目安：0.3～0.5 cm。空欄：なし</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -5549,7 +5549,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>plan by number or name</source>
-        <translation>計画の番号または名前</translation>
+        <translation>番号または名前</translation>
     </message>
     <message>
         <source>No plans yet. Choose a tree above and begin one.</source>
@@ -6773,7 +6773,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>passing</source>
-        <translation>通過</translation>
+        <translation>通過百分率</translation>
     </message>
     <message>
         <source>check</source>
@@ -7031,7 +7031,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>tree by number, name or species</source>
-        <translation>木の番号、名前、樹種</translation>
+        <translation>番号、名前、樹種</translation>
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
@@ -7107,7 +7107,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>sown, struck or collected</source>
-        <translation>実生、挿し木、採取の年</translation>
+        <translation>実生・挿し木・採取</translation>
     </message>
     <message>
         <source>year</source>
@@ -7135,7 +7135,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>of the root mass&apos;s middle, from the old front</source>
-        <translation>根鉢の中心から、元の正面から見て</translation>
+        <translation>根鉢の中心から</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -7199,7 +7199,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>2027-03-15 のような日付。空欄：間隔で決める</translation>
+        <translation>2027-03-15。空欄：間隔で</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -7207,7 +7207,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation>ファイルへの参照、; で区切る</translation>
+        <translation>ファイル、; で区切る</translation>
     </message>
     <message>
         <source>photos</source>
