@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <string>
+#include <string_view>
 
 using namespace gritwright;
 
@@ -95,6 +96,16 @@ TEST_CASE("The day sheet names its revision, what is screened, each tree and wha
                            "Legionella", "no fertiliser for 3 to 6 weeks"})
     CHECK(text.find(part) != std::string::npos);
   CHECK(text.find("asbestos") == std::string::npos);
+}
+
+TEST_CASE("A caution is given for the reader's own word of a grain", "[day_sheet]") {
+  PlannedDay day = invented_day();
+  day.mixes.front().mix.components.back().name = "Rinde, grob";
+  const auto warned = [&](const Translate& translate) {
+    return std::ranges::any_of(day_cautions(day, answered(day), translate), [](const std::string& line) { return line.find("Legionella") != std::string::npos; });
+  };
+  CHECK_FALSE(warned({}));
+  CHECK(warned([](std::string_view text) { return text == "bark" ? std::string("Rinde") : std::string(text); }));
 }
 
 TEST_CASE("The evening before and the morning are kept apart, with the grower's own lines", "[day_sheet]") {

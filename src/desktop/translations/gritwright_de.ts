@@ -10718,5 +10718,37 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>the drained pot</source>
         <translation>die abgetropfte Schale</translation>
     </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>Sphagnum</translation>
+    </message>
+    <message>
+        <source>moss</source>
+        <translation>Moos</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>Rinde</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>Torf</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>Kokos</translation>
+    </message>
+    <message>
+        <source>compost</source>
+        <translation>Kompost</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>Vermiculit</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>Perlit</translation>
+    </message>
 </context>
 </TS>

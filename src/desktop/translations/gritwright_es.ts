@@ -7324,7 +7324,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>cut</source>
-        <translation>corte</translation>
+        <translation>cortado</translation>
     </message>
     <message>
         <source>combed</source>
@@ -10717,6 +10717,38 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the drained pot</source>
         <translation>la maceta drenada</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>esfagno</translation>
+    </message>
+    <message>
+        <source>moss</source>
+        <translation>musgo</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>corteza</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>turba</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>coco</translation>
+    </message>
+    <message>
+        <source>compost</source>
+        <translation>compost</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>vermiculita</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>perlita</translation>
     </message>
 </context>
 </TS>

@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>With --shots: also high contrast, other window and text sizes.</source>
-        <translation>Avec --shots : aussi le contraste élevé, d’autres tailles de fenêtre et de texte.</translation>
+        <translation>Avec --shots&#xa0;: aussi le contraste élevé, d’autres tailles de fenêtre et de texte.</translation>
     </message>
     <message>
         <source>The record to open instead of the usual one.</source>
@@ -25,7 +25,7 @@
     </message>
     <message>
         <source>Language of the window: de, en, es, fr or ja.</source>
-        <translation>Langue de la fenêtre : de, en, es, fr ou ja.</translation>
+        <translation>Langue de la fenêtre&#xa0;: de, en, es, fr ou ja.</translation>
     </message>
     <message>
         <source>Sieve tests to open.</source>
@@ -33,7 +33,7 @@
     </message>
     <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré : le disque est-il plein ?</translation>
+        <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré&#xa0;: le disque est-il plein&#xa0;?</translation>
     </message>
 </context>
 <context>
@@ -47,7 +47,7 @@
     <name>Comparison</name>
     <message>
         <source>Nothing to compare yet: keep a mix, or finish the one on the bench.</source>
-        <translation>Rien à comparer pour l’instant : conservez un mélange ou terminez celui de l’établi.</translation>
+        <translation>Rien à comparer pour l’instant&#xa0;: conservez un mélange ou terminez celui de l’établi.</translation>
     </message>
     <message>
         <source>%1 holds %2 air and %3 water</source>
@@ -59,7 +59,7 @@
     </message>
     <message>
         <source>In one pot, %1 deep: %2.</source>
-        <translation>Dans un même pot, profond de %1 : %2.</translation>
+        <translation>Dans un même pot, profond de %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>mix</source>
@@ -163,11 +163,11 @@
     </message>
     <message>
         <source>%1: sieve test not finished</source>
-        <translation>%1 : essai de tamisage non terminé</translation>
+        <translation>%1&#xa0;: essai de tamisage non terminé</translation>
     </message>
     <message>
         <source>%1: litre weight unknown</source>
-        <translation>%1 : poids du litre inconnu</translation>
+        <translation>%1&#xa0;: poids du litre inconnu</translation>
     </message>
     <message>
         <source>no component has parts</source>
@@ -195,7 +195,7 @@
     </message>
     <message>
         <source>outside the sieves used; nothing is extrapolated</source>
-        <translation>hors des tamis utilisés ; rien n’est extrapolé</translation>
+        <translation>hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
     </message>
     <message>
         <source>D50, half is finer</source>
@@ -311,11 +311,11 @@
     </message>
     <message>
         <source>Not computed: %1.</source>
-        <translation>Non calculé : %1.</translation>
+        <translation>Non calculé&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation>Source : %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -421,19 +421,19 @@
     </message>
     <message>
         <source>Cannot be had: %1.</source>
-        <translation>Impossible à obtenir : %1.</translation>
+        <translation>Impossible à obtenir&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Cannot be had together: %1.</source>
-        <translation>Impossible à obtenir ensemble : %1.</translation>
+        <translation>Impossible à obtenir ensemble&#xa0;: %1.</translation>
     </message>
     <message>
         <source>The search was stopped: these are the best so far, not proven.</source>
-        <translation>La recherche a été arrêtée : voici les meilleures jusqu’ici, sans preuve.</translation>
+        <translation>La recherche a été arrêtée&#xa0;: voici les meilleures jusqu’ici, sans preuve.</translation>
     </message>
     <message>
         <source>Free shares are improved from fixed starts: a better recipe may exist.</source>
-        <translation>Les parts libres sont améliorées à partir de départs fixes : une meilleure recette peut exister.</translation>
+        <translation>Les parts libres sont améliorées à partir de départs fixes&#xa0;: une meilleure recette peut exister.</translation>
     </message>
     <message>
         <source>%1 recipes worked out, %2 excluded by bounds</source>
@@ -441,19 +441,19 @@
     </message>
     <message>
         <source>Proven best: %1.</source>
-        <translation>Prouvée la meilleure : %1.</translation>
+        <translation>Prouvée la meilleure&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Not proven best: %1; the best score may be lower by up to %2.</source>
-        <translation>Pas prouvée la meilleure : %1 ; la meilleure note peut être plus basse de %2 au plus.</translation>
+        <translation>Pas prouvée la meilleure&#xa0;: %1&#xa0;; la meilleure note peut être plus basse de %2 au plus.</translation>
     </message>
     <message>
         <source>%1; no recipe scores less.</source>
-        <translation>%1 ; aucune recette n’a une note plus basse.</translation>
+        <translation>%1&#xa0;; aucune recette n’a une note plus basse.</translation>
     </message>
     <message>
         <source>Not proven best: %1.</source>
-        <translation>Pas prouvée la meilleure : %1.</translation>
+        <translation>Pas prouvée la meilleure&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 between %2 and %3</source>
@@ -506,11 +506,11 @@
     </message>
     <message>
         <source>Misses “%1” by %2.</source>
-        <translation>Manque « %1 » de %2.</translation>
+        <translation>Manque «&#xa0;%1&#xa0;» de %2.</translation>
     </message>
     <message>
         <source>Held back by, right at the limit: %1.</source>
-        <translation>Retenue, juste à la limite, par : %1.</translation>
+        <translation>Retenue, juste à la limite, par&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Uses up %1.</source>
@@ -518,7 +518,7 @@
     </message>
     <message>
         <source>%1 is not sieved yet: its printed size stands in for its curve.</source>
-        <translation>%1 n’est pas encore tamisé : la taille imprimée tient lieu de courbe.</translation>
+        <translation>%1 n’est pas encore tamisé&#xa0;: la taille imprimée tient lieu de courbe.</translation>
     </message>
     <message>
         <source>Holds every wish with room to spare.</source>
@@ -590,15 +590,15 @@
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter or %3 looser.</source>
-        <translation>Une autre recette passe devant avec « %1 » plus strict de %2 ou plus large de %3.</translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus strict de %2 ou plus large de %3.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 stricter.</source>
-        <translation>Une autre recette passe devant avec « %1 » plus strict de %2.</translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus strict de %2.</translation>
     </message>
     <message>
         <source>Another recipe comes first with “%1” %2 looser.</source>
-        <translation>Une autre recette passe devant avec « %1 » plus large de %2.</translation>
+        <translation>Une autre recette passe devant avec «&#xa0;%1&#xa0;» plus large de %2.</translation>
     </message>
     <message>
         <source>Whole parts instead of free shares cost %1 of score.</source>
@@ -606,22 +606,22 @@
     </message>
     <message>
         <source>Trade-offs come with the first search: find parts for a pot.</source>
-        <translation>Les compromis viennent avec la première recherche : cherchez des parts pour un pot.</translation>
+        <translation>Les compromis viennent avec la première recherche&#xa0;: cherchez des parts pour un pot.</translation>
     </message>
     <message numerus="yes">
         <source>Air against water: from %1 air with %2 water to %3 air with %4 water; nothing found beats these %n recipe(s) in both.</source>
         <translation>
-            <numerusform>Air contre eau : de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau ; rien de trouvé ne bat cette recette sur les deux.</numerusform>
-            <numerusform>Air contre eau : de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau ; rien de trouvé ne bat ces %n recettes sur les deux.</numerusform>
+            <numerusform>Air contre eau&#xa0;: de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau&#xa0;; rien de trouvé ne bat cette recette sur les deux.</numerusform>
+            <numerusform>Air contre eau&#xa0;: de %1 d’air avec %2 d’eau à %3 d’air avec %4 d’eau&#xa0;; rien de trouvé ne bat ces %n recettes sur les deux.</numerusform>
         </translation>
     </message>
     <message>
         <source>Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.</source>
-        <translation>Prix contre adéquation : de %1 le litre avec une note de %2 à %3 le litre avec une note de %4.</translation>
+        <translation>Prix contre adéquation&#xa0;: de %1 le litre avec une note de %2 à %3 le litre avec une note de %4.</translation>
     </message>
     <message>
         <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation>Cette recherche n’a pas de compromis à montrer : il manque un pot, un prix ou une recette.</translation>
+        <translation>Cette recherche n’a pas de compromis à montrer&#xa0;: il manque un pot, un prix ou une recette.</translation>
     </message>
     <message>
         <source>trade-off</source>
@@ -684,11 +684,11 @@
     </message>
     <message>
         <source>Grading chart, still empty: no sieve test has a curve yet.</source>
-        <translation>Diagramme granulométrique, encore vide : aucun essai de tamisage n’a de courbe.</translation>
+        <translation>Diagramme granulométrique, encore vide&#xa0;: aucun essai de tamisage n’a de courbe.</translation>
     </message>
     <message>
         <source>Grading chart, percent passing over grain size: %1.</source>
-        <translation>Diagramme granulométrique, pourcentage passant selon la taille du grain : %1.</translation>
+        <translation>Diagramme granulométrique, pourcentage passant selon la taille du grain&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%n faint curve(s) of single samples and earlier bags lie behind.</source>
@@ -754,13 +754,13 @@
     <message numerus="yes">
         <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
         <translation>
-            <numerusform>Inhabituel pour ce matériau : %1 vaut %2 ; sur un sac précédent, c’était entre %3 et %4.</numerusform>
-            <numerusform>Inhabituel pour ce matériau : %1 vaut %2 ; sur %n sacs précédents, c’était entre %3 et %4.</numerusform>
+            <numerusform>Inhabituel pour ce matériau&#xa0;: %1 vaut %2&#xa0;; sur un sac précédent, c’était entre %3 et %4.</numerusform>
+            <numerusform>Inhabituel pour ce matériau&#xa0;: %1 vaut %2&#xa0;; sur %n sacs précédents, c’était entre %3 et %4.</numerusform>
         </translation>
     </message>
     <message>
         <source>A jump from the bag before: %1 is %2; bags of this material seldom differ so much from one to the next.</source>
-        <translation>Un saut par rapport au sac précédent : %1 vaut %2 ; les sacs de ce matériau diffèrent rarement autant d’un à l’autre.</translation>
+        <translation>Un saut par rapport au sac précédent&#xa0;: %1 vaut %2&#xa0;; les sacs de ce matériau diffèrent rarement autant d’un à l’autre.</translation>
     </message>
     <message>
         <source>In mix %1 it would turn air from %2 into %3 and water from %4 into %5.</source>
@@ -833,15 +833,15 @@
     </message>
     <message>
         <source>: air %1 measured, %2 predicted</source>
-        <translation> : air %1 mesuré, %2 prévu</translation>
+        <translation>&#xa0;: air %1 mesuré, %2 prévu</translation>
     </message>
     <message>
         <source>A component of the mix has no grain density: measure it first, then the test can be compared.</source>
-        <translation>Un composant du mélange n’a pas de densité de grain : mesurez-la d’abord, l’essai pourra alors être comparé.</translation>
+        <translation>Un composant du mélange n’a pas de densité de grain&#xa0;: mesurez-la d’abord, l’essai pourra alors être comparé.</translation>
     </message>
     <message>
         <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation>Ces chiffres ne font pas un essai en pot : vérifiez le volume et l’ordre des poids.</translation>
+        <translation>Ces chiffres ne font pas un essai en pot&#xa0;: vérifiez le volume et l’ordre des poids.</translation>
     </message>
     <message>
         <source>not measured yet</source>
@@ -849,7 +849,7 @@
     </message>
     <message>
         <source>Still to type: %1</source>
-        <translation>Encore à saisir : %1</translation>
+        <translation>Encore à saisir&#xa0;: %1</translation>
     </message>
     <message>
         <source>Litre weight by jug</source>
@@ -865,7 +865,7 @@
     </message>
     <message>
         <source>Empty it, fill and weigh once more: two fills within 3 % are good.</source>
-        <translation>Videz, remplissez et pesez encore une fois : deux remplissages à 3 % près sont bons.</translation>
+        <translation>Videz, remplissez et pesez encore une fois&#xa0;: deux remplissages à 3&#xa0;% près sont bons.</translation>
     </message>
     <message>
         <source>Work the grain in with a stick, as in a pot, without adding any. Read the litres at the mark.</source>
@@ -873,7 +873,7 @@
     </message>
     <message>
         <source>Two jugs: one heaped and struck off level, one with the same grain worked in with a stick and standing lower.</source>
-        <translation>Deux pichets : l’un rempli en dôme et arasé, l’autre avec le même grain tassé à la baguette, plus bas.</translation>
+        <translation>Deux pichets&#xa0;: l’un rempli en dôme et arasé, l’autre avec le même grain tassé à la baguette, plus bas.</translation>
     </message>
     <message>
         <source>Grain density by displacement</source>
@@ -905,7 +905,7 @@
     </message>
     <message>
         <source>The water that stays inside the grains: it is there between waterings and takes no air.</source>
-        <translation>L’eau qui reste dans les grains : elle est là entre les arrosages et ne prend pas la place de l’air.</translation>
+        <translation>L’eau qui reste dans les grains&#xa0;: elle est là entre les arrosages et ne prend pas la place de l’air.</translation>
     </message>
     <message>
         <source>Soak a handful for 24 h. Dab it dry until its surface no longer shines. Weigh.</source>
@@ -941,11 +941,11 @@
     </message>
     <message>
         <source>Was it sieved long enough?</source>
-        <translation>A-t-on tamisé assez longtemps ?</translation>
+        <translation>A-t-on tamisé assez longtemps&#xa0;?</translation>
     </message>
     <message>
         <source>One more minute of shaking by hand: less than half a percent may still fall through.</source>
-        <translation>Une minute de plus à la main : il peut encore passer moins d’un demi pour cent.</translation>
+        <translation>Une minute de plus à la main&#xa0;: il peut encore passer moins d’un demi pour cent.</translation>
     </message>
     <message>
         <source>After the sieve test shake every sieve one more minute over a clean sheet.</source>
@@ -965,7 +965,7 @@
     </message>
     <message>
         <source>Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were.</source>
-        <translation>Saturer et égoutter : l’air et l’eau de ce mélange dans un vrai pot. Il corrige les estimations du mélange et montre leur écart.</translation>
+        <translation>Saturer et égoutter&#xa0;: l’air et l’eau de ce mélange dans un vrai pot. Il corrige les estimations du mélange et montre leur écart.</translation>
     </message>
     <message>
         <source>Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes.</source>
@@ -977,11 +977,11 @@
     </message>
     <message>
         <source>Dry everything until it no longer gets lighter. Weigh; the empty pot too. A wet pot is heavy: lift with both hands.</source>
-        <translation>Séchez le tout jusqu’à ce qu’il ne s’allège plus. Pesez ; le pot vide aussi. Un pot mouillé est lourd : soulevez à deux mains.</translation>
+        <translation>Séchez le tout jusqu’à ce qu’il ne s’allège plus. Pesez&#xa0;; le pot vide aussi. Un pot mouillé est lourd&#xa0;: soulevez à deux mains.</translation>
     </message>
     <message>
         <source>A pot on a balance three times: flooded to the rim, drained with water left at the bottom, dry.</source>
-        <translation>Un pot trois fois sur une balance : inondé jusqu’au bord, égoutté avec de l’eau restée au fond, sec.</translation>
+        <translation>Un pot trois fois sur une balance&#xa0;: inondé jusqu’au bord, égoutté avec de l’eau restée au fond, sec.</translation>
     </message>
     <message>
         <source>Pot test by volumes only</source>
@@ -989,7 +989,7 @@
     </message>
     <message>
         <source>The same without a balance: water poured in and water caught.</source>
-        <translation>Le même sans balance : l’eau versée et l’eau recueillie.</translation>
+        <translation>Le même sans balance&#xa0;: l’eau versée et l’eau recueillie.</translation>
     </message>
     <message>
         <source>Fill the pot with dry mix and work it in. Seal the holes.</source>
@@ -1029,7 +1029,7 @@
     </message>
     <message>
         <source>Weighed a jug of bag %1: %2 loose and dry</source>
-        <translation>Pichet du sac %1 pesé : %2 en vrac et sec</translation>
+        <translation>Pichet du sac %1 pesé&#xa0;: %2 en vrac et sec</translation>
     </message>
     <message>
         <source>settling of mix %1</source>
@@ -1037,7 +1037,7 @@
     </message>
     <message>
         <source>Worked in a jug of mix %1: it settles by %2</source>
-        <translation>Pichet du mélange %1 mis en place : il se tasse de %2</translation>
+        <translation>Pichet du mélange %1 mis en place&#xa0;: il se tasse de %2</translation>
     </message>
     <message>
         <source>Grain density, dry</source>
@@ -1057,7 +1057,7 @@
     </message>
     <message>
         <source>Measured the grain of bag %1 by displacement: %2, water after 24 h %3</source>
-        <translation>Grain du sac %1 mesuré par déplacement : %2, eau après 24 h %3</translation>
+        <translation>Grain du sac %1 mesuré par déplacement&#xa0;: %2, eau après 24 h %3</translation>
     </message>
     <message>
         <source>water absorption of bag %1</source>
@@ -1065,11 +1065,11 @@
     </message>
     <message>
         <source>Soaked grain of bag %1 for 24 h: it took up %2 of its dry mass</source>
-        <translation>Grain du sac %1 trempé 24 h : il a pris %2 de sa masse sèche</translation>
+        <translation>Grain du sac %1 trempé 24 h&#xa0;: il a pris %2 de sa masse sèche</translation>
     </message>
     <message>
         <source>Sieve this bag first: a crumble test compares with its sieve test.</source>
-        <translation>Tamisez d’abord ce sac : un essai d’effritement se compare à son essai de tamisage.</translation>
+        <translation>Tamisez d’abord ce sac&#xa0;: un essai d’effritement se compare à son essai de tamisage.</translation>
     </message>
     <message>
         <source>Broken, of the mass</source>
@@ -1093,7 +1093,7 @@
     </message>
     <message>
         <source>Crumble test of bag %1: %2 of the mass broke in %3 rounds</source>
-        <translation>Essai d’effritement du sac %1 : %2 de la masse brisée en %3 cycles</translation>
+        <translation>Essai d’effritement du sac %1&#xa0;: %2 de la masse brisée en %3 cycles</translation>
     </message>
     <message>
         <source>More fell through than was weighed.</source>
@@ -1105,15 +1105,15 @@
     </message>
     <message>
         <source>The sieving of bag %1 was thorough: %2 fell through in one more minute</source>
-        <translation>Le tamisage du sac %1 était complet : %2 passés en une minute de plus</translation>
+        <translation>Le tamisage du sac %1 était complet&#xa0;: %2 passés en une minute de plus</translation>
     </message>
     <message>
         <source>The sieving of bag %1 was not thorough: %2 fell through in one more minute</source>
-        <translation>Le tamisage du sac %1 n’était pas complet : %2 passés en une minute de plus</translation>
+        <translation>Le tamisage du sac %1 n’était pas complet&#xa0;: %2 passés en une minute de plus</translation>
     </message>
     <message>
         <source>Keep the sieve test with its bag first: this belongs to a sieve test.</source>
-        <translation>Conservez d’abord l’essai de tamisage avec son sac : ceci appartient à un essai.</translation>
+        <translation>Conservez d’abord l’essai de tamisage avec son sac&#xa0;: ceci appartient à un essai.</translation>
     </message>
     <message>
         <source>thoroughness of sieving bag %1</source>
@@ -1141,7 +1141,7 @@
     </message>
     <message>
         <source>emptied and poured again; may stay empty</source>
-        <translation>vidé et versé de nouveau ; peut rester vide</translation>
+        <translation>vidé et versé de nouveau&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>The jug holds</source>
@@ -1161,7 +1161,7 @@
     </message>
     <message>
         <source>read at the mark; may stay empty</source>
-        <translation>lu à la marque ; peut rester vide</translation>
+        <translation>lu à la marque&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>Moisture of the grain</source>
@@ -1169,7 +1169,7 @@
     </message>
     <message>
         <source>of the dry mass; empty: dry</source>
-        <translation>de la masse sèche ; vide : sec</translation>
+        <translation>de la masse sèche&#xa0;; vide&#xa0;: sec</translation>
     </message>
     <message>
         <source>Soaked, dabbed dry</source>
@@ -1217,7 +1217,7 @@
     </message>
     <message>
         <source>empty: %1</source>
-        <translation>vide : %1</translation>
+        <translation>vide&#xa0;: %1</translation>
     </message>
     <message>
         <source>On %1</source>
@@ -1265,7 +1265,7 @@
     </message>
     <message>
         <source>empty: to the pot&apos;s fill line</source>
-        <translation>vide : jusqu’au niveau du pot</translation>
+        <translation>vide&#xa0;: jusqu’au niveau du pot</translation>
     </message>
     <message>
         <source>Empty pot</source>
@@ -1281,7 +1281,7 @@
     </message>
     <message>
         <source>slowly from below; may stay empty</source>
-        <translation>lentement par le bas ; peut rester vide</translation>
+        <translation>lentement par le bas&#xa0;; peut rester vide</translation>
     </message>
     <message>
         <source>Drained</source>
@@ -1321,18 +1321,18 @@
     </message>
     <message>
         <source>Keep a mix first: a pot test is a test of a mix.</source>
-        <translation>Conservez d’abord un mélange : un essai en pot porte sur un mélange.</translation>
+        <translation>Conservez d’abord un mélange&#xa0;: un essai en pot porte sur un mélange.</translation>
     </message>
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
-        <translation>Réceptionnez d’abord un sac : ce qui est mesuré est gardé avec son sac.</translation>
+        <translation>Réceptionnez d’abord un sac&#xa0;: ce qui est mesuré est gardé avec son sac.</translation>
     </message>
 </context>
 <context>
     <name>Ranges</name>
     <message>
         <source>5, 50 and 95 of 100 cases: up to %1, %2, %3</source>
-        <translation>5, 50 et 95 cas sur 100 : jusqu’à %1, %2, %3</translation>
+        <translation>5, 50 et 95 cas sur 100&#xa0;: jusqu’à %1, %2, %3</translation>
     </message>
     <message>
         <source>open</source>
@@ -1347,11 +1347,11 @@
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
-        <translation>Pesé jusqu’ici : %1</translation>
+        <translation>Pesé jusqu’ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>Weighed %1: %2 more than went in</source>
-        <translation>%1 pesés : %2 de plus qu’au départ</translation>
+        <translation>%1 pesés&#xa0;: %2 de plus qu’au départ</translation>
     </message>
     <message>
         <source>Weighed %1, lost %2</source>
@@ -1359,11 +1359,11 @@
     </message>
     <message>
         <source>Finish the sieve test first: the fractions are predicted from it.</source>
-        <translation>Terminez d’abord l’essai de tamisage : les fractions en sont prédites.</translation>
+        <translation>Terminez d’abord l’essai de tamisage&#xa0;: les fractions en sont prédites.</translation>
     </message>
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
-        <translation>Saisissez les ouvertures de criblage ; le verdict n’en indique aucune.</translation>
+        <translation>Saisissez les ouvertures de criblage&#xa0;; le verdict n’en indique aucune.</translation>
     </message>
 </context>
 <context>
@@ -1559,7 +1559,7 @@
     </message>
     <message>
         <source>No verdict: %1</source>
-        <translation>Pas de verdict : %1</translation>
+        <translation>Pas de verdict&#xa0;: %1</translation>
     </message>
     <message>
         <source>In the band, by mass</source>
@@ -1633,7 +1633,7 @@
     </message>
     <message>
         <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation>Pas encore de sacs. Choisissez un matériau et réceptionnez les premiers : le lot, le nombre, les litres ou le poids. Leur contrôle est à un clic d’ici.</translation>
+        <translation>Pas encore de sacs. Choisissez un matériau et réceptionnez les premiers&#xa0;: le lot, le nombre, les litres ou le poids. Leur contrôle est à un clic d’ici.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -1669,7 +1669,7 @@
     </message>
     <message>
         <source>Measure this bag: litre weight, grain density, water, crumbling</source>
-        <translation>Mesurer ce sac : poids du litre, densité des grains, eau, effritement</translation>
+        <translation>Mesurer ce sac&#xa0;: poids du litre, densité des grains, eau, effritement</translation>
     </message>
     <message>
         <source>%1 of bag %2</source>
@@ -1737,7 +1737,7 @@
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation>tel qu’ensaché ; kg peut être saisi</translation>
+        <translation>tel qu’ensaché&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>weight</source>
@@ -1817,7 +1817,7 @@
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation>votre mot ; après le prix</translation>
+        <translation>votre mot&#xa0;; après le prix</translation>
     </message>
     <message>
         <source>currency</source>
@@ -1857,7 +1857,7 @@
     </message>
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation>Le sac %1 reste : des essais, des mélanges ou le stock le citent.</translation>
+        <translation>Le sac %1 reste&#xa0;: des essais, des mélanges ou le stock le citent.</translation>
     </message>
     <message>
         <source>bag %1 removed</source>
@@ -1869,7 +1869,7 @@
     </message>
     <message>
         <source>Left: %1 of dry grain</source>
-        <translation>Reste : %1 de grain sec</translation>
+        <translation>Reste&#xa0;: %1 de grain sec</translation>
     </message>
     <message>
         <source>%1 of dry grain, not in stock yet</source>
@@ -1877,7 +1877,7 @@
     </message>
     <message>
         <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation>Reste : – (saisissez le poids d’un sac, ou ses litres et le poids du litre)</translation>
+        <translation>Reste&#xa0;: – (saisissez le poids d’un sac, ou ses litres et le poids du litre)</translation>
     </message>
 </context>
 <context>
@@ -1911,7 +1911,7 @@
     </message>
     <message>
         <source>Put away the caution: %1</source>
-        <translation>Précaution rangée : %1</translation>
+        <translation>Précaution rangée&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -1949,11 +1949,11 @@
     </message>
     <message>
         <source>Screen damp, outdoors, with a mask; from 16 kg lift with two or use a trolley, less at arm&apos;s length. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>Criblez humide, dehors, avec un masque ; dès 16 kg, levez à deux ou prenez un chariot, moins à bout de bras. Informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
+        <translation>Criblez humide, dehors, avec un masque&#xa0;; dès 16 kg, levez à deux ou prenez un chariot, moins à bout de bras. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>No repotting day yet. Make one, then put trees on it: their litres, what to screen, buy and mix, and what is heavy follow by themselves. The season tells which trees are due.</source>
-        <translation>Pas encore de journée de rempotage. Créez-en une, puis mettez-y des arbres : leurs litres, quoi cribler, acheter et mélanger, et ce qui est lourd suivent tout seuls. La saison dit quels arbres sont dus.</translation>
+        <translation>Pas encore de journée de rempotage. Créez-en une, puis mettez-y des arbres&#xa0;: leurs litres, quoi cribler, acheter et mélanger, et ce qui est lourd suivent tout seuls. La saison dit quels arbres sont dus.</translation>
     </message>
     <message>
         <source>Trees of the day in working order</source>
@@ -1961,7 +1961,7 @@
     </message>
     <message>
         <source>Space ticks a tree off; plan, litres, buds, helper and note are written into the table.</source>
-        <translation>Espace coche un arbre ; plan, litres, bourgeons, aide et note s’écrivent dans le tableau.</translation>
+        <translation>Espace coche un arbre&#xa0;; plan, litres, bourgeons, aide et note s’écrivent dans le tableau.</translation>
     </message>
     <message>
         <source>What the day takes</source>
@@ -2061,7 +2061,7 @@
     </message>
     <message>
         <source>How so?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi&#xa0;?</translation>
     </message>
     <message>
         <source>How the figures of the day come about</source>
@@ -2093,7 +2093,7 @@
     </message>
     <message>
         <source>Write as PDF: %1</source>
-        <translation>Écrire en PDF : %1</translation>
+        <translation>Écrire en PDF&#xa0;: %1</translation>
     </message>
     <message>
         <source>On</source>
@@ -2145,7 +2145,7 @@
     </message>
     <message>
         <source>empty: as learnt, else none</source>
-        <translation>vide : comme appris, sinon aucun</translation>
+        <translation>vide&#xa0;: comme appris, sinon aucun</translation>
     </message>
     <message>
         <source>settling</source>
@@ -2157,7 +2157,7 @@
     </message>
     <message>
         <source>empty: as learnt, else 7 %</source>
-        <translation>vide : comme appris, sinon 7 %</translation>
+        <translation>vide&#xa0;: comme appris, sinon 7&#xa0;%</translation>
     </message>
     <message>
         <source>spill</source>
@@ -2217,7 +2217,7 @@
     </message>
     <message>
         <source>as it lies; empty: all the pot holds</source>
-        <translation>en place ; vide : tout ce que contient le pot</translation>
+        <translation>en place&#xa0;; vide&#xa0;: tout ce que contient le pot</translation>
     </message>
     <message>
         <source>fill</source>
@@ -2241,7 +2241,7 @@
     </message>
     <message>
         <source>weighed with what clings to it; kg can be typed</source>
-        <translation>pesée avec ce qui y tient ; kg peut être saisi</translation>
+        <translation>pesée avec ce qui y tient&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>kept root mass</source>
@@ -2277,7 +2277,7 @@
     </message>
     <message>
         <source>One more line: %1</source>
-        <translation>Une ligne de plus : %1</translation>
+        <translation>Une ligne de plus&#xa0;: %1</translation>
     </message>
     <message>
         <source>Add</source>
@@ -2289,7 +2289,7 @@
     </message>
     <message>
         <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation>Ce qui a été préparé d’un mélange et ce qui reste : le reste devient une auge en stock, et les pertes instruisent la journée suivante.</translation>
+        <translation>Ce qui a été préparé d’un mélange et ce qui reste&#xa0;: le reste devient une auge en stock, et les pertes instruisent la journée suivante.</translation>
     </message>
     <message>
         <source>Mix that is left over</source>
@@ -2357,7 +2357,7 @@
     </message>
     <message>
         <source>This day stays: trees were ticked off on it.</source>
-        <translation>Cette journée reste : des arbres y ont été cochés.</translation>
+        <translation>Cette journée reste&#xa0;: des arbres y ont été cochés.</translation>
     </message>
     <message>
         <source>repotting day %1 removed</source>
@@ -2373,7 +2373,7 @@
     </message>
     <message>
         <source>Tree %1 is done; take its tick back first.</source>
-        <translation>L’arbre %1 est fait ; retirez d’abord sa coche.</translation>
+        <translation>L’arbre %1 est fait&#xa0;; retirez d’abord sa coche.</translation>
     </message>
     <message>
         <source>tree %1 taken off</source>
@@ -2385,19 +2385,19 @@
     </message>
     <message>
         <source>No open tree has its litres written under “poured in”.</source>
-        <translation>Aucun arbre ouvert n’a ses litres écrits sous « versé ».</translation>
+        <translation>Aucun arbre ouvert n’a ses litres écrits sous «&#xa0;versé&#xa0;».</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
-        <translation>L’arbre %1 ne peut pas encore être coché : voir sa note.</translation>
+        <translation>L’arbre %1 ne peut pas encore être coché&#xa0;: voir sa note.</translation>
     </message>
     <message>
         <source>Done: %1. Undo gives all back.</source>
-        <translation>Fait : %1. Annuler rend tout.</translation>
+        <translation>Fait&#xa0;: %1. Annuler rend tout.</translation>
     </message>
     <message>
         <source>Done: %1. By the books %2 is below nothing: count it.</source>
-        <translation>Fait : %1. D’après les livres, %2 est sous zéro : recomptez.</translation>
+        <translation>Fait&#xa0;: %1. D’après les livres, %2 est sous zéro&#xa0;: recomptez.</translation>
     </message>
     <message>
         <source>Write what was made and what is left first.</source>
@@ -2409,7 +2409,7 @@
     </message>
     <message>
         <source>In stock: %1.</source>
-        <translation>En stock : %1.</translation>
+        <translation>En stock&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 %2 (%3 of %4 done)</source>
@@ -2437,19 +2437,19 @@
     </message>
     <message>
         <source>%1: %2 to mix; settling %3, spill %4</source>
-        <translation>%1 : %2 à mélanger ; tassement %3, pertes %4</translation>
+        <translation>%1&#xa0;: %2 à mélanger&#xa0;; tassement %3, pertes %4</translation>
     </message>
     <message>
         <source>%1 by what was used: %2, the median of the last %3</source>
-        <translation>%1 d’après l’usage : %2, la médiane des %3 derniers</translation>
+        <translation>%1 d’après l’usage&#xa0;: %2, la médiane des %3 derniers</translation>
     </message>
     <message>
         <source>Heaviest: %1, %2</source>
-        <translation>Le plus lourd : %1, %2</translation>
+        <translation>Le plus lourd&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>Short of grain: see “Screen and buy”</source>
-        <translation>Il manque du grain : voir « Cribler et acheter »</translation>
+        <translation>Il manque du grain&#xa0;: voir «&#xa0;Cribler et acheter&#xa0;»</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -2457,7 +2457,7 @@
     </message>
     <message>
         <source>By the books %1 is below nothing: count it</source>
-        <translation>D’après les livres, %1 est sous zéro : recomptez</translation>
+        <translation>D’après les livres, %1 est sous zéro&#xa0;: recomptez</translation>
     </message>
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
@@ -2465,11 +2465,11 @@
     </message>
     <message>
         <source>planned: %1</source>
-        <translation>prévu : %1</translation>
+        <translation>prévu&#xa0;: %1</translation>
     </message>
     <message>
         <source>likely: %1</source>
-        <translation>probable : %1</translation>
+        <translation>probable&#xa0;: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
@@ -2525,7 +2525,7 @@
     </message>
     <message>
         <source>There is nothing to print yet: put trees with mix and pot on the day.</source>
-        <translation>Rien à imprimer encore : mettez sur la journée des arbres avec mélange et pot.</translation>
+        <translation>Rien à imprimer encore&#xa0;: mettez sur la journée des arbres avec mélange et pot.</translation>
     </message>
     <message>
         <source>Root-mass plans</source>
@@ -2655,7 +2655,7 @@
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>ticking a tree off takes its grain from the stock and writes its history and the log</source>
@@ -2675,7 +2675,7 @@
     </message>
     <message>
         <source>the plan to follow; after the work, the one that was followed</source>
-        <translation>le plan à suivre ; après le travail, celui qui a été suivi</translation>
+        <translation>le plan à suivre&#xa0;; après le travail, celui qui a été suivi</translation>
     </message>
     <message>
         <source>plan</source>
@@ -2703,7 +2703,7 @@
     </message>
     <message>
         <source>litres that were poured in; they teach settling and spill</source>
-        <translation>litres versés ; ils instruisent le tassement et les pertes</translation>
+        <translation>litres versés&#xa0;; ils instruisent le tassement et les pertes</translation>
     </message>
     <message>
         <source>poured in</source>
@@ -2733,15 +2733,15 @@
     <name>gritwright::desktop::FigurePanel</name>
     <message>
         <source>How so? Formula, numbers and source</source>
-        <translation>Pourquoi ? Formule, chiffres et source</translation>
+        <translation>Pourquoi&#xa0;? Formule, chiffres et source</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: not computed, %2</source>
-        <translation>%1 : non calculé, %2</translation>
+        <translation>%1&#xa0;: non calculé, %2</translation>
     </message>
     <message>
         <source>nothing is known of its range</source>
@@ -2749,42 +2749,42 @@
     </message>
     <message>
         <source>%1: no range</source>
-        <translation>%1 : pas d’étendue</translation>
+        <translation>%1&#xa0;: pas d’étendue</translation>
     </message>
     <message>
         <source>%1, in 90 of 100 cases: %2</source>
-        <translation>%1, dans 90 cas sur 100 : %2</translation>
+        <translation>%1, dans 90 cas sur 100&#xa0;: %2</translation>
     </message>
     <message>
         <source>How so: %1, %2</source>
-        <translation>Pourquoi : %1, %2</translation>
+        <translation>Pourquoi&#xa0;: %1, %2</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
         <source>%1 to %2, %</source>
-        <translation>%1 à %2, %</translation>
+        <translation>%1 à %2,&#xa0;%</translation>
     </message>
     <message>
         <source>wanted grain, %</source>
-        <translation>grain voulu, %</translation>
+        <translation>grain voulu,&#xa0;%</translation>
     </message>
     <message>
         <source>dust, %</source>
-        <translation>poussière, %</translation>
+        <translation>poussière,&#xa0;%</translation>
     </message>
     <message>
         <source>air in pot, %</source>
-        <translation>air dans le pot, %</translation>
+        <translation>air dans le pot,&#xa0;%</translation>
     </message>
     <message>
         <source>water in pot, %</source>
-        <translation>eau dans le pot, %</translation>
+        <translation>eau dans le pot,&#xa0;%</translation>
     </message>
     <message>
         <source>for plants, %</source>
-        <translation>pour plantes, %</translation>
+        <translation>pour plantes,&#xa0;%</translation>
     </message>
     <message>
         <source>wet litre, g/L</source>
@@ -2852,7 +2852,7 @@
     </message>
     <message>
         <source>More: wishes, limits and the grain to choose from</source>
-        <translation>Plus : souhaits, limites et grain au choix</translation>
+        <translation>Plus&#xa0;: souhaits, limites et grain au choix</translation>
     </message>
     <message>
         <source>Group of trees</source>
@@ -2908,7 +2908,7 @@
     </message>
     <message>
         <source>one filling: %1</source>
-        <translation>un remplissage : %1</translation>
+        <translation>un remplissage&#xa0;: %1</translation>
     </message>
     <message>
         <source>one filling of the pot</source>
@@ -2980,11 +2980,11 @@
     </message>
     <message>
         <source>least %</source>
-        <translation>min. %</translation>
+        <translation>min.&#xa0;%</translation>
     </message>
     <message>
         <source>most %</source>
-        <translation>max. %</translation>
+        <translation>max.&#xa0;%</translation>
     </message>
     <message>
         <source>Keep for this group</source>
@@ -3012,7 +3012,7 @@
     </message>
     <message>
         <source>wish: %1</source>
-        <translation>souhait : %1</translation>
+        <translation>souhait&#xa0;: %1</translation>
     </message>
     <message>
         <source>%1 as a candidate</source>
@@ -3036,7 +3036,7 @@
     </message>
     <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
-        <translation>profond de %1 jusqu’au niveau, %2 ; le grain voulu et les litres ci-dessous sont pour ce pot.</translation>
+        <translation>profond de %1 jusqu’au niveau, %2&#xa0;; le grain voulu et les litres ci-dessous sont pour ce pot.</translation>
     </message>
     <message>
         <source>%1 must hold</source>
@@ -3044,11 +3044,11 @@
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation>tailles en mm avec pourcentage passant : 4.75 90-100; 2.36 34-50</translation>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 90-100; 2.36 34-50</translation>
     </message>
     <message>
         <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation>tailles en mm avec pourcentage passant : 4.75 95; 2.36 42</translation>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
@@ -3064,7 +3064,7 @@
     </message>
     <message>
         <source>See the marked fields under “More”.</source>
-        <translation>Voir les champs marqués sous « Plus ».</translation>
+        <translation>Voir les champs marqués sous «&#xa0;Plus&#xa0;».</translation>
     </message>
     <message>
         <source>the share of a candidate</source>
@@ -3072,7 +3072,7 @@
     </message>
     <message>
         <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation>« %1 » est impossible : rien en stock n’en approche, donc aucun mélange non plus.</translation>
+        <translation>«&#xa0;%1&#xa0;» est impossible&#xa0;: rien en stock n’en approche, donc aucun mélange non plus.</translation>
     </message>
     <message>
         <source>Choose a group first</source>
@@ -3080,7 +3080,7 @@
     </message>
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
-        <translation>Saisissez ses dimensions sous « À la main », ou choisissez-en un du registre.</translation>
+        <translation>Saisissez ses dimensions sous «&#xa0;À la main&#xa0;», ou choisissez-en un du registre.</translation>
     </message>
 </context>
 <context>
@@ -3095,14 +3095,14 @@
     </message>
     <message>
         <source>%1: %2 passes</source>
-        <translation>%1 : %2 passe</translation>
+        <translation>%1&#xa0;: %2 passe</translation>
     </message>
 </context>
 <context>
     <name>gritwright::desktop::GrainForm</name>
     <message>
         <source>none: own figures only</source>
-        <translation>aucun : vos chiffres seulement</translation>
+        <translation>aucun&#xa0;: vos chiffres seulement</translation>
     </message>
     <message>
         <source>Material</source>
@@ -3260,7 +3260,7 @@
     </message>
     <message>
         <source>what you saw or did; with About above it is kept there too</source>
-        <translation>ce que vous avez vu ou fait ; si un sujet est donné plus haut, c’est gardé là aussi</translation>
+        <translation>ce que vous avez vu ou fait&#xa0;; si un sujet est donné plus haut, c’est gardé là aussi</translation>
     </message>
     <message>
         <source>&amp;Keep</source>
@@ -3276,7 +3276,7 @@
     </message>
     <message>
         <source>There is nothing called %1; the whole log is shown.</source>
-        <translation>Rien ne s’appelle %1 ; le journal entier est affiché.</translation>
+        <translation>Rien ne s’appelle %1&#xa0;; le journal entier est affiché.</translation>
     </message>
     <message>
         <source>%1 is no day like 2026-03-14.</source>
@@ -3343,13 +3343,13 @@
     <name>gritwright::desktop::LotChart</name>
     <message>
         <source>No lots to compare: type the wanted grain, and grade bags of one material.</source>
-        <translation>Pas de lots à comparer : saisissez le grain voulu et contrôlez des sacs d’un même matériau.</translation>
+        <translation>Pas de lots à comparer&#xa0;: saisissez le grain voulu et contrôlez des sacs d’un même matériau.</translation>
     </message>
     <message numerus="yes">
         <source>%n lot(s), oldest first; the last, %1: %2.</source>
         <translation>
-            <numerusform>Un lot, %1 : %2.</numerusform>
-            <numerusform>%n lots, le plus ancien d’abord ; le dernier, %1 : %2.</numerusform>
+            <numerusform>Un lot, %1&#xa0;: %2.</numerusform>
+            <numerusform>%n lots, le plus ancien d’abord&#xa0;; le dernier, %1&#xa0;: %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3365,7 +3365,7 @@
     </message>
     <message>
         <source>Outside what is usual: %1.</source>
-        <translation>Hors de l’usuel : %1.</translation>
+        <translation>Hors de l’usuel&#xa0;: %1.</translation>
     </message>
     <message>
         <source>bag</source>
@@ -3400,7 +3400,7 @@
     </message>
     <message>
         <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation>Le registre n’a pas pu être ouvert, cette page est donc vide ; ce qui est sur l’établi est gardé malgré tout. Fermez les autres programmes qui utilisent le fichier, ou ouvrez une sauvegarde, puis relancez.</translation>
+        <translation>Le registre n’a pas pu être ouvert, cette page est donc vide&#xa0;; ce qui est sur l’établi est gardé malgré tout. Fermez les autres programmes qui utilisent le fichier, ou ouvrez une sauvegarde, puis relancez.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -3500,7 +3500,7 @@
     </message>
     <message>
         <source>Undo:</source>
-        <translation>Annuler :</translation>
+        <translation>Annuler&#xa0;:</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
@@ -3508,7 +3508,7 @@
     </message>
     <message>
         <source>Redo:</source>
-        <translation>Rétablir :</translation>
+        <translation>Rétablir&#xa0;:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
@@ -3812,7 +3812,7 @@
     </message>
     <message>
         <source>&amp;Manual: this page</source>
-        <translation>&amp;Manuel : cette page</translation>
+        <translation>&amp;Manuel&#xa0;: cette page</translation>
     </message>
     <message>
         <source>F1</source>
@@ -3859,14 +3859,14 @@
 
 Free software under the GNU General Public License, version 3 or later, without any warranty.
 Estimates are general information; where a figure matters, measure it in a pot test.</source>
-        <translation>Gritwright %1 : granulométrie, mélanges et pots pour arbres en contenants peu profonds.
+        <translation>Gritwright %1&#xa0;: granulométrie, mélanges et pots pour arbres en contenants peu profonds.
 
 Logiciel libre sous la GNU General Public License, version 3 ou ultérieure, sans aucune garantie.
-Les estimations sont des informations générales ; quand un chiffre compte, mesurez-le par un essai en pot.</translation>
+Les estimations sont des informations générales&#xa0;; quand un chiffre compte, mesurez-le par un essai en pot.</translation>
     </message>
     <message>
         <source>Save “%1”</source>
-        <translation>Enregistrer « %1 »</translation>
+        <translation>Enregistrer «&#xa0;%1&#xa0;»</translation>
     </message>
     <message>
         <source>Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)</source>
@@ -3878,7 +3878,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation>%1 n’a pas pu être écrit : finit-il par png, svg, pdf ou csv, et le dossier est-il à vous ?</translation>
+        <translation>%1 n’a pas pu être écrit&#xa0;: finit-il par png, svg, pdf ou csv, et le dossier est-il à vous&#xa0;?</translation>
     </message>
     <message>
         <source>Test sheet as PDF</source>
@@ -3902,7 +3902,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Demonstration: everything here is invented and goes when this window is closed.</source>
-        <translation>Démonstration : tout ici est inventé et disparaît quand cette fenêtre se ferme.</translation>
+        <translation>Démonstration&#xa0;: tout ici est inventé et disparaît quand cette fenêtre se ferme.</translation>
     </message>
     <message>
         <source>The demonstration can&apos;t be opened</source>
@@ -3934,7 +3934,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>A mix here has up to %1 components; remove one first.</source>
-        <translation>Un mélange a ici jusqu’à %1 composants ; supprimez-en un d’abord.</translation>
+        <translation>Un mélange a ici jusqu’à %1 composants&#xa0;; supprimez-en un d’abord.</translation>
     </message>
     <message>
         <source>%1 opened</source>
@@ -4015,11 +4015,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Dust, heat and weight:</source>
-        <translation>Poussière, chaleur et poids :</translation>
+        <translation>Poussière, chaleur et poids&#xa0;:</translation>
     </message>
     <message>
         <source>dry dusty grain outdoors with a mask; let hot dishes cool; lift wet pots with both hands. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>séchez le grain poussiéreux dehors avec un masque ; laissez refroidir les plats chauds ; levez les pots mouillés à deux mains. Informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
+        <translation>séchez le grain poussiéreux dehors avec un masque&#xa0;; laissez refroidir les plats chauds&#xa0;; levez les pots mouillés à deux mains. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>&amp;Keep what was measured</source>
@@ -4043,19 +4043,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>straight walls: type depth and litres</source>
-        <translation>parois droites : saisissez profondeur et litres</translation>
+        <translation>parois droites&#xa0;: saisissez profondeur et litres</translation>
     </message>
     <message>
         <source>Complete: keep it, and the estimates use it from now on.</source>
-        <translation>Complet : conservez-le, et les estimations s’en servent désormais.</translation>
+        <translation>Complet&#xa0;: conservez-le, et les estimations s’en servent désormais.</translation>
     </message>
     <message>
         <source>Is that right?</source>
-        <translation>Est-ce bien cela ?</translation>
+        <translation>Est-ce bien cela&#xa0;?</translation>
     </message>
     <message>
         <source>Kept: %1</source>
-        <translation>Conservé : %1</translation>
+        <translation>Conservé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -4094,11 +4094,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Dust and moss:</source>
-        <translation>Poussière et mousse :</translation>
+        <translation>Poussière et mousse&#xa0;:</translation>
     </message>
     <message>
         <source>wet the grain before mixing it, and keep long-fibred moss off your skin and out of your lungs. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>mouillez le grain avant de mélanger, et tenez la mousse à longues fibres loin de la peau et des poumons. Informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
+        <translation>mouillez le grain avant de mélanger, et tenez la mousse à longues fibres loin de la peau et des poumons. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>Pot</source>
@@ -4110,7 +4110,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
-        <translation>Essai en pot : mesurer l’air et l’eau d’un mélange conservé</translation>
+        <translation>Essai en pot&#xa0;: mesurer l’air et l’eau d’un mélange conservé</translation>
     </message>
     <message>
         <source>Curves</source>
@@ -4142,7 +4142,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>What would narrow it most?</source>
-        <translation>Qu’est-ce qui le préciserait le plus ?</translation>
+        <translation>Qu’est-ce qui le préciserait le plus&#xa0;?</translation>
     </message>
     <message>
         <source>Worked out as soon as the mix stands still.</source>
@@ -4150,7 +4150,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Mind: %1</source>
-        <translation>Attention : %1</translation>
+        <translation>Attention&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -4164,7 +4164,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::PartsBar</name>
     <message>
         <source>No mix yet: finish the sieve tests and give them parts.</source>
-        <translation>Pas encore de mélange : terminez les essais de tamisage et donnez des parts.</translation>
+        <translation>Pas encore de mélange&#xa0;: terminez les essais de tamisage et donnez des parts.</translation>
     </message>
     <message>
         <source>voids between grains</source>
@@ -4188,7 +4188,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>In go %1; out come %2 mixed, of which %3 once settled.</source>
-        <translation>Il entre %1 ; il sort %2 mélangés, dont %3 une fois tassés.</translation>
+        <translation>Il entre %1&#xa0;; il sort %2 mélangés, dont %3 une fois tassés.</translation>
     </message>
     <message>
         <source>what</source>
@@ -4216,11 +4216,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>In: %1 loose, each by itself</source>
-        <translation>Entrée : %1 en vrac, chacun à part</translation>
+        <translation>Entrée&#xa0;: %1 en vrac, chacun à part</translation>
     </message>
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
-        <translation>Sortie : %1 mélangés ; ce qui remplit une fois tassé</translation>
+        <translation>Sortie&#xa0;: %1 mélangés&#xa0;; ce qui remplit une fois tassé</translation>
     </message>
 </context>
 <context>
@@ -4436,7 +4436,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation>comme le bord : parois droites</translation>
+        <translation>comme le bord&#xa0;: parois droites</translation>
     </message>
     <message>
         <source>&amp;Base, diameter</source>
@@ -4488,7 +4488,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation>pratique courante : 0,3 à 1 cm</translation>
+        <translation>pratique courante&#xa0;: 0,3 à 1 cm</translation>
     </message>
     <message>
         <source>W&amp;ater fill</source>
@@ -4500,7 +4500,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>measured; overrides the lengths</source>
-        <translation>mesuré ; l’emporte</translation>
+        <translation>mesuré&#xa0;; l’emporte</translation>
     </message>
     <message>
         <source>Mou&amp;nd above it</source>
@@ -4548,7 +4548,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>about the length; level if empty</source>
-        <translation>dans la longueur ; à plat si vide</translation>
+        <translation>dans la longueur&#xa0;; à plat si vide</translation>
     </message>
     <message>
         <source>Wo&amp;rking in</source>
@@ -4560,7 +4560,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation>volume perdu : 0 versé, environ 8 mis en place</translation>
+        <translation>volume perdu&#xa0;: 0 versé, environ 8 mis en place</translation>
     </message>
     <message>
         <source>&amp;Spill</source>
@@ -4595,15 +4595,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>No pot yet: type its shape and inside lengths.</source>
-        <translation>Pas encore de pot : saisissez sa forme et ses dimensions intérieures.</translation>
+        <translation>Pas encore de pot&#xa0;: saisissez sa forme et ses dimensions intérieures.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep; no mix yet, so no water.</source>
-        <translation>Pot en coupe, rempli sur %1 ; pas encore de mélange, donc pas d’eau.</translation>
+        <translation>Pot en coupe, rempli sur %1&#xa0;; pas encore de mélange, donc pas d’eau.</translation>
     </message>
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
-        <translation>Pot en coupe, rempli sur %1 : les %2 du bas restent saturés ; eau %3 au fond et %4 au niveau.</translation>
+        <translation>Pot en coupe, rempli sur %1&#xa0;: les %2 du bas restent saturés&#xa0;; eau %3 au fond et %4 au niveau.</translation>
     </message>
     <message>
         <source>height</source>
@@ -4611,7 +4611,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
-        <translation>Pot en coupe ; Haut et Bas changent sa profondeur</translation>
+        <translation>Pot en coupe&#xa0;; Haut et Bas changent sa profondeur</translation>
     </message>
     <message>
         <source>Drag the rim, or press Up and Down, to try another depth</source>
@@ -4650,7 +4650,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth.</source>
-        <translation>Pas encore de pots. Ajoutez-en un et mesurez son intérieur : longueur et largeur au bord et au fond, et la profondeur.</translation>
+        <translation>Pas encore de pots. Ajoutez-en un et mesurez son intérieur&#xa0;: longueur et largeur au bord et au fond, et la profondeur.</translation>
     </message>
     <message>
         <source>free or taken</source>
@@ -4662,7 +4662,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>taken: %1</source>
-        <translation>pris : %1</translation>
+        <translation>pris&#xa0;: %1</translation>
     </message>
     <message>
         <source>given away</source>
@@ -4782,7 +4782,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>as the rim: straight walls</source>
-        <translation>comme le bord : parois droites</translation>
+        <translation>comme le bord&#xa0;: parois droites</translation>
     </message>
     <message>
         <source>floor</source>
@@ -4822,7 +4822,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>cm and cm2 from the floor: 0 450; 4 520; 8 600</source>
-        <translation>cm et cm2 depuis le fond : 0 450; 4 520; 8 600</translation>
+        <translation>cm et cm2 depuis le fond&#xa0;: 0 450; 4 520; 8 600</translation>
     </message>
     <message>
         <source>&amp;Depth inside</source>
@@ -4866,7 +4866,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>common practice: 0.3 to 1 cm</source>
-        <translation>pratique courante : 0,3 à 1 cm</translation>
+        <translation>pratique courante&#xa0;: 0,3 à 1 cm</translation>
     </message>
     <message>
         <source>fill line</source>
@@ -4878,7 +4878,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
-        <translation>jusqu’au niveau ; l’emporte</translation>
+        <translation>jusqu’au niveau&#xa0;; l’emporte</translation>
     </message>
     <message>
         <source>water fill</source>
@@ -4890,7 +4890,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>coarse grain on the floor; none if empty</source>
-        <translation>gros grain ; aucune si vide</translation>
+        <translation>gros grain&#xa0;; aucune si vide</translation>
     </message>
     <message>
         <source>bottom layer</source>
@@ -4902,7 +4902,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>common practice: 0.3 to 0.5 cm; none if empty</source>
-        <translation>0,3 à 0,5 ; aucune si vide</translation>
+        <translation>0,3 à 0,5&#xa0;; aucune si vide</translation>
     </message>
     <message>
         <source>top dressing</source>
@@ -4914,7 +4914,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>empty and dry; for lifting</source>
-        <translation>vide et sec ; pour le levage</translation>
+        <translation>vide et sec&#xa0;; pour le levage</translation>
     </message>
     <message>
         <source>mass</source>
@@ -4978,7 +4978,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Pot %1 stays: a tree&apos;s history or a day names it. Mark it as given away instead.</source>
-        <translation>Le pot %1 reste : l’histoire d’un arbre ou une journée le cite. Marquez-le plutôt comme donné.</translation>
+        <translation>Le pot %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite. Marquez-le plutôt comme donné.</translation>
     </message>
     <message>
         <source>pot %1 removed</source>
@@ -4986,7 +4986,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Pot %1: %2</source>
-        <translation>Pot %1 : %2</translation>
+        <translation>Pot %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>What it holds</source>
@@ -5017,7 +5017,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::ProtocolDrawing</name>
     <message>
         <source>How it is done: %1</source>
-        <translation>Comment faire : %1</translation>
+        <translation>Comment faire&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5040,15 +5040,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>recipes %p %</source>
-        <translation>recettes %p %</translation>
+        <translation>recettes %p&#xa0;%</translation>
     </message>
     <message>
         <source>the nearest recipe %p %</source>
-        <translation>la recette proche %p %</translation>
+        <translation>la recette proche %p&#xa0;%</translation>
     </message>
     <message>
         <source>contradictions %p %</source>
-        <translation>contradictions %p %</translation>
+        <translation>contradictions %p&#xa0;%</translation>
     </message>
     <message>
         <source>Keep as a mix</source>
@@ -5076,7 +5076,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Still wanted: %1.</source>
-        <translation>Il manque encore : %1.</translation>
+        <translation>Il manque encore&#xa0;: %1.</translation>
     </message>
     <message>
         <source>A marked field on the left has to be put right first.</source>
@@ -5084,7 +5084,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>The inputs changed: what is shown in grey answers the question before.</source>
-        <translation>Les données ont changé : ce qui est en gris répond à la question d’avant.</translation>
+        <translation>Les données ont changé&#xa0;: ce qui est en gris répond à la question d’avant.</translation>
     </message>
     <message>
         <source>Searching the shelf.</source>
@@ -5092,7 +5092,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>No recipe holds every wish that must hold; the nearest is shown.</source>
-        <translation>Aucune recette ne respecte tous les souhaits obligatoires ; la plus proche est montrée.</translation>
+        <translation>Aucune recette ne respecte tous les souhaits obligatoires&#xa0;; la plus proche est montrée.</translation>
     </message>
     <message numerus="yes">
         <source>%n recipe(s), best first.</source>
@@ -5114,11 +5114,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::RecordBook</name>
     <message>
         <source>Undone: %1</source>
-        <translation>Annulé : %1</translation>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>Done again: %1</source>
-        <translation>Rétabli : %1</translation>
+        <translation>Rétabli&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5132,7 +5132,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::RecordListModel</name>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>none yet</source>
@@ -5354,27 +5354,27 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>&amp;Undo in the record: %1</source>
-        <translation>A&amp;nnuler dans le registre : %1</translation>
+        <translation>A&amp;nnuler dans le registre&#xa0;: %1</translation>
     </message>
     <message>
         <source>Re&amp;do in the record: %1</source>
-        <translation>Ré&amp;tablir dans le registre : %1</translation>
+        <translation>Ré&amp;tablir dans le registre&#xa0;: %1</translation>
     </message>
     <message>
         <source>fraction %1: %2</source>
-        <translation>fraction %1 : %2</translation>
+        <translation>fraction %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>bin %1: %2</source>
-        <translation>caisse %1 : %2</translation>
+        <translation>caisse %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>used ground of %1: %2</source>
-        <translation>substrat usagé de %1 : %2</translation>
+        <translation>substrat usagé de %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>mix %1: %2</source>
-        <translation>mélange %1 : %2</translation>
+        <translation>mélange %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>wishes for %1</source>
@@ -5390,7 +5390,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Choose the material on the Grain tab first: a bag is of some material.</source>
-        <translation>Choisissez d’abord le matériau sous l’onglet Grain : un sac est d’un certain matériau.</translation>
+        <translation>Choisissez d’abord le matériau sous l’onglet Grain&#xa0;: un sac est d’un certain matériau.</translation>
     </message>
     <message>
         <source>bag %1</source>
@@ -5406,7 +5406,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>The sieve test is kept with its bag once the pan is typed and no fault is left; until then it stays on the bench.</source>
-        <translation>L’essai est conservé avec son sac dès que le fond est saisi et qu’il ne reste pas d’erreur ; d’ici là il reste sur l’établi.</translation>
+        <translation>L’essai est conservé avec son sac dès que le fond est saisi et qu’il ne reste pas d’erreur&#xa0;; d’ici là il reste sur l’établi.</translation>
     </message>
     <message>
         <source>Bag %1 has this sieve test already.</source>
@@ -5429,7 +5429,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Keep the sieve test with its bag first: fractions come from a bag.</source>
-        <translation>Conservez d’abord l’essai avec son sac : les fractions viennent d’un sac.</translation>
+        <translation>Conservez d’abord l’essai avec son sac&#xa0;: les fractions viennent d’un sac.</translation>
     </message>
     <message>
         <source>screening of bag %1</source>
@@ -5449,7 +5449,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>There is no mix to keep yet: finish the sieve tests and give them parts.</source>
-        <translation>Pas encore de mélange à conserver : terminez les essais de tamisage et donnez des parts.</translation>
+        <translation>Pas encore de mélange à conserver&#xa0;: terminez les essais de tamisage et donnez des parts.</translation>
     </message>
     <message>
         <source>Give the mix a name first.</source>
@@ -5489,7 +5489,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation>Conservé sous %1 ; l’établi tient %2 composants, il n’y a donc pas été posé.</translation>
+        <translation>Conservé sous %1&#xa0;; l’établi tient %2 composants, il n’y a donc pas été posé.</translation>
     </message>
     <message>
         <source>mix %1 opened</source>
@@ -5497,7 +5497,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>No bag stands behind %1: its sheet is empty.</source>
-        <translation>Aucun sac derrière %1 : sa feuille est vide.</translation>
+        <translation>Aucun sac derrière %1&#xa0;: sa feuille est vide.</translation>
     </message>
     <message>
         <source>Save a copy of the record</source>
@@ -5679,7 +5679,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>of the root mass&apos;s middle; empty: middle of its top</source>
-        <translation>du milieu de la motte ; vide : milieu du dessus</translation>
+        <translation>du milieu de la motte&#xa0;; vide&#xa0;: milieu du dessus</translation>
     </message>
     <message>
         <source>Trunk base, back</source>
@@ -5703,7 +5703,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>wanted; empty: 5 % of the length, 0.5 to 2 cm</source>
-        <translation>vide : 5 % de la longueur, 0,5 à 2 cm</translation>
+        <translation>vide&#xa0;: 5&#xa0;% de la longueur, 0,5 à 2 cm</translation>
     </message>
     <message>
         <source>New mix below</source>
@@ -5711,7 +5711,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>wanted; empty: 15 % of the depth, 0.5 to 1.5 cm</source>
-        <translation>vide : 15 % de la profondeur, 0,5 à 1,5 cm</translation>
+        <translation>vide&#xa0;: 15&#xa0;% de la profondeur, 0,5 à 1,5 cm</translation>
     </message>
     <message>
         <source>Turn, degrees</source>
@@ -5719,7 +5719,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the new front; from right toward back</source>
-        <translation>le nouveau devant ; de droite vers l’arrière</translation>
+        <translation>le nouveau devant&#xa0;; de droite vers l’arrière</translation>
     </message>
     <message>
         <source>may be turned by</source>
@@ -5751,7 +5751,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>empty: it may be set upright</source>
-        <translation>vide : il peut être mis droit</translation>
+        <translation>vide&#xa0;: il peut être mis droit</translation>
     </message>
     <message>
         <source>Trunk base stands right</source>
@@ -5759,7 +5759,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>of the pot&apos;s middle; empty: root mass in the middle</source>
-        <translation>du milieu du pot ; vide : motte au milieu</translation>
+        <translation>du milieu du pot&#xa0;; vide&#xa0;: motte au milieu</translation>
     </message>
     <message>
         <source>Trunk base stands back</source>
@@ -5775,7 +5775,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>empty: at its least height over the soil</source>
-        <translation>vide : à sa moindre hauteur sur le substrat</translation>
+        <translation>vide&#xa0;: à sa moindre hauteur sur le substrat</translation>
     </message>
     <message>
         <source>Trunk base over soil</source>
@@ -5783,7 +5783,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>at least; the trunk is never buried</source>
-        <translation>au moins ; le tronc n’est jamais enterré</translation>
+        <translation>au moins&#xa0;; le tronc n’est jamais enterré</translation>
     </message>
     <message>
         <source>How it is cut</source>
@@ -5811,7 +5811,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>0: nothing, a structural root; empty: not known</source>
-        <translation>0 : rien, une racine porteuse ; vide : inconnu</translation>
+        <translation>0&#xa0;: rien, une racine porteuse&#xa0;; vide&#xa0;: inconnu</translation>
     </message>
     <message>
         <source>%1, combed</source>
@@ -5819,11 +5819,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>depth without a cut; empty: not combed</source>
-        <translation>profondeur sans coupe ; vide : non peigné</translation>
+        <translation>profondeur sans coupe&#xa0;; vide&#xa0;: non peigné</translation>
     </message>
     <message>
         <source>of the root mass; empty: the group&apos;s</source>
-        <translation>de la motte ; vide : selon le groupe</translation>
+        <translation>de la motte&#xa0;; vide&#xa0;: selon le groupe</translation>
     </message>
     <message>
         <source>Untouched, at least</source>
@@ -5871,7 +5871,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Stopped there: plan the rest</source>
-        <translation>Arrêtée là : planifier le reste</translation>
+        <translation>Arrêtée là&#xa0;: planifier le reste</translation>
     </message>
     <message>
         <source>Clear</source>
@@ -5907,7 +5907,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Done: write this plan into the tree&apos;s history</source>
-        <translation>Fait : écrire ce plan dans l’histoire de l’arbre</translation>
+        <translation>Fait&#xa0;: écrire ce plan dans l’histoire de l’arbre</translation>
     </message>
     <message>
         <source>&amp;Print...</source>
@@ -5943,7 +5943,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Two people or a trolley for a heavy pot; cut away from the hand; gloves for sphagnum. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>À deux ou avec un chariot pour un pot lourd ; coupez en vous éloignant de la main ; des gants pour la sphaigne. Informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
+        <translation>À deux ou avec un chariot pour un pot lourd&#xa0;; coupez en vous éloignant de la main&#xa0;; des gants pour la sphaigne. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>If the upper surface stops</source>
@@ -5995,19 +5995,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Written into the history of tree %1; the mix is added on the Trees tab.</source>
-        <translation>Écrit dans l’histoire de l’arbre %1 ; le mélange s’ajoute sous l’onglet Arbres.</translation>
+        <translation>Écrit dans l’histoire de l’arbre %1&#xa0;; le mélange s’ajoute sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>There is no tree yet: add it on the Trees tab.</source>
-        <translation>Pas encore d’arbre : ajoutez-le sous l’onglet Arbres.</translation>
+        <translation>Pas encore d’arbre&#xa0;: ajoutez-le sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>Tree %1 has no species group, so what it bears is not known: choose its group on the Trees tab.</source>
-        <translation>L’arbre %1 n’a pas de groupe d’espèces, on ne sait donc pas ce qu’il supporte : choisissez son groupe sous l’onglet Arbres.</translation>
+        <translation>L’arbre %1 n’a pas de groupe d’espèces, on ne sait donc pas ce qu’il supporte&#xa0;: choisissez son groupe sous l’onglet Arbres.</translation>
     </message>
     <message>
         <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation>Le plan %1 reste : l’histoire d’un arbre ou une journée le cite.</translation>
+        <translation>Le plan %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite.</translation>
     </message>
     <message>
         <source>root-mass plan %1 removed</source>
@@ -6019,15 +6019,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>%1: stopped at %2</source>
-        <translation>%1 : arrêté à %2</translation>
+        <translation>%1&#xa0;: arrêté à %2</translation>
     </message>
     <message>
         <source>comb the %1 %2 deep</source>
-        <translation>%1 : peigner sur %2</translation>
+        <translation>%1&#xa0;: peigner sur %2</translation>
     </message>
     <message>
         <source>take %1 off the %2 (now %3)</source>
-        <translation>%2 : ôter %1 (maintenant %3)</translation>
+        <translation>%2&#xa0;: ôter %1 (maintenant %3)</translation>
     </message>
     <message>
         <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
@@ -6039,7 +6039,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Plan %1: %2.</source>
-        <translation>Plan %1 : %2.</translation>
+        <translation>Plan %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>fits as it is</source>
@@ -6047,11 +6047,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Caution:</source>
-        <translation>Précaution :</translation>
+        <translation>Précaution&#xa0;:</translation>
     </message>
     <message>
         <source>Note:</source>
-        <translation>Remarque :</translation>
+        <translation>Remarque&#xa0;:</translation>
     </message>
     <message>
         <source>plan %1</source>
@@ -6071,7 +6071,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>What limits the fit: %1.</source>
-        <translation>Ce qui limite la place : %1.</translation>
+        <translation>Ce qui limite la place&#xa0;: %1.</translation>
     </message>
     <message>
         <source>%1 longer</source>
@@ -6087,7 +6087,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Smallest change of the pot that would fit: %1.</source>
-        <translation>Plus petit changement du pot qui suffirait : %1.</translation>
+        <translation>Plus petit changement du pot qui suffirait&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Plan %1 in figures</source>
@@ -6238,19 +6238,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation>Le plan de côté et d’en haut ; les flèches déplacent l’arbre, Page haut et Page bas le lèvent et l’abaissent</translation>
+        <translation>Le plan de côté et d’en haut&#xa0;; les flèches déplacent l’arbre, Page haut et Page bas le lèvent et l’abaissent</translation>
     </message>
     <message>
         <source>No plan yet: choose a tree and begin one.</source>
-        <translation>Pas encore de plan : choisissez un arbre et commencez-en un.</translation>
+        <translation>Pas encore de plan&#xa0;: choisissez un arbre et commencez-en un.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation>Le plan %1 va par étapes : %2 est ôté maintenant et l’arbre retourne dans son ancien pot, il n’y a donc pas d’image du nouveau.</translation>
+        <translation>Le plan %1 va par étapes&#xa0;: %2 est ôté maintenant et l’arbre retourne dans son ancien pot, il n’y a donc pas d’image du nouveau.</translation>
     </message>
     <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
-        <translation>Plan %1 : %2 est ôté, %3 reste intact, la base du tronc est à %4 au-dessus du fond et le niveau du substrat à %5.</translation>
+        <translation>Plan %1&#xa0;: %2 est ôté, %3 reste intact, la base du tronc est à %4 au-dessus du fond et le niveau du substrat à %5.</translation>
     </message>
     <message>
         <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
@@ -6327,15 +6327,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Drained air: %1.</source>
-        <translation>Air au drainage : %1.</translation>
+        <translation>Air au drainage&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
-        <translation>Fin, jusqu’à %1 : %2.</translation>
+        <translation>Fin, jusqu’à %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Coarse: %1.</source>
-        <translation>Grossier : %1.</translation>
+        <translation>Grossier&#xa0;: %1.</translation>
     </message>
     <message>
         <source>pot test</source>
@@ -6371,11 +6371,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Pot tests: predicted against measured air</source>
-        <translation>Essais en pot : air prévu contre air mesuré</translation>
+        <translation>Essais en pot&#xa0;: air prévu contre air mesuré</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>fine grain</source>
@@ -6402,7 +6402,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation>comme dit le verdict ; ou saisissez 6.3 2</translation>
+        <translation>comme dit le verdict&#xa0;; ou saisissez 6.3 2</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
@@ -6414,7 +6414,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>all that is left of the bag; kg can be typed</source>
-        <translation>tout ce qui reste du sac ; kg peut être saisi</translation>
+        <translation>tout ce qui reste du sac&#xa0;; kg peut être saisi</translation>
     </message>
     <message>
         <source>Fractions, predicted and measured</source>
@@ -6430,11 +6430,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Lifting:</source>
-        <translation>Levage :</translation>
+        <translation>Levage&#xa0;:</translation>
     </message>
     <message>
         <source>a full bag is heavy; lift from the knees, or screen it in two halves. General information; qualified advice prevails.</source>
-        <translation>un sac plein est lourd ; levez avec les genoux, ou criblez-le en deux moitiés. Informations générales ; l’avis qualifié prime.</translation>
+        <translation>un sac plein est lourd&#xa0;; levez avec les genoux, ou criblez-le en deux moitiés. Informations générales&#xa0;; l’avis qualifié prime.</translation>
     </message>
     <message>
         <source>mass of the fraction %1</source>
@@ -6477,11 +6477,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::SectionView</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -6492,7 +6492,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6512,11 +6512,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>metric: litres, millimetres, grams</source>
-        <translation>métrique : litres, millimètres, grammes</translation>
+        <translation>métrique&#xa0;: litres, millimètres, grammes</translation>
     </message>
     <message>
         <source>US: quarts, inches, ounces</source>
-        <translation>US : quarts, pouces, onces</translation>
+        <translation>US&#xa0;: quarts, pouces, onces</translation>
     </message>
     <message>
         <source>Colours</source>
@@ -6560,7 +6560,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>beside the record; a change holds from the next start</source>
-        <translation>à côté du registre ; un changement vaut au prochain démarrage</translation>
+        <translation>à côté du registre&#xa0;; un changement vaut au prochain démarrage</translation>
     </message>
     <message>
         <source>Choose...</source>
@@ -6576,7 +6576,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces : 8 5.6 4 2.8 2 1.4 1. Ils sont proposés sous Tamisage, et « Quelles ouvertures ? » choisit parmi eux.</translation>
+        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5.6 4 2.8 2 1.4 1. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
@@ -6635,7 +6635,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>weighed before sieving; shows the loss</source>
-        <translation>pesé avant tamisage ; montre la perte</translation>
+        <translation>pesé avant tamisage&#xa0;; montre la perte</translation>
     </message>
     <message>
         <source>Sample %1, dry</source>
@@ -6675,15 +6675,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Sample 1: %1</source>
-        <translation>Échantillon 1 : %1</translation>
+        <translation>Échantillon 1&#xa0;: %1</translation>
     </message>
     <message>
         <source>Sample %1: sum %2, loss %3</source>
-        <translation>Échantillon %1 : somme %2, perte %3</translation>
+        <translation>Échantillon %1&#xa0;: somme %2, perte %3</translation>
     </message>
     <message>
         <source>Sample %1: sum %2</source>
-        <translation>Échantillon %1 : somme %2</translation>
+        <translation>Échantillon %1&#xa0;: somme %2</translation>
     </message>
     <message>
         <source>Sum %1</source>
@@ -6691,15 +6691,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Nothing weighed yet: the curve grows as you type.</source>
-        <translation>Rien de pesé encore : la courbe grandit à mesure que vous saisissez.</translation>
+        <translation>Rien de pesé encore&#xa0;: la courbe grandit à mesure que vous saisissez.</translation>
     </message>
     <message>
         <source>Sum and loss: – (see the marked cells)</source>
-        <translation>Somme et perte : – (voir les cellules marquées)</translation>
+        <translation>Somme et perte&#xa0;: – (voir les cellules marquées)</translation>
     </message>
     <message>
         <source>%1; type the sample mass or the pan to see the curve.</source>
-        <translation>%1 ; saisissez la masse de l’échantillon ou le fond pour voir la courbe.</translation>
+        <translation>%1&#xa0;; saisissez la masse de l’échantillon ou le fond pour voir la courbe.</translation>
     </message>
     <message>
         <source>Type the pan to see the curve.</source>
@@ -6711,7 +6711,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Measured in litres: no mass balance.</source>
-        <translation>Mesuré en litres : pas de bilan de masse.</translation>
+        <translation>Mesuré en litres&#xa0;: pas de bilan de masse.</translation>
     </message>
     <message>
         <source>%1, loss – (no sample mass)</source>
@@ -6734,7 +6734,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>One sieve a row, coarse to fine, the pan last. Type what stayed on; Enter goes to the next pan.</source>
-        <translation>Un tamis par ligne, du gros au fin, le fond en dernier. Saisissez ce qui est resté ; Entrée passe au suivant.</translation>
+        <translation>Un tamis par ligne, du gros au fin, le fond en dernier. Saisissez ce qui est resté&#xa0;; Entrée passe au suivant.</translation>
     </message>
 </context>
 <context>
@@ -6749,7 +6749,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>empty</source>
@@ -6809,7 +6809,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation>Rien à coller : pas de lignes de nombres dans le presse-papiers.</translation>
+        <translation>Rien à coller&#xa0;: pas de lignes de nombres dans le presse-papiers.</translation>
     </message>
     <message>
         <source>paste into %1</source>
@@ -6855,11 +6855,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Dust:</source>
-        <translation>Poussière :</translation>
+        <translation>Poussière&#xa0;:</translation>
     </message>
     <message>
         <source>sieve dry grain outdoors, wind behind you, with a mask (P2 or N95 at least, P3 or P100 for grit and sand); clean with a damp cloth, not a broom. General information; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>tamisez le grain sec dehors, le vent dans le dos, avec un masque (P2 ou N95 au moins, P3 ou P100 pour gravier et sable) ; nettoyez au chiffon humide, pas au balai. Informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
+        <translation>tamisez le grain sec dehors, le vent dans le dos, avec un masque (P2 ou N95 au moins, P3 ou P100 pour gravier et sable)&#xa0;; nettoyez au chiffon humide, pas au balai. Informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>What is typed</source>
@@ -6910,7 +6910,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>gritwright::desktop::TradeOffView</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>What air costs in water, and fit in money</source>
@@ -7048,7 +7048,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>No trees yet. Add the first: its species and group, then what it was last repotted into.</source>
-        <translation>Pas encore d’arbres. Ajoutez le premier : son espèce et son groupe, puis ce dans quoi il a été rempoté la dernière fois.</translation>
+        <translation>Pas encore d’arbres. Ajoutez le premier&#xa0;: son espèce et son groupe, puis ce dans quoi il a été rempoté la dernière fois.</translation>
     </message>
     <message>
         <source>how it is</source>
@@ -7172,7 +7172,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>without ground and pot; for lifting</source>
-        <translation>sans substrat ni pot ; pour le levage</translation>
+        <translation>sans substrat ni pot&#xa0;; pour le levage</translation>
     </message>
     <message>
         <source>mass</source>
@@ -7212,7 +7212,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a day like 2027-03-15; by interval if empty</source>
-        <translation>un jour comme 2027-03-15 ; par intervalle si vide</translation>
+        <translation>un jour comme 2027-03-15&#xa0;; par intervalle si vide</translation>
     </message>
     <message>
         <source>Photos</source>
@@ -7220,7 +7220,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>files by reference, apart by ;</source>
-        <translation>fichiers, séparés par ;</translation>
+        <translation>fichiers, séparés par&#xa0;;</translation>
     </message>
     <message>
         <source>photos</source>
@@ -7404,7 +7404,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Tree %1 stays: plans, days or the log name it. Write down that it is dead instead.</source>
-        <translation>L’arbre %1 reste : des plans, des journées ou le journal le citent. Écrivez plutôt qu’il est mort.</translation>
+        <translation>L’arbre %1 reste&#xa0;: des plans, des journées ou le journal le citent. Écrivez plutôt qu’il est mort.</translation>
     </message>
     <message>
         <source>tree %1 removed</source>
@@ -7424,19 +7424,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Next repotting: %1, as you set it.</source>
-        <translation>Prochain rempotage : %1, comme vous l’avez fixé.</translation>
+        <translation>Prochain rempotage&#xa0;: %1, comme vous l’avez fixé.</translation>
     </message>
     <message>
         <source>Next repotting by the group&apos;s interval: from %1, by %2 at the latest (common practice; look at it first).</source>
-        <translation>Prochain rempotage selon l’intervalle du groupe : dès %1, au plus tard %2 (pratique courante ; regardez d’abord).</translation>
+        <translation>Prochain rempotage selon l’intervalle du groupe&#xa0;: dès %1, au plus tard %2 (pratique courante&#xa0;; regardez d’abord).</translation>
     </message>
     <message>
         <source>Next repotting: – (it has no last repotting, or its group has no interval)</source>
-        <translation>Prochain rempotage : – (pas de dernier rempotage, ou son groupe n’a pas d’intervalle)</translation>
+        <translation>Prochain rempotage&#xa0;: – (pas de dernier rempotage, ou son groupe n’a pas d’intervalle)</translation>
     </message>
     <message>
         <source>Next repotting: – (choose its group and write down the last repotting)</source>
-        <translation>Prochain rempotage : – (choisissez son groupe et écrivez le dernier rempotage)</translation>
+        <translation>Prochain rempotage&#xa0;: – (choisissez son groupe et écrivez le dernier rempotage)</translation>
     </message>
     <message>
         <source>looked at</source>
@@ -7463,11 +7463,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Which openings? From the sieves of this test</source>
-        <translation>Quelles ouvertures ? Parmi les tamis de cet essai</translation>
+        <translation>Quelles ouvertures&#xa0;? Parmi les tamis de cet essai</translation>
     </message>
     <message>
         <source>Which openings? From the sieves you own</source>
-        <translation>Quelles ouvertures ? Parmi vos tamis</translation>
+        <translation>Quelles ouvertures&#xa0;? Parmi vos tamis</translation>
     </message>
 </context>
 <context>
@@ -7478,7 +7478,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation>Saisissez ce qui est resté sur chaque tamis, mélangez les sacs, choisissez le contenant : lisez combien d’air et d’eau le mélange y garde, et combien de litres mesurer de chacun.</translation>
+        <translation>Saisissez ce qui est resté sur chaque tamis, mélangez les sacs, choisissez le contenant&#xa0;: lisez combien d’air et d’eau le mélange y garde, et combien de litres mesurer de chacun.</translation>
     </message>
     <message>
         <source>Look at the demonstration</source>
@@ -7486,7 +7486,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>An invented nursery in a window of its own: bags, sieve tests, a mix for pines. Closing it throws it away.</source>
-        <translation>Une pépinière inventée dans une fenêtre à part : sacs, essais de tamisage, un mélange pour pins. La fermer la jette.</translation>
+        <translation>Une pépinière inventée dans une fenêtre à part&#xa0;: sacs, essais de tamisage, un mélange pour pins. La fermer la jette.</translation>
     </message>
     <message>
         <source>Record a sieving</source>
@@ -7502,7 +7502,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
-        <translation>Forme et dimensions intérieures : son volume aussitôt, air et eau dès qu’il y a un mélange.</translation>
+        <translation>Forme et dimensions intérieures&#xa0;: son volume aussitôt, air et eau dès qu’il y a un mélange.</translation>
     </message>
 </context>
 <context>
@@ -7552,31 +7552,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <name>report</name>
     <message>
         <source>the grain would hold {held_percent} % of its volume in water and has {pores_percent} % of pores: was it dabbed dry on the outside, and is the density right?</source>
-        <translation>le grain tiendrait {held_percent} % de son volume en eau et a {pores_percent} % de pores : était-il essuyé en surface, et la densité est-elle juste ?</translation>
+        <translation>le grain tiendrait {held_percent}&#xa0;% de son volume en eau et a {pores_percent}&#xa0;% de pores&#xa0;: était-il essuyé en surface, et la densité est-elle juste&#xa0;?</translation>
     </message>
     <message>
         <source>the grain took up {percent} % of its dry mass; few kinds of grain do: was it dabbed dry on the outside?</source>
-        <translation>le grain a pris {percent} % de sa masse sèche ; peu de grains le font : était-il essuyé en surface ?</translation>
+        <translation>le grain a pris {percent}&#xa0;% de sa masse sèche&#xa0;; peu de grains le font&#xa0;: était-il essuyé en surface&#xa0;?</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs stay among the grain: a hint for the next repotting, an estimate</source>
-        <translation>probablement moins de {percent} % d’air en saison {season} si les miettes restent parmi les grains : une indication pour le prochain rempotage, une estimation</translation>
+        <translation>probablement moins de {percent}&#xa0;% d’air en saison {season} si les miettes restent parmi les grains&#xa0;: une indication pour le prochain rempotage, une estimation</translation>
     </message>
     <message>
         <source>likely below {percent} % air in season {season} if the crumbs wash down to the floor: a hint for the next repotting, an estimate</source>
-        <translation>probablement moins de {percent} % d’air en saison {season} si les miettes sont entraînées au fond : une indication pour le prochain rempotage, une estimation</translation>
+        <translation>probablement moins de {percent}&#xa0;% d’air en saison {season} si les miettes sont entraînées au fond&#xa0;: une indication pour le prochain rempotage, une estimation</translation>
     </message>
     <message>
         <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation>le mélange neuf a déjà moins de {percent} % d’air dans ce pot</translation>
+        <translation>le mélange neuf a déjà moins de {percent}&#xa0;% d’air dans ce pot</translation>
     </message>
     <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
-        <translation>les années à venir sont une estimation : le gel, l’arrosage et les habitudes de rempotage diffèrent, et les racines réduisent encore l’air</translation>
+        <translation>les années à venir sont une estimation&#xa0;: le gel, l’arrosage et les habitudes de rempotage diffèrent, et les racines réduisent encore l’air</translation>
     </message>
     <message>
         <source>how long this grain lasts is not known; it is taken as not breaking. A crumble test would tell</source>
-        <translation>on ne sait pas combien de temps ce grain dure ; il est tenu pour durable. Un essai d’effritement le dirait</translation>
+        <translation>on ne sait pas combien de temps ce grain dure&#xa0;; il est tenu pour durable. Un essai d’effritement le dirait</translation>
     </message>
     <message>
         <source>tilt and bottom layer are left out of the years to come</source>
@@ -7584,43 +7584,43 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the test and the usual values are far apart, so neither is trusted as far as it claims: the range is {factor} times as wide; repeat the test</source>
-        <translation>l’essai et les valeurs usuelles sont très éloignés, aucun n’est donc cru autant qu’il le prétend : l’étendue est {factor} fois plus large ; répétez l’essai</translation>
+        <translation>l’essai et les valeurs usuelles sont très éloignés, aucun n’est donc cru autant qu’il le prétend&#xa0;: l’étendue est {factor} fois plus large&#xa0;; répétez l’essai</translation>
     </message>
     <message>
         <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent} % d’eau mesurés ; {k_cm_mm} en approche le plus : vérifiez les poids, le volume et la granulométrie</translation>
+        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les poids, le volume et la granulométrie</translation>
     </message>
     <message>
         <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange ; elles ont été pondérées avec les valeurs usuelles</translation>
+        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
-        <translation>seuls {percent} % des vides entre les grains se sont remplis à l’inondation ; a-t-on inondé lentement par le bas, après un jour de trempage ?</translation>
+        <translation>seuls {percent}&#xa0;% des vides entre les grains se sont remplis à l’inondation&#xa0;; a-t-on inondé lentement par le bas, après un jour de trempage&#xa0;?</translation>
     </message>
     <message>
         <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation>le poids inondé demande {percent} % des vides entre les grains ; vérifiez le volume, la densité des grains et la masse sèche</translation>
+        <translation>le poids inondé demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
-        <translation>sans le mélange, seul ce qui a été mesuré est dit ; donnez « mix » ou --mix pour en tirer un enseignement</translation>
+        <translation>sans le mélange, seul ce qui a été mesuré est dit&#xa0;; donnez «&#xa0;mix&#xa0;» ou --mix pour en tirer un enseignement</translation>
     </message>
     <message>
         <source>without the pot&apos;s shape or depth there is nothing to compare with; give &quot;container&quot;, &quot;depth_cm&quot; or --pot</source>
-        <translation>sans la forme ou la profondeur du pot, rien à comparer ; donnez « container », « depth_cm » ou --pot</translation>
+        <translation>sans la forme ou la profondeur du pot, rien à comparer&#xa0;; donnez «&#xa0;container&#xa0;», «&#xa0;depth_cm&#xa0;» ou --pot</translation>
     </message>
     <message>
         <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation>la densité apparente mesurée laisse {voids_percent} % de vides entre les grains, ce que le grain ne fait pas ; les vides prévus ont été utilisés à la place</translation>
+        <translation>la densité apparente mesurée laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place</translation>
     </message>
     <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
-        <translation>le grain est ressorti plus gros qu’il n’était entré : était-ce la même poignée, et rien n’a-t-il été perdu ?</translation>
+        <translation>le grain est ressorti plus gros qu’il n’était entré&#xa0;: était-ce la même poignée, et rien n’a-t-il été perdu&#xa0;?</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation>la granulométrie effritée est à {points} points de tout bris régulier ; les chiffres sont grossiers</translation>
+        <translation>la granulométrie effritée est à {points} points de tout bris régulier&#xa0;; les chiffres sont grossiers</translation>
     </message>
     <message>
         <source>the two sievings have no two sieves in common</source>
@@ -7632,15 +7632,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L ; vérifiez les poids et la marque du pichet</translation>
+        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les poids et la marque du pichet</translation>
     </message>
     <message>
         <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation>une densité de grain de {density_g_l} g/L est inhabituelle ; vérifiez les poids, et tout l’air était-il sorti d’entre les grains ?</translation>
+        <translation>une densité de grain de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les poids, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
-        <translation>le grain ne déplace pas d’eau ; vérifiez les trois poids</translation>
+        <translation>le grain ne déplace pas d’eau&#xa0;; vérifiez les trois poids</translation>
     </message>
     <message>
         <source>the dry grain outweighs the soaked grain</source>
@@ -7648,7 +7648,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
-        <translation>le grain trempé est plus léger que l’eau ({density_g_l} g/L) : maintenez-le sous l’eau avec un tamis, sinon son volume sera trop petit</translation>
+        <translation>le grain trempé est plus léger que l’eau ({density_g_l} g/L)&#xa0;: maintenez-le sous l’eau avec un tamis, sinon son volume sera trop petit</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0</source>
@@ -7660,7 +7660,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation>{density_g_l} g/L est inhabituel pour du grain ; vérifiez les poids et le volume du pichet</translation>
+        <translation>{density_g_l} g/L est inhabituel pour du grain&#xa0;; vérifiez les poids et le volume du pichet</translation>
     </message>
     <message>
         <source>the filled jug weighs no more than the empty one</source>
@@ -7668,7 +7668,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
-        <translation>le grain a perdu {percent} % de son volume à la mise en place ; 5 à 13 % est usuel : était-il rempli en vrac ?</translation>
+        <translation>le grain a perdu {percent}&#xa0;% de son volume à la mise en place&#xa0;; 5 à 13&#xa0;% est usuel&#xa0;: était-il rempli en vrac&#xa0;?</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before</source>
@@ -7676,7 +7676,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation>le pichet aurait {voids_percent} % de vides entre des grains de {density_g_l} g/L, ce que le grain en vrac ne fait guère ; vérifiez le volume et la densité des grains</translation>
+        <translation>le pichet aurait {voids_percent}&#xa0;% de vides entre des grains de {density_g_l} g/L, ce que le grain en vrac ne fait guère&#xa0;; vérifiez le volume et la densité des grains</translation>
     </message>
     <message>
         <source>the volume is missing or not above 0</source>
@@ -7688,35 +7688,35 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the fineness modulus is not defined: {percent} % is finer than the finest sieve, {finest_mm} mm, and it asks for {aperture_mm} mm</source>
-        <translation>le module de finesse n’est pas défini : {percent} % est plus fin que le tamis le plus fin, {finest_mm} mm, et il demande {aperture_mm} mm</translation>
+        <translation>le module de finesse n’est pas défini&#xa0;: {percent}&#xa0;% est plus fin que le tamis le plus fin, {finest_mm} mm, et il demande {aperture_mm} mm</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; the fineness modulus counts none of it on coarser ones</source>
-        <translation>{percent} % est resté sur le tamis le plus gros, {aperture_mm} mm ; le module de finesse n’en compte rien sur de plus gros</translation>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; le module de finesse n’en compte rien sur de plus gros</translation>
     </message>
     <message>
         <source>a laboratory figure without a value needs a size outside the sieves used; nothing is extrapolated</source>
-        <translation>un chiffre de laboratoire sans valeur demande une taille hors des tamis utilisés ; rien n’est extrapolé</translation>
+        <translation>un chiffre de laboratoire sans valeur demande une taille hors des tamis utilisés&#xa0;; rien n’est extrapolé</translation>
     </message>
     <message>
         <source>by {count} of your pot tests: k {k_cm_mm} cm mm</source>
-        <translation>d’après {count} de vos essais en pot : k {k_cm_mm} cm mm</translation>
+        <translation>d’après {count} de vos essais en pot&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>the pot tests were made with another mix than this one; what they teach holds for this one only as far as the grain is alike</source>
-        <translation>les essais en pot ont été faits avec un autre mélange que celui-ci ; ce qu’ils enseignent ne vaut pour lui que si le grain se ressemble</translation>
+        <translation>les essais en pot ont été faits avec un autre mélange que celui-ci&#xa0;; ce qu’ils enseignent ne vaut pour lui que si le grain se ressemble</translation>
     </message>
     <message>
         <source>air and water are by {count} of your own pot tests of mix {mix}, the last is {test}: k {k_cm_mm} cm mm</source>
-        <translation>air et eau d’après {count} de vos essais en pot du mélange {mix}, le dernier est {test} : k {k_cm_mm} cm mm</translation>
+        <translation>air et eau d’après {count} de vos essais en pot du mélange {mix}, le dernier est {test}&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm</source>
-        <translation>d’après {count} de vos essais en pot ({dates}) : k {k_cm_mm} cm mm</translation>
+        <translation>d’après {count} de vos essais en pot ({dates})&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
     <message>
         <source>no rigid grain: the packing model is less certain for it</source>
-        <translation>grain non rigide : le modèle d’empilement y est moins sûr</translation>
+        <translation>grain non rigide&#xa0;: le modèle d’empilement y est moins sûr</translation>
     </message>
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
@@ -7728,55 +7728,55 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation>la densité des grains n’est pas connue : le mélange n’a que des parts de masse et une granulométrie, pas de volumes ni de porosités</translation>
+        <translation>la densité des grains n’est pas connue&#xa0;: le mélange n’a que des parts de masse et une granulométrie, pas de volumes ni de porosités</translation>
     </message>
     <message>
         <source>all components have 0 parts; give one of them a part</source>
-        <translation>tous les composants ont 0 part ; donnez une part à l’un d’eux</translation>
+        <translation>tous les composants ont 0 part&#xa0;; donnez une part à l’un d’eux</translation>
     </message>
     <message>
         <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation>la densité du solide n’est pas connue : la porosité totale ne compte que les pores qui prennent l’eau</translation>
+        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
-        <translation>{percent} % est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm</translation>
+        <translation>{percent}&#xa0;% est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm</translation>
     </message>
     <message>
         <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation>la densité des grains implique un solide de {density_g_l} g/L, hors de {low} à {high} : revoyez-la, ou donnez la densité du solide</translation>
+        <translation>la densité des grains implique un solide de {density_g_l} g/L, hors de {low} à {high}&#xa0;: revoyez-la, ou donnez la densité du solide</translation>
     </message>
     <message>
         <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation>les parts font {sum} : si elles étaient en pour cent, il manque quelque chose ou c’est compté deux fois</translation>
+        <translation>les parts font {sum}&#xa0;: si elles étaient en pour cent, il manque quelque chose ou c’est compté deux fois</translation>
     </message>
     <message>
         <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation>un tassement de {percent} % ne laisse pas de vides ; le grain seul permet {most_percent} %</translation>
+        <translation>un tassement de {percent}&#xa0;% ne laisse pas de vides&#xa0;; le grain seul permet {most_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
-        <translation>un tassement de {share} est impossible ; attendu de 0 à moins de 1, la part du volume perdue</translation>
+        <translation>un tassement de {share} est impossible&#xa0;; attendu de 0 à moins de 1, la part du volume perdue</translation>
     </message>
     <message>
         <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation>la densité du solide de {density_g_l} g/L est hors de {low} à {high} : revoyez-la</translation>
+        <translation>la densité du solide de {density_g_l} g/L est hors de {low} à {high}&#xa0;: revoyez-la</translation>
     </message>
     <message>
         <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation>{sources} sources pour {components} composants ; chaque composant en a une, ou aucun</translation>
+        <translation>{sources} sources pour {components} composants&#xa0;; chaque composant en a une, ou aucun</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
-        <translation>des pertes de {share} sont impossibles ; attendu de 0 à moins de 1, la part du mélange tombée à côté du pot</translation>
+        <translation>des pertes de {share} sont impossibles&#xa0;; attendu de 0 à moins de 1, la part du mélange tombée à côté du pot</translation>
     </message>
     <message>
         <source>the mix swells by {percent} %: it takes more room than its components apart</source>
-        <translation>le mélange foisonne de {percent} % : il prend plus de place que ses composants séparés</translation>
+        <translation>le mélange foisonne de {percent}&#xa0;%&#xa0;: il prend plus de place que ses composants séparés</translation>
     </message>
     <message>
         <source>{percent} % is coarser than {aperture_mm} mm and taken to end at {top_mm} mm</source>
-        <translation>{percent} % est plus gros que {aperture_mm} mm et pris pour finir à {top_mm} mm</translation>
+        <translation>{percent}&#xa0;% est plus gros que {aperture_mm} mm et pris pour finir à {top_mm} mm</translation>
     </message>
     <message>
         <source>figures that were not given are typical values of the catalogue, not measured</source>
@@ -7784,11 +7784,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>weigh a litre of the {component}: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>pesez un litre de {component} : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>pesez un litre de {component}&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>sieve the {component} three times more: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>tamisez trois fois de plus {component} : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>tamisez trois fois de plus {component}&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>range of {figure} from ±{now_points} to ±{then_points} points</source>
@@ -7796,43 +7796,43 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>mesurez la densité des grains de {component} par déplacement d’eau : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>mesurez la densité des grains de {component} par déplacement d’eau&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>remplissez le pot d’eau et pesez-le : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>remplissez le pot d’eau et pesez-le&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>make a pot test of the mix: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>faites un essai en pot du mélange : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>faites un essai en pot du mélange&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>see in a jug how far the mix settles: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>voyez dans un pichet de combien le mélange se tasse : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>voyez dans un pichet de combien le mélange se tasse&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>soak the {component} for a day and weigh it surface-dry: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>trempez {component} un jour et pesez-le sec en surface : étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+        <translation>trempez {component} un jour et pesez-le sec en surface&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
         <source>{percent} % of air is unusual; was it drained level for half an hour, and is the volume right?</source>
-        <translation>{percent} % d’air est inhabituel ; a-t-on égoutté à plat une demi-heure, et le volume est-il juste ?</translation>
+        <translation>{percent}&#xa0;% d’air est inhabituel&#xa0;; a-t-on égoutté à plat une demi-heure, et le volume est-il juste&#xa0;?</translation>
     </message>
     <message>
         <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation>une densité apparente de {density_g_l} g/L est inhabituelle ; vérifiez la tare et le volume</translation>
+        <translation>une densité apparente de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez la tare et le volume</translation>
     </message>
     <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation>{percent} % d’eau après égouttage est inhabituel ; vérifiez les poids et le volume</translation>
+        <translation>{percent}&#xa0;% d’eau après égouttage est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
-        <translation>{caught_ml} mL ont coulé sur {poured_ml} mL versés ; comptez toute l’eau depuis le mélange sec</translation>
+        <translation>{caught_ml} mL ont coulé sur {poured_ml} mL versés&#xa0;; comptez toute l’eau depuis le mélange sec</translation>
     </message>
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
-        <translation>une profondeur de {depth_cm} cm est impossible ; attendu plus de 0</translation>
+        <translation>une profondeur de {depth_cm} cm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be negative</source>
@@ -7840,7 +7840,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation>{mass_g} g est impossible : {what} pesait {least_g} g</translation>
+        <translation>{mass_g} g est impossible&#xa0;: {what} pesait {least_g} g</translation>
     </message>
     <message>
         <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
@@ -7848,23 +7848,23 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
-        <translation>le volume du mélange n’est pas connu ; donnez volume_ml, un contenant dans le fichier, ou --pot</translation>
+        <translation>le volume du mélange n’est pas connu&#xa0;; donnez volume_ml, un contenant dans le fichier, ou --pot</translation>
     </message>
     <message>
         <source>neither a flooded nor a drained mass is given; expected one of flooded_g and drained_g</source>
-        <translation>ni masse inondée ni masse égouttée n’est donnée ; attendu flooded_g ou drained_g</translation>
+        <translation>ni masse inondée ni masse égouttée n’est donnée&#xa0;; attendu flooded_g ou drained_g</translation>
     </message>
     <message>
         <source>there are no tests; expected one or more</source>
-        <translation>il n’y a pas d’essais ; attendu un ou plusieurs</translation>
+        <translation>il n’y a pas d’essais&#xa0;; attendu un ou plusieurs</translation>
     </message>
     <message>
         <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation>{percent} % rempli à l’inondation est inhabituel ; vérifiez les poids et le volume</translation>
+        <translation>{percent}&#xa0;% rempli à l’inondation est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
-        <translation>le pot est donné deux fois ; attendu container ou depth_cm</translation>
+        <translation>le pot est donné deux fois&#xa0;; attendu container ou depth_cm</translation>
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be negative</source>
@@ -7872,31 +7872,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
-        <translation>un volume de {volume_ml} mL est impossible ; attendu plus de 0</translation>
+        <translation>un volume de {volume_ml} mL est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>masses and poured water are mixed; expected one or the other for each test</source>
-        <translation>masses et eau versée sont mêlées ; attendu l’un ou l’autre pour chaque essai</translation>
+        <translation>masses et eau versée sont mêlées&#xa0;; attendu l’un ou l’autre pour chaque essai</translation>
     </message>
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
-        <translation>{higher_g} g n’est pas au-dessus de {lower_g} g ; attendu tare, sec, égoutté, inondé en ordre croissant</translation>
+        <translation>{higher_g} g n’est pas au-dessus de {lower_g} g&#xa0;; attendu tare, sec, égoutté, inondé en ordre croissant</translation>
     </message>
     <message>
         <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation>pas de verdict sur {from_mm}-{to_mm} mm : les tamis de l’essai n’atteignent pas les deux bouts</translation>
+        <translation>pas de verdict sur {from_mm}-{to_mm} mm&#xa0;: les tamis de l’essai n’atteignent pas les deux bouts</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
-        <translation>les litres sont pris en proportion de la masse ; le grain criblé est plus lâche, ils sont donc un peu bas</translation>
+        <translation>les litres sont pris en proportion de la masse&#xa0;; le grain criblé est plus lâche, ils sont donc un peu bas</translation>
     </message>
     <message>
         <source>what the screening keeps is {percent} % in the band, {finer_percent} % finer</source>
-        <translation>ce que garde le criblage est à {percent} % dans la plage, {finer_percent} % plus fin</translation>
+        <translation>ce que garde le criblage est à {percent}&#xa0;% dans la plage, {finer_percent}&#xa0;% plus fin</translation>
     </message>
     <message>
         <source>{percent} % is 1-2 mm: good for very small pots and for top dressing</source>
-        <translation>{percent} % est de 1-2 mm : bon pour de très petits pots et en surface</translation>
+        <translation>{percent}&#xa0;% est de 1-2 mm&#xa0;: bon pour de très petits pots et en surface</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
@@ -7904,27 +7904,27 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
-        <translation>au-dessus de 2 mm (ici {size_mm} mm) l’estimation est bonne à 3.5 points au mieux ; un essai en pot l’améliore</translation>
+        <translation>au-dessus de 2 mm (ici {size_mm} mm) l’estimation est bonne à 3.5 points au mieux&#xa0;; un essai en pot l’améliore</translation>
     </message>
     <message>
         <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation>un dixième du mélange fait {size_mm} mm ou moins ; les mélanges poussiéreux sont hors du domaine du modèle</translation>
+        <translation>un dixième du mélange fait {size_mm} mm ou moins&#xa0;; les mélanges poussiéreux sont hors du domaine du modèle</translation>
     </message>
     <message>
         <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation>{fines_percent} % est plus fin que le dernier tamis ; les fines descendent et colmatent, l’air affiché est donc trop élevé</translation>
+        <translation>{fines_percent}&#xa0;% est plus fin que le dernier tamis&#xa0;; les fines descendent et colmatent, l’air affiché est donc trop élevé</translation>
     </message>
     <message>
         <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation>les tailles laissent un trou et la part fine est de {fines_percent} % ; le grain fin remplit les vides du gros, l’air affiché est donc trop élevé</translation>
+        <translation>les tailles laissent un trou et la part fine est de {fines_percent}&#xa0;%&#xa0;; le grain fin remplit les vides du gros, l’air affiché est donc trop élevé</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
-        <translation>le grain de la couche de drainage n’est pas connu ; l’eau est calculée comme si le mélange allait jusqu’au fond</translation>
+        <translation>le grain de la couche de drainage n’est pas connu&#xa0;; l’eau est calculée comme si le mélange allait jusqu’au fond</translation>
     </message>
     <message>
         <source>the figures describe the new mix after soaking and draining; watering a dry pot from above reaches less (about half the rise), and roots and breakdown lower the air with time</source>
-        <translation>les chiffres décrivent le mélange neuf après trempage et égouttage ; arroser un pot sec par le haut atteint moins (environ la moitié de la montée), et racines et dégradation réduisent l’air avec le temps</translation>
+        <translation>les chiffres décrivent le mélange neuf après trempage et égouttage&#xa0;; arroser un pot sec par le haut atteint moins (environ la moitié de la montée), et racines et dégradation réduisent l’air avec le temps</translation>
     </message>
     <message>
         <source>grain of {size_mm} mm holds a wet zone of about one grain or less</source>
@@ -7936,15 +7936,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
-        <translation>{value} est impossible ; attendu de {low} à {high}</translation>
+        <translation>{value} est impossible&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
         <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation>la zone saturée atteindrait {perched_cm} cm, au-dessus du niveau à {depth_cm} cm : tout le pot reste saturé</translation>
+        <translation>la zone saturée atteindrait {perched_cm} cm, au-dessus du niveau à {depth_cm} cm&#xa0;: tout le pot reste saturé</translation>
     </message>
     <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
-        <translation>un tableau d’aires n’a pas de contour ; incliné, un rond est supposé</translation>
+        <translation>un tableau d’aires n’a pas de contour&#xa0;; incliné, un rond est supposé</translation>
     </message>
     <message>
         <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
@@ -7956,7 +7956,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{low} is negative; a catalogue figure is not</source>
-        <translation>{low} est négatif ; un chiffre du catalogue ne l’est pas</translation>
+        <translation>{low} est négatif&#xa0;; un chiffre du catalogue ne l’est pas</translation>
     </message>
     <message>
         <source>the material has no name</source>
@@ -7992,79 +7992,79 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
-        <translation>l’unité est {unit} ; attendu {expected}</translation>
+        <translation>l’unité est {unit}&#xa0;; attendu {expected}</translation>
     </message>
     <message>
         <source>the absorption fills {water_percent} % of the grain, which has {pores_percent} % pores; look at the absorption and both grain densities</source>
-        <translation>l’absorption remplit {water_percent} % du grain, qui a {pores_percent} % de pores ; vérifiez l’absorption et les deux densités</translation>
+        <translation>l’absorption remplit {water_percent}&#xa0;% du grain, qui a {pores_percent}&#xa0;% de pores&#xa0;; vérifiez l’absorption et les deux densités</translation>
     </message>
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
-        <translation>une absorption de {ratio} est impossible ; attendu 0 ou plus, kg d’eau par kg de grain sec</translation>
+        <translation>une absorption de {ratio} est impossible&#xa0;; attendu 0 ou plus, kg d’eau par kg de grain sec</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité des grains {particle_g_l} g/L ; le grain en vrac a des vides</translation>
+        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité des grains {particle_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
     </message>
     <message>
         <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité du solide {skeletal_g_l} g/L ; le grain en vrac a des vides</translation>
+        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité du solide {skeletal_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
-        <translation>une capacité d’échange de {cec_meq_100g} meq/100 g est impossible ; attendu 0 ou plus</translation>
+        <translation>une capacité d’échange de {cec_meq_100g} meq/100 g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>grain of one size has no pan and no top class; leave this out or give a grading</source>
-        <translation>un grain d’une seule taille n’a ni fond ni classe supérieure ; laissez cela ou donnez une granulométrie</translation>
+        <translation>un grain d’une seule taille n’a ni fond ni classe supérieure&#xa0;; laissez cela ou donnez une granulométrie</translation>
     </message>
     <message>
         <source>a density of {density_g_l} g/L can&apos;t be; expected more than 0</source>
-        <translation>une densité de {density_g_l} g/L est impossible ; attendu plus de 0</translation>
+        <translation>une densité de {density_g_l} g/L est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>{percent} % moisture can&apos;t be; expected 0 or more, water per dry mass</source>
-        <translation>{percent} % d’humidité est impossible ; attendu 0 ou plus, eau par masse sèche</translation>
+        <translation>{percent}&#xa0;% d’humidité est impossible&#xa0;; attendu 0 ou plus, eau par masse sèche</translation>
     </message>
     <message>
         <source>the sieve test {file} can&apos;t be read from here; give the grading itself</source>
-        <translation>l’essai de tamisage {file} ne peut pas être lu d’ici ; donnez la granulométrie elle-même</translation>
+        <translation>l’essai de tamisage {file} ne peut pas être lu d’ici&#xa0;; donnez la granulométrie elle-même</translation>
     </message>
     <message>
         <source>the grain sizes are missing; give grading, class_mm or sieve_test</source>
-        <translation>les tailles de grain manquent ; donnez grading, class_mm ou sieve_test</translation>
+        <translation>les tailles de grain manquent&#xa0;; donnez grading, class_mm ou sieve_test</translation>
     </message>
     <message>
         <source>an open share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation>une part ouverte de {share} est impossible ; attendu de 0 à 1</translation>
+        <translation>une part ouverte de {share} est impossible&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation>la densité des grains {particle_g_l} g/L dépasse celle du solide {skeletal_g_l} g/L ; le solide seul est au moins aussi dense que le grain avec ses pores</translation>
+        <translation>la densité des grains {particle_g_l} g/L dépasse celle du solide {skeletal_g_l} g/L&#xa0;; le solide seul est au moins aussi dense que le grain avec ses pores</translation>
     </message>
     <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
-        <translation>{parts} parts est impossible ; attendu 0 ou plus</translation>
+        <translation>{parts} parts est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a grain size of {size_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>une taille de grain de {size_mm} mm est impossible ; attendu plus de 0</translation>
+        <translation>une taille de grain de {size_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the grain sizes are given in more than one way; give one of grading, class_mm and sieve_test</source>
-        <translation>les tailles de grain sont données de plusieurs façons ; donnez l’une de grading, class_mm et sieve_test</translation>
+        <translation>les tailles de grain sont données de plusieurs façons&#xa0;; donnez l’une de grading, class_mm et sieve_test</translation>
     </message>
     <message>
         <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation>il n’y a pas de matériau appelé {name} dans le catalogue ; le plus proche : {nearest}</translation>
+        <translation>il n’y a pas de matériau appelé {name} dans le catalogue&#xa0;; le plus proche&#xa0;: {nearest}</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
-        <translation>l’aire est de {area_cm2} cm2 ; elle doit dépasser 0 (seul le fond peut être un point)</translation>
+        <translation>l’aire est de {area_cm2} cm2&#xa0;; elle doit dépasser 0 (seul le fond peut être un point)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
-        <translation>l’aire est de {area_cm2} cm2 ; attendu au plus un carré de dix mètres</translation>
+        <translation>l’aire est de {area_cm2} cm2&#xa0;; attendu au plus un carré de dix mètres</translation>
     </message>
     <message>
         <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
@@ -8072,7 +8072,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation>un rayon de coins va avec un contenant rectangulaire ; les autres formes n’en ont pas</translation>
+        <translation>un rayon de coins va avec un contenant rectangulaire&#xa0;; les autres formes n’en ont pas</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
@@ -8080,15 +8080,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the exponent is {exponent}; expected at most {limit}</source>
-        <translation>l’exposant est {exponent} ; attendu au plus {limit}</translation>
+        <translation>l’exposant est {exponent}&#xa0;; attendu au plus {limit}</translation>
     </message>
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
-        <translation>l’exposant est {exponent} ; il doit être 1 ou plus</translation>
+        <translation>l’exposant est {exponent}&#xa0;; il doit être 1 ou plus</translation>
     </message>
     <message>
         <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation>l’exposant {exponent} diffère de {other} ; un contenant n’en a qu’un</translation>
+        <translation>l’exposant {exponent} diffère de {other}&#xa0;; un contenant n’en a qu’un</translation>
     </message>
     <message>
         <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
@@ -8096,39 +8096,39 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
-        <translation>le rayon d’arrondi {radius_cm} cm ne laisse pas de fond ; au plus {limit_cm} cm conviennent ici</translation>
+        <translation>le rayon d’arrondi {radius_cm} cm ne laisse pas de fond&#xa0;; au plus {limit_cm} cm conviennent ici</translation>
     </message>
     <message>
         <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi ; une coupe et un tableau d’aires contiennent déjà la courbe</translation>
+        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi&#xa0;; une coupe et un tableau d’aires contiennent déjà la courbe</translation>
     </message>
     <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
-        <translation>{count} trous de drainage est impossible ; attendu 0 ou plus</translation>
+        <translation>{count} trous de drainage est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis ; rien ne reste pour le mélange</translation>
+        <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis&#xa0;; rien ne reste pour le mélange</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation>la longueur est de {length_cm} cm ; elle ne peut pas être négative</translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; elle ne peut pas être négative</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
-        <translation>la longueur est de {length_cm} cm ; elle doit dépasser 0</translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; elle doit dépasser 0</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at most {limit_cm} cm</source>
-        <translation>la longueur est de {length_cm} cm ; attendu au plus {limit_cm} cm</translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; attendu au plus {limit_cm} cm</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; expected at least {limit_cm} cm</source>
-        <translation>la longueur est de {length_cm} cm ; attendu au moins {limit_cm} cm</translation>
+        <translation>la longueur est de {length_cm} cm&#xa0;; attendu au moins {limit_cm} cm</translation>
     </message>
     <message>
         <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation>la masse est de {mass_kg} kg ; elle ne peut pas être négative</translation>
+        <translation>la masse est de {mass_kg} kg&#xa0;; elle ne peut pas être négative</translation>
     </message>
     <message>
         <source>a drum needs its diameter at half the depth</source>
@@ -8136,7 +8136,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
-        <translation>le profil n’a pas d’aires ; donnez height_cm et area_cm2 du fond au bord</translation>
+        <translation>le profil n’a pas d’aires&#xa0;; donnez height_cm et area_cm2 du fond au bord</translation>
     </message>
     <message>
         <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
@@ -8144,43 +8144,43 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation>le tableau d’aires commence à {height_cm} cm ; la première ligne est le fond à 0</translation>
+        <translation>le tableau d’aires commence à {height_cm} cm&#xa0;; la première ligne est le fond à 0</translation>
     </message>
     <message>
         <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation>la hauteur {height_cm} cm suit {before_cm} cm ; les hauteurs doivent croître</translation>
+        <translation>la hauteur {height_cm} cm suit {before_cm} cm&#xa0;; les hauteurs doivent croître</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
-        <translation>le tableau d’aires a {rows} lignes ; il en faut au moins deux, fond et bord</translation>
+        <translation>le tableau d’aires a {rows} lignes&#xa0;; il en faut au moins deux, fond et bord</translation>
     </message>
     <message>
         <source>the tilt is {tilt_deg} degrees; expected 0 to 60</source>
-        <translation>l’inclinaison est de {tilt_deg} degrés ; attendu de 0 à 60</translation>
+        <translation>l’inclinaison est de {tilt_deg} degrés&#xa0;; attendu de 0 à 60</translation>
     </message>
     <message>
         <source>{form} is no form of a mound; expected paraboloid, cone or ellipsoid</source>
-        <translation>{form} n’est pas une forme de butte ; attendu paraboloid, cone ou ellipsoid</translation>
+        <translation>{form} n’est pas une forme de butte&#xa0;; attendu paraboloid, cone ou ellipsoid</translation>
     </message>
     <message>
         <source>{shape} is no shape; expected rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl or profile</source>
-        <translation>{shape} n’est pas une forme ; attendu rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl ou profile</translation>
+        <translation>{shape} n’est pas une forme&#xa0;; attendu rectangular, oval, round, hexagonal, octagonal, drum, superellipse, bowl ou profile</translation>
     </message>
     <message>
         <source>{axis} is no axis to tilt about; expected length or width</source>
-        <translation>{axis} n’est pas un axe d’inclinaison ; attendu length ou width</translation>
+        <translation>{axis} n’est pas un axe d’inclinaison&#xa0;; attendu length ou width</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; it must be above 0</source>
-        <translation>le volume est de {volume_ml} mL ; il doit dépasser 0</translation>
+        <translation>le volume est de {volume_ml} mL&#xa0;; il doit dépasser 0</translation>
     </message>
     <message>
         <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation>le volume est de {volume_ml} mL ; aucun contenant ne tient cela</translation>
+        <translation>le volume est de {volume_ml} mL&#xa0;; aucun contenant ne tient cela</translation>
     </message>
     <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
-        <translation>avec {diameter_cm} cm à mi-profondeur, les parois se rejoindraient ; vérifiez les trois diamètres</translation>
+        <translation>avec {diameter_cm} cm à mi-profondeur, les parois se rejoindraient&#xa0;; vérifiez les trois diamètres</translation>
     </message>
     <message>
         <source>the column {column} stands twice in the header</source>
@@ -8188,11 +8188,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
-        <translation>l’en-tête n’a pas de colonne {column} ; attendu aperture_mm avec retained_g, avec gross_g et tare_g, ou avec retained_l</translation>
+        <translation>l’en-tête n’a pas de colonne {column}&#xa0;; attendu aperture_mm avec retained_g, avec gross_g et tare_g, ou avec retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
-        <translation>il n’y a pas de ligne d’en-tête ; attendu aperture_mm,retained_g</translation>
+        <translation>il n’y a pas de ligne d’en-tête&#xa0;; attendu aperture_mm,retained_g</translation>
     </message>
     <message>
         <source>a quote opened here and is never closed</source>
@@ -8200,11 +8200,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>une ligne suit le fond (ligne {pan_line}) ; le fond est la dernière ligne</translation>
+        <translation>une ligne suit le fond (ligne {pan_line})&#xa0;; le fond est la dernière ligne</translation>
     </message>
     <message>
         <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation>il y a ici {found} cellules ; l’en-tête a {expected} colonnes</translation>
+        <translation>il y a ici {found} cellules&#xa0;; l’en-tête a {expected} colonnes</translation>
     </message>
     <message>
         <source>there is no column called {column}</source>
@@ -8212,31 +8212,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
-        <translation>{text} n’est pas un jour ; attendu une date comme 2026-03-14</translation>
+        <translation>{text} n’est pas un jour&#xa0;; attendu une date comme 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
-        <translation>le fichier est abîmé ; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
+        <translation>le fichier est abîmé&#xa0;; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>the disk is full; nothing of this change was written</source>
-        <translation>le disque est plein ; rien de ce changement n’a été écrit</translation>
+        <translation>le disque est plein&#xa0;; rien de ce changement n’a été écrit</translation>
     </message>
     <message>
         <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation>le fichier est vide ; attendu un essai de tamisage, un mélange ou un contenant</translation>
+        <translation>le fichier est vide&#xa0;; attendu un essai de tamisage, un mélange ou un contenant</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
-        <translation>le fichier n’est plus là où il a été ouvert ; enregistrez une copie de ce qui est ouvert</translation>
+        <translation>le fichier n’est plus là où il a été ouvert&#xa0;; enregistrez une copie de ce qui est ouvert</translation>
     </message>
     <message>
         <source>this is a folder; name a file</source>
-        <translation>c’est un dossier ; nommez un fichier</translation>
+        <translation>c’est un dossier&#xa0;; nommez un fichier</translation>
     </message>
     <message>
         <source>another program holds the workbook; try again in a moment</source>
-        <translation>un autre programme tient le classeur ; réessayez dans un instant</translation>
+        <translation>un autre programme tient le classeur&#xa0;; réessayez dans un instant</translation>
     </message>
     <message>
         <source>the file is not there or can&apos;t be read</source>
@@ -8244,11 +8244,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation>le classeur a été écrit par un Gritwright plus récent (version {version}, connue ici : {known}) ; ouvrez-le en lecture seule, ou mettez à jour</translation>
+        <translation>le classeur a été écrit par un Gritwright plus récent (version {version}, connue ici&#xa0;: {known})&#xa0;; ouvrez-le en lecture seule, ou mettez à jour</translation>
     </message>
     <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
-        <translation>le dossier des matériaux de référence n’a pas été trouvé ; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
+        <translation>le dossier des matériaux de référence n’a pas été trouvé&#xa0;; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
     </message>
     <message>
         <source>a file is asked for, but its name is empty</source>
@@ -8264,31 +8264,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation>le fichier dépasse {limit_mb} Mo ; un essai de tamisage ou un mélange fait quelques kilo-octets</translation>
+        <translation>le fichier dépasse {limit_mb} Mo&#xa0;; un essai de tamisage ou un mélange fait quelques kilo-octets</translation>
     </message>
     <message>
         <source>the file made trouble: {text}</source>
-        <translation>le fichier a posé problème : {text}</translation>
+        <translation>le fichier a posé problème&#xa0;: {text}</translation>
     </message>
     <message>
         <source>reading stopped half-way; nothing was done with the file</source>
-        <translation>la lecture s’est arrêtée à mi-chemin ; rien n’a été fait du fichier</translation>
+        <translation>la lecture s’est arrêtée à mi-chemin&#xa0;; rien n’a été fait du fichier</translation>
     </message>
     <message>
         <source>writing failed; nothing of this change was kept</source>
-        <translation>l’écriture a échoué ; rien de ce changement n’a été gardé</translation>
+        <translation>l’écriture a échoué&#xa0;; rien de ce changement n’a été gardé</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
-        <translation>le format est {found} ; attendu {expected}</translation>
+        <translation>le format est {found}&#xa0;; attendu {expected}</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; give the free opening of the sieve in mm</source>
-        <translation>une ouverture de {aperture_mm} mm est impossible ; donnez l’ouverture libre du tamis en mm</translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; donnez l’ouverture libre du tamis en mm</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm after {before_mm} mm is out of order; write a grading coarse to fine</source>
-        <translation>l’ouverture {aperture_mm} mm après {before_mm} mm n’est pas dans l’ordre ; écrivez une granulométrie du gros au fin</translation>
+        <translation>l’ouverture {aperture_mm} mm après {before_mm} mm n’est pas dans l’ordre&#xa0;; écrivez une granulométrie du gros au fin</translation>
     </message>
     <message>
         <source>the grading has no points</source>
@@ -8300,15 +8300,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation>{coarser_percent} % passe {coarser_mm} mm mais {finer_percent} % les {finer_mm} mm plus fins ; le passant ne baisse jamais quand l’ouverture grandit</translation>
+        <translation>{coarser_percent}&#xa0;% passe {coarser_mm} mm mais {finer_percent}&#xa0;% les {finer_mm} mm plus fins&#xa0;; le passant ne baisse jamais quand l’ouverture grandit</translation>
     </message>
     <message>
         <source>{percent} % passing is outside 0 to 100</source>
-        <translation>{percent} % passant est hors de 0 à 100</translation>
+        <translation>{percent}&#xa0;% passant est hors de 0 à 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
-        <translation>le passant allait de {low_percent} à {high_percent} % et a été ramené à 0-100 %</translation>
+        <translation>le passant allait de {low_percent} à {high_percent}&#xa0;% et a été ramené à 0-100&#xa0;%</translation>
     </message>
     <message>
         <source>the top size {size_mm} mm has to lie above the coarsest sieve, {coarsest_mm} mm</source>
@@ -8316,11 +8316,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation>le fichier finit avant son JSON ; il manque une accolade, un guillemet ou une valeur</translation>
+        <translation>le fichier finit avant son JSON&#xa0;; il manque une accolade, un guillemet ou une valeur</translation>
     </message>
     <message>
         <source>this is not JSON from here on: {text}</source>
-        <translation>à partir d’ici ce n’est pas du JSON : {text}</translation>
+        <translation>à partir d’ici ce n’est pas du JSON&#xa0;: {text}</translation>
     </message>
     <message>
         <source>brackets are nested deeper than {limit} levels</source>
@@ -8328,11 +8328,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation>le fichier contient plus de {limit} valeurs ; ce n’est pas un fichier de cette sorte</translation>
+        <translation>le fichier contient plus de {limit} valeurs&#xa0;; ce n’est pas un fichier de cette sorte</translation>
     </message>
     <message>
         <source>the key {key} stands twice; give it once</source>
-        <translation>la clé {key} est là deux fois ; donnez-la une fois</translation>
+        <translation>la clé {key} est là deux fois&#xa0;; donnez-la une fois</translation>
     </message>
     <message>
         <source>the key {key} is missing</source>
@@ -8344,11 +8344,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
-        <translation>les deux résultats diffèrent de {percent} %, {usual_percent} % est usuel ; mesurez une troisième fois</translation>
+        <translation>les deux résultats diffèrent de {percent}&#xa0;%, {usual_percent}&#xa0;% est usuel&#xa0;; mesurez une troisième fois</translation>
     </message>
     <message>
         <source>{text} has a decimal comma; write a point, or separate the columns by ; or tab</source>
-        <translation>{text} a une virgule décimale ; écrivez un point, ou séparez les colonnes par ; ou tabulation</translation>
+        <translation>{text} a une virgule décimale&#xa0;; écrivez un point, ou séparez les colonnes par&#xa0;; ou tabulation</translation>
     </message>
     <message>
         <source>a number is missing here</source>
@@ -8368,7 +8368,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
-        <translation>{unit} n’est pas une unité connue ici ; laissez-la ou écrivez-en une qui convient au champ</translation>
+        <translation>{unit} n’est pas une unité connue ici&#xa0;; laissez-la ou écrivez-en une qui convient au champ</translation>
     </message>
     <message>
         <source>the schema refers to itself without end</source>
@@ -8392,7 +8392,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation>ceci convient à plus d’une des formes permises ; une seule doit convenir</translation>
+        <translation>ceci convient à plus d’une des formes permises&#xa0;; une seule doit convenir</translation>
     </message>
     <message>
         <source>at least {least} are needed here</source>
@@ -8404,7 +8404,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>expected {expected} here</source>
-        <translation>attendu ici : {expected}</translation>
+        <translation>attendu ici&#xa0;: {expected}</translation>
     </message>
     <message>
         <source>name at least one opening to screen at</source>
@@ -8412,15 +8412,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation>{aperture_mm} mm est au-dessus du tamis le plus gros de l’essai, {coarsest_mm} mm ; la répartition du grain au-dessus est supposée</translation>
+        <translation>{aperture_mm} mm est au-dessus du tamis le plus gros de l’essai, {coarsest_mm} mm&#xa0;; la répartition du grain au-dessus est supposée</translation>
     </message>
     <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
-        <translation>{aperture_mm} mm est sous le tamis le plus fin de l’essai, {finest_mm} mm, et {percent} % est plus fin : essayez avec un tamis plus fin</translation>
+        <translation>{aperture_mm} mm est sous le tamis le plus fin de l’essai, {finest_mm} mm, et {percent}&#xa0;% est plus fin&#xa0;: essayez avec un tamis plus fin</translation>
     </message>
     <message>
         <source>an opening of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>une ouverture de {aperture_mm} mm est impossible ; attendu plus de 0</translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm is named twice</source>
@@ -8428,11 +8428,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>la densité apparente et celle des grains ne sont pas connues toutes deux : les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
+        <translation>la densité apparente et celle des grains ne sont pas connues toutes deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
     </message>
     <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
-        <translation>une netteté de {sharpness} est impossible ; attendu plus de 0</translation>
+        <translation>une netteté de {sharpness} est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the set has no sieve</source>
@@ -8440,19 +8440,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation>l’ouverture {aperture_mm} mm suit {before_mm} mm ; les tamis vont du gros au fin</translation>
+        <translation>l’ouverture {aperture_mm} mm suit {before_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation>l’ouverture {aperture_mm} mm suit {above_mm} mm ; les tamis vont du gros au fin</translation>
+        <translation>l’ouverture {aperture_mm} mm suit {above_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
     </message>
     <message>
         <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation>l’ouverture {aperture_mm} mm est là deux fois ; chaque tamis compte une fois</translation>
+        <translation>l’ouverture {aperture_mm} mm est là deux fois&#xa0;; chaque tamis compte une fois</translation>
     </message>
     <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
-        <translation>aucune masse de départ n’a été donnée : les pourcentages se rapportent aux {mass_g} g récupérés, et une perte ne se verrait pas</translation>
+        <translation>aucune masse de départ n’a été donnée&#xa0;: les pourcentages se rapportent aux {mass_g} g récupérés, et une perte ne se verrait pas</translation>
     </message>
     <message>
         <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
@@ -8460,47 +8460,47 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
-        <translation>mesuré en litres : les parts de volume en vrac tiennent lieu de parts de masse, comme si chaque fraction était également dense</translation>
+        <translation>mesuré en litres&#xa0;: les parts de volume en vrac tiennent lieu de parts de masse, comme si chaque fraction était également dense</translation>
     </message>
     <message>
         <source>{percent} % crumbs can&apos;t be; expected 0 to 100</source>
-        <translation>{percent} % de miettes est impossible ; attendu de 0 à 100</translation>
+        <translation>{percent}&#xa0;% de miettes est impossible&#xa0;; attendu de 0 à 100</translation>
     </message>
     <message>
         <source>a sieve of {diameter_mm} mm has no sieving area; give the diameter of the frame in mm</source>
-        <translation>un tamis de {diameter_mm} mm n’a pas de surface ; donnez le diamètre du cadre en mm</translation>
+        <translation>un tamis de {diameter_mm} mm n’a pas de surface&#xa0;; donnez le diamètre du cadre en mm</translation>
     </message>
     <message>
         <source>the fractions outweigh the sample by {percent} %; the balance&apos;s resolution explains it, the percentages bear it</source>
-        <translation>les fractions pèsent {percent} % de plus que l’échantillon ; la résolution de la balance l’explique, les pourcentages le supportent</translation>
+        <translation>les fractions pèsent {percent}&#xa0;% de plus que l’échantillon&#xa0;; la résolution de la balance l’explique, les pourcentages le supportent</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving; above 0.3 % a laboratory would repeat the test</source>
-        <translation>{percent} % de l’échantillon a été perdu au tamisage ; au-dessus de 0.3 % un laboratoire referait l’essai</translation>
+        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage&#xa0;; au-dessus de 0.3&#xa0;% un laboratoire referait l’essai</translation>
     </message>
     <message>
         <source>{percent} % of the sample was lost while sieving, more than 1 %: look for a spilled or forgotten pan</source>
-        <translation>{percent} % de l’échantillon a été perdu au tamisage, plus de 1 % : cherchez un fond renversé ou oublié</translation>
+        <translation>{percent}&#xa0;% de l’échantillon a été perdu au tamisage, plus de 1&#xa0;%&#xa0;: cherchez un fond renversé ou oublié</translation>
     </message>
     <message>
         <source>a mass of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation>une masse de {mass_g} g est impossible ; attendu 0 ou plus</translation>
+        <translation>une masse de {mass_g} g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>the same fraction is given in more than one way; give its mass, its gross and tare, or its litres</source>
-        <translation>la même fraction est donnée de plusieurs façons ; donnez sa masse, son brut et sa tare, ou ses litres</translation>
+        <translation>la même fraction est donnée de plusieurs façons&#xa0;; donnez sa masse, son brut et sa tare, ou ses litres</translation>
     </message>
     <message>
         <source>masses and litres are mixed; measure all fractions in one way</source>
-        <translation>masses et litres sont mêlés ; mesurez toutes les fractions d’une seule façon</translation>
+        <translation>masses et litres sont mêlés&#xa0;; mesurez toutes les fractions d’une seule façon</translation>
     </message>
     <message>
         <source>the pan is missing; the last row holds what fell through the finest sieve, 0 if nothing did</source>
-        <translation>le fond manque ; la dernière ligne contient ce qui a passé le tamis le plus fin, 0 si rien</translation>
+        <translation>le fond manque&#xa0;; la dernière ligne contient ce qui a passé le tamis le plus fin, 0 si rien</translation>
     </message>
     <message>
         <source>there is no sieve; expected at least one row above the pan</source>
-        <translation>il n’y a pas de tamis ; attendu au moins une ligne au-dessus du fond</translation>
+        <translation>il n’y a pas de tamis&#xa0;; attendu au moins une ligne au-dessus du fond</translation>
     </message>
     <message>
         <source>nothing was left on the sieves or in the pan</source>
@@ -8508,43 +8508,43 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
-        <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g ; tamisez en deux fois</translation>
+        <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g&#xa0;; tamisez en deux fois</translation>
     </message>
     <message>
         <source>{percent} % is finer than the finest sieve, {aperture_mm} mm; a finer sieve would show where the dust begins</source>
-        <translation>{percent} % est plus fin que le tamis le plus fin, {aperture_mm} mm ; un tamis plus fin montrerait où commence la poussière</translation>
+        <translation>{percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm&#xa0;; un tamis plus fin montrerait où commence la poussière</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % passes the coarsest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>non défini : {list} ; {percent} % passe le tamis le plus gros, {aperture_mm} mm, et rien n’est extrapolé</translation>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% passe le tamis le plus gros, {aperture_mm} mm, et rien n’est extrapolé</translation>
     </message>
     <message>
         <source>not defined: {list}; {percent} % is finer than the finest sieve, {aperture_mm} mm, and nothing is extrapolated</source>
-        <translation>non défini : {list} ; {percent} % est plus fin que le tamis le plus fin, {aperture_mm} mm, et rien n’est extrapolé</translation>
+        <translation>non défini&#xa0;: {list}&#xa0;; {percent}&#xa0;% est plus fin que le tamis le plus fin, {aperture_mm} mm, et rien n’est extrapolé</translation>
     </message>
     <message>
         <source>{count} can&apos;t be the number of a test; expected 1 or more</source>
-        <translation>{count} ne peut pas être le nombre d’un essai ; attendu 1 ou plus</translation>
+        <translation>{count} ne peut pas être le nombre d’un essai&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>a resolution of {mass_g} g can&apos;t be; expected 0 or more</source>
-        <translation>une résolution de {mass_g} g est impossible ; attendu 0 ou plus</translation>
+        <translation>une résolution de {mass_g} g est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a sample of {mass_g} g can&apos;t be; expected more than 0</source>
-        <translation>un échantillon de {mass_g} g est impossible ; attendu plus de 0</translation>
+        <translation>un échantillon de {mass_g} g est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm; take {least_g} g or more</source>
-        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm ; prenez {least_g} g ou plus</translation>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm&#xa0;; prenez {least_g} g ou plus</translation>
     </message>
     <message>
         <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre ; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
     </message>
     <message>
         <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation>les fractions font {sum_g} g, l’échantillon {sample_g} g ; la balance explique {explained_g} g</translation>
+        <translation>les fractions font {sum_g} g, l’échantillon {sample_g} g&#xa0;; la balance explique {explained_g} g</translation>
     </message>
     <message>
         <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
@@ -8552,19 +8552,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation>il y a plus de {limit} lignes ; ce n’est pas une colonne de tamis</translation>
+        <translation>il y a plus de {limit} lignes&#xa0;; ce n’est pas une colonne de tamis</translation>
     </message>
     <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
-        <translation>{percent} % est resté sur le tamis le plus gros, {aperture_mm} mm ; ce qui a besoin de sa taille la prend pour finir à {top_mm} mm</translation>
+        <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; ce qui a besoin de sa taille la prend pour finir à {top_mm} mm</translation>
     </message>
     <message>
         <source>{text} is no basis; expected original or recovered</source>
-        <translation>{text} n’est pas une base ; attendu original ou recovered</translation>
+        <translation>{text} n’est pas une base&#xa0;; attendu original ou recovered</translation>
     </message>
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
-        <translation>un volume de {volume_l} L est impossible ; attendu 0 ou plus</translation>
+        <translation>un volume de {volume_l} L est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
@@ -8576,7 +8576,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation>à {aperture_mm} mm les essais vont de {least_percent} à {most_percent} % passant ; des répétitions soignées restent à {limit_points} points dix-neuf fois sur vingt : les échantillons diffèrent</translation>
+        <translation>à {aperture_mm} mm les essais vont de {least_percent} à {most_percent}&#xa0;% passant&#xa0;; des répétitions soignées restent à {limit_points} points dix-neuf fois sur vingt&#xa0;: les échantillons diffèrent</translation>
     </message>
     <message>
         <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
@@ -8592,19 +8592,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{percent} % of the sample still fell through in one more minute, 0.5 % is the limit: shake on, unless the grain is soft and breaks</source>
-        <translation>{percent} % de l’échantillon est encore passé en une minute de plus, 0.5 % est la limite : secouez encore, sauf si le grain est tendre et se brise</translation>
+        <translation>{percent}&#xa0;% de l’échantillon est encore passé en une minute de plus, 0.5&#xa0;% est la limite&#xa0;: secouez encore, sauf si le grain est tendre et se brise</translation>
     </message>
     <message>
         <source>this byte is not UTF-8; save the file as UTF-8</source>
-        <translation>cet octet n’est pas de l’UTF-8 ; enregistrez le fichier en UTF-8</translation>
+        <translation>cet octet n’est pas de l’UTF-8&#xa0;; enregistrez le fichier en UTF-8</translation>
     </message>
     <message>
         <source>there is a NUL byte here; this is not a text file</source>
-        <translation>il y a un octet NUL ici ; ce n’est pas un fichier texte</translation>
+        <translation>il y a un octet NUL ici&#xa0;; ce n’est pas un fichier texte</translation>
     </message>
     <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
-        <translation>{count} sacs est impossible ; attendu 1 ou plus</translation>
+        <translation>{count} sacs est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
@@ -8616,39 +8616,39 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
-        <translation>en mesures entières une gâchée s’écarte de la recette jusqu’à {percent} points ; une mesure plus petite ou une auge plus grande la garde plus près</translation>
+        <translation>en mesures entières une gâchée s’écarte de la recette jusqu’à {percent} points&#xa0;; une mesure plus petite ou une auge plus grande la garde plus près</translation>
     </message>
     <message>
         <source>{volume_ml} mL can&apos;t be filled in; expected 0 or more</source>
-        <translation>{volume_ml} mL ne peuvent pas être versés ; attendu 0 ou plus</translation>
+        <translation>{volume_ml} mL ne peuvent pas être versés&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>about {mass_kg} kg when full and wet: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation>environ {mass_kg} kg plein et mouillé : levez à deux ou prenez un chariot (informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
+        <translation>environ {mass_kg} kg plein et mouillé&#xa0;: levez à deux ou prenez un chariot (informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
     </message>
     <message>
         <source>at least {mass_kg} kg when full and wet, not all of it weighed: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)</source>
-        <translation>au moins {mass_kg} kg plein et mouillé, tout n’est pas pesé : levez à deux ou prenez un chariot (informations générales ; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
+        <translation>au moins {mass_kg} kg plein et mouillé, tout n’est pas pesé&#xa0;: levez à deux ou prenez un chariot (informations générales&#xa0;; les fiches de sécurité, règles locales et avis qualifiés priment)</translation>
     </message>
     <message>
         <source>an interval of {years} years can&apos;t be; expected 1 or more</source>
-        <translation>un intervalle de {years} ans est impossible ; attendu 1 ou plus</translation>
+        <translation>un intervalle de {years} ans est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>{volume_l} L of a layer are not counted as any grain; name its grain</source>
-        <translation>{volume_l} L d’une couche ne comptent pour aucun grain ; nommez son grain</translation>
+        <translation>{volume_l} L d’une couche ne comptent pour aucun grain&#xa0;; nommez son grain</translation>
     </message>
     <message>
         <source>a mass of {mass_kg} kg can&apos;t be; expected 0 or more</source>
-        <translation>une masse de {mass_kg} kg est impossible ; attendu 0 ou plus</translation>
+        <translation>une masse de {mass_kg} kg est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation>le mélange a été supprimé après la préparation de la journée ; la journée le garde tel qu’il était</translation>
+        <translation>le mélange a été supprimé après la préparation de la journée&#xa0;; la journée le garde tel qu’il était</translation>
     </message>
     <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
-        <translation>le mélange a été changé après la préparation de la journée ; la journée garde la version {version}, la plus récente est {newest}</translation>
+        <translation>le mélange a été changé après la préparation de la journée&#xa0;; la journée garde la version {version}, la plus récente est {newest}</translation>
     </message>
     <message>
         <source>the mix {text} is named twice</source>
@@ -8656,11 +8656,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation>il reste {left_l} L de {made_l} L préparés ; rien n’a été utilisé</translation>
+        <translation>il reste {left_l} L de {made_l} L préparés&#xa0;; rien n’a été utilisé</translation>
     </message>
     <message>
         <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation>aucune taille de sac n’est connue, les sacs ne peuvent donc pas être comptés ; {raw_l} L de grain brut sont nécessaires</translation>
+        <translation>aucune taille de sac n’est connue, les sacs ne peuvent donc pas être comptés&#xa0;; {raw_l} L de grain brut sont nécessaires</translation>
     </message>
     <message>
         <source>neither fill_ml nor a pot says how much mix the tree takes</source>
@@ -8668,11 +8668,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
-        <translation>aucun tassement n’est donné ; les litres sont versés, mis en place ils sont environ 8 % plus bas</translation>
+        <translation>aucun tassement n’est donné&#xa0;; les litres sont versés, mis en place ils sont environ 8&#xa0;% plus bas</translation>
     </message>
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
-        <translation>aucune perte n’est donnée ; 5 à 10 % à côté du pot est courant</translation>
+        <translation>aucune perte n’est donnée&#xa0;; 5 à 10&#xa0;% à côté du pot est courant</translation>
     </message>
     <message>
         <source>the day has no trees</source>
@@ -8680,7 +8680,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
-        <translation>{text} n’est pas un mois et un jour ; attendu quelque chose comme 03-15</translation>
+        <translation>{text} n’est pas un mois et un jour&#xa0;; attendu quelque chose comme 03-15</translation>
     </message>
     <message>
         <source>expected a whole number, found {value}</source>
@@ -8700,23 +8700,23 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
-        <translation>tassement {percent} %, la médiane des {count} derniers arbres remplis</translation>
+        <translation>tassement {percent}&#xa0;%, la médiane des {count} derniers arbres remplis</translation>
     </message>
     <message>
         <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation>il manque {short_l} L de grain prêt ; cela fait {raw_l} L de grain brut</translation>
+        <translation>il manque {short_l} L de grain prêt&#xa0;; cela fait {raw_l} L de grain brut</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
-        <translation>pertes {percent} %, la médiane des {count} dernières gâchées</translation>
+        <translation>pertes {percent}&#xa0;%, la médiane des {count} dernières gâchées</translation>
     </message>
     <message>
         <source>{volume_l} L on the shelf can&apos;t be; expected 0 or more</source>
-        <translation>{volume_l} L en stock est impossible ; attendu 0 ou plus</translation>
+        <translation>{volume_l} L en stock est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>how much of it is left is not known; enough was assumed</source>
-        <translation>ce qu’il en reste n’est pas connu ; il a été supposé suffisant</translation>
+        <translation>ce qu’il en reste n’est pas connu&#xa0;; il a été supposé suffisant</translation>
     </message>
     <message>
         <source>the tree {text} stands twice in the day</source>
@@ -8728,7 +8728,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>no yield was measured; {percent} % usable was assumed, where a tenth to a third of a bag is commonly lost</source>
-        <translation>aucun rendement n’a été mesuré ; {percent} % utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
+        <translation>aucun rendement n’a été mesuré&#xa0;; {percent}&#xa0;% utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
     </message>
     <message>
         <source>{text} is no species group</source>
@@ -8740,7 +8740,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
-        <translation>le travail ne peut pas être ordonné par {text} ; attendu bud, mix, helper ou name</translation>
+        <translation>le travail ne peut pas être ordonné par {text}&#xa0;; attendu bud, mix, helper ou name</translation>
     </message>
     <message>
         <source>the day has no pot called {text}</source>
@@ -8748,11 +8748,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} is no time of the day; expected evening or morning</source>
-        <translation>{text} n’est pas un moment du jour ; attendu evening ou morning</translation>
+        <translation>{text} n’est pas un moment du jour&#xa0;; attendu evening ou morning</translation>
     </message>
     <message>
         <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation>{version} est impossible ; attendu 1 ou plus</translation>
+        <translation>{version} est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
@@ -8760,27 +8760,27 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>screened grain has no yield; leave one of the two out</source>
-        <translation>le grain criblé n’a pas de rendement ; laissez l’un des deux</translation>
+        <translation>le grain criblé n’a pas de rendement&#xa0;; laissez l’un des deux</translation>
     </message>
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
-        <translation>un rendement de {share} est impossible ; attendu plus de 0 et au plus 1.2, litres par litre criblé</translation>
+        <translation>un rendement de {share} est impossible&#xa0;; attendu plus de 0 et au plus 1.2, litres par litre criblé</translation>
     </message>
     <message>
         <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>une ouverture de {aperture_mm} mm est impossible ; attendu plus de 0</translation>
+        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
-        <translation>la plage va de {from_mm} à {to_mm} mm ; attendu la taille la plus fine d’abord</translation>
+        <translation>la plage va de {from_mm} à {to_mm} mm&#xa0;; attendu la taille la plus fine d’abord</translation>
     </message>
     <message>
         <source>recipes of {value} components can&apos;t be searched; expected 1 to {most}</source>
-        <translation>des recettes de {value} composants ne peuvent pas être cherchées ; attendu de 1 à {most}</translation>
+        <translation>des recettes de {value} composants ne peuvent pas être cherchées&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
         <source>the search for contradictions was stopped after {seconds} s; the sets shown cannot hold, but there may be smaller ones and more</source>
-        <translation>la recherche de contradictions a été arrêtée après {seconds} s ; les ensembles montrés ne peuvent tenir, mais il peut y en avoir de plus petits et d’autres</translation>
+        <translation>la recherche de contradictions a été arrêtée après {seconds} s&#xa0;; les ensembles montrés ne peuvent tenir, mais il peut y en avoir de plus petits et d’autres</translation>
     </message>
     <message>
         <source>here only wishes on gradings and shares of volume are searched for contradictions, three at a time</source>
@@ -8788,19 +8788,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the wish names more than one figure; make a wish of each</source>
-        <translation>le souhait nomme plus d’un chiffre ; faites un souhait de chacun</translation>
+        <translation>le souhait nomme plus d’un chiffre&#xa0;; faites un souhait de chacun</translation>
     </message>
     <message>
         <source>free shares are improved from a fixed set of starts; a better recipe may exist</source>
-        <translation>les parts libres sont améliorées à partir de départs fixes ; une meilleure recette peut exister</translation>
+        <translation>les parts libres sont améliorées à partir de départs fixes&#xa0;; une meilleure recette peut exister</translation>
     </message>
     <message>
         <source>{value} can&apos;t be; expected 0 or more</source>
-        <translation>{value} est impossible ; attendu 0 ou plus</translation>
+        <translation>{value} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>{value} can&apos;t be reached; expected {low} to {high}</source>
-        <translation>{value} ne peut pas être atteint ; attendu de {low} à {high}</translation>
+        <translation>{value} ne peut pas être atteint&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
         <source>the limits run from {low} down to {high}</source>
@@ -8808,7 +8808,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{value} L are needed; expected more than 0</source>
-        <translation>{value} L sont demandés ; attendu plus de 0</translation>
+        <translation>{value} L sont demandés&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>expected at least one aperture</source>
@@ -8816,23 +8816,23 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
-        <translation>il n’y a rien à mélanger ; attendu de 1 à 40 candidats</translation>
+        <translation>il n’y a rien à mélanger&#xa0;; attendu de 1 à 40 candidats</translation>
     </message>
     <message>
         <source>the wish names nothing; give one of limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</source>
-        <translation>le souhait ne nomme rien ; donnez l’un de limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</translation>
+        <translation>le souhait ne nomme rien&#xa0;; donnez l’un de limits, nearest, band, finer_than_mm, air_filled_porosity, container_capacity, available_in_pot, wet_mass_g_l, cec_meq_l, price_per_l, share</translation>
     </message>
     <message>
         <source>nothing is asked for; give a lower limit, an upper limit or both</source>
-        <translation>rien n’est demandé ; donnez une limite basse, une limite haute ou les deux</translation>
+        <translation>rien n’est demandé&#xa0;; donnez une limite basse, une limite haute ou les deux</translation>
     </message>
     <message>
         <source>{key} is false; leave the wish out or write true</source>
-        <translation>{key} est false ; laissez le souhait ou écrivez true</translation>
+        <translation>{key} est false&#xa0;; laissez le souhait ou écrivez true</translation>
     </message>
     <message>
         <source>the space of {recipes} recipes is too large to walk whole; the best score may be lower by up to {gap}</source>
-        <translation>l’espace de {recipes} recettes est trop grand pour être parcouru en entier ; la meilleure note peut être plus basse de {gap} au plus</translation>
+        <translation>l’espace de {recipes} recettes est trop grand pour être parcouru en entier&#xa0;; la meilleure note peut être plus basse de {gap} au plus</translation>
     </message>
     <message>
         <source>{value} is no whole number</source>
@@ -8848,47 +8848,47 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
-        <translation>{text} ne peut pas être lu ; attendu une taille en mm et un pourcentage passant, comme 4.75 90-100, avec ; entre les points</translation>
+        <translation>{text} ne peut pas être lu&#xa0;; attendu une taille en mm et un pourcentage passant, comme 4.75 90-100, avec&#xa0;; entre les points</translation>
     </message>
     <message>
         <source>a price of {value} can&apos;t be; expected 0 or more</source>
-        <translation>un prix de {value} est impossible ; attendu 0 ou plus</translation>
+        <translation>un prix de {value} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>a price of 0 as upper limit leaves no scale to measure a miss by; expected more than 0</source>
-        <translation>un prix de 0 comme limite haute ne laisse pas d’échelle pour mesurer un manque ; attendu plus de 0</translation>
+        <translation>un prix de 0 comme limite haute ne laisse pas d’échelle pour mesurer un manque&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>none of the {recipes} recipes scores less; of those that score the same a cheaper or simpler one may exist</source>
-        <translation>aucune des {recipes} recettes n’a une note plus basse ; parmi celles de même note, une moins chère ou plus simple peut exister</translation>
+        <translation>aucune des {recipes} recettes n’a une note plus basse&#xa0;; parmi celles de même note, une moins chère ou plus simple peut exister</translation>
     </message>
     <message>
         <source>was not tested at {aperture_mm} mm, which a wish reads; its pan or its coarsest class stands in for what is not known</source>
-        <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait ; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu</translation>
+        <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait&#xa0;; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu</translation>
     </message>
     <message>
         <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation>aucun candidat n’a été testé à {aperture_mm} mm ; les courbes ne sont pas extrapolées</translation>
+        <translation>aucun candidat n’a été testé à {aperture_mm} mm&#xa0;; les courbes ne sont pas extrapolées</translation>
     </message>
     <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
-        <translation>un stock de {value} L est impossible ; attendu 0 ou plus</translation>
+        <translation>un stock de {value} L est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus ; les recettes avec lui comptent comme au-delà du stock</translation>
+        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock</translation>
     </message>
     <message>
         <source>there are {count} candidates; at most {most} are searched</source>
-        <translation>il y a {count} candidats ; au plus {most} sont examinés</translation>
+        <translation>il y a {count} candidats&#xa0;; au plus {most} sont examinés</translation>
     </message>
     <message>
         <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation>il y a {count} souhaits ; au plus {most} sont pesés</translation>
+        <translation>il y a {count} souhaits&#xa0;; au plus {most} sont pesés</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
-        <translation>un total de {value} parts ne peut pas être cherché ; attendu de 1 à {most}</translation>
+        <translation>un total de {value} parts ne peut pas être cherché&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
         <source>there is no pot called {pot} among the pots</source>
@@ -8900,19 +8900,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
-        <translation>un poids de {weight} est impossible ; attendu 0 ou plus</translation>
+        <translation>un poids de {weight} est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
         <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation>le souhait numéro {wish} ne peut tenir : chaque candidat dépasse ses limites du même côté, et ainsi tout mélange d’entre eux</translation>
+        <translation>le souhait numéro {wish} ne peut tenir&#xa0;: chaque candidat dépasse ses limites du même côté, et ainsi tout mélange d’entre eux</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
-        <translation>le fichier ne peut pas être écrit ; voyez si le dossier est là et a de la place</translation>
+        <translation>le fichier ne peut pas être écrit&#xa0;; voyez si le dossier est là et a de la place</translation>
     </message>
     <message>
         <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>il y a déjà ici {kind} {id} ; rien n’a été repris</translation>
+        <translation>il y a déjà ici {kind} {id}&#xa0;; rien n’a été repris</translation>
     </message>
     <message>
         <source>the {kind} {id} stands twice in this file</source>
@@ -8924,7 +8924,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation>ce que contient cette liste ne se voit pas à ses colonnes ; nommez-le avec --kind</translation>
+        <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; nommez-le avec --kind</translation>
     </message>
     <message>
         <source>the entry says nothing</source>
@@ -8932,7 +8932,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
-        <translation>ceci doit dépasser 0 ; laissez-le si ce n’est pas connu</translation>
+        <translation>ceci doit dépasser 0&#xa0;; laissez-le si ce n’est pas connu</translation>
     </message>
     <message>
         <source>a name is missing here</source>
@@ -8944,11 +8944,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation>{text} ne nomme pas d’enregistrement ; attendu genre et identifiant comme bag:K-07</translation>
+        <translation>{text} ne nomme pas d’enregistrement&#xa0;; attendu genre et identifiant comme bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
-        <translation>{text} ne contient pas de grain ; attendu un sac, une caisse, une fraction ou une gâchée</translation>
+        <translation>{text} ne contient pas de grain&#xa0;; attendu un sac, une caisse, une fraction ou une gâchée</translation>
     </message>
     <message>
         <source>{number} is no whole number</source>
@@ -8956,7 +8956,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
-        <translation>les tailles vont de {from_mm} mm en descendant à {to_mm} mm ; attendu la plus fine d’abord</translation>
+        <translation>les tailles vont de {from_mm} mm en descendant à {to_mm} mm&#xa0;; attendu la plus fine d’abord</translation>
     </message>
     <message>
         <source>{text} is no kind of record</source>
@@ -8964,7 +8964,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
-        <translation>{text} n’est pas connu ici ; attendu l’un de {expected}</translation>
+        <translation>{text} n’est pas connu ici&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
         <source>the tree {text} stands twice on this day</source>
@@ -8972,31 +8972,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation>les plantes acidophiles supportent au rempotage l’un de fond, côtés ou surface ; ce plan en travaille plus d’un</translation>
+        <translation>les plantes acidophiles supportent au rempotage l’un de fond, côtés ou surface&#xa0;; ce plan en travaille plus d’un</translation>
     </message>
     <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
-        <translation>un angle de {angle_deg} degrés est impossible ; attendu de {low_deg} à {high_deg}</translation>
+        <translation>un angle de {angle_deg} degrés est impossible&#xa0;; attendu de {low_deg} à {high_deg}</translation>
     </message>
     <message>
         <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation>l’arbre a été mis à racines nues la dernière fois ; pas à chaque rempotage</translation>
+        <translation>l’arbre a été mis à racines nues la dernière fois&#xa0;; pas à chaque rempotage</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
-        <translation>les conifères caducs sont entre les deux : racines nues avec précaution, un arbre âgé garde un cœur</translation>
+        <translation>les conifères caducs sont entre les deux&#xa0;: racines nues avec précaution, un arbre âgé garde un cœur</translation>
     </message>
     <message>
         <source>refined trees lose fine twigs when bare-rooted: work edges and base, a sector at most</source>
-        <translation>les arbres raffinés perdent des rameaux fins à racines nues : travaillez les bords et la base, un secteur au plus</translation>
+        <translation>les arbres raffinés perdent des rameaux fins à racines nues&#xa0;: travaillez les bords et la base, un secteur au plus</translation>
     </message>
     <message>
         <source>this group is not bare-rooted: keep the core</source>
-        <translation>ce groupe n’est pas mis à racines nues : gardez le cœur</translation>
+        <translation>ce groupe n’est pas mis à racines nues&#xa0;: gardez le cœur</translation>
     </message>
     <message>
         <source>how much room the bare roots take is not known; the fill is for the whole pot</source>
-        <translation>la place que prennent les racines nues n’est pas connue ; le remplissage est pour tout le pot</translation>
+        <translation>la place que prennent les racines nues n’est pas connue&#xa0;; le remplissage est pour tout le pot</translation>
     </message>
     <message>
         <source>bare-root tropicals only while they grow</source>
@@ -9004,23 +9004,23 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation>un espace de {clearance_cm} cm ne laisse pas de place ; le pot permet moins de {limit_cm} cm</translation>
+        <translation>un espace de {clearance_cm} cm ne laisse pas de place&#xa0;; le pot permet moins de {limit_cm} cm</translation>
     </message>
     <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
-        <translation>fraîchement prélevé : ne taillez que les bouts déchirés, puis laissez-le 2-3 ans</translation>
+        <translation>fraîchement prélevé&#xa0;: ne taillez que les bouts déchirés, puis laissez-le 2-3 ans</translation>
     </message>
     <message>
         <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation>peigner sur {depth_cm} cm dépasse le milieu ; au plus la moitié de la motte, {limit_cm} cm</translation>
+        <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; au plus la moitié de la motte, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
-        <translation>conifères : le dessous et une moitié, jamais tous les côtés ; l’autre moitié un ou deux ans plus tard</translation>
+        <translation>conifères&#xa0;: le dessous et une moitié, jamais tous les côtés&#xa0;; l’autre moitié un ou deux ans plus tard</translation>
     </message>
     <message>
         <source>a conifer is never bare-rooted; comb one half and the bottom, the other half in a later year</source>
-        <translation>un conifère n’est jamais mis à racines nues ; peignez une moitié et le dessous, l’autre moitié une année suivante</translation>
+        <translation>un conifère n’est jamais mis à racines nues&#xa0;; peignez une moitié et le dessous, l’autre moitié une année suivante</translation>
     </message>
     <message>
         <source>a corner would have to be shaved where nothing may come off</source>
@@ -9032,7 +9032,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
-        <translation>un exposant de {exponent} est impossible ; attendu de 1 à 100 (2 est un ellipsoïde, 4 une boîte aux arêtes douces)</translation>
+        <translation>un exposant de {exponent} est impossible&#xa0;; attendu de 1 à 100 (2 est un ellipsoïde, 4 une boîte aux arêtes douces)</translation>
     </message>
     <message>
         <source>only a rounded block has an exponent</source>
@@ -9044,19 +9044,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
-        <translation>ce qu’il y a derrière cette face n’est pas connu ; le plan en ôte {depth_cm} cm, le plan suivant est pour le cas où c’est impossible</translation>
+        <translation>ce qu’il y a derrière cette face n’est pas connu&#xa0;; le plan en ôte {depth_cm} cm, le plan suivant est pour le cas où c’est impossible</translation>
     </message>
     <message>
         <source>imported: leave it until it grows strongly, then go by its own group</source>
-        <translation>importé : laissez-le jusqu’à ce qu’il pousse fort, puis suivez son propre groupe</translation>
+        <translation>importé&#xa0;: laissez-le jusqu’à ce qu’il pousse fort, puis suivez son propre groupe</translation>
     </message>
     <message>
         <source>{years} years can&apos;t be; expected 1 to 100</source>
-        <translation>{years} ans est impossible ; attendu de 1 à 100</translation>
+        <translation>{years} ans est impossible&#xa0;; attendu de 1 à 100</translation>
     </message>
     <message>
         <source>to fit, {percent} % would have to come off in all; more than 70 % is never advised, not in stages either: a larger pot</source>
-        <translation>pour tenir, {percent} % devrait être ôté en tout ; plus de 70 % n’est jamais conseillé, même par étapes : un pot plus grand</translation>
+        <translation>pour tenir, {percent}&#xa0;% devrait être ôté en tout&#xa0;; plus de 70&#xa0;% n’est jamais conseillé, même par étapes&#xa0;: un pot plus grand</translation>
     </message>
     <message>
         <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
@@ -9064,31 +9064,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
-        <translation>la motte prend plus que ce que le pot contient à côté ({volume_ml} mL restent) ; vérifiez ses dimensions et ce qui a été déplacé</translation>
+        <translation>la motte prend plus que ce que le pot contient à côté ({volume_ml} mL restent)&#xa0;; vérifiez ses dimensions et ce qui a été déplacé</translation>
     </message>
     <message>
         <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation>entre le niveau le plus bas {lowest_cm} cm et le niveau de remplissage {highest_cm} cm il n’y a pas de place pour une motte ; réduisez couche, espace ou marge</translation>
+        <translation>entre le niveau le plus bas {lowest_cm} cm et le niveau de remplissage {highest_cm} cm il n’y a pas de place pour une motte&#xa0;; réduisez couche, espace ou marge</translation>
     </message>
     <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
-        <translation>le pot choisi est trop petit ; elle tient dans le pot libre {pot}</translation>
+        <translation>le pot choisi est trop petit&#xa0;; elle tient dans le pot libre {pot}</translation>
     </message>
     <message>
         <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation>{percent} % est ôté ; le groupe supporte {limit_percent} %</translation>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; le groupe supporte {limit_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation>{percent} % est ôté ; plus de 70 % n’est jamais conseillé</translation>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; plus de 70&#xa0;% n’est jamais conseillé</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
-        <translation>une part de {share} est impossible ; attendu de 0 à 1</translation>
+        <translation>une part de {share} est impossible&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>the root mass stands {rise_cm} cm over the soil: build it up with sphagnum</source>
-        <translation>la motte dépasse le substrat de {rise_cm} cm : bâtissez-la avec de la sphaigne</translation>
+        <translation>la motte dépasse le substrat de {rise_cm} cm&#xa0;: bâtissez-la avec de la sphaigne</translation>
     </message>
     <message>
         <source>a shoulder would be steeper than 35 degrees between rim and root mass</source>
@@ -9096,15 +9096,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
-        <translation>malade : les racines mortes et pourries s’ôtent, aucune saine ; outils propres, jetez l’ancien substrat</translation>
+        <translation>malade&#xa0;: les racines mortes et pourries s’ôtent, aucune saine&#xa0;; outils propres, jetez l’ancien substrat</translation>
     </message>
     <message>
         <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation>pas en une fois : cette année ces coupes et retour dans l’ancien pot, le reste après {years} ans</translation>
+        <translation>pas en une fois&#xa0;: cette année ces coupes et retour dans l’ancien pot, le reste après {years} ans</translation>
     </message>
     <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
-        <translation>pas en une fois : ces coupes et retour dans l’ancien pot, le reste quand l’arbre s’est remis</translation>
+        <translation>pas en une fois&#xa0;: ces coupes et retour dans l’ancien pot, le reste quand l’arbre s’est remis</translation>
     </message>
     <message>
         <source>after everything that may be done the root mass still sticks out {excess_cm} cm</source>
@@ -9112,7 +9112,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a table of areas has no outline; a round one is assumed</source>
-        <translation>un tableau d’aires n’a pas de contour ; un rond est supposé</translation>
+        <translation>un tableau d’aires n’a pas de contour&#xa0;; un rond est supposé</translation>
     </message>
     <message>
         <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
@@ -9120,31 +9120,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
-        <translation>une bascule de {angle_deg} degrés couche l’arbre ; voyez ce qui devient la nouvelle surface</translation>
+        <translation>une bascule de {angle_deg} degrés couche l’arbre&#xa0;; voyez ce qui devient la nouvelle surface</translation>
     </message>
     <message>
         <source>the trunk base can&apos;t be at {length_cm} cm; expected {low_cm} cm to {high_cm} cm</source>
-        <translation>la base du tronc ne peut pas être à {length_cm} cm ; attendu de {low_cm} cm à {high_cm} cm</translation>
+        <translation>la base du tronc ne peut pas être à {length_cm} cm&#xa0;; attendu de {low_cm} cm à {high_cm} cm</translation>
     </message>
     <message>
         <source>the trunk base would be buried where it was placed; it was raised to the soil</source>
-        <translation>la base du tronc serait enterrée là où elle a été placée ; elle a été levée jusqu’au substrat</translation>
+        <translation>la base du tronc serait enterrée là où elle a été placée&#xa0;; elle a été levée jusqu’au substrat</translation>
     </message>
     <message>
         <source>the wall turns in: roots fill the belly, and later the tree comes out only by cutting</source>
-        <translation>la paroi rentre : les racines remplissent le ventre, et plus tard l’arbre ne sort qu’en coupant</translation>
+        <translation>la paroi rentre&#xa0;: les racines remplissent le ventre, et plus tard l’arbre ne sort qu’en coupant</translation>
     </message>
     <message>
         <source>there is no group {group}; expected one of {expected}</source>
-        <translation>il n’y a pas de groupe {group} ; attendu l’un de {expected}</translation>
+        <translation>il n’y a pas de groupe {group}&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
         <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation>{percent} % reste intact ; le groupe veut {limit_percent} %</translation>
+        <translation>{percent}&#xa0;% reste intact&#xa0;; le groupe veut {limit_percent}&#xa0;%</translation>
     </message>
     <message>
         <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation>ni un jour dû ni un dernier rempotage avec intervalle ne dit quand il est dû ; il n’est pas compté</translation>
+        <translation>ni un jour dû ni un dernier rempotage avec intervalle ne dit quand il est dû&#xa0;; il n’est pas compté</translation>
     </message>
     <message>
         <source>no tree is due by {until}</source>
@@ -9152,7 +9152,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the books have {mass_g} g; count what is there</source>
-        <translation>les livres ont {mass_g} g ; comptez ce qu’il y a</translation>
+        <translation>les livres ont {mass_g} g&#xa0;; comptez ce qu’il y a</translation>
     </message>
     <message>
         <source>a count needs what was found</source>
@@ -9164,7 +9164,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation>les litres de {id} ne peuvent pas être changés en grammes : sa densité apparente n’est pas connue</translation>
+        <translation>les litres de {id} ne peuvent pas être changés en grammes&#xa0;: sa densité apparente n’est pas connue</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
@@ -9172,63 +9172,63 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation>{change_g} g ne va pas avec la raison ; ce qui part est négatif</translation>
+        <translation>{change_g} g ne va pas avec la raison&#xa0;; ce qui part est négatif</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
-        <translation>aucun arbre n’est marqué malade ; nommez les arbres à comparer</translation>
+        <translation>aucun arbre n’est marqué malade&#xa0;; nommez les arbres à comparer</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected 03-14</source>
-        <translation>{text} n’est pas un mois et un jour ; attendu 03-14</translation>
+        <translation>{text} n’est pas un mois et un jour&#xa0;; attendu 03-14</translation>
     </message>
     <message>
         <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation>{text} vient après {before} ; les rempotages vont du plus ancien au plus récent</translation>
+        <translation>{text} vient après {before}&#xa0;; les rempotages vont du plus ancien au plus récent</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
-        <translation>la part est de {share} ; attendu de 0 à 1</translation>
+        <translation>la part est de {share}&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
         <source>today&apos;s backup could not be made ({reason}); what you write is saved all the same</source>
-        <translation>la sauvegarde du jour n’a pas pu être faite ({reason}) ; ce que vous écrivez est enregistré malgré tout</translation>
+        <translation>la sauvegarde du jour n’a pas pu être faite ({reason})&#xa0;; ce que vous écrivez est enregistré malgré tout</translation>
     </message>
     <message>
         <source>stopped; nothing was written</source>
-        <translation>arrêté ; rien n’a été écrit</translation>
+        <translation>arrêté&#xa0;; rien n’a été écrit</translation>
     </message>
     <message>
         <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation>le classeur a été changé ailleurs entre-temps ; regardez-le de nouveau</translation>
+        <translation>le classeur a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
     </message>
     <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation>l’horloge de cette machine est avant la dernière entrée ({time}) ; les entrées gardent leur ordre malgré tout</translation>
+        <translation>l’horloge de cette machine est avant la dernière entrée ({time})&#xa0;; les entrées gardent leur ordre malgré tout</translation>
     </message>
     <message>
         <source>this is the workbook itself; choose another name</source>
-        <translation>c’est le classeur lui-même ; choisissez un autre nom</translation>
+        <translation>c’est le classeur lui-même&#xa0;; choisissez un autre nom</translation>
     </message>
     <message>
         <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation>le fichier du classeur est abîmé ; restaurez la plus récente bonne sauvegarde</translation>
+        <translation>le fichier du classeur est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>{id} may be {text}; write the kind in front</source>
-        <translation>{id} peut être {text} ; écrivez le genre devant</translation>
+        <translation>{id} peut être {text}&#xa0;; écrivez le genre devant</translation>
     </message>
     <message>
         <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation>{kind} {id} existe ou a existé ; un identifiant n’est jamais réutilisé</translation>
+        <translation>{kind} {id} existe ou a existé&#xa0;; un identifiant n’est jamais réutilisé</translation>
     </message>
     <message>
         <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation>le classeur est dans un dossier réseau : il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
+        <translation>le classeur est dans un dossier réseau&#xa0;: il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
     </message>
     <message>
         <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation>le classeur est dans un dossier qu’un autre programme copie ailleurs : laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
+        <translation>le classeur est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
     </message>
     <message>
         <source>the lists disagree with the {kind} {id} itself</source>
@@ -9240,11 +9240,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation>le classeur a été porté à la version {version} ; une sauvegarde a été faite avant</translation>
+        <translation>le classeur a été porté à la version {version}&#xa0;; une sauvegarde a été faite avant</translation>
     </message>
     <message>
         <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation>le classeur n’était pas là et un nouveau a été créé, mais il y a des sauvegardes d’un classeur de ce nom ; restaurez la plus récente s’il a disparu</translation>
+        <translation>le classeur n’était pas là et un nouveau a été créé, mais il y a des sauvegardes d’un classeur de ce nom&#xa0;; restaurez la plus récente s’il a disparu</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
@@ -9260,7 +9260,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation>le fichier ou son dossier ne peut pas être écrit ; le classeur est ouvert en lecture seule</translation>
+        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le classeur est ouvert en lecture seule</translation>
     </message>
     <message>
         <source>the workbook is open for reading only</source>
@@ -9276,11 +9276,11 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
-        <translation>{kind} {id} a été changé ailleurs entre-temps ; regardez-le de nouveau</translation>
+        <translation>{kind} {id} a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
     </message>
     <message>
         <source>another window was quicker; the last step is now: {label}</source>
-        <translation>une autre fenêtre a été plus rapide ; la dernière étape est maintenant : {label}</translation>
+        <translation>une autre fenêtre a été plus rapide&#xa0;; la dernière étape est maintenant&#xa0;: {label}</translation>
     </message>
     <message>
         <source>air</source>
@@ -9296,7 +9296,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>(flooded - drained) / volume: what drained; trapped air is not in it</source>
-        <translation>(inondé - égoutté) / volume : ce qui s’est égoutté ; l’air piégé n’y est pas</translation>
+        <translation>(inondé - égoutté) / volume&#xa0;: ce qui s’est égoutté&#xa0;; l’air piégé n’y est pas</translation>
     </message>
     <message>
         <source>(drained - dry) / volume</source>
@@ -9308,7 +9308,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the k whose container capacity is the measured one; the water in the grains is known</source>
-        <translation>le k dont la capacité en pot est celle mesurée ; l’eau dans les grains est connue</translation>
+        <translation>le k dont la capacité en pot est celle mesurée&#xa0;; l’eau dans les grains est connue</translation>
     </message>
     <message>
         <source>least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w</source>
@@ -9320,7 +9320,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>(fill + reserve) / ((1 - settling)(1 - spill)); reserve = the two largest differences to a worse plan</source>
-        <translation>(remplissage + réserve) / ((1 - tassement)(1 - pertes)) ; réserve = les deux plus grands écarts à un plan pire</translation>
+        <translation>(remplissage + réserve) / ((1 - tassement)(1 - pertes))&#xa0;; réserve = les deux plus grands écarts à un plan pire</translation>
     </message>
     <message>
         <source>mix</source>
@@ -9388,7 +9388,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>raw litres / litres of a bag, rounded up; raw = short / yield</source>
-        <translation>litres bruts / litres d’un sac, arrondis au-dessus ; brut = manque / rendement</translation>
+        <translation>litres bruts / litres d’un sac, arrondis au-dessus&#xa0;; brut = manque / rendement</translation>
     </message>
     <message>
         <source>material</source>
@@ -9400,7 +9400,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)</source>
-        <translation>mélange mouillé + motte gardée + arbre + pot + couches ; mélange mouillé = remplissage x (densité apparente + 1000 g/L x capacité en pot)</translation>
+        <translation>mélange mouillé + motte gardée + arbre + pot + couches&#xa0;; mélange mouillé = remplissage x (densité apparente + 1000 g/L x capacité en pot)</translation>
     </message>
     <message>
         <source>a part not weighed</source>
@@ -9464,7 +9464,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{yield}, typical: measure</source>
-        <translation>{yield}, usuel : à mesurer</translation>
+        <translation>{yield}, usuel&#xa0;: à mesurer</translation>
     </message>
     <message>
         <source>Buy {bags} of {material}, short of {short} ready</source>
@@ -9516,7 +9516,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Done: plan, litres, note</source>
-        <translation>Fait : plan, litres, note</translation>
+        <translation>Fait&#xa0;: plan, litres, note</translation>
     </message>
     <message>
         <source>Grain</source>
@@ -9640,7 +9640,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>may be: look at it</source>
-        <translation>peut-être : à regarder</translation>
+        <translation>peut-être&#xa0;: à regarder</translation>
     </message>
     <message>
         <source>none yet</source>
@@ -9676,7 +9676,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{lift}: two people or a trolley</source>
-        <translation>{lift} : à deux ou avec un chariot</translation>
+        <translation>{lift}&#xa0;: à deux ou avec un chariot</translation>
     </message>
     <message>
         <source>Lifts</source>
@@ -9688,31 +9688,31 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Dust: dry grain can hold respirable silica. Screen batches damp, outdoors with the wind behind, with a mask (P3 or P100 for silica, P2 or N95 at least); clean with a wet cloth or an H-class vacuum, never a broom.</source>
-        <translation>Poussière : le grain sec peut contenir de la silice respirable. Criblez humide, dehors, le vent dans le dos, avec un masque (P3 ou P100 pour la silice, P2 ou N95 au moins) ; nettoyez au chiffon mouillé ou à l’aspirateur de classe H, jamais au balai.</translation>
+        <translation>Poussière&#xa0;: le grain sec peut contenir de la silice respirable. Criblez humide, dehors, le vent dans le dos, avec un masque (P3 ou P100 pour la silice, P2 ou N95 au moins)&#xa0;; nettoyez au chiffon mouillé ou à l’aspirateur de classe H, jamais au balai.</translation>
     </message>
     <message>
         <source>Lifting: from about 16 kg use two people or a trolley, less at arm&apos;s length. &quot;At least&quot; means that not all of it was weighed.</source>
-        <translation>Levage : dès environ 16 kg, à deux ou avec un chariot, moins à bout de bras. « Au moins » veut dire que tout n’a pas été pesé.</translation>
+        <translation>Levage&#xa0;: dès environ 16 kg, à deux ou avec un chariot, moins à bout de bras. «&#xa0;Au moins&#xa0;» veut dire que tout n’a pas été pesé.</translation>
     </message>
     <message>
         <source>Moss: sphagnum can carry a skin infection (sporotrichosis); gloves protect.</source>
-        <translation>Mousse : la sphaigne peut porter une infection de la peau (sporotrichose) ; des gants protègent.</translation>
+        <translation>Mousse&#xa0;: la sphaigne peut porter une infection de la peau (sporotrichose)&#xa0;; des gants protègent.</translation>
     </message>
     <message>
         <source>Bark and potting media can carry Legionella: wet gently without spray, mask and gloves, open the bag away from the face, wash hands.</source>
-        <translation>L’écorce et les terreaux peuvent porter des légionelles : mouillez doucement sans brouillard, masque et gants, ouvrez le sac loin du visage, lavez-vous les mains.</translation>
+        <translation>L’écorce et les terreaux peuvent porter des légionelles&#xa0;: mouillez doucement sans brouillard, masque et gants, ouvrez le sac loin du visage, lavez-vous les mains.</translation>
     </message>
     <message>
         <source>Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.</source>
-        <translation>Vermiculite de sacs anciens ou inconnus : certaines contenaient de l’amiante. Laissez-la fermée, ne la tamisez pas.</translation>
+        <translation>Vermiculite de sacs anciens ou inconnus&#xa0;: certaines contenaient de l’amiante. Laissez-la fermée, ne la tamisez pas.</translation>
     </message>
     <message>
         <source>Perlite: wet it before pouring.</source>
-        <translation>Perlite : mouillez-la avant de la verser.</translation>
+        <translation>Perlite&#xa0;: mouillez-la avant de la verser.</translation>
     </message>
     <message>
         <source>General information; the products&apos; safety sheets, local codes and qualified advice prevail.</source>
-        <translation>Informations générales ; les fiches de sécurité des produits, règles locales et avis qualifiés priment.</translation>
+        <translation>Informations générales&#xa0;; les fiches de sécurité des produits, règles locales et avis qualifiés priment.</translation>
     </message>
     <message>
         <source>pot of {tree}</source>
@@ -9764,7 +9764,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
-        <translation>Ensuite : ombre, pas de gel, pas d’engrais pendant 3 à 6 semaines</translation>
+        <translation>Ensuite&#xa0;: ombre, pas de gel, pas d’engrais pendant 3 à 6 semaines</translation>
     </message>
     <message>
         <source>1 tree</source>
@@ -9840,15 +9840,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a price limit; limits and gradings by root mean square over their apertures</source>
-        <translation>somme de poids x (points manqués)^2 sur les souhaits souples ; points : pour cent de la masse, 100 x parts, 20 g/L, 5 meq/L, 5 % d’une limite de prix ; limites et granulométries par moyenne quadratique sur leurs ouvertures</translation>
+        <translation>somme de poids x (points manqués)^2 sur les souhaits souples&#xa0;; points&#xa0;: pour cent de la masse, 100 x parts, 20 g/L, 5 meq/L, 5&#xa0;% d’une limite de prix&#xa0;; limites et granulométries par moyenne quadratique sur leurs ouvertures</translation>
     </message>
     <message>
         <source>score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; a recipe is listed if some component differs by 10 points of loose volume from every better one listed</source>
-        <translation>note, prix (sans prix en dernier), moins de composants, noms, total plus petit, plus grandes parts dans l’ordre des noms ; une recette figure si un composant diffère de 10 points de volume en vrac de toute meilleure de la liste</translation>
+        <translation>note, prix (sans prix en dernier), moins de composants, noms, total plus petit, plus grandes parts dans l’ordre des noms&#xa0;; une recette figure si un composant diffère de 10 points de volume en vrac de toute meilleure de la liste</translation>
     </message>
     <message>
         <source>examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, puts it behind the list</source>
-        <translation>examinées + exclues = toutes les recettes ; une recette n’est exclue que si une borne basse de sa note, ou un souhait exigé, la met derrière la liste</translation>
+        <translation>examinées + exclues = toutes les recettes&#xa0;; une recette n’est exclue que si une borne basse de sa note, ou un souhait exigé, la met derrière la liste</translation>
     </message>
     <message>
         <source>100 (start - washed out - recovered) / start</source>
@@ -9864,7 +9864,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>ASTM C136-19: more than 0.3 % is not for acceptance</source>
-        <translation>ASTM C136-19 : plus de 0,3 % ne vaut pas pour réception</translation>
+        <translation>ASTM C136-19&#xa0;: plus de 0,3&#xa0;% ne vaut pas pour réception</translation>
     </message>
     <message>
         <source>sum of what came off the sieves and the pan / (1 + moisture)</source>
@@ -9876,7 +9876,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry</source>
-        <translation>la masse de départ, avant lavage, ou ce qui a été récupéré et lavé ; miettes ôtées ; sec</translation>
+        <translation>la masse de départ, avant lavage, ou ce qui a été récupéré et lavé&#xa0;; miettes ôtées&#xa0;; sec</translation>
     </message>
     <message>
         <source>base</source>
@@ -9884,7 +9884,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32</source>
-        <translation>ASTM C136-19 ; miettes : Folk, Petrology of Sedimentary Rocks, p. 32</translation>
+        <translation>ASTM C136-19&#xa0;; miettes&#xa0;: Folk, Petrology of Sedimentary Rocks, p. 32</translation>
     </message>
     <message>
         <source>100 x mass retained / base</source>
@@ -9896,19 +9896,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added</source>
-        <translation>100 (1 - masse retenue cumulée / base) ; les masses cumulées sont divisées, jamais des parts arrondies ajoutées</translation>
+        <translation>100 (1 - masse retenue cumulée / base)&#xa0;; les masses cumulées sont divisées, jamais des parts arrondies ajoutées</translation>
     </message>
     <message>
         <source>ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered</source>
-        <translation>ASTM C136-19 : la base est la masse sèche d’origine, avant lavage, sauf si l’essai dit recovered</translation>
+        <translation>ASTM C136-19&#xa0;: la base est la masse sèche d’origine, avant lavage, sauf si l’essai dit recovered</translation>
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated</source>
-        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins ; jamais extrapolée</translation>
+        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins&#xa0;; jamais extrapolée</translation>
     </message>
     <message>
         <source>share that stays on an opening a: G = 1 - exp(-ln 2 (x/a)^s), integrated over each class on log size; two cuts in series multiply; the pan passes</source>
-        <translation>part qui reste sur une ouverture a : G = 1 - exp(-ln 2 (x/a)^s), intégrée sur chaque classe en log taille ; deux coupures en série se multiplient ; le fond passe</translation>
+        <translation>part qui reste sur une ouverture a&#xa0;: G = 1 - exp(-ln 2 (x/a)^s), intégrée sur chaque classe en log taille&#xa0;; deux coupures en série se multiplient&#xa0;; le fond passe</translation>
     </message>
     <message>
         <source>100 x mass of the fraction that is finer than each sieve / mass of the fraction</source>
@@ -9920,7 +9920,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; the curve of a mix is the sum of its components&apos; curves by mass share</source>
-        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins ; jamais extrapolée ; la courbe d’un mélange est la somme des courbes de ses composants par part de masse</translation>
+        <translation>taille à un pourcentage passant, linéaire en log10(taille) entre les deux tamis voisins&#xa0;; jamais extrapolée&#xa0;; la courbe d’un mélange est la somme des courbes de ses composants par part de masse</translation>
     </message>
     <message>
         <source>band</source>
@@ -9948,7 +9948,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain</source>
-        <translation>prendre : part dans la plage et part plus fine dans leurs limites ; après criblage : part utilisable dans sa limite ; sinon autre usage ou réclamer</translation>
+        <translation>prendre&#xa0;: part dans la plage et part plus fine dans leurs limites&#xa0;; après criblage&#xa0;: part utilisable dans sa limite&#xa0;; sinon autre usage ou réclamer</translation>
     </message>
     <message>
         <source>band, its ends at the sieves of the test</source>
@@ -9968,7 +9968,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>docs/science/grading.md; the limits are our assumption</source>
-        <translation>docs/science/grading.md ; les limites sont notre hypothèse</translation>
+        <translation>docs/science/grading.md&#xa0;; les limites sont notre hypothèse</translation>
     </message>
     <message>
         <source>1 - passing at the band&apos;s coarse end, by mass</source>
@@ -9976,7 +9976,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown</source>
-        <translation>litres en vrac de la fraction gardée, par litre en vrac du sac ; par part de masse si la compacité est inconnue</translation>
+        <translation>litres en vrac de la fraction gardée, par litre en vrac du sac&#xa0;; par part de masse si la compacité est inconnue</translation>
     </message>
     <message>
         <source>price / (litres x usable litres of a litre)</source>
@@ -10020,7 +10020,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
-        <translation>docs/science/calibration.md, densité des grains par déplacement ; la forme d’ASTM C127, de mémoire</translation>
+        <translation>docs/science/calibration.md, densité des grains par déplacement&#xa0;; la forme d’ASTM C127, de mémoire</translation>
     </message>
     <message>
         <source>docs/science/ageing.md, crumble test</source>
@@ -10092,7 +10092,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>docs/science/calibration.md, absorption; the form of ASTM C127, from memory</source>
-        <translation>docs/science/calibration.md, absorption ; la forme d’ASTM C127, de mémoire</translation>
+        <translation>docs/science/calibration.md, absorption&#xa0;; la forme d’ASTM C127, de mémoire</translation>
     </message>
     <message>
         <source>rounds</source>
@@ -10100,7 +10100,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>share of the mass that left its class: 1 - e^-breakages</source>
-        <translation>part de la masse qui a quitté sa classe : 1 - e^-bris</translation>
+        <translation>part de la masse qui a quitté sa classe&#xa0;: 1 - e^-bris</translation>
     </message>
     <message>
         <source>least squares of passing after, by Poisson&apos;s law of breakages and fragments (x/L)^modulus</source>
@@ -10112,7 +10112,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>of the fragments: finer than x is (x/L)^modulus; the smaller, the dustier</source>
-        <translation>des fragments : plus fin que x est (x/L)^module ; plus petit, plus poussiéreux</translation>
+        <translation>des fragments&#xa0;: plus fin que x est (x/L)^module&#xa0;; plus petit, plus poussiéreux</translation>
     </message>
     <message>
         <source>breakages per round x rounds in a season</source>
@@ -10124,7 +10124,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>what fell through in one more minute / sample; thorough below 0.5 %</source>
-        <translation>ce qui est passé en une minute de plus / échantillon ; complet sous 0,5 %</translation>
+        <translation>ce qui est passé en une minute de plus / échantillon&#xa0;; complet sous 0,5&#xa0;%</translation>
     </message>
     <message>
         <source>fell through</source>
@@ -10156,7 +10156,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>(1 - voids between grains) x sum of the water the grains hold: by the water absorption where it is known, else w of the open grain pores</source>
-        <translation>(1 - vides entre les grains) x somme de l’eau des grains : par l’absorption d’eau si elle est connue, sinon w des pores ouverts</translation>
+        <translation>(1 - vides entre les grains) x somme de l’eau des grains&#xa0;: par l’absorption d’eau si elle est connue, sinon w des pores ouverts</translation>
     </message>
     <message>
         <source>sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L</source>
@@ -10168,7 +10168,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>m_k = v_k rho_b,k; the grading of the mix is blended by these shares</source>
-        <translation>m_k = v_k rho_b,k ; la granulométrie du mélange est composée selon ces parts</translation>
+        <translation>m_k = v_k rho_b,k&#xa0;; la granulométrie du mélange est composée selon ces parts</translation>
     </message>
     <message>
         <source>parts / sum of parts</source>
@@ -10188,7 +10188,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
-        <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = densité apparente sèche / densité des grains : V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
+        <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = densité apparente sèche / densité des grains&#xa0;: V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
         <source>1/phi = max over i of U_i (linear dominant class with wedging), each component with the one class beta that gives back its own packing density</source>
@@ -10196,7 +10196,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (from memory); ±1.5 points of voids</source>
-        <translation>Yu, Zou &amp; Standish 1996 ; Kwan, Chan &amp; Wong 2013 (de mémoire) ; ±1,5 point de vides</translation>
+        <translation>Yu, Zou &amp; Standish 1996&#xa0;; Kwan, Chan &amp; Wong 2013 (de mémoire)&#xa0;; ±1,5 point de vides</translation>
     </message>
     <message>
         <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
@@ -10228,7 +10228,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>height of the fill line over the floor: depth - freeboard</source>
-        <translation>hauteur du niveau au-dessus du fond : profondeur - marge</translation>
+        <translation>hauteur du niveau au-dessus du fond&#xa0;: profondeur - marge</translation>
     </message>
     <message>
         <source>filled depth</source>
@@ -10240,7 +10240,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test</source>
-        <translation>docs/science/water.md ; constantes ajustées à 29 sables propres d’UNSODA 2.0 ; au-dessus de 2 mm ±0,035 au mieux, demande un essai en pot</translation>
+        <translation>docs/science/water.md&#xa0;; constantes ajustées à 29 sables propres d’UNSODA 2.0&#xa0;; au-dessus de 2 mm ±0,035 au mieux, demande un essai en pot</translation>
     </message>
     <message>
         <source>capacity</source>
@@ -10252,7 +10252,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>theta at no suction: f of the voids between grains + water in grains</source>
-        <translation>theta sans succion : f des vides entre les grains + eau dans les grains</translation>
+        <translation>theta sans succion&#xa0;: f des vides entre les grains + eau dans les grains</translation>
     </message>
     <message>
         <source>theta at a suction of 10 cm of water</source>
@@ -10264,7 +10264,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>De Boodt &amp; Verdonck 1972, from memory; docs/science/water.md</source>
-        <translation>De Boodt &amp; Verdonck 1972, de mémoire ; docs/science/water.md</translation>
+        <translation>De Boodt &amp; Verdonck 1972, de mémoire&#xa0;; docs/science/water.md</translation>
     </message>
     <message>
         <source>all open voids, between and in grains, - container capacity</source>
@@ -10284,7 +10284,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>open voids - theta(0): gas a flood does not reach, and grain pores it does not fill</source>
-        <translation>vides ouverts - theta(0) : gaz qu’une inondation n’atteint pas, et pores qu’elle ne remplit pas</translation>
+        <translation>vides ouverts - theta(0)&#xa0;: gaz qu’une inondation n’atteint pas, et pores qu’elle ne remplit pas</translation>
     </message>
     <message>
         <source>total air</source>
@@ -10324,7 +10324,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>the water fill overrides the lengths; A(z) is scaled by their ratio</source>
-        <translation>le remplissage d’eau l’emporte sur les dimensions ; A(z) est mis à l’échelle de leur rapport</translation>
+        <translation>le remplissage d’eau l’emporte sur les dimensions&#xa0;; A(z) est mis à l’échelle de leur rapport</translation>
     </message>
     <message>
         <source>water fill</source>
@@ -10356,7 +10356,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>water poured or weighed to the fill line; the area at every height is scaled to it</source>
-        <translation>eau versée ou pesée jusqu’au niveau ; l’aire à chaque hauteur y est mise à l’échelle</translation>
+        <translation>eau versée ou pesée jusqu’au niveau&#xa0;; l’aire à chaque hauteur y est mise à l’échelle</translation>
     </message>
     <message>
         <source>integral of the inside area from the floor to the fill line</source>
@@ -10496,7 +10496,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Nothing: the root mass fits as it is posed.</source>
-        <translation>Rien : la motte tient comme elle est placée.</translation>
+        <translation>Rien&#xa0;: la motte tient comme elle est placée.</translation>
     </message>
     <message>
         <source>Toward</source>
@@ -10540,19 +10540,19 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Comb the {face} {depth} deep</source>
-        <translation>{face} : peigner sur {depth}</translation>
+        <translation>{face}&#xa0;: peigner sur {depth}</translation>
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation>{face}, tournée vers {direction} : ôter {depth}</translation>
+        <translation>{face}, tournée vers {direction}&#xa0;: ôter {depth}</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
-        <translation>Remettre l’arbre dans son ancien pot ; le reste après 1 an</translation>
+        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après 1 an</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after {count} years</source>
-        <translation>Remettre l’arbre dans son ancien pot ; le reste après {count} ans</translation>
+        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après {count} ans</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot</source>
@@ -10580,7 +10580,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>Into another free pot: {pot}</source>
-        <translation>Dans un autre pot libre : {pot}</translation>
+        <translation>Dans un autre pot libre&#xa0;: {pot}</translation>
     </message>
     <message>
         <source>Untouched</source>
@@ -10612,7 +10612,7 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>{stop}, then it does not fit: stage it</source>
-        <translation>{stop}, alors cela ne tient pas : par étapes</translation>
+        <translation>{stop}, alors cela ne tient pas&#xa0;: par étapes</translation>
     </message>
     <message>
         <source>If the cut from above comes to an end</source>
@@ -10636,15 +10636,15 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     </message>
     <message>
         <source>To scale: hatched comes off, grey stays</source>
-        <translation>À l’échelle : le hachuré s’ôte, le gris reste</translation>
+        <translation>À l’échelle&#xa0;: le hachuré s’ôte, le gris reste</translation>
     </message>
     <message>
         <source>Clean tools for each tree. Some part of the root mass stays untouched; what is combed through is disturbed even where soil clings to it.</source>
-        <translation>Des outils propres pour chaque arbre. Une partie de la motte reste intacte ; ce qui est peigné est dérangé, même là où le substrat y tient.</translation>
+        <translation>Des outils propres pour chaque arbre. Une partie de la motte reste intacte&#xa0;; ce qui est peigné est dérangé, même là où le substrat y tient.</translation>
     </message>
     <message>
         <source>Common practice, general information; qualified advice prevails.</source>
-        <translation>Pratique courante, informations générales ; l’avis qualifié prime.</translation>
+        <translation>Pratique courante, informations générales&#xa0;; l’avis qualifié prime.</translation>
     </message>
     <message>
         <source>bin</source>
@@ -10717,6 +10717,38 @@ Les estimations sont des informations générales ; quand un chiffre compte, me
     <message>
         <source>the drained pot</source>
         <translation>le pot égoutté</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>sphaigne</translation>
+    </message>
+    <message>
+        <source>moss</source>
+        <translation>mousse</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>écorce</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>tourbe</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>coco</translation>
+    </message>
+    <message>
+        <source>compost</source>
+        <translation>compost</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>vermiculite</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>perlite</translation>
     </message>
 </context>
 </TS>

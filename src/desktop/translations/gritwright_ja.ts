@@ -10705,5 +10705,37 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>the drained pot</source>
         <translation>排水後の鉢</translation>
     </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>ミズゴケ</translation>
+    </message>
+    <message>
+        <source>moss</source>
+        <translation>苔</translation>
+    </message>
+    <message>
+        <source>bark</source>
+        <translation>バーク</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>ピート</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>ヤシ</translation>
+    </message>
+    <message>
+        <source>compost</source>
+        <translation>堆肥</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>バーミキュライト</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>パーライト</translation>
+    </message>
 </context>
 </TS>
