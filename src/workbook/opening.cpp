@@ -93,18 +93,19 @@ std::string immutable_uri(const fs::path& file) {
   return uri + "?immutable=1";
 }
 
+// One thread works with a connection at a time, so it needs no lock of its own.
 std::unique_ptr<SQLite::Database> connect(const fs::path& file, Access access, const OpeningOptions& options) {
   const int patience = static_cast<int>(options.patience.count());
   if (access == Access::write) {
-    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE, patience, options.file_layer);
+    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, patience, options.file_layer);
   }
   std::error_code trouble;
   const bool has_log = fs::exists(file.string() + "-wal", trouble);
   // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
   if (!has_log && !may_write(folder_of(file)))
-    return std::make_unique<SQLite::Database>(immutable_uri(file), SQLite::OPEN_READONLY | SQLite::OPEN_URI, patience,
+    return std::make_unique<SQLite::Database>(immutable_uri(file), SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX, patience,
                                               options.file_layer);
-  return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY, patience, options.file_layer);
+  return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX, patience, options.file_layer);
 }
 
 /// Problems of the content that can be seen at once: wrong version, tables missing, pages that do not fit.
@@ -166,7 +167,8 @@ Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions opt
   try {
     inside->database = connect(file, inside->access, inside->options);
     SQLite::Database& database = *inside->database;
-    database.exec("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON");
+    // A cache of 32 MB holds the indexes of a record of many years.
+    database.exec("PRAGMA foreign_keys = ON; PRAGMA synchronous = FULL; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON; PRAGMA cache_size = -32768");
     if (Problems problems = look_inside(database, file, inside->access); !problems.empty()) return problems;
     const auto identity = identity_of(file);
     if (!identity) return file_problem("file.gone", file);
@@ -196,7 +198,14 @@ Problems bring_forward(SQLite::Database& database, const fs::path& file, const f
   fs::create_directories(backups, trouble);
   const fs::path target = backups / (file.stem().string() + "-before-version-" + std::to_string(steps.back().to) + "-" +
                                      day_of(inside.options.clock()) + ".gritwright");
-  if (Result<Done> copied = copy_database(database, target, inside.options.file_layer, {}); !copied) return copied.problems();
+  if (Result<Done> copied = copy_database(database, target, inside.options.file_layer, {}); !copied) {
+    // A damaged file says so itself; whatever else stood in the way concerns the backup.
+    if (copied.problems().front().code == "file.damaged") return copied.problems();
+    Problem problem = file_problem("workbook.not-migrated", file);
+    problem.facts["file"] = target.string();
+    problem.facts["reason"] = copied.problems().front().code;
+    return {problem};
+  }
   database.exec("BEGIN IMMEDIATE");
   try {
     // Another window may have been quicker while the backup was made.

@@ -1,5 +1,6 @@
 #include "gritwright/workbook/backups.hpp"
 
+#include "failing_files.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -53,6 +54,39 @@ TEST_CASE("A day's backup runs on the worker that is given", "[workbook][backup]
   const auto backup = newest_good_backup(folder.file(), workbook.backup_folder());
   REQUIRE(backup);
   CHECK(opened(backup->file, hand.options()).count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("Where no worker is given a day's backup is written by a thread of its own", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  OpeningOptions options = with_backups(hand);
+  options.file_layer = FailingFiles::name;
+  FailingFiles& files = FailingFiles::instance();
+  { REQUIRE(opened(folder.file(), options).add(akadama_bag("one"), "a bag")); }
+  files.watch_writers();
+  { const OpenWorkbook looked_at = opened(folder.file(), options); }
+  CHECK_FALSE(files.others_wrote());
+  hand.now = noon(2);
+  { REQUIRE(opened(folder.file(), options).add(akadama_bag("two"), "a bag")); }
+  CHECK(files.others_wrote());
+  CHECK(newest_good_backup(folder.file(), default_backup_folder(folder.file())));
+}
+
+TEST_CASE("A backup that can't be made is told, and what is written is saved all the same", "[workbook][backup][refuses]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  write_bytes(folder.file("no folder"), "a file stands where the folder of the backups should be");
+  hand.now = noon(2);
+  OpeningOptions options = with_backups(hand);
+  options.backup_folder = folder.file("no folder");
+  options.worker = [](const std::function<void()>& job) { job(); };
+  OpenWorkbook workbook = opened(folder.file(), options);
+  REQUIRE(workbook.add(akadama_bag("two"), "a bag"));
+  const Notes notes = workbook.take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "workbook.backup-failed");
+  CHECK(workbook.count(RecordKind::bag) == 2);
 }
 
 TEST_CASE("The last 10 days and 12 months of backups are kept", "[workbook][backup]") {

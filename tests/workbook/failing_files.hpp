@@ -3,8 +3,10 @@
 
 #include <sqlite3.h>
 
+#include <atomic>
 #include <cstring>
 #include <string>
+#include <thread>
 #include <vector>
 
 namespace gritwright::tests {
@@ -28,6 +30,13 @@ class FailingFiles {
   void heal() { left_ = -1; }
   [[nodiscard]] bool has_failed() const { return failed_; }
 
+  /// From now on it is noticed when another thread than this one writes.
+  void watch_writers() {
+    owner_ = std::this_thread::get_id();
+    others_wrote_ = false;
+  }
+  [[nodiscard]] bool others_wrote() const { return others_wrote_; }
+
  private:
   struct File {
     sqlite3_file base;
@@ -47,6 +56,7 @@ class FailingFiles {
 
   static int refusal() {
     FailingFiles& files = instance();
+    if (std::this_thread::get_id() != files.owner_) files.others_wrote_ = true;
     if (files.left_ < 0) return SQLITE_OK;
     if (files.left_ > 0) {
       --files.left_;
@@ -110,6 +120,8 @@ class FailingFiles {
   int left_ = -1;
   int code_ = SQLITE_FULL;
   bool failed_ = false;
+  std::thread::id owner_ = std::this_thread::get_id();
+  std::atomic<bool> others_wrote_{false};
 };
 
 }  // namespace gritwright::tests

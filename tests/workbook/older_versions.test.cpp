@@ -1,3 +1,5 @@
+#include <SQLiteCpp/Database.h>
+
 #include <algorithm>
 
 #include "gritwright/workbook/backups.hpp"
@@ -9,6 +11,15 @@
 
 using namespace gritwright;
 using namespace gritwright::tests;
+
+namespace {
+
+int schema_of(const std::filesystem::path& file) {
+  SQLite::Database database(file.string(), SQLite::OPEN_READONLY);
+  return database.execAndGet("PRAGMA user_version").getInt();
+}
+
+}  // namespace
 
 // version_1.gritwright was written by the program while its schema was the first: two bags, a ledger line, a tree repotted twice, a
 // deleted tree, and a bag whose adding was undone.
@@ -53,4 +64,39 @@ TEST_CASE("A workbook that was brought forward opens again without another backu
   CHECK(backups_of(folder.file(), again.backup_folder()).size() == 1);
   REQUIRE(again.undo());
   CHECK(again.find(Id<Tree>{"TR-02"}));
+}
+
+TEST_CASE("Before a workbook is brought forward its backup is made in the old schema, checked, and the owner's alone", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(schema_of(folder.file()) > 1);
+  const auto backups = backups_of(folder.file(), workbook.backup_folder());
+  REQUIRE(backups.size() == 1);
+  CHECK(backups.front().before_migration);
+  CHECK(backups.front().day == "2026-03-01");
+  CHECK(schema_of(backups.front().file) == 1);
+  CHECK(check_file(backups.front().file).empty());
+  using std::filesystem::perms;
+  CHECK((std::filesystem::status(backups.front().file).permissions() & perms::all) == (perms::owner_read | perms::owner_write));
+  CHECK(newest_good_backup(folder.file(), workbook.backup_folder()) == backups.front());
+}
+
+TEST_CASE("Without its backup a workbook is not brought forward: it stays as it was and can still be read", "[workbook][backup][refuses]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+  const std::string before = bytes_of(folder.file());
+  OpeningOptions options = hand.options();
+  write_bytes(folder.file("no folder"), "a file stands where the folder of the backups should be");
+  options.backup_folder = folder.file("no folder");
+  const auto refused = OpenWorkbook::open(folder.file(), options);
+  REQUIRE_FALSE(refused);
+  CHECK(refused.problems().front().code == "workbook.not-migrated");
+  CHECK(bytes_of(folder.file()) == before);
+  options.access = Access::read_only;
+  const OpenWorkbook reading = opened(folder.file(), options);
+  CHECK(reading.find(Id<Tree>{"TR-01"}));
+  CHECK(bytes_of(folder.file()) == before);
 }

@@ -116,7 +116,8 @@ struct ListFilter {
 class OpenWorkbook {
  public:
   /// Opens or creates `file`. Errors: file.missing, file.is-folder, file.other-kind, file.damaged, file.newer-version,
-  /// file.read-only, file.locked, file.disk-full, file.unreadable. A file that is refused is never written to.
+  /// file.read-only, file.locked, file.disk-full, file.unreadable, workbook.not-migrated (of an older version, and the backup before
+  /// bringing it forward failed). A file that is refused is never written to.
   [[nodiscard]] static Result<OpenWorkbook> open(const std::filesystem::path& file, OpeningOptions options);
 
   OpenWorkbook(OpenWorkbook&&) noexcept;
