@@ -4,6 +4,7 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <atomic>
+#include <initializer_list>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -37,6 +38,10 @@ class Query {
     int index = 0;
     (bind_one(++index, values), ...);
     return *this;
+  }
+  void with_each(std::initializer_list<std::string> values) {
+    int index = 0;
+    for (const std::string& value : values) bind_one(++index, value);
   }
   bool step() { return statement_->executeStep(); }
   void run() {
@@ -106,6 +111,15 @@ struct Footing {
   std::vector<std::string> fingerprints;
 };
 
+/// Numbers of records that a search is narrowed to, by bit, as they were at a revision of the workbook.
+struct NumberSet {
+  std::int64_t revision = -1;
+  std::vector<bool> numbers;
+  [[nodiscard]] bool has(std::int64_t number) const {
+    return number >= 0 && static_cast<std::size_t>(number) < numbers.size() && numbers[static_cast<std::size_t>(number)];
+  }
+};
+
 struct OpenWorkbook::Inside {
   std::filesystem::path file;
   OpeningOptions options;
@@ -120,6 +134,7 @@ struct OpenWorkbook::Inside {
   std::thread backup_thread;
   std::string backed_up_day;
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
+  std::map<std::string, NumberSet> narrowed;  ///< the last few sets, kept from keystroke to keystroke
 
   ~Inside();
 

@@ -340,14 +340,19 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
       swaps.push_back({ref, std::nullopt, *body});
     }
   }
+  std::int64_t position = 0;
+  if (merged_into) {
+    Query last = query("SELECT coalesce(max(position), 0) FROM swap WHERE step = ?1");
+    last.with(step).step();
+    position = last.whole(0);
+  }
   for (const Swap& swap : swaps) {
     const std::string kind(kind_name(swap.ref.kind));
-    Query merged = query("UPDATE swap SET after = ?4 WHERE step = ?1 AND kind = ?2 AND id = ?3");
-    merged.with(step, kind, swap.ref.id, swap.after).run();
-    if (database->getChanges() > 0) continue;
-    query("INSERT INTO swap SELECT ?1, coalesce(max(position), 0) + 1, ?2, ?3, ?4, ?5 FROM swap WHERE step = ?1")
-        .with(step, kind, swap.ref.id, swap.before, swap.after)
-        .run();
+    if (merged_into) {
+      query("UPDATE swap SET after = ?4 WHERE step = ?1 AND kind = ?2 AND id = ?3").with(step, kind, swap.ref.id, swap.after).run();
+      if (database->getChanges() > 0) continue;
+    }
+    query("INSERT INTO swap VALUES (?1, ?2, ?3, ?4, ?5, ?6)").with(step, ++position, kind, swap.ref.id, swap.before, swap.after).run();
   }
   if (merged_into) {
     // Typed back to what it was: there is nothing to undo, and nothing happened that a log should tell.
