@@ -163,7 +163,11 @@ CrumbleResult crumble_result(const CrumbleTest& test) {
 }
 
 Breakdown measured_breakdown(const CrumbleResult& result, double rounds_in_season) {
-  return {result.breakages_per_round * rounds_in_season, result.modulus, factor_within(1, 1 / measured_rate_factor, measured_rate_factor)};
+  return measured_breakdown(Crumbling{result.breakages_per_round, result.modulus, rounds_in_season});
+}
+
+Breakdown measured_breakdown(const Crumbling& kept) {
+  return {kept.breakages_per_round * kept.rounds_per_season, kept.modulus, factor_within(1, 1 / measured_rate_factor, measured_rate_factor)};
 }
 
 }  // namespace gritwright

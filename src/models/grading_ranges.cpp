@@ -6,6 +6,7 @@
 
 #include "draw_slices.hpp"
 #include "drawn_grading.hpp"
+#include "gritwright/models/laboratory_figures.hpp"
 
 namespace gritwright {
 
@@ -80,6 +81,18 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
   return ranges;
 }
 
+std::vector<Grading> drawn_gradings(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size, const SliceRunner& runner) {
+  const DrawnTest drawing(test, analysis);
+  std::vector<Grading> draws(size.draws);
+  over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
+             [&](std::size_t first, std::size_t last, std::span<const double> points) {
+               DrawnTest mine = drawing;
+               for (std::size_t i = first; i < last; ++i)
+                 draws[i] = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
+             });
+  return draws;
+}
+
 }  // namespace
 
 BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<double>> passing_draws, std::span<const Band> bands) {
@@ -92,16 +105,26 @@ BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<dou
   return size_ranges(nominal, draws, bands);
 }
 
+LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size, const SliceRunner& runner) {
+  std::vector<LaboratoryFigures> draws(size.draws);
+  std::ranges::transform(drawn_gradings(test, analysis, size, runner), draws.begin(), laboratory_figures);
+  const LaboratoryFigures nominal = laboratory_figures(analysis.grading);
+  const auto range = [&](std::optional<double> LaboratoryFigures::*figure) -> std::optional<Range> {
+    if (!(nominal.*figure)) return std::nullopt;
+    std::vector<double> values;
+    for (const LaboratoryFigures& drawn : draws) {
+      if (!(drawn.*figure)) return std::nullopt;
+      values.push_back(*(drawn.*figure));
+    }
+    return range_of(values);
+  };
+  return {range(&LaboratoryFigures::curvature),   range(&LaboratoryFigures::fineness_modulus), range(&LaboratoryFigures::mean_phi),
+          range(&LaboratoryFigures::sorting_phi), range(&LaboratoryFigures::skewness),         range(&LaboratoryFigures::kurtosis)};
+}
+
 GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands, const SampleSize& size,
                              const SliceRunner& runner) {
-  const DrawnTest drawing(test, analysis);
-  std::vector<Grading> draws(size.draws);
-  over_draws(NormalScores(drawing.dimensions(), size.seed), size, runner,
-             [&](std::size_t first, std::size_t last, std::span<const double> points) {
-               DrawnTest mine = drawing;
-               for (std::size_t i = first; i < last; ++i)
-                 draws[i] = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
-             });
+  const std::vector<Grading> draws = drawn_gradings(test, analysis, size, runner);
   std::vector<double> values(size.draws);
   const auto gather = [&](auto figure) -> std::vector<double>& {
     std::ranges::transform(draws, values.begin(), figure);

@@ -58,6 +58,18 @@ MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDens
   return measured;
 }
 
+std::optional<Settling> settling_of_grains(std::span<const GrainSettling> grains, Settling usual) {
+  double loose_l = 0, settled_l = 0;
+  bool any = false;
+  for (const GrainSettling& grain : grains) {
+    any = any || grain.measured.has_value();
+    loose_l += in_l(grain.loose);
+    settled_l += in_l(grain.loose) * (1 - grain.measured.value_or(usual).value());
+  }
+  if (!any || !(loose_l > 0)) return std::nullopt;
+  return Settling(1 - settled_l / loose_l);
+}
+
 Problems check(const DisplacementReading& reading) {
   Problems problems;
   const auto wrong = [&](const char* code, const char* pointer) { problems.push_back(problem_at(code, pointer)); };

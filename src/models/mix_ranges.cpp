@@ -601,8 +601,6 @@ namespace {
 
 /// A carefully weighed pot test leaves about this much of k, w and f open.
 constexpr RetentionSpread after_pot_test{0.08, 0.08, 0.015, false};
-/// A jug test of the settling, as a factor.
-constexpr double measured_settling_deviation = 0.1;
 
 /// The spread after the grower has measured `source`; empty where nothing can be measured.
 std::optional<MixSpread> once_measured(const MixSpread& before, const UncertaintySource& source) {

@@ -116,6 +116,7 @@ TEST_CASE("A crumble test gives rate and modulus back", "[breakdown][law]") {
       CHECK_THAT(result.modulus, WithinRel(modulus, 0.02));
       CHECK(result.notes.empty());
       CHECK_THAT(measured_breakdown(result).per_season, WithinRel(breakages, 0.01));
+      CHECK(measured_breakdown(Crumbling{result.breakages_per_round, result.modulus, rounds_per_season}) == measured_breakdown(result));
     }
   }
 }

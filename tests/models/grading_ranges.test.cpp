@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "gritwright/models/fraction_packing.hpp"
+#include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
 
 using namespace gritwright;
@@ -128,4 +129,27 @@ TEST_CASE("A clear verdict holds in nearly every draw and a close one in about h
   const double close = held(test_of({{11.2, 0}, {8, 55}, {5.6, 150}, {4, 120}, {2, 70.5}, {1, 3}}, 1.5, 400));
   CHECK(close > 0.35);
   CHECK(close < 0.65);
+}
+
+TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieves may not reach", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const LaboratoryFigures figures = laboratory_figures(analysis.grading);
+  const LaboratoryRanges ranges = laboratory_ranges(test, analysis);
+  const auto holds = [](const std::optional<Range>& range, const std::optional<double>& value) {
+    REQUIRE(range);
+    REQUIRE(value);
+    CHECK(range->low < *value);
+    CHECK(range->high > *value);
+  };
+  holds(ranges.curvature, figures.curvature);
+  holds(ranges.mean_phi, figures.mean_phi);
+  // Few grains lie on the coarsest sieve: in some draws D95 is beyond it.
+  REQUIRE(figures.sorting_phi);
+  CHECK_FALSE(ranges.sorting_phi);
+  // The same at the fine end, where 4.75 % are in the pan.
+  const SieveTest dusty = test_of({{8, 0}, {4, 200}, {2, 160}, {1, 21}}, 19, 400, 0.1);
+  const SieveAnalysis near_the_end = analyse(dusty).value();
+  REQUIRE(laboratory_figures(near_the_end.grading).sorting_phi);
+  CHECK_FALSE(laboratory_ranges(dusty, near_the_end).sorting_phi);
 }

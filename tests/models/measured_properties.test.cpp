@@ -26,6 +26,16 @@ TEST_CASE("A jug gives loose and worked-in density and the settling", "[measured
   CHECK(measured.notes.empty());
 }
 
+TEST_CASE("A mix settles as its grains do by their litres, those without a jug as usual", "[measured_properties][law]") {
+  const std::vector<GrainSettling> grains{{loose_l(3), Settling(0.04)}, {loose_l(1), Settling(0.12)}};
+  CHECK_THAT(settling_of_grains(grains, Settling(0.08))->value(), WithinAbs(0.06, 1e-12));
+  const std::vector<GrainSettling> half{{loose_l(1), Settling(0.04)}, {loose_l(1), {}}};
+  CHECK_THAT(settling_of_grains(half, Settling(0.08))->value(), WithinAbs(0.06, 1e-12));
+  const std::vector<GrainSettling> none{{loose_l(1), {}}};
+  CHECK_FALSE(settling_of_grains(none, Settling(0.08)));
+  CHECK_FALSE(settling_of_grains({}, Settling(0.08)));
+}
+
 TEST_CASE("Grain under water gives particle density and absorption back", "[measured_properties][law]") {
   // Grain of known density, pores and fill, weighed as the protocol says.
   for (const double particle_g_per_l : {450.0, 830.0, 1140.0, 2650.0}) {

@@ -3,6 +3,7 @@
 #include <span>
 #include <vector>
 
+#include "gritwright/domain/bag.hpp"
 #include "gritwright/domain/grading.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/models/mix_spread.hpp"
@@ -67,5 +68,7 @@ inline constexpr double rounds_per_season = 10;
 
 /// The grower's own test in place of the typical durability; the rate is good to a factor of 1.5 (our assumption).
 [[nodiscard]] Breakdown measured_breakdown(const CrumbleResult& result, double rounds_in_season = rounds_per_season);
+/// The same of a test that was kept with its bag.
+[[nodiscard]] Breakdown measured_breakdown(const Crumbling& kept);
 
 }  // namespace gritwright

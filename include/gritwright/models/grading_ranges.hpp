@@ -36,6 +36,20 @@ struct GradingRanges {
 [[nodiscard]] GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Band> bands = {},
                                            const SampleSize& size = {}, const SliceRunner& runner = run_in_order);
 
+/// Ranges of laboratory figures. Absent where the figure is not defined, also where it is not in some draws.
+struct LaboratoryRanges {
+  std::optional<Range> curvature;
+  std::optional<Range> fineness_modulus;
+  std::optional<Range> mean_phi;
+  std::optional<Range> sorting_phi;
+  std::optional<Range> skewness;
+  std::optional<Range> kurtosis;
+};
+
+/// Precondition: `analysis` is of `test`. The same for every runner.
+[[nodiscard]] LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size = {1024, 1},
+                                                 const SliceRunner& runner = run_in_order);
+
 /// Ranges of the sizes and shares of a blend. Absent where the figure itself is not defined.
 struct BlendRanges {
   std::vector<std::optional<OpenRange>> percentiles_mm;  ///< by reported_percentiles

@@ -3,6 +3,7 @@
 // preconditions are what makes a figure impossible. Formulas and sources: docs/science/calibration.md.
 
 #include <optional>
+#include <span>
 
 #include "gritwright/domain/grading.hpp"
 #include "gritwright/result.hpp"
@@ -30,6 +31,16 @@ struct MeasuredBulk {
 [[nodiscard]] Problems check(const JugReading& reading);
 /// Precondition: check(reading) is empty. `particle_density` where it is known, for a question about the voids.
 [[nodiscard]] MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDensity> particle_density = {});
+
+/// How one component of a mix settles by itself, where a jug test of its bag says so.
+struct GrainSettling {
+  LooseVolume loose;
+  std::optional<Settling> measured;
+};
+
+/// The settling of a mix that has no jug test of its own: its grains', each by its loose litres; one without a test settles as usual.
+/// Absent where no grain has a test. Our assumption: docs/science/calibration.md.
+[[nodiscard]] std::optional<Settling> settling_of_grains(std::span<const GrainSettling> grains, Settling usual);
 
 /// Grain soaked for a day and dabbed dry, put under water in a jug that is filled to a mark, then dried.
 struct DisplacementReading {

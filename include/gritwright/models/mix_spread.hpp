@@ -52,6 +52,8 @@ struct MixSpread {
 /// Deviations where a figure was measured by the guided protocols, as factors; our assumptions.
 inline constexpr double measured_density_deviation = 0.02;
 inline constexpr double measured_absorption_deviation = 0.05;
+inline constexpr double measured_settling_deviation = 0.10;  ///< a jug of the mix itself was worked in
+inline constexpr double settling_by_grains_deviation = 0.20; ///< jugs of all its grains were, each by itself
 
 /// The usual spread: wide for what is typical (the catalogue's ranges where it has them), narrow for what was measured. `samples` in
 /// component order, where a grading rests on a known sample; else on the usual 300 g.

@@ -1,7 +1,9 @@
 #pragma once
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <span>
+#include <string>
 #include <vector>
 
 #include "gritwright/domain/mix.hpp"
@@ -45,5 +47,28 @@ struct CalibratedMix {
 /// The constants of a material from the mixes it is part of: k by its geometric mean, w and f by their means, each mix weighing
 /// by its share of the material. Empty without a share above 0.
 [[nodiscard]] std::optional<RetentionConstants> pooled_constants(std::span<const CalibratedMix> mixes);
+
+/// Share of the envelope volume of a mix by catalogue or own material, 0..1; what names none is left out. Empty without volumes.
+using MaterialShares = std::map<std::string, double>;
+[[nodiscard]] MaterialShares material_shares(const Mix& mix);
+
+/// A mix with pot tests of its own.
+struct TestedShares {
+  RetentionConstants constants;  ///< as calibrated
+  MaterialShares materials;
+  friend bool operator==(const TestedShares&, const TestedShares&) = default;
+};
+
+/// Constants for a mix that has no test of its own.
+struct PooledForMix {
+  RetentionConstants constants;
+  double known = 0;                    ///< how much they rest on tests, 0..1; the rest is as usual
+  std::vector<std::size_t> mixes;      ///< of the tested ones, in their order, those that share a material
+  std::vector<std::string> materials;  ///< the shared ones
+};
+
+/// Each material of the mix brings its pooled constants by its share, the rest `usual`; a material whose tested mixes hold less than
+/// one whole of it counts for so much less. Absent where no tested mix shares a material. Source: docs/science/calibration.md.
+[[nodiscard]] std::optional<PooledForMix> pooled_for(const MaterialShares& mix, std::span<const TestedShares> tested, const RetentionConstants& usual = {});
 
 }  // namespace gritwright
