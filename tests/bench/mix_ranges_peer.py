@@ -1,5 +1,5 @@
-"""The benchmark's ranges in NumPy: the whole chain vectorised over the draws, plain random scores. Prints the time in milliseconds,
-5, 50 and 95 % of the air-filled porosity, and the version.
+"""The benchmark's ranges in NumPy: the whole chain vectorised over the draws, plain random scores. Prints the time in milliseconds of
+every figure and curve and of the air alone, 5, 50 and 95 % of the air-filled porosity, and the version.
 """
 import statistics
 import time
@@ -7,6 +7,7 @@ import time
 import numpy as np
 
 K, B, N, RESIDUAL, FLOODED, FILL, SETTLING = 9.5, 0.7, 6, 0.045, 0.84, 0.7, 0.08
+SKELETAL, PARTS = 2400, np.array([1, 2, 3, 1, 1.0])
 DRAWS = 4096
 QUANTILES = (np.arange(100) + 0.5) / 100
 NODES, WEIGHTS = np.polynomial.legendre.leggauss(12)
@@ -39,14 +40,20 @@ def wedge(y):
     return 2.6 ** (y @ APART_COARSER.T) - 1, 3.8 ** (y @ APART_FINER.T) - 1
 
 
-def air(random):
+def se(reach):
+    return (1 + reach**N) ** (1 / N - 1)
+
+
+def chain(random, all_figures):
+    """The air of every draw, or a list of arrays of every figure and curve, the air first."""
     z = lambda *more: random.standard_normal((DRAWS, *more))
-    bulk, particle = BULK * np.exp(0.02 * z(5)), PARTICLE * np.exp(0.02 * z(5))
+    bulk, particle, skeletal = BULK * np.exp(0.02 * z(5)), PARTICLE * np.exp(0.02 * z(5)), SKELETAL * np.exp(0.02 * z(5))
     own = SHARES * np.exp(CLASS_DEVIATIONS * z(5, 9))
     own = np.maximum(0, own / own.sum(axis=2, keepdims=True) + MOVES * z(5, 1))
     own /= own.sum(axis=2, keepdims=True)
-    envelope = np.array([1, 2, 3, 1, 1.0]) * bulk / particle
-    share = envelope / envelope.sum(axis=1, keepdims=True)
+    envelope = PARTS * bulk / particle
+    total = envelope.sum(axis=1)
+    share = envelope / total[:, None]
     by_coarser, by_finer = wedge(own)
     g, f = own @ G.T - (own @ GC.T) * by_coarser, own @ F.T - (own @ FC.T) * by_finer
     volumes = (((particle / bulk)[:, :, None] - g) / (1 - f - g)).min(axis=2)
@@ -55,27 +62,61 @@ def air(random):
     room = fill - y
     by_coarser, by_finer = wedge(y)
     u = fill.sum(axis=1, keepdims=True) - room @ G.T + (room @ GC.T) * by_coarser - fill @ F.T + (fill @ FC.T) * by_finer
-    phi = 1 / u.max(axis=1) - 0.015 / 1.645 * np.minimum(1, 2 * (1 - share.max(axis=1))) * z()
+    poured = 1 / u.max(axis=1) - 0.015 / 1.645 * np.minimum(1, 2 * (1 - share.max(axis=1))) * z()
     settle = z()
-    phi /= 1 - SETTLING * np.exp(settle * np.where(settle < 0, np.log(8 / 5), np.log(13 / 8)) / 1.645)
+    settling = SETTLING * np.exp(settle * np.where(settle < 0, np.log(8 / 5), np.log(13 / 8)) / 1.645)
+    phi = poured / (1 - settling)
     cumulative = np.concatenate([np.zeros((DRAWS, 1)), np.cumsum(y, axis=1)], axis=1)
     logs = np.array([np.interp(QUANTILES, row, np.log(SIEVES)) for row in cumulative])
     k, w, f, residual = K * np.exp(0.24 * z()), np.clip(FILL + 0.15 * z(), 0, 1), flooded_fill(z()), np.maximum(0, RESIDUAL + 0.015 * z())
     mean = logs.mean(axis=1, keepdims=True)
     depth = 6 + 0.2 / 1.645 * z()
-    alpha = np.exp(mean + B * (logs - mean)) / k[:, None] * depth[:, None]
+    per_cm = np.exp(mean + B * (logs - mean)) / k[:, None]
     heights = (NODES + 1) / 2
     areas = (24 + 4 * heights) * (16 + 4 * heights) * WEIGHTS
     areas /= areas.sum()
-    saturation = sum(a * ((1 + (alpha * h) ** N) ** (1 / N - 1)).mean(axis=1) for h, a in zip(heights, areas))
+    alpha = per_cm * depth[:, None]
+    saturation = sum(a * se(alpha * h).mean(axis=1) for h, a in zip(heights, areas))
     flooded = f * (1 - phi)
     residual = np.minimum(residual, flooded)
-    return (flooded - residual) * (1 - saturation)
+    air = (flooded - residual) * (1 - saturation)
+    if not all_figures:
+        return [air]
+    mass = PARTS * bulk
+    inner = np.maximum(0, 1 - particle / skeletal)
+    pores = (share * inner).sum(axis=1) * phi
+    grain_water = pores * w
+    theta = lambda s: residual + (flooded - residual) * s + grain_water
+    capacity, theta_0 = theta(saturation), flooded + grain_water
+    theta_10, theta_50 = theta(se(per_cm * 10).mean(axis=1)), theta(se(per_cm * 50).mean(axis=1))
+    volume, bulk_mix = total / poured, mass.sum(axis=1) * phi / total
+    pot = 2816 * (1 + 0.2 / 1.645 / 26 * z()) * (1 + 0.2 / 1.645 / 18 * z()) * depth / 6
+    mixed = pot / 1000 / (1 - settling)
+    total_air = 1 - phi + pores - capacity
+    zero = np.zeros((DRAWS, 1))
+    mass_passing = np.concatenate([zero, np.cumsum(np.einsum("dk,dkc->dc", mass / mass.sum(axis=1, keepdims=True), own), axis=1)], axis=1)
+    low, high = np.log(0.05 * K) - mean[:, 0], np.log(20 * K) - mean[:, 0]
+    for _ in range(14):
+        middle = (low + high) / 2
+        wetter = se(per_cm * np.exp(middle)[:, None]).mean(axis=1) > 0.9
+        low, high = np.where(wetter, middle, low), np.where(wetter, high, middle)
+    by_height = [theta(se(alpha * h).mean(axis=1)) for h in np.linspace(0, 1, 11)]
+    figures = [air, capacity, total_air, total_air - air, theta_0, theta_10, theta_50, theta_10 - theta_50, capacity - theta_50, phi, volume, 1 - volume / PARTS.sum(),
+               bulk_mix, mass.sum(axis=1) / total, mass.sum(axis=1) / (mass / skeletal).sum(axis=1), 1 - phi, pores, 1 - phi + pores, grain_water, pot, depth,
+               pot / 1000 * (bulk_mix + 1000 * capacity), mixed, np.exp(low), *by_height]
+    lists = [mass / mass.sum(axis=1, keepdims=True), share, 1 / volumes, mixed[:, None] * PARTS / volume[:, None], mass_passing, cumulative]
+    return figures + [column for table in lists for column in table.T]
 
 
-times = []
-for _ in range(3):
-    start = time.process_time()
-    quantiles = np.quantile(air(np.random.default_rng(1)), [0.05, 0.5, 0.95])
-    times.append((time.process_time() - start) * 1e3)
-print(statistics.median(times), *quantiles, f"NumPy {np.__version__}")
+def milliseconds_of(all_figures):
+    times = []
+    for _ in range(3):
+        start = time.process_time()
+        quantiles = np.quantile(np.array(chain(np.random.default_rng(1), all_figures)), [0.05, 0.5, 0.95], axis=1)
+        times.append((time.process_time() - start) * 1e3)
+    return statistics.median(times), quantiles
+
+
+every, quantiles = milliseconds_of(True)
+alone, _ = milliseconds_of(False)
+print(every, alone, *quantiles[:, 0], f"NumPy {np.__version__}")
