@@ -53,7 +53,21 @@ Range rounded(double value, double deviation) {
   return {value - score_of_95_percent * deviation, value, value + score_of_95_percent * deviation};
 }
 
-double band_of(const Grading& grading, const Band& band) { return band_share(grading, band).value().value(); }
+/// Where nominally nothing lies beyond the outermost sieves, a draw tells nothing of it either: sums of drawn shares miss a whole by their
+/// last digit, and grain that is drawn below the finest sieve lies somewhere below it.
+void settle_ends(const Grading& nominal, Grading& drawn) {
+  if (nominal.points.front().passing == Passing(0)) drawn.points.front().passing = Passing(0);
+  if (nominal.points.back().passing == Passing(1)) drawn.points.back().passing = Passing(1);
+}
+
+/// As band_share() of a draw with settled ends.
+double band_of(const Grading& nominal, const Grading& drawn, const Band& band) {
+  const auto share = band_share(drawn, band);
+  if (share) return share->value();
+  Grading settled = drawn;
+  settle_ends(nominal, settled);
+  return band_share(settled, band).value().value();
+}
 
 /// Of sizes and bands over gradings that were drawn about `nominal`.
 BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, std::span<const Band> bands) {
@@ -76,7 +90,7 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
   }
   for (const Band& band : bands) {
     ranges.bands.emplace_back();
-    if (band_share(nominal, band)) ranges.bands.back() = range_of(gather([&](const Grading& drawn) { return band_of(drawn, band); }));
+    if (band_share(nominal, band)) ranges.bands.back() = range_of(gather([&](const Grading& drawn) { return band_of(nominal, drawn, band); }));
   }
   return ranges;
 }
@@ -165,7 +179,9 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
                DrawnTest mine = drawing;
                for (std::size_t i = first; i < last; ++i) {
-                 const auto drawn = judge(mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions())), wanted, limits, {}, packing);
+                 Grading grading = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
+                 settle_ends(analysis.grading, grading);
+                 const auto drawn = judge(grading, wanted, limits, {}, packing);
                  const BagVerdict& verdict = drawn.value.value();
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();

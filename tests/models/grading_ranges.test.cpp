@@ -153,3 +153,15 @@ TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieve
   REQUIRE(laboratory_figures(near_the_end.grading).sorting_phi);
   CHECK_FALSE(laboratory_ranges(dusty, near_the_end).sorting_phi);
 }
+
+TEST_CASE("A band that ends beyond the sieves has a range where nominally nothing lies there, whatever a draw leaves beyond", "[grading_ranges][regression]") {
+  const Grading nominal{{{aperture_mm(1), Passing(0)}, {aperture_mm(4), Passing(0.5)}, {aperture_mm(8), Passing(1)}}, {}, {}};
+  const std::vector<std::vector<double>> draws{{0, 0.4, 1 - 1e-16 * 4}, {0.01, 0.5, 1}, {0, 0.6, 1}};
+  const auto ranges = blend_ranges(nominal, draws, std::vector{Band{aperture_mm(0.5), aperture_mm(12)}, Band{aperture_mm(0.5), aperture_mm(4)}});
+  REQUIRE(ranges.bands[0]);
+  CHECK_THAT(ranges.bands[0]->low, WithinAbs(1, 1e-12));
+  CHECK_THAT(ranges.bands[0]->high, WithinAbs(1, 1e-12));
+  REQUIRE(ranges.bands[1]);
+  CHECK_THAT(ranges.bands[1]->low, WithinAbs(0.4, 0.05));
+  CHECK_THAT(ranges.bands[1]->high, WithinAbs(0.6, 0.05));
+}
