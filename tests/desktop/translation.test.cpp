@@ -18,6 +18,7 @@
 
 #include "models/demonstration_record.hpp"
 #include "models/figures.hpp"
+#include "models/material_words.hpp"
 #include "record_pages.hpp"
 #include "pages/mix_page.hpp"
 #include "settings.hpp"
@@ -347,4 +348,23 @@ TEST_CASE("A chosen language brings its texts, its numbers and Qt's buttons, wha
 TEST_CASE("English has its plurals", "[translation]") {
   CHECK(QCoreApplication::translate("gritwright::desktop::SieveTableModel", "Pasted %n row(s).", nullptr, 1) == QStringLiteral("Pasted 1 row."));
   CHECK(QCoreApplication::translate("gritwright::desktop::SieveTableModel", "Pasted %n row(s).", nullptr, 3) == QStringLiteral("Pasted 3 rows."));
+}
+
+TEST_CASE("A material goes by its name in the reader's language, the grower's own words stay", "[translation]") {
+  RecordLine bag;
+  bag.ref = {RecordKind::bag, "C-02"};
+  bag.title = "calcined clay 2-4 mm C-02";
+  CHECK(material_words("calcined_clay") == QStringLiteral("calcined clay"));
+  CHECK(title_words(bag) == QStringLiteral("calcined clay 2-4 mm C-02"));
+  const WithLanguage japanese("ja");
+  for (const Material& material : test_catalogue().materials()) {
+    INFO(material.name);
+    CHECK(material_words(material.name) != to_qt(material.name));
+    CHECK(material_words(material.description) != to_qt(material.description));
+  }
+  CHECK(material_words("akadama") == QString::fromUtf8("\u8d64\u7389\u571f"));
+  CHECK(title_words(bag) == QString::fromUtf8("\u713c\u6210\u7c98\u571f 2-4 mm C-02"));
+  CHECK(material_words("my own blend") == QStringLiteral("my own blend"));
+  bag.ref.kind = RecordKind::mix;
+  CHECK(title_words(bag) == QStringLiteral("calcined clay 2-4 mm C-02"));
 }

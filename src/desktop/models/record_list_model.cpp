@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "stock_text.hpp"
+#include "material_words.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -46,7 +47,7 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
   }
   switch (column) {
     case Column::id: return to_qt(line.ref.id);
-    case Column::title: return to_qt(line.title);
+    case Column::title: return title_words(line);
     case Column::day: return day_text(line.day);
     case Column::tests: return line.sieve_tests == 0 ? tr("none yet") : QLocale().toString(line.sieve_tests);
     case Column::stock: return stock_shown(line);

@@ -6,6 +6,7 @@
 #include <initializer_list>
 
 #include "gritwright/models/sieve_analysis.hpp"
+#include "material_words.hpp"
 #include "pot_test_records.hpp"
 #include "sheets_from_records.hpp"
 #include "text.hpp"
@@ -205,7 +206,7 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
     const auto source = fraction.source.kind == RecordKind::bag ? workbook.find(Id<Bag>{fraction.source.id}) : std::nullopt;
     component = sheet_of(fraction, id, tests, source ? std::optional(source->record) : std::nullopt);
   }
-  component.name = QStringLiteral("%1 %2").arg(QString(component.material).replace(u'_', u' '), id);
+  component.name = QStringLiteral("%1 %2").arg(material_words(component.material.toStdString()), id);
   component.bag = id;
   return component;
 }

@@ -8,6 +8,7 @@
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "material_words.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
 
@@ -105,7 +106,7 @@ void add_catalogue(std::vector<ShelfItem>& grain, const Bench& bench) {
     if (!material.particle_density_g_l) continue;
     ShelfItem item;
     item.key = QStringLiteral("material:%1").arg(to_qt(material.name));
-    item.candidate.component.name = ShelfText::tr("%1, to buy").arg(to_qt(material.name).replace(u'_', u' ')).toStdString();
+    item.candidate.component.name = ShelfText::tr("%1, to buy").arg(material_words(material.name)).toStdString();
     item.candidate.component.parts = Parts(1);
     item.candidate.component.grain = typical_grain(material);
     item.candidate.component.material = material.name;

@@ -18,6 +18,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "bins_tab.hpp"
 #include "models/stock_text.hpp"
+#include "models/material_words.hpp"
 #include "text.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/record_form.hpp"
@@ -38,8 +39,6 @@ QString digits(const std::optional<Value>& value, Convert convert) {
 }
 
 Result<double> number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
-
-QString with_spaces(const std::string& name) { return to_qt(name).replace(u'_', u' '); }
 
 }  // namespace
 
@@ -90,7 +89,7 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   material_->setObjectName(QStringLiteral("bags_material"));
   material_->setAccessibleName(tr("Material of the bags to receive"));
   material_->setMinimumHeight(26);
-  for (const Material& material : catalogue.materials()) material_->addItem(with_spaces(material.name), to_qt(material.name));
+  for (const Material& material : catalogue.materials()) material_->addItem(material_words(material.name), to_qt(material.name));
   material_label->setBuddy(material_);
   auto* receive_button = new QPushButton(tr("&Receive bags"), side);
   receive_button->setObjectName(QStringLiteral("bags_receive"));
@@ -534,7 +533,7 @@ void BagsPage::refresh() {
   details_->setVisible(stored.has_value());
   if (!stored) return;
   form_->refresh(false);
-  title_->setText(QStringLiteral("%1, %2").arg(current_, with_spaces(stored->record.material)));
+  title_->setText(QStringLiteral("%1, %2").arg(current_, material_words(stored->record.material)));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
 }

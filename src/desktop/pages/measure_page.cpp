@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "models/material_words.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
@@ -159,7 +160,7 @@ void MeasurePage::show_protocol(Protocol protocol, const QString& subject) {
 void MeasurePage::fill_subjects(const QString& wanted) {
   subject_->clear();
   for (const RecordLine& line : subjects_of(book_.workbook(), sheet_.protocol)) {
-    subject_->addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
+    subject_->addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line)), to_qt(line.ref.id));
     subject_->setItemData(subject_->count() - 1, static_cast<int>(line.ref.kind), Qt::UserRole + 1);
   }
   const int at = subject_->findData(wanted);

@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "charts/grading_chart.hpp"
+#include "models/material_words.hpp"
 #include "models/typed_text.hpp"
 #include "models/verdict_figures.hpp"
 #include "pages.hpp"
@@ -111,7 +112,7 @@ QString test_sheet_html(const Bench& bench) {
   QString html = QStringLiteral("<h2>%1</h2>").arg(TestSheetText::tr("Sieve test of %1").arg(sheet.name).toHtmlEscaped());
   QStringList lines;
   if (!sheet.bag.isEmpty()) lines << TestSheetText::tr("Bag %1").arg(sheet.bag);
-  if (!sheet.material.isEmpty()) lines << QString(sheet.material).replace(u'_', u' ');
+  if (!sheet.material.isEmpty()) lines << material_words(sheet.material.toStdString());
   lines << QLocale().toString(QDate::currentDate(), QLocale::ShortFormat);
   if (evaluation.test && evaluation.test->dry_mass) lines << TestSheetText::tr("sample %1, dry").arg(to_local(mass_text(evaluation.test->dry_mass, units)));
   if (evaluation.analysis && evaluation.analysis->loss) lines << TestSheetText::tr("loss %1").arg(to_local(percent_text(evaluation.analysis->loss->value(), 2)));

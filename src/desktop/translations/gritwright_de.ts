@@ -7506,6 +7506,177 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
 </context>
 <context>
+    <name>materials</name>
+    <message>
+        <source>akadama</source>
+        <translation>Akadama</translation>
+    </message>
+    <message>
+        <source>Granular volcanic subsoil clay, dug and dried, sold by grain band and hardness. Breaks down in wet frost.</source>
+        <translation>Körniger vulkanischer Unterboden-Ton, gegraben und getrocknet, nach Körnung und Härte verkauft. Zerfällt bei nassem Frost.</translation>
+    </message>
+    <message>
+        <source>biochar</source>
+        <translation>Pflanzenkohle</translation>
+    </message>
+    <message>
+        <source>Charred wood or husk; differs widely by feedstock and may shed water while fresh.</source>
+        <translation>Verkohltes Holz oder Spelzen; je nach Ausgangsstoff sehr verschieden, frisch mitunter wasserabweisend.</translation>
+    </message>
+    <message>
+        <source>calcined clay</source>
+        <translation>gebrannter Ton</translation>
+    </message>
+    <message>
+        <source>Clay granules fired hard. Lasts years if fired hot: soak and freeze a pinch to see.</source>
+        <translation>Hart gebrannte Tonkörner. Halten Jahre, wenn heiß gebrannt: eine Prise wässern und gefrieren zeigt es.</translation>
+    </message>
+    <message>
+        <source>calcined diatomite</source>
+        <translation>gebrannte Kieselgur</translation>
+    </message>
+    <message>
+        <source>Fired diatomaceous earth, light and very absorbent. Its dust must not be breathed.</source>
+        <translation>Gebrannte Kieselgur, leicht und sehr saugfähig. Ihr Staub darf nicht eingeatmet werden.</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>Kokosfaser</translation>
+    </message>
+    <message>
+        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <translation>Mark und Fasern der Kokosschale. Ohne Korndichte: nur Anteile und Körnung.</translation>
+    </message>
+    <message>
+        <source>crushed expanded clay</source>
+        <translation>gebrochener Blähton</translation>
+    </message>
+    <message>
+        <source>Fired clay pellets broken to 4-8 mm: rough, with opened pores.</source>
+        <translation>Gebrannte Tonkugeln, auf 4-8 mm gebrochen: rau, mit geöffneten Poren.</translation>
+    </message>
+    <message>
+        <source>decomposed granite</source>
+        <translation>Granitgrus</translation>
+    </message>
+    <message>
+        <source>Granite weathered in place: coarse, sandy, with some fines.</source>
+        <translation>An Ort und Stelle verwitterter Granit: grob, sandig, mit etwas Feinkorn.</translation>
+    </message>
+    <message>
+        <source>expanded clay</source>
+        <translation>Blähton</translation>
+    </message>
+    <message>
+        <source>Rounded fired clay pellets, 4-10 mm, with a sealed skin; much of the pore space is closed.</source>
+        <translation>Runde gebrannte Tonkugeln, 4-10 mm, mit dichter Haut; ein großer Teil der Poren ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>expanded shale</source>
+        <translation>Blähschiefer</translation>
+    </message>
+    <message>
+        <source>Kiln-expanded shale, hard and angular.</source>
+        <translation>Im Ofen geblähter Schiefer, hart und kantig.</translation>
+    </message>
+    <message>
+        <source>granite grit</source>
+        <translation>Granitsplitt</translation>
+    </message>
+    <message>
+        <source>Crushed granite: solid, angular, heavy; drains and weighs down.</source>
+        <translation>Gebrochener Granit: dicht, kantig, schwer; entwässert und gibt Gewicht.</translation>
+    </message>
+    <message>
+        <source>kanuma</source>
+        <translation>Kanuma</translation>
+    </message>
+    <message>
+        <source>Soft, acid, weathered pumice subsoil for acid-loving species. Crushes easily.</source>
+        <translation>Weicher, saurer, verwitterter Bims-Unterboden für Säureliebende. Zerdrückt sich leicht.</translation>
+    </message>
+    <message>
+        <source>kiryu</source>
+        <translation>Kiryu</translation>
+    </message>
+    <message>
+        <source>Weathered river grit with rusty, slightly porous grain.</source>
+        <translation>Verwitterter Flusskies mit rostigem, leicht porösem Korn.</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>Torf</translation>
+    </message>
+    <message>
+        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <translation>Hochmoortorf. Ohne Korndichte: nur Anteile und Körnung.</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>Perlit</translation>
+    </message>
+    <message>
+        <source>Expanded volcanic glass; holds water at its surface, most inner pores are closed. Dusty: wet it before pouring.</source>
+        <translation>Geblähtes Vulkanglas; hält Wasser an der Oberfläche, die meisten inneren Poren sind geschlossen. Staubig: vor dem Schütten anfeuchten.</translation>
+    </message>
+    <message>
+        <source>pine bark</source>
+        <translation>Kiefernrinde</translation>
+    </message>
+    <message>
+        <source>Aged and screened pine bark. Rots down and shrinks.</source>
+        <translation>Gereifte, gesiebte Kiefernrinde. Verrottet und schwindet.</translation>
+    </message>
+    <message>
+        <source>pumice</source>
+        <translation>Bims</translation>
+    </message>
+    <message>
+        <source>Foamed volcanic glass; light or dense by deposit. A dense grain goes with a heavy jug: use these figures as a set.</source>
+        <translation>Geschäumtes Vulkanglas; je nach Vorkommen leicht oder dicht. Zu dichtem Korn gehört ein schwerer Krug: diese Werte nur zusammen verwenden.</translation>
+    </message>
+    <message>
+        <source>quartz sand</source>
+        <translation>Quarzsand</translation>
+    </message>
+    <message>
+        <source>Washed silica sand: solid grain without inner pores.</source>
+        <translation>Gewaschener Quarzsand: dichtes Korn ohne innere Poren.</translation>
+    </message>
+    <message>
+        <source>scoria</source>
+        <translation>Lava</translation>
+    </message>
+    <message>
+        <source>Vesicular basaltic cinder, rough and heavy; some of its pores are closed.</source>
+        <translation>Blasige Basaltschlacke, rau und schwer; ein Teil ihrer Poren ist geschlossen.</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>Sphagnum</translation>
+    </message>
+    <message>
+        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <translation>Langfaseriges Sphagnum-Moos. Ohne Korndichte: nur Anteile und Körnung. Handschuhe tragen: Moos kann einen Hautpilz tragen.</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>Vermiculit</translation>
+    </message>
+    <message>
+        <source>Exfoliated mica; its layers collapse under load and with wear. Very old stock of unknown origin may hold asbestos: leave it shut.</source>
+        <translation>Geblähter Glimmer; seine Schichten fallen unter Last und mit der Zeit zusammen. Sehr alte Ware unbekannter Herkunft kann Asbest enthalten: geschlossen lassen.</translation>
+    </message>
+    <message>
+        <source>zeolite</source>
+        <translation>Zeolith</translation>
+    </message>
+    <message>
+        <source>Crushed clinoptilolite rock: heavy, with a very high exchange capacity.</source>
+        <translation>Gebrochenes Klinoptilolith-Gestein: schwer, mit sehr hoher Austauschkapazität.</translation>
+    </message>
+</context>
+<context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>

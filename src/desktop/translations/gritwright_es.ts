@@ -7506,6 +7506,177 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
 </context>
 <context>
+    <name>materials</name>
+    <message>
+        <source>akadama</source>
+        <translation>akadama</translation>
+    </message>
+    <message>
+        <source>Granular volcanic subsoil clay, dug and dried, sold by grain band and hardness. Breaks down in wet frost.</source>
+        <translation>Subsuelo volcánico arcilloso granulado, extraído y secado, vendido por calibre y dureza. Se deshace con heladas húmedas.</translation>
+    </message>
+    <message>
+        <source>biochar</source>
+        <translation>biocarbón</translation>
+    </message>
+    <message>
+        <source>Charred wood or husk; differs widely by feedstock and may shed water while fresh.</source>
+        <translation>Madera o cáscara carbonizada; varía mucho según el origen y recién hecha puede repeler el agua.</translation>
+    </message>
+    <message>
+        <source>calcined clay</source>
+        <translation>arcilla calcinada</translation>
+    </message>
+    <message>
+        <source>Clay granules fired hard. Lasts years if fired hot: soak and freeze a pinch to see.</source>
+        <translation>Gránulos de arcilla cocidos duros. Dura años si se coció muy caliente: remoje y congele una pizca para verlo.</translation>
+    </message>
+    <message>
+        <source>calcined diatomite</source>
+        <translation>diatomita calcinada</translation>
+    </message>
+    <message>
+        <source>Fired diatomaceous earth, light and very absorbent. Its dust must not be breathed.</source>
+        <translation>Tierra de diatomeas cocida, ligera y muy absorbente. Su polvo no debe respirarse.</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>fibra de coco</translation>
+    </message>
+    <message>
+        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <translation>Polvo y fibra de cáscara de coco. Sin densidad del grano: solo proporciones y granulometría.</translation>
+    </message>
+    <message>
+        <source>crushed expanded clay</source>
+        <translation>arcilla expandida triturada</translation>
+    </message>
+    <message>
+        <source>Fired clay pellets broken to 4-8 mm: rough, with opened pores.</source>
+        <translation>Bolas de arcilla cocida rotas a 4-8 mm: ásperas, con los poros abiertos.</translation>
+    </message>
+    <message>
+        <source>decomposed granite</source>
+        <translation>granito descompuesto</translation>
+    </message>
+    <message>
+        <source>Granite weathered in place: coarse, sandy, with some fines.</source>
+        <translation>Granito meteorizado en su sitio: grueso, arenoso, con algunos finos.</translation>
+    </message>
+    <message>
+        <source>expanded clay</source>
+        <translation>arcilla expandida</translation>
+    </message>
+    <message>
+        <source>Rounded fired clay pellets, 4-10 mm, with a sealed skin; much of the pore space is closed.</source>
+        <translation>Bolas redondas de arcilla cocida, 4-10 mm, con piel sellada; gran parte de los poros está cerrada.</translation>
+    </message>
+    <message>
+        <source>expanded shale</source>
+        <translation>esquisto expandido</translation>
+    </message>
+    <message>
+        <source>Kiln-expanded shale, hard and angular.</source>
+        <translation>Esquisto expandido en horno, duro y anguloso.</translation>
+    </message>
+    <message>
+        <source>granite grit</source>
+        <translation>gravilla de granito</translation>
+    </message>
+    <message>
+        <source>Crushed granite: solid, angular, heavy; drains and weighs down.</source>
+        <translation>Granito triturado: macizo, anguloso, pesado; drena y da peso.</translation>
+    </message>
+    <message>
+        <source>kanuma</source>
+        <translation>kanuma</translation>
+    </message>
+    <message>
+        <source>Soft, acid, weathered pumice subsoil for acid-loving species. Crushes easily.</source>
+        <translation>Pómez blanda, ácida y meteorizada del subsuelo, para especies acidófilas. Se aplasta con facilidad.</translation>
+    </message>
+    <message>
+        <source>kiryu</source>
+        <translation>kiryu</translation>
+    </message>
+    <message>
+        <source>Weathered river grit with rusty, slightly porous grain.</source>
+        <translation>Gravilla de río meteorizada, de grano herrumbroso y algo poroso.</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>turba</translation>
+    </message>
+    <message>
+        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <translation>Turba de esfagno. Sin densidad del grano: solo proporciones y granulometría.</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>perlita</translation>
+    </message>
+    <message>
+        <source>Expanded volcanic glass; holds water at its surface, most inner pores are closed. Dusty: wet it before pouring.</source>
+        <translation>Vidrio volcánico expandido; retiene agua en su superficie, casi todos los poros internos están cerrados. Hace polvo: mójela antes de verterla.</translation>
+    </message>
+    <message>
+        <source>pine bark</source>
+        <translation>corteza de pino</translation>
+    </message>
+    <message>
+        <source>Aged and screened pine bark. Rots down and shrinks.</source>
+        <translation>Corteza de pino envejecida y cribada. Se pudre y merma.</translation>
+    </message>
+    <message>
+        <source>pumice</source>
+        <translation>pómez</translation>
+    </message>
+    <message>
+        <source>Foamed volcanic glass; light or dense by deposit. A dense grain goes with a heavy jug: use these figures as a set.</source>
+        <translation>Vidrio volcánico espumado; ligero o denso según el yacimiento. A grano denso corresponde jarra pesada: use estas cifras en conjunto.</translation>
+    </message>
+    <message>
+        <source>quartz sand</source>
+        <translation>arena de cuarzo</translation>
+    </message>
+    <message>
+        <source>Washed silica sand: solid grain without inner pores.</source>
+        <translation>Arena de sílice lavada: grano macizo sin poros internos.</translation>
+    </message>
+    <message>
+        <source>scoria</source>
+        <translation>escoria volcánica</translation>
+    </message>
+    <message>
+        <source>Vesicular basaltic cinder, rough and heavy; some of its pores are closed.</source>
+        <translation>Ceniza basáltica vesicular, áspera y pesada; algunos de sus poros están cerrados.</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>esfagno</translation>
+    </message>
+    <message>
+        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <translation>Musgo esfagno de fibra larga. Sin densidad del grano: solo proporciones y granulometría. Use guantes: el musgo puede llevar un hongo de la piel.</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>vermiculita</translation>
+    </message>
+    <message>
+        <source>Exfoliated mica; its layers collapse under load and with wear. Very old stock of unknown origin may hold asbestos: leave it shut.</source>
+        <translation>Mica exfoliada; sus láminas se aplastan con la carga y el uso. Existencias muy viejas de origen desconocido pueden contener amianto: déjelas cerradas.</translation>
+    </message>
+    <message>
+        <source>zeolite</source>
+        <translation>zeolita</translation>
+    </message>
+    <message>
+        <source>Crushed clinoptilolite rock: heavy, with a very high exchange capacity.</source>
+        <translation>Roca de clinoptilolita triturada: pesada, con una capacidad de intercambio muy alta.</translation>
+    </message>
+</context>
+<context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>

@@ -7506,6 +7506,177 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
 </context>
 <context>
+    <name>materials</name>
+    <message>
+        <source>akadama</source>
+        <translation>akadama</translation>
+    </message>
+    <message>
+        <source>Granular volcanic subsoil clay, dug and dried, sold by grain band and hardness. Breaks down in wet frost.</source>
+        <translation>Argile volcanique granuleuse de sous-sol, extraite et séchée, vendue par calibre et dureté. Se désagrège par gel humide.</translation>
+    </message>
+    <message>
+        <source>biochar</source>
+        <translation>biochar</translation>
+    </message>
+    <message>
+        <source>Charred wood or husk; differs widely by feedstock and may shed water while fresh.</source>
+        <translation>Bois ou balle carbonisés ; varie beaucoup selon l&apos;origine et peut repousser l&apos;eau à l&apos;état frais.</translation>
+    </message>
+    <message>
+        <source>calcined clay</source>
+        <translation>argile calcinée</translation>
+    </message>
+    <message>
+        <source>Clay granules fired hard. Lasts years if fired hot: soak and freeze a pinch to see.</source>
+        <translation>Granulés d&apos;argile cuits dur. Tient des années si cuit très chaud : tremper et geler une pincée pour le voir.</translation>
+    </message>
+    <message>
+        <source>calcined diatomite</source>
+        <translation>diatomite calcinée</translation>
+    </message>
+    <message>
+        <source>Fired diatomaceous earth, light and very absorbent. Its dust must not be breathed.</source>
+        <translation>Terre de diatomées cuite, légère et très absorbante. Ne pas respirer sa poussière.</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>fibre de coco</translation>
+    </message>
+    <message>
+        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <translation>Moelle et fibres de bourre de coco. Sans densité des grains : parts et granulométrie seulement.</translation>
+    </message>
+    <message>
+        <source>crushed expanded clay</source>
+        <translation>argile expansée concassée</translation>
+    </message>
+    <message>
+        <source>Fired clay pellets broken to 4-8 mm: rough, with opened pores.</source>
+        <translation>Billes d&apos;argile cuite concassées à 4-8 mm : rugueuses, aux pores ouverts.</translation>
+    </message>
+    <message>
+        <source>decomposed granite</source>
+        <translation>arène granitique</translation>
+    </message>
+    <message>
+        <source>Granite weathered in place: coarse, sandy, with some fines.</source>
+        <translation>Granite altéré sur place : grossier, sableux, avec quelques fines.</translation>
+    </message>
+    <message>
+        <source>expanded clay</source>
+        <translation>argile expansée</translation>
+    </message>
+    <message>
+        <source>Rounded fired clay pellets, 4-10 mm, with a sealed skin; much of the pore space is closed.</source>
+        <translation>Billes rondes d&apos;argile cuite, 4-10 mm, à peau fermée ; une grande part des pores est close.</translation>
+    </message>
+    <message>
+        <source>expanded shale</source>
+        <translation>schiste expansé</translation>
+    </message>
+    <message>
+        <source>Kiln-expanded shale, hard and angular.</source>
+        <translation>Schiste expansé au four, dur et anguleux.</translation>
+    </message>
+    <message>
+        <source>granite grit</source>
+        <translation>gravillon de granite</translation>
+    </message>
+    <message>
+        <source>Crushed granite: solid, angular, heavy; drains and weighs down.</source>
+        <translation>Granite concassé : massif, anguleux, lourd ; draine et leste.</translation>
+    </message>
+    <message>
+        <source>kanuma</source>
+        <translation>kanuma</translation>
+    </message>
+    <message>
+        <source>Soft, acid, weathered pumice subsoil for acid-loving species. Crushes easily.</source>
+        <translation>Ponce de sous-sol tendre, acide, altérée, pour les espèces acidophiles. S&apos;écrase facilement.</translation>
+    </message>
+    <message>
+        <source>kiryu</source>
+        <translation>kiryu</translation>
+    </message>
+    <message>
+        <source>Weathered river grit with rusty, slightly porous grain.</source>
+        <translation>Gravier de rivière altéré, à grain rouillé et un peu poreux.</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>tourbe</translation>
+    </message>
+    <message>
+        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <translation>Tourbe de sphaigne. Sans densité des grains : parts et granulométrie seulement.</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>perlite</translation>
+    </message>
+    <message>
+        <source>Expanded volcanic glass; holds water at its surface, most inner pores are closed. Dusty: wet it before pouring.</source>
+        <translation>Verre volcanique expansé ; retient l&apos;eau en surface, la plupart des pores internes sont clos. Poussiéreuse : mouiller avant de verser.</translation>
+    </message>
+    <message>
+        <source>pine bark</source>
+        <translation>écorce de pin</translation>
+    </message>
+    <message>
+        <source>Aged and screened pine bark. Rots down and shrinks.</source>
+        <translation>Écorce de pin vieillie et criblée. Pourrit et se tasse.</translation>
+    </message>
+    <message>
+        <source>pumice</source>
+        <translation>ponce</translation>
+    </message>
+    <message>
+        <source>Foamed volcanic glass; light or dense by deposit. A dense grain goes with a heavy jug: use these figures as a set.</source>
+        <translation>Verre volcanique mousseux ; léger ou dense selon le gisement. Grain dense va avec pichet lourd : prendre ces valeurs ensemble.</translation>
+    </message>
+    <message>
+        <source>quartz sand</source>
+        <translation>sable de quartz</translation>
+    </message>
+    <message>
+        <source>Washed silica sand: solid grain without inner pores.</source>
+        <translation>Sable de silice lavé : grain massif sans pores internes.</translation>
+    </message>
+    <message>
+        <source>scoria</source>
+        <translation>pouzzolane</translation>
+    </message>
+    <message>
+        <source>Vesicular basaltic cinder, rough and heavy; some of its pores are closed.</source>
+        <translation>Scorie basaltique bulleuse, rugueuse et lourde ; une partie de ses pores est close.</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>sphaigne</translation>
+    </message>
+    <message>
+        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <translation>Mousse de sphaigne à fibres longues. Sans densité des grains : parts et granulométrie seulement. Porter des gants : la mousse peut porter un champignon de la peau.</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>vermiculite</translation>
+    </message>
+    <message>
+        <source>Exfoliated mica; its layers collapse under load and with wear. Very old stock of unknown origin may hold asbestos: leave it shut.</source>
+        <translation>Mica exfolié ; ses feuillets s&apos;écrasent sous la charge et à l&apos;usage. Un très vieux stock d&apos;origine inconnue peut contenir de l&apos;amiante : laisser fermé.</translation>
+    </message>
+    <message>
+        <source>zeolite</source>
+        <translation>zéolite</translation>
+    </message>
+    <message>
+        <source>Crushed clinoptilolite rock: heavy, with a very high exchange capacity.</source>
+        <translation>Roche de clinoptilolite concassée : lourde, à très forte capacité d&apos;échange.</translation>
+    </message>
+</context>
+<context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>

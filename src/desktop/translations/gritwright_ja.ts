@@ -7493,6 +7493,177 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
 </context>
 <context>
+    <name>materials</name>
+    <message>
+        <source>akadama</source>
+        <translation>赤玉土</translation>
+    </message>
+    <message>
+        <source>Granular volcanic subsoil clay, dug and dried, sold by grain band and hardness. Breaks down in wet frost.</source>
+        <translation>火山灰土の下層から採って乾かした粒状の粘土質の土。粒径と硬さ別に売られる。湿って凍ると崩れる。</translation>
+    </message>
+    <message>
+        <source>biochar</source>
+        <translation>バイオ炭</translation>
+    </message>
+    <message>
+        <source>Charred wood or husk; differs widely by feedstock and may shed water while fresh.</source>
+        <translation>木や殻を炭化したもの。原料で大きく異なり、新しいうちは水をはじくことがある。</translation>
+    </message>
+    <message>
+        <source>calcined clay</source>
+        <translation>焼成粘土</translation>
+    </message>
+    <message>
+        <source>Clay granules fired hard. Lasts years if fired hot: soak and freeze a pinch to see.</source>
+        <translation>粘土粒を硬く焼いたもの。高温で焼いてあれば何年ももつ。一つまみを浸して凍らせると確かめられる。</translation>
+    </message>
+    <message>
+        <source>calcined diatomite</source>
+        <translation>焼成珪藻土</translation>
+    </message>
+    <message>
+        <source>Fired diatomaceous earth, light and very absorbent. Its dust must not be breathed.</source>
+        <translation>珪藻土を焼いたもの。軽く、吸水が大きい。粉じんを吸い込まないこと。</translation>
+    </message>
+    <message>
+        <source>coir</source>
+        <translation>ヤシ殻繊維</translation>
+    </message>
+    <message>
+        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <translation>ココヤシの殻の髄と繊維。粒子密度がないため、割合と粒度だけを扱う。</translation>
+    </message>
+    <message>
+        <source>crushed expanded clay</source>
+        <translation>発泡煉石（破砕）</translation>
+    </message>
+    <message>
+        <source>Fired clay pellets broken to 4-8 mm: rough, with opened pores.</source>
+        <translation>焼いた粘土球を 4～8 mm に砕いたもの。粗く、孔隙が開いている。</translation>
+    </message>
+    <message>
+        <source>decomposed granite</source>
+        <translation>真砂土</translation>
+    </message>
+    <message>
+        <source>Granite weathered in place: coarse, sandy, with some fines.</source>
+        <translation>その場で風化した花崗岩。粗い砂状で、微塵をいくらか含む。</translation>
+    </message>
+    <message>
+        <source>expanded clay</source>
+        <translation>発泡煉石</translation>
+    </message>
+    <message>
+        <source>Rounded fired clay pellets, 4-10 mm, with a sealed skin; much of the pore space is closed.</source>
+        <translation>丸い焼成粘土球、4～10 mm。表面が閉じ、孔隙の多くは閉じている。</translation>
+    </message>
+    <message>
+        <source>expanded shale</source>
+        <translation>膨張頁岩</translation>
+    </message>
+    <message>
+        <source>Kiln-expanded shale, hard and angular.</source>
+        <translation>窯で膨張させた頁岩。硬く角張る。</translation>
+    </message>
+    <message>
+        <source>granite grit</source>
+        <translation>花崗岩砕砂</translation>
+    </message>
+    <message>
+        <source>Crushed granite: solid, angular, heavy; drains and weighs down.</source>
+        <translation>砕いた花崗岩。緻密で角張り、重い。排水を良くし、重しになる。</translation>
+    </message>
+    <message>
+        <source>kanuma</source>
+        <translation>鹿沼土</translation>
+    </message>
+    <message>
+        <source>Soft, acid, weathered pumice subsoil for acid-loving species. Crushes easily.</source>
+        <translation>軟らかく酸性の、風化した軽石の下層土。酸性土を好む樹種向き。つぶれやすい。</translation>
+    </message>
+    <message>
+        <source>kiryu</source>
+        <translation>桐生砂</translation>
+    </message>
+    <message>
+        <source>Weathered river grit with rusty, slightly porous grain.</source>
+        <translation>風化した川砂利。さび色で、わずかに多孔質の粒。</translation>
+    </message>
+    <message>
+        <source>peat</source>
+        <translation>ピートモス</translation>
+    </message>
+    <message>
+        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <translation>ミズゴケの泥炭。粒子密度がないため、割合と粒度だけを扱う。</translation>
+    </message>
+    <message>
+        <source>perlite</source>
+        <translation>パーライト</translation>
+    </message>
+    <message>
+        <source>Expanded volcanic glass; holds water at its surface, most inner pores are closed. Dusty: wet it before pouring.</source>
+        <translation>発泡させた火山ガラス。水は表面に保ち、内部の孔隙はほとんど閉じている。粉じんが出るので、注ぐ前に濡らす。</translation>
+    </message>
+    <message>
+        <source>pine bark</source>
+        <translation>松バーク</translation>
+    </message>
+    <message>
+        <source>Aged and screened pine bark. Rots down and shrinks.</source>
+        <translation>熟成させてふるった松の樹皮。腐って目減りする。</translation>
+    </message>
+    <message>
+        <source>pumice</source>
+        <translation>軽石</translation>
+    </message>
+    <message>
+        <source>Foamed volcanic glass; light or dense by deposit. A dense grain goes with a heavy jug: use these figures as a set.</source>
+        <translation>発泡した火山ガラス。産地により軽いものと重いものがある。粒が重ければジョッキも重くなるため、これらの値は組で使う。</translation>
+    </message>
+    <message>
+        <source>quartz sand</source>
+        <translation>珪砂</translation>
+    </message>
+    <message>
+        <source>Washed silica sand: solid grain without inner pores.</source>
+        <translation>洗った珪砂。内部に孔隙のない緻密な粒。</translation>
+    </message>
+    <message>
+        <source>scoria</source>
+        <translation>スコリア</translation>
+    </message>
+    <message>
+        <source>Vesicular basaltic cinder, rough and heavy; some of its pores are closed.</source>
+        <translation>多孔質の玄武岩質の噴石。粗くて重く、孔隙の一部は閉じている。</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>ミズゴケ</translation>
+    </message>
+    <message>
+        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <translation>長い繊維のミズゴケ。粒子密度がないため、割合と粒度だけを扱う。手袋を着ける（皮膚の感染菌がいることがある）。</translation>
+    </message>
+    <message>
+        <source>vermiculite</source>
+        <translation>バーミキュライト</translation>
+    </message>
+    <message>
+        <source>Exfoliated mica; its layers collapse under load and with wear. Very old stock of unknown origin may hold asbestos: leave it shut.</source>
+        <translation>膨張させた雲母。荷重と使用で層がつぶれる。出所不明の古いものはアスベストを含むことがあるため、開けないこと。</translation>
+    </message>
+    <message>
+        <source>zeolite</source>
+        <translation>ゼオライト</translation>
+    </message>
+    <message>
+        <source>Crushed clinoptilolite rock: heavy, with a very high exchange capacity.</source>
+        <translation>砕いた斜プチロル沸石。重く、交換容量がきわめて大きい。</translation>
+    </message>
+</context>
+<context>
     <name>profiles</name>
     <message>
         <source>very small trees</source>

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "field_form.hpp"
+#include "models/material_words.hpp"
 #include "sheet_editor.hpp"
 #include "text.hpp"
 
@@ -21,10 +22,7 @@ GrainForm::GrainForm(Bench& bench, QWidget* parent)
   layout->setSpacing(8);
   materials_->setObjectName(QStringLiteral("material"));
   materials_->addItem(tr("none: own figures only"), QString());
-  for (const Material& material : bench_.catalogue().materials()) {
-    QString name = to_qt(material.name);
-    materials_->addItem(name.replace(u'_', u' '), to_qt(material.name));
-  }
+  for (const Material& material : bench_.catalogue().materials()) materials_->addItem(material_words(material.name), to_qt(material.name));
   materials_->setAccessibleName(tr("Material"));
   materials_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   materials_->setMinimumContentsLength(14);
@@ -82,7 +80,7 @@ void GrainForm::refresh() {
   const Material* chosen = material();
   const int at = chosen != nullptr ? materials_->findData(to_qt(chosen->name)) : 0;
   materials_->setCurrentIndex(std::max(0, at));
-  description_->setText(chosen != nullptr ? tr("%1 Typical figures stand in for what is not measured.").arg(to_qt(chosen->description))
+  description_->setText(chosen != nullptr ? tr("%1 Typical figures stand in for what is not measured.").arg(material_words(chosen->description))
                                           : tr("Without a material the litre weight must be weighed before the component can go into the mix."));
 }
 

@@ -1,0 +1,23 @@
+#include "material_words.hpp"
+
+#include <QCoreApplication>
+
+#include "text.hpp"
+
+namespace gritwright::desktop {
+
+QString material_words(const std::string& text) { return QCoreApplication::translate("materials", to_qt(text).replace(u'_', u' ').toUtf8().constData()); }
+
+QString title_words(const RecordLine& line) {
+  const std::string& title = line.title;
+  const RecordKind kind = line.ref.kind;
+  if (kind != RecordKind::bag && kind != RecordKind::fraction && kind != RecordKind::sieve_test) return to_qt(title);
+  // "calcined clay 2-4 mm": the longest beginning that is a material.
+  for (std::size_t end = title.size(); end != std::string::npos && end > 0; end = title.rfind(' ', end - 1)) {
+    const std::string material = title.substr(0, end);
+    if (const QString words = material_words(material); words != to_qt(material)) return words + to_qt(title.substr(end));
+  }
+  return to_qt(title);
+}
+
+}  // namespace gritwright::desktop
