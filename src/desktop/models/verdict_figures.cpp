@@ -19,7 +19,7 @@ class VerdictText {
   Q_DECLARE_TR_FUNCTIONS(Verdict)
 };
 
-constexpr std::size_t most_choices = 8;  // more is a list to study, not to choose from
+constexpr unsigned most_choices = 8;  // more is a list to study, not to choose from
 
 QString why_no_curve(const ComponentEvaluation& component) {
   if (!component.faults.empty()) return VerdictText::tr("see the marked cells and fields");

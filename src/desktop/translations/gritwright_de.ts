@@ -1589,9 +1589,6 @@
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
-</context>
-<context>
-    <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
         <translation>siehe die markierten Zellen und Felder</translation>
@@ -1617,7 +1614,7 @@
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation>&amp;Material</translation>
+        <translation>Ma&amp;terial</translation>
     </message>
     <message>
         <source>Material of the bags to receive</source>
@@ -1625,7 +1622,7 @@
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>Säcke &amp;annehmen</translation>
+        <translation>Säcke a&amp;nnehmen</translation>
     </message>
     <message>
         <source>Receive bags of this material</source>
@@ -1665,7 +1662,7 @@
     </message>
     <message>
         <source>Meas&amp;ure...</source>
-        <translation>Mess&amp;en...</translation>
+        <translation>&amp;Messen...</translation>
     </message>
     <message>
         <source>Measure this bag: litre weight, grain density, water, crumbling</source>
@@ -1689,7 +1686,7 @@
     </message>
     <message>
         <source>&amp;Number of bags</source>
-        <translation>A&amp;nzahl der Säcke</translation>
+        <translation>Anzahl der Säc&amp;ke</translation>
     </message>
     <message>
         <source>of this lot</source>
@@ -1701,7 +1698,7 @@
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation>&amp;Druckangabe, von</translation>
+        <translation>Dr&amp;uckangabe, von</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
@@ -1733,7 +1730,7 @@
     </message>
     <message>
         <source>&amp;Weight of one bag</source>
-        <translation>&amp;Gewicht eines Sacks</translation>
+        <translation>Ge&amp;wicht eines Sacks</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
@@ -1793,7 +1790,7 @@
     </message>
     <message>
         <source>Grain densit&amp;y</source>
-        <translation>&amp;Korndichte</translation>
+        <translation>K&amp;orndichte</translation>
     </message>
     <message>
         <source>grain density</source>
@@ -2025,7 +2022,7 @@
     </message>
     <message>
         <source>&amp;Tree</source>
-        <translation>&amp;Baum</translation>
+        <translation>Ba&amp;um</translation>
     </message>
     <message>
         <source>Put on the day</source>
@@ -2540,7 +2537,7 @@
     <name>gritwright::desktop::DayRoom</name>
     <message>
         <source>Repotting da&amp;y</source>
-        <translation>&amp;Umtopftag</translation>
+        <translation>Umt&amp;opftag</translation>
     </message>
     <message>
         <source>&amp;New day</source>
@@ -3110,7 +3107,7 @@
     </message>
     <message>
         <source>&amp;Material</source>
-        <translation>&amp;Material</translation>
+        <translation>Ma&amp;terial</translation>
     </message>
     <message>
         <source>material</source>
@@ -3224,7 +3221,7 @@
     </message>
     <message>
         <source>&amp;About</source>
-        <translation>Ü&amp;ber</translation>
+        <translation>Übe&amp;r</translation>
     </message>
     <message>
         <source>a bag, mix or tree, like K-07</source>
@@ -3256,7 +3253,7 @@
     </message>
     <message>
         <source>&amp;Write down</source>
-        <translation>&amp;Aufschreiben</translation>
+        <translation>Au&amp;fschreiben</translation>
     </message>
     <message>
         <source>what you saw or did; with About above it is kept there too</source>
@@ -3264,7 +3261,7 @@
     </message>
     <message>
         <source>&amp;Keep</source>
-        <translation>Auf&amp;bewahren</translation>
+        <translation>Aufbe&amp;wahren</translation>
     </message>
     <message>
         <source>Keep this line in the log</source>
@@ -3480,7 +3477,7 @@
     </message>
     <message>
         <source>&amp;Settings</source>
-        <translation>&amp;Einstellungen</translation>
+        <translation>E&amp;instellungen</translation>
     </message>
     <message>
         <source>Ctrl+,</source>
@@ -3596,7 +3593,7 @@
     </message>
     <message>
         <source>&amp;Any bag, mix or action...</source>
-        <translation>Sack, Mischung oder &amp;Handlung...</translation>
+        <translation>Sack, Mischung &amp;oder Handlung...</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -3644,7 +3641,7 @@
     </message>
     <message>
         <source>S&amp;creen this bag</source>
-        <translation>Diesen Sack &amp;absieben</translation>
+        <translation>&amp;Diesen Sack absieben</translation>
     </message>
     <message>
         <source>Ctrl+Shift+6</source>
@@ -3784,7 +3781,7 @@
     </message>
     <message>
         <source>&amp;High contrast</source>
-        <translation>Hoher &amp;Kontrast</translation>
+        <translation>H&amp;oher Kontrast</translation>
     </message>
     <message>
         <source>Ctrl+Alt+3</source>
@@ -3792,7 +3789,7 @@
     </message>
     <message>
         <source>Larger te&amp;xt</source>
-        <translation>&amp;Größere Schrift</translation>
+        <translation>Größere &amp;Schrift</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
@@ -3999,7 +3996,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Measure</source>
-        <translation>&amp;Messen</translation>
+        <translation>Messe&amp;n</translation>
     </message>
     <message>
         <source>What is measured</source>
@@ -4023,7 +4020,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Keep what was measured</source>
-        <translation>Gemessenes auf&amp;bewahren</translation>
+        <translation>Ge&amp;messenes aufbewahren</translation>
     </message>
     <message>
         <source>Keep what was measured</source>
@@ -4074,7 +4071,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation>Diese Mischung auf&amp;bewahren</translation>
+        <translation>Die&amp;se Mischung aufbewahren</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
@@ -4106,7 +4103,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation>Schalen&amp;test...</translation>
+        <translation>Scha&amp;lentest...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
@@ -4408,7 +4405,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Rim, &amp;width</source>
-        <translation>Rand, &amp;Breite</translation>
+        <translation>&amp;Rand, Breite</translation>
     </message>
     <message>
         <source>rim width of the pot</source>
@@ -4448,7 +4445,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Base, wi&amp;dth</source>
-        <translation>Bod&amp;en, Breite</translation>
+        <translation>Boden, Breite</translation>
     </message>
     <message>
         <source>base width of the pot</source>
@@ -4456,7 +4453,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Corner e&amp;xponent</source>
-        <translation>Ec&amp;kenexponent</translation>
+        <translation>Eckene&amp;xponent</translation>
     </message>
     <message>
         <source>corner exponent of the pot</source>
@@ -4480,7 +4477,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>F&amp;ill line below rim</source>
-        <translation>&amp;Gießrand</translation>
+        <translation>Gießrand</translation>
     </message>
     <message>
         <source>fill line of the pot</source>
@@ -4528,7 +4525,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Wic&amp;k or ground</source>
-        <translation>&amp;Docht oder Erde</translation>
+        <translation>Do&amp;cht oder Erde</translation>
     </message>
     <message>
         <source>wick of the pot</source>
@@ -4564,7 +4561,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Spill</source>
-        <translation>&amp;Streuverlust</translation>
+        <translation>Streu&amp;verlust</translation>
     </message>
     <message>
         <source>spill</source>
@@ -4910,7 +4907,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Own &amp;mass</source>
-        <translation>&amp;Eigene Masse</translation>
+        <translation>Eigene &amp;Masse</translation>
     </message>
     <message>
         <source>empty and dry; for lifting</source>
@@ -5190,7 +5187,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>Säcke &amp;annehmen</translation>
+        <translation>Säcke a&amp;nnehmen</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
@@ -5222,7 +5219,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Measur&amp;e this bag</source>
-        <translation>Diesen Sack &amp;messen</translation>
+        <translation>&amp;Diesen Sack messen</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
@@ -5254,7 +5251,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Add a p&amp;ot</source>
-        <translation>Scha&amp;le hinzufügen</translation>
+        <translation>Sch&amp;ale hinzufügen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+P</source>
@@ -5539,7 +5536,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <name>gritwright::desktop::RootPlanTab</name>
     <message>
         <source>&amp;Tree</source>
-        <translation>&amp;Baum</translation>
+        <translation>Ba&amp;um</translation>
     </message>
     <message>
         <source>Tree to plan for</source>
@@ -5547,7 +5544,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Begin a plan</source>
-        <translation>Plan &amp;beginnen</translation>
+        <translation>P&amp;lan beginnen</translation>
     </message>
     <message>
         <source>Begin a plan for this tree</source>
@@ -5599,7 +5596,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation>&amp;Gruppe</translation>
+        <translation>Gru&amp;ppe</translation>
     </message>
     <message>
         <source>Pot it goes into</source>
@@ -5607,7 +5604,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Into &amp;pot</source>
-        <translation>In &amp;Schale</translation>
+        <translation>&amp;In Schale</translation>
     </message>
     <message>
         <source>Form of the root mass</source>
@@ -5895,7 +5892,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Sho&amp;w plan</source>
-        <translation>Plan zei&amp;gen</translation>
+        <translation>Pla&amp;n zeigen</translation>
     </message>
     <message>
         <source>Plan shown</source>
@@ -5911,7 +5908,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation>&amp;Drucken...</translation>
+        <translation>Druc&amp;ken...</translation>
     </message>
     <message>
         <source>Print the root-plan sheet</source>
@@ -6390,7 +6387,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <name>gritwright::desktop::ScreeningPanel</name>
     <message>
         <source>&amp;Keep these fractions</source>
-        <translation>Diese Fraktionen auf&amp;bewahren</translation>
+        <translation>Diese &amp;Fraktionen aufbewahren</translation>
     </message>
     <message>
         <source>Screen at, mm</source>
@@ -6667,7 +6664,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Measured</source>
-        <translation>&amp;Gemessen</translation>
+        <translation>Ge&amp;messen</translation>
     </message>
     <message>
         <source>way of measuring %1</source>
@@ -7056,7 +7053,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Add a t&amp;ree</source>
-        <translation>Bau&amp;m hinzufügen</translation>
+        <translation>Baum hinzu&amp;fügen</translation>
     </message>
     <message>
         <source>due %1</source>
@@ -7064,7 +7061,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Root-mass p&amp;lan of this tree</source>
-        <translation>Ballen&amp;plan dieses Baums</translation>
+        <translation>Ba&amp;llenplan dieses Baums</translation>
     </message>
     <message>
         <source>Root-mass plan of this tree</source>
@@ -7084,7 +7081,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation>&amp;Art</translation>
+        <translation>A&amp;rt</translation>
     </message>
     <message>
         <source>as far as you know it</source>
@@ -7112,7 +7109,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation>&amp;Gruppe</translation>
+        <translation>Gru&amp;ppe</translation>
     </message>
     <message>
         <source>Since the year</source>
@@ -7128,7 +7125,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Trunk &amp;width</source>
-        <translation>Stamm&amp;breite</translation>
+        <translation>Stammbre&amp;ite</translation>
     </message>
     <message>
         <source>at the base, over the roots</source>
@@ -7280,7 +7277,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Da&amp;y</source>
-        <translation>Ta&amp;g</translation>
+        <translation>&amp;Tag</translation>
     </message>
     <message>
         <source>it was</source>

@@ -1589,9 +1589,6 @@
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
     </message>
-</context>
-<context>
-    <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
         <translation>vea las celdas y los campos marcados</translation>

@@ -1589,9 +1589,6 @@
         <source>%1 to %2</source>
         <translation>%1 à %2</translation>
     </message>
-</context>
-<context>
-    <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
         <translation>voir les cellules et champs marqués</translation>
@@ -1605,7 +1602,7 @@
     <name>gritwright::desktop::BagsPage</name>
     <message>
         <source>F&amp;ind</source>
-        <translation>&amp;Chercher</translation>
+        <translation>Ch&amp;ercher</translation>
     </message>
     <message>
         <source>bag, material or lot</source>
@@ -1625,7 +1622,7 @@
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>&amp;Réceptionner</translation>
+        <translation>Récepti&amp;onner</translation>
     </message>
     <message>
         <source>Receive bags of this material</source>
@@ -1649,7 +1646,7 @@
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation>C&amp;ontrôler ce sac</translation>
+        <translation>Contrôler ce &amp;sac</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -1657,7 +1654,7 @@
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation>&amp;Mettre en stock</translation>
+        <translation>Mettre en stoc&amp;k</translation>
     </message>
     <message>
         <source>Take into stock</source>
@@ -1689,7 +1686,7 @@
     </message>
     <message>
         <source>&amp;Number of bags</source>
-        <translation>&amp;Nombre de sacs</translation>
+        <translation>Nom&amp;bre de sacs</translation>
     </message>
     <message>
         <source>of this lot</source>
@@ -1721,7 +1718,7 @@
     </message>
     <message>
         <source>Litres in one b&amp;ag</source>
-        <translation>Litres par s&amp;ac</translation>
+        <translation>Litres &amp;par sac</translation>
     </message>
     <message>
         <source>loose, as printed or measured</source>
@@ -1733,7 +1730,7 @@
     </message>
     <message>
         <source>&amp;Weight of one bag</source>
-        <translation>&amp;Poids d’un sac</translation>
+        <translation>Poids d’u&amp;n sac</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
@@ -1769,7 +1766,7 @@
     </message>
     <message>
         <source>Moist&amp;ure</source>
-        <translation>H&amp;umidité</translation>
+        <translation>Humi&amp;dité</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
@@ -1781,7 +1778,7 @@
     </message>
     <message>
         <source>Litre weight, &amp;dry</source>
-        <translation>Poids du litre, s&amp;ec</translation>
+        <translation>Poids du litre, sec</translation>
     </message>
     <message>
         <source>measured on this lot</source>
@@ -1793,7 +1790,7 @@
     </message>
     <message>
         <source>Grain densit&amp;y</source>
-        <translation>&amp;Densité des grains</translation>
+        <translation>Densité des &amp;grains</translation>
     </message>
     <message>
         <source>grain density</source>
@@ -1801,7 +1798,7 @@
     </message>
     <message>
         <source>Price of one &amp;bag</source>
-        <translation>Prix d’un sa&amp;c</translation>
+        <translation>Pri&amp;x d’un sac</translation>
     </message>
     <message>
         <source>in your money</source>
@@ -2025,7 +2022,7 @@
     </message>
     <message>
         <source>&amp;Tree</source>
-        <translation>&amp;Arbre</translation>
+        <translation>Ar&amp;bre</translation>
     </message>
     <message>
         <source>Put on the day</source>
@@ -3216,7 +3213,7 @@
     </message>
     <message>
         <source>F&amp;ind</source>
-        <translation>&amp;Chercher</translation>
+        <translation>Ch&amp;ercher</translation>
     </message>
     <message>
         <source>any word of the log</source>
@@ -3224,7 +3221,7 @@
     </message>
     <message>
         <source>&amp;About</source>
-        <translation>&amp;Au sujet de</translation>
+        <translation>Au &amp;sujet de</translation>
     </message>
     <message>
         <source>a bag, mix or tree, like K-07</source>
@@ -3256,7 +3253,7 @@
     </message>
     <message>
         <source>&amp;Write down</source>
-        <translation>É&amp;crire</translation>
+        <translation>Écrire</translation>
     </message>
     <message>
         <source>what you saw or did; with About above it is kept there too</source>
@@ -3460,7 +3457,7 @@
     </message>
     <message>
         <source>Save the &amp;picture or its data...</source>
-        <translation>Enregistrer l’&amp;image ou ses données...</translation>
+        <translation>&amp;Enregistrer l’image ou ses données...</translation>
     </message>
     <message>
         <source>Ctrl+E</source>
@@ -3576,7 +3573,7 @@
     </message>
     <message>
         <source>&amp;Further sample of this bag</source>
-        <translation>&amp;Autre échantillon de ce sac</translation>
+        <translation>Autre échantillon de &amp;ce sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+F</source>
@@ -3612,7 +3609,7 @@
     </message>
     <message>
         <source>&amp;Grain</source>
-        <translation>&amp;Grain</translation>
+        <translation>Gra&amp;in</translation>
     </message>
     <message>
         <source>Ctrl+Shift+2</source>
@@ -3636,7 +3633,7 @@
     </message>
     <message>
         <source>&amp;Verdict on the bag</source>
-        <translation>&amp;Verdict sur le sac</translation>
+        <translation>Verdic&amp;t sur le sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+5</source>
@@ -3644,7 +3641,7 @@
     </message>
     <message>
         <source>S&amp;creen this bag</source>
-        <translation>C&amp;ribler ce sac</translation>
+        <translation>Cri&amp;bler ce sac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+6</source>
@@ -3692,7 +3689,7 @@
     </message>
     <message>
         <source>Find par&amp;ts</source>
-        <translation>Chercher des par&amp;ts</translation>
+        <translation>C&amp;hercher des parts</translation>
     </message>
     <message>
         <source>Ctrl+Shift+7</source>
@@ -3768,7 +3765,7 @@
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation>C&amp;lair</translation>
+        <translation>Cl&amp;air</translation>
     </message>
     <message>
         <source>Ctrl+Alt+1</source>
@@ -3792,7 +3789,7 @@
     </message>
     <message>
         <source>Larger te&amp;xt</source>
-        <translation>Te&amp;xte plus grand</translation>
+        <translation>Texte &amp;plus grand</translation>
     </message>
     <message>
         <source>S&amp;maller text</source>
@@ -4023,7 +4020,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Keep what was measured</source>
-        <translation>&amp;Conserver la mesure</translation>
+        <translation>Conserver &amp;la mesure</translation>
     </message>
     <message>
         <source>Keep what was measured</source>
@@ -4035,7 +4032,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Bag or mix</source>
-        <translation>&amp;Sac ou mélange</translation>
+        <translation>Sac &amp;ou mélange</translation>
     </message>
     <message>
         <source>&amp;Bag</source>
@@ -4074,7 +4071,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation>Con&amp;server ce mélange</translation>
+        <translation>Conser&amp;ver ce mélange</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
@@ -4106,7 +4103,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation>Essai en po&amp;t...</translation>
+        <translation>E&amp;ssai en pot...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
@@ -4380,7 +4377,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Sha&amp;pe</source>
-        <translation>&amp;Forme</translation>
+        <translation>Forme</translation>
     </message>
     <message>
         <source>shape of the pot</source>
@@ -4416,7 +4413,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Middle, diameter</source>
-        <translation>&amp;Milieu, diamètre</translation>
+        <translation>Milieu, diamètre</translation>
     </message>
     <message>
         <source>middle of the pot</source>
@@ -4468,7 +4465,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Dep&amp;th inside</source>
-        <translation>Pro&amp;fondeur intérieure</translation>
+        <translation>&amp;Profondeur intérieure</translation>
     </message>
     <message>
         <source>depth of the pot</source>
@@ -4480,7 +4477,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>F&amp;ill line below rim</source>
-        <translation>&amp;Niveau sous le bord</translation>
+        <translation>Niveau sous le &amp;bord</translation>
     </message>
     <message>
         <source>fill line of the pot</source>
@@ -4492,7 +4489,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>W&amp;ater fill</source>
-        <translation>&amp;Remplissage d’eau</translation>
+        <translation>Remplissage &amp;d’eau</translation>
     </message>
     <message>
         <source>water fill of the pot</source>
@@ -4528,7 +4525,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Wic&amp;k or ground</source>
-        <translation>Mèc&amp;he ou sol</translation>
+        <translation>&amp;Mèche ou sol</translation>
     </message>
     <message>
         <source>wick of the pot</source>
@@ -4540,7 +4537,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Ti&amp;lt, degrees</source>
-        <translation>&amp;Inclinaison, degrés</translation>
+        <translation>Inclinaison, degrés</translation>
     </message>
     <message>
         <source>tilt of the pot</source>
@@ -4552,7 +4549,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Wo&amp;rking in</source>
-        <translation>Mise en &amp;place</translation>
+        <translation>Mise e&amp;n place</translation>
     </message>
     <message>
         <source>settling</source>
@@ -4726,7 +4723,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Shape</source>
-        <translation>&amp;Forme</translation>
+        <translation>F&amp;orme</translation>
     </message>
     <message>
         <source>broken, sold or given away</source>
@@ -4874,7 +4871,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Water fill</source>
-        <translation>&amp;Remplissage d’eau</translation>
+        <translation>Remplissage &amp;d’eau</translation>
     </message>
     <message>
         <source>poured or weighed to the fill line; overrides the lengths</source>
@@ -5179,7 +5176,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <name>gritwright::desktop::RecordListSide</name>
     <message>
         <source>F&amp;ind</source>
-        <translation>&amp;Chercher</translation>
+        <translation>Ch&amp;ercher</translation>
     </message>
 </context>
 <context>
@@ -5190,7 +5187,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>&amp;Réceptionner</translation>
+        <translation>Récepti&amp;onner</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
@@ -5198,7 +5195,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation>C&amp;ontrôler ce sac</translation>
+        <translation>Contrôler ce &amp;sac</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
@@ -5206,7 +5203,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Put this grain into the mix</source>
-        <translation>Mettre ce &amp;grain dans le mélange</translation>
+        <translation>Mettre ce grain &amp;dans le mélange</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -5214,7 +5211,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation>&amp;Mettre en stock</translation>
+        <translation>Mettre en stoc&amp;k</translation>
     </message>
     <message>
         <source>Ctrl+Shift+T</source>
@@ -5230,7 +5227,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Pot test of a mix</source>
-        <translation>&amp;Essai en pot d’un mélange</translation>
+        <translation>Essai en &amp;pot d’un mélange</translation>
     </message>
     <message>
         <source>Ctrl+Shift+B</source>
@@ -5254,7 +5251,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Add a p&amp;ot</source>
-        <translation>Ajouter un p&amp;ot</translation>
+        <translation>Ajouter &amp;un pot</translation>
     </message>
     <message>
         <source>Ctrl+Alt+P</source>
@@ -5294,7 +5291,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Keep the mi&amp;x</source>
-        <translation>Conserver le mé&amp;lange</translation>
+        <translation>Conser&amp;ver le mélange</translation>
     </message>
     <message>
         <source>Ctrl+Shift+M</source>
@@ -5302,7 +5299,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Write down in the log</source>
-        <translation>É&amp;crire dans le journal</translation>
+        <translation>Écrire dans le &amp;journal</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
@@ -5334,7 +5331,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Save a &amp;copy of the record...</source>
-        <translation>Enregistrer une co&amp;pie du registre...</translation>
+        <translation>Enreg&amp;istrer une copie du registre...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
@@ -5539,7 +5536,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <name>gritwright::desktop::RootPlanTab</name>
     <message>
         <source>&amp;Tree</source>
-        <translation>&amp;Arbre</translation>
+        <translation>Ar&amp;bre</translation>
     </message>
     <message>
         <source>Tree to plan for</source>
@@ -5547,7 +5544,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Begin a plan</source>
-        <translation>&amp;Commencer un plan</translation>
+        <translation>Commencer &amp;un plan</translation>
     </message>
     <message>
         <source>Begin a plan for this tree</source>
@@ -5607,7 +5604,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Into &amp;pot</source>
-        <translation>Dans le &amp;pot</translation>
+        <translation>&amp;Dans le pot</translation>
     </message>
     <message>
         <source>Form of the root mass</source>
@@ -5631,7 +5628,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Root mass</source>
-        <translation>&amp;Motte</translation>
+        <translation>Mo&amp;tte</translation>
     </message>
     <message>
         <source>Present pot</source>
@@ -5895,7 +5892,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Sho&amp;w plan</source>
-        <translation>Montr&amp;er le plan</translation>
+        <translation>M&amp;ontrer le plan</translation>
     </message>
     <message>
         <source>Plan shown</source>
@@ -5903,7 +5900,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Write into &amp;history</source>
-        <translation>Vers l’&amp;histoire</translation>
+        <translation>&amp;Vers l’histoire</translation>
     </message>
     <message>
         <source>Done: write this plan into the tree&apos;s history</source>
@@ -5911,7 +5908,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation>&amp;Imprimer...</translation>
+        <translation>I&amp;mprimer...</translation>
     </message>
     <message>
         <source>Print the root-plan sheet</source>
@@ -5919,7 +5916,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>PD&amp;F...</source>
-        <translation>PD&amp;F...</translation>
+        <translation>&amp;PDF...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
@@ -6390,7 +6387,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <name>gritwright::desktop::ScreeningPanel</name>
     <message>
         <source>&amp;Keep these fractions</source>
-        <translation>&amp;Conserver ces fractions</translation>
+        <translation>C&amp;onserver ces fractions</translation>
     </message>
     <message>
         <source>Screen at, mm</source>
@@ -6627,7 +6624,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Sample, dry</source>
-        <translation>É&amp;chantillon, sec</translation>
+        <translation>Échantillon, &amp;sec</translation>
     </message>
     <message>
         <source>sample mass of %1</source>
@@ -7056,7 +7053,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Add a t&amp;ree</source>
-        <translation>Ajouter un a&amp;rbre</translation>
+        <translation>Ajouter &amp;un arbre</translation>
     </message>
     <message>
         <source>due %1</source>
@@ -7084,7 +7081,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation>&amp;Espèce</translation>
+        <translation>E&amp;spèce</translation>
     </message>
     <message>
         <source>as far as you know it</source>
@@ -7128,7 +7125,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Trunk &amp;width</source>
-        <translation>&amp;Largeur du tronc</translation>
+        <translation>Largeur &amp;du tronc</translation>
     </message>
     <message>
         <source>at the base, over the roots</source>

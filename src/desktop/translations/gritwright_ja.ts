@@ -1584,9 +1584,6 @@
         <source>%1 to %2</source>
         <translation>%1～%2</translation>
     </message>
-</context>
-<context>
-    <name>VerdictText</name>
     <message>
         <source>see the marked cells and fields</source>
         <translation>印の付いたセルと欄を見てください</translation>
