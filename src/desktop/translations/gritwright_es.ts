@@ -1654,7 +1654,7 @@
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation>&amp;Pasar a existencias</translation>
+        <translation>Pasar a e&amp;xistencias</translation>
     </message>
     <message>
         <source>Take into stock</source>
@@ -5203,7 +5203,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Put this grain into the mix</source>
-        <translation>Poner &amp;este grano en la mezcla</translation>
+        <translation>Poner este grano en la &amp;mezcla</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -5211,7 +5211,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Take into stock</source>
-        <translation>&amp;Pasar a existencias</translation>
+        <translation>Pasar a e&amp;xistencias</translation>
     </message>
     <message>
         <source>Ctrl+Shift+T</source>
@@ -5243,7 +5243,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Add a tree</source>
-        <translation>&amp;Añadir un árbol</translation>
+        <translation>Añadir &amp;un árbol</translation>
     </message>
     <message>
         <source>Ctrl+Alt+T</source>
@@ -5307,7 +5307,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>F&amp;ind on this page</source>
-        <translation>&amp;Buscar en esta página</translation>
+        <translation>Buscar en esta &amp;página</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
