@@ -5299,7 +5299,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Write down in the log</source>
-        <translation>An&amp;otar en el diario</translation>
+        <translation>A&amp;notar en el diario</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
@@ -5604,7 +5604,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Into &amp;pot</source>
-        <translation>A la &amp;maceta</translation>
+        <translation>A la mace&amp;ta</translation>
     </message>
     <message>
         <source>Form of the root mass</source>
