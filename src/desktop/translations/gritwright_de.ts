@@ -4445,7 +4445,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Base, wi&amp;dth</source>
-        <translation>Boden, Breite</translation>
+        <translation>Bode&amp;n, Breite</translation>
     </message>
     <message>
         <source>base width of the pot</source>
@@ -4537,7 +4537,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Ti&amp;lt, degrees</source>
-        <translation>&amp;Neigung, Grad</translation>
+        <translation>Neigung, Grad</translation>
     </message>
     <message>
         <source>tilt of the pot</source>
@@ -5227,7 +5227,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Pot test of a mix</source>
-        <translation>&amp;Schalentest einer Mischung</translation>
+        <translation>Schalentest &amp;einer Mischung</translation>
     </message>
     <message>
         <source>Ctrl+Shift+B</source>

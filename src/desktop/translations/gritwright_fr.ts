@@ -4103,7 +4103,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation>E&amp;ssai en pot...</translation>
+        <translation>Essai en pot...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
@@ -4377,7 +4377,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Sha&amp;pe</source>
-        <translation>Forme</translation>
+        <translation>For&amp;me</translation>
     </message>
     <message>
         <source>shape of the pot</source>
@@ -4525,7 +4525,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Wic&amp;k or ground</source>
-        <translation>&amp;Mèche ou sol</translation>
+        <translation>Mèche ou &amp;sol</translation>
     </message>
     <message>
         <source>wick of the pot</source>
@@ -5203,7 +5203,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Put this grain into the mix</source>
-        <translation>Mettre ce grain &amp;dans le mélange</translation>
+        <translation>Mettre ce grain dans le mélange</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -5331,7 +5331,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Save a &amp;copy of the record...</source>
-        <translation>Enreg&amp;istrer une copie du registre...</translation>
+        <translation>Enregistrer une co&amp;pie du registre...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
