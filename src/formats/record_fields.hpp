@@ -163,6 +163,7 @@ struct MixVersionFields {
     io.word("group", version.group, group_words);
     io.day("day", version.day);
     io.ref("calibrated_by", version.calibrated_by);
+    io.flag("settling_measured", version.settling_measured);
     io.number("reserved_l", version.reserved, mixed);
     io.text("note", version.note);
   }

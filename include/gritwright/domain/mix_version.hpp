@@ -18,6 +18,7 @@ struct MixVersion {
   std::optional<SpeciesGroup> group;
   std::optional<std::string> day;
   std::optional<RecordRef> calibrated_by;  ///< the pot test its water constants come from
+  bool settling_measured = false;          ///< the mix's settling is by a jug of it that was worked in
   std::optional<MixedVolume> reserved;     ///< mixed litres that the grain of its sources is kept for, as poured; batches use it up
   std::string note;
   friend bool operator==(const MixVersion&, const MixVersion&) = default;
