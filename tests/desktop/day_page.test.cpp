@@ -9,6 +9,7 @@
 #include <QTableView>
 #include <algorithm>
 
+#include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
 #include "support.hpp"
@@ -87,6 +88,45 @@ TEST_CASE("A tree put on a day brings its mix and pot, and all the pot holds is 
   CHECK_FALSE(open.lines().lines().front().pour.isEmpty());
   // Every component goes by the bag it is taken from.
   for (const GrainTaken& taken : answer.taken) CHECK(open.book().find(Id<Bag>{taken.component}));
+}
+
+TEST_CASE("How sure the litres of a day are stands below them, as the draws of the day say", "[day_page]") {
+  DayOnScreen open;
+  open.page().finish_ranges();
+  const DayAnswer& answer = open.page().answer()->value();
+  auto* tabs = open.find<QTabWidget>("day_tabs");
+  const auto said = [&](const QString& words) {
+    for (int tab = 0; tab < tabs->count(); ++tab) {
+      for (const QLabel* label : tabs->widget(tab)->findChildren<QLabel*>())
+        if (label->text().contains(words)) return true;
+    }
+    return false;
+  };
+  CHECK(said(QStringLiteral("How sure are the litres?")));
+  const PlannedDay plan = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()}).plan;
+  const DayRanges ranges = day_ranges(plan, spreads_of(plan, test_catalogue()));
+  CHECK(ranges.mixes.front().needed_l.low < in_l(answer.mixes.front().needed));
+  CHECK(ranges.mixes.front().needed_l.high > in_l(answer.mixes.front().needed));
+  const auto sections = litres_certainty(ranges, answer.mixes, answer.components, UnitSystem::metric);
+  REQUIRE(sections.size() == 1);
+  const auto& table = std::get<PrintTable>(sections.front().blocks.front());
+  REQUIRE(table.rows.size() == answer.mixes.size() + answer.components.size());
+  CHECK(table.rows.front()[1] == volume_text(ranges.mixes.front().needed_l.low, UnitSystem::metric));
+}
+
+TEST_CASE("Bags to buy have their range, and what may run short its chance", "[day_page]") {
+  DayRanges ranges;
+  ranges.buy = {{"pumice", {}, {12, 15, 19}, Range{1, 1, 2}, 1.0}, {"grit", {}, {2, 3, 4}, {}, 1.0}};
+  ranges.may_buy = {{"akadama", {}, {}, {}, 0.12}, {"kiryu", {}, {}, {}, 0.001}};
+  const auto sections = bags_certainty(ranges, UnitSystem::metric);
+  REQUIRE(sections.size() == 1);
+  REQUIRE(sections.front().blocks.size() == 2);
+  const auto& table = std::get<PrintTable>(sections.front().blocks[0]);
+  REQUIRE(table.rows.size() == 2);
+  CHECK(table.rows[0] == std::vector<std::string>{"bags of pumice", "1", "1", "2"});
+  CHECK(table.rows[1][2] == volume_text(3, UnitSystem::metric));
+  CHECK(std::get<PrintText>(sections.front().blocks[1]).text.find("akadama may run short: in 12 of 100") == 0);
+  CHECK(bags_certainty({}, UnitSystem::metric).empty());
 }
 
 TEST_CASE("Ticking a tree off books grain, history and log in one step, and undo gives all back", "[day_page]") {

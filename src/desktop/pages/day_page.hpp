@@ -3,10 +3,12 @@
 #include <functional>
 #include <optional>
 
+#include "gritwright/models/day_ranges.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "models/day_ground.hpp"
 #include "models/day_ticking.hpp"
 #include "models/record_book.hpp"
+#include "workers/background_job.hpp"
 
 class QComboBox;
 class QLabel;
@@ -51,6 +53,8 @@ class DayPage : public QWidget {
   [[nodiscard]] const QString& current_day() const { return current_; }
   [[nodiscard]] QTableView& table() { return *table_; }
   [[nodiscard]] const std::optional<Result<DayAnswer>>& answer() const { return answer_; }
+  /// Waits for how sure the litres are; for tests and for pictures of the window.
+  void finish_ranges();
 
  signals:
   /// Grain is short: recipes from what is on the shelf are wanted.
@@ -82,6 +86,9 @@ class DayPage : public QWidget {
   void show_checklists();
   void show_season_answer();
   void show_how();
+  /// Starts what is behind the tables of how sure the litres are, unless it is known or under way.
+  void ask_ranges();
+  void ask_season_ranges(const PlannedSeason& season);
   void return_left();
 
   /// Where the revision that was printed last is remembered.
@@ -130,6 +137,12 @@ class DayPage : public QWidget {
   std::optional<std::size_t> row_in_front_;
   DayGround ground_;
   std::optional<Result<DayAnswer>> answer_;
+  std::optional<PlannedDay> ranges_asked_;
+  std::optional<DayRanges> ranges_;  ///< of `ranges_asked_`
+  std::optional<PlannedSeason> season_ranges_asked_;
+  std::optional<DayRanges> season_ranges_;
+  BackgroundJob ranges_job_;
+  BackgroundJob season_ranges_job_;
   UnitSystem units_ = UnitSystem::metric;
   bool filling_ = false;
 };

@@ -18,6 +18,7 @@
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/figures.hpp"
 #include "print/pdf.hpp"
@@ -26,6 +27,7 @@
 #include "widgets/explanation_popup.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
+#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 
@@ -112,6 +114,42 @@ void DayPage::compute() {
   }
   ground_.plan.order = keys_from(static_cast<WorkKey>(order_->currentData().toInt()));
   if (!ground_.plan.trees.empty()) answer_.emplace(work_out(ground_.plan));
+  ask_ranges();
+}
+
+void DayPage::ask_ranges() {
+  if (!answer_ || !answer_->ok()) {
+    ranges_job_.cancel();
+    ranges_asked_.reset();
+    ranges_.reset();
+    return;
+  }
+  if (ranges_asked_ == ground_.plan) return;
+  ranges_asked_ = ground_.plan;
+  ranges_.reset();
+  ranges_job_.start([this, day = ground_.plan, spreads = spreads_of(ground_.plan, catalogue_)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    return [this, ranges = day_ranges(day, spreads, {512, 1}, on_all_cores())]() mutable {
+      ranges_ = std::move(ranges);
+      if (isVisible()) show_answer();
+    };
+  });
+}
+
+void DayPage::ask_season_ranges(const PlannedSeason& season) {
+  if (season_ranges_asked_ == season) return;
+  season_ranges_asked_ = season;
+  season_ranges_.reset();
+  season_ranges_job_.start([this, season, spreads = spreads_of(season.ground, catalogue_)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    return [this, ranges = season_ranges(season, spreads, {256, 1}, on_all_cores())]() mutable {
+      season_ranges_ = std::move(ranges);
+      show_season_answer();
+    };
+  });
+}
+
+void DayPage::finish_ranges() {
+  ranges_job_.wait();
+  season_ranges_job_.wait();
 }
 
 void DayPage::show_lines() {
@@ -184,6 +222,10 @@ void DayPage::show_answer() {
   if (answer_ && answer_->ok()) {
     const DayAnswer& answer = answer_->value();
     sections = day_sections(ground_.plan, answer, units_, translated);
+    if (ranges_) {
+      for (PrintSection& more : litres_certainty(*ranges_, answer.mixes, answer.components, units_)) sections.litres.push_back(std::move(more));
+      for (PrintSection& more : bags_certainty(*ranges_, units_)) sections.shelf.push_back(std::move(more));
+    }
     find_parts_->setEnabled(!answer.buy.empty());
     const DayChecklist list = day_checklist(ground_.plan, answer, units_, translated);
     std::vector<PrintSection> computed;
@@ -285,8 +327,14 @@ void DayPage::show_season_answer() {
   QString instead = tr("No tree is due by then, as far as the record knows.");
   if (!ground.season.ground.trees.empty()) {
     const auto answer = work_out(ground.season);
-    if (answer) sections = season_sheet(ground.season, *answer, units_, translated).sections;
-    else instead = sentence_text(answer.problems().front(), units_);
+    if (answer) {
+      sections = season_sheet(ground.season, *answer, units_, translated).sections;
+      ask_season_ranges(ground.season);
+      if (season_ranges_) {
+        for (PrintSection& more : litres_certainty(*season_ranges_, answer->mixes, answer->components, units_)) sections.push_back(std::move(more));
+        for (PrintSection& more : bags_certainty(*season_ranges_, units_)) sections.push_back(std::move(more));
+      }
+    } else instead = sentence_text(answer.problems().front(), units_);
   }
   if (!ground.left_out.empty()) {
     PrintSection left{tr("Trees that are due and can't be added up yet").toStdString(), {}};
