@@ -240,6 +240,7 @@ void MainWindow::make_go_menu() {
   go("action_find_parts", tr("Find par&ts"), tr("Ctrl+Shift+7"), on_mixes(&MixPage::show_find));
   go("action_show_recipes", tr("&Recipes found"), tr("Ctrl+Shift+8"), on_mixes(&MixPage::show_recipes));
   go("action_show_trade_off", tr("Trade-&offs of the recipes"), tr("Ctrl+Shift+9"), on_mixes(&MixPage::show_trade_off));
+  go("action_show_ageing", tr("&Years to come"), tr("Ctrl+Alt+Y"), on_mixes(&MixPage::show_ageing));
   go("action_show_scores", tr("Pot tests against the p&redictions"), tr("Ctrl+Alt+9"), on_mixes(&MixPage::show_scores));
   menu->addSeparator();
   go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), [this] {

@@ -72,7 +72,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   });
   connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
   connect(&bench_, &Bench::changed, this, [this] {
-    if (bench_.state().mix_name != calibrated_name_) refresh_calibrations();
+    if (known_by(bench_.state()) != known_by_) refresh_known();
   });
   connect(&bench_, &Bench::current_component_changed, this, &RecordPages::refresh_surroundings);
   connect(&window_.pages(), &QStackedWidget::currentChanged, this, &RecordPages::page_changed);
@@ -232,11 +232,10 @@ void RecordPages::take_measured(const QString& bag) {
   });
 }
 
-void RecordPages::refresh_calibrations() {
-  calibrated_name_ = bench_.state().mix_name;
-  const std::string name = calibrated_name_.trimmed().toStdString();
+void RecordPages::refresh_known() {
+  known_by_ = known_by(bench_.state());
   try {
-    bench_.set_calibrations(name.empty() ? std::vector<MixCalibration>{} : calibrations_called(book_.workbook(), name));
+    bench_.set_known(knowledge_of(book_.workbook(), bench_.state()));
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }
@@ -290,7 +289,13 @@ void RecordPages::record_changed() {
     window_.mix_page().finder().forget_shelf();
   }
   if (kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test)) {
-    refresh_calibrations();
+    refresh_known();
+  } else if (grain || kinds.contains(RecordKind::fraction)) {
+    RecordKnowledge known = bench_.known();
+    known.grains = grains_of(book_.workbook(), bench_.state());
+    bench_.set_known(std::move(known));
+  }
+  if (kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test)) {
     window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   }
   if (kinds.contains(RecordKind::species_profile)) refresh_profiles();
@@ -526,6 +531,7 @@ void RecordPages::keep_mix() {
     version.sources.push_back(grain_called(book_.workbook(), bench_.state().components[i].bag));
   }
   version.day = today();
+  version.settling_measured = evaluation.settled_by == SettledBy::jug;
   if (evaluation.calibration) version.calibrated_by = evaluation.calibration->calibrated_by;
   std::string id;
   for (const auto& kept : book_.workbook().all<MixVersion>()) {

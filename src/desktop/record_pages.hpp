@@ -1,5 +1,6 @@
 #pragma once
 #include <QObject>
+#include <QStringList>
 #include <functional>
 
 #include "models/bench.hpp"
@@ -68,7 +69,7 @@ class RecordPages : public QObject {
   void record_changed();
   void refresh_surroundings();
   void refresh_choices();
-  void refresh_calibrations();
+  void refresh_known();
   /// A bag that lies on the bench takes what was measured of it.
   void take_measured(const QString& bag);
   void measure_chosen();
@@ -96,7 +97,7 @@ class RecordPages : public QObject {
   std::int64_t seen_revision_ = -1;
   QString seen_bag_;
   QString seen_material_;
-  QString calibrated_name_;
+  QStringList known_by_;
 };
 
 }  // namespace gritwright::desktop

@@ -10,6 +10,7 @@
 #include <QTextStream>
 #include <algorithm>
 
+#include "charts/ageing_view.hpp"
 #include "charts/comparison_view.hpp"
 #include "charts/picture_tabs.hpp"
 #include "main_window.hpp"
@@ -115,6 +116,9 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   shoot("mixes_section");
   window.mix_page().show_litres();
   shoot("mixes_litres");
+  window.mix_page().show_ageing();
+  window.mix_page().ageing().finish();
+  shoot("mixes_years");
   window.mix_page().show_comparison();
   shoot("mixes_compare");
   window.mix_page().show_find();

@@ -50,9 +50,9 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   open.trigger("action_add_sample");
   each({"action_show_sheet"});
   open.trigger("action_remove_sample");
-  each({"action_show_pot", "action_show_section", "action_show_litres", "action_show_comparison", "action_show_curves"});
+  each({"action_show_pot", "action_show_section", "action_show_litres", "action_show_comparison", "action_show_ageing", "action_show_curves"});
   open.trigger("action_chart_table");
-  each({"action_show_curve", "action_show_lots", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"});
+  each({"action_show_curve", "action_show_lots", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison", "action_show_ageing"});
   open.trigger("action_chart_table");
   open.trigger("action_find_parts");
   open.window.mix_page().find_panel().show_more(true);

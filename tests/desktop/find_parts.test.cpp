@@ -8,11 +8,13 @@
 
 #include "charts/trade_off_view.hpp"
 #include "gritwright/models/recipe_space.hpp"
+#include "gritwright/report/text_table.hpp"
 #include "models/bench_draft.hpp"
 #include "models/demonstration_record.hpp"
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
+#include "text.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/recipes_panel.hpp"
 
@@ -97,6 +99,16 @@ TEST_CASE("A group and a pot are enough to find recipes", "[find_parts]") {
   CHECK(table->rowCount() == static_cast<int>(answer.recipes.size()));
   CHECK(table->item(0, 1)->text().contains(QStringLiteral("A-1")));
   CHECK(open.find<QLabel>("figure_recipe_air")->text().contains(QStringLiteral("%")));
+  // How sure its air is stands beside it, in the list too; a price has no range.
+  const FoundParts& found = *open.finder().found();
+  REQUIRE(found.ranges.size() == answer.recipes.size());
+  const Range air = *found.ranges.front().of(MixFigure::air_filled_porosity);
+  const double foretold = answer.recipes.front().pots.at(first_pot).air_filled_porosity.value();
+  CHECK(air.low < foretold);
+  CHECK(air.high > foretold);
+  CHECK(open.find<QLabel>("range_recipe_air")->text() == QStringLiteral("%1 \u2013 %2").arg(to_local(figure(100 * air.low, 1)), to_local(percent_text(air.high))));
+  CHECK(open.find<QLabel>("range_recipe_price")->text() == QStringLiteral("\u2013"));
+  CHECK(table->item(0, 3)->text().contains(u'\n'));
   CHECK(open.find<QLabel>("answer_sentences")->text().contains(QStringLiteral("Proven best")));
   CHECK(open.find<QLabel>("recipe_sentences")->text().contains(QStringLiteral("Misses")));
 }

@@ -79,6 +79,15 @@ TEST_CASE("Mixes side by side share one pot and have a table twin", "[mixes]") {
   CHECK(comparison.mixes.front().id.isEmpty());
   // The first is the mix on the bench: the same engine, the same figures.
   CHECK(comparison.mixes.front().air == open.bench.evaluation().water->air_filled_porosity);
+  for (const ComparedMix& mix : comparison.mixes) {
+    INFO(mix.name.toStdString());
+    REQUIRE(mix.air_range.has_value() == mix.air.has_value());
+    if (!mix.air) continue;
+    CHECK(mix.air_range->low < mix.air->value());
+    CHECK(mix.air_range->high > mix.air->value());
+    CHECK(mix.water_range->low < mix.water->value());
+    CHECK(mix.water_range->high > mix.water->value());
+  }
   open.trigger("action_chart_table");
   CHECK(open.find<QTableWidget>("comparison_table")->rowCount() == 7);
   CHECK(open.find<QWidget>("comparison_picture")->accessibleDescription().contains(QStringLiteral("on the bench")));

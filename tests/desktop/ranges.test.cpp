@@ -9,6 +9,7 @@
 #include "models/range_keeper.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/sieving_page.hpp"
+#include "record_pages.hpp"
 #include "support.hpp"
 #include "widgets/explanation_popup.hpp"
 
@@ -144,4 +145,19 @@ TEST_CASE("A finished sieve test has a ribbon, and its verdict says how sure it 
   open.keeper().finish();
   QApplication::processEvents();
   CHECK(open.range("verdict_in_band") != QStringLiteral("\u2013"));
+}
+
+TEST_CASE("Laboratory figures have their range beside them, a dash where the sieves may not reach", "[ranges]") {
+  RangeWindow open(Start::sieving);
+  open.window.record_pages()->set_laboratory_figures(true);
+  open.trigger("action_show_verdict");
+  open.keeper().finish();
+  QApplication::processEvents();
+  REQUIRE(open.keeper().test() != nullptr);
+  const LaboratoryRanges& ranges = open.keeper().test()->laboratory;
+  REQUIRE(ranges.mean_phi);
+  const auto [low, high] = ends_of(open.range("laboratory_mean_phi").remove(u'-').remove(QChar(0x2212)));
+  CHECK_THAT(std::min(low, high), Catch::Matchers::WithinAbs(std::min(std::abs(ranges.mean_phi->low), std::abs(ranges.mean_phi->high)), 0.0051));
+  // The pan holds so little that 5 % lies between the sieves in every draw or in none: either way it is said.
+  CHECK((open.range("laboratory_sorting") == QStringLiteral("\u2013")) == !ranges.sorting_phi.has_value());
 }

@@ -194,8 +194,8 @@ void ComparisonView::start() {
   if (evaluation.mix) mixes.insert(mixes.begin(), KeptMix{QString(), tr("on the bench"), *evaluation.mix});
   std::shared_ptr<const PotGeometry> pot;
   if (evaluation.pot) pot = std::make_shared<const PotGeometry>(*evaluation.pot);
-  job_->start([this, mixes = std::move(mixes), pot, band = evaluation.band](const std::stop_token& stop, const BackgroundJob::Progress& progress) -> BackgroundJob::Delivery {
-    auto answer = std::make_shared<Comparison>(gritwright::desktop::compared(mixes, pot.get(), band, stop, progress));
+  job_->start([this, mixes = std::move(mixes), pot, band = evaluation.band, &catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress& progress) -> BackgroundJob::Delivery {
+    auto answer = std::make_shared<Comparison>(gritwright::desktop::compared(mixes, pot.get(), band, catalogue, stop, progress));
     return [this, answer] {
       comparison_ = *answer;
       picture_->show_comparison(comparison_, comparison_sentence(comparison_, bench_.units()));

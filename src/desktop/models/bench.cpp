@@ -69,16 +69,16 @@ void Bench::set_surroundings(Surroundings surroundings) {
   emit surroundings_changed();
 }
 
-void Bench::set_calibrations(std::vector<MixCalibration> calibrations) {
-  if (calibrations.empty() && calibrations_.empty()) return;
-  calibrations_ = std::move(calibrations);
-  evaluation_ = evaluate(state_, catalogue_, calibrations_);
+void Bench::set_known(RecordKnowledge known) {
+  if (known == known_) return;
+  known_ = std::move(known);
+  evaluation_ = evaluate(state_, catalogue_, known_);
   emit changed();
 }
 
 void Bench::swap_in(const BenchState& state) {
   state_ = state;
-  evaluation_ = evaluate(state_, catalogue_, calibrations_);
+  evaluation_ = evaluate(state_, catalogue_, known_);
   const int before = current_component_;
   current_component_ = std::clamp(current_component_, 0, std::max(0, static_cast<int>(state_.components.size()) - 1));
   if (before != current_component_) emit current_component_changed();

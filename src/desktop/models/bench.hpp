@@ -41,8 +41,9 @@ class Bench : public QObject {
   /// What the record and the settings know about the component on screen.
   [[nodiscard]] const Surroundings& surroundings() const { return surroundings_; }
   void set_surroundings(Surroundings surroundings);
-  /// What the record's pot tests taught about mixes of the name on the bench.
-  void set_calibrations(std::vector<MixCalibration> calibrations);
+  /// What the record knows of the mix and the grains on the bench.
+  void set_known(RecordKnowledge known);
+  [[nodiscard]] const RecordKnowledge& known() const { return known_; }
 
  signals:
   void changed();            ///< state or evaluation
@@ -60,7 +61,7 @@ class Bench : public QObject {
   BenchEvaluation evaluation_;
   QUndoStack undo_stack_;
   Surroundings surroundings_;
-  std::vector<MixCalibration> calibrations_;
+  RecordKnowledge known_;
   UnitSystem units_ = UnitSystem::metric;
   int current_component_ = 0;
   int typing_ = 0;

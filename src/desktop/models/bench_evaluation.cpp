@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gritwright/models/litres.hpp"
+#include "gritwright/models/measured_properties.hpp"
 #include "sheet_reader.hpp"
 
 namespace gritwright::desktop {
@@ -101,25 +102,80 @@ bool is_left_out(const ComponentSheet& sheet, const ComponentEvaluation& evaluat
 }
 
 /// The same components in the same proportions: any other mix was not tested.
-bool is_calibration_of(const MixCalibration& calibration, const Mix& mix) {
-  if (calibration.parts.size() != mix.components.size() || mix.components.empty()) return false;
-  const double first = calibration.parts.front().second / mix.components.front().parts.value();
-  for (std::size_t i = 0; i < mix.components.size(); ++i) {
-    const auto& [name, parts] = calibration.parts[i];
-    if (name != mix.components[i].name || std::abs(parts / mix.components[i].parts.value() - first) > 1e-6 * first) return false;
+bool is_same_mix(const std::vector<std::pair<std::string, double>>& tested, const std::vector<Component>& components) {
+  if (tested.size() != components.size() || components.empty()) return false;
+  const double first = tested.front().second / components.front().parts.value();
+  for (std::size_t i = 0; i < components.size(); ++i) {
+    const auto& [name, parts] = tested[i];
+    if (name != components[i].name || std::abs(parts / components[i].parts.value() - first) > 1e-6 * first) return false;
   }
   return true;
 }
 
-void calibrate_mix(Mix& mix, BenchEvaluation& evaluation, std::span<const MixCalibration> calibrations) {
-  const auto found = std::ranges::find_if(calibrations, [&](const MixCalibration& one) { return is_calibration_of(one, mix); });
-  if (found == calibrations.end()) return;
+std::string joined_names(std::vector<std::string> names) {
+  std::ranges::sort(names);
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  std::string list;
+  for (const std::string& name : names) list.append(list.empty() ? "" : ", ").append(name);
+  return list;
+}
+
+/// A mix that nobody tested takes what tests of other mixes taught about its materials.
+void pool_for_mix(Mix& mix, BenchEvaluation& evaluation, const std::vector<TestedOfRecord>& tested) {
+  if (tested.empty()) return;
+  std::vector<TestedShares> shares;
+  for (const TestedOfRecord& one : tested) shares.push_back(one.shares);
+  evaluation.pooled = pooled_for(material_shares(mix), shares);
+  if (!evaluation.pooled) return;
+  mix.water = evaluation.pooled->constants;
+  std::vector<std::string> tests, mixes;
+  for (const std::size_t i : evaluation.pooled->mixes) {
+    tests.push_back(tested[i].test);
+    mixes.push_back(tested[i].mix);
+  }
+  evaluation.notes.push_back({"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(tests)}, {"mixes", joined_names(mixes)}, {"materials", joined_names(evaluation.pooled->materials)},
+                                                                        {"percent", std::round(100 * evaluation.pooled->known)}, {"k_cm_mm", mix.water.k_cm_mm}}});
+}
+
+void calibrate_mix(Mix& mix, BenchEvaluation& evaluation, const RecordKnowledge& known) {
+  const auto found = std::ranges::find_if(known.calibrations, [&](const MixCalibration& one) { return is_same_mix(one.parts, mix.components); });
+  if (found == known.calibrations.end()) return pool_for_mix(mix, evaluation, known.tested);
   mix.water = found->constants;
   evaluation.calibration = *found;
   evaluation.notes.push_back({"mix.calibrated-by-tests", Level::note, "", {{"test", found->calibrated_by.id}, {"mix", found->mix}, {"count", static_cast<double>(found->tests)}, {"k_cm_mm", found->constants.k_cm_mm}}});
 }
 
-void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read, std::span<const MixCalibration> calibrations) {
+/// As typed; else by a jug of the mix itself, by jugs of its grains, or as usual.
+void evaluate_settling(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read, const RecordKnowledge& known) {
+  std::vector<Component> components;
+  std::vector<GrainSettling> grains;
+  std::vector<std::string> bags;
+  for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
+    const auto& component = evaluation.components[i].component;
+    if (!component || !(component->parts.value() > 0)) continue;
+    components.push_back(*component);
+    const auto grain = known.grains.find(state.components[i].bag);
+    grains.push_back({loose_l(component->parts.value()), grain != known.grains.end() ? grain->second.settling : std::nullopt});
+    if (grains.back().measured) bags.push_back(grain->second.bag);
+  }
+  const auto jug = std::ranges::find_if(known.settlings, [&](const MixSettling& one) { return is_same_mix(one.parts, components); });
+  const auto typed = read.share(state.settling, "/settling");
+  constexpr double as_written = 1e-6;
+  if (jug != known.settlings.end() && (!typed || std::abs(*typed - jug->settling.value()) < as_written)) {
+    evaluation.settled_by = SettledBy::jug;
+    evaluation.settling = jug->settling;
+    evaluation.notes.push_back({"mix.settling-by-jug", Level::note, "", {{"mix", jug->mix}, {"percent", 100 * jug->settling.value()}}});
+  } else if (typed) {
+    evaluation.settled_by = SettledBy::typed;
+    evaluation.settling = Settling(*typed);
+  } else if (const auto settling = settling_of_grains(grains, default_settling(Placing::worked_in))) {
+    evaluation.settled_by = bags.size() == grains.size() ? SettledBy::grains : SettledBy::usual;
+    evaluation.settling = *settling;
+    evaluation.notes.push_back({"mix.settling-by-grains", Level::note, "", {{"bags", joined_names(bags)}, {"percent", 100 * settling->value()}}});
+  }
+}
+
+void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldReader& read, const RecordKnowledge& known) {
   Mix mix;
   for (std::size_t i = 0; i < evaluation.components.size(); ++i) {
     const auto& component = evaluation.components[i].component;
@@ -128,11 +184,13 @@ void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldRea
     if (!component || component->parts.value() == 0) continue;
     mix.components.push_back(*component);
     evaluation.mixed.push_back(i);
+    const auto grain = known.grains.find(state.components[i].bag);
+    evaluation.crumbling.push_back(grain != known.grains.end() ? grain->second.crumbling : std::nullopt);
   }
-  if (const auto settling = read.share(state.settling, "/settling")) mix.settling = Settling(*settling);
+  mix.settling = evaluation.settling;
   if (const auto spill = read.share(state.spill, "/spill")) mix.spill = Spill(*spill);
   if (mix.components.empty() || !evaluation.faults.empty()) return;
-  calibrate_mix(mix, evaluation, calibrations);
+  calibrate_mix(mix, evaluation, known);
   auto mixed = mix_state(mix);
   for (const Problem& problem : mixed.problems()) read.fault(problem.where.pointer, problem);
   if (!mixed) return;
@@ -151,6 +209,11 @@ void evaluate_pot(BenchEvaluation& evaluation) {
 }
 
 }  // namespace
+
+bool operator==(const MixCalibration& a, const MixCalibration& b) {
+  // A belief is made of the constants and the tests.
+  return a.mix == b.mix && a.calibrated_by == b.calibrated_by && a.tests == b.tests && a.parts == b.parts && a.constants == b.constants && a.belief.has_value() == b.belief.has_value();
+}
 
 const Grading* ComponentEvaluation::grading() const {
   if (pooled) return &pooled->grading;
@@ -178,11 +241,12 @@ ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalo
   return evaluation;
 }
 
-BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, std::span<const MixCalibration> calibrations) {
+BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, const RecordKnowledge& known) {
   BenchEvaluation evaluation;
   FieldReader read(evaluation.faults);
   for (const ComponentSheet& sheet : state.components) evaluation.components.push_back(evaluate_component(sheet, catalogue));
-  evaluate_mix(state, evaluation, read, calibrations);
+  evaluate_settling(state, evaluation, read, known);
+  evaluate_mix(state, evaluation, read, known);
   evaluation.band = band_of(state, read);
   if (const auto pot = container_of(state.pot, evaluation.faults)) evaluation.pot.emplace(*pot);
   evaluate_pot(evaluation);

@@ -3,18 +3,20 @@
 
 #include <map>
 #include <optional>
-#include <span>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "bench_state.hpp"
+#include "gritwright/domain/bag.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/record_ref.hpp"
 #include "gritwright/models/calibration.hpp"
+#include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/prediction_score.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/result.hpp"
@@ -64,7 +66,44 @@ struct MixCalibration {
   std::vector<std::pair<std::string, double>> parts;  ///< of each component
   RetentionConstants constants;
   std::optional<CalibratedBelief> belief;
+  friend bool operator==(const MixCalibration& a, const MixCalibration& b);
 };
+
+/// A jug of a kept mix that was worked in; it holds for the same components in the same parts.
+struct MixSettling {
+  std::string mix;
+  std::vector<std::pair<std::string, double>> parts;
+  Settling settling;
+  friend bool operator==(const MixSettling&, const MixSettling&) = default;
+};
+
+/// A mix of the record with pot tests of its own, for mixes that share its materials.
+struct TestedOfRecord {
+  std::string mix;
+  std::string test;  ///< the one that calibrated it
+  TestedShares shares;
+  friend bool operator==(const TestedOfRecord&, const TestedOfRecord&) = default;
+};
+
+/// What the record measured of a grain beyond what its sheet shows.
+struct GrainOfRecord {
+  std::string bag;  ///< whose tests they are
+  std::optional<Settling> settling;
+  std::optional<Crumbling> crumbling;
+  friend bool operator==(const GrainOfRecord&, const GrainOfRecord&) = default;
+};
+
+/// What the record knows about what lies on the bench, so that the bench itself needs none.
+struct RecordKnowledge {
+  std::vector<MixCalibration> calibrations;  ///< the first that fits the mix is used
+  std::vector<MixSettling> settlings;        ///< the same
+  std::vector<TestedOfRecord> tested;
+  std::map<QString, GrainOfRecord> grains;   ///< by the number on a component's sheet
+  friend bool operator==(const RecordKnowledge&, const RecordKnowledge&) = default;
+};
+
+/// Where the settling of the mix comes from.
+enum class SettledBy { typed, jug, grains, usual };
 
 struct BenchEvaluation {
   std::vector<ComponentEvaluation> components;
@@ -72,6 +111,10 @@ struct BenchEvaluation {
   Faults faults;  ///< of band, pot and placing: "/band/from", "/pot/depth_cm", "/settling"
   std::optional<Mix> mix;            ///< of the components that are ready and have parts
   std::optional<MixCalibration> calibration;  ///< whose constants the mix has
+  std::optional<PooledForMix> pooled;             ///< whose constants it has where it has no test of its own
+  SettledBy settled_by = SettledBy::usual;
+  Settling settling = default_settling(Placing::worked_in);  ///< of the mix, also while there is none yet
+  std::vector<std::optional<Crumbling>> crumbling;  ///< by crumble test, in the mix's order
   std::vector<std::size_t> mixed;    ///< which of the bench's components are in the mix, in its order
   std::optional<MixState> mix_state;
   std::optional<Grading> mix_grading;  ///< of the blend, for percentiles and band shares
@@ -82,8 +125,7 @@ struct BenchEvaluation {
   Notes notes;                                             ///< of mix, litres and water
 };
 
-/// Of `calibrations` the first that fits the mix is used.
-[[nodiscard]] BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, std::span<const MixCalibration> calibrations = {});
+[[nodiscard]] BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, const RecordKnowledge& known = {});
 
 /// What the sheet says, read as a record. Rows below the last typed one are left out while the pan is open.
 [[nodiscard]] ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalogue& catalogue);

@@ -113,7 +113,7 @@ class RangeOf {
 
 bool operator==(const MixQuestion& a, const MixQuestion& b) {
   // A belief is made of the constants and the tests; where it differs, the constants do too.
-  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band;
+  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by;
 }
 
 std::optional<MixQuestion> mix_question(const Bench& bench) {
@@ -135,15 +135,27 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
   }
   if (evaluation.pot) question.container = evaluation.pot->container();
   question.band = evaluation.band;
+  question.settled_by = evaluation.settled_by;
   if (evaluation.calibration) question.belief = evaluation.calibration->belief;
   return question;
 }
 
-std::shared_ptr<const UncertainMix> uncertain(const MixQuestion& question, const Catalogue& catalogue, const UncertainMix* before) {
+MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue) {
   MixSpread spread = usual_spread(question.mix, &catalogue, question.samples);
   spread.belief = question.belief;
-  UncertainMix::Pot pot;
-  if (question.container) pot = PotGeometry(*question.container);
+  if (question.settled_by == SettledBy::jug) spread.settling = {measured_settling_deviation, measured_settling_deviation};
+  if (question.settled_by == SettledBy::grains) spread.settling = {settling_by_grains_deviation, settling_by_grains_deviation};
+  return spread;
+}
+
+UncertainMix::Pot pot_of(const MixQuestion& question) {
+  if (question.container) return PotGeometry(*question.container);
+  return {};
+}
+
+std::shared_ptr<const UncertainMix> uncertain(const MixQuestion& question, const Catalogue& catalogue, const UncertainMix* before) {
+  MixSpread spread = spread_of(question, catalogue);
+  UncertainMix::Pot pot = pot_of(question);
   if (before != nullptr) return std::make_shared<const UncertainMix>(question.mix, std::move(spread), std::move(pot), *before);
   return std::make_shared<const UncertainMix>(question.mix, std::move(spread), std::move(pot));
 }
@@ -170,7 +182,8 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
   if (index >= bench.evaluation().components.size()) return std::nullopt;
   const ComponentEvaluation& component = bench.evaluation().components[index];
   if (component.state != SheetState::finished || !component.test || !component.analysis || component.pooled) return std::nullopt;
-  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density};
+  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density, false};
+  question.laboratory = bench.surroundings().laboratory_figures;
   if (component.component) {
     question.bulk_density = component.component->grain.bulk_density;
     question.particle_density = component.component->grain.particle_density;
@@ -184,13 +197,21 @@ std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRun
   if (question.particle_density) test.particle_density = question.particle_density;
   const auto analysis = analyse(test);
   if (!analysis) return std::nullopt;
-  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}};
+  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}, {}};
+  if (question.laboratory) ranges.laboratory = laboratory_ranges(test, *analysis, {1024, 1}, runner);
   for (const SieveShare& sieve : analysis->sieves) ranges.sieves.push_back(sieve.aperture);
   if (question.band) {
     const FractionPacking packing = fraction_packing(analysis->grading, question.bulk_density, question.particle_density);
     ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
   }
   return ranges;
+}
+
+QString share_range_text(const Range& range, int decimals) { return span(to_local(percent_text(range.low, decimals)), to_local(percent_text(range.high, decimals))); }
+
+void put_range(Figure& figure, const std::optional<Range>& range, const std::function<std::string(double)>& text) {
+  figure.range = QStringLiteral("\u2013");
+  put(figure, range, text);
 }
 
 void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const BenchRanges* ranges) {
@@ -214,6 +235,21 @@ void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units
     else if (is("verdict_coarser")) put(figure, std::optional(ranges->verdict->coarser), share_text);
     else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), [units](double l) { return volume_text(l, units); });
   }
+}
+
+void add_laboratory_ranges(FigureGroup& laboratory, const TestRanges* ranges) {
+  laboratory.has_ranges = true;
+  const LaboratoryRanges known = ranges != nullptr ? ranges->laboratory : LaboratoryRanges{};
+  const auto of = [&](const QString& key) -> std::optional<Range> {
+    if (key == QStringLiteral("laboratory_curvature")) return known.curvature;
+    if (key == QStringLiteral("laboratory_fineness")) return known.fineness_modulus;
+    if (key == QStringLiteral("laboratory_mean_phi")) return known.mean_phi;
+    if (key == QStringLiteral("laboratory_sorting")) return known.sorting_phi;
+    if (key == QStringLiteral("laboratory_skewness")) return known.skewness;
+    if (key == QStringLiteral("laboratory_kurtosis")) return known.kurtosis;
+    return std::nullopt;
+  };
+  for (Figure& figure : laboratory.figures) put_range(figure, of(figure.key), [](double value) { return gritwright::figure(value, 2); });
 }
 
 QString verdict_certainty(const TestRanges* ranges) {

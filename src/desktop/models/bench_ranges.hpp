@@ -1,8 +1,10 @@
 #pragma once
 // How sure the figures on the bench are: what is drawn about them, from everything that is uncertain. No figure is computed here.
 
+#include <functional>
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "bench.hpp"
@@ -19,6 +21,7 @@ struct MixQuestion {
   std::optional<CalibratedBelief> belief;
   std::optional<Container> container;
   std::optional<Band> band;
+  SettledBy settled_by = SettledBy::usual;
   friend bool operator==(const MixQuestion& a, const MixQuestion& b);
 };
 
@@ -39,6 +42,9 @@ struct BenchRanges {
   std::size_t draws = 0;
 };
 
+/// What is uncertain about the mix, and its pot.
+[[nodiscard]] MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue);
+[[nodiscard]] UncertainMix::Pot pot_of(const MixQuestion& question);
 /// The mix ready to be drawn; quicker after the one `before`, which may be null.
 [[nodiscard]] std::shared_ptr<const UncertainMix> uncertain(const MixQuestion& question, const Catalogue& catalogue, const UncertainMix* before);
 [[nodiscard]] BenchRanges ranges_of(const MixQuestion& question, const UncertainMix& mix, const SampleSize& size, const SliceRunner& runner);
@@ -51,6 +57,7 @@ struct TestQuestion {
   std::optional<Band> band;
   std::optional<BulkDensity> bulk_density;
   std::optional<ParticleDensity> particle_density;
+  bool laboratory = false;  ///< whether its figures are wanted too
   friend bool operator==(const TestQuestion&, const TestQuestion&) = default;
 };
 /// The finished single test on screen; several samples have their own ribbon and no question.
@@ -61,12 +68,20 @@ struct TestRanges {
   GradingRanges grading;
   std::vector<Aperture> sieves;  ///< in the order of the ranges
   std::optional<VerdictRanges> verdict;
+  LaboratoryRanges laboratory;
 };
 [[nodiscard]] std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner);
+
+/// "15.9 - 21.3 %" of shares.
+[[nodiscard]] QString share_range_text(const Range& range, int decimals);
+
+/// Writes a range beside a figure, a dash where there is none; a figure that is not defined has no range either.
+void put_range(Figure& figure, const std::optional<Range>& range, const std::function<std::string(double)>& text);
 
 /// Writes the ranges beside the figures they belong to; a dash where there is none.
 void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const BenchRanges* ranges);
 void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units);
+void add_laboratory_ranges(FigureGroup& laboratory, const TestRanges* ranges);
 /// "holds in 83 of 100 cases"; empty without ranges.
 [[nodiscard]] QString verdict_certainty(const TestRanges* ranges);
 

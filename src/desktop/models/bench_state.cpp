@@ -25,8 +25,7 @@ BenchState empty_bench() {
   state.components = {empty_component(name(1)), empty_component(name(2))};
   state.band_from = QStringLiteral("2");
   state.band_to = QStringLiteral("6");
-  // Worked in with a stick and watered (packing.md), and 5 mm below the rim, spill 7 % (common practice).
-  state.settling = QStringLiteral("8");
+  // 5 mm below the rim, spill 7 % (common practice).
   state.spill = QStringLiteral("7");
   state.pot.freeboard = QStringLiteral("0.5");
   return state;

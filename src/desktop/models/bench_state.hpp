@@ -105,7 +105,7 @@ struct BenchState {
   QString band_from;
   QString band_to;
   PotSheet pot;
-  QString settling;  ///< percent of the poured volume
+  QString settling;  ///< percent of the poured volume; empty: by jug tests of the grains, else as usual
   QString spill;     ///< percent of the mixed litres
   FindSheet find;
   friend bool operator==(const BenchState&, const BenchState&) = default;
@@ -116,7 +116,7 @@ inline constexpr std::size_t most_components = 5;
 /// A component with the sieves of the default set and nothing typed.
 [[nodiscard]] ComponentSheet empty_component(const QString& name);
 
-/// Two empty components, no pot, our defaults for placing.
+/// Two empty components, no pot, our defaults for filling.
 [[nodiscard]] BenchState empty_bench();
 
 }  // namespace gritwright::desktop

@@ -82,7 +82,8 @@ class SetupReader {
 
   void pots() {
     const BenchEvaluation& evaluation = bench_.evaluation();
-    if (const auto settling = read_.share(bench_.state().settling, "/settling")) problem_.settling = Settling(*settling);
+    const auto settling = read_.share(bench_.state().settling, "/settling");
+    problem_.settling = settling ? Settling(*settling) : evaluation.settling;
     if (evaluation.pot) {
       problem_.pots[first_pot] = evaluation.pot->container();
       const auto spill = read_.share(bench_.state().spill, "/spill");

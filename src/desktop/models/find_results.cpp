@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bench_ranges.hpp"
+#include "gritwright/models/mix_spread.hpp"
 #include "gritwright/report/design_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "text.hpp"
@@ -77,6 +79,29 @@ QString proof_sentence(const FoundParts& found) {
   return FindResultText::tr("Not proven best: %1.").arg(counts);
 }
 
+Mix mix_of(const FoundParts& found, const RatedRecipe& recipe) {
+  Mix mix;
+  mix.water = found.problem().water;
+  mix.settling = found.problem().settling;
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    Component component = found.problem().candidates[i].component;
+    component.parts = Parts(recipe.parts[i]);
+    mix.components.push_back(std::move(component));
+  }
+  return mix;
+}
+
+/// Draws of a recipe in a list of them.
+constexpr SampleSize recipe_sample{512, 1};
+
+std::optional<Range> range_of_recipe(const FoundParts& found, std::size_t index, MixFigure figure) { return index < found.ranges.size() ? found.ranges[index].of(figure) : std::nullopt; }
+
+/// "18.2 %", and below it where it lies in 90 of 100 cases.
+QString with_range(const QString& value, const std::optional<Range>& range) {
+  return range ? QStringLiteral("%1\n%2").arg(value, share_range_text(*range, 0)) : value;
+}
+
 std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<TradeOff>& all) {
   std::vector<TradeOffPoint> points;
   for (const TradeOff& one : all) {
@@ -121,6 +146,7 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
   PictureTable table;
   table.heading << FindResultText::tr("rank") << FindResultText::tr("parts") << FindResultText::tr("misses") << FindResultText::tr("air") << FindResultText::tr("water") << FindResultText::tr("price/L") << FindResultText::tr("score");
   int rank = 0;
+  std::size_t index = 0;
   for (const RatedRecipe* recipe : found.listed()) {
     QStringList misses;
     for (std::size_t i = 0; i < recipe->misses.size(); ++i) {
@@ -131,8 +157,10 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
     const PotWater* water = in_pot(*recipe);
     const QString place = found.answer.recipes.empty() ? FindResultText::tr("nearest") : QLocale().toString(++rank);
     table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : misses.join(QStringLiteral(", ")),
-                          water != nullptr ? percent(water->air_filled_porosity.value()) : dash(), water != nullptr ? percent(water->container_capacity.value()) : dash(),
+                          water != nullptr ? with_range(percent(water->air_filled_porosity.value()), range_of_recipe(found, index, MixFigure::air_filled_porosity)) : dash(),
+                          water != nullptr ? with_range(percent(water->container_capacity.value()), range_of_recipe(found, index, MixFigure::container_capacity)) : dash(),
                           price_words(recipe->price), number_text(recipe->score, 3)});
+    ++index;
   }
   return table;
 }
@@ -161,12 +189,13 @@ QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSys
 }
 
 FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSystem units) {
-  FigureGroup group{QStringLiteral("recipe"), FindResultText::tr("The chosen recipe"), {}};
+  FigureGroup group{QStringLiteral("recipe"), FindResultText::tr("The chosen recipe"), {}, true};
   const auto recipes = found.listed();
   if (index >= recipes.size()) return group;
   const RatedRecipe& recipe = *recipes[index];
   const auto why = explain_design();
-  const auto add = [&](const char* key, const QString& label, const QString& value, const QString& reason) {
+  const auto add = [&](const char* key, const QString& label, const QString& value, const QString& reason, const std::optional<Range>& range = {},
+                       const std::function<std::string(double)>& text = {}) {
     Figure figure{QStringLiteral("recipe_") + QLatin1String(key), label, value, {}, {}};
     if (value.isEmpty()) {
       figure.value = dash();
@@ -174,20 +203,26 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
     }
     for (const Explanation& explanation : why)
       if (explanation.figure == key) figure.explanations.push_back(explanation);
+    put_range(figure, range, text);
     group.figures.push_back(std::move(figure));
   };
+  const auto drawn = [&](MixFigure figure) { return range_of_recipe(found, index, figure); };
+  const auto in_percent = [](double share) { return percent_text(share); };
+  const auto density = [units](double g_l) { return density_text(g_l, units); };
   const PotWater* water = in_pot(recipe);
   const QString no_pot = FindResultText::tr("no pot, or a grain density is missing");
   const auto share = [&](Porosity PotWater::*member) { return water != nullptr ? percent((water->*member).value()) : QString(); };
-  add("air", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot);
-  add("water", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot);
-  add("available", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot);
+  add("air", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot, drawn(MixFigure::air_filled_porosity), in_percent);
+  add("water", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot, drawn(MixFigure::container_capacity), in_percent);
+  add("available", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot, drawn(MixFigure::available_in_pot), in_percent);
   const auto& settled = recipe.mix.settled;
-  add("weight", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"));
+  add("weight", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"),
+      drawn(MixFigure::bulk_density_g_l), density);
   const auto shrinkage = recipe.mix.shrinkage;
-  add("shrinkage", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"));
+  add("shrinkage", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"), drawn(MixFigure::shrinkage), in_percent);
   add("exchange", FindResultText::tr("Exchange capacity"),
-      settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"));
+      settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"),
+      drawn(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0).append(" meq/L"); });
   add("price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
   add("score", FindResultText::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
   return group;
@@ -222,18 +257,27 @@ QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
   return sentences + told;
 }
 
+void add_ranges(FoundParts& found, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop) {
+  const auto pot = found.problem().pots.find(first_pot);
+  std::optional<UncertainMix> before;
+  for (const RatedRecipe* recipe : found.listed()) {
+    if (stop.stop_requested()) return;
+    const Mix mix = mix_of(found, *recipe);
+    UncertainMix::Pot body;
+    if (pot != found.problem().pots.end()) body = PotGeometry(pot->second);
+    UncertainMix drawn = before ? UncertainMix(mix, usual_spread(mix, &catalogue), body, *before) : UncertainMix(mix, usual_spread(mix, &catalogue), body);
+    found.ranges.push_back(drawn.ranges(recipe_sample, runner));
+    before.emplace(std::move(drawn));
+  }
+}
+
 MixVersion version_of(const FoundParts& found, std::size_t index, const std::string& name, const std::string& day) {
   const RatedRecipe& recipe = *found.listed()[index];
   MixVersion version;
+  version.mix = mix_of(found, recipe);
   version.mix.name = name;
-  version.mix.water = found.problem().water;
-  version.mix.settling = found.problem().settling;
   for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
-    if (!(recipe.parts[i] > 0)) continue;
-    Component component = found.problem().candidates[i].component;
-    component.parts = Parts(recipe.parts[i]);
-    version.mix.components.push_back(std::move(component));
-    version.sources.push_back(found.setup.grain[found.setup.taken[i]].source);
+    if (recipe.parts[i] > 0) version.sources.push_back(found.setup.grain[found.setup.taken[i]].source);
   }
   version.day = day;
   return version;

@@ -4,12 +4,14 @@
 #include <QString>
 #include <QStringList>
 #include <optional>
+#include <stop_token>
 #include <vector>
 
 #include "charts/picture_table.hpp"
 #include "figures.hpp"
 #include "find_problem.hpp"
 #include "gritwright/domain/mix_version.hpp"
+#include "gritwright/models/mix_ranges.hpp"
 #include "gritwright/models/recipe_search.hpp"
 
 namespace gritwright::desktop {
@@ -19,6 +21,7 @@ struct FoundParts {
   FindSetup setup;  ///< with its problem
   DesignAnswer answer;
   QString further_pot_name;
+  std::vector<MixRanges> ranges;  ///< of the listed recipes in the first pot
 
   [[nodiscard]] const DesignProblem& problem() const { return *setup.problem; }
   /// The recipes, or where there is none the nearest.
@@ -41,6 +44,9 @@ struct FoundParts {
 
 /// Of the whole answer: contradictions, proof, how far wishes may move, what rounding costs, notes.
 [[nodiscard]] QStringList answer_sentences(const FoundParts& found, UnitSystem units);
+
+/// Draws what is uncertain about each listed recipe, until asked to stop; on a worker's thread.
+void add_ranges(FoundParts& found, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop);
 
 /// A listed recipe as a version to keep, with its sources.
 [[nodiscard]] MixVersion version_of(const FoundParts& found, std::size_t index, const std::string& name, const std::string& day);

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "bench_ranges.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -13,8 +14,11 @@ class ComparisonText {
   Q_DECLARE_TR_FUNCTIONS(Comparison)
 };
 
-ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std::optional<Band>& band) {
-  ComparedMix compared{kept.id, kept.name, {}, {}, {}, {}, {}, {}, {}};
+/// Draws of one mix among many.
+constexpr SampleSize compared_sample{512, 1};
+
+ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue) {
+  ComparedMix compared{kept.id, kept.name, {}, {}, {}, {}, {}, {}, {}, {}, {}};
   const auto state = mix_state(kept.mix);
   if (!state) return compared;
   compared.grading = Grading{state->passing, {}, {}};
@@ -28,6 +32,10 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
     compared.air = water->air_filled_porosity;
     compared.water = water->container_capacity;
     compared.available = water->available_in_pot;
+    if (const auto drawn = UncertainMix(kept.mix, usual_spread(kept.mix, &catalogue), *pot).air_and_water(compared_sample)) {
+      compared.air_range = drawn->air;
+      compared.water_range = drawn->capacity;
+    }
   }
   return compared;
 }
@@ -39,14 +47,14 @@ std::optional<double> value_of(const std::optional<Share>& share) {
 
 }  // namespace
 
-Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band, const std::stop_token& stop,
+Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue, const std::stop_token& stop,
                     const std::function<void(int, int)>& progress) {
   Comparison comparison;
   comparison.band = band;
   if (pot != nullptr) comparison.depth = pot->filled_depth();
   for (const KeptMix& kept : mixes) {
     if (stop.stop_requested()) break;
-    comparison.mixes.push_back(compared_mix(kept, pot, band));
+    comparison.mixes.push_back(compared_mix(kept, pot, band, catalogue));
     progress(static_cast<int>(comparison.mixes.size()), static_cast<int>(mixes.size()));
   }
   return comparison;
@@ -65,13 +73,14 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
 
 PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
   PictureTable table;
-  table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("water") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
+  table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("90 of 100") << ComparisonText::tr("water") << ComparisonText::tr("90 of 100") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
                 << ComparisonText::tr("D50");
   const auto percent = [](const auto& share) { return to_local(percent_text(value_of(share))); };
+  const auto ends = [](const std::optional<Range>& range) { return range ? share_range_text(*range, 0) : QStringLiteral("\u2013"); };
   for (const ComparedMix& mix : comparison.mixes) {
     const auto density = mix.bulk_density ? std::optional<double>(in_g_l(*mix.bulk_density)) : std::nullopt;
     const auto half = mix.grading.points.empty() ? std::nullopt : percentile(mix.grading, 50);
-    table.rows.push_back({mix.name, percent(mix.air), percent(mix.water), percent(mix.available), percent(mix.in_band), percent(mix.finer),
+    table.rows.push_back({mix.name, percent(mix.air), ends(mix.air_range), percent(mix.water), ends(mix.water_range), percent(mix.available), percent(mix.in_band), percent(mix.finer),
                           to_local(density_text(density, units)), to_local(size_text(half, units))});
   }
   return table;
@@ -79,12 +88,14 @@ PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
 
 PictureTable comparison_data(const Comparison& comparison) {
   PictureTable table;
-  for (const char* name : {"mix", "air_share", "water_share", "available_share", "in_band_share", "finer_share", "bulk_density_g_l"}) table.heading << QLatin1String(name);
+  for (const char* name : {"mix", "air_share", "water_share", "available_share", "in_band_share", "finer_share", "bulk_density_g_l", "air_low", "air_high", "water_low", "water_high"}) table.heading << QLatin1String(name);
   const QLocale plain = QLocale::c();
   const auto share = [&](const auto& value) { return value ? plain.toString(value->value(), 'f', 4) : QString(); };
+  const auto end = [&](const std::optional<Range>& range, double Range::*member) { return range ? plain.toString((*range).*member, 'f', 4) : QString(); };
   for (const ComparedMix& mix : comparison.mixes) {
     table.rows.push_back({mix.name, share(mix.air), share(mix.water), share(mix.available), share(mix.in_band), share(mix.finer),
-                          mix.bulk_density ? plain.toString(in_g_l(*mix.bulk_density), 'f', 1) : QString()});
+                          mix.bulk_density ? plain.toString(in_g_l(*mix.bulk_density), 'f', 1) : QString(), end(mix.air_range, &Range::low), end(mix.air_range, &Range::high),
+                          end(mix.water_range, &Range::low), end(mix.water_range, &Range::high)});
   }
   return table;
 }

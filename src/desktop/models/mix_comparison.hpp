@@ -8,6 +8,7 @@
 #include "bench.hpp"
 #include "charts/picture_table.hpp"
 #include "gritwright/domain/mix_version.hpp"
+#include "gritwright/models/range.hpp"
 
 namespace gritwright::desktop {
 
@@ -30,6 +31,8 @@ struct ComparedMix {
   std::optional<MassShare> in_band;
   std::optional<MassShare> finer;
   std::optional<BulkDensity> bulk_density;
+  std::optional<Range> air_range;
+  std::optional<Range> water_range;
 };
 
 struct Comparison {
@@ -38,9 +41,10 @@ struct Comparison {
   std::vector<ComparedMix> mixes;
 };
 
-/// Every mix in the same pot, in order; ends early, with what it has, when asked to stop. `pot` may be null.
+/// Every mix in the same pot, in order; ends early, with what it has, when asked to stop. `pot` may be null. Ranges are by the usual
+/// spreads of `catalogue`.
 [[nodiscard]] Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band,
-                                  const std::stop_token& stop, const std::function<void(int done, int of)>& progress);
+                                  const Catalogue& catalogue, const std::stop_token& stop, const std::function<void(int done, int of)>& progress);
 
 [[nodiscard]] QString comparison_sentence(const Comparison& comparison, UnitSystem units);
 [[nodiscard]] PictureTable comparison_table(const Comparison& comparison, UnitSystem units);

@@ -107,7 +107,7 @@ void PartsFinder::search() {
   const auto also = std::ranges::find(shelf_.pots, bench_.state().find.also_pot, &ShelfPot::id);
   if (also != shelf_.pots.end()) found->further_pot_name = also->container.name.empty() ? also->id : to_qt(also->container.name);
   asked_ = std::make_shared<const DesignProblem>(*setup_.problem);
-  job_.start([this, found, enough = enough_](const std::stop_token& stale, const BackgroundJob::Progress& progress) mutable -> BackgroundJob::Delivery {
+  job_.start([this, found, enough = enough_, &catalogue = bench_.catalogue()](const std::stop_token& stale, const BackgroundJob::Progress& progress) mutable -> BackgroundJob::Delivery {
     // Stopped by hand the answer so far is wanted; stopped by a newer question nobody waits for it.
     const std::stop_callback no_longer_asked(stale, [&enough] { enough.request_stop(); });
     Teller tell(progress);
@@ -120,6 +120,7 @@ void PartsFinder::search() {
     auto answer = design(found->problem(), control);
     if (!answer) return {};
     found->answer = std::move(answer).value();
+    add_ranges(*found, catalogue, control.runner, stale);
     return [this, found] {
       found_ = found;
       emit found_changed();

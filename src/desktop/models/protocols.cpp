@@ -106,6 +106,7 @@ class OfBag {
     if (!measured || !version) return;
     MixVersion now = version->record;
     now.mix.settling = *measured->settling;
+    now.settling_measured = true;
     Change change;
     change.label = ProtocolText::tr("settling of mix %1").arg(id()).toStdString();
     change.edits.push_back({*sheet_.subject, version->revision, Record(std::move(now))});

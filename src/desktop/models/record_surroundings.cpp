@@ -118,6 +118,52 @@ std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, co
   return all;
 }
 
+std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const QString& id) {
+  std::string bag = id.toStdString();
+  if (const auto fraction = workbook.find(Id<Fraction>{bag}); fraction && fraction->record.source.kind == RecordKind::bag) bag = fraction->record.source.id;
+  const auto stored = workbook.find(Id<Bag>{bag});
+  if (!stored) return std::nullopt;
+  GrainOfRecord grain{bag, std::nullopt, stored->record.crumbling};
+  const auto& loose = stored->record.bulk_density;
+  const auto& worked_in = stored->record.worked_in_density;
+  if (loose && worked_in && *worked_in >= *loose) grain.settling = Settling(1 - *loose / *worked_in);
+  if (!grain.settling && !grain.crumbling) return std::nullopt;
+  return grain;
+}
+
+std::map<QString, GrainOfRecord> grains_of(const OpenWorkbook& workbook, const BenchState& state) {
+  std::map<QString, GrainOfRecord> grains;
+  for (const ComponentSheet& sheet : state.components) {
+    if (sheet.bag.isEmpty()) continue;
+    if (auto grain = grain_of_record(workbook, sheet.bag)) grains.emplace(sheet.bag, std::move(*grain));
+  }
+  return grains;
+}
+
+RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state) {
+  RecordKnowledge known;
+  const std::string name = state.mix_name.trimmed().toStdString();
+  if (!name.empty()) known.calibrations = calibrations_called(workbook, name);
+  for (const auto& stored : workbook.all<MixVersion>()) {
+    if (stored.record.settling_measured && stored.record.mix.name == name) {
+      MixSettling jug{stored.id.text, {}, stored.record.mix.settling};
+      for (const Component& component : stored.record.mix.components) jug.parts.emplace_back(component.name, component.parts.value());
+      known.settlings.insert(known.settlings.begin(), std::move(jug));
+    }
+    if (!stored.record.calibrated_by) continue;
+    TestedOfRecord tested{stored.id.text, stored.record.calibrated_by->id, {stored.record.mix.water, material_shares(stored.record.mix)}};
+    if (!tested.shares.materials.empty()) known.tested.push_back(std::move(tested));
+  }
+  known.grains = grains_of(workbook, state);
+  return known;
+}
+
+QStringList known_by(const BenchState& state) {
+  QStringList keys{state.mix_name};
+  for (const ComponentSheet& sheet : state.components) keys << sheet.bag;
+  return keys;
+}
+
 namespace {
 
 std::optional<RecordRef> kind_called(const OpenWorkbook& workbook, const QString& id, std::initializer_list<RecordKind> kinds) {

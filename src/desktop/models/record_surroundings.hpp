@@ -17,6 +17,19 @@ namespace gritwright::desktop {
 /// What pot tests taught about the kept mixes of a name, newest first.
 [[nodiscard]] std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, const std::string& name);
 
+/// Jug and crumble test of a bag, or of the bag a fraction was screened from; empty without either.
+[[nodiscard]] std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const QString& id);
+
+/// The same of the grains of `state`, by the numbers on their sheets.
+[[nodiscard]] std::map<QString, GrainOfRecord> grains_of(const OpenWorkbook& workbook, const BenchState& state);
+
+/// All that the record knows of the mix and the grains of `state`: pot tests of mixes of its name, tested mixes whose materials it
+/// may share, jug and crumble tests of its bags.
+[[nodiscard]] RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state);
+
+/// What that hangs on: the name of the mix and the numbers of its grains.
+[[nodiscard]] QStringList known_by(const BenchState& state);
+
 /// The bag, fraction or bin of that number; empty if there is none.
 [[nodiscard]] std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id);
 

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "answer_column.hpp"
+#include "charts/ageing_view.hpp"
 #include "charts/comparison_view.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/parts_bar.hpp"
@@ -56,6 +57,7 @@ MixPage::MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(p
     if (isVisible()) refresh_figures();
   });
   connect(comparison_, &ComparisonView::compared, pictures_, &PictureTabs::refresh_table);
+  connect(ageing_, &AgeingView::aged, pictures_, &PictureTabs::refresh_table);
   connect(finder_, &PartsFinder::found_changed, pictures_, &PictureTabs::refresh_table);
   connect(sides_, &QTabWidget::currentChanged, this, &MixPage::side_changed);
 }
@@ -147,6 +149,13 @@ QWidget* MixPage::answers() {
     pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_); }, [this] { return parts_data(bench_); }});
     pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
                   [this] { return comparison_data(comparison_->comparison()); }});
+    ageing_ = new AgeingView(bench_, &pictures);
+    pictures.add({tr("Years"), ageing_, "ageing_table",
+                  [this] {
+                    ageing_->ask();
+                    return ageing_table(ageing_->ageing(), bench_.units());
+                  },
+                  [this] { return ageing_data(ageing_->ageing()); }});
     trade_off_ = new TradeOffView(*finder_, &pictures);
     pictures.add({tr("Trade-offs"), trade_off_, "trade_off_table", [this] { return trade_off_table(finder_->found()); }, [this] { return trade_off_data(finder_->found()); }});
     scores_ = new ScoreView(&pictures);
@@ -212,6 +221,7 @@ void MixPage::show_recipes() {
   if (table->isVisible()) table->setFocus();
 }
 
+void MixPage::show_ageing() { pictures_->show_picture(ageing_); }
 void MixPage::show_scores() { pictures_->show_picture(scores_); }
 void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 

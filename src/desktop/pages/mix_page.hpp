@@ -10,6 +10,7 @@ class QTabWidget;
 
 namespace gritwright::desktop {
 
+class AgeingView;
 class BandRow;
 class CautionBar;
 class ComparisonView;
@@ -38,6 +39,7 @@ class MixPage : public QWidget {
   [[nodiscard]] CautionBar& caution() { return *caution_; }
   [[nodiscard]] PictureTabs& pictures() { return *pictures_; }
   [[nodiscard]] ComparisonView& comparison() { return *comparison_; }
+  [[nodiscard]] AgeingView& ageing() { return *ageing_; }
   [[nodiscard]] ScoreView& scores() { return *scores_; }
   [[nodiscard]] PartsFinder& finder() { return *finder_; }
   [[nodiscard]] FindPanel& find_panel() { return *find_panel_; }
@@ -54,6 +56,7 @@ class MixPage : public QWidget {
   void show_recipes();
   void show_trade_off();
   void show_scores();
+  void show_ageing();
 
  signals:
   void keep_wanted();
@@ -95,6 +98,7 @@ class MixPage : public QWidget {
   PartsBar* litres_;
   ComparisonView* comparison_;
   ScoreView* scores_;
+  AgeingView* ageing_;
   BandRow* band_;
   QLabel* narrowing_heading_;
   QLabel* narrowing_;

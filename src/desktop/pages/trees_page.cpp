@@ -12,7 +12,7 @@
 namespace gritwright::desktop {
 
 TreesPage::TreesPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
-    : QWidget(parent), tabs_(new QTabWidget(this)), trees_(new TreesTab(book, tabs_)), pots_(new PotsTab(book, tabs_)), plans_(new RootPlanTab(book, catalogue, tabs_)) {
+    : QWidget(parent), tabs_(new QTabWidget(this)), trees_(new TreesTab(book, catalogue, tabs_)), pots_(new PotsTab(book, tabs_)), plans_(new RootPlanTab(book, catalogue, tabs_)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
   tabs_->setObjectName(QStringLiteral("trees_tabs"));

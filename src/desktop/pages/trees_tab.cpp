@@ -20,6 +20,7 @@
 #include "widgets/column_scroll.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
+#include "widgets/tree_air_note.hpp"
 
 namespace gritwright::desktop {
 
@@ -125,9 +126,10 @@ QString group_text(SpeciesGroup group) {
   return {};
 }
 
-TreesTab::TreesTab(RecordBook& book, QWidget* parent)
+TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     : QWidget(parent),
       book_(book),
+      catalogue_(catalogue),
       editor_(book, [this] { return list_ == nullptr ? QString() : list_->current(); }, [](const QString& what, const QString& id) { return tr("%1 of tree %2").arg(what, id); }) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
@@ -179,6 +181,7 @@ QWidget* TreesTab::form_side() {
   due_ = new QLabel(details);
   due_->setObjectName(QStringLiteral("tree_due_text"));
   due_->setWordWrap(true);
+  air_ = new TreeAirNote(book_, catalogue_, details);
   auto* plan = new QPushButton(tr("Root-mass p&lan of this tree"), details);
   plan->setObjectName(QStringLiteral("tree_plan"));
   plan->setAccessibleName(tr("Root-mass plan of this tree"));
@@ -187,6 +190,7 @@ QWidget* TreesTab::form_side() {
   card->addWidget(title_);
   card->addWidget(form_);
   card->addWidget(due_);
+  card->addWidget(air_);
   card->addWidget(plan, 0, Qt::AlignLeft);
   card->addStretch(1);
   return details;
@@ -467,6 +471,7 @@ void TreesTab::refresh() {
   if (due && tree.due) due_->setText(tr("Next repotting: %1, as you set it.").arg(to_qt(due->to)));
   else if (due) due_->setText(tr("Next repotting by the group's interval: from %1, by %2 at the latest (common practice; look at it first).").arg(to_qt(due->from), to_qt(due->to)));
   else due_->setText(tree.group ? tr("Next repotting: \u2013 (it has no last repotting, or its group has no interval)") : tr("Next repotting: \u2013 (choose its group and write down the last repotting)"));
+  air_->show_tree(tree);
   refresh_seen(tree);
   refresh_repottings(tree);
 }

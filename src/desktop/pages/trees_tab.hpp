@@ -1,6 +1,7 @@
 #pragma once
 #include <QWidget>
 
+#include "gritwright/domain/material.hpp"
 #include "models/record_editor.hpp"
 
 class QCheckBox;
@@ -13,12 +14,13 @@ namespace gritwright::desktop {
 
 class RecordForm;
 class RecordListSide;
+class TreeAirNote;
 
 /// The trees: what they are, how they did over time, when they may be repotted and what was done to them.
 class TreesTab : public QWidget {
   Q_OBJECT
  public:
-  explicit TreesTab(RecordBook& book, QWidget* parent = nullptr);
+  TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent = nullptr);
 
   void add_tree();
   void remove_tree();
@@ -51,12 +53,14 @@ class TreesTab : public QWidget {
   [[nodiscard]] QString state_of(const std::string& id) const;
 
   RecordBook& book_;
+  const Catalogue& catalogue_;
   RecordListSide* list_ = nullptr;
   RecordEditor<Tree> editor_;
   RecordForm* form_ = nullptr;
   QComboBox* groups_ = nullptr;
   QLabel* title_ = nullptr;
   QLabel* due_ = nullptr;
+  TreeAirNote* air_ = nullptr;
   QLabel* history_fault_ = nullptr;
   QWidget* details_ = nullptr;
   QWidget* history_ = nullptr;

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "field_form.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -88,9 +89,16 @@ void PotForm::add_fill() {
   form_->add({QStringLiteral("tilt"), tr("Ti&lt, degrees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
               tr("about the length; level if empty"), {}, {}, {}});
   form_->add({QStringLiteral("settling"), tr("Wo&rking in"), Kind::percent, [] { return tr("settling"); },
-              [](BenchState& state) -> QString* { return &state.settling; }, {"/settling"}, tr("lost volume: 0 poured, about 8 worked in"), {}, {}, {}});
+              [](BenchState& state) -> QString* { return &state.settling; }, {"/settling"}, tr("lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual"), {}, [this] { return settling_hint(); }, {}});
   form_->add({QStringLiteral("spill"), tr("&Spill"), Kind::percent, [] { return tr("spill"); }, [](BenchState& state) -> QString* { return &state.spill; }, {"/spill"},
               tr("mix that misses the pot, 5 to 10"), {}, {}, {}});
+}
+
+QString PotForm::settling_hint() const {
+  const BenchEvaluation& evaluation = bench_.evaluation();
+  const QString percent = number_text(100 * evaluation.settling.value(), 2);
+  if (evaluation.settled_by == SettledBy::jug) return tr("empty: %1, by a jug of this mix").arg(percent);
+  return evaluation.settled_by == SettledBy::grains ? tr("empty: %1, by your jug tests").arg(percent) : tr("empty: %1, worked in; 0 if poured").arg(percent);
 }
 
 void PotForm::refresh() { shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(bench_.state().pot.shape))); }

@@ -17,6 +17,7 @@ class PotForm : public QWidget {
 
  private:
   void refresh();
+  [[nodiscard]] QString settling_hint() const;
   void add_lengths();
   void add_fill();
 

@@ -110,6 +110,7 @@ void VerdictPanel::refresh() {
   sentence_->setText(view.sentence);
   figures_->show_group(view.figures);
   laboratory_->setVisible(!view.laboratory.figures.empty());
+  add_laboratory_ranges(view.laboratory, ranges);
   if (!view.laboratory.figures.empty()) laboratory_->show_group(view.laboratory);
   fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions);
   openings_heading_->setText(view.openings_are_owned ? tr("Which openings? From the sieves you own") : tr("Which openings? From the sieves of this test"));

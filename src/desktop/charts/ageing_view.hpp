@@ -1,0 +1,44 @@
+#pragma once
+#include <QTimer>
+#include <QWidget>
+#include <memory>
+
+#include "models/bench_ageing.hpp"
+#include "workers/background_job.hpp"
+
+namespace gritwright::desktop {
+
+/// The years to come: air of the mix on the bench in its pot by season with its range, for both fates of the crumbs, and its grading in
+/// each. Worked out beside the window while it is looked at.
+class AgeingView : public QWidget {
+  Q_OBJECT
+ public:
+  explicit AgeingView(Bench& bench, QWidget* parent = nullptr);
+
+  /// What is shown; null until it is worked out, and where nothing can be foretold.
+  [[nodiscard]] const BenchAgeing* ageing() const { return ageing_.get(); }
+  [[nodiscard]] BackgroundJob& job() { return job_; }
+  /// Begins to work it out while it or its table is in front, unless it is known or under way.
+  void ask();
+  /// Works it out now, for tests and for pictures of the window.
+  void finish();
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ signals:
+  void aged();
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void work_out();
+
+  Bench& bench_;
+  std::shared_ptr<const BenchAgeing> ageing_;
+  std::optional<AgeingQuestion> asked_;
+  QTimer stands_still_;
+  BackgroundJob job_;
+};
+
+}  // namespace gritwright::desktop
