@@ -5,6 +5,7 @@
 
 #include "gritwright/formats/catalogue_folder.hpp"
 #include "gritwright/formats/data_folder.hpp"
+#include "gritwright/formats/named_file.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/formats/text_size.hpp"
@@ -38,7 +39,6 @@ std::optional<Band> parse_band(const std::string& text) {
   return Band{aperture_mm(*from), aperture_mm(*to)};
 }
 
-/// A sieve test named inside another file lies beside that file; "-" is a name like any other there.
 Result<SieveTestGrading> graded(const std::filesystem::path& file) {
   std::ifstream unused;
   const auto test = sieve_test_from(file.string(), unused);
@@ -62,9 +62,11 @@ auto with_sources(const std::string& path, std::istream& standard_input, Read re
     if (!content) return content.problems();
     catalogue = std::move(content).value();
   }
-  const std::filesystem::path beside = path == "-" ? std::filesystem::path() : std::filesystem::path(path).parent_path();
-  const ComponentSources sources{&catalogue.catalogue, [beside](const std::string& file) {
-                                   return file.empty() ? Problem{"file.no-name", {}, {}} : graded(beside / (file == "-" ? "./-" : file));
+  const ComponentSources sources{&catalogue.catalogue, [path](const std::string& name) -> Result<SieveTestGrading> {
+                                   // What comes through standard input has no folder; its names are as good as typed.
+                                   if (path == "-" && !name.empty()) return graded(name == "-" ? "./-" : name);
+                                   const auto file = file_named_in(path, name);
+                                   return file ? graded(*file) : file.problems();
                                  }};
   return read(*text, sources);
 }

@@ -26,7 +26,7 @@ bool is_file_trouble(const Problem& problem) {
   static const std::set<std::string> codes{"file.missing", "file.no-name", "file.unreadable", "file.is-folder",
                                             "file.no-catalogue",
                                             "file.damaged", "file.disk-full",  "file.gone",      "file.locked",
-                                            "file.newer-version", "file.other-kind", "file.read-only", "file.trouble",
+                                            "file.newer-version", "file.other-kind", "file.outside-folder", "file.read-only", "file.trouble",
                                             "file.write-failed", "workbook.read-only", "workbook.record-unreadable"};
   return codes.contains(problem.code);
 }

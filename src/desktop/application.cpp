@@ -17,6 +17,7 @@
 #include "models/bench_files.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/record_book.hpp"
+#include "plain_labels.hpp"
 #include "screenshots.hpp"
 #include "settings.hpp"
 #include "text.hpp"
@@ -84,6 +85,7 @@ int run_desktop(int argc, char** argv) {
   QApplication::setApplicationVersion(QStringLiteral(GRITWRIGHT_VERSION));
   const Settings settings = read_settings();
   use_language(application, language_asked_for(QApplication::arguments()).value_or(settings.language));
+  show_labels_plainly(application);
   QCommandLineParser parser;
   parser.setApplicationDescription(QApplication::translate("Application", "Grading, mixes and pots for trees in shallow containers"));
   parser.addHelpOption();

@@ -86,6 +86,7 @@ constexpr std::array input_templates{
     MessageTemplate{"file.no-catalogue", GRITWRIGHT_TEXT("the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/")},
     MessageTemplate{"file.no-name", GRITWRIGHT_TEXT("a file is asked for, but its name is empty")},
     MessageTemplate{"file.other-kind", GRITWRIGHT_TEXT("this is no Gritwright workbook")},
+    MessageTemplate{"file.outside-folder", GRITWRIGHT_TEXT("the file lies outside the folder of the file that names it; put it there, or into a folder sieve_tests beside it")},
     MessageTemplate{"file.read-only", GRITWRIGHT_TEXT("the file or its folder can't be written to")},
     MessageTemplate{"file.too-large", GRITWRIGHT_TEXT("the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes")},
     MessageTemplate{"file.trouble", GRITWRIGHT_TEXT("the file made trouble: {text}")},

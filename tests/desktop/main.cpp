@@ -8,6 +8,8 @@
 #include <clocale>
 #include <iostream>
 
+#include "plain_labels.hpp"
+#include "support/no_network.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
 
@@ -21,7 +23,11 @@ int main(int argument_count, char** arguments) {
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
   gritwright::desktop::install_translations(application, QLocale(QLocale::English));
+  gritwright::desktop::show_labels_plainly(application);
   gritwright::desktop::apply_theme(application, gritwright::desktop::Theme::light, 100);
+  // A printer is asked for by the socket of this machine, never over a network.
+  qputenv("CUPS_SERVER", "/run/cups/cups.sock");
+  if (!gritwright::tests::forbid_network()) std::cout << "this kernel can't forbid the network\n";
   Catch::Session session;
   const int wrong_usage = session.applyCommandLine(argument_count, arguments);
   if (wrong_usage != 0) return wrong_usage;

@@ -149,6 +149,7 @@ class Reader {
 bool write_draft(const QString& file, const BenchState& state) {
   QSaveFile target(file);
   if (!target.open(QIODevice::WriteOnly)) return false;
+  target.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
   QDataStream stream(&target);
   stream.setVersion(QDataStream::Qt_6_4);
   stream << mark << version;

@@ -1,6 +1,5 @@
 #include "bench_files.hpp"
 
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -8,6 +7,7 @@
 #include "gritwright/formats/container_file.hpp"
 #include "gritwright/formats/data_folder.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/named_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "sheets_from_records.hpp"
@@ -28,6 +28,8 @@ Result<std::string> read_text_file(const QString& path) {
   const QFileInfo info(path);
   if (info.isDir()) return file_problem("file.is-folder", path);
   QFile file(path);
+  // A device or a pipe may never end.
+  if (info.exists() && !info.isFile()) return file_problem("file.missing", path);
   if (!file.open(QIODevice::ReadOnly)) return file_problem("file.missing", path);
   if (info.size() > (limit_mb << 20)) return file_problem("file.too-large", path, {{"limit_mb", static_cast<double>(limit_mb)}});
   const QByteArray text = file.read((limit_mb << 20) + 1);
@@ -45,8 +47,10 @@ namespace {
 
 /// Materials by the catalogue; a path inside a file is meant from that file's own folder.
 ComponentSources sources_beside(const QString& path, const Catalogue& catalogue) {
-  const auto grade = [folder = QFileInfo(path).dir()](const std::string& name) -> Result<SieveTestGrading> {
-    const auto test = open_sieve_test(folder.filePath(QString::fromStdString(name)));
+  const auto grade = [path](const std::string& name) -> Result<SieveTestGrading> {
+    const auto file = file_named_in(path.toStdString(), name);
+    if (!file) return file.problems();
+    const auto test = open_sieve_test(QString::fromStdString(file->string()));
     if (!test) return test.problems();
     const auto analysis = analyse(*test);
     if (!analysis) return analysis.problems();

@@ -18,6 +18,7 @@ CautionBar::CautionBar(QString topic, const QString& title, const QString& text,
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(10, 6, 6, 6);
   auto* words = new QLabel(QStringLiteral("<b>%1</b> %2").arg(title.toHtmlEscaped(), text.toHtmlEscaped()), this);
+  words->setTextFormat(Qt::RichText);
   words->setObjectName(QStringLiteral("caution_text"));
   words->setWordWrap(true);
   layout->addWidget(words, 1);
