@@ -76,7 +76,7 @@ QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, i
     case Column::id: return kind_ == RecordKind::bag ? tr("bag") : kind_ == RecordKind::fraction ? tr("fraction") : tr("no.");
     case Column::title: return kind_ == RecordKind::log_entry ? tr("what happened") : tr("what");
     case Column::day: return kind_ == RecordKind::bag ? tr("received") : tr("day");
-    case Column::tests: return tr("sieve tests");
+    case Column::tests: return tr("tests");
     case Column::stock: return tr("left");
     case Column::state: return state_heading_;
   }

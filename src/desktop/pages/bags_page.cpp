@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -20,6 +19,7 @@
 #include "models/stock_text.hpp"
 #include "models/material_words.hpp"
 #include "text.hpp"
+#include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
@@ -66,7 +66,7 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->addWidget(list_side(catalogue));
   splitter->addWidget(form_side());
   splitter->setStretchFactor(0, 1);
-  splitter->setSizes({720, 520});
+  splitter->setSizes({800, 440});
   layout->addWidget(splitter);
   tabs_->addTab(shelf, tr("Bags and fractions"));
   tabs_->addTab(bins_, tr("Bins and tubs"));
@@ -196,12 +196,7 @@ QWidget* BagsPage::form_side() {
   card->addWidget(not_in_stock_);
   card->addLayout(form_buttons(details));
   card->addStretch(1);
-  auto* area = new QScrollArea(this);
-  area->setWidget(details);
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setFocusPolicy(Qt::NoFocus);
-  return area;
+  return new ColumnScroll(details, this);
 }
 
 QLayout* BagsPage::form_buttons(QWidget* details) {
@@ -391,12 +386,13 @@ void BagsPage::fit_columns() {
   const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
   fit(0, "WW-000");
   fit(2, "30 Sept 0000");
-  fit(3, "sieve tests");
-  fit(4, "0000 kg dry");
+  fit(3, "none yet");
+  fit(4, "00.0 kg dry");
   const int line = std::max(26, metrics.height() + 8);
   table_->verticalHeader()->setDefaultSectionSize(line);
   fraction_table_->verticalHeader()->setDefaultSectionSize(line);
   fraction_table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-00/00")) + 24);
+  fraction_table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("30 Sept 0000")) + 24);
   fraction_table_->setFixedHeight(4 * line + fraction_table_->horizontalHeader()->sizeHint().height());
 }
 

@@ -166,10 +166,13 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
     connect(made, &QLineEdit::returnPressed, this, &BinsTab::tip_in);
     return made;
   };
-  source_ = field(0, "bin_source", tr("Tip in"), tr("bag, fraction, batch or bin"));
-  amount_ = field(1, "bin_amount", tr("How much"), tr("900 g or 2 L; dry grain"));
+  source_ = field(0, "bin_source", tr("Tip in"), tr("bag, batch or bin"));
+  amount_ = field(1, "bin_amount", tr("How much"), tr("900 g or 2 L, dry"));
   day_ = field(2, "bin_day", tr("On"), tr("like 2026-03-14"));
   day_->setText(to_qt(today()));
+  grid->setColumnStretch(0, 3);
+  grid->setColumnStretch(1, 2);
+  grid->setColumnStretch(2, 1);
   auto* tip = bin_button(lines, "bin_tip_in", tr("Tip in"));
   auto* empty = bin_button(lines, "bin_empty_out", tr("It is empty"));
   grid->addWidget(tip, 1, 3);

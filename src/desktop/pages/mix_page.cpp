@@ -34,6 +34,7 @@
 #include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
 #include "widgets/recipes_panel.hpp"
+#include "widgets/wrapped_label.hpp"
 
 namespace gritwright::desktop {
 
@@ -189,9 +190,8 @@ QWidget* MixPage::figures() {
   narrowing_heading_->setWordWrap(true);
   layout->addWidget(narrowing_heading_);
   const auto words = [&](const char* name) {
-    auto* label = new QLabel(below);
+    auto* label = new WrappedLabel(below);
     label->setObjectName(QLatin1String(name));
-    label->setWordWrap(true);
     label->setTextFormat(Qt::PlainText);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setFocusPolicy(Qt::NoFocus);

@@ -121,6 +121,7 @@ QWidget* SickTreesTab::shared_side() {
   save_->setAccessibleName(tr("Save what these trees share as text, CSV or JSON"));
   save_->setMinimumHeight(28);
   layout->addWidget(save_, 0, Qt::AlignLeft);
+  layout->addStretch(0);  // takes the room while there is no table
   connect(save_, &QPushButton::clicked, this, &SickTreesTab::choose_file);
   connect(traits_, &TracedTable::record_wanted, this, &SickTreesTab::trace_wanted);
   return side;

@@ -141,6 +141,8 @@ void SievingPage::set_bags(const std::vector<Choice>& bags) {
   bags_->addItem(tr("none, or choose one to grade"), QString());
   for (const Choice& bag : bags) bags_->addItem(bag.text, bag.id);
   bags_->setEnabled(!bags.empty());
+  // The list was read anew, not what lies on the bench: the bag of the sheet stays chosen.
+  refresh_choosers();
 }
 
 void SievingPage::set_sieve_sets(const std::vector<Choice>& sets) {

@@ -44,6 +44,7 @@ TraceTab::TraceTab(RecordBook& book, QWidget* parent)
   layout->addWidget(holders_heading_);
   holders_ = new TracedTable("trace_holders", tr("Where the rest of it went or lies"), 1, this);
   layout->addWidget(holders_, 2);
+  layout->addStretch(0);  // takes the room while no table is in sight
   connect(of_, &QLineEdit::textChanged, this, &TraceTab::refresh);
   connect(save_, &QPushButton::clicked, this, &TraceTab::choose_file);
   for (TracedTable* table : {trees_, holders_}) connect(table, &TracedTable::record_wanted, this, &TraceTab::trace);

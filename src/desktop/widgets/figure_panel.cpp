@@ -6,19 +6,18 @@
 #include <QVBoxLayout>
 
 #include "explanation_popup.hpp"
+#include "wrapped_label.hpp"
 
 namespace gritwright::desktop {
 
-FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new QLabel(this)), reason_(new QLabel(this)), grid_(new QGridLayout) {
+FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new WrappedLabel(this)), reason_(new WrappedLabel(this)), grid_(new QGridLayout) {
   setObjectName(QStringLiteral("card"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 8, 8);
   layout->setSpacing(4);
   title_->setProperty("role", "heading");
-  title_->setWordWrap(true);
   layout->addWidget(title_);
   reason_->setProperty("role", "muted");
-  reason_->setWordWrap(true);
   layout->addWidget(reason_);
   grid_->setContentsMargins(0, 0, 0, 0);
   grid_->setHorizontalSpacing(6);
@@ -31,8 +30,7 @@ FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new QLabel(th
 void FigurePanel::ensure_rows(std::size_t count) {
   while (rows_.size() < count) {
     const auto at = rows_.size();
-    Row row{new QLabel(this), new QLabel(this), new QLabel(this), new QToolButton(this)};
-    row.label->setWordWrap(true);
+    Row row{new WrappedLabel(this), new QLabel(this), new QLabel(this), new QToolButton(this)};
     row.label->setTextFormat(Qt::PlainText);
     row.value->setProperty("role", "figure");
     row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);

@@ -46,10 +46,12 @@ void TracedTable::show_rows(const RecordTable& rows) {
   horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
   resizeColumnsToContents();
   if (columnCount() == 0) return;
-  // As wide as it needs at least, so that large text scrolls rather than being cut.
+  // One column gives way, down to what is still read at a glance, before anything goes out of sight; its tip has the whole.
   int others = 0;
   for (int column = 0; column < columnCount(); ++column) others += column == stretched_ ? 0 : columnWidth(column);
-  if (others + columnWidth(stretched_) <= viewport()->width()) horizontalHeader()->setSectionResizeMode(stretched_, QHeaderView::Stretch);
+  const int room = viewport()->width() - others;
+  if (columnWidth(stretched_) <= room) horizontalHeader()->setSectionResizeMode(stretched_, QHeaderView::Stretch);
+  else setColumnWidth(stretched_, std::max(room, std::min(columnWidth(stretched_), 14 * fontMetrics().averageCharWidth())));
 }
 
 }  // namespace gritwright::desktop
