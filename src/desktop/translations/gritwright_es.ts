@@ -2,6 +2,76 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>Ageing</name>
+    <message>
+        <source>The new mix already has less than %1 air in this pot.</source>
+        <translation>La mezcla nueva ya tiene menos de %1 de aire en esta maceta.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Likely not below %1 air within %n season(s).</source>
+        <translation>
+            <numerusform>Probablemente no menos de %1 de aire en %n temporada.</numerusform>
+            <numerusform>Probablemente no menos de %1 de aire en %n temporadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2: a hint for the next repotting, an estimate.</source>
+        <translation>Probablemente menos de %1 de aire en la temporada %2: una pista para el próximo trasplante, una estimación.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs stay: a hint for the next repotting, an estimate.</source>
+        <translation>Probablemente menos de %1 de aire en la temporada %2 si los fragmentos quedan: una pista para el próximo trasplante, una estimación.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs wash down: a hint for the next repotting, an estimate.</source>
+        <translation>Probablemente menos de %1 de aire en la temporada %2 si los fragmentos bajan: una pista para el próximo trasplante, una estimación.</translation>
+    </message>
+    <message>
+        <source>The years to come need a mix with known grain densities and a pot.</source>
+        <translation>Los años venideros necesitan una mezcla con densidades del grano conocidas y una maceta.</translation>
+    </message>
+    <message>
+        <source>The years to come are being worked out.</source>
+        <translation>Se están calculando los años venideros.</translation>
+    </message>
+    <message>
+        <source>Air in this pot, the middle of the cases: %1 when new; after %2 seasons %3 (%4) if the crumbs stay, %5 (%6) if they wash down. %7</source>
+        <translation>Aire en esta maceta, el valor medio de los casos: %1 cuando es nueva; tras %2 temporadas %3 (%4) si los fragmentos quedan, %5 (%6) si bajan. %7</translation>
+    </message>
+    <message>
+        <source>By your own crumble test: %1.</source>
+        <translation>Según su propio ensayo de desmenuzamiento: %1.</translation>
+    </message>
+    <message>
+        <source>By the catalogue’s typical durability: %1.</source>
+        <translation>Según la durabilidad típica del catálogo: %1.</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>temporada</translation>
+    </message>
+    <message>
+        <source>air, crumbs stay</source>
+        <translation>aire, fragmentos quedan</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 de 100 casos</translation>
+    </message>
+    <message>
+        <source>air, crumbs wash down</source>
+        <translation>aire, fragmentos bajan</translation>
+    </message>
+    <message>
+        <source>finer than %1</source>
+        <translation>más fino que %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nuevo</translation>
+    </message>
+</context>
+<context>
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
@@ -92,6 +162,57 @@
     <message>
         <source>D50</source>
         <translation>D50</translation>
+    </message>
+    <message>
+        <source>90 of 100</source>
+        <translation>90 de 100</translation>
+    </message>
+</context>
+<context>
+    <name>DayCertainty</name>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>medio</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>mix or loose grain</source>
+        <translation>mezcla o grano suelto</translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation>mezcla %1</translation>
+    </message>
+    <message>
+        <source>How sure are the litres? 90 of 100 cases</source>
+        <translation>¿Qué seguridad tienen los litros? 90 de 100 casos</translation>
+    </message>
+    <message>
+        <source>How sure is that? 90 of 100 cases</source>
+        <translation>¿Qué seguridad tiene? 90 de 100 casos</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>por comprar</translation>
+    </message>
+    <message>
+        <source>bags of %1</source>
+        <translation>sacos de %1</translation>
+    </message>
+    <message>
+        <source>litres of %1</source>
+        <translation>litros de %1</translation>
+    </message>
+    <message>
+        <source>%1 may run short: in %2 of 100 cases.</source>
+        <translation>%1 puede no alcanzar: en %2 de 100 casos.</translation>
     </message>
 </context>
 <context>
@@ -703,31 +824,310 @@
     </message>
 </context>
 <context>
-    <name>JumpTargets</name>
+    <name>GrainTrace</name>
     <message>
-        <source>bag</source>
-        <translation>saco</translation>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>may</source>
+        <translation>quizá</translation>
+    </message>
+    <message>
+        <source>stands in it</source>
+        <translation>está en ello</translation>
+    </message>
+    <message>
+        <source>some may remain</source>
+        <translation>puede quedar algo</translation>
+    </message>
+    <message>
+        <source>stood in it</source>
+        <translation>estuvo en ello</translation>
+    </message>
+    <message>
+        <source>%1 (deleted)</source>
+        <translation>%1 (borrado)</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>cribado</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>echado</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mezclado</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>plantado</translation>
+    </message>
+    <message>
+        <source>left in the pot</source>
+        <translation>quedó en la maceta</translation>
+    </message>
+    <message>
+        <source>by design</source>
+        <translation>por diseño</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>usado</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lote</translation>
     </message>
     <message>
         <source>mix</source>
         <translation>mezcla</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>árbol</translation>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>day of repotting</source>
+        <translation>día del trasplante</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>removed share</source>
+        <translation>proporción quitada</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>saco</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>cubeta</translation>
     </message>
     <message>
         <source>fraction</source>
         <translation>fracción</translation>
     </message>
     <message>
+        <source>sieve set</source>
+        <translation>juego de tamices</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ensayo de tamizado</translation>
+    </message>
+    <message>
         <source>container</source>
         <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>árbol</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de cepellón</translation>
     </message>
     <message>
         <source>repotting day</source>
         <translation>jornada de trasplante</translation>
     </message>
+    <message>
+        <source>batch</source>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>asiento de existencias</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrada del diario</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>grupo de especies</translation>
+    </message>
+    <message>
+        <source>thriving</source>
+        <translation>vigoroso</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>vigilar</translation>
+    </message>
+    <message>
+        <source>sick</source>
+        <translation>enfermo</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>muerto</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation>cómo</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>estado</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>contains it</source>
+        <translation>lo contiene</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>vía</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>id</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>left, dry</source>
+        <translation>queda</translation>
+    </message>
+    <message>
+        <source>%1: no tree stands in it, as far as it was written down.</source>
+        <translation>%1: ningún árbol está en ello, según lo anotado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n árbol está en ello</numerusform>
+            <numerusform>%n árboles están en ello</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>en %n trasplantado después puede quedar algo</numerusform>
+            <numerusform>en %n trasplantados después puede quedar algo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>%n estuvo en ello</numerusform>
+            <numerusform>%n estuvieron en ello</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>título</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>por</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>%1: no bag is known to be in its ground.</source>
+        <translation>%1: no se conoce ningún saco en su tierra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1: el grano de %n saco está o puede estar en su tierra.</numerusform>
+            <numerusform>%1: el grano de %n sacos está o puede estar en su tierra.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>what they share</source>
+        <translation>lo que comparten</translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation>cuál</translation>
+    </message>
+    <message>
+        <source>these trees</source>
+        <translation>estos árboles</translation>
+    </message>
+    <message>
+        <source>all others</source>
+        <translation>los demás</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them may</source>
+        <translation>%1, de ellos %2 quizá</translation>
+    </message>
+    <message>
+        <source>Few trees prove nothing: what they share may be chance.</source>
+        <translation>Pocos árboles no prueban nada: lo que comparten puede ser casualidad.</translation>
+    </message>
+    <message>
+        <source>the drain hole: is it open?</source>
+        <translation>el agujero de drenaje: ¿está abierto?</translation>
+    </message>
+    <message>
+        <source>the trunk: is it buried, or stands it too deep?</source>
+        <translation>el tronco: ¿está enterrado o demasiado hondo?</translation>
+    </message>
+    <message>
+        <source>the tie: is it loose, does the tree rock?</source>
+        <translation>la sujeción: ¿está floja, se mueve el árbol?</translation>
+    </message>
+    <message>
+        <source>the smell of the root mass: is it sour?</source>
+        <translation>el olor del cepellón: ¿es agrio?</translation>
+    </message>
+    <message>
+        <source>the watering: who, how often, and did it run through?</source>
+        <translation>el riego: ¿quién, cada cuánto, y atravesó la maceta?</translation>
+    </message>
+</context>
+<context>
+    <name>JumpTargets</name>
     <message>
         <source>sheet %1</source>
         <translation>hoja %1</translation>
@@ -1374,6 +1774,111 @@
     </message>
 </context>
 <context>
+    <name>StockText</name>
+    <message>
+        <source>received</source>
+        <translation>recibido</translation>
+    </message>
+    <message>
+        <source>screened into it</source>
+        <translation>entró por cribado</translation>
+    </message>
+    <message>
+        <source>screened out of it</source>
+        <translation>salió por cribado</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>usado</translation>
+    </message>
+    <message>
+        <source>came back or was tipped in</source>
+        <translation>volvió o se echó</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>derramado</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>tirado</translation>
+    </message>
+    <message>
+        <source>difference found by counting</source>
+        <translation>diferencia hallada al contar</translation>
+    </message>
+    <message>
+        <source>Sum of the lines of the ledger, in dry grain</source>
+        <translation>Suma de las líneas del libro, en grano seco</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>the record</source>
+        <translation>el registro</translation>
+    </message>
+    <message>
+        <source>Left of it</source>
+        <translation>Queda</translation>
+    </message>
+    <message>
+        <source>Loose grain</source>
+        <translation>Grano suelto</translation>
+    </message>
+    <message>
+        <source>Dry grain</source>
+        <translation>Grano seco</translation>
+    </message>
+    <message>
+        <source>nothing of it was taken into stock yet</source>
+        <translation>aún no se pasó nada de ello a existencias</translation>
+    </message>
+    <message>
+        <source>Loose litres = dry grain / litre weight</source>
+        <translation>Litros sueltos = grano seco / peso por litro</translation>
+    </message>
+    <message>
+        <source>litre weight, dry</source>
+        <translation>peso por litro, seco</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo</translation>
+    </message>
+    <message>
+        <source>its litre weight is not known</source>
+        <translation>no se conoce su peso por litro</translation>
+    </message>
+    <message>
+        <source>%1 dry</source>
+        <translation>%1 seco</translation>
+    </message>
+    <message>
+        <source>Tested: not yet</source>
+        <translation>Ensayado: aún no</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>Ensayado: %n ensayo de tamizado, el %1</numerusform>
+            <numerusform>Ensayado: %n ensayos de tamizado, el último el %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>Ensayado: %n ensayo de tamizado</numerusform>
+            <numerusform>Ensayado: %n ensayos de tamizado</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
@@ -1433,6 +1938,13 @@
     <message>
         <source>Sieve test</source>
         <translation>Ensayo de tamizado</translation>
+    </message>
+</context>
+<context>
+    <name>TreeAgeing</name>
+    <message>
+        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
+        <translation>Al deshacerse el grano, en temporadas desde el trasplante de %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1596,6 +2108,45 @@
     <message>
         <source>the sieve test is not finished</source>
         <translation>el ensayo de tamizado no está terminado</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::AgeingView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Air that drains free, 90 of 100 cases</source>
+        <translation>Aire tras drenar, 90 de 100 casos</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nuevo</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>temporada</translation>
+    </message>
+    <message>
+        <source>Grading, finer than</source>
+        <translation>Granulometría, más fino que</translation>
+    </message>
+    <message>
+        <source>sieve</source>
+        <translation>tamiz</translation>
+    </message>
+    <message>
+        <source>The years to come: air and grading by season</source>
+        <translation>Los años venideros: aire y granulometría por temporada</translation>
+    </message>
+    <message>
+        <source>crumbs stay</source>
+        <translation>fragmentos quedan</translation>
+    </message>
+    <message>
+        <source>crumbs wash down</source>
+        <translation>fragmentos bajan</translation>
     </message>
 </context>
 <context>
@@ -1865,16 +2416,56 @@
         <translation>saco %1 pasado a existencias</translation>
     </message>
     <message>
-        <source>Left: %1 of dry grain</source>
-        <translation>Quedan: %1 de grano seco</translation>
+        <source>Bags and fractions</source>
+        <translation>Sacos y fracciones</translation>
     </message>
     <message>
-        <source>%1 of dry grain, not in stock yet</source>
-        <translation>%1 de grano seco, aún no en existencias</translation>
+        <source>Bins and tubs</source>
+        <translation>Cubetas y tinas</translation>
     </message>
     <message>
-        <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation>Quedan: – (escriba el peso de un saco, o sus litros y el peso por litro)</translation>
+        <source>Taken back from</source>
+        <translation>Devuelto por</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty for grain that was bought</source>
+        <translation>un árbol, como TR-06; vacío: grano comprado</translation>
+    </message>
+    <message>
+        <source>It stood in</source>
+        <translation>Estuvo en</translation>
+    </message>
+    <message>
+        <source>the mix it was, like MX-01/1</source>
+        <translation>la mezcla que era, como MX-01/1</translation>
+    </message>
+    <message>
+        <source>Taken back on</source>
+        <translation>Devuelto el</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>árbol</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>devuelto</translation>
+    </message>
+    <message>
+        <source>No bag has these words.</source>
+        <translation>Ningún saco tiene estas palabras.</translation>
+    </message>
+    <message>
+        <source>%1 of dry grain came; take it into stock to follow what is left.</source>
+        <translation>Llegaron %1 de grano seco; páselo a existencias para seguir lo que queda.</translation>
+    </message>
+    <message>
+        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Escriba el peso de un saco, o sus litros y el peso por litro, para pasarlo a existencias.</translation>
     </message>
 </context>
 <context>
@@ -1898,6 +2489,213 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>tamaño más grueso deseado</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BinsTab</name>
+    <message>
+        <source>%1 (since %2)</source>
+        <translation>%1 (desde %2)</translation>
+    </message>
+    <message>
+        <source>Nothing is noted to lie in it now.</source>
+        <translation>No consta que ahora haya algo en ella.</translation>
+    </message>
+    <message>
+        <source>It holds %1.</source>
+        <translation>Contiene %1.</translation>
+    </message>
+    <message>
+        <source>What is taken out may contain each of: %1.</source>
+        <translation>Lo que se saque puede contener de cada uno: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of bin %2</source>
+        <translation>%1 de la cubeta %2</translation>
+    </message>
+    <message>
+        <source>Bins and leftover tubs</source>
+        <translation>Cubetas y tinas de sobrantes</translation>
+    </message>
+    <message>
+        <source>bin by number, name or material</source>
+        <translation>cubeta por número, nombre o material</translation>
+    </message>
+    <message>
+        <source>No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them.</source>
+        <translation>Aún no hay cubetas. Una cubeta o tina de sobrantes guarda varios lotes; lo que se saque de ella puede contener de cada uno.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>queda</translation>
+    </message>
+    <message>
+        <source>Add a &amp;bin or tub</source>
+        <translation>Añadir una cu&amp;beta o tina</translation>
+    </message>
+    <message>
+        <source>What was tipped into it</source>
+        <translation>Lo que se echó en ella</translation>
+    </message>
+    <message>
+        <source>&amp;Grade this bin</source>
+        <translation>&amp;Tamizar esta cubeta</translation>
+    </message>
+    <message>
+        <source>&amp;Put into the mix</source>
+        <translation>&amp;Poner en la mezcla</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>as it stands on the lid</source>
+        <translation>como pone en la tapa</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>Material of the bin</source>
+        <translation>Material de la cubeta</translation>
+    </message>
+    <message>
+        <source>of several materials</source>
+        <translation>de varios materiales</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>&amp;Material</translation>
+    </message>
+    <message>
+        <source>&amp;Litre weight, dry</source>
+        <translation>&amp;Peso por litro, seco</translation>
+    </message>
+    <message>
+        <source>measured on what lies in it</source>
+        <translation>medido en lo que contiene</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>peso por litro</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>anything worth knowing next year</source>
+        <translation>para el año que viene</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>Tip in</source>
+        <translation>Echar</translation>
+    </message>
+    <message>
+        <source>bag, batch or bin</source>
+        <translation>saco, tanda, cubeta</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g o 2 L, seco</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>El</translation>
+    </message>
+    <message>
+        <source>like 2026-03-14</source>
+        <translation>como 2026-03-14</translation>
+    </message>
+    <message>
+        <source>It is empty</source>
+        <translation>Está vacía</translation>
+    </message>
+    <message>
+        <source>leftovers</source>
+        <translation>sobrantes</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>cubeta %1</translation>
+    </message>
+    <message>
+        <source>Put up bin %1</source>
+        <translation>Puesta la cubeta %1</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it.</source>
+        <translation>La cubeta %1 se queda: la nombran ensayos, tandas o las existencias.</translation>
+    </message>
+    <message>
+        <source>bin %1 removed</source>
+        <translation>cubeta %1 quitada</translation>
+    </message>
+    <message>
+        <source>Type the number of what is tipped in.</source>
+        <translation>Escriba el número de lo que se echa.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>No hay nada llamado %1.</translation>
+    </message>
+    <message>
+        <source>A bin is not tipped into itself.</source>
+        <translation>Una cubeta no se echa en sí misma.</translation>
+    </message>
+    <message>
+        <source>%1 tipped into bin %2</source>
+        <translation>%1 echado en la cubeta %2</translation>
+    </message>
+    <message>
+        <source>Tipped %1 into bin %2</source>
+        <translation>Echado %1 en la cubeta %2</translation>
+    </message>
+    <message>
+        <source>bin %1 emptied</source>
+        <translation>cubeta %1 vaciada</translation>
+    </message>
+    <message>
+        <source>Bin %1 is empty</source>
+        <translation>La cubeta %1 está vacía</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>título</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>echado</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>still in it</source>
+        <translation>aún en ella</translation>
     </message>
 </context>
 <context>
@@ -3232,16 +4030,8 @@
         <translation>Desde</translation>
     </message>
     <message>
-        <source>day, like 2026-03-14</source>
-        <translation>como 2026-03-14</translation>
-    </message>
-    <message>
         <source>to</source>
         <translation>hasta</translation>
-    </message>
-    <message>
-        <source>day, like 2026-04-30</source>
-        <translation>como 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -3288,52 +4078,32 @@
         <translation>Vinculado con %1</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>árbol</translation>
-    </message>
-    <message>
-        <source>mix</source>
-        <translation>mezcla</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>tanda</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>fracción</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>cubeta</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>saco</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>ensayo de tamizado</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>ensayo en maceta</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>jornada de trasplante</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>recipiente</translation>
-    </message>
-    <message>
         <source>nothing yet</source>
         <translation>nada todavía</translation>
     </message>
     <message>
         <source>line in the log</source>
         <translation>línea en el diario</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Lo que pasó</translation>
+    </message>
+    <message>
+        <source>Where grain went</source>
+        <translation>Adónde fue el grano</translation>
+    </message>
+    <message>
+        <source>Sick trees</source>
+        <translation>Árboles enfermos</translation>
+    </message>
+    <message>
+        <source>like 2026-04-30</source>
+        <translation>como 2026-04-30</translation>
     </message>
 </context>
 <context>
@@ -3949,6 +4719,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
         <translation>La capa de fondo y la cobertura del archivo no están en este formulario y se omitieron.</translation>
     </message>
+    <message>
+        <source>&amp;Years to come</source>
+        <translation>Años &amp;venideros</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -4148,6 +4926,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Mind: %1</source>
         <translation>Atención: %1</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>Años</translation>
     </message>
 </context>
 <context>
@@ -4556,10 +5338,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>asentamiento</translation>
     </message>
     <message>
-        <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation>volumen perdido: 0 vertido, unos 8 asentado</translation>
-    </message>
-    <message>
         <source>&amp;Spill</source>
         <translation>Derra&amp;me</translation>
     </message>
@@ -4570,6 +5348,22 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>mix that misses the pot, 5 to 10</source>
         <translation>mezcla que cae fuera, 5 a 10</translation>
+    </message>
+    <message>
+        <source>lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual</source>
+        <translation>volumen perdido: 0 vertido, unos 8 asentado; vacío: según sus jarras, o lo habitual</translation>
+    </message>
+    <message>
+        <source>empty: %1, by a jug of this mix</source>
+        <translation>vacío: %1, por una jarra de esta mezcla</translation>
+    </message>
+    <message>
+        <source>empty: %1, by your jug tests</source>
+        <translation>vacío: %1, por sus jarras</translation>
+    </message>
+    <message>
+        <source>empty: %1, worked in; 0 if poured</source>
+        <translation>vacío: %1, asentado; 0 si se vierte</translation>
     </message>
 </context>
 <context>
@@ -5164,11 +5958,15 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>día</translation>
     </message>
     <message>
-        <source>sieve tests</source>
+        <source>%1 dry</source>
+        <translation>%1 seco</translation>
+    </message>
+    <message>
+        <source>tests</source>
         <translation>tamizados</translation>
     </message>
     <message>
-        <source>left, dry</source>
+        <source>left</source>
         <translation>queda</translation>
     </message>
 </context>
@@ -5232,10 +6030,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Ctrl+Shift+B</source>
         <translation>Ctrl+Shift+B</translation>
-    </message>
-    <message>
-        <source>Re&amp;move this bag</source>
-        <translation>&amp;Quitar este saco</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
@@ -5507,6 +6301,54 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>A checked copy lies in %1.</source>
         <translation>Hay una copia comprobada en %1.</translation>
+    </message>
+    <message>
+        <source>Take &amp;back grain from a tree</source>
+        <translation>Rec&amp;oger grano de un árbol</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>Add a bin or tub</source>
+        <translation>Añadir una cubeta o tina</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>Re&amp;move this bag or bin</source>
+        <translation>&amp;Quitar este saco o cubeta</translation>
+    </message>
+    <message>
+        <source>W&amp;here this grain went</source>
+        <translation>&amp;Adónde fue este grano</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>What do the sick trees share?</source>
+        <translation>¿Qué comparten los árboles enfermos?</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Save the list of trees...</source>
+        <translation>Guardar la lista de árboles...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>The bench holds %1 components: the others of mix %2 were left out.</source>
+        <translation>El banco admite %1 componentes: los demás de la mezcla %2 quedaron fuera.</translation>
     </message>
 </context>
 <context>
@@ -6724,6 +7566,128 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::SickTreesTab</name>
+    <message>
+        <source>Trees, the sick ones first; Space ticks those to compare</source>
+        <translation>Árboles, los enfermos primero; Espacio marca los que comparar</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>árbol</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>estado</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>plantado</translation>
+    </message>
+    <message>
+        <source>Tick the sick ones</source>
+        <translation>Marcar los enfermos</translation>
+    </message>
+    <message>
+        <source>Tick the sick trees again and no other</source>
+        <translation>Volver a marcar los árboles enfermos y ningún otro</translation>
+    </message>
+    <message>
+        <source>What do these trees share?</source>
+        <translation>¿Qué comparten estos árboles?</translation>
+    </message>
+    <message>
+        <source>Look first at</source>
+        <translation>Mire primero</translation>
+    </message>
+    <message>
+        <source>What these trees share, beside all others</source>
+        <translation>Lo que comparten estos árboles, junto a los demás</translation>
+    </message>
+    <message>
+        <source>Save the comparison...</source>
+        <translation>Guardar la comparación...</translation>
+    </message>
+    <message>
+        <source>Save what these trees share as text, CSV or JSON</source>
+        <translation>Guardar lo que comparten estos árboles como texto, CSV o JSON</translation>
+    </message>
+    <message>
+        <source>compare %1, %2</source>
+        <translation>comparar %1, %2</translation>
+    </message>
+    <message>
+        <source>No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.</source>
+        <translation>Aún no hay árboles. Lo anotado de ellos en Macetas y árboles aparece aquí, los enfermos primero.</translation>
+    </message>
+    <message>
+        <source>%1; tick those to compare with all others.</source>
+        <translation>%1; marque los que comparar con todos los demás.</translation>
+    </message>
+    <message>
+        <source>No tree is sick</source>
+        <translation>Ningún árbol enfermo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) sick</source>
+        <translation>
+            <numerusform>%n árbol enfermo</numerusform>
+            <numerusform>%n árboles enfermos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No tree is ticked.</source>
+        <translation>Ningún árbol marcado.</translation>
+    </message>
+    <message>
+        <source>Compared: %1</source>
+        <translation>Comparados: %1</translation>
+    </message>
+    <message>
+        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <translation>Marque un árbol para ver qué se sabe de su tierra, o varios para ver qué comparten.</translation>
+    </message>
+    <message>
+        <source>They share nothing that was written down.</source>
+        <translation>No comparten nada que esté anotado.</translation>
+    </message>
+    <message>
+        <source>Tick the trees to compare first.</source>
+        <translation>Marque antes los árboles que comparar.</translation>
+    </message>
+    <message>
+        <source>Save what these trees share</source>
+        <translation>Guardar lo que comparten estos árboles</translation>
+    </message>
+    <message>
+        <source>shared by the trees</source>
+        <translation>común a los árboles</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Texto para imprimir (*.txt);;Para una hoja de cálculo (*.csv);;Para programas (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
@@ -6901,6 +7865,76 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>as typed</source>
         <translation>lo escrito</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TraceTab</name>
+    <message>
+        <source>Save the list...</source>
+        <translation>Guardar la lista...</translation>
+    </message>
+    <message>
+        <source>&amp;Trace</source>
+        <translation>Ras&amp;trear</translation>
+    </message>
+    <message>
+        <source>a bag, fraction, bin, batch or mix, to see which trees stand in it; or a tree, to see what it stands in</source>
+        <translation>un saco, fracción, cubeta, tanda o mezcla, para ver qué árboles están en ello; o un árbol, para ver en qué está</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Rastrear</translation>
+    </message>
+    <message>
+        <source>Save the list of trees as text, CSV or JSON</source>
+        <translation>Guardar la lista de árboles como texto, CSV o JSON</translation>
+    </message>
+    <message>
+        <source>Trees, or what a tree stands in</source>
+        <translation>Árboles, o en qué está un árbol</translation>
+    </message>
+    <message>
+        <source>Where the rest of it went or lies</source>
+        <translation>Adónde fue el resto o dónde está</translation>
+    </message>
+    <message>
+        <source>Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in.</source>
+        <translation>Escriba el número de un saco para ver qué árboles están en su grano, o de un árbol para ver en qué está.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>No hay nada llamado %1.</translation>
+    </message>
+    <message>
+        <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
+        <translation>Rastree antes un saco, fracción, cubeta, tanda o mezcla: su lista de árboles se puede guardar.</translation>
+    </message>
+    <message>
+        <source>Save the list of trees</source>
+        <translation>Guardar la lista de árboles</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>árboles de %1</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Texto para imprimir (*.txt);;Para una hoja de cálculo (*.csv);;Para programas (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TracedTable</name>
+    <message>
+        <source>Enter goes on to the record of the row.</source>
+        <translation>Intro pasa al registro de la fila.</translation>
     </message>
 </context>
 <context>
@@ -9091,10 +10125,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>nombra {text}, que no está en el libro de trabajo</translation>
     </message>
     <message>
-        <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation>por sus columnas no se sabe qué contiene esta lista; indíquelo con --kind</translation>
-    </message>
-    <message>
         <source>the entry says nothing</source>
         <translation>la entrada no dice nada</translation>
     </message>
@@ -10917,6 +11947,30 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>perlite</source>
         <translation>perlita</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
+        <translation>esta mezcla no tiene ensayo en maceta propio: aire y agua se apoyan un {percent} % en los ensayos {tests} de las mezclas {mixes} con {materials}: k {k_cm_mm} cm mm</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
+        <translation>la mezcla se asienta un {percent} % según las jarras de {bags}; una jarra de la mezcla misma lo diría mejor</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} %, by your own jug of mix {mix}</source>
+        <translation>la mezcla se asienta un {percent} %, según su propia jarra de la mezcla {mix}</translation>
+    </message>
+    <message>
+        <source>the file lies outside the folder of the file that names it; put it there, or into a folder sieve_tests beside it</source>
+        <translation>el archivo está fuera de la carpeta del archivo que lo nombra; póngalo allí, o en una carpeta sieve_tests a su lado</translation>
+    </message>
+    <message>
+        <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
+        <translation>por sus columnas no se sabe qué contiene esta lista; diga qué tipo de registro enumera (en la línea de órdenes con --kind)</translation>
+    </message>
+    <message>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>el libro de trabajo es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file} ({reason}); no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
     </message>
 </context>
 </TS>

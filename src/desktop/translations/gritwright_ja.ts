@@ -2,6 +2,75 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ja" sourcelanguage="en">
 <context>
+    <name>Ageing</name>
+    <message>
+        <source>The new mix already has less than %1 air in this pot.</source>
+        <translation>新しい用土の時点で、この鉢の空気は %1 未満です。</translation>
+    </message>
+    <message numerus="yes">
+        <source>Likely not below %1 air within %n season(s).</source>
+        <translation>
+            <numerusform>%n シーズン以内に空気が %1 を下回ることはおそらくありません。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2: a hint for the next repotting, an estimate.</source>
+        <translation>%2 シーズン目に空気が %1 を下回る見込み：次の植え替えの目安（推定）。</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs stay: a hint for the next repotting, an estimate.</source>
+        <translation>崩れた細粒が残る場合、%2 シーズン目に空気が %1 を下回る見込み：次の植え替えの目安（推定）。</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs wash down: a hint for the next repotting, an estimate.</source>
+        <translation>崩れた細粒が流れ落ちる場合、%2 シーズン目に空気が %1 を下回る見込み：次の植え替えの目安（推定）。</translation>
+    </message>
+    <message>
+        <source>The years to come need a mix with known grain densities and a pot.</source>
+        <translation>先の年には、粒子密度のわかる配合と鉢が必要です。</translation>
+    </message>
+    <message>
+        <source>The years to come are being worked out.</source>
+        <translation>先の年を計算しています。</translation>
+    </message>
+    <message>
+        <source>Air in this pot, the middle of the cases: %1 when new; after %2 seasons %3 (%4) if the crumbs stay, %5 (%6) if they wash down. %7</source>
+        <translation>この鉢の空気（場合の中央値）：新しいとき %1、%2 シーズン後は細粒が残れば %3（%4）、流れ落ちれば %5（%6）。%7</translation>
+    </message>
+    <message>
+        <source>By your own crumble test: %1.</source>
+        <translation>ご自身の崩れ試験による：%1。</translation>
+    </message>
+    <message>
+        <source>By the catalogue’s typical durability: %1.</source>
+        <translation>目録の代表的な持ちによる：%1。</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>シーズン</translation>
+    </message>
+    <message>
+        <source>air, crumbs stay</source>
+        <translation>空気、細粒が残る</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>100 例中 90 例</translation>
+    </message>
+    <message>
+        <source>air, crumbs wash down</source>
+        <translation>空気、細粒が流れ落ちる</translation>
+    </message>
+    <message>
+        <source>finer than %1</source>
+        <translation>%1 より細かい粒</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>新規</translation>
+    </message>
+</context>
+<context>
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
@@ -92,6 +161,57 @@
     <message>
         <source>D50</source>
         <translation>D50</translation>
+    </message>
+    <message>
+        <source>90 of 100</source>
+        <translation>90/100</translation>
+    </message>
+</context>
+<context>
+    <name>DayCertainty</name>
+    <message>
+        <source>from</source>
+        <translation>開始</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>中央</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>mix or loose grain</source>
+        <translation>配合または粒</translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation>配合 %1</translation>
+    </message>
+    <message>
+        <source>How sure are the litres? 90 of 100 cases</source>
+        <translation>L の確かさは？（100 例中 90 例）</translation>
+    </message>
+    <message>
+        <source>How sure is that? 90 of 100 cases</source>
+        <translation>どのくらい確か？（100 例中 90 例）</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>購入</translation>
+    </message>
+    <message>
+        <source>bags of %1</source>
+        <translation>%1 の袋数</translation>
+    </message>
+    <message>
+        <source>litres of %1</source>
+        <translation>%1 の L</translation>
+    </message>
+    <message>
+        <source>%1 may run short: in %2 of 100 cases.</source>
+        <translation>%1 が足りない可能性：100 例中 %2 例。</translation>
     </message>
 </context>
 <context>
@@ -699,31 +819,306 @@
     </message>
 </context>
 <context>
-    <name>JumpTargets</name>
+    <name>GrainTrace</name>
     <message>
-        <source>bag</source>
-        <translation>袋</translation>
+        <source>yes</source>
+        <translation>はい</translation>
+    </message>
+    <message>
+        <source>may</source>
+        <translation>可能性あり</translation>
+    </message>
+    <message>
+        <source>stands in it</source>
+        <translation>植わっている</translation>
+    </message>
+    <message>
+        <source>some may remain</source>
+        <translation>残っている可能性</translation>
+    </message>
+    <message>
+        <source>stood in it</source>
+        <translation>植わっていた</translation>
+    </message>
+    <message>
+        <source>%1 (deleted)</source>
+        <translation>%1（削除済み）</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>ふるい分け</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>投入</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>混合</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>植え付け</translation>
+    </message>
+    <message>
+        <source>left in the pot</source>
+        <translation>鉢に残存</translation>
+    </message>
+    <message>
+        <source>by design</source>
+        <translation>配合設計</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>回収</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>使用</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>ロット</translation>
     </message>
     <message>
         <source>mix</source>
         <translation>配合</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>木</translation>
+        <source>depth</source>
+        <translation>深さ</translation>
+    </message>
+    <message>
+        <source>day of repotting</source>
+        <translation>植え替えた日</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>計画</translation>
+    </message>
+    <message>
+        <source>removed share</source>
+        <translation>落とした割合</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>資材</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>袋</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>保管容器</translation>
     </message>
     <message>
         <source>fraction</source>
         <translation>区分</translation>
     </message>
     <message>
+        <source>sieve set</source>
+        <translation>ふるいの組</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ふるい試験</translation>
+    </message>
+    <message>
         <source>container</source>
         <translation>鉢</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>根鉢計画</translation>
     </message>
     <message>
         <source>repotting day</source>
         <translation>植え替え日</translation>
     </message>
+    <message>
+        <source>batch</source>
+        <translation>バッチ</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>鉢試験</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>在庫の記入</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>日誌の記入</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>樹種グループ</translation>
+    </message>
+    <message>
+        <source>thriving</source>
+        <translation>元気</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>要観察</translation>
+    </message>
+    <message>
+        <source>sick</source>
+        <translation>弱っている</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>枯死</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation>関係</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>状態</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>終わり</translation>
+    </message>
+    <message>
+        <source>contains it</source>
+        <translation>含む</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>経路</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>番号</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>項目</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>始まり</translation>
+    </message>
+    <message>
+        <source>left, dry</source>
+        <translation>残り、乾燥</translation>
+    </message>
+    <message>
+        <source>%1: no tree stands in it, as far as it was written down.</source>
+        <translation>%1：記録の限り、植わっている木はありません。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n 本が植わっています</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>その後植え替えた %n 本に残っている可能性</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>以前 %n 本が植わっていました</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>名称</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>経路</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>日付</translation>
+    </message>
+    <message>
+        <source>%1: no bag is known to be in its ground.</source>
+        <translation>%1：用土に入っている袋は記録にありません。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1：%n 袋の粒が用土に入っているか、その可能性があります。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>what they share</source>
+        <translation>共通点</translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation>どれ</translation>
+    </message>
+    <message>
+        <source>these trees</source>
+        <translation>これらの木</translation>
+    </message>
+    <message>
+        <source>all others</source>
+        <translation>他の木</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them may</source>
+        <translation>%1（うち可能性 %2）</translation>
+    </message>
+    <message>
+        <source>Few trees prove nothing: what they share may be chance.</source>
+        <translation>少ない本数では何も証明できません。共通点は偶然かもしれません。</translation>
+    </message>
+    <message>
+        <source>the drain hole: is it open?</source>
+        <translation>排水穴：ふさがっていないか？</translation>
+    </message>
+    <message>
+        <source>the trunk: is it buried, or stands it too deep?</source>
+        <translation>幹：埋まっていないか、深植えでないか？</translation>
+    </message>
+    <message>
+        <source>the tie: is it loose, does the tree rock?</source>
+        <translation>固定：緩んでいないか、木がぐらつかないか？</translation>
+    </message>
+    <message>
+        <source>the smell of the root mass: is it sour?</source>
+        <translation>根鉢のにおい：酸っぱくないか？</translation>
+    </message>
+    <message>
+        <source>the watering: who, how often, and did it run through?</source>
+        <translation>潅水：だれが、どのくらいの頻度で、底まで抜けたか？</translation>
+    </message>
+</context>
+<context>
+    <name>JumpTargets</name>
     <message>
         <source>sheet %1</source>
         <translation>シート %1</translation>
@@ -1369,6 +1764,109 @@
     </message>
 </context>
 <context>
+    <name>StockText</name>
+    <message>
+        <source>received</source>
+        <translation>受け入れ</translation>
+    </message>
+    <message>
+        <source>screened into it</source>
+        <translation>ふるい分けで入った分</translation>
+    </message>
+    <message>
+        <source>screened out of it</source>
+        <translation>ふるい分けで出た分</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>使用</translation>
+    </message>
+    <message>
+        <source>came back or was tipped in</source>
+        <translation>戻した、または投入した分</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>こぼれ</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>廃棄</translation>
+    </message>
+    <message>
+        <source>difference found by counting</source>
+        <translation>棚卸しの差</translation>
+    </message>
+    <message>
+        <source>Sum of the lines of the ledger, in dry grain</source>
+        <translation>帳簿の行の合計（乾燥粒）</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1、%2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>the record</source>
+        <translation>記録</translation>
+    </message>
+    <message>
+        <source>Left of it</source>
+        <translation>残り</translation>
+    </message>
+    <message>
+        <source>Loose grain</source>
+        <translation>ふんわりの粒</translation>
+    </message>
+    <message>
+        <source>Dry grain</source>
+        <translation>乾燥粒</translation>
+    </message>
+    <message>
+        <source>nothing of it was taken into stock yet</source>
+        <translation>まだ在庫に入っていません</translation>
+    </message>
+    <message>
+        <source>Loose litres = dry grain / litre weight</source>
+        <translation>ふんわり L = 乾燥粒 / 容積重</translation>
+    </message>
+    <message>
+        <source>litre weight, dry</source>
+        <translation>容積重、乾燥</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test</source>
+        <translation>自身の容積重、なければ最新のふるい試験の値</translation>
+    </message>
+    <message>
+        <source>its litre weight is not known</source>
+        <translation>容積重が不明です</translation>
+    </message>
+    <message>
+        <source>%1 dry</source>
+        <translation>乾燥 %1</translation>
+    </message>
+    <message>
+        <source>Tested: not yet</source>
+        <translation>試験：まだ</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>試験：ふるい試験 %n 件、最後は %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>試験：ふるい試験 %n 件</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
@@ -1428,6 +1926,13 @@
     <message>
         <source>Sieve test</source>
         <translation>ふるい試験</translation>
+    </message>
+</context>
+<context>
+    <name>TreeAgeing</name>
+    <message>
+        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
+        <translation>粒の崩れにより、%1 の植え替えからのシーズン：%2</translation>
     </message>
 </context>
 <context>
@@ -1591,6 +2096,45 @@
     <message>
         <source>the sieve test is not finished</source>
         <translation>ふるい試験が終わっていません</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::AgeingView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Air that drains free, 90 of 100 cases</source>
+        <translation>排水後の気相率、100 例中 90 例</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>新規</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>シーズン</translation>
+    </message>
+    <message>
+        <source>Grading, finer than</source>
+        <translation>粒度、これより細かい</translation>
+    </message>
+    <message>
+        <source>sieve</source>
+        <translation>ふるい</translation>
+    </message>
+    <message>
+        <source>The years to come: air and grading by season</source>
+        <translation>先の年：シーズンごとの空気と粒度</translation>
+    </message>
+    <message>
+        <source>crumbs stay</source>
+        <translation>細粒が残る</translation>
+    </message>
+    <message>
+        <source>crumbs wash down</source>
+        <translation>細粒が流れ落ちる</translation>
     </message>
 </context>
 <context>
@@ -1860,16 +2404,56 @@
         <translation>袋 %1 を在庫に入れた</translation>
     </message>
     <message>
-        <source>Left: %1 of dry grain</source>
-        <translation>残り：乾燥粒 %1</translation>
+        <source>Bags and fractions</source>
+        <translation>袋と区分</translation>
     </message>
     <message>
-        <source>%1 of dry grain, not in stock yet</source>
-        <translation>乾燥粒 %1、まだ在庫に入っていません</translation>
+        <source>Bins and tubs</source>
+        <translation>保管容器とトロ舟</translation>
     </message>
     <message>
-        <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation>残り：–（1 袋の重さ、または容量と容積重を入力してください）</translation>
+        <source>Taken back from</source>
+        <translation>回収元の木</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty for grain that was bought</source>
+        <translation>木、例：TR-06。空欄：購入した粒</translation>
+    </message>
+    <message>
+        <source>It stood in</source>
+        <translation>植わっていた配合</translation>
+    </message>
+    <message>
+        <source>the mix it was, like MX-01/1</source>
+        <translation>元の配合、例：MX-01/1</translation>
+    </message>
+    <message>
+        <source>Taken back on</source>
+        <translation>回収日</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>配合</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>回収</translation>
+    </message>
+    <message>
+        <source>No bag has these words.</source>
+        <translation>この語のある袋はありません。</translation>
+    </message>
+    <message>
+        <source>%1 of dry grain came; take it into stock to follow what is left.</source>
+        <translation>乾燥粒 %1 が入りました。残りを追うには在庫に入れてください。</translation>
+    </message>
+    <message>
+        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>在庫に入れるには、1 袋の重さ、または容量と容積重を入力してください。</translation>
     </message>
 </context>
 <context>
@@ -1893,6 +2477,213 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>希望する最も粗い粒径</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BinsTab</name>
+    <message>
+        <source>%1 (since %2)</source>
+        <translation>%1（%2 から）</translation>
+    </message>
+    <message>
+        <source>Nothing is noted to lie in it now.</source>
+        <translation>今入っているものの記録はありません。</translation>
+    </message>
+    <message>
+        <source>It holds %1.</source>
+        <translation>内容：%1。</translation>
+    </message>
+    <message>
+        <source>What is taken out may contain each of: %1.</source>
+        <translation>取り出すものは、次のどれも含む可能性があります：%1。</translation>
+    </message>
+    <message>
+        <source>%1 of bin %2</source>
+        <translation>保管容器 %2 の%1</translation>
+    </message>
+    <message>
+        <source>Bins and leftover tubs</source>
+        <translation>保管容器と残りのトロ舟</translation>
+    </message>
+    <message>
+        <source>bin by number, name or material</source>
+        <translation>番号、名前、資材</translation>
+    </message>
+    <message>
+        <source>No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them.</source>
+        <translation>保管容器はまだありません。保管容器や残りのトロ舟には複数のロットが入り、取り出すものはそのどれも含む可能性があります。</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>残り</translation>
+    </message>
+    <message>
+        <source>Add a &amp;bin or tub</source>
+        <translation>保管容器・トロ舟を追加(&amp;B)</translation>
+    </message>
+    <message>
+        <source>What was tipped into it</source>
+        <translation>投入したもの</translation>
+    </message>
+    <message>
+        <source>&amp;Grade this bin</source>
+        <translation>この保管容器の粒度を測る(&amp;G)</translation>
+    </message>
+    <message>
+        <source>&amp;Put into the mix</source>
+        <translation>配合に入れる(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名前(&amp;N)</translation>
+    </message>
+    <message>
+        <source>as it stands on the lid</source>
+        <translation>ふたの表示どおり</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>Material of the bin</source>
+        <translation>保管容器の資材</translation>
+    </message>
+    <message>
+        <source>of several materials</source>
+        <translation>複数の資材</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>資材</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>資材(&amp;M)</translation>
+    </message>
+    <message>
+        <source>&amp;Litre weight, dry</source>
+        <translation>容積重、乾燥(&amp;L)</translation>
+    </message>
+    <message>
+        <source>measured on what lies in it</source>
+        <translation>中身の実測値</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>容積重</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>anything worth knowing next year</source>
+        <translation>来年知っておきたいこと</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>Tip in</source>
+        <translation>投入</translation>
+    </message>
+    <message>
+        <source>bag, batch or bin</source>
+        <translation>袋、バッチ、保管容器</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>量</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g か 2 L、乾燥</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>日付</translation>
+    </message>
+    <message>
+        <source>like 2026-03-14</source>
+        <translation>例：2026-03-14</translation>
+    </message>
+    <message>
+        <source>It is empty</source>
+        <translation>空になった</translation>
+    </message>
+    <message>
+        <source>leftovers</source>
+        <translation>残り</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>保管容器 %1</translation>
+    </message>
+    <message>
+        <source>Put up bin %1</source>
+        <translation>保管容器 %1 を置いた</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it.</source>
+        <translation>保管容器 %1 は残します。試験、バッチまたは在庫が参照しています。</translation>
+    </message>
+    <message>
+        <source>bin %1 removed</source>
+        <translation>保管容器 %1 を削除</translation>
+    </message>
+    <message>
+        <source>Type the number of what is tipped in.</source>
+        <translation>投入するものの番号を入力してください。</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>%1 というものはありません。</translation>
+    </message>
+    <message>
+        <source>A bin is not tipped into itself.</source>
+        <translation>保管容器をそれ自身に投入することはできません。</translation>
+    </message>
+    <message>
+        <source>%1 tipped into bin %2</source>
+        <translation>%1 を保管容器 %2 に投入</translation>
+    </message>
+    <message>
+        <source>Tipped %1 into bin %2</source>
+        <translation>%1 を保管容器 %2 に投入した</translation>
+    </message>
+    <message>
+        <source>bin %1 emptied</source>
+        <translation>保管容器 %1 を空にする</translation>
+    </message>
+    <message>
+        <source>Bin %1 is empty</source>
+        <translation>保管容器 %1 が空になった</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>項目</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>名称</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>投入</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>終わり</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>乾燥</translation>
+    </message>
+    <message>
+        <source>still in it</source>
+        <translation>まだ中にある</translation>
     </message>
 </context>
 <context>
@@ -3227,16 +4018,8 @@
         <translation>開始</translation>
     </message>
     <message>
-        <source>day, like 2026-03-14</source>
-        <translation>例：2026-03-14</translation>
-    </message>
-    <message>
         <source>to</source>
         <translation>終了</translation>
-    </message>
-    <message>
-        <source>day, like 2026-04-30</source>
-        <translation>例：2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -3283,52 +4066,32 @@
         <translation>%1 とのつながり</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>木</translation>
-    </message>
-    <message>
-        <source>mix</source>
-        <translation>配合</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>バッチ</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>区分</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>保管容器</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>袋</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>ふるい試験</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>鉢試験</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>植え替え日</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>鉢</translation>
-    </message>
-    <message>
         <source>nothing yet</source>
         <translation>まだなし</translation>
     </message>
     <message>
         <source>line in the log</source>
         <translation>日誌の行</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>日誌</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>出来事</translation>
+    </message>
+    <message>
+        <source>Where grain went</source>
+        <translation>粒の行き先</translation>
+    </message>
+    <message>
+        <source>Sick trees</source>
+        <translation>弱った木</translation>
+    </message>
+    <message>
+        <source>like 2026-04-30</source>
+        <translation>例：2026-04-30</translation>
     </message>
 </context>
 <context>
@@ -3942,6 +4705,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
         <translation>ファイルの鉢底土と化粧土はこの入力欄にないため、省きました。</translation>
     </message>
+    <message>
+        <source>&amp;Years to come</source>
+        <translation>先の年(&amp;Y)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -4140,6 +4911,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Mind: %1</source>
         <translation>注意：%1</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>年数</translation>
     </message>
 </context>
 <context>
@@ -4548,10 +5323,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>締まり</translation>
     </message>
     <message>
-        <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation>失われる容積：注いだまま 0、突き込みで約 8</translation>
-    </message>
-    <message>
         <source>&amp;Spill</source>
         <translation>こぼれ(&amp;S)</translation>
     </message>
@@ -4562,6 +5333,22 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>mix that misses the pot, 5 to 10</source>
         <translation>鉢に入らない用土、5～10</translation>
+    </message>
+    <message>
+        <source>lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual</source>
+        <translation>失われる容積：注いだまま 0、突き込みで約 8。空欄：ジョッキ試験、なければ通常値</translation>
+    </message>
+    <message>
+        <source>empty: %1, by a jug of this mix</source>
+        <translation>空欄：%1（この配合のジョッキ）</translation>
+    </message>
+    <message>
+        <source>empty: %1, by your jug tests</source>
+        <translation>空欄：%1（ジョッキ試験）</translation>
+    </message>
+    <message>
+        <source>empty: %1, worked in; 0 if poured</source>
+        <translation>空欄：%1（突き込み）。注ぐだけなら 0</translation>
     </message>
 </context>
 <context>
@@ -5155,12 +5942,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>日付</translation>
     </message>
     <message>
-        <source>sieve tests</source>
-        <translation>ふるい試験</translation>
+        <source>%1 dry</source>
+        <translation>乾燥 %1</translation>
     </message>
     <message>
-        <source>left, dry</source>
-        <translation>残り、乾燥</translation>
+        <source>tests</source>
+        <translation>試験</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>残り</translation>
     </message>
 </context>
 <context>
@@ -5223,10 +6014,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Ctrl+Shift+B</source>
         <translation>Ctrl+Shift+B</translation>
-    </message>
-    <message>
-        <source>Re&amp;move this bag</source>
-        <translation>この袋を削除(&amp;M)</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
@@ -5497,6 +6284,54 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>A checked copy lies in %1.</source>
         <translation>確認済みのコピーを %1 に置きました。</translation>
+    </message>
+    <message>
+        <source>Take &amp;back grain from a tree</source>
+        <translation>木から粒を回収(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>Add a bin or tub</source>
+        <translation>保管容器・トロ舟を追加</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>Re&amp;move this bag or bin</source>
+        <translation>この袋・保管容器を削除(&amp;M)</translation>
+    </message>
+    <message>
+        <source>W&amp;here this grain went</source>
+        <translation>この粒の行き先(&amp;H)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>What do the sick trees share?</source>
+        <translation>弱った木の共通点は？</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Save the list of trees...</source>
+        <translation>木の一覧を保存...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>The bench holds %1 components: the others of mix %2 were left out.</source>
+        <translation>作業台の配合材は %1 個までです。配合 %2 の残りは省きました。</translation>
     </message>
 </context>
 <context>
@@ -6712,6 +7547,127 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::SickTreesTab</name>
+    <message>
+        <source>Trees, the sick ones first; Space ticks those to compare</source>
+        <translation>木（弱った木が先）。スペースで比べる木に印</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>状態</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>いつから</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>植え付け</translation>
+    </message>
+    <message>
+        <source>Tick the sick ones</source>
+        <translation>弱った木に印</translation>
+    </message>
+    <message>
+        <source>Tick the sick trees again and no other</source>
+        <translation>弱った木だけに印を付け直す</translation>
+    </message>
+    <message>
+        <source>What do these trees share?</source>
+        <translation>これらの木の共通点は？</translation>
+    </message>
+    <message>
+        <source>Look first at</source>
+        <translation>まず見るもの</translation>
+    </message>
+    <message>
+        <source>What these trees share, beside all others</source>
+        <translation>これらの木の共通点と他の木</translation>
+    </message>
+    <message>
+        <source>Save the comparison...</source>
+        <translation>比較を保存...</translation>
+    </message>
+    <message>
+        <source>Save what these trees share as text, CSV or JSON</source>
+        <translation>共通点をテキスト、CSV、JSON で保存</translation>
+    </message>
+    <message>
+        <source>compare %1, %2</source>
+        <translation>%1、%2 を比較</translation>
+    </message>
+    <message>
+        <source>No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.</source>
+        <translation>木はまだありません。「鉢と木」で書いたことがここに出ます（弱った木が先）。</translation>
+    </message>
+    <message>
+        <source>%1; tick those to compare with all others.</source>
+        <translation>%1。他のすべてと比べる木に印を付けてください。</translation>
+    </message>
+    <message>
+        <source>No tree is sick</source>
+        <translation>弱った木はありません</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) sick</source>
+        <translation>
+            <numerusform>弱った木 %n 本</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No tree is ticked.</source>
+        <translation>印の付いた木はありません。</translation>
+    </message>
+    <message>
+        <source>Compared: %1</source>
+        <translation>比較：%1</translation>
+    </message>
+    <message>
+        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <translation>1 本に印を付けると用土について、複数なら共通点がわかります。</translation>
+    </message>
+    <message>
+        <source>They share nothing that was written down.</source>
+        <translation>記録にある共通点はありません。</translation>
+    </message>
+    <message>
+        <source>Tick the trees to compare first.</source>
+        <translation>先に比べる木に印を付けてください。</translation>
+    </message>
+    <message>
+        <source>Save what these trees share</source>
+        <translation>これらの木の共通点を保存</translation>
+    </message>
+    <message>
+        <source>shared by the trees</source>
+        <translation>木の共通点</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>印刷用テキスト (*.txt);;表計算用 (*.csv);;プログラム用 (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>%1 に保存しました。</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
@@ -6888,6 +7844,76 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>as typed</source>
         <translation>入力どおり</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TraceTab</name>
+    <message>
+        <source>Save the list...</source>
+        <translation>一覧を保存...</translation>
+    </message>
+    <message>
+        <source>&amp;Trace</source>
+        <translation>追跡(&amp;T)</translation>
+    </message>
+    <message>
+        <source>a bag, fraction, bin, batch or mix, to see which trees stand in it; or a tree, to see what it stands in</source>
+        <translation>袋・区分・保管容器・バッチ・配合なら植わっている木、木なら植わっている用土がわかります</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>追跡</translation>
+    </message>
+    <message>
+        <source>Save the list of trees as text, CSV or JSON</source>
+        <translation>木の一覧をテキスト、CSV、JSON で保存</translation>
+    </message>
+    <message>
+        <source>Trees, or what a tree stands in</source>
+        <translation>木、または木の植わっている用土</translation>
+    </message>
+    <message>
+        <source>Where the rest of it went or lies</source>
+        <translation>残りの行き先・所在</translation>
+    </message>
+    <message>
+        <source>Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in.</source>
+        <translation>袋の番号を入力するとその粒に植わる木が、木の番号なら植わっている用土がわかります。</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>%1 というものはありません。</translation>
+    </message>
+    <message>
+        <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
+        <translation>先に袋・区分・保管容器・バッチ・配合を追跡してください。木の一覧を保存できます。</translation>
+    </message>
+    <message>
+        <source>Save the list of trees</source>
+        <translation>木の一覧を保存</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>%1 の木</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>印刷用テキスト (*.txt);;表計算用 (*.csv);;プログラム用 (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>%1 に保存しました。</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TracedTable</name>
+    <message>
+        <source>Enter goes on to the record of the row.</source>
+        <translation>Enter でその行の記録に移ります。</translation>
     </message>
 </context>
 <context>
@@ -9078,10 +10104,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{text} を参照していますが、帳簿ファイルにありません</translation>
     </message>
     <message>
-        <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation>列からはリストの種類がわかりません。--kind で指定してください</translation>
-    </message>
-    <message>
         <source>the entry says nothing</source>
         <translation>記入内容がありません</translation>
     </message>
@@ -10904,6 +11926,30 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>perlite</source>
         <translation>パーライト</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
+        <translation>この配合自身の鉢試験はありません。空気と水は、{materials} を含む配合 {mixes} の鉢試験 {tests} に {percent} % 基づきます：k {k_cm_mm} cm mm</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
+        <translation>{bags} のジョッキ試験によると用土は {percent} % 締まります。この配合自身のジョッキならもっと確かです</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} %, by your own jug of mix {mix}</source>
+        <translation>配合 {mix} のご自身のジョッキによると、用土は {percent} % 締まります</translation>
+    </message>
+    <message>
+        <source>the file lies outside the folder of the file that names it; put it there, or into a folder sieve_tests beside it</source>
+        <translation>ファイルが、それを参照するファイルのフォルダーの外にあります。そこに置くか、隣の sieve_tests フォルダーに入れてください</translation>
+    </message>
+    <message>
+        <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
+        <translation>列からは一覧の種類がわかりません。何の記録の一覧か指定してください（コマンドラインでは --kind）</translation>
+    </message>
+    <message>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>帳簿ファイルは古いバージョンで、更新前のバックアップを {file} に書けませんでした（{reason}）。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
     </message>
 </context>
 </TS>
