@@ -8091,7 +8091,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>due %1</source>
-        <translation>le toca %1</translation>
+        <translation>toca %1</translation>
     </message>
     <message>
         <source>Root-mass p&amp;lan of this tree</source>
