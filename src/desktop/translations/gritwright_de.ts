@@ -2,6 +2,76 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Ageing</name>
+    <message>
+        <source>The new mix already has less than %1 air in this pot.</source>
+        <translation>Schon die neue Mischung hat in dieser Schale weniger als %1 Luft.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Likely not below %1 air within %n season(s).</source>
+        <translation>
+            <numerusform>Wahrscheinlich nicht unter %1 Luft in %n Saison.</numerusform>
+            <numerusform>Wahrscheinlich nicht unter %1 Luft in %n Saisons.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2: a hint for the next repotting, an estimate.</source>
+        <translation>Wahrscheinlich unter %1 Luft in Saison %2: ein Hinweis für das nächste Umtopfen, eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs stay: a hint for the next repotting, an estimate.</source>
+        <translation>Wahrscheinlich unter %1 Luft in Saison %2, wenn die Krümel bleiben: ein Hinweis für das nächste Umtopfen, eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs wash down: a hint for the next repotting, an estimate.</source>
+        <translation>Wahrscheinlich unter %1 Luft in Saison %2, wenn die Krümel hinuntergespült werden: ein Hinweis für das nächste Umtopfen, eine Schätzung.</translation>
+    </message>
+    <message>
+        <source>The years to come need a mix with known grain densities and a pot.</source>
+        <translation>Die kommenden Jahre brauchen eine Mischung mit bekannten Korndichten und eine Schale.</translation>
+    </message>
+    <message>
+        <source>The years to come are being worked out.</source>
+        <translation>Die kommenden Jahre werden berechnet.</translation>
+    </message>
+    <message>
+        <source>Air in this pot, the middle of the cases: %1 when new; after %2 seasons %3 (%4) if the crumbs stay, %5 (%6) if they wash down. %7</source>
+        <translation>Luft in dieser Schale, die Mitte der Fälle: neu %1; nach %2 Saisons %3 (%4), wenn die Krümel bleiben, %5 (%6), wenn sie hinuntergespült werden. %7</translation>
+    </message>
+    <message>
+        <source>By your own crumble test: %1.</source>
+        <translation>Nach dem eigenen Zerfallstest: %1.</translation>
+    </message>
+    <message>
+        <source>By the catalogue’s typical durability: %1.</source>
+        <translation>Nach der üblichen Haltbarkeit des Katalogs: %1.</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>air, crumbs stay</source>
+        <translation>Luft, Krümel bleiben</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>air, crumbs wash down</source>
+        <translation>Luft, Krümel gespült</translation>
+    </message>
+    <message>
+        <source>finer than %1</source>
+        <translation>feiner als %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+</context>
+<context>
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
@@ -92,6 +162,57 @@
     <message>
         <source>D50</source>
         <translation>D50</translation>
+    </message>
+    <message>
+        <source>90 of 100</source>
+        <translation>90 von 100</translation>
+    </message>
+</context>
+<context>
+    <name>DayCertainty</name>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>mix or loose grain</source>
+        <translation>Mischung oder loses Korn</translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation>Mischung %1</translation>
+    </message>
+    <message>
+        <source>How sure are the litres? 90 of 100 cases</source>
+        <translation>Wie sicher sind die Liter? 90 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>How sure is that? 90 of 100 cases</source>
+        <translation>Wie sicher ist das? 90 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>zu kaufen</translation>
+    </message>
+    <message>
+        <source>bags of %1</source>
+        <translation>Säcke von %1</translation>
+    </message>
+    <message>
+        <source>litres of %1</source>
+        <translation>Liter von %1</translation>
+    </message>
+    <message>
+        <source>%1 may run short: in %2 of 100 cases.</source>
+        <translation>%1 kann knapp werden: in %2 von 100 Fällen.</translation>
     </message>
 </context>
 <context>
@@ -703,31 +824,310 @@
     </message>
 </context>
 <context>
-    <name>JumpTargets</name>
+    <name>GrainTrace</name>
     <message>
-        <source>bag</source>
-        <translation>Sack</translation>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>may</source>
+        <translation>vielleicht</translation>
+    </message>
+    <message>
+        <source>stands in it</source>
+        <translation>steht darin</translation>
+    </message>
+    <message>
+        <source>some may remain</source>
+        <translation>etwas kann noch da sein</translation>
+    </message>
+    <message>
+        <source>stood in it</source>
+        <translation>stand darin</translation>
+    </message>
+    <message>
+        <source>%1 (deleted)</source>
+        <translation>%1 (gelöscht)</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>abgesiebt</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>gemischt</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>eingetopft</translation>
+    </message>
+    <message>
+        <source>left in the pot</source>
+        <translation>in der Schale geblieben</translation>
+    </message>
+    <message>
+        <source>by design</source>
+        <translation>nach Rezept</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>benutzt</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>mix</source>
         <translation>Mischung</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>Baum</translation>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>day of repotting</source>
+        <translation>Tag des Umtopfens</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>removed share</source>
+        <translation>entfernter Anteil</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Sack</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>Kiste</translation>
     </message>
     <message>
         <source>fraction</source>
         <translation>Fraktion</translation>
     </message>
     <message>
+        <source>sieve set</source>
+        <translation>Siebsatz</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>Siebanalyse</translation>
+    </message>
+    <message>
         <source>container</source>
         <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>Ballenplan</translation>
     </message>
     <message>
         <source>repotting day</source>
         <translation>Umtopftag</translation>
     </message>
+    <message>
+        <source>batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>Schalentest</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>Vorratsbuchung</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>Tagebucheintrag</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>Artenprofil</translation>
+    </message>
+    <message>
+        <source>thriving</source>
+        <translation>wüchsig</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>fraglich</translation>
+    </message>
+    <message>
+        <source>sick</source>
+        <translation>krank</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>tot</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation>wie</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>contains it</source>
+        <translation>enthält es</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>left, dry</source>
+        <translation>übrig, trocken</translation>
+    </message>
+    <message>
+        <source>%1: no tree stands in it, as far as it was written down.</source>
+        <translation>%1: Kein Baum steht darin, soweit es aufgeschrieben wurde.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n Baum steht darin</numerusform>
+            <numerusform>%n Bäume stehen darin</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>in %n seither umgetopften kann noch etwas sein</numerusform>
+            <numerusform>in %n seither umgetopften kann noch etwas sein</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>%n stand einmal darin</numerusform>
+            <numerusform>%n standen einmal darin</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>durch</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>%1: no bag is known to be in its ground.</source>
+        <translation>%1: Von keinem Sack ist bekannt, dass er in seinem Substrat ist.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1: Das Korn von %n Sack ist oder kann in seinem Substrat sein.</numerusform>
+            <numerusform>%1: Das Korn von %n Säcken ist oder kann in seinem Substrat sein.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>what they share</source>
+        <translation>was sie gemeinsam haben</translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation>welche</translation>
+    </message>
+    <message>
+        <source>these trees</source>
+        <translation>diese Bäume</translation>
+    </message>
+    <message>
+        <source>all others</source>
+        <translation>alle anderen</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them may</source>
+        <translation>%1, %2 davon vielleicht</translation>
+    </message>
+    <message>
+        <source>Few trees prove nothing: what they share may be chance.</source>
+        <translation>Wenige Bäume beweisen nichts: Was sie gemeinsam haben, kann Zufall sein.</translation>
+    </message>
+    <message>
+        <source>the drain hole: is it open?</source>
+        <translation>das Abflussloch: Ist es offen?</translation>
+    </message>
+    <message>
+        <source>the trunk: is it buried, or stands it too deep?</source>
+        <translation>der Stamm: Ist er vergraben oder steht er zu tief?</translation>
+    </message>
+    <message>
+        <source>the tie: is it loose, does the tree rock?</source>
+        <translation>die Bindung: Ist sie lose, wackelt der Baum?</translation>
+    </message>
+    <message>
+        <source>the smell of the root mass: is it sour?</source>
+        <translation>der Geruch des Ballens: Ist er sauer?</translation>
+    </message>
+    <message>
+        <source>the watering: who, how often, and did it run through?</source>
+        <translation>das Gießen: wer, wie oft, und lief es durch?</translation>
+    </message>
+</context>
+<context>
+    <name>JumpTargets</name>
     <message>
         <source>sheet %1</source>
         <translation>Blatt %1</translation>
@@ -1374,6 +1774,111 @@
     </message>
 </context>
 <context>
+    <name>StockText</name>
+    <message>
+        <source>received</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>screened into it</source>
+        <translation>hineingesiebt</translation>
+    </message>
+    <message>
+        <source>screened out of it</source>
+        <translation>herausgesiebt</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>benutzt</translation>
+    </message>
+    <message>
+        <source>came back or was tipped in</source>
+        <translation>kam zurück oder wurde eingefüllt</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>verschüttet</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>weggeworfen</translation>
+    </message>
+    <message>
+        <source>difference found by counting</source>
+        <translation>beim Zählen gefundener Unterschied</translation>
+    </message>
+    <message>
+        <source>Sum of the lines of the ledger, in dry grain</source>
+        <translation>Summe der Zeilen des Lagerbuchs, in trockenem Korn</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>the record</source>
+        <translation>die Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Left of it</source>
+        <translation>Davon übrig</translation>
+    </message>
+    <message>
+        <source>Loose grain</source>
+        <translation>Loses Korn</translation>
+    </message>
+    <message>
+        <source>Dry grain</source>
+        <translation>Trockenes Korn</translation>
+    </message>
+    <message>
+        <source>nothing of it was taken into stock yet</source>
+        <translation>davon wurde noch nichts in den Vorrat genommen</translation>
+    </message>
+    <message>
+        <source>Loose litres = dry grain / litre weight</source>
+        <translation>Lose Liter = trockenes Korn / Litergewicht</translation>
+    </message>
+    <message>
+        <source>litre weight, dry</source>
+        <translation>Litergewicht, trocken</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test</source>
+        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse</translation>
+    </message>
+    <message>
+        <source>its litre weight is not known</source>
+        <translation>sein Litergewicht ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 dry</source>
+        <translation>%1 trocken</translation>
+    </message>
+    <message>
+        <source>Tested: not yet</source>
+        <translation>Geprüft: noch nicht</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>Geprüft: %n Siebanalyse, die letzte am %1</numerusform>
+            <numerusform>Geprüft: %n Siebanalysen, die letzte am %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>Geprüft: %n Siebanalyse</numerusform>
+            <numerusform>Geprüft: %n Siebanalysen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
@@ -1433,6 +1938,13 @@
     <message>
         <source>Sieve test</source>
         <translation>Siebanalyse</translation>
+    </message>
+</context>
+<context>
+    <name>TreeAgeing</name>
+    <message>
+        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
+        <translation>Wie das Korn zerfällt, in Saisons seit dem Umtopfen am %1: %2</translation>
     </message>
 </context>
 <context>
@@ -1596,6 +2108,45 @@
     <message>
         <source>the sieve test is not finished</source>
         <translation>die Siebanalyse ist nicht abgeschlossen</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::AgeingView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Air that drains free, 90 of 100 cases</source>
+        <translation>Luft, die frei abzieht, 90 von 100 Fällen</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Grading, finer than</source>
+        <translation>Körnung, feiner als</translation>
+    </message>
+    <message>
+        <source>sieve</source>
+        <translation>Sieb</translation>
+    </message>
+    <message>
+        <source>The years to come: air and grading by season</source>
+        <translation>Die kommenden Jahre: Luft und Körnung nach Saison</translation>
+    </message>
+    <message>
+        <source>crumbs stay</source>
+        <translation>Krümel bleiben</translation>
+    </message>
+    <message>
+        <source>crumbs wash down</source>
+        <translation>Krümel gespült</translation>
     </message>
 </context>
 <context>
@@ -1865,16 +2416,56 @@
         <translation>Sack %1 in den Vorrat genommen</translation>
     </message>
     <message>
-        <source>Left: %1 of dry grain</source>
-        <translation>Übrig: %1 trockenes Korn</translation>
+        <source>Bags and fractions</source>
+        <translation>Säcke und Fraktionen</translation>
     </message>
     <message>
-        <source>%1 of dry grain, not in stock yet</source>
-        <translation>%1 trockenes Korn, noch nicht im Vorrat</translation>
+        <source>Bins and tubs</source>
+        <translation>Kisten und Wannen</translation>
     </message>
     <message>
-        <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation>Übrig: – (Gewicht eines Sacks eingeben, oder Liter und Litergewicht)</translation>
+        <source>Taken back from</source>
+        <translation>Zurückgenommen von</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty for grain that was bought</source>
+        <translation>ein Baum, wie TR-06; leer bei gekauftem Korn</translation>
+    </message>
+    <message>
+        <source>It stood in</source>
+        <translation>Es stand in</translation>
+    </message>
+    <message>
+        <source>the mix it was, like MX-01/1</source>
+        <translation>die Mischung, die es war, wie MX-01/1</translation>
+    </message>
+    <message>
+        <source>Taken back on</source>
+        <translation>Zurückgenommen am</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>No bag has these words.</source>
+        <translation>Kein Sack hat diese Wörter.</translation>
+    </message>
+    <message>
+        <source>%1 of dry grain came; take it into stock to follow what is left.</source>
+        <translation>%1 trockenes Korn kamen; in den Vorrat nehmen, um zu verfolgen, was übrig ist.</translation>
+    </message>
+    <message>
+        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Gewicht eines Sacks oder Liter und Litergewicht eingeben, um ihn in den Vorrat zu nehmen.</translation>
     </message>
 </context>
 <context>
@@ -1898,6 +2489,213 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>gröbste gewünschte Größe</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BinsTab</name>
+    <message>
+        <source>%1 (since %2)</source>
+        <translation>%1 (seit %2)</translation>
+    </message>
+    <message>
+        <source>Nothing is noted to lie in it now.</source>
+        <translation>Es ist nichts vermerkt, das jetzt darin liegt.</translation>
+    </message>
+    <message>
+        <source>It holds %1.</source>
+        <translation>Sie enthält %1.</translation>
+    </message>
+    <message>
+        <source>What is taken out may contain each of: %1.</source>
+        <translation>Was herausgenommen wird, kann jedes davon enthalten: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of bin %2</source>
+        <translation>%1 von Kiste %2</translation>
+    </message>
+    <message>
+        <source>Bins and leftover tubs</source>
+        <translation>Kisten und Restwannen</translation>
+    </message>
+    <message>
+        <source>bin by number, name or material</source>
+        <translation>Kiste nach Nummer, Name oder Material</translation>
+    </message>
+    <message>
+        <source>No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them.</source>
+        <translation>Noch keine Kisten. Eine Kiste oder Restwanne enthält mehrere Chargen; was herausgenommen wird, kann jede davon enthalten.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>Add a &amp;bin or tub</source>
+        <translation>Kiste oder Wanne hinzu&amp;fügen</translation>
+    </message>
+    <message>
+        <source>What was tipped into it</source>
+        <translation>Was hineingefüllt wurde</translation>
+    </message>
+    <message>
+        <source>&amp;Grade this bin</source>
+        <translation>Körnung &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>&amp;Put into the mix</source>
+        <translation>In die &amp;Mischung</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>as it stands on the lid</source>
+        <translation>wie es auf dem Deckel steht</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Material of the bin</source>
+        <translation>Material der Kiste</translation>
+    </message>
+    <message>
+        <source>of several materials</source>
+        <translation>aus mehreren Materialien</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>Ma&amp;terial</translation>
+    </message>
+    <message>
+        <source>&amp;Litre weight, dry</source>
+        <translation>&amp;Litergewicht, trocken</translation>
+    </message>
+    <message>
+        <source>measured on what lies in it</source>
+        <translation>gemessen an dem, was darin liegt</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>Litergewicht</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>anything worth knowing next year</source>
+        <translation>was nächstes Jahr wissenswert ist</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Tip in</source>
+        <translation>Einfüllen</translation>
+    </message>
+    <message>
+        <source>bag, batch or bin</source>
+        <translation>Sack, Ansatz oder Kiste</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g oder 2 L, trocken</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>like 2026-03-14</source>
+        <translation>wie 2026-03-14</translation>
+    </message>
+    <message>
+        <source>It is empty</source>
+        <translation>Sie ist leer</translation>
+    </message>
+    <message>
+        <source>leftovers</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>Kiste %1</translation>
+    </message>
+    <message>
+        <source>Put up bin %1</source>
+        <translation>Kiste %1 aufgestellt</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it.</source>
+        <translation>Kiste %1 bleibt: Analysen, Ansätze oder der Vorrat nennen sie.</translation>
+    </message>
+    <message>
+        <source>bin %1 removed</source>
+        <translation>Kiste %1 entfernt</translation>
+    </message>
+    <message>
+        <source>Type the number of what is tipped in.</source>
+        <translation>Die Nummer dessen eingeben, was eingefüllt wird.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>Es gibt nichts mit dem Namen %1.</translation>
+    </message>
+    <message>
+        <source>A bin is not tipped into itself.</source>
+        <translation>Eine Kiste wird nicht in sich selbst gefüllt.</translation>
+    </message>
+    <message>
+        <source>%1 tipped into bin %2</source>
+        <translation>%1 in Kiste %2 gefüllt</translation>
+    </message>
+    <message>
+        <source>Tipped %1 into bin %2</source>
+        <translation>%1 in Kiste %2 gefüllt</translation>
+    </message>
+    <message>
+        <source>bin %1 emptied</source>
+        <translation>Kiste %1 geleert</translation>
+    </message>
+    <message>
+        <source>Bin %1 is empty</source>
+        <translation>Kiste %1 ist leer</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>eingefüllt</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>still in it</source>
+        <translation>noch darin</translation>
     </message>
 </context>
 <context>
@@ -3232,16 +4030,8 @@
         <translation>Von</translation>
     </message>
     <message>
-        <source>day, like 2026-03-14</source>
-        <translation>wie 2026-03-14</translation>
-    </message>
-    <message>
         <source>to</source>
         <translation>bis</translation>
-    </message>
-    <message>
-        <source>day, like 2026-04-30</source>
-        <translation>wie 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -3288,52 +4078,32 @@
         <translation>Verbunden mit %1</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>Baum</translation>
-    </message>
-    <message>
-        <source>mix</source>
-        <translation>Mischung</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>Fraktion</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>Kiste</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>Sack</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>Siebanalyse</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>Schalentest</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>Umtopftag</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
         <source>nothing yet</source>
         <translation>noch nichts</translation>
     </message>
     <message>
         <source>line in the log</source>
         <translation>Zeile im Tagebuch</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+    <message>
+        <source>Where grain went</source>
+        <translation>Wohin Korn ging</translation>
+    </message>
+    <message>
+        <source>Sick trees</source>
+        <translation>Kranke Bäume</translation>
+    </message>
+    <message>
+        <source>like 2026-04-30</source>
+        <translation>wie 2026-04-30</translation>
     </message>
 </context>
 <context>
@@ -3949,6 +4719,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
         <translation>Drainageschicht und Abdeckung der Datei gibt es in diesem Formular nicht; sie wurden ausgelassen.</translation>
     </message>
+    <message>
+        <source>&amp;Years to come</source>
+        <translation>Kommende &amp;Jahre</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -4148,6 +4926,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Mind: %1</source>
         <translation>Achtung: %1</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>Jahre</translation>
     </message>
 </context>
 <context>
@@ -4445,7 +5227,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Base, wi&amp;dth</source>
-        <translation>Bode&amp;n, Breite</translation>
+        <translation>Boden, Breite</translation>
     </message>
     <message>
         <source>base width of the pot</source>
@@ -4537,7 +5319,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Ti&amp;lt, degrees</source>
-        <translation>Neigung, Grad</translation>
+        <translation>&amp;Neigung, Grad</translation>
     </message>
     <message>
         <source>tilt of the pot</source>
@@ -4556,10 +5338,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Setzung</translation>
     </message>
     <message>
-        <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation>Volumenverlust: 0 geschüttet, etwa 8 eingearbeitet</translation>
-    </message>
-    <message>
         <source>&amp;Spill</source>
         <translation>Streu&amp;verlust</translation>
     </message>
@@ -4570,6 +5348,22 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>mix that misses the pot, 5 to 10</source>
         <translation>Mischung neben der Schale, 5 bis 10</translation>
+    </message>
+    <message>
+        <source>lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual</source>
+        <translation>Volumenverlust: 0 geschüttet, etwa 8 eingearbeitet; leer: nach Krugtests der Säcke, sonst wie üblich</translation>
+    </message>
+    <message>
+        <source>empty: %1, by a jug of this mix</source>
+        <translation>leer: %1, nach einem Krug dieser Mischung</translation>
+    </message>
+    <message>
+        <source>empty: %1, by your jug tests</source>
+        <translation>leer: %1, nach den eigenen Krugtests</translation>
+    </message>
+    <message>
+        <source>empty: %1, worked in; 0 if poured</source>
+        <translation>leer: %1, eingearbeitet; 0, wenn geschüttet</translation>
     </message>
 </context>
 <context>
@@ -5164,12 +5958,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Tag</translation>
     </message>
     <message>
-        <source>sieve tests</source>
-        <translation>Siebanalysen</translation>
+        <source>%1 dry</source>
+        <translation>%1 trocken</translation>
     </message>
     <message>
-        <source>left, dry</source>
-        <translation>übrig, trocken</translation>
+        <source>tests</source>
+        <translation>Analysen</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
     </message>
 </context>
 <context>
@@ -5232,10 +6030,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Ctrl+Shift+B</source>
         <translation>Ctrl+Shift+B</translation>
-    </message>
-    <message>
-        <source>Re&amp;move this bag</source>
-        <translation>Diesen Sack entfe&amp;rnen</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
@@ -5507,6 +6301,54 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>A checked copy lies in %1.</source>
         <translation>Eine geprüfte Kopie liegt in %1.</translation>
+    </message>
+    <message>
+        <source>Take &amp;back grain from a tree</source>
+        <translation>Korn von einem Baum &amp;zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>Add a bin or tub</source>
+        <translation>Kiste oder Wanne hinzufügen</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>Re&amp;move this bag or bin</source>
+        <translation>Diesen Sack oder diese Kiste entfe&amp;rnen</translation>
+    </message>
+    <message>
+        <source>W&amp;here this grain went</source>
+        <translation>&amp;Wohin dieses Korn ging</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>What do the sick trees share?</source>
+        <translation>Was haben die kranken Bäume gemeinsam?</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Save the list of trees...</source>
+        <translation>Liste der Bäume speichern...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>The bench holds %1 components: the others of mix %2 were left out.</source>
+        <translation>Der Arbeitstisch fasst %1 Bestandteile: Die anderen der Mischung %2 wurden ausgelassen.</translation>
     </message>
 </context>
 <context>
@@ -6724,6 +7566,128 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::SickTreesTab</name>
+    <message>
+        <source>Trees, the sick ones first; Space ticks those to compare</source>
+        <translation>Bäume, die kranken zuerst; die Leertaste hakt die zu vergleichenden an</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>eingetopft</translation>
+    </message>
+    <message>
+        <source>Tick the sick ones</source>
+        <translation>Die kranken anhaken</translation>
+    </message>
+    <message>
+        <source>Tick the sick trees again and no other</source>
+        <translation>Die kranken Bäume wieder anhaken und keinen anderen</translation>
+    </message>
+    <message>
+        <source>What do these trees share?</source>
+        <translation>Was haben diese Bäume gemeinsam?</translation>
+    </message>
+    <message>
+        <source>Look first at</source>
+        <translation>Zuerst ansehen</translation>
+    </message>
+    <message>
+        <source>What these trees share, beside all others</source>
+        <translation>Was diese Bäume gemeinsam haben, neben allen anderen</translation>
+    </message>
+    <message>
+        <source>Save the comparison...</source>
+        <translation>Vergleich speichern...</translation>
+    </message>
+    <message>
+        <source>Save what these trees share as text, CSV or JSON</source>
+        <translation>Was diese Bäume gemeinsam haben, als Text, CSV oder JSON speichern</translation>
+    </message>
+    <message>
+        <source>compare %1, %2</source>
+        <translation>%1, %2 vergleichen</translation>
+    </message>
+    <message>
+        <source>No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.</source>
+        <translation>Noch keine Bäume. Was unter Schalen und Bäume über sie aufgeschrieben wird, steht hier, die kranken zuerst.</translation>
+    </message>
+    <message>
+        <source>%1; tick those to compare with all others.</source>
+        <translation>%1; die anhaken, die mit allen anderen zu vergleichen sind.</translation>
+    </message>
+    <message>
+        <source>No tree is sick</source>
+        <translation>Kein Baum ist krank</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) sick</source>
+        <translation>
+            <numerusform>%n Baum krank</numerusform>
+            <numerusform>%n Bäume krank</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No tree is ticked.</source>
+        <translation>Kein Baum ist angehakt.</translation>
+    </message>
+    <message>
+        <source>Compared: %1</source>
+        <translation>Verglichen: %1</translation>
+    </message>
+    <message>
+        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <translation>Einen Baum anhaken, um zu sehen, was über sein Substrat bekannt ist, oder mehrere, um zu sehen, was sie gemeinsam haben.</translation>
+    </message>
+    <message>
+        <source>They share nothing that was written down.</source>
+        <translation>Sie haben nichts Aufgeschriebenes gemeinsam.</translation>
+    </message>
+    <message>
+        <source>Tick the trees to compare first.</source>
+        <translation>Zuerst die zu vergleichenden Bäume anhaken.</translation>
+    </message>
+    <message>
+        <source>Save what these trees share</source>
+        <translation>Speichern, was diese Bäume gemeinsam haben</translation>
+    </message>
+    <message>
+        <source>shared by the trees</source>
+        <translation>gemeinsam bei den Bäumen</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Text zum Drucken (*.txt);;Für eine Tabellenkalkulation (*.csv);;Für Programme (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
@@ -6901,6 +7865,76 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>as typed</source>
         <translation>wie eingegeben</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TraceTab</name>
+    <message>
+        <source>Save the list...</source>
+        <translation>Liste speichern...</translation>
+    </message>
+    <message>
+        <source>&amp;Trace</source>
+        <translation>&amp;Verfolgen</translation>
+    </message>
+    <message>
+        <source>a bag, fraction, bin, batch or mix, to see which trees stand in it; or a tree, to see what it stands in</source>
+        <translation>ein Sack, eine Fraktion, eine Kiste, ein Ansatz oder eine Mischung, um zu sehen, welche Bäume darin stehen; oder ein Baum, um zu sehen, worin er steht</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Save the list of trees as text, CSV or JSON</source>
+        <translation>Die Liste der Bäume als Text, CSV oder JSON speichern</translation>
+    </message>
+    <message>
+        <source>Trees, or what a tree stands in</source>
+        <translation>Bäume, oder worin ein Baum steht</translation>
+    </message>
+    <message>
+        <source>Where the rest of it went or lies</source>
+        <translation>Wohin der Rest davon ging oder wo er liegt</translation>
+    </message>
+    <message>
+        <source>Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in.</source>
+        <translation>Die Nummer eines Sacks eingeben, um zu sehen, welche Bäume in seinem Korn stehen, oder die eines Baums, um zu sehen, worin er steht.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>Es gibt nichts mit dem Namen %1.</translation>
+    </message>
+    <message>
+        <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
+        <translation>Zuerst einen Sack, eine Fraktion, eine Kiste, einen Ansatz oder eine Mischung verfolgen: Dann lässt sich die Liste der Bäume speichern.</translation>
+    </message>
+    <message>
+        <source>Save the list of trees</source>
+        <translation>Die Liste der Bäume speichern</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>%1 Bäume</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Text zum Drucken (*.txt);;Für eine Tabellenkalkulation (*.csv);;Für Programme (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TracedTable</name>
+    <message>
+        <source>Enter goes on to the record of the row.</source>
+        <translation>Die Eingabetaste geht zum Eintrag der Zeile.</translation>
     </message>
 </context>
 <context>
@@ -9091,10 +10125,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>nennt {text}, was nicht in der Arbeitsmappe steht</translation>
     </message>
     <message>
-        <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation>was diese Liste enthält, lässt sich an den Spalten nicht erkennen; mit --kind benennen</translation>
-    </message>
-    <message>
         <source>the entry says nothing</source>
         <translation>der Eintrag sagt nichts</translation>
     </message>
@@ -10917,6 +11947,30 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>perlite</source>
         <translation>Perlit</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
+        <translation>diese Mischung hat keinen eigenen Schalentest: Luft und Wasser stützen sich zu {percent} % auf die Schalentests {tests} der Mischungen {mixes} mit {materials}: k {k_cm_mm} cm mm</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
+        <translation>die Mischung setzt sich um {percent} %, wie die Krugtests von {bags} sagen; ein Krug der Mischung selbst würde es besser sagen</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} %, by your own jug of mix {mix}</source>
+        <translation>die Mischung setzt sich um {percent} %, nach dem eigenen Krug der Mischung {mix}</translation>
+    </message>
+    <message>
+        <source>the file lies outside the folder of the file that names it; put it there, or into a folder sieve_tests beside it</source>
+        <translation>die Datei liegt außerhalb des Ordners der Datei, die sie nennt; dorthin legen oder in einen Ordner sieve_tests daneben</translation>
+    </message>
+    <message>
+        <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
+        <translation>was diese Liste enthält, lässt sich an den Spalten nicht erkennen; sagen, welche Art von Einträgen sie führt (auf der Befehlszeile mit --kind)</translation>
+    </message>
+    <message>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>die Arbeitsmappe ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben ({reason}); nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
     </message>
 </context>
 </TS>

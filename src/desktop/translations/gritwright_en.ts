@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Ageing</name>
+    <message numerus="yes">
+        <source>Likely not below %1 air within %n season(s).</source>
+        <translation>
+            <numerusform>Likely not below %1 air within one season.</numerusform>
+            <numerusform>Likely not below %1 air within %n seasons.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>FindParts</name>
     <message numerus="yes">
         <source>curve within its limits at %n size(s)</source>
@@ -36,12 +46,60 @@
     </message>
 </context>
 <context>
+    <name>GrainTrace</name>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n tree stands in it</numerusform>
+            <numerusform>%n trees stand in it</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>in %n repotted since some may remain</numerusform>
+            <numerusform>in %n repotted since some may remain</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>%n stood in it once</numerusform>
+            <numerusform>%n stood in it once</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1: the grain of %n bag is or may be in its ground.</numerusform>
+            <numerusform>%1: the grain of %n bags is or may be in its ground.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Lots</name>
     <message numerus="yes">
         <source>Unusual for the material: %1 is %2; over %n earlier bag(s) it lay between %3 and %4.</source>
         <translation>
             <numerusform>Unusual for the material: %1 is %2; over %n earlier bag it lay between %3 and %4.</numerusform>
             <numerusform>Unusual for the material: %1 is %2; over %n earlier bags it lay between %3 and %4.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StockText</name>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>Tested: %n sieve test</numerusform>
+            <numerusform>Tested: %n sieve tests</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>Tested: %n sieve test, on %1</numerusform>
+            <numerusform>Tested: %n sieve tests, the last on %1</numerusform>
         </translation>
     </message>
 </context>
@@ -110,70 +168,22 @@
     </message>
 </context>
 <context>
-    <name>gritwright::desktop::SieveTableModel</name>
-    <message numerus="yes">
-        <source>Pasted %n row(s).</source>
-        <translation>
-            <numerusform>Pasted %n row.</numerusform>
-            <numerusform>Pasted %n rows.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>GrainTrace</name>
-    <message numerus="yes">
-        <source>%n tree(s) stand in it</source>
-        <translation>
-            <numerusform>%n tree stands in it</numerusform>
-            <numerusform>%n trees stand in it</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>in %n repotted since some may remain</source>
-        <translation>
-            <numerusform>in %n repotted since some may remain</numerusform>
-            <numerusform>in %n repotted since some may remain</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n stood in it once</source>
-        <translation>
-            <numerusform>%n stood in it once</numerusform>
-            <numerusform>%n stood in it once</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
-        <translation>
-            <numerusform>%1: the grain of %n bag is or may be in its ground.</numerusform>
-            <numerusform>%1: the grain of %n bags is or may be in its ground.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>StockText</name>
-    <message numerus="yes">
-        <source>Tested: %n sieve test(s)</source>
-        <translation>
-            <numerusform>Tested: %n sieve test</numerusform>
-            <numerusform>Tested: %n sieve tests</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Tested: %n sieve test(s), the last on %1</source>
-        <translation>
-            <numerusform>Tested: %n sieve test, on %1</numerusform>
-            <numerusform>Tested: %n sieve tests, the last on %1</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>gritwright::desktop::SickTreesTab</name>
     <message numerus="yes">
         <source>%n tree(s) sick</source>
         <translation>
             <numerusform>%n tree is sick</numerusform>
             <numerusform>%n trees are sick</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::SieveTableModel</name>
+    <message numerus="yes">
+        <source>Pasted %n row(s).</source>
+        <translation>
+            <numerusform>Pasted %n row.</numerusform>
+            <numerusform>Pasted %n rows.</numerusform>
         </translation>
     </message>
 </context>

@@ -2173,7 +2173,7 @@
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>Recibir &amp;sacos</translation>
+        <translation>Recibir sacos</translation>
     </message>
     <message>
         <source>Receive bags of this material</source>
@@ -2249,7 +2249,7 @@
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation>Cali&amp;bre impreso, desde</translation>
+        <translation>Calibre impreso, desde</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
@@ -2341,7 +2341,7 @@
     </message>
     <message>
         <source>Grain densit&amp;y</source>
-        <translation>&amp;Densidad del grano</translation>
+        <translation>Densidad del &amp;grano</translation>
     </message>
     <message>
         <source>grain density</source>
@@ -2531,7 +2531,7 @@
     </message>
     <message>
         <source>Add a &amp;bin or tub</source>
-        <translation>Añadir una cu&amp;beta o tina</translation>
+        <translation>Añadir &amp;una cubeta o tina</translation>
     </message>
     <message>
         <source>What was tipped into it</source>
@@ -2543,7 +2543,7 @@
     </message>
     <message>
         <source>&amp;Put into the mix</source>
-        <translation>&amp;Poner en la mezcla</translation>
+        <translation>Poner en &amp;la mezcla</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -2820,7 +2820,7 @@
     </message>
     <message>
         <source>&amp;Tree</source>
-        <translation>Ár&amp;bol</translation>
+        <translation>Árb&amp;ol</translation>
     </message>
     <message>
         <source>Put on the day</source>
@@ -4019,7 +4019,7 @@
     </message>
     <message>
         <source>&amp;About</source>
-        <translation>&amp;Sobre</translation>
+        <translation>S&amp;obre</translation>
     </message>
     <message>
         <source>a bag, mix or tree, like K-07</source>
@@ -4814,7 +4814,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Bag</source>
-        <translation>Sac&amp;o</translation>
+        <translation>&amp;Saco</translation>
     </message>
     <message>
         <source>straight walls: type depth and litres</source>
@@ -4849,7 +4849,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation>&amp;Guardar esta mezcla</translation>
+        <translation>Guardar esta me&amp;zcla</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
@@ -4881,7 +4881,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Pot tes&amp;t...</source>
-        <translation>Ensayo en mace&amp;ta...</translation>
+        <translation>Ensayo en maceta...</translation>
     </message>
     <message>
         <source>Pot test: measure air and water of a kept mix</source>
@@ -5187,7 +5187,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Rim, &amp;width</source>
-        <translation>Bor&amp;de, ancho</translation>
+        <translation>&amp;Borde, ancho</translation>
     </message>
     <message>
         <source>rim width of the pot</source>
@@ -5259,7 +5259,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>F&amp;ill line below rim</source>
-        <translation>Llenado &amp;bajo el borde</translation>
+        <translation>Llenado ba&amp;jo el borde</translation>
     </message>
     <message>
         <source>fill line of the pot</source>
@@ -5449,7 +5449,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Add a &amp;pot</source>
-        <translation>Añadir &amp;una maceta</translation>
+        <translation>Aña&amp;dir una maceta</translation>
     </message>
     <message>
         <source>taken: %1</source>
@@ -5985,7 +5985,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Receive bags</source>
-        <translation>Recibir &amp;sacos</translation>
+        <translation>Recibir sacos</translation>
     </message>
     <message>
         <source>Ctrl+R</source>
@@ -6378,7 +6378,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <name>gritwright::desktop::RootPlanTab</name>
     <message>
         <source>&amp;Tree</source>
-        <translation>Ár&amp;bol</translation>
+        <translation>Árb&amp;ol</translation>
     </message>
     <message>
         <source>Tree to plan for</source>
@@ -8115,7 +8115,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>&amp;Species</source>
-        <translation>E&amp;specie</translation>
+        <translation>Es&amp;pecie</translation>
     </message>
     <message>
         <source>as far as you know it</source>

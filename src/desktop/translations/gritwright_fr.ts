@@ -2,6 +2,76 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>Ageing</name>
+    <message>
+        <source>The new mix already has less than %1 air in this pot.</source>
+        <translation>Le mélange neuf a déjà moins de %1 d’air dans ce pot.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Likely not below %1 air within %n season(s).</source>
+        <translation>
+            <numerusform>Probablement pas moins de %1 d’air en %n saison.</numerusform>
+            <numerusform>Probablement pas moins de %1 d’air en %n saisons.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2: a hint for the next repotting, an estimate.</source>
+        <translation>Probablement moins de %1 d’air en saison %2&#xa0;: une indication pour le prochain rempotage, une estimation.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs stay: a hint for the next repotting, an estimate.</source>
+        <translation>Probablement moins de %1 d’air en saison %2 si les miettes restent&#xa0;: une indication pour le prochain rempotage, une estimation.</translation>
+    </message>
+    <message>
+        <source>Likely below %1 air in season %2 if the crumbs wash down: a hint for the next repotting, an estimate.</source>
+        <translation>Probablement moins de %1 d’air en saison %2 si les miettes descendent&#xa0;: une indication pour le prochain rempotage, une estimation.</translation>
+    </message>
+    <message>
+        <source>The years to come need a mix with known grain densities and a pot.</source>
+        <translation>Les années à venir demandent un mélange aux densités de grain connues et un pot.</translation>
+    </message>
+    <message>
+        <source>The years to come are being worked out.</source>
+        <translation>Les années à venir sont en cours de calcul.</translation>
+    </message>
+    <message>
+        <source>Air in this pot, the middle of the cases: %1 when new; after %2 seasons %3 (%4) if the crumbs stay, %5 (%6) if they wash down. %7</source>
+        <translation>Air dans ce pot, le milieu des cas&#xa0;: %1 neuf&#xa0;; après %2 saisons %3 (%4) si les miettes restent, %5 (%6) si elles descendent. %7</translation>
+    </message>
+    <message>
+        <source>By your own crumble test: %1.</source>
+        <translation>D’après votre essai d’effritement&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>By the catalogue’s typical durability: %1.</source>
+        <translation>D’après la durabilité usuelle du catalogue&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>saison</translation>
+    </message>
+    <message>
+        <source>air, crumbs stay</source>
+        <translation>air, miettes restées</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 cas sur 100</translation>
+    </message>
+    <message>
+        <source>air, crumbs wash down</source>
+        <translation>air, miettes descendues</translation>
+    </message>
+    <message>
+        <source>finer than %1</source>
+        <translation>plus fin que %1</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nouveau</translation>
+    </message>
+</context>
+<context>
     <name>Application</name>
     <message>
         <source>Grading, mixes and pots for trees in shallow containers</source>
@@ -92,6 +162,57 @@
     <message>
         <source>D50</source>
         <translation>D50</translation>
+    </message>
+    <message>
+        <source>90 of 100</source>
+        <translation>90 sur 100</translation>
+    </message>
+</context>
+<context>
+    <name>DayCertainty</name>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>milieu</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>à</translation>
+    </message>
+    <message>
+        <source>mix or loose grain</source>
+        <translation>mélange ou grain en vrac</translation>
+    </message>
+    <message>
+        <source>mix %1</source>
+        <translation>mélange %1</translation>
+    </message>
+    <message>
+        <source>How sure are the litres? 90 of 100 cases</source>
+        <translation>Les litres sont-ils sûrs&#xa0;? 90 cas sur 100</translation>
+    </message>
+    <message>
+        <source>How sure is that? 90 of 100 cases</source>
+        <translation>Est-ce sûr&#xa0;? 90 cas sur 100</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>à acheter</translation>
+    </message>
+    <message>
+        <source>bags of %1</source>
+        <translation>sacs de %1</translation>
+    </message>
+    <message>
+        <source>litres of %1</source>
+        <translation>litres de %1</translation>
+    </message>
+    <message>
+        <source>%1 may run short: in %2 of 100 cases.</source>
+        <translation>%1 peut manquer&#xa0;: dans %2 cas sur 100.</translation>
     </message>
 </context>
 <context>
@@ -703,31 +824,310 @@
     </message>
 </context>
 <context>
-    <name>JumpTargets</name>
+    <name>GrainTrace</name>
     <message>
-        <source>bag</source>
-        <translation>sac</translation>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>may</source>
+        <translation>peut-être</translation>
+    </message>
+    <message>
+        <source>stands in it</source>
+        <translation>s’y trouve</translation>
+    </message>
+    <message>
+        <source>some may remain</source>
+        <translation>il peut en rester</translation>
+    </message>
+    <message>
+        <source>stood in it</source>
+        <translation>s’y trouvait</translation>
+    </message>
+    <message>
+        <source>%1 (deleted)</source>
+        <translation>%1 (supprimé)</translation>
+    </message>
+    <message>
+        <source>screened</source>
+        <translation>criblé</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>versé dedans</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mélangé</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>empoté</translation>
+    </message>
+    <message>
+        <source>left in the pot</source>
+        <translation>resté dans le pot</translation>
+    </message>
+    <message>
+        <source>by design</source>
+        <translation>par la recette</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>repris</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>utilisé</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>lot</translation>
     </message>
     <message>
         <source>mix</source>
         <translation>mélange</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>arbre</translation>
+        <source>depth</source>
+        <translation>profondeur</translation>
+    </message>
+    <message>
+        <source>day of repotting</source>
+        <translation>jour du rempotage</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>plan</translation>
+    </message>
+    <message>
+        <source>removed share</source>
+        <translation>part ôtée</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>matériau</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>sac</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>caisse</translation>
     </message>
     <message>
         <source>fraction</source>
         <translation>fraction</translation>
     </message>
     <message>
+        <source>sieve set</source>
+        <translation>jeu de tamis</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>essai de tamisage</translation>
+    </message>
+    <message>
         <source>container</source>
         <translation>contenant</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>arbre</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de motte</translation>
     </message>
     <message>
         <source>repotting day</source>
         <translation>journée de rempotage</translation>
     </message>
+    <message>
+        <source>batch</source>
+        <translation>gâchée</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>essai en pot</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>écriture de stock</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrée du journal</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>profil d’espèces</translation>
+    </message>
+    <message>
+        <source>thriving</source>
+        <translation>vigoureux</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>à suivre</translation>
+    </message>
+    <message>
+        <source>sick</source>
+        <translation>malade</translation>
+    </message>
+    <message>
+        <source>dead</source>
+        <translation>mort</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>how</source>
+        <translation>comment</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>état</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>jusqu’à</translation>
+    </message>
+    <message>
+        <source>contains it</source>
+        <translation>en contient</translation>
+    </message>
+    <message>
+        <source>way</source>
+        <translation>chemin</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>identifiant</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>depuis</translation>
+    </message>
+    <message>
+        <source>left, dry</source>
+        <translation>reste, sec</translation>
+    </message>
+    <message>
+        <source>%1: no tree stands in it, as far as it was written down.</source>
+        <translation>%1&#xa0;: aucun arbre ne s’y trouve, pour autant que ce fut écrit.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) stand in it</source>
+        <translation>
+            <numerusform>%n arbre s’y trouve</numerusform>
+            <numerusform>%n arbres s’y trouvent</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n repotted since some may remain</source>
+        <translation>
+            <numerusform>dans %n rempoté depuis, il peut en rester</numerusform>
+            <numerusform>dans %n rempotés depuis, il peut en rester</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stood in it once</source>
+        <translation>
+            <numerusform>%n s’y est trouvé</numerusform>
+            <numerusform>%n s’y sont trouvés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>titre</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>%1: no bag is known to be in its ground.</source>
+        <translation>%1&#xa0;: aucun sac n’est connu dans son substrat.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <translation>
+            <numerusform>%1&#xa0;: le grain de %n sac est ou peut être dans son substrat.</numerusform>
+            <numerusform>%1&#xa0;: le grain de %n sacs est ou peut être dans son substrat.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 dans %2</translation>
+    </message>
+    <message>
+        <source>what they share</source>
+        <translation>ce qu’ils partagent</translation>
+    </message>
+    <message>
+        <source>which</source>
+        <translation>lequel</translation>
+    </message>
+    <message>
+        <source>these trees</source>
+        <translation>ces arbres</translation>
+    </message>
+    <message>
+        <source>all others</source>
+        <translation>tous les autres</translation>
+    </message>
+    <message>
+        <source>%1, %2 of them may</source>
+        <translation>%1, dont %2 peut-être</translation>
+    </message>
+    <message>
+        <source>Few trees prove nothing: what they share may be chance.</source>
+        <translation>Peu d’arbres ne prouvent rien&#xa0;: ce qu’ils partagent peut être un hasard.</translation>
+    </message>
+    <message>
+        <source>the drain hole: is it open?</source>
+        <translation>le trou de drainage&#xa0;: est-il ouvert&#xa0;?</translation>
+    </message>
+    <message>
+        <source>the trunk: is it buried, or stands it too deep?</source>
+        <translation>le tronc&#xa0;: est-il enterré, ou placé trop bas&#xa0;?</translation>
+    </message>
+    <message>
+        <source>the tie: is it loose, does the tree rock?</source>
+        <translation>l’attache&#xa0;: est-elle lâche, l’arbre bouge-t-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>the smell of the root mass: is it sour?</source>
+        <translation>l’odeur de la motte&#xa0;: est-elle aigre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>the watering: who, how often, and did it run through?</source>
+        <translation>l’arrosage&#xa0;: qui, combien de fois, et a-t-il traversé&#xa0;?</translation>
+    </message>
+</context>
+<context>
+    <name>JumpTargets</name>
     <message>
         <source>sheet %1</source>
         <translation>feuille %1</translation>
@@ -1374,6 +1774,111 @@
     </message>
 </context>
 <context>
+    <name>StockText</name>
+    <message>
+        <source>received</source>
+        <translation>réceptionné</translation>
+    </message>
+    <message>
+        <source>screened into it</source>
+        <translation>criblé dedans</translation>
+    </message>
+    <message>
+        <source>screened out of it</source>
+        <translation>criblé hors</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>utilisé</translation>
+    </message>
+    <message>
+        <source>came back or was tipped in</source>
+        <translation>revenu ou versé dedans</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>renversé</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>jeté</translation>
+    </message>
+    <message>
+        <source>difference found by counting</source>
+        <translation>différence trouvée au comptage</translation>
+    </message>
+    <message>
+        <source>Sum of the lines of the ledger, in dry grain</source>
+        <translation>Somme des lignes du livre de stock, en grain sec</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>the record</source>
+        <translation>le registre</translation>
+    </message>
+    <message>
+        <source>Left of it</source>
+        <translation>Il en reste</translation>
+    </message>
+    <message>
+        <source>Loose grain</source>
+        <translation>Grain en vrac</translation>
+    </message>
+    <message>
+        <source>Dry grain</source>
+        <translation>Grain sec</translation>
+    </message>
+    <message>
+        <source>nothing of it was taken into stock yet</source>
+        <translation>rien n’en a encore été mis en stock</translation>
+    </message>
+    <message>
+        <source>Loose litres = dry grain / litre weight</source>
+        <translation>Litres en vrac = grain sec / poids du litre</translation>
+    </message>
+    <message>
+        <source>litre weight, dry</source>
+        <translation>poids du litre, sec</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test</source>
+        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage</translation>
+    </message>
+    <message>
+        <source>its litre weight is not known</source>
+        <translation>son poids du litre n’est pas connu</translation>
+    </message>
+    <message>
+        <source>%1 dry</source>
+        <translation>%1 sec</translation>
+    </message>
+    <message>
+        <source>Tested: not yet</source>
+        <translation>Essayé&#xa0;: pas encore</translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s), the last on %1</source>
+        <translation>
+            <numerusform>Essayé&#xa0;: %n essai de tamisage, le dernier le %1</numerusform>
+            <numerusform>Essayé&#xa0;: %n essais de tamisage, le dernier le %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Tested: %n sieve test(s)</source>
+        <translation>
+            <numerusform>Essayé&#xa0;: %n essai de tamisage</numerusform>
+            <numerusform>Essayé&#xa0;: %n essais de tamisage</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Surroundings</name>
     <message>
         <source>used ground of %1</source>
@@ -1433,6 +1938,13 @@
     <message>
         <source>Sieve test</source>
         <translation>Essai de tamisage</translation>
+    </message>
+</context>
+<context>
+    <name>TreeAgeing</name>
+    <message>
+        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
+        <translation>Comme le grain se dégrade, en saisons depuis le rempotage du %1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -1599,6 +2111,45 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::AgeingView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1&#xa0;%</translation>
+    </message>
+    <message>
+        <source>Air that drains free, 90 of 100 cases</source>
+        <translation>Air qui se libère, 90 cas sur 100</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nouveau</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>saison</translation>
+    </message>
+    <message>
+        <source>Grading, finer than</source>
+        <translation>Granulométrie, plus fin que</translation>
+    </message>
+    <message>
+        <source>sieve</source>
+        <translation>tamis</translation>
+    </message>
+    <message>
+        <source>The years to come: air and grading by season</source>
+        <translation>Les années à venir&#xa0;: air et granulométrie par saison</translation>
+    </message>
+    <message>
+        <source>crumbs stay</source>
+        <translation>miettes restées</translation>
+    </message>
+    <message>
+        <source>crumbs wash down</source>
+        <translation>miettes descendues</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::BagsPage</name>
     <message>
         <source>F&amp;ind</source>
@@ -1646,7 +2197,7 @@
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation>Contrôler ce &amp;sac</translation>
+        <translation>Contrôler ce sac</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -1718,7 +2269,7 @@
     </message>
     <message>
         <source>Litres in one b&amp;ag</source>
-        <translation>Litres &amp;par sac</translation>
+        <translation>Litres par &amp;sac</translation>
     </message>
     <message>
         <source>loose, as printed or measured</source>
@@ -1778,7 +2329,7 @@
     </message>
     <message>
         <source>Litre weight, &amp;dry</source>
-        <translation>Poids du litre, sec</translation>
+        <translation>&amp;Poids du litre, sec</translation>
     </message>
     <message>
         <source>measured on this lot</source>
@@ -1865,16 +2416,56 @@
         <translation>sac %1 mis en stock</translation>
     </message>
     <message>
-        <source>Left: %1 of dry grain</source>
-        <translation>Reste&#xa0;: %1 de grain sec</translation>
+        <source>Bags and fractions</source>
+        <translation>Sacs et fractions</translation>
     </message>
     <message>
-        <source>%1 of dry grain, not in stock yet</source>
-        <translation>%1 de grain sec, pas encore en stock</translation>
+        <source>Bins and tubs</source>
+        <translation>Caisses et auges</translation>
     </message>
     <message>
-        <source>Left: – (type the weight of a bag, or its litres and the litre weight)</source>
-        <translation>Reste&#xa0;: – (saisissez le poids d’un sac, ou ses litres et le poids du litre)</translation>
+        <source>Taken back from</source>
+        <translation>Repris de</translation>
+    </message>
+    <message>
+        <source>a tree, like TR-06; empty for grain that was bought</source>
+        <translation>un arbre, comme TR-06&#xa0;; vide pour du grain acheté</translation>
+    </message>
+    <message>
+        <source>It stood in</source>
+        <translation>Il était dans</translation>
+    </message>
+    <message>
+        <source>the mix it was, like MX-01/1</source>
+        <translation>le mélange qu’il était, comme MX-01/1</translation>
+    </message>
+    <message>
+        <source>Taken back on</source>
+        <translation>Repris le</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>arbre</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mélange</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>repris</translation>
+    </message>
+    <message>
+        <source>No bag has these words.</source>
+        <translation>Aucun sac n’a ces mots.</translation>
+    </message>
+    <message>
+        <source>%1 of dry grain came; take it into stock to follow what is left.</source>
+        <translation>%1 de grain sec sont arrivés&#xa0;; mettez-les en stock pour suivre ce qui reste.</translation>
+    </message>
+    <message>
+        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Saisissez le poids d’un sac, ou ses litres et le poids du litre, pour le mettre en stock.</translation>
     </message>
 </context>
 <context>
@@ -1898,6 +2489,213 @@
     <message>
         <source>coarsest size wanted</source>
         <translation>taille la plus grosse voulue</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BinsTab</name>
+    <message>
+        <source>%1 (since %2)</source>
+        <translation>%1 (depuis %2)</translation>
+    </message>
+    <message>
+        <source>Nothing is noted to lie in it now.</source>
+        <translation>Rien n’est noté comme s’y trouvant maintenant.</translation>
+    </message>
+    <message>
+        <source>It holds %1.</source>
+        <translation>Elle contient %1.</translation>
+    </message>
+    <message>
+        <source>What is taken out may contain each of: %1.</source>
+        <translation>Ce qu’on en sort peut contenir chacun de&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>%1 of bin %2</source>
+        <translation>%1 de la caisse %2</translation>
+    </message>
+    <message>
+        <source>Bins and leftover tubs</source>
+        <translation>Caisses et auges de restes</translation>
+    </message>
+    <message>
+        <source>bin by number, name or material</source>
+        <translation>caisse par numéro, nom ou matériau</translation>
+    </message>
+    <message>
+        <source>No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them.</source>
+        <translation>Pas encore de caisses. Une caisse ou auge de restes contient plusieurs lots&#xa0;; ce qu’on en sort peut contenir chacun d’eux.</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>gauche</translation>
+    </message>
+    <message>
+        <source>Add a &amp;bin or tub</source>
+        <translation>Ajouter une caisse ou a&amp;uge</translation>
+    </message>
+    <message>
+        <source>What was tipped into it</source>
+        <translation>Ce qui y a été versé</translation>
+    </message>
+    <message>
+        <source>&amp;Grade this bin</source>
+        <translation>Con&amp;trôler cette caisse</translation>
+    </message>
+    <message>
+        <source>&amp;Put into the mix</source>
+        <translation>Mettre &amp;dans le mélange</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>as it stands on the lid</source>
+        <translation>comme écrit sur le couvercle</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>Material of the bin</source>
+        <translation>Matériau de la caisse</translation>
+    </message>
+    <message>
+        <source>of several materials</source>
+        <translation>de plusieurs matériaux</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>matériau</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>&amp;Matériau</translation>
+    </message>
+    <message>
+        <source>&amp;Litre weight, dry</source>
+        <translation>Poids du &amp;litre, sec</translation>
+    </message>
+    <message>
+        <source>measured on what lies in it</source>
+        <translation>mesuré sur ce qui s’y trouve</translation>
+    </message>
+    <message>
+        <source>litre weight</source>
+        <translation>poids du litre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>anything worth knowing next year</source>
+        <translation>ce qu’il sera bon de savoir l’an prochain</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>Tip in</source>
+        <translation>Verser dedans</translation>
+    </message>
+    <message>
+        <source>bag, batch or bin</source>
+        <translation>sac, gâchée ou caisse</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g ou 2 L, sec</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Le</translation>
+    </message>
+    <message>
+        <source>like 2026-03-14</source>
+        <translation>comme 2026-03-14</translation>
+    </message>
+    <message>
+        <source>It is empty</source>
+        <translation>Elle est vide</translation>
+    </message>
+    <message>
+        <source>leftovers</source>
+        <translation>restes</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>caisse %1</translation>
+    </message>
+    <message>
+        <source>Put up bin %1</source>
+        <translation>Caisse %1 installée</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it.</source>
+        <translation>La caisse %1 reste&#xa0;: des essais, des gâchées ou le stock la citent.</translation>
+    </message>
+    <message>
+        <source>bin %1 removed</source>
+        <translation>caisse %1 supprimée</translation>
+    </message>
+    <message>
+        <source>Type the number of what is tipped in.</source>
+        <translation>Saisissez le numéro de ce qui est versé.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>Rien ne s’appelle %1.</translation>
+    </message>
+    <message>
+        <source>A bin is not tipped into itself.</source>
+        <translation>Une caisse n’est pas versée en elle-même.</translation>
+    </message>
+    <message>
+        <source>%1 tipped into bin %2</source>
+        <translation>%1 versé dans la caisse %2</translation>
+    </message>
+    <message>
+        <source>Tipped %1 into bin %2</source>
+        <translation>%1 versé dans la caisse %2</translation>
+    </message>
+    <message>
+        <source>bin %1 emptied</source>
+        <translation>caisse %1 vidée</translation>
+    </message>
+    <message>
+        <source>Bin %1 is empty</source>
+        <translation>La caisse %1 est vide</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>titre</translation>
+    </message>
+    <message>
+        <source>tipped in</source>
+        <translation>versé dedans</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>jusqu’à</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>sec</translation>
+    </message>
+    <message>
+        <source>still in it</source>
+        <translation>encore dedans</translation>
     </message>
 </context>
 <context>
@@ -3232,16 +4030,8 @@
         <translation>Du</translation>
     </message>
     <message>
-        <source>day, like 2026-03-14</source>
-        <translation>comme 2026-03-14</translation>
-    </message>
-    <message>
         <source>to</source>
         <translation>à</translation>
-    </message>
-    <message>
-        <source>day, like 2026-04-30</source>
-        <translation>comme 2026-04-30</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -3288,52 +4078,32 @@
         <translation>Lié à %1</translation>
     </message>
     <message>
-        <source>tree</source>
-        <translation>arbre</translation>
-    </message>
-    <message>
-        <source>mix</source>
-        <translation>mélange</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>gâchée</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>fraction</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>caisse</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>sac</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>essai de tamisage</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>essai en pot</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>journée de rempotage</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>contenant</translation>
-    </message>
-    <message>
         <source>nothing yet</source>
         <translation>rien encore</translation>
     </message>
     <message>
         <source>line in the log</source>
         <translation>ligne du journal</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Ce qui s’est passé</translation>
+    </message>
+    <message>
+        <source>Where grain went</source>
+        <translation>Où est allé le grain</translation>
+    </message>
+    <message>
+        <source>Sick trees</source>
+        <translation>Arbres malades</translation>
+    </message>
+    <message>
+        <source>like 2026-04-30</source>
+        <translation>comme 2026-04-30</translation>
     </message>
 </context>
 <context>
@@ -3949,6 +4719,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
         <translation>La couche de drainage et la couche de surface du fichier n’existent pas dans ce formulaire et ont été laissées de côté.</translation>
     </message>
+    <message>
+        <source>&amp;Years to come</source>
+        <translation>&amp;Années à venir</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ManualPage</name>
@@ -4148,6 +4926,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Mind: %1</source>
         <translation>Attention&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>Années</translation>
     </message>
 </context>
 <context>
@@ -4377,7 +5159,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Sha&amp;pe</source>
-        <translation>For&amp;me</translation>
+        <translation>Form&amp;e</translation>
     </message>
     <message>
         <source>shape of the pot</source>
@@ -4413,7 +5195,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Middle, diameter</source>
-        <translation>Milieu, diamètre</translation>
+        <translation>&amp;Milieu, diamètre</translation>
     </message>
     <message>
         <source>middle of the pot</source>
@@ -4513,7 +5295,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Sa&amp;ucer water</source>
-        <translation>&amp;Eau de soucoupe</translation>
+        <translation>Eau de soucoupe</translation>
     </message>
     <message>
         <source>saucer of the pot</source>
@@ -4556,10 +5338,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>tassement</translation>
     </message>
     <message>
-        <source>lost volume: 0 poured, about 8 worked in</source>
-        <translation>volume perdu&#xa0;: 0 versé, environ 8 mis en place</translation>
-    </message>
-    <message>
         <source>&amp;Spill</source>
         <translation>Per&amp;tes</translation>
     </message>
@@ -4570,6 +5348,22 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>mix that misses the pot, 5 to 10</source>
         <translation>mélange à côté du pot, 5 à 10</translation>
+    </message>
+    <message>
+        <source>lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual</source>
+        <translation>volume perdu&#xa0;: 0 versé, environ 8 mis en place&#xa0;; vide&#xa0;: par les essais au pichet des sacs, sinon comme d’usage</translation>
+    </message>
+    <message>
+        <source>empty: %1, by a jug of this mix</source>
+        <translation>vide&#xa0;: %1, par un pichet de ce mélange</translation>
+    </message>
+    <message>
+        <source>empty: %1, by your jug tests</source>
+        <translation>vide&#xa0;: %1, par vos essais au pichet</translation>
+    </message>
+    <message>
+        <source>empty: %1, worked in; 0 if poured</source>
+        <translation>vide&#xa0;: %1, mis en place&#xa0;; 0 si versé</translation>
     </message>
 </context>
 <context>
@@ -5164,12 +5958,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>jour</translation>
     </message>
     <message>
-        <source>sieve tests</source>
+        <source>%1 dry</source>
+        <translation>%1 sec</translation>
+    </message>
+    <message>
+        <source>tests</source>
         <translation>essais</translation>
     </message>
     <message>
-        <source>left, dry</source>
-        <translation>reste, sec</translation>
+        <source>left</source>
+        <translation>gauche</translation>
     </message>
 </context>
 <context>
@@ -5195,7 +5993,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>&amp;Grade this bag</source>
-        <translation>Contrôler ce &amp;sac</translation>
+        <translation>Contrôler ce sac</translation>
     </message>
     <message>
         <source>Ctrl+G</source>
@@ -5232,10 +6030,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Ctrl+Shift+B</source>
         <translation>Ctrl+Shift+B</translation>
-    </message>
-    <message>
-        <source>Re&amp;move this bag</source>
-        <translation>Supprimer ce s&amp;ac</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
@@ -5331,7 +6125,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Save a &amp;copy of the record...</source>
-        <translation>Enregistrer une co&amp;pie du registre...</translation>
+        <translation>Enregi&amp;strer une copie du registre...</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
@@ -5507,6 +6301,54 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>A checked copy lies in %1.</source>
         <translation>Une copie vérifiée se trouve dans %1.</translation>
+    </message>
+    <message>
+        <source>Take &amp;back grain from a tree</source>
+        <translation>&amp;Reprendre le grain d’un arbre</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>Add a bin or tub</source>
+        <translation>Ajouter une caisse ou auge</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+Y</source>
+        <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>Re&amp;move this bag or bin</source>
+        <translation>Supprimer ce s&amp;ac ou cette caisse</translation>
+    </message>
+    <message>
+        <source>W&amp;here this grain went</source>
+        <translation>Où &amp;est allé ce grain</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+W</source>
+        <translation>Ctrl+Shift+W</translation>
+    </message>
+    <message>
+        <source>What do the sick trees share?</source>
+        <translation>Que partagent les arbres malades&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Y</source>
+        <translation>Ctrl+Shift+Y</translation>
+    </message>
+    <message>
+        <source>Save the list of trees...</source>
+        <translation>Enregistrer la liste des arbres...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+L</source>
+        <translation>Ctrl+Shift+L</translation>
+    </message>
+    <message>
+        <source>The bench holds %1 components: the others of mix %2 were left out.</source>
+        <translation>L’établi tient %1 composants&#xa0;: les autres du mélange %2 ont été laissés de côté.</translation>
     </message>
 </context>
 <context>
@@ -6724,6 +7566,128 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::SickTreesTab</name>
+    <message>
+        <source>Trees, the sick ones first; Space ticks those to compare</source>
+        <translation>Arbres, les malades d’abord&#xa0;; Espace coche ceux à comparer</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>arbre</translation>
+    </message>
+    <message>
+        <source>condition</source>
+        <translation>état</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>depuis</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>potted</source>
+        <translation>empoté</translation>
+    </message>
+    <message>
+        <source>Tick the sick ones</source>
+        <translation>Cocher les malades</translation>
+    </message>
+    <message>
+        <source>Tick the sick trees again and no other</source>
+        <translation>Cocher de nouveau les arbres malades et aucun autre</translation>
+    </message>
+    <message>
+        <source>What do these trees share?</source>
+        <translation>Que partagent ces arbres&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look first at</source>
+        <translation>À regarder d’abord</translation>
+    </message>
+    <message>
+        <source>What these trees share, beside all others</source>
+        <translation>Ce que partagent ces arbres, à côté de tous les autres</translation>
+    </message>
+    <message>
+        <source>Save the comparison...</source>
+        <translation>Enregistrer la comparaison...</translation>
+    </message>
+    <message>
+        <source>Save what these trees share as text, CSV or JSON</source>
+        <translation>Enregistrer ce que partagent ces arbres en texte, CSV ou JSON</translation>
+    </message>
+    <message>
+        <source>compare %1, %2</source>
+        <translation>comparer %1, %2</translation>
+    </message>
+    <message>
+        <source>No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.</source>
+        <translation>Pas encore d’arbres. Ce qui est écrit d’eux sous Pots et arbres figure ici, les malades d’abord.</translation>
+    </message>
+    <message>
+        <source>%1; tick those to compare with all others.</source>
+        <translation>%1&#xa0;; cochez ceux à comparer avec tous les autres.</translation>
+    </message>
+    <message>
+        <source>No tree is sick</source>
+        <translation>Aucun arbre n’est malade</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tree(s) sick</source>
+        <translation>
+            <numerusform>%n arbre malade</numerusform>
+            <numerusform>%n arbres malades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No tree is ticked.</source>
+        <translation>Aucun arbre n’est coché.</translation>
+    </message>
+    <message>
+        <source>Compared: %1</source>
+        <translation>Comparés&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <translation>Cochez un arbre pour voir ce qu’on sait de son substrat, ou plusieurs pour voir ce qu’ils partagent.</translation>
+    </message>
+    <message>
+        <source>They share nothing that was written down.</source>
+        <translation>Ils ne partagent rien qui ait été écrit.</translation>
+    </message>
+    <message>
+        <source>Tick the trees to compare first.</source>
+        <translation>Cochez d’abord les arbres à comparer.</translation>
+    </message>
+    <message>
+        <source>Save what these trees share</source>
+        <translation>Enregistrer ce que partagent ces arbres</translation>
+    </message>
+    <message>
+        <source>shared by the trees</source>
+        <translation>partagé par les arbres</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Texte à imprimer (*.txt);;Pour un tableur (*.csv);;Pour des programmes (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Enregistré sous %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::SieveTable</name>
     <message>
         <source>Sieve stack</source>
@@ -6901,6 +7865,76 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>as typed</source>
         <translation>comme saisi</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TraceTab</name>
+    <message>
+        <source>Save the list...</source>
+        <translation>Enregistrer la liste...</translation>
+    </message>
+    <message>
+        <source>&amp;Trace</source>
+        <translation>S&amp;uivre</translation>
+    </message>
+    <message>
+        <source>a bag, fraction, bin, batch or mix, to see which trees stand in it; or a tree, to see what it stands in</source>
+        <translation>un sac, une fraction, une caisse, une gâchée ou un mélange, pour voir quels arbres s’y trouvent&#xa0;; ou un arbre, pour voir où il se trouve</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Suivre</translation>
+    </message>
+    <message>
+        <source>Save the list of trees as text, CSV or JSON</source>
+        <translation>Enregistrer la liste des arbres en texte, CSV ou JSON</translation>
+    </message>
+    <message>
+        <source>Trees, or what a tree stands in</source>
+        <translation>Arbres, ou où se trouve un arbre</translation>
+    </message>
+    <message>
+        <source>Where the rest of it went or lies</source>
+        <translation>Où le reste est allé ou se trouve</translation>
+    </message>
+    <message>
+        <source>Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in.</source>
+        <translation>Saisissez le numéro d’un sac pour voir quels arbres sont dans son grain, ou celui d’un arbre pour voir où il se trouve.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1.</source>
+        <translation>Rien ne s’appelle %1.</translation>
+    </message>
+    <message>
+        <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
+        <translation>Suivez d’abord un sac, une fraction, une caisse, une gâchée ou un mélange&#xa0;: sa liste d’arbres pourra être enregistrée.</translation>
+    </message>
+    <message>
+        <source>Save the list of trees</source>
+        <translation>Enregistrer la liste des arbres</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>%1 arbres</translation>
+    </message>
+    <message>
+        <source>Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)</source>
+        <translation>Texte à imprimer (*.txt);;Pour un tableur (*.csv);;Pour des programmes (*.json)</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Enregistré sous %1.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TracedTable</name>
+    <message>
+        <source>Enter goes on to the record of the row.</source>
+        <translation>Entrée va à l’enregistrement de la ligne.</translation>
     </message>
 </context>
 <context>
@@ -9091,10 +10125,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>cite {text}, qui n’est pas dans le classeur</translation>
     </message>
     <message>
-        <source>what this list holds can&apos;t be told from its columns; name it with --kind</source>
-        <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; nommez-le avec --kind</translation>
-    </message>
-    <message>
         <source>the entry says nothing</source>
         <translation>l’entrée ne dit rien</translation>
     </message>
@@ -10917,6 +11947,30 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>perlite</source>
         <translation>perlite</translation>
+    </message>
+    <message>
+        <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
+        <translation>ce mélange n’a pas d’essai en pot à lui&#xa0;: air et eau s’appuient à {percent}&#xa0;% sur les essais {tests} des mélanges {mixes} avec {materials}&#xa0;: k {k_cm_mm} cm mm</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} % as the jug tests of {bags} say; a jug of the mix itself would say it better</source>
+        <translation>le mélange se tasse de {percent}&#xa0;% comme le disent les essais au pichet de {bags}&#xa0;; un pichet du mélange lui-même le dirait mieux</translation>
+    </message>
+    <message>
+        <source>the mix settles by {percent} %, by your own jug of mix {mix}</source>
+        <translation>le mélange se tasse de {percent}&#xa0;%, par votre propre pichet du mélange {mix}</translation>
+    </message>
+    <message>
+        <source>the file lies outside the folder of the file that names it; put it there, or into a folder sieve_tests beside it</source>
+        <translation>le fichier est hors du dossier du fichier qui le nomme&#xa0;; mettez-le là, ou dans un dossier sieve_tests à côté</translation>
+    </message>
+    <message>
+        <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
+        <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; dites quel genre d’enregistrements elle liste (sur la ligne de commande avec --kind)</translation>
+    </message>
+    <message>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>le classeur est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file} ({reason})&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
     </message>
 </context>
 </TS>

@@ -2201,7 +2201,7 @@
     </message>
     <message>
         <source>Meas&amp;ure...</source>
-        <translation>測定(&amp;U)...</translation>
+        <translation>測定...</translation>
     </message>
     <message>
         <source>Measure this bag: litre weight, grain density, water, crumbling</source>
@@ -3327,7 +3327,7 @@
     </message>
     <message>
         <source>&amp;New day</source>
-        <translation>新しい日(&amp;N)</translation>
+        <translation>新しい日</translation>
     </message>
     <message>
         <source>Ctrl+Alt+N</source>
@@ -4453,7 +4453,7 @@
     </message>
     <message>
         <source>&amp;Recipes found</source>
-        <translation>見つかったレシピ(&amp;R)</translation>
+        <translation>見つかったレシピ</translation>
     </message>
     <message>
         <source>Ctrl+Shift+8</source>
@@ -4799,7 +4799,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>&amp;Bag</source>
-        <translation>袋(&amp;B)</translation>
+        <translation>袋</translation>
     </message>
     <message>
         <source>straight walls: type depth and litres</source>
@@ -4834,7 +4834,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>&amp;Keep this mix</source>
-        <translation>この配合を保存(&amp;K)</translation>
+        <translation>この配合を保存</translation>
     </message>
     <message>
         <source>Keep this mix in the record</source>
@@ -5232,7 +5232,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>Dep&amp;th inside</source>
-        <translation>内側の深さ(&amp;T)</translation>
+        <translation>内側の深さ</translation>
     </message>
     <message>
         <source>depth of the pot</source>
@@ -6009,7 +6009,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>&amp;Pot test of a mix</source>
-        <translation>配合の鉢試験(&amp;P)</translation>
+        <translation>配合の鉢試験</translation>
     </message>
     <message>
         <source>Ctrl+Shift+B</source>
@@ -6733,7 +6733,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>&amp;Print...</source>
-        <translation>印刷(&amp;P)...</translation>
+        <translation>印刷...</translation>
     </message>
     <message>
         <source>Print the root-plan sheet</source>
