@@ -243,8 +243,7 @@ void RecordPages::refresh_known() {
 
 // The keys for undo belong to what is on screen: the bench on its pages, the record elsewhere.
 void RecordPages::page_changed() {
-  const QWidget* current = window_.pages().currentWidget();
-  const bool bench = current == &window_.sieving_page() || current == &window_.mix_page();
+  const bool bench = bench_in_sight();
   auto* bench_undo = window_.findChild<QAction*>(QStringLiteral("action_undo"));
   auto* bench_redo = window_.findChild<QAction*>(QStringLiteral("action_redo"));
   const QKeySequence near_undo(tr("Ctrl+Z"));
@@ -255,6 +254,7 @@ void RecordPages::page_changed() {
   redo_->setShortcut(bench ? far_redo : near_redo);
   if (bench_undo != nullptr) bench_undo->setShortcut(bench ? near_undo : far_undo);
   if (bench_redo != nullptr) bench_redo->setShortcut(bench ? near_redo : far_redo);
+  refresh_around_bench();
 }
 
 void RecordPages::refresh_undo() {
@@ -280,10 +280,8 @@ void RecordPages::record_changed() {
   const bool grain = kinds.contains(RecordKind::bag) || kinds.contains(RecordKind::sieve_test) || kinds.contains(RecordKind::stock_entry);
   const bool gradable = kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::bin) || kinds.contains(RecordKind::tree) || kinds.contains(RecordKind::mix);
   if (grain || gradable || kinds.contains(RecordKind::sieve_set)) {
-    seen_material_ = QString();
-    seen_bag_ = QStringLiteral("?");
-    refresh_surroundings();
-    refresh_choices();
+    around_is_stale_ = true;
+    refresh_around_bench();
   }
   if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
     window_.mix_page().finder().forget_shelf();
@@ -300,6 +298,25 @@ void RecordPages::record_changed() {
   }
   if (kinds.contains(RecordKind::species_profile)) refresh_profiles();
   if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
+}
+
+bool RecordPages::bench_in_sight() const {
+  const QWidget* current = window_.pages().currentWidget();
+  return current == &window_.sieving_page() || current == &window_.mix_page();
+}
+
+// What the record knows around the bench is read again when the bench is looked at: not at every sign typed into a bag.
+void RecordPages::refresh_around_bench() {
+  if (!around_is_stale_ || !bench_in_sight()) return;
+  around_is_stale_ = false;
+  seen_material_ = QString();
+  seen_bag_ = QStringLiteral("?");
+  refresh_surroundings();
+  try {
+    refresh_choices();
+  } catch (const WorkbookTrouble& trouble) {
+    emit bench_.told(sentence_text(trouble.problem()));
+  }
 }
 
 void RecordPages::refresh_surroundings() {

@@ -109,7 +109,8 @@ int main(int argument_count, char** arguments) {
   // Filling takes minutes: a folder named on the command line keeps the record for the next run.
   const QString kept = argument_count > 1 ? QString::fromLocal8Bit(arguments[1]) : folder.path();
   const QString file = QDir(kept).filePath(QStringLiteral("large.gritwright"));
-  if (!QFile::exists(file) && !fill(file.toStdString())) return 1;
+  const QString filling = file + QStringLiteral(".filling");
+  if (!QFile::exists(file) && !(fill(filling.toStdString()) && QFile::rename(filling, file))) return 1;
   QApplication application(argument_count, arguments);
   QSettings::setDefaultFormat(QSettings::IniFormat);
   QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());

@@ -134,6 +134,7 @@ TEST_CASE("A bag goes to the bench with its figures, and its finished sheet is k
   open.trigger("action_save_sheet");
   const auto tests = open.record->workbook().sieve_tests_of({RecordKind::bag, "P-01"});
   REQUIRE(tests.size() == 1);
+  CHECK(open.find<QComboBox>("bag_chooser")->currentData().toString() == QStringLiteral("P-01"));
   CHECK(tests.front().record.test == [&] {
     SieveTest test = *open.bench.evaluation().components[0].test;
     test.material = "pumice";

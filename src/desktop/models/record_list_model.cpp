@@ -56,9 +56,14 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
   return {};
 }
 
+// Litres need the record itself, so they are worked out once and not at every painting.
 QString RecordListModel::stock_shown(const RecordLine& line) const {
+  Page& page = pages_.front();
+  page.stocks.resize(page.lines.size());
+  QString& shown = page.stocks[static_cast<std::size_t>(&line - page.lines.data())];
+  if (!shown.isNull()) return shown;
   try {
-    return short_stock_text(book_.workbook(), line, units_);
+    return shown = short_stock_text(book_.workbook(), line, units_);
   } catch (const WorkbookTrouble&) {
     return to_local(mass_text(line.stock, units_));  // the trouble is told where the list is read
   }
@@ -125,6 +130,7 @@ void RecordListModel::set_in_sight(bool in_sight) {
 
 void RecordListModel::set_units(UnitSystem units) {
   units_ = units;
+  for (Page& page : pages_) page.stocks.clear();
   read();
 }
 
@@ -142,7 +148,17 @@ RecordListModel::Page RecordListModel::read_page(int number) const {
   ListFilter part = filter_;
   part.offset = static_cast<std::size_t>(number) * page_rows;
   part.limit = page_rows;
-  return {number, book_.workbook().list(kind_, part)};
+  return {number, book_.workbook().list(kind_, part), {}};
+}
+
+void RecordListModel::keep_stocks(const Page& before, Page& now) {
+  now.stocks.resize(now.lines.size());
+  for (std::size_t i = 0; i < std::min({now.lines.size(), before.lines.size(), before.stocks.size()}); ++i) {
+    const RecordLine& was = before.lines[i];
+    const RecordLine& line = now.lines[i];
+    const bool same_stock = was.stock.has_value() == line.stock.has_value() && (!line.stock || *was.stock == *line.stock);
+    if (was.ref == line.ref && was.revision == line.revision && was.sieve_tests == line.sieve_tests && same_stock) now.stocks[i] = before.stocks[i];
+  }
 }
 
 const RecordLine* RecordListModel::line_at(int row) const {
@@ -155,7 +171,7 @@ const RecordLine* RecordListModel::line_at(int row) const {
       pages_.push_front(read_page(number));
     } catch (const WorkbookTrouble& trouble) {
       // Kept empty, so that it is told once and not for every cell.
-      pages_.push_front({number, {}});
+      pages_.push_front({number, {}, {}});
       emit book_.told(sentence_text(trouble.problem()));
     }
     if (pages_.size() > most_pages) pages_.pop_back();
@@ -174,6 +190,7 @@ void RecordListModel::read() {
     for (const Page& page : pages_) {
       if (pages.size() == most_read_again) break;
       pages.push_back(read_page(page.number));
+      keep_stocks(page, pages.back());
     }
   } catch (const WorkbookTrouble& trouble) {
     // What was read before stays in sight: it is still what the file held.

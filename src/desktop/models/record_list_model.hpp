@@ -48,12 +48,16 @@ class RecordListModel : public QAbstractTableModel {
   struct Page {
     int number = 0;
     std::vector<RecordLine> lines;
+    std::vector<QString> stocks{};  ///< as shown, of each line; null where it was not looked at yet
   };
 
+  /// Of a line that `line_at` gave last.
   [[nodiscard]] QString stock_shown(const RecordLine& line) const;
   void record_changed();
   void read();
   [[nodiscard]] Page read_page(int number) const;
+  /// Carries over what was worked out of lines that stayed the same.
+  static void keep_stocks(const Page& before, Page& now);
   /// Null if it can't be read.
   [[nodiscard]] const RecordLine* line_at(int row) const;
 
