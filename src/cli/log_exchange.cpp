@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "gritwright/formats/catalogue_folder.hpp"
+#include "gritwright/formats/incoming_records.hpp"
 #include "gritwright/formats/record_csv.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/text_table.hpp"
@@ -34,36 +35,15 @@ std::string arrival_text(Arrival arrival) {
   return {};
 }
 
-bool looks_like_json(const std::string& text) {
-  const auto first = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-  return first != std::string::npos && (text[first] == '{' || text[first] == '[');
-}
-
-/// The records of a file, and the problems of the rows that are none.
-struct Incoming {
-  std::vector<IdentifiedRecord> records;
-  Problems problems;
-};
-
-Result<Incoming> incoming(const std::string& text, const std::string& name, const std::string& kind) {
-  if (looks_like_json(text)) {
-    CatalogueFolder catalogue;
-    if (text.find("\"material\"") != std::string::npos) {
-      if (const auto folder = catalogue_folder())
-        if (auto content = read_catalogue(*folder)) catalogue = std::move(content).value();
-    }
-    auto records = read_exchange(text, name, ComponentSources{&catalogue.catalogue, {}});
-    if (!records) return records.problems();
-    return Incoming{std::move(records).value(), {}};
-  }
-  const auto named = kind.empty() ? kind_of_csv(text) : kind_named(kind);
-  Place place;
-  place.file = name;
+Result<IncomingRecords> incoming(const std::string& text, const std::string& name, const std::string& kind) {
+  const auto named = kind_named(kind);
   if (!kind.empty() && !named) return Problem{"record.unknown-kind", {}, {{"text", kind}}};
-  if (!named) return Problem{"import.no-kind", std::move(place), {}};
-  auto list = read_records_csv(*named, text, name);
-  if (!list) return list.problems();
-  return Incoming{list->records, list->problems};
+  CatalogueFolder catalogue;
+  if (text.find("\"material\"") != std::string::npos) {
+    if (const auto folder = catalogue_folder())
+      if (auto content = read_catalogue(*folder)) catalogue = std::move(content).value();
+  }
+  return read_incoming(text, name, named, ComponentSources{&catalogue.catalogue, {}});
 }
 
 void tell(const LogCall& call, const ImportPreview& preview, bool done) {
@@ -178,7 +158,7 @@ Exit log_import(LogCall& call) {
   auto read = incoming(*text, shown_name(path), call.request.kind);
   if (!read) return refuse(read.problems(), call.streams.err);
   const ImportOptions options{call.request.replace};
-  Incoming records = std::move(read).value();
+  const IncomingRecords records = std::move(read).value();
   if (call.request.preview || !records.problems.empty()) {
     const ImportPreview preview = preview_import(call.workbook, records.records, options);
     Problems problems = records.problems;
