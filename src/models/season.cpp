@@ -5,7 +5,7 @@
 #include <string>
 #include <utility>
 
-#include "calendar_years.hpp"
+#include "gritwright/models/tree_due.hpp"
 #include "grain_shelf.hpp"
 
 namespace gritwright {
@@ -147,20 +147,10 @@ class SeasonWork {
 
 DueTree due_by(const PlannedTree& tree, const std::string& until) {
   DueTree answer;
-  std::optional<std::string> latest;
-  if (tree.due) {
-    answer.from = latest = tree.due;
-  } else if (tree.last_repotted && tree.interval_years) {
-    answer.from = latest = years_later(*tree.last_repotted, *tree.interval_years);
-  } else if (tree.last_repotted && tree.group) {
-    const GroupDefaults& group = group_defaults(*tree.group);
-    if (group.interval_least_years) answer.from = years_later(*tree.last_repotted, *group.interval_least_years);
-    if (group.interval_most_years) latest = years_later(*tree.last_repotted, *group.interval_most_years);
+  if (const auto next = next_repotting({tree.due, tree.last_repotted, tree.group, tree.interval_years})) {
+    answer.from = next->from;
+    answer.due = next->to <= until ? Due::due : next->from <= until ? Due::may_be : Due::not_yet;
   }
-  if (latest && *latest <= until)
-    answer.due = Due::due;
-  else if (answer.from)
-    answer.due = *answer.from <= until ? Due::may_be : Due::not_yet;
   if (tree.day) answer.due = Due::due;
   answer.counted = answer.due == Due::due || answer.due == Due::may_be;
   return answer;

@@ -12,8 +12,17 @@ struct NextRepotting {
   std::string to;    ///< the longest is over, or the day the grower set
 };
 
-/// The day the grower set; else last repotting plus the group's intervals. Empty where there is neither.
+/// What the next repotting follows from; days are ISO days.
+struct RepottingHistory {
+  std::optional<std::string> due;   ///< as the grower set it
+  std::optional<std::string> last;  ///< repotting
+  std::optional<SpeciesGroup> group;
+  std::optional<int> interval_years;  ///< the grower's own; absent: the group's
+};
+
+/// The day the grower set; else last repotting plus the grower's interval or the group's. Empty where there is neither.
 /// Source: docs/science/root-mass-plan.md (intervals: common practice).
+[[nodiscard]] std::optional<NextRepotting> next_repotting(const RepottingHistory& known);
 [[nodiscard]] std::optional<NextRepotting> next_repotting(const Tree& tree);
 
 }  // namespace gritwright
