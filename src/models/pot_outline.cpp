@@ -9,6 +9,37 @@
 
 namespace gritwright {
 
+/// Points of the first quadrant by the normals of a circle, and t^n. Only away from the outline is the table good enough to decide by.
+struct SoftOutline {
+  struct Touch {
+    double u, v;              ///< the point
+    double along_u, along_v;  ///< its normal, before the lengths stretch it
+  };
+  std::array<Touch, 17> touches{};
+  std::vector<double> powers;
+  double power_error = 0;
+
+  explicit SoftOutline(double n) {
+    for (std::size_t i = 0; i < touches.size(); ++i) {
+      const double angle = std::numbers::pi / 2 * static_cast<double>(i) / static_cast<double>(touches.size() - 1);
+      const double c = i + 1 == touches.size() ? 0 : std::cos(angle);
+      const double s = std::sin(angle);
+      const double in_u = std::pow(c, n / (n - 1));
+      const double in_v = std::pow(s, n / (n - 1));
+      touches[i] = {std::pow(in_u / (in_u + in_v), 1 / n), std::pow(in_v / (in_u + in_v), 1 / n), c, s};
+    }
+    constexpr int steps = 1024;
+    for (int i = 0; i <= steps; ++i) powers.push_back(std::pow(static_cast<double>(i) / steps, n));
+    // Of a chord of a curve that bends upward, n >= 2.
+    power_error = n * (n - 1) / (8.0 * steps * steps);
+  }
+  [[nodiscard]] double power(double t) const {
+    const double place = t * static_cast<double>(powers.size() - 1);
+    const auto step = std::min(static_cast<std::size_t>(place), powers.size() - 2);
+    return powers[step] + (place - static_cast<double>(step)) * (powers[step + 1] - powers[step]);
+  }
+};
+
 namespace {
 
 using std::numbers::pi;
@@ -17,6 +48,7 @@ using std::numbers::sqrt3;
 
 constexpr int profile_steps = 512;
 constexpr int support_angles = 17;
+constexpr double least_tabled_exponent = 2;
 
 double square(double value) { return value * value; }
 
@@ -103,6 +135,64 @@ Outline::Nearest nearest_on_superellipse(double x, double y, double a, double b,
   return best;
 }
 
+/// The same from the tables: the touching lines need no powers, and few steps lead from the best of them to the nearest.
+Outline::Nearest nearest_by_table(double x, double y, double a, double b, double n, const SoftOutline& soft) {
+  struct Line {
+    double gap, slope, c, s;
+  };
+  const auto line = [&](std::size_t i) {
+    const SoftOutline::Touch& touch = soft.touches[i];
+    const double along_x = touch.along_u / a;
+    const double along_y = touch.along_v / b;
+    const double long_by = std::sqrt(along_x * along_x + along_y * along_y);
+    const double c = along_x / long_by;
+    const double s = along_y / long_by;
+    const double dx = a * touch.u - x;
+    const double dy = b * touch.v - y;
+    return Line{dx * c + dy * s, dy * c - dx * s, c, s};
+  };
+  std::size_t best = 0;
+  Line low = line(0);
+  for (std::size_t i = 1; i < soft.touches.size(); ++i) {
+    const Line here = line(i);
+    if (here.gap >= low.gap) continue;
+    low = here;
+    best = i;
+  }
+  Outline::Nearest nearest{low.gap, low.c, low.s};
+  // Where the gap still falls there is a neighbour beyond, on whose side it rises.
+  const bool falls_ahead = low.slope < 0;
+  if (falls_ahead ? best + 1 == soft.touches.size() : best == 0 || low.slope == 0) return nearest;
+  const Line other = line(falls_ahead ? best + 1 : best - 1);
+  double from = std::atan2(low.s, low.c);
+  double from_slope = low.slope;
+  double to = std::atan2(other.s, other.c);
+  double to_slope = other.slope;
+  if ((from_slope < 0) == (to_slope < 0)) return nearest_on_superellipse(x, y, a, b, n);
+  const double q = conjugate(n);
+  constexpr double flat_cm = 1e-7;
+  for (int i = 0; i < 12; ++i) {
+    const double middle = (from * to_slope - to * from_slope) / (to_slope - from_slope);
+    const double c = std::cos(middle);
+    const double s = std::sin(middle);
+    const Support support = superellipse_support(c, s, a, b, q);
+    const double gap = support.reach - x * c - y * s;
+    const double slope = support.slope + x * s - y * c;
+    if (gap < nearest.depth_cm) nearest = {gap, c, s};
+    if (std::abs(slope) < flat_cm) break;
+    // The end that stays is weighed down, so that it can't stay for long (the Illinois rule).
+    if ((slope < 0) == (to_slope < 0)) {
+      from_slope /= 2;
+    } else {
+      from = to;
+      from_slope = to_slope;
+    }
+    to = middle;
+    to_slope = slope;
+  }
+  return nearest;
+}
+
 }  // namespace
 
 double Outline::gauge(double x_cm, double y_cm) const {
@@ -133,6 +223,7 @@ Outline::Nearest Outline::curve_depth(double x_cm, double y_cm) const {
     return {(1 - outside) * std::min(half_length_cm, half_width_cm), u / std::hypot(u, v), v / std::hypot(u, v)};
   }
   if (kind == Kind::ellipse) return nearest_on_ellipse(x, y, half_length_cm, half_width_cm);
+  if (soft != nullptr) return nearest_by_table(x, y, half_length_cm, half_width_cm, exponent, *soft);
   return nearest_on_superellipse(x, y, half_length_cm, half_width_cm, exponent);
 }
 
@@ -183,6 +274,12 @@ bool Outline::holds(double x_cm, double y_cm, double inset) const {
                                                                : half_length_cm * half_width_cm / std::hypot(half_length_cm, half_width_cm);
   const double most = kind == Kind::ellipse || exponent <= 2 ? std::max(half_length_cm, half_width_cm) : std::hypot(half_length_cm, half_width_cm);
   if (least <= 0) return false;
+  if (soft != nullptr) {
+    const double sum = soft->power(x / half_length_cm) + soft->power(y / half_width_cm);
+    const double hair = 4 * soft->power_error;
+    if (all < least && sum <= soft->power(1 - all / least) - hair) return true;
+    if (all < most && sum > soft->power(1 - all / most) + hair) return false;
+  }
   const double here = gauge(x, y);
   if (here <= 1 - all / least) return true;
   if (here > 1 - all / most) return false;
@@ -272,6 +369,8 @@ PotOutlines::PotOutlines(const PotGeometry& pot)
     case Shape::superellipse:
       pattern_.kind = Outline::Kind::superellipse;
       pattern_.exponent = *container.exponent;
+      if (pattern_.exponent >= least_tabled_exponent) soft_ = std::make_shared<const SoftOutline>(pattern_.exponent);
+      pattern_.soft = soft_.get();
       break;
     case Shape::drum: {
       const double low = square(length_floor_);

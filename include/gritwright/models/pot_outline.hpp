@@ -3,6 +3,7 @@
 // are asked a hundred thousand times for one plan.
 
 #include <array>
+#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -10,6 +11,9 @@
 #include "gritwright/models/pot_geometry.hpp"
 
 namespace gritwright {
+
+/// Tables of a superellipse of half lengths 1.
+struct SoftOutline;
 
 /// One horizontal section: convex, centred, symmetric to both axes (x right, y back). Hexagons and octagons stand with a flat
 /// side to the front; a table of areas is taken as round.
@@ -20,6 +24,7 @@ struct Outline {
   double half_width_cm = 0;
   double corner_cm = 0;   ///< rectangle: radius of its corners
   double exponent = 2;    ///< superellipse
+  const SoftOutline* soft = nullptr;  ///< superellipse: tables of its exponent, kept by the pot's outlines; null: worked out without
   double inset_cm = 0;    ///< how far the fillet stands in from the walls at this height
 
   /// Distance from the point to the outline: positive inside. Outside it is negative and only its sign counts.
@@ -68,6 +73,7 @@ class PotOutlines {
  private:
   [[nodiscard]] std::pair<double, double> half_sides_cm(double height_cm) const;
 
+  std::shared_ptr<const SoftOutline> soft_;
   Outline pattern_;
   double depth_cm_ = 0;
   double fillet_cm_ = 0;
