@@ -12,11 +12,26 @@ namespace gritwright {
 
 namespace {
 
-std::string fact_text(const Fact& fact) {
+/// Decimals that what is measured in a unit carries: a ruler reads half a millimetre, a sieve's opening three decimals.
+struct DecimalsOfFact {
+  std::string_view key_end;
+  int decimals;
+};
+constexpr std::array decimals_of_facts{DecimalsOfFact{"_g_l", 0}, DecimalsOfFact{"_mm", 3},  DecimalsOfFact{"_cm", 2},     DecimalsOfFact{"_kg", 2},
+                                       DecimalsOfFact{"_g", 2},   DecimalsOfFact{"_ml", 0},  DecimalsOfFact{"_l", 2},      DecimalsOfFact{"percent", 1},
+                                       DecimalsOfFact{"_deg", 1}};
+
+std::string fact_text(std::string_view key, const Fact& fact) {
   if (const auto* text = std::get_if<std::string>(&fact)) return *text;
   const double number = std::get<double>(fact);
   // Four digits are more than a balance or a ruler carries; thousands keep theirs instead of turning into powers of ten.
-  return std::abs(number) >= 1000 ? fmt::format("{:.0f}", number) : fmt::format("{:.4g}", number);
+  if (std::abs(number) >= 1000) return fmt::format("{:.0f}", number);
+  const auto unit = std::ranges::find_if(decimals_of_facts, [&](const DecimalsOfFact& of) { return key.ends_with(of.key_end); });
+  if (unit == decimals_of_facts.end()) return fmt::format("{:.4g}", number);
+  const double step = std::pow(10, -unit->decimals);
+  const double rounded = std::round(number / step) * step;
+  // What would round to nothing is small, not absent.
+  return rounded == 0 && number != 0 ? fmt::format("{:.2g}", number) : fmt::format("{:.4g}", rounded);
 }
 
 /// How a fact whose key ends in a unit is said in US units: the unit as templates write it, and number with unit.
@@ -53,7 +68,7 @@ std::string in_us_units(std::string text, const Facts& facts) {
 std::string fill(std::string text, const Facts& facts) {
   for (const auto& [key, fact] : facts) {
     const std::string placeholder = "{" + key + "}";
-    const std::string value = fact_text(fact);
+    const std::string value = fact_text(key, fact);
     for (std::size_t at = text.find(placeholder); at != std::string::npos; at = text.find(placeholder, at + value.size())) {
       text.replace(at, placeholder.size(), value);
     }
@@ -83,7 +98,7 @@ Facts in_readers_words(Facts facts, const Translate& translate) {
 
 std::string unknown_code(const std::string& code, const Facts& facts) {
   std::string text = code;
-  for (const auto& [key, fact] : facts) text += fmt::format(" {}={}", key, fact_text(fact));
+  for (const auto& [key, fact] : facts) text += fmt::format(" {}={}", key, fact_text(key, fact));
   return text;
 }
 

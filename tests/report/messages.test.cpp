@@ -18,6 +18,16 @@ TEST_CASE("A message quotes numbers with a point under every locale", "[messages
   CHECK(sentence(problem) == "the file is larger than 1.5 MB; a sieve test or a mix is a few kilobytes");
 }
 
+TEST_CASE("A fact has no more digits than what is measured in its unit carries", "[messages]") {
+  const auto said = [](double cm) { return sentence(Note{"root-plan.shoulder", Level::note, "", {{"rise_cm", cm}}}); };
+  CHECK(said(0.57812).find("0.58 cm") != std::string::npos);
+  CHECK(said(2).find(" 2 cm") != std::string::npos);
+  // Small is not nothing.
+  CHECK(said(0.0031).find("0.0031 cm") != std::string::npos);
+  CHECK(sentence(Problem{"root-plan.volume-negative", {}, {{"volume_ml", -1234.56}}}).find("-1235 mL") != std::string::npos);
+  CHECK(sentence(Problem{"root-plan.volume-negative", {}, {{"volume_ml", -12.56}}}).find("-13 mL") != std::string::npos);
+}
+
 TEST_CASE("A message can give its masses and sizes in US units", "[messages]") {
   const Note note{"sieve-test.overload", Level::warning, "4", {{"aperture_mm", 4.75}, {"mass_g", 453.5924}, {"limit_g", 28.34952}}};
   const std::string text = sentence(note, {}, UnitSystem::us);
