@@ -41,6 +41,8 @@ Json plan_json(const RootMassPlan& plan, const WorkedPlan& worked) {
   for (const CombedFace& combed : worked.combed) json["combed"].push_back({{"face", face_name(combed.face)}, {"cm", in_cm(combed.depth)}});
   json["untouched_share"] = plan.bare_root ? Json(nullptr) : Json(worked.untouched_share);
   json["removed_share"] = worked.removed_share;
+  json["left_again_share"] = worked.other_half ? Json(worked.other_half->left_again) : Json(nullptr);
+  json["worked_again_share"] = worked.other_half ? Json(worked.other_half->worked_again) : Json(nullptr);
   json["kept_ml"] = in_ml(worked.kept);
   json["trunk_base_cm"] = in_cm(worked.trunk_base);
   json["soil_line_cm"] = in_cm(worked.soil_line);

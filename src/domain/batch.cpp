@@ -13,6 +13,8 @@ Problems check(const Batch& batch) {
     check_amount(problems, item("/parts", i, "/dry_mass_g"), batch.parts[i].dry_mass);
   }
   check_amount(problems, "/made_l", batch.made);
+  if (batch.left && !(*batch.left >= MixedVolume{} && (!batch.made || *batch.left <= *batch.made)))
+    problems.push_back(problem_at("batch.left-range", "/left_l", {{"left_l", in_l(*batch.left)}}));
   return problems;
 }
 

@@ -192,6 +192,7 @@ Problems check(const RootMassPlan& plan) {
   findings.share(plan.removed_most, "/limits/removed_most");
   if (plan.interval_years && !(*plan.interval_years >= 1 && *plan.interval_years <= 100))
     findings.add("root-plan.interval-range", "/interval_years", {{"years", static_cast<double>(*plan.interval_years)}});
+  if (plan.untouched_last_time) findings.nested(check(*plan.untouched_last_time, "/untouched_last_time"), "");
   if (plan.bare_root && group_defaults(plan.group).bare_root == BareRoot::never)
     findings.add("root-plan.conifer-bare-root", "/bare_root");
   return std::move(findings).take();

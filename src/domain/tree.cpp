@@ -23,6 +23,8 @@ void check_repotting(Problems& problems, const Repotting& repotting, const std::
   check_amount(problems, at + "/filled_l", repotting.filled);
   check_share(problems, at + "/removed_share", repotting.removed_share);
   check_share(problems, at + "/untouched_share", repotting.untouched_share);
+  check_day(problems, at + "/due", repotting.due);
+  if (repotting.untouched) append(problems, check(*repotting.untouched, at + "/untouched"));
 }
 
 }  // namespace

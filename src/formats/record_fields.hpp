@@ -213,6 +213,36 @@ struct FaceWorkFields {
     io.required_number("depth_cm", work.depth, cm_long);
   }
 };
+struct PartBaseFields {
+  template <class Io, class T>
+  void operator()(Io& io, T& part) const {
+    io.required_number("right_cm", part.base_right, cm_long);
+    io.required_number("back_cm", part.base_back, cm_long);
+    io.required_number("up_cm", part.base_up, cm_long);
+  }
+};
+struct UntouchedPartFields {
+  template <class Io, class T>
+  void operator()(Io& io, T& part) const {
+    if constexpr (Io::reading)
+      if (!io.json().has("trunk_base")) io.json().report("key.missing", io.json().pointer(), {{"key", std::string("trunk_base")}});
+    io.object("trunk_base", part, PartBaseFields{});
+    io.number("turn_deg", part.turn, deg);
+    io.number("tip_deg", part.tip, deg);
+    io.number("tip_toward_deg", part.tip_toward, deg);
+    // Six numbers a box: a part of hundreds of boxes stays short.
+    constexpr std::size_t numbers_of_box = 6;
+    std::vector<Length> flat;
+    if constexpr (Io::reading) {
+      io.numbers("boxes_cm", flat, cm_long);
+      if (flat.size() % numbers_of_box != 0) io.json().report("untouched-part.six-numbers", io.json().at("boxes_cm"), {{"count", static_cast<double>(flat.size())}});
+      for (std::size_t i = 0; i + numbers_of_box <= flat.size(); i += numbers_of_box) part.boxes.push_back({flat[i], flat[i + 1], flat[i + 2], flat[i + 3], flat[i + 4], flat[i + 5]});
+    } else {
+      for (const TreeBox& box : part.boxes) flat.insert(flat.end(), {box.right_from, box.right_to, box.back_from, box.back_to, box.up_from, box.up_to});
+      io.numbers("boxes_cm", flat, cm_long);
+    }
+  }
+};
 struct RepottingFields {
   template <class Io, class T>
   void operator()(Io& io, T& repotting) const {
@@ -226,9 +256,11 @@ struct RepottingFields {
     io.text("plan_name", repotting.plan_name);
     io.number("removed_share", repotting.removed_share, removed);
     io.number("untouched_share", repotting.untouched_share, ratio<UntouchedShare>);
+    io.object("untouched", repotting.untouched, UntouchedPartFields{});
     io.list("cut", repotting.cut, FaceWorkFields{});
     io.list("combed", repotting.combed, FaceWorkFields{});
     io.flag("bare_rooted", repotting.bare_rooted);
+    io.day("due", repotting.due);
     io.text("note", repotting.note);
   }
 };
@@ -266,6 +298,7 @@ struct KeptRootMassPlanFields {
     io.text("name", plan.name);
     io.id("tree", plan.tree);
     io.day("day", plan.day);
+    io.id("mix", plan.mix);
     io.required_text("plan", plan.plan);
     io.text("note", plan.note);
   }
@@ -298,6 +331,8 @@ struct ChecklistFields {
     io.flag("done", line.done);
   }
 };
+inline constexpr std::array work_words{Word<WorkKey>{WorkKey::bud, "bud"}, Word<WorkKey>{WorkKey::mix, "mix"}, Word<WorkKey>{WorkKey::helper, "helper"},
+                                       Word<WorkKey>{WorkKey::name, "name"}};
 struct RepottingDayFields {
   template <class Io, class T>
   void operator()(Io& io, T& day) const {
@@ -309,7 +344,9 @@ struct RepottingDayFields {
     io.number("settling", day.settling, ratio<Settling>);
     io.required_number("spill", day.spill, ratio<Spill>);
     io.list("checklist", day.checklist, ChecklistFields{});
+    io.word("work_by", day.work_by, work_words);
     io.whole("sheet_revision", day.sheet_revision, 1);
+    io.whole("printed_revision", day.printed_revision);
     io.text("note", day.note);
   }
 };
@@ -330,6 +367,7 @@ struct BatchFields {
     io.id("repotting_day", batch.repotting_day);
     io.list("parts", batch.parts, BatchPartFields{});
     io.number("made_l", batch.made, mixed);
+    io.number("left_l", batch.left, mixed);
     io.text("note", batch.note);
   }
 };

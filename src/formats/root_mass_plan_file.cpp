@@ -142,6 +142,7 @@ struct PlanFields {
     io.whole("interval_years", plan.interval_years);
     io.flag("bare_root", plan.bare_root);
     io.flag("bare_rooted_last_time", plan.bare_rooted_last_time);
+    io.object("untouched_last_time", plan.untouched_last_time, fields::UntouchedPartFields{});
   }
 
  private:

@@ -60,12 +60,25 @@ void bare_root_cautions(Notes& notes, const RootMassPlan& plan) {
   tell(notes, "root-plan.bare-root-volume");
 }
 
+/// The half-and-half method: what was left the time before comes now, what was worked then rests.
+void other_half_cautions(Notes& notes, const RootMassPlan& plan, const WorkedPlan& worked) {
+  if (!worked.other_half || group_defaults(plan.group).bare_root == BareRoot::may_be) return;
+  const OtherHalf& half = *worked.other_half;
+  const std::string where = "old " + face_name(half.toward);
+  const double worked_before = 1 - half.left_before;
+  if (worked_before > 0 && half.worked_again > worked_before / 2)
+    warn(notes, "root-plan.worked-again", {{"percent", half.worked_again / worked_before * 100}}, where);
+  if (half.left_before > 0 && half.left_again > half.left_before / 2)
+    tell(notes, "root-plan.left-again", {{"percent", half.left_again / half.left_before * 100}}, where);
+}
+
 }  // namespace
 
 Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const AllowedSpace& space, const PlanGround& ground) {
   Notes notes;
   group_cautions(notes, plan, worked);
   bare_root_cautions(notes, plan);
+  other_half_cautions(notes, plan, worked);
   if (!plan.bare_root) {
     if (worked.removed_share > never_advised_removed)
       warn(notes, "root-plan.removed-never-advised", {{"percent", worked.removed_share * 100}});

@@ -205,7 +205,7 @@ class Ladder {
     const Cutting cut = cutting(ground_, space_, result.at);
     PointShares shares = ground_.fine.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
-    UntouchedPart untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
+    CountedUntouched untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
     result.counted = CountedPoints{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }

@@ -68,7 +68,7 @@ struct Settled {
 /// Shares by the fine points.
 struct CountedPoints {
   PointShares shares;
-  UntouchedPart untouched;
+  CountedUntouched untouched;
 };
 
 struct Climb {

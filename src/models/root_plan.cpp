@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "root_cautions.hpp"
+#include "root_earlier.hpp"
 #include "root_ladder.hpp"
 
 namespace gritwright {
@@ -32,6 +33,11 @@ PotVolume main_mix(const AllowedSpace& space, PotVolume kept_under_soil, PotVolu
   return space.geometry().main_mix_volume() - kept_under_soil - displaced;
 }
 
+CutPlane in_tree_frame(const Placement& posed, const HalfSpace& plane) {
+  const HalfSpace in_tree = posed.to_tree(plane);
+  return {in_tree.normal.x, in_tree.normal.y, in_tree.normal.z, length_cm(in_tree.offset)};
+}
+
 class Planner {
  public:
   Planner(const RootMassPlan& plan, PlanDetail detail)
@@ -39,6 +45,7 @@ class Planner {
         ground_(plan, detail == PlanDetail::full ? full_points : coarse_points, coarse_points,
                 detail == PlanDetail::full ? full_facets : live_facets),
         space_(plan.pot, plan.side_clearance, plan.below_clearance) {
+    find_earlier();
     for (const StoppedCut& stop : plan.stopped) given_stops_.push_back({face_of(stop.direction), stop.direction, in_cm(stop.depth)});
     std::vector<std::size_t> order(plan.free_pots.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
@@ -96,10 +103,7 @@ class Planner {
     const Placement posed = placement(ground_, pose);
     for (const CutNumbers& cut : climb.at.cuts)
       worked.cuts.push_back({nearest_face(posed, cut.direction), cut.direction, length_cm(cut.depth_cm)});
-    for (const HalfSpace& plane : climb.at.planes) {
-      const HalfSpace in_tree = posed.to_tree(plane);
-      worked.cut_planes.push_back({in_tree.normal.x, in_tree.normal.y, in_tree.normal.z, length_cm(in_tree.offset)});
-    }
+    for (const HalfSpace& plane : climb.at.planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
     worked.rise = depth_cm(climb.at.rise_cm);
     return worked;
   }
@@ -112,6 +116,43 @@ class Planner {
     worked.untouched_share = counted.untouched.share;
     worked.untouched.reserve(counted.untouched.cells.size());
     for (const Cell& cell : counted.untouched.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
+    if (!worked.name.empty() && earlier_) worked.other_half = meets_earlier(worked);
+  }
+
+  /// Of the root mass as it stands today; the untouched cells tell what stays so now.
+  [[nodiscard]] OtherHalf meets_earlier(const WorkedPlan& worked) const {
+    OtherHalf half;
+    half.left_before = earlier_share_;
+    half.toward = earlier_face_;
+    if (worked.untouched.empty()) {
+      half.worked_again = 1 - earlier_share_;
+      return half;
+    }
+    const Point3 low{-ground_.block.length_cm() / 2, -ground_.block.width_cm() / 2, 0};
+    const auto again = std::ranges::count_if(worked.untouched, [&](const UntouchedCell& cell) {
+      return earlier_->holds(low + cell_cm * Point3{cell.right + 0.5, cell.back + 0.5, cell.up + 0.5});
+    });
+    half.left_again = worked.untouched_share * static_cast<double>(again) / static_cast<double>(worked.untouched.size());
+    half.worked_again = std::max(0.0, 1 - earlier_share_ - (worked.untouched_share - half.left_again));
+    return half;
+  }
+
+  /// How much of today's block was left untouched the time before, and toward which face that lies.
+  void find_earlier() {
+    if (!plan_.untouched_last_time || plan_.bare_root) return;
+    earlier_.emplace(*plan_.untouched_last_time, ground_.trunk_base);
+    std::size_t held = 0;
+    Point3 sum{0, 0, 0};
+    for (const Point3& p : ground_.coarse.points()) {
+      if (!earlier_->holds(p)) continue;
+      ++held;
+      sum = sum + p;
+    }
+    if (held == 0) return;
+    earlier_share_ = static_cast<double>(held) / static_cast<double>(ground_.coarse.points().size());
+    const Point3 middle = 1 / static_cast<double>(held) * sum - Point3{0, 0, ground_.block.height_cm() / 2};
+    const Point3 aside{middle.x / ground_.block.length_cm(), middle.y / ground_.block.width_cm(), middle.z / ground_.block.height_cm()};
+    earlier_face_ = *std::ranges::max_element(faces, {}, [&](Face face) { return dot(aside, RootBlockBody::outward(face)); });
   }
 
   void slice(WorkedPlan& worked, const Cutting& cut, double top_cm) const {
@@ -177,6 +218,8 @@ class Planner {
     }
     for (PlannedCut& cut : worked.cuts) cut.depth = cut.depth * part;
     if (part == 0) worked.cuts.clear();
+    worked.cut_planes.clear();
+    for (const HalfSpace& plane : cut_by(part).planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
     take(worked, count(ground_, cut_by(part)));
     worked.kept_under_soil = worked.kept;
     // What comes off is what its old pot lacks afterwards.
@@ -213,6 +256,9 @@ class Planner {
   const RootMassPlan& plan_;
   PlanGround ground_;
   AllowedSpace space_;
+  std::optional<EarlierPart> earlier_;
+  double earlier_share_ = 0;
+  Face earlier_face_ = Face::top;
   std::vector<Stop> given_stops_;
   std::vector<FreePot> free_;
 };

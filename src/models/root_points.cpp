@@ -243,7 +243,7 @@ std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double to
   return shares;
 }
 
-UntouchedPart RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
+CountedUntouched RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
                                     const std::vector<CombedFace>& combed, const Point3& trunk_base) const {
   const TouchTest test(block_, cutting, working_cm);
   const auto is_combed = [&](const Point3& p) {
@@ -273,7 +273,7 @@ UntouchedPart RootPoints::untouched(const Cutting& cutting, const PointShares& s
   }
   // Where the points lie thinner than the cells, a cell without a point asks its centre.
   const bool ask_centres = per_cell_ < 3;
-  UntouchedPart part;
+  CountedUntouched part;
   std::vector<std::size_t> frontier{start};
   state[start] = Grid::reached;
   while (!frontier.empty()) {

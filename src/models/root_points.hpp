@@ -32,7 +32,7 @@ struct Cell {
   friend bool operator==(const Cell&, const Cell&) = default;
 };
 
-struct UntouchedPart {
+struct CountedUntouched {
   double share = 0;
   std::vector<Cell> cells;
 };
@@ -51,7 +51,7 @@ class RootPoints {
 
   /// `shares` are those of this cutting. Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
   /// of these the face-connected part nearest to `trunk_base`.
-  [[nodiscard]] UntouchedPart untouched(const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
+  [[nodiscard]] CountedUntouched untouched(const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
                                         const Point3& trunk_base) const;
 
   [[nodiscard]] const std::vector<Point3>& points() const { return points_; }

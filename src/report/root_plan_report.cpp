@@ -66,6 +66,9 @@ std::string plan_text(const RootMassPlan& plan, const WorkedPlan& worked, UnitSy
   text += (rungs.empty() ? "; fits as it is" : "; " + rungs) + '\n' + steps_text(worked, units);
   text += "  removed " + percent_text(worked.removed_share) + ", untouched " +
           (plan.bare_root ? "–" : percent_text(worked.untouched_share)) + " of the root mass\n";
+  if (worked.other_half)
+    text += "  untouched last time and again " + percent_text(worked.other_half->left_again) + ", worked last time and again " +
+            percent_text(worked.other_half->worked_again) + " of the root mass\n";
   if (worked.fits) {
     text += "  soil line " + depth_text(worked.soil_line, units) + " over the floor";
     if (in_cm(worked.shoulder) > 0) text += ", shoulder " + depth_text(worked.shoulder, units) + " over the soil";

@@ -116,6 +116,14 @@ PrintSection stop_section(const RootPlanAnswer& answer, const Words& words) {
 
 }  // namespace
 
+PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units, const RootSection& section,
+                              const std::string& mix_name, const Translate& translate) {
+  PrintDocument sheet = root_plan_sheet(plan, answer, units, translate);
+  // The cautions stay last.
+  sheet.sections.insert(sheet.sections.end() - 1, root_section_print(section, mix_name, units, translate));
+  return sheet;
+}
+
 PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units, const Translate& translate) {
   const Words words{translate, units};
   PrintDocument sheet;

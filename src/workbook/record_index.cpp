@@ -111,6 +111,7 @@ class Indexer {
     entry.day = plan.day.value_or("");
     words({plan.name, plan.note});
     if (plan.tree) link_from("planned", ref_to(*plan.tree), entry.day);
+    if (plan.mix) link_from("planned", ref_to(*plan.mix), entry.day);
   }
   void operator()(const RepottingDay& day) {
     entry.title = joined({day.name, day.day});

@@ -27,6 +27,7 @@ struct Batch {
   std::optional<Id<RepottingDay>> repotting_day;
   std::vector<BatchPart> parts;
   std::optional<MixedVolume> made;
+  std::optional<MixedVolume> left;  ///< measured when the day was over; 0 if the tub was empty
   std::string note;
   friend bool operator==(const Batch&, const Batch&) = default;
 };

@@ -101,9 +101,6 @@ struct EmptiedBatch {
   friend bool operator==(const EmptiedBatch&, const EmptiedBatch&) = default;
 };
 
-/// By what the work is ordered, first to last.
-enum class WorkKey { bud, mix, helper, name };
-
 struct PlannedDay {
   std::string name;
   std::optional<std::string> day;

@@ -32,6 +32,7 @@ struct KeptRootMassPlan {
   std::string name;
   std::optional<Id<Tree>> tree;
   std::optional<std::string> day;
+  std::optional<Id<MixVersion>> mix;  ///< that fills the rest of the pot
   std::string plan;  ///< JSON of the plan's file format
   std::string note;
   friend bool operator==(const KeptRootMassPlan&, const KeptRootMassPlan&) = default;

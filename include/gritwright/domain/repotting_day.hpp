@@ -33,6 +33,9 @@ struct ChecklistLine {
   friend bool operator==(const ChecklistLine&, const ChecklistLine&) = default;
 };
 
+/// By what the work is ordered.
+enum class WorkKey { bud, mix, helper, name };
+
 struct RepottingDay {
   std::string day;
   std::string name;
@@ -42,7 +45,9 @@ struct RepottingDay {
   Settling settling{};
   Spill spill{0.07};
   std::vector<ChecklistLine> checklist;
+  WorkKey work_by = WorkKey::bud;  ///< first; the other keys follow
   int sheet_revision = 1;
+  std::optional<int> printed_revision;  ///< of the sheet printed last
   std::string note;
   friend bool operator==(const RepottingDay&, const RepottingDay&) = default;
 };

@@ -9,6 +9,7 @@
 
 #include "gritwright/domain/container.hpp"
 #include "gritwright/domain/species_group.hpp"
+#include "gritwright/domain/untouched_part.hpp"
 #include "gritwright/result.hpp"
 #include "gritwright/units.hpp"
 
@@ -105,6 +106,7 @@ struct RootMassPlan {
   std::optional<int> interval_years;
   bool bare_root = false;                 ///< all ground is taken off on purpose
   bool bare_rooted_last_time = false;
+  std::optional<UntouchedPart> untouched_last_time;
   std::vector<Container> free_pots;       ///< of the grower's library
   friend bool operator==(const RootMassPlan&, const RootMassPlan&) = default;
 };

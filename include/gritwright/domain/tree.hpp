@@ -8,6 +8,7 @@
 #include "gritwright/domain/record_ref.hpp"
 #include "gritwright/domain/recorded_container.hpp"
 #include "gritwright/domain/species_group.hpp"
+#include "gritwright/domain/untouched_part.hpp"
 #include "gritwright/result.hpp"
 #include "gritwright/units.hpp"
 
@@ -67,9 +68,11 @@ struct Repotting {
   std::string plan_name;  ///< "A", "B", "C"; empty if none was made
   std::optional<RemovedShare> removed_share;
   std::optional<UntouchedShare> untouched_share;
+  std::optional<UntouchedPart> untouched;
   std::vector<FaceWork> cut;
   std::vector<FaceWork> combed;
   bool bare_rooted = false;
+  std::optional<std::string> due;  ///< the day the grower had set for it
   std::string note;
   friend bool operator==(const Repotting&, const Repotting&) = default;
 };

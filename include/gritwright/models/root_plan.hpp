@@ -42,6 +42,14 @@ struct UntouchedCell {
   int up = 0;
 };
 
+/// How a plan meets what was left untouched the time before, as shares of the block's volume, 0..1.
+struct OtherHalf {
+  double left_before = 0;   ///< of today's block
+  double left_again = 0;    ///< untouched then and now
+  double worked_again = 0;  ///< worked then and now
+  Face toward = Face::top;  ///< the old face before which most of it lies
+};
+
 struct WorkedPlan {
   std::string name;  ///< "A", "B", "C"
   Length right{};    ///< where the trunk base stands in the pot
@@ -56,6 +64,7 @@ struct WorkedPlan {
   std::vector<CombedFace> combed;
   double untouched_share = 0;  ///< of the block's volume, 0..1
   double removed_share = 0;
+  std::optional<OtherHalf> other_half;  ///< where it is known what was left untouched the time before
   PotVolume kept{};
   PotVolume kept_under_soil{};
   PotVolume fill{};            ///< main mix as it lies, before settling and spill; without a shoulder's sphagnum

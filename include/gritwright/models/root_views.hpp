@@ -1,7 +1,6 @@
 #pragma once
 // A worked plan as it is drawn to scale, from the side and from above: plain outlines, so that screen and paper draw the same.
 
-#include <optional>
 #include <vector>
 
 #include "gritwright/models/root_plan.hpp"
@@ -33,6 +32,7 @@ struct RootView {
   ViewOutline before;             ///< closed; what lies in it and not in `kept` is taken off
   ViewOutline kept;               ///< closed
   std::vector<ViewRun> untouched;
+  std::vector<ViewRun> left_before;  ///< what was left untouched the time before; empty where that is not known
   std::vector<ViewOutline> layers;  ///< side: bottom layer, then top dressing, closed
   ViewOutline soil;                 ///< side: the soil surface from wall to wall
   std::vector<ViewOutline> shoulder;  ///< side: what sphagnum builds up on either side, closed
@@ -45,7 +45,8 @@ struct RootViews {
   RootView top;
 };
 
-/// Empty for a plan that goes in stages: the root mass goes back where it came from. `worked` is one of the plans of `plan`.
-[[nodiscard]] std::optional<RootViews> root_views(const RootMassPlan& plan, const WorkedPlan& worked);
+/// A plan that goes in stages is drawn where the root mass came from and goes back to: upright, in its old pot where that is known, else
+/// without a pot. `worked` is one of the plans of `plan`.
+[[nodiscard]] RootViews root_views(const RootMassPlan& plan, const WorkedPlan& worked);
 
 }  // namespace gritwright
