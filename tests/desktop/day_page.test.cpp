@@ -9,6 +9,8 @@
 #include <QTableView>
 #include <algorithm>
 
+#include "gritwright/formats/root_mass_plan_file.hpp"
+#include "models/bench_evaluation.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
@@ -28,7 +30,6 @@ void choose_data(QComboBox* box, const std::string& id) {
 class DayOnScreen : public OpenWindow {
  public:
   DayOnScreen() {
-    QSettings().remove(QStringLiteral("printed_days"));
     REQUIRE(fill_with_demonstration(*record, test_catalogue()).empty());
     for (const auto& stored : book().all<MixVersion>()) {
       const bool from_bags = std::ranges::all_of(stored.record.sources, [](const auto& source) { return source && source->kind == RecordKind::bag; });
@@ -267,4 +268,145 @@ TEST_CASE("Sheets are written as PDF, and a change after printing makes the next
   open.write(0, DayTreesModel::buds, QStringLiteral("swelling"));
   CHECK(open.day().sheet_revision == 2);
   CHECK_FALSE(open.page().write_sheet(DaySheet::root_plans, open.folder.filePath(QStringLiteral("roots.pdf"))));
+}
+
+TEST_CASE("Grain of one material over several bags is booked in their order", "[day_page]") {
+  DayOnScreen open;
+  // A mix that names a material and no bag, and two bags of it, the first nearly empty.
+  const auto grain = evaluate_component(finished_component(QStringLiteral("grit"), QStringLiteral("granite grit"), {{"9.5", "0"}, {"4.75", "200"}, {"2", "280"}}, "20", "500"), test_catalogue()).component;
+  REQUIRE(grain);
+  Component component = *grain;
+  component.material = "granite grit";
+  MixVersion version;
+  version.mix.name = "all grit";
+  version.mix.components = {component};
+  version.sources.resize(1);
+  const QString mix = open.record->add(version, QStringLiteral("mix"));
+  std::vector<RecordRef> bags;
+  for (const double litres : {1.0, 20.0}) {
+    Bag bag;
+    bag.material = "granite grit";
+    bag.volume = loose_l(litres);
+    bag.bulk_density = density_g_l(1500);
+    bag.mass_as_bagged = mass_kg(1.5 * litres);
+    bag.moisture_basis = MoistureBasis::oven_dry;
+    bags.push_back({RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()});
+  }
+  choose_data(open.find<QComboBox>("day_tree_mix"), mix.toStdString());
+  open.write(0, DayTreesModel::used, QStringLiteral("4"));
+  REQUIRE(open.page().answer()->ok());
+  std::vector<std::size_t> in_order;
+  for (const GrainTaken& taken : open.page().answer()->value().taken) in_order.push_back(taken.supply);
+  REQUIRE(in_order.size() >= 2);
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  const Repotting potted = open.tree(open.day().trees.front().tree.text).repottings.back();
+  CHECK(potted.grain.size() == 2);
+  double booked_g = 0;
+  for (const auto& entry : open.book().all<StockEntry>()) {
+    if (entry.record.reason == StockReason::used && entry.record.note == open.day().trees.front().tree.text) booked_g -= in_g(entry.record.change);
+  }
+  // One grain does not shrink: four litres of it at its density.
+  CHECK_THAT(booked_g, Catch::Matchers::WithinAbs(4 * 1500, 1));
+  CHECK_THAT(in_g(open.book().stock_of(bags.front()).value_or(Mass{})), Catch::Matchers::WithinAbs(0, 1));
+  for (const RecordRef& bag : bags) CHECK(in_g(open.book().stock_of(bag).value_or(Mass{})) > -1);
+  open.trigger("action_day_tick");
+  CHECK_THAT(in_g(*open.book().stock_of(bags.front())), Catch::Matchers::WithinAbs(1500, 1));
+}
+
+TEST_CASE("An empty tub teaches the spill too", "[day_page]") {
+  DayOnScreen open;
+  open.write(0, DayTreesModel::used, QStringLiteral("3.6"));
+  open.trigger("action_day_tick");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
+  for (const auto& [name, text] : {std::pair{"day_made", "4"}, {"day_left", "0"}}) {
+    auto* field = open.find<QLineEdit>(name);
+    field->setText(QString::fromLatin1(text));
+    emit field->textEdited(field->text());
+  }
+  open.find<QWidget>("day_return")->setFocus();
+  open.press(Qt::Key_Space);
+  const DayGround ground = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()});
+  REQUIRE_FALSE(ground.learnt.spills.empty());
+  // Of four litres made 3.6 were poured: a tenth was spilt.
+  CHECK_THAT(ground.learnt.spills.back().value(), Catch::Matchers::WithinAbs(0.1, 1e-9));
+}
+
+TEST_CASE("The order of work and the printed revision are the day's own, wherever its workbook is opened", "[day_page]") {
+  DayOnScreen open;
+  auto* order = open.find<QComboBox>("day_order");
+  order->setCurrentIndex(order->findData(static_cast<int>(WorkKey::helper)));
+  emit order->activated(order->currentIndex());
+  CHECK(open.day().work_by == WorkKey::helper);
+  REQUIRE(open.page().write_sheet(DaySheet::day, open.folder.filePath(QStringLiteral("day.pdf"))));
+  CHECK(open.day().printed_revision == 1);
+  open.trigger("action_record_undo");
+  open.trigger("action_record_undo");
+  CHECK(open.day().work_by == WorkKey::bud);
+}
+
+TEST_CASE("A tree ticked off by its plan has the plan's pot, cuts and untouched part, and the tick taken back leaves it as it was", "[day_page]") {
+  DayOnScreen open;
+  const std::string id = open.day().trees.front().tree.text;
+  const Tree before = open.tree(id);
+  RecordedContainer larger = open.book().find(open.pot)->record;
+  larger.container.name = "larger";
+  larger.container.water_fill.reset();
+  larger.container.shape = Shape::rectangular;
+  larger.container.rim = {length_cm(60), length_cm(50)};
+  larger.container.base.reset();
+  larger.container.depth = depth_cm(16);
+  const QString pot = open.record->add(larger, QStringLiteral("pot"));
+  RootMassPlan plan;
+  plan.name = "pine";
+  plan.group = SpeciesGroup::conifer;
+  plan.block = BlockBox{BlockForm::box, length_cm(30), length_cm(24), length_cm(9), {}};
+  plan.combed = {{Face::left, length_cm(5)}};
+  plan.pot = larger.container;
+  KeptRootMassPlan kept;
+  kept.name = "pine";
+  kept.tree = Id<Tree>{id};
+  kept.mix = open.mix;
+  kept.plan = write_root_mass_plan(plan);
+  open.record->add(kept, QStringLiteral("plan"));
+  open.trigger("action_day_plan_again");
+  CHECK(open.day().trees.front().container == Id<RecordedContainer>{pot.toStdString()});
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  const Repotting done = open.tree(id).repottings.back();
+  CHECK(done.container == Id<RecordedContainer>{pot.toStdString()});
+  CHECK(done.plan_name == "A");
+  CHECK(done.untouched);
+  REQUIRE(done.combed.size() == 1);
+  CHECK_FALSE(done.bare_rooted);
+  // A plan that was carried out is not the next one's.
+  CHECK_FALSE(plan_of_tree(open.book(), test_catalogue(), Id<Tree>{id}));
+  open.trigger("action_day_tick");
+  CHECK(open.tree(id).repottings == before.repottings);
+}
+
+TEST_CASE("A day keeps the version of its mix when a newer one is made, and says so", "[day_page]") {
+  DayOnScreen open;
+  MixVersion newer = open.book().find(open.mix)->record;
+  newer.mix.components.front().parts += 1;
+  const std::string stem = open.mix.text.substr(0, open.mix.text.rfind('/'));
+  REQUIRE_FALSE(open.record->add(newer, QStringLiteral("mix"), QString::fromStdString(stem + "/9")).isEmpty());
+  CHECK(open.day().trees.front().mix == open.mix);
+  const Notes& notes = open.page().answer()->value().notes;
+  CHECK(std::ranges::find(notes, "day.mix-edited", &Note::code) != notes.end());
+}
+
+TEST_CASE("Grain that the books say is below nothing is told, and counts as none", "[day_page][refuses]") {
+  DayOnScreen open;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  StockEntry count;
+  count.holder = bag;
+  count.reason = StockReason::used;
+  count.change = *open.book().stock_of(bag) * -1.0 - mass_kg(2);
+  count.day = "2026-01-10";
+  open.record->add(count, QStringLiteral("used"));
+  CHECK(open.summary().find("below nothing") != std::string::npos);
+  CHECK(open.summary().find(bag.id) != std::string::npos);
+  const DayAnswer& answer = open.page().answer()->value();
+  CHECK(std::ranges::none_of(answer.taken, [&](const GrainTaken& taken) { return taken.component == bag.id && in_l(taken.raw) > 0; }));
 }

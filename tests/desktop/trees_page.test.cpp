@@ -8,6 +8,7 @@
 #include <QTabWidget>
 #include <QTableWidget>
 
+#include "models/bench_evaluation.hpp"
 #include "models/pot_library.hpp"
 #include "models/record_editor.hpp"
 #include "pages/root_plan_tab.hpp"
@@ -272,4 +273,187 @@ TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
   QFile written(file);
   REQUIRE(written.open(QIODevice::ReadOnly));
   CHECK(written.read(5) == QByteArray("%PDF-"));
+}
+
+namespace {
+
+/// A plan for a pine whose mass is far too high for its new pot, as a box typed in.
+class HighPine : public PlannedTree {
+ public:
+  HighPine() : PlannedTree(SpeciesGroup::conifer) {
+    REQUIRE(tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
+      plan.block = BlockBox{BlockForm::box, length_cm(28), length_cm(20), length_cm(9), {}};
+      plan.trunk_base.reset();
+      plan.pose = {};
+    }).empty());
+    tab().desk().job().wait();
+    open.record->end_typing();
+  }
+};
+
+Tree only_tree(OpenWindow& open) { return open.record->workbook().all<Tree>().front().record; }
+
+}  // namespace
+
+TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps", "[trees_page]") {
+  PlannedTree planned;
+  REQUIRE(planned.tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
+    plan.block = BlockBox{BlockForm::box, length_cm(28), length_cm(20), length_cm(9), {}};
+    plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
+  }).empty());
+  planned.tab().desk().job().wait();
+  const RootPlanOutcome* outcome = planned.tab().desk().outcome();
+  REQUIRE(outcome->answer);
+  REQUIRE(outcome->answer->plans.size() == 3);
+  auto* shown = planned.open.find<QComboBox>("plan_shown");
+  REQUIRE(shown->count() == 3);
+  QStringList told;
+  for (int plan = 0; plan < 3; ++plan) {
+    shown->setCurrentIndex(plan);
+    emit shown->activated(plan);
+    planned.tab().desk().job().wait();
+    CHECK(planned.tab().desk().worked()->name == std::string(1, static_cast<char>('A' + plan)));
+    told << planned.open.find<QLabel>("plan_steps")->text();
+    CHECK_FALSE(planned.open.find<QWidget>("root_plan_view")->grab().isNull());
+  }
+  CHECK(told[0].startsWith(QStringLiteral("Plan A")));
+  CHECK(told[2].startsWith(QStringLiteral("Plan C")));
+  CHECK(told[0] != told[1]);
+  auto* stops = planned.open.find<QTableWidget>("plan_stop_table");
+  CHECK(stops->rowCount() == static_cast<int>(outcome->answer->stop_table.size()));
+  CHECK(stops->rowCount() > 0);
+}
+
+TEST_CASE("A plan in stages is drawn in the old pot, says when the rest comes, and goes into the history with that pot", "[trees_page]") {
+  HighPine planned;
+  REQUIRE(planned.tab().desk().save(QStringLiteral("permission"), [](RootMassPlan& plan) {
+    plan.pot.depth = depth_cm(4);
+    plan.permission[static_cast<std::size_t>(Face::top)] = Length{};
+  }).empty());
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().worked() != nullptr);
+  REQUIRE_FALSE(planned.tab().desk().worked()->fits);
+  auto* view = planned.open.find<QWidget>("root_plan_view");
+  CHECK(view->accessibleDescription().contains(QStringLiteral("old pot")));
+  REQUIRE(planned.tab().desk().outcome()->views);
+  CHECK_FALSE(planned.tab().desk().outcome()->views->side.kept.empty());
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("back into its old pot")));
+  CHECK(planned.open.find<QComboBox>("plan_shown")->currentText().contains(QStringLiteral("in stages")));
+  const auto present = only_tree(planned.open).repottings.back().container;
+  planned.open.find<QPushButton>("plan_done")->click();
+  CHECK(only_tree(planned.open).repottings.size() == 2);
+  CHECK(only_tree(planned.open).repottings.back().container == present);
+}
+
+TEST_CASE("The mix chosen for a plan is shown around a root mass whose moisture is not known", "[trees_page]") {
+  PlannedTree planned;
+  auto* section = planned.open.find<QWidget>("root_section");
+  CHECK(section->accessibleDescription().contains(QStringLiteral("No mix yet")));
+  const auto lava = evaluate_component(finished_component(QStringLiteral("lava"), QStringLiteral("scoria"), {{"9.5", "0"}, {"4.75", "200"}, {"2", "280"}}, "20", "500"), test_catalogue()).component;
+  REQUIRE(lava);
+  MixVersion version;
+  version.mix.name = "red";
+  version.mix.components = {*lava};
+  version.sources.resize(1);
+  const QString mix = planned.open.record->add(version, QStringLiteral("mix"));
+  choose(planned.open.find<QComboBox>("plan_mix"), mix);
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().outcome()->section);
+  const RootSection& drawn = *planned.tab().desk().outcome()->section;
+  CHECK(drawn.new_mix_share > 0);
+  CHECK(drawn.new_mix_share < 1);
+  CHECK_FALSE(drawn.kept.empty());
+  REQUIRE(drawn.ranges);
+  CHECK(drawn.ranges->air.low < drawn.ranges->air.high);
+  CHECK(section->accessibleDescription().contains(QStringLiteral("new mix only")));
+  CHECK(section->accessibleDescription().contains(QStringLiteral("not known")));
+  CHECK(planned.tab().desk().kept()->record.mix == Id<MixVersion>{mix.toStdString()});
+  planned.open.trigger("action_record_undo");
+  CHECK_FALSE(planned.tab().desk().kept()->record.mix);
+}
+
+TEST_CASE("Shift with the arrow keys turns and tips the tree, and undo takes it back", "[trees_page]") {
+  PlannedTree planned;
+  auto* view = planned.open.find<QWidget>("root_plan_view");
+  view->setFocus();
+  planned.open.press(Qt::Key_Left, Qt::ShiftModifier);
+  planned.tab().desk().job().wait();
+  CHECK_THAT(in_deg(planned.tab().desk().plan()->pose.turn), WithinAbs(5, 1e-9));
+  planned.open.press(Qt::Key_Up, Qt::ShiftModifier);
+  planned.tab().desk().job().wait();
+  CHECK_THAT(in_deg(planned.tab().desk().plan()->pose.tip), WithinAbs(2, 1e-9));
+  planned.open.press(Qt::Key_Down, Qt::ShiftModifier);
+  planned.open.press(Qt::Key_Down, Qt::ShiftModifier);
+  planned.tab().desk().job().wait();
+  // Less than upright there is not.
+  CHECK_THAT(in_deg(planned.tab().desk().plan()->pose.tip), WithinAbs(0, 1e-9));
+  CHECK_FALSE(planned.tab().desk().outcome()->coarse);
+}
+
+TEST_CASE("What a plan lacks in the form can be typed: order of cuts, trunk and stones, working depth, years", "[trees_page]") {
+  PlannedTree planned;
+  const auto typed = [&](int tab, const char* name, const QString& text) {
+    planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(tab);
+    auto* field = planned.open.find<QLineEdit>(name);
+    field->setText(text);
+    emit field->textEdited(text);
+  };
+  typed(0, "plan_displaced", local("250"));
+  typed(2, "plan_cut_order", QStringLiteral("down, Right up"));
+  typed(2, "plan_working_depth", local("1.2"));
+  typed(2, "plan_interval", QStringLiteral("4"));
+  const RootMassPlan plan = *planned.tab().desk().plan();
+  CHECK_THAT(in_ml(plan.displaced), WithinAbs(250, 1e-6));
+  CHECK(plan.cut_order == std::vector<Direction>{Direction::down, Direction::right, Direction::up});
+  CHECK_THAT(in_cm(*plan.working_depth), WithinAbs(1.2, 1e-9));
+  CHECK(plan.interval_years == 4);
+  typed(2, "plan_cut_order", QStringLiteral("down, sideways"));
+  CHECK(fault_below(planned.open, "plan_cut_order") != nullptr);
+  typed(2, "plan_cut_order", QStringLiteral("down, down"));
+  CHECK(fault_below(planned.open, "plan_cut_order") != nullptr);
+  typed(2, "plan_interval", QStringLiteral("1.5"));
+  CHECK(fault_below(planned.open, "plan_interval") != nullptr);
+  CHECK(*planned.tab().desk().plan() == plan);
+}
+
+TEST_CASE("A broadleaf can be bare-rooted on purpose, a conifer can't", "[trees_page][refuses]") {
+  for (const SpeciesGroup group : {SpeciesGroup::deciduous_developing, SpeciesGroup::conifer}) {
+    PlannedTree planned(group);
+    planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(2);
+    choose(planned.open.find<QComboBox>("plan_bare_root"), true);
+    planned.tab().desk().job().wait();
+    CHECK(planned.tab().desk().plan()->bare_root == (group != SpeciesGroup::conifer));
+    CHECK(planned.open.find<QComboBox>("plan_bare_root")->currentData().toBool() == (group != SpeciesGroup::conifer));
+  }
+}
+
+TEST_CASE("What stayed untouched is kept in the history and limits the next plan", "[trees_page]") {
+  PlannedTree planned(SpeciesGroup::conifer);
+  REQUIRE(planned.tab().desk().save(QStringLiteral("combed"), [](RootMassPlan& plan) { plan.combed = {{Face::left, length_cm(12)}}; }).empty());
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().worked()->fits);
+  planned.open.find<QPushButton>("plan_done")->click();
+  const Repotting done = only_tree(planned.open).repottings.back();
+  REQUIRE(done.untouched);
+  REQUIRE(done.combed.size() == 1);
+  REQUIRE(only_tree(planned.open).trunk_base);
+  planned.open.find<QPushButton>("plan_add")->click();
+  planned.tab().desk().job().wait();
+  REQUIRE(planned.tab().desk().plan()->untouched_last_time);
+  CHECK(*planned.tab().desk().plan()->untouched_last_time == *done.untouched);
+  REQUIRE(planned.tab().desk().worked() != nullptr);
+  REQUIRE(planned.tab().desk().worked()->other_half);
+  CHECK(planned.tab().desk().worked()->other_half->toward == Face::right);
+  CHECK_FALSE(planned.tab().desk().outcome()->views->side.left_before.empty());
+}
+
+TEST_CASE("A root mass larger than any plan can fit is told as such, with the pot that would do", "[trees_page][refuses]") {
+  HighPine planned;
+  REQUIRE(planned.tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
+    plan.block = BlockBox{BlockForm::box, length_cm(90), length_cm(70), length_cm(40), {}};
+    plan.pose = {};
+  }).empty());
+  planned.tab().desk().job().wait();
+  CHECK_FALSE(planned.tab().desk().worked()->fits);
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("more than 70 % is never advised")));
 }

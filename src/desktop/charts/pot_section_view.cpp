@@ -4,9 +4,7 @@
 #include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QPainterPath>
 #include <algorithm>
-#include <array>
 
 #include "gritwright/report/quantity_text.hpp"
 #include "models/typed_text.hpp"
@@ -21,23 +19,6 @@ constexpr double section_gap = 8;
 constexpr double step_cm = 0.5;
 constexpr double least_depth_cm = 1;
 constexpr double most_depth_cm = 60;
-
-struct Filling {
-  Porosity PotSlice::*share;
-  QBrush brush;
-  QString name;
-};
-
-/// From the left wall to the right. Each has its own pattern, so that colour is not needed to tell them apart.
-std::array<Filling, 4> fillings() {
-  const ThemeColours& theme = current_colours();
-  QColor grain = theme.curves[4].colour;
-  grain.setAlpha(120);
-  return {Filling{&PotSlice::grain, QBrush(grain, Qt::SolidPattern), PotSectionView::tr("grain")},
-          Filling{&PotSlice::water, QBrush(theme.curves[0].colour, Qt::Dense4Pattern), PotSectionView::tr("water")},
-          Filling{&PotSlice::trapped_air, QBrush(theme.muted, Qt::BDiagPattern), PotSectionView::tr("trapped air")},
-          Filling{&PotSlice::free_air, QBrush(Qt::NoBrush), PotSectionView::tr("air that drains free")}};
-}
 
 }  // namespace
 
@@ -61,12 +42,12 @@ QString pot_section_sentence(const Bench& bench) {
 PictureTable pot_section_table(const Bench& bench) {
   PictureTable table;
   table.heading << PotSectionView::tr("height");
-  for (const Filling& filling : fillings()) table.heading << filling.name;
+  for (const SectionFilling& filling : section_fillings()) table.heading << filling.name;
   const auto section = bench_pot_section(bench);
   if (!section) return table;
   for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
     QStringList row{to_local(depth_text(slice->height, bench.units()))};
-    for (const Filling& filling : fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
+    for (const SectionFilling& filling : section_fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
     table.rows.push_back(row);
   }
   return table;
@@ -117,12 +98,6 @@ PotSectionView::Scale PotSectionView::scale() const {
   return {std::max(0.5, pixels), QPointF(room.center().x(), room.center().y() + pixels * in_cm(section_->rim) / 2)};
 }
 
-double PotSectionView::half_px(double height_cm, const Scale& scale) const {
-  const auto& widths = section_->widths;
-  const auto above = std::ranges::find_if(widths, [&](const PotWidth& width) { return in_cm(width.height) >= height_cm; });
-  return in_cm((above == widths.end() ? widths.back() : *above).length) / 2 * scale.pixels_per_cm;
-}
-
 void PotSectionView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
@@ -133,66 +108,21 @@ void PotSectionView::paintEvent(QPaintEvent*) {
     return;
   }
   const Scale at = scale();
-  paint_fill(painter, at);
+  paint_section_fill(painter, *section_, at);
   paint_pot(painter, at);
   paint_lines(painter, at);
   paint_legend(painter);
 }
 
-void PotSectionView::paint_fill(QPainter& painter, const Scale& scale) const {
-  const auto& slices = section_->slices;
-  if (slices.empty()) return;
-  QPainterPath inside;
-  QPolygonF outline;
-  for (const PotWidth& width : section_->widths) {
-    outline << QPointF(scale.floor.x() - in_cm(width.length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width.height) * scale.pixels_per_cm);
-  }
-  for (auto width = section_->widths.rbegin(); width != section_->widths.rend(); ++width) {
-    outline << QPointF(scale.floor.x() + in_cm(width->length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width->height) * scale.pixels_per_cm);
-  }
-  inside.addPolygon(outline);
-  inside.closeSubpath();
-  painter.save();
-  painter.setClipPath(inside);
-  painter.setPen(Qt::NoPen);
-  std::vector<double> from(slices.size(), 0);
-  for (const Filling& filling : fillings()) {
-    QPolygonF zone;
-    std::vector<double> to(slices.size());
-    for (std::size_t i = 0; i < slices.size(); ++i) {
-      const double half = half_px(in_cm(slices[i].height), scale);
-      to[i] = from[i] + (slices[i].*filling.share).value();
-      zone << QPointF(scale.floor.x() - half + 2 * half * from[i], scale.floor.y() - in_cm(slices[i].height) * scale.pixels_per_cm);
-    }
-    for (std::size_t i = slices.size(); i-- > 0;) {
-      const double half = half_px(in_cm(slices[i].height), scale);
-      zone << QPointF(scale.floor.x() - half + 2 * half * to[i], scale.floor.y() - in_cm(slices[i].height) * scale.pixels_per_cm);
-    }
-    painter.setBrush(filling.brush);
-    painter.drawPolygon(zone);
-    from = to;
-  }
-  painter.restore();
-}
-
 void PotSectionView::paint_pot(QPainter& painter, const Scale& scale) const {
-  QPolygonF wall;
-  for (auto width = section_->widths.rbegin(); width != section_->widths.rend(); ++width) {
-    wall << QPointF(scale.floor.x() - in_cm(width->length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width->height) * scale.pixels_per_cm);
-  }
-  for (const PotWidth& width : section_->widths) {
-    wall << QPointF(scale.floor.x() + in_cm(width.length) / 2 * scale.pixels_per_cm, scale.floor.y() - in_cm(width.height) * scale.pixels_per_cm);
-  }
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(hasFocus() ? palette().color(QPalette::Highlight) : palette().color(QPalette::Text), 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-  painter.drawPolyline(wall);
+  paint_section_wall(painter, *section_, scale, hasFocus() ? palette().color(QPalette::Highlight) : palette().color(QPalette::Text));
 }
 
 void PotSectionView::paint_lines(QPainter& painter, const Scale& scale) const {
   const UnitSystem units = bench_.units();
   const auto line = [&](Depth height, Qt::PenStyle style, const QString& text, bool above) {
     const double y = scale.floor.y() - in_cm(height) * scale.pixels_per_cm;
-    const double half = half_px(in_cm(height), scale);
+    const double half = section_half_px(*section_, in_cm(height), scale);
     painter.setPen(QPen(palette().color(QPalette::Text), 1.5, style));
     painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * section_gap, y));
     painter.drawText(QPointF(scale.floor.x() + half + 3 * section_gap, above ? y - 3 : y + fontMetrics().ascent() / 2.0), text);
@@ -208,7 +138,7 @@ std::vector<QPointF> PotSectionView::legend_places() const {
   std::vector<QPointF> places;
   QPointF at(section_gap, section_gap);
   const double line = fontMetrics().height();
-  for (const Filling& filling : fillings()) {
+  for (const SectionFilling& filling : section_fillings()) {
     const double taken = 2 * line + 3 * section_gap + fontMetrics().horizontalAdvance(filling.name);
     if (at.x() > section_gap && at.x() + taken > width()) at = QPointF(section_gap, at.y() + line + 4);
     places.push_back(at);
@@ -224,7 +154,7 @@ void PotSectionView::paint_legend(QPainter& painter) const {
   const double line = fontMetrics().height();
   const std::vector<QPointF> places = legend_places();
   std::size_t place = 0;
-  for (const Filling& filling : fillings()) {
+  for (const SectionFilling& filling : section_fillings()) {
     const QRectF swatch(places[place], QSizeF(1.6 * line, line));
     const double y = places[place++].y();
     painter.setPen(QPen(current_colours().field_edge, 1));

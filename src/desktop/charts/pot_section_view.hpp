@@ -6,6 +6,7 @@
 #include "gritwright/report/pot_section.hpp"
 #include "models/bench.hpp"
 #include "picture_table.hpp"
+#include "section_painting.hpp"
 
 namespace gritwright::desktop {
 
@@ -26,16 +27,10 @@ class PotSectionView : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
-  /// Where the pot's lengths lie on the widget.
-  struct Scale {
-    double pixels_per_cm;
-    QPointF floor;  ///< middle of the floor
-  };
+  using Scale = SectionScale;
 
   void refresh();
   [[nodiscard]] Scale scale() const;
-  [[nodiscard]] double half_px(double height_cm, const Scale& scale) const;
-  void paint_fill(QPainter& painter, const Scale& scale) const;
   void paint_pot(QPainter& painter, const Scale& scale) const;
   void paint_lines(QPainter& painter, const Scale& scale) const;
   void paint_legend(QPainter& painter) const;

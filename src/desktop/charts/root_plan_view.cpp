@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <span>
 #include <vector>
 
@@ -20,6 +21,13 @@ namespace {
 
 constexpr double plan_gap = 10;
 constexpr double key_step_cm = 0.5;
+constexpr double key_turn_deg = 5;
+constexpr double key_tip_deg = 2;
+constexpr double ring_px = 6;
+constexpr double reach_of_ring_px = 13;
+constexpr double trunk_drawn_cm = 4;
+constexpr double front_drawn_cm = 6;
+constexpr double radians_of_degree = std::numbers::pi / 180;
 
 struct PlanInk {
   QString name;
@@ -29,7 +37,7 @@ struct PlanInk {
 
 /// Pattern or line first, colour second: each can be told apart in grey.
 struct PlanInks {
-  PlanInk removed, kept, untouched, layers, shoulder, soil, wall;
+  PlanInk removed, kept, untouched, left_before, layers, shoulder, soil, wall;
 };
 
 PlanInks plan_inks(const QPalette& palette) {
@@ -40,14 +48,22 @@ PlanInks plan_inks(const QPalette& palette) {
   return {{RootPlanView::tr("taken off"), QPen(text, 1.2, Qt::DashLine), QBrush(theme.fault, Qt::BDiagPattern)},
           {RootPlanView::tr("kept root mass"), QPen(text, 1.6), QBrush(kept)},
           {RootPlanView::tr("untouched"), QPen(Qt::NoPen), QBrush(theme.curves[4].colour, Qt::Dense5Pattern)},
+          {RootPlanView::tr("untouched last time"), QPen(text, 1, Qt::DotLine), QBrush(text, Qt::HorPattern)},
           {RootPlanView::tr("bottom layer, dressing"), QPen(theme.muted, 1), QBrush(theme.muted, Qt::Dense6Pattern)},
           {RootPlanView::tr("shoulder"), QPen(theme.muted, 1), QBrush(theme.curves[2].colour, Qt::CrossPattern)},
           {RootPlanView::tr("soil surface"), QPen(text, 1.4, Qt::DotLine), QBrush(Qt::NoBrush)},
           {RootPlanView::tr("pot"), QPen(text, 2.6), QBrush(Qt::NoBrush)}};
 }
 
-std::array<const PlanInk*, 6> legend_looks(const PlanInks& all) {
-  return {&all.removed, &all.kept, &all.untouched, &all.layers, &all.shoulder, &all.soil};
+/// What is in the picture: a thing that is not there needs no explaining.
+std::vector<const PlanInk*> legend_looks(const PlanInks& all, const RootViews& views) {
+  std::vector<const PlanInk*> looks{&all.removed, &all.kept};
+  if (!views.side.untouched.empty()) looks.push_back(&all.untouched);
+  if (!views.side.left_before.empty()) looks.push_back(&all.left_before);
+  if (!views.side.layers.empty()) looks.push_back(&all.layers);
+  if (!views.side.shoulder.empty()) looks.push_back(&all.shoulder);
+  if (!views.side.soil.empty()) looks.push_back(&all.soil);
+  return looks;
 }
 
 /// Upper left corners of the legend's entries, line after line.
@@ -114,7 +130,7 @@ QString rung_words(Rung rung) {
 RootPlanView::RootPlanView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
   setObjectName(QStringLiteral("root_plan_view"));
   setFocusPolicy(Qt::StrongFocus);
-  setAccessibleName(tr("The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it"));
+  setAccessibleName(tr("The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it, Shift with left and right turns it, Shift with up and down tips it"));
   connect(&desk_, &RootPlanDesk::answered, this, &RootPlanView::refresh);
   connect(&desk_, &RootPlanDesk::changed, this, &RootPlanView::refresh);
   refresh();
@@ -133,14 +149,15 @@ void RootPlanView::refresh() {
     const RootPlanOutcome* outcome = desk_.outcome();
     setAccessibleDescription(outcome != nullptr && !outcome->problems.empty() ? sentence_text(outcome->problems.front(), units_) : tr("No plan yet: choose a tree and begin one."));
   } else if (!worked->fits) {
-    setAccessibleDescription(tr("Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.")
+    setAccessibleDescription(tr("Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.")
                                  .arg(to_qt(worked->name), to_local(percent_text(worked->removed_share))));
   } else {
     setAccessibleDescription(tr("Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.")
                                  .arg(to_qt(worked->name), to_local(percent_text(worked->removed_share)), to_local(percent_text(worked->untouched_share)),
                                       to_local(depth_text(worked->trunk_base, units_)), to_local(depth_text(worked->soil_line, units_))));
   }
-  setToolTip(desk_.worked() != nullptr ? tr("Drag the tree in either picture, or use the arrow keys, Page Up and Page Down") : QString());
+  setToolTip(worked != nullptr && worked->fits ? tr("Drag the tree in either picture, or use the arrow keys, Page Up and Page Down; the ring at the old front turns it, the ring on the trunk tips it, as do the arrow keys with Shift")
+                                               : QString());
   update();
 }
 
@@ -180,13 +197,13 @@ PictureTable RootPlanView::data() const {
 
 double RootPlanView::legend_height() const {
   const PlanInks all = plan_inks(palette());
-  return legend_places(fontMetrics(), width(), legend_looks(all)).back().y() + fontMetrics().height() + plan_gap;
+  return legend_places(fontMetrics(), width(), legend_looks(all, *desk_.outcome()->views)).back().y() + fontMetrics().height() + plan_gap;
 }
 
 void RootPlanView::paint_legend(QPainter& painter) const {
   const PlanInks all = plan_inks(palette());
   const double line = fontMetrics().height();
-  const auto looks = legend_looks(all);
+  const auto looks = legend_looks(all, *desk_.outcome()->views);
   const std::vector<QPointF> places = legend_places(fontMetrics(), width(), looks);
   for (std::size_t i = 0; i < looks.size(); ++i) {
     const PlanInk* look = looks[i];
@@ -215,8 +232,16 @@ std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView:
     add(view.before);
     return box;
   };
-  const QRectF side = bounds(outcome->views->side);
-  const QRectF top = bounds(outcome->views->top);
+  QRectF side = bounds(outcome->views->side);
+  QRectF top = bounds(outcome->views->top);
+  if (const WorkedPlan* worked = desk_.worked(); worked != nullptr && worked->fits) {
+    // Room for the rings, wherever the tree is turned and tipped to.
+    const auto around = [](const ViewPoint& middle, double reach_cm) { return QRectF(in_cm(middle.across) - reach_cm, in_cm(middle.along) - reach_cm, 2 * reach_cm, 2 * reach_cm); };
+    QRectF trunk = around(outcome->views->side.trunk_base, trunk_drawn_cm);
+    trunk.setTop(in_cm(outcome->views->side.trunk_base.along));
+    side = side.united(trunk);
+    top = top.united(around(outcome->views->top.trunk_base, front_drawn_cm));
+  }
   const double line = fontMetrics().height();
   const double head = legend_height() + line;
   const double room_x = width() - 3 * plan_gap;
@@ -248,6 +273,7 @@ void RootPlanView::paintEvent(QPaintEvent*) {
   }
   paint_view(painter, desk_.outcome()->views->side, both->first, false);
   paint_view(painter, desk_.outcome()->views->top, both->second, true);
+  paint_rings(painter, both->first, both->second);
   paint_legend(painter);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
@@ -282,6 +308,9 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
   use(all.untouched);
   const Length step = length_mm(5);
   for (const ViewRun& run : view.untouched) painter.drawRect(QRectF(at(run.from, run.low + step), at(run.to, run.low)));
+  use(all.left_before);
+  painter.setPen(Qt::NoPen);
+  for (const ViewRun& run : view.left_before) painter.drawRect(QRectF(at(run.from, run.low + step), at(run.to, run.low)));
   painter.setBrush(Qt::NoBrush);
   for (std::size_t i = 0; i < view.pot.size(); ++i) {
     QPen wall = all.wall.pen;
@@ -330,22 +359,93 @@ void RootPlanView::move(const Pose& from, Length right, Length back, Length up) 
   desk_.drag(pose);
 }
 
+void RootPlanView::turn_to(double degrees) {
+  Pose pose = desk_.plan()->pose;
+  pose.turn = angle_deg(std::remainder(degrees, 360));
+  desk_.drag(pose);
+}
+
+void RootPlanView::tip_to(double degrees, double toward_degrees) {
+  Pose pose = desk_.plan()->pose;
+  const double least = desk_.plan()->tip_least ? in_deg(*desk_.plan()->tip_least) : 0;
+  pose.tip = angle_deg(std::clamp(degrees, least, 90.0));
+  pose.tip_toward = angle_deg(std::remainder(toward_degrees, 360));
+  desk_.drag(pose);
+}
+
+QPointF RootPlanView::turn_ring(const Place& place) const {
+  const ViewPoint& trunk = desk_.outcome()->views->top.trunk_base;
+  const double turn = desk_.dragged() ? desk_.dragged()->turn.value() : desk_.worked()->turn.value();
+  // The old front looks toward the reader and turns with the tree.
+  return {place.origin.x() + (in_cm(trunk.across) + front_drawn_cm * std::sin(turn)) * place.pixels_per_cm,
+          place.origin.y() - (in_cm(trunk.along) - front_drawn_cm * std::cos(turn)) * place.pixels_per_cm};
+}
+
+QPointF RootPlanView::tip_ring(const Place& place) const {
+  const ViewPoint& trunk = desk_.outcome()->views->side.trunk_base;
+  const double tip = desk_.dragged() ? desk_.dragged()->tip.value() : desk_.worked()->tip.value();
+  const double toward = desk_.dragged() ? desk_.dragged()->tip_toward.value() : desk_.worked()->tip_toward.value();
+  return {place.origin.x() + (in_cm(trunk.across) + trunk_drawn_cm * std::sin(tip) * std::cos(toward)) * place.pixels_per_cm,
+          place.origin.y() - (in_cm(trunk.along) + trunk_drawn_cm * std::cos(tip)) * place.pixels_per_cm};
+}
+
+void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top) const {
+  if (desk_.worked() == nullptr || !desk_.worked()->fits) return;
+  const RootViews& views = *desk_.outcome()->views;
+  const auto ring = [&](const ViewPoint& trunk, const Place& place, const QPointF& at, const QString& name) {
+    painter.setPen(QPen(palette().color(QPalette::Text), 1.5));
+    painter.drawLine(QPointF(place.origin.x() + in_cm(trunk.across) * place.pixels_per_cm, place.origin.y() - in_cm(trunk.along) * place.pixels_per_cm), at);
+    painter.setBrush(palette().color(QPalette::Base));
+    painter.drawEllipse(at, ring_px, ring_px);
+    const double wide = fontMetrics().horizontalAdvance(name);
+    const double left = at.x() + ring_px + 4 + wide > width() ? at.x() - ring_px - 4 - wide : at.x() + ring_px + 4;
+    const QRectF words(left - 2, at.y() - fontMetrics().height() / 2.0, wide + 4, fontMetrics().height());
+    QColor ground = palette().color(QPalette::Base);
+    ground.setAlpha(215);
+    painter.fillRect(words, ground);
+    painter.drawText(words, Qt::AlignCenter, name);
+  };
+  ring(views.side.trunk_base, side, tip_ring(side), tr("trunk"));
+  ring(views.top.trunk_base, top, turn_ring(top), tr("old front"));
+}
+
 void RootPlanView::mousePressEvent(QMouseEvent* event) {
   const auto both = places();
   const auto pose = pose_now();
   if (event->button() != Qt::LeftButton || !both || !pose) return;
-  const double to_side = std::hypot(event->position().x() - both->first.origin.x(), event->position().y() - both->first.origin.y());
-  const double to_top = std::hypot(event->position().x() - both->second.origin.x(), event->position().y() - both->second.origin.y());
-  const bool from_above = to_top < to_side;
-  drag_ = Drag{from_above, event->position(), both->first.pixels_per_cm, *pose};
+  const auto away = [&](const QPointF& from) { return std::hypot(event->position().x() - from.x(), event->position().y() - from.y()); };
+  if (away(turn_ring(both->second)) <= reach_of_ring_px) {
+    drag_ = Drag{Hold::turn, event->position(), both->second, *pose};
+  } else if (away(tip_ring(both->first)) <= reach_of_ring_px) {
+    drag_ = Drag{Hold::tip, event->position(), both->first, *pose};
+  } else {
+    const bool from_above = away(both->second.origin) < away(both->first.origin);
+    drag_ = Drag{from_above ? Hold::from_above : Hold::from_side, event->position(), both->first, *pose};
+  }
 }
 
 void RootPlanView::mouseMoveEvent(QMouseEvent* event) {
   if (!drag_) return;
-  const QPointF moved = (event->position() - drag_->start) / drag_->pixels_per_cm;
+  const RootPlanOutcome* outcome = desk_.outcome();
+  if (drag_->hold == Hold::turn || drag_->hold == Hold::tip) {
+    if (outcome == nullptr || !outcome->views) return;
+    const ViewPoint& trunk = drag_->hold == Hold::turn ? outcome->views->top.trunk_base : outcome->views->side.trunk_base;
+    const double across = (event->position().x() - drag_->place.origin.x()) / drag_->place.pixels_per_cm - in_cm(trunk.across);
+    const double along = (drag_->place.origin.y() - event->position().y()) / drag_->place.pixels_per_cm - in_cm(trunk.along);
+    if (std::hypot(across, along) < 0.2) return;
+    if (drag_->hold == Hold::turn) return turn_to(std::round(std::atan2(across, -along) / radians_of_degree));
+    // What is seen from the side is the part of the tip toward right or left; a bearing between them is kept.
+    const double seen = std::atan2(across, std::max(0.0, along));
+    double toward = drag_->pose.tip_toward.value();
+    if (std::abs(std::cos(toward)) < 0.2) toward = 0;
+    if ((seen < 0) != (std::cos(toward) < 0)) toward += std::numbers::pi;
+    const double tip = std::atan2(std::abs(std::sin(seen)), std::abs(std::cos(toward)) * std::cos(seen));
+    return tip_to(std::round(tip / radians_of_degree), std::round(toward / radians_of_degree));
+  }
+  const QPointF moved = (event->position() - drag_->start) / drag_->place.pixels_per_cm;
   const Length across = length_cm(moved.x());
   const Length along = length_cm(-moved.y());
-  if (drag_->from_above) move(drag_->pose, across, along, Length{});
+  if (drag_->hold == Hold::from_above) move(drag_->pose, across, along, Length{});
   else move(drag_->pose, across, Length{}, along);
 }
 
@@ -357,6 +457,18 @@ void RootPlanView::mouseReleaseEvent(QMouseEvent*) {
 
 void RootPlanView::keyPressEvent(QKeyEvent* event) {
   const auto pose = pose_now();
+  if (pose && event->modifiers() == Qt::ShiftModifier) {
+    const double turn = in_deg(desk_.plan()->pose.turn);
+    const double tip = in_deg(desk_.plan()->pose.tip);
+    const double toward = in_deg(desk_.plan()->pose.tip_toward);
+    switch (event->key()) {
+      case Qt::Key_Left: turn_to(turn + key_turn_deg); return desk_.drop();
+      case Qt::Key_Right: turn_to(turn - key_turn_deg); return desk_.drop();
+      case Qt::Key_Up: tip_to(tip + key_tip_deg, toward); return desk_.drop();
+      case Qt::Key_Down: tip_to(tip - key_tip_deg, toward); return desk_.drop();
+      default: break;
+    }
+  }
   const Length step = length_cm(key_step_cm);
   const std::array<std::pair<int, std::array<int, 3>>, 6> moves{{{Qt::Key_Right, {1, 0, 0}}, {Qt::Key_Left, {-1, 0, 0}}, {Qt::Key_Up, {0, 1, 0}}, {Qt::Key_Down, {0, -1, 0}}, {Qt::Key_PageUp, {0, 0, 1}}, {Qt::Key_PageDown, {0, 0, -1}}}};
   const auto found = std::ranges::find(moves, event->key(), &std::pair<int, std::array<int, 3>>::first);

@@ -9,7 +9,9 @@
 namespace gritwright::desktop {
 
 /// A worked plan to scale, from the side and from above: pot wall, layers, soil line, block before and after, cuts hatched, untouched
-/// core, shoulder. The tree can be dragged, or moved with the arrow keys; Page Up and Page Down raise and sink it.
+/// core, shoulder, and what was left untouched the time before. The tree can be dragged, or moved with the arrow keys; Page Up and Page
+/// Down raise and sink it. The ring at the old front turns it, the ring on the trunk tips it; Shift with the arrow keys does the same.
+/// A plan in stages is shown in the old pot, where nothing moves.
 class RootPlanView : public QWidget {
   Q_OBJECT
  public:
@@ -33,10 +35,11 @@ class RootPlanView : public QWidget {
     QPointF origin;
     double pixels_per_cm;
   };
+  enum class Hold { from_above, from_side, turn, tip };
   struct Drag {
-    bool from_above;
+    Hold hold;
     QPointF start;
-    double pixels_per_cm;
+    Place place;
     Pose pose;
   };
 
@@ -48,6 +51,13 @@ class RootPlanView : public QWidget {
   /// The pose with the trunk base where the plan drawn has it, so that a move starts there.
   [[nodiscard]] std::optional<Pose> pose_now() const;
   void move(const Pose& from, Length right, Length back, Length up);
+  /// As the plan asks for it, with nothing but the angles changed.
+  void turn_to(double degrees);
+  void tip_to(double degrees, double toward_degrees);
+  /// Where the rings are that turn and tip the tree.
+  [[nodiscard]] QPointF turn_ring(const Place& place) const;
+  [[nodiscard]] QPointF tip_ring(const Place& place) const;
+  void paint_rings(QPainter& painter, const Place& side, const Place& top) const;
 
   RootPlanDesk& desk_;
   UnitSystem units_ = UnitSystem::metric;

@@ -9,7 +9,9 @@
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/root_mix.hpp"
 #include "gritwright/models/root_plan.hpp"
+#include "pot_library.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
 
@@ -138,14 +140,14 @@ class DayReader {
       for (const DayTree& tree : day.record.trees) {
         if (!tree.done || !tree.used) continue;
         if (tree.mix) used_l[{day.id.text, tree.mix->text}] += in_l(*tree.used);
-        if (tree.planned) ground.plan.filled_before.push_back({as_it_lies(*tree.planned), *tree.used});
+        if (const auto fill = fill_done(tree)) ground.plan.filled_before.push_back({as_it_lies(*fill), *tree.used});
       }
     }
     for (const auto& batch : workbook_.all<Batch>()) {
       if (!batch.record.repotting_day || !batch.record.mix || !batch.record.made) continue;
       const auto used = used_l.find({batch.record.repotting_day->text, batch.record.mix->text});
       if (used == used_l.end()) continue;
-      const auto left = litres_left(ref_to(batch.id));
+      const auto left = batch.record.left ? std::optional(in_l(*batch.record.left)) : litres_left(ref_to(batch.id));
       if (left && *left < in_l(*batch.record.made)) ground.plan.emptied_before.push_back({*batch.record.made, mixed_l(used->second), mixed_l(*left)});
     }
     ground.learnt = placing_experience(ground.plan.filled_before, ground.plan.emptied_before);
@@ -210,6 +212,15 @@ class DayReader {
   }
 
  private:
+  /// Litres as they lie, of the plan that was carried out; plans are named A, B, C from the best on. Empty where that one was not counted.
+  static std::optional<MixedVolume> fill_done(const DayTree& tree) {
+    const std::string& done = tree.done_plan.empty() ? tree.plan_name : tree.done_plan;
+    if (done == tree.plan_name) return tree.planned;
+    if (done.size() != 1 || tree.plan_name.size() != 1 || done < tree.plan_name) return std::nullopt;
+    const auto worse = static_cast<std::size_t>(done.front() - tree.plan_name.front()) - 1;
+    return worse < tree.worse_plans.size() ? std::optional(tree.worse_plans[worse]) : std::nullopt;
+  }
+
   /// A fill as it lies is kept under the name of mixed litres in the record.
   static PotVolume as_it_lies(MixedVolume volume) { return pot_ml(in_l(volume) * 1000); }
 
@@ -363,6 +374,19 @@ void add_open_trees(DayReader& reader, DayGround& ground, const std::vector<Stor
 
 }  // namespace
 
+std::optional<Id<MixVersion>> newest_version(const OpenWorkbook& workbook, const Id<MixVersion>& mix) {
+  const std::string stem = stem_and_version(mix.text).first;
+  std::optional<Id<MixVersion>> newest;
+  int largest = 0;
+  for (const RecordLine& line : workbook.list(RecordKind::mix)) {
+    const auto [of, version] = stem_and_version(line.ref.id);
+    if (of != stem || version <= largest) continue;
+    largest = version;
+    newest = Id<MixVersion>{line.ref.id};
+  }
+  return newest;
+}
+
 std::string tree_title(const Id<Tree>& id, const Tree& tree) {
   const std::string& name = tree.name.empty() ? tree.species : tree.name;
   return name.empty() || name == id.text ? id.text : id.text + " " + name;
@@ -439,12 +463,17 @@ SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue,
 }
 
 std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<Tree>& tree) {
+  std::set<std::string> carried_out;
+  if (const auto stored = workbook.find(tree)) {
+    for (const Repotting& one : stored->record.repottings)
+      if (one.plan) carried_out.insert(one.plan->text);
+  }
   std::optional<TreePlan> newest;
   std::string text;
   for (const auto& stored : workbook.all_of(RecordKind::root_mass_plan)) {
     const auto& kept = std::get<KeptRootMassPlan>(stored.record);
-    if (kept.tree != tree) continue;
-    newest = TreePlan{{stored.ref.id}, {}};
+    if (kept.tree != tree || carried_out.contains(stored.ref.id)) continue;
+    newest = TreePlan{{stored.ref.id}, kept.mix, {}, {}};
     text = kept.plan;
   }
   if (!newest) return std::nullopt;
@@ -452,7 +481,10 @@ std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalog
   if (!file) return std::nullopt;
   const auto answer = work_out(file->plan);
   if (!answer) return std::nullopt;
-  for (const WorkedPlan& plan : answer->plans) newest->fills.push_back(mixed_l(in_ml(plan.fill) / 1000));
+  for (const WorkedPlan& plan : answer->plans) {
+    newest->fills.push_back(mixed_l(in_ml(plan.fill) / 1000));
+    newest->pots.push_back(plan.fits ? pot_in_library(workbook, pot_of(file->plan, plan)) : std::nullopt);
+  }
   return newest;
 }
 
@@ -465,6 +497,8 @@ DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, co
   }
   if (const auto plan = plan_of_tree(workbook, catalogue, tree.id); plan && !plan->fills.empty()) {
     row.plan = plan->id;
+    if (plan->mix) row.mix = plan->mix;
+    if (plan->pots.front()) row.container = plan->pots.front();
     row.planned = plan->fills.front();
     row.worse_plans.assign(plan->fills.begin() + 1, plan->fills.end());
   }

@@ -38,6 +38,9 @@ struct DayGround {
   PlacingExperience learnt;                 ///< from the trees and batches of the record
 };
 
+/// The newest version of a mix that is in the record; empty if none is.
+[[nodiscard]] std::optional<Id<MixVersion>> newest_version(const OpenWorkbook& workbook, const Id<MixVersion>& mix);
+
 /// The day with all of its trees; what it has taken from the shelf already is put back first, so that the totals stay those of the
 /// whole day. Grain that earlier days and reserved mixes want is marked as promised.
 [[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& day);
@@ -53,7 +56,9 @@ struct SeasonGround {
 /// worked out.
 struct TreePlan {
   Id<RootMassPlan> id;
+  std::optional<Id<MixVersion>> mix;
   std::vector<MixedVolume> fills;
+  std::vector<std::optional<Id<RecordedContainer>>> pots;  ///< that each goes into; absent: not in the library, or in stages back into its own
 };
 [[nodiscard]] std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<Tree>& tree);
 

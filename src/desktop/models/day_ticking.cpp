@@ -9,7 +9,7 @@
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
-#include "gritwright/models/root_plan.hpp"
+#include "gritwright/models/root_history.hpp"
 #include "record_book.hpp"
 #include "text.hpp"
 
@@ -28,23 +28,77 @@ struct RawGrain {
   BulkDensity density;
 };
 
-/// Where the components of `mixed` litres of a mix of the day come from. Empty where litres can't be told apart.
-std::vector<RawGrain> raw_grain(const DayGround& ground, const DayAnswer& answer, std::size_t mix, MixedVolume mixed) {
-  std::vector<RawGrain> grain;
-  const Mix& recipe = ground.plan.mixes[mix].mix;
-  const auto state = mix_state(recipe);
-  const auto litres = state ? component_volumes(mixed, *state) : std::nullopt;
-  for (std::size_t k = 0; litres && k < recipe.components.size(); ++k) {
-    const auto taken = std::ranges::find(answer.taken, recipe.components[k].name, &GrainTaken::component);
-    const auto& source = ground.mixes[mix].sources[k];
-    if (taken == answer.taken.end() && !source) continue;
-    const RecordRef holder = taken != answer.taken.end() ? ground.shelf[taken->supply] : *source;
-    const double yield = taken != answer.taken.end() && taken->yield ? taken->yield->value() : 1;
-    const auto density = taken != answer.taken.end() ? ground.plan.shelf[taken->supply].bulk_density : std::nullopt;
-    grain.push_back({holder, (*litres)[k] / yield, density.value_or(dry_bulk_density(recipe.components[k].grain))});
+/// Where the grain of a day's mixes comes from: the bags in the order they are to be used up, each as far as the day counts on it.
+class DayGrain {
+ public:
+  /// As if nothing had been taken yet.
+  DayGrain(const DayGround& ground, const DayAnswer& answer) : ground_(ground), answer_(answer) {}
+  /// After what the day has booked already.
+  DayGrain(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Id<RepottingDay>& day) : DayGrain(ground, answer) {
+    std::map<RecordRef, Mass> booked;
+    for (const auto& entry : workbook.all<StockEntry>()) {
+      if (entry.record.other == ref_to(day)) booked[entry.record.holder] -= entry.record.change;
+    }
+    for (std::size_t i = 0; i < ground.shelf.size(); ++i) {
+      const auto mass = booked.find(ground.shelf[i]);
+      if (mass != booked.end() && ground.plan.shelf[i].bulk_density) taken_l_[i] = in_l(loose_volume(mass->second, *ground.plan.shelf[i].bulk_density));
+    }
   }
-  return grain;
-}
+
+  /// Raw grain of `mixed` litres of a mix of the day. Empty where litres can't be told apart.
+  std::vector<RawGrain> take(std::size_t mix, MixedVolume mixed) {
+    std::vector<RawGrain> grain;
+    const Mix& recipe = ground_.plan.mixes[mix].mix;
+    const auto state = mix_state(recipe);
+    const auto litres = state ? component_volumes(mixed, *state) : std::nullopt;
+    for (std::size_t k = 0; litres && k < recipe.components.size(); ++k) {
+      const BulkDensity density = dry_bulk_density(recipe.components[k].grain);
+      double open_l = in_l((*litres)[k]);  // ready to use
+      const GrainTaken* last = nullptr;
+      for (const GrainTaken& taken : answer_.taken) {
+        if (taken.component != recipe.components[k].name) continue;
+        last = &taken;
+        open_l -= take_from(taken, std::min(open_l, left_l(taken)), density, grain);
+      }
+      // What went beyond the day's count came out of the bag that was open.
+      if (last != nullptr) take_from(*last, open_l, density, grain);
+      else if (const auto& source = ground_.mixes[mix].sources[k]) add(grain, {*source, loose_l(open_l), density});
+    }
+    return grain;
+  }
+
+ private:
+  static double yield_of(const GrainTaken& taken) { return taken.yield ? taken.yield->value() : 1; }
+
+  /// Of what the day counts on from this bag, ready to use.
+  [[nodiscard]] double left_l(const GrainTaken& taken) const {
+    double counted_l = 0;
+    for (const GrainTaken& one : answer_.taken) {
+      if (one.supply == taken.supply) counted_l += in_l(one.raw);
+    }
+    const auto gone = taken_l_.find(taken.supply);
+    return std::max(0.0, counted_l - (gone == taken_l_.end() ? 0 : gone->second)) * yield_of(taken);
+  }
+
+  double take_from(const GrainTaken& taken, double ready_l, BulkDensity density, std::vector<RawGrain>& grain) {
+    constexpr double no_grain_l = 1e-9;
+    if (ready_l <= no_grain_l) return 0;
+    const double raw_l = ready_l / yield_of(taken);
+    taken_l_[taken.supply] += raw_l;
+    add(grain, {ground_.shelf[taken.supply], loose_l(raw_l), ground_.plan.shelf[taken.supply].bulk_density.value_or(density)});
+    return ready_l;
+  }
+
+  static void add(std::vector<RawGrain>& grain, const RawGrain& more) {
+    const auto same = std::ranges::find(grain, more.holder, &RawGrain::holder);
+    if (same == grain.end()) return grain.push_back(more);
+    same->raw = loose_l(in_l(same->raw) + in_l(more.raw));
+  }
+
+  const DayGround& ground_;
+  const DayAnswer& answer_;
+  std::map<std::size_t, double> taken_l_;  // raw, by supply
+};
 
 class DayBooking {
  public:
@@ -98,21 +152,22 @@ class DayBooking {
   std::set<RecordRef> taken_in_;
 };
 
-/// What the plan that was carried out took off, for the tree's history.
-void tell_plan(Repotting& repotting, const OpenWorkbook& workbook, const Catalogue& catalogue) {
-  if (!repotting.plan) return;
-  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, repotting.plan->text});
-  if (!stored) return;
-  const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, repotting.plan->text, {&catalogue, {}});
+/// The plan a tree was repotted by, worked out; empty where it can't be read or has no plan of that name.
+struct CarriedOut {
+  RootMassPlan plan;
+  WorkedPlan worked;
+};
+std::optional<CarriedOut> carried_out(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayTree& ticked) {
+  if (!ticked.plan) return std::nullopt;
+  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, ticked.plan->text});
+  if (!stored) return std::nullopt;
+  const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, ticked.plan->text, {&catalogue, {}});
   const auto answer = file ? std::optional(work_out(file->plan)) : std::nullopt;
-  if (!answer || !*answer) return;
+  if (!answer || !*answer) return std::nullopt;
   const auto& plans = (*answer)->plans;
-  const auto done = std::ranges::find(plans, repotting.plan_name, &WorkedPlan::name);
-  if (done == plans.end()) return;
-  repotting.removed_share = RemovedShare(done->removed_share);
-  repotting.untouched_share = UntouchedShare(done->untouched_share);
-  for (const PlannedCut& cut : done->cuts) repotting.cut.push_back({face_name(cut.face), cut.depth});
-  for (const CombedFace& combed : done->combed) repotting.combed.push_back({face_name(combed.face), combed.depth});
+  const auto done = std::ranges::find(plans, ticked.done_plan, &WorkedPlan::name);
+  if (done == plans.end()) return std::nullopt;
+  return CarriedOut{file->plan, *done};
 }
 
 }  // namespace
@@ -120,6 +175,7 @@ void tell_plan(Repotting& repotting, const OpenWorkbook& workbook, const Catalog
 std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
                                const std::vector<std::size_t>& rows, const std::string& today) {
   DayBooking booking(workbook, day, today);
+  DayGrain shelf(workbook, ground, answer, day.id);
   RepottingDay now = day.record;
   QStringList names;
   for (const std::size_t row : rows) {
@@ -135,7 +191,8 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
     ticked.done = true;
     if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
 
-    Repotting repotting;
+    const auto by_plan = carried_out(workbook, catalogue, ticked);
+    Repotting repotting = by_plan ? repotting_by(by_plan->plan, by_plan->worked) : Repotting{};
     repotting.day = now.day;
     repotting.container = ticked.container;
     repotting.mix = ticked.mix;
@@ -143,14 +200,13 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
     repotting.plan = ticked.plan;
     if (ticked.plan) repotting.plan_name = ticked.done_plan;
     repotting.note = ticked.note;
-    tell_plan(repotting, workbook, catalogue);
     LogEntry entry = event_about(ref_to(ticked.tree), {}, now.day);
     const auto about = [&](const RecordRef& ref) {
       if (std::ranges::find(entry.about, ref) == entry.about.end()) entry.about.push_back(ref);
     };
     about(ref_to(*ticked.mix));
     if (ticked.container) about(ref_to(*ticked.container));
-    for (const RawGrain& grain : raw_grain(ground, answer, mix, used)) {
+    for (const RawGrain& grain : shelf.take(mix, used)) {
       booking.use(grain, ticked.tree.text);
       if (std::ranges::find(repotting.grain, grain.holder) == repotting.grain.end()) repotting.grain.push_back(grain.holder);
       about(grain.holder);
@@ -163,9 +219,10 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
     if (!ticked.note.empty()) entry.text += ": " + ticked.note;
     booking.log(std::move(entry));
     Tree tree = stored->record;
-    tree.repottings.push_back(std::move(repotting));
+    if (by_plan) tree.trunk_base = trunk_base_after(by_plan->plan, by_plan->worked);
     // The day the grower had set has come.
-    tree.due.reset();
+    repotting.due = std::exchange(tree.due, std::nullopt);
+    tree.repottings.push_back(std::move(repotting));
     std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
     booking.replace(*stored, std::move(tree));
     names << to_qt(ticked.tree.text);
@@ -193,6 +250,8 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Stored<
     Tree tree = stored->record;
     const auto done = std::ranges::find_if(tree.repottings, [&](const Repotting& one) { return one.day == now.day && one.mix == ticked.mix; });
     if (done != tree.repottings.end()) {
+      if (done->due && !tree.due) tree.due = done->due;
+      if (const auto& part = done->untouched) tree.trunk_base = TrunkBase{part->base_right, part->base_back, part->base_up};
       tree.repottings.erase(done);
       booking.replace(*stored, std::move(tree));
     }
@@ -221,10 +280,11 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   batch.day = day.record.day;
   batch.repotting_day = day.id;
   batch.made = tub.made;
-  for (const RawGrain& grain : raw_grain(ground, answer, tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
+  batch.left = tub.left;
+  // The trees have taken theirs from the bags already; what was made beyond that is in the tub, or was spilt.
+  for (const RawGrain& grain : DayGrain(ground, answer).take(tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
   booking.add(RecordKind::batch, ref.id, std::move(batch));
-  // The trees have taken theirs from the bags; what was made beyond that is in the tub, or was spilt.
-  for (const RawGrain& grain : raw_grain(ground, answer, tub.mix, mixed_l(std::max(0.0, in_l(tub.made) - used_l)))) {
+  for (const RawGrain& grain : DayGrain(workbook, ground, answer, day.id).take(tub.mix, mixed_l(std::max(0.0, in_l(tub.made) - used_l)))) {
     if (in_l(grain.raw) > 0) booking.use(grain, ref.id);
   }
   const auto state = mix_state(mix.mix);

@@ -19,4 +19,11 @@ std::vector<Stored<RecordedContainer>> free_pots(const OpenWorkbook& workbook) {
   return pots;
 }
 
+std::optional<Id<RecordedContainer>> pot_in_library(const OpenWorkbook& workbook, const Container& pot) {
+  for (const auto& one : workbook.all<RecordedContainer>()) {
+    if (one.record.container == pot) return one.id;
+  }
+  return std::nullopt;
+}
+
 }  // namespace gritwright::desktop

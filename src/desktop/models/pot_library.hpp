@@ -1,5 +1,6 @@
 #pragma once
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,5 +13,8 @@ namespace gritwright::desktop {
 
 /// Pots that no tree stands in and that were not given away, oldest first.
 [[nodiscard]] std::vector<Stored<RecordedContainer>> free_pots(const OpenWorkbook& workbook);
+
+/// The pot of the library that equals a plan's: plans hold their pots by value. Empty where it was changed since.
+[[nodiscard]] std::optional<Id<RecordedContainer>> pot_in_library(const OpenWorkbook& workbook, const Container& pot);
 
 }  // namespace gritwright::desktop

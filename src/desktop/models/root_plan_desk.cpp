@@ -2,7 +2,10 @@
 
 #include <algorithm>
 
+#include "day_ground.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
+#include "gritwright/models/mix_spread.hpp"
+#include "gritwright/models/mix_state.hpp"
 #include "pot_library.hpp"
 #include "text.hpp"
 
@@ -10,7 +13,24 @@ namespace gritwright::desktop {
 
 namespace {
 
-std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, PlanDetail detail, std::size_t chosen, const std::stop_token& stop) {
+/// The mix that fills the rest, if one is chosen.
+struct Filling {
+  Mix mix;
+  MixSpread spread;
+};
+
+void add_section(RootPlanOutcome& outcome, const WorkedPlan& worked, const Filling& filling, const std::stop_token& stop) {
+  outcome.mix_name = filling.mix.name;
+  const auto state = mix_state(filling.mix);
+  if (!state || !outcome.views) return;
+  outcome.section = root_section(outcome.plan, worked, outcome.views->side, filling.mix, *state);
+  // While the tree is dragged the middle of the range is enough.
+  if (!outcome.section || outcome.coarse || stop.stop_requested()) return;
+  outcome.section->ranges = uncertain_new_mix(outcome.plan, worked, filling.mix, filling.spread).air_and_water();
+}
+
+std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, const std::optional<Filling>& filling, PlanDetail detail, std::size_t chosen,
+                                                  const std::stop_token& stop) {
   auto outcome = std::make_shared<RootPlanOutcome>();
   outcome->coarse = detail == PlanDetail::live;
   auto answer = work_out(plan, detail);
@@ -23,6 +43,7 @@ std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, PlanDetail 
     outcome->problems = answer.problems();
   }
   outcome->plan = std::move(plan);
+  if (filling && outcome->answer) add_section(*outcome, outcome->answer->plans[outcome->worked], *filling, stop);
   return outcome;
 }
 
@@ -47,6 +68,7 @@ void RootPlanDesk::open(const QString& id) {
   current_ = id;
   chosen_ = 0;
   text_.clear();
+  mix_.reset();
   plan_.reset();
   dragged_.reset();
   outcome_.reset();
@@ -58,7 +80,9 @@ void RootPlanDesk::open(const QString& id) {
 void RootPlanDesk::record_changed() {
   const auto stored = kept();
   const std::string text = stored ? stored->record.plan : std::string();
-  if (text == text_) return;
+  const auto mix = stored ? stored->record.mix : std::nullopt;
+  if (text == text_ && mix == mix_) return;
+  mix_ = mix;
   text_ = text;
   plan_.reset();
   if (stored) {
@@ -84,6 +108,14 @@ Problems RootPlanDesk::save(const QString& what, const std::function<void(RootMa
   return {};
 }
 
+void RootPlanDesk::fill_with(const QString& mix) {
+  const auto was = kept();
+  if (!was) return;
+  KeptRootMassPlan record = was->record;
+  record.mix = mix.isEmpty() ? std::nullopt : std::optional(Id<MixVersion>{mix.toStdString()});
+  if (!(record == was->record)) book_.replace(*was, std::move(record), tr("mix of root-mass plan %1").arg(current_));
+}
+
 QString RootPlanDesk::plan_for(const QString& tree_id) {
   const auto tree = book_.workbook().find(Id<Tree>{tree_id.toStdString()});
   if (!tree || !tree->record.group) return {};
@@ -93,6 +125,7 @@ QString RootPlanDesk::plan_for(const QString& tree_id) {
   std::optional<Container> present;
   if (const Repotting* last = stands_in(tree->record)) {
     plan.bare_rooted_last_time = last->bare_rooted;
+    plan.untouched_last_time = last->untouched;
     if (last->container) {
       if (const auto pot = book_.workbook().find(*last->container)) present = pot->record.container;
     }
@@ -120,6 +153,7 @@ QString RootPlanDesk::plan_for(const QString& tree_id) {
   record.name = tr("%1 into %2").arg(to_qt(plan.name.empty() ? tree_id.toStdString() : plan.name), to_qt(plan.pot.name)).toStdString();
   record.tree = tree->id;
   record.day = today();
+  if (const Repotting* last = stands_in(tree->record); last != nullptr && last->mix) record.mix = newest_version(book_.workbook(), *last->mix);
   record.plan = write_root_mass_plan(plan);
   return book_.add(record, tr("root-mass plan of tree %1").arg(tree_id));
 }
@@ -160,8 +194,10 @@ void RootPlanDesk::work(PlanDetail detail) {
     plan.free_pots.clear();
     for (const auto& pot : free_pots(book_.workbook())) plan.free_pots.push_back(pot.record.container);
   }
-  job_.start([this, plan = std::move(plan), detail, chosen = chosen_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    auto outcome = worked_out(plan, detail, chosen, stop);
+  std::optional<Filling> filling;
+  if (const auto mix = mix_ ? book_.workbook().find(*mix_) : std::nullopt) filling = Filling{mix->record.mix, usual_spread(mix->record.mix, &catalogue_)};
+  job_.start([this, plan = std::move(plan), filling = std::move(filling), detail, chosen = chosen_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    auto outcome = worked_out(plan, filling, detail, chosen, stop);
     return [this, outcome = std::move(outcome)] {
       outcome_ = outcome;
       emit answered();

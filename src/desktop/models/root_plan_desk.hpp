@@ -8,6 +8,7 @@
 #include "gritwright/domain/root_mass_plan.hpp"
 #include "gritwright/models/root_plan.hpp"
 #include "gritwright/models/root_views.hpp"
+#include "gritwright/report/root_section.hpp"
 #include "record_book.hpp"
 #include "workers/background_job.hpp"
 
@@ -21,6 +22,8 @@ struct RootPlanOutcome {
   std::size_t worked = 0;  ///< of the answer's plans
   std::optional<RootViews> views;
   std::optional<PotGrowth> growth;
+  std::optional<RootSection> section;  ///< the mix in the pot of `worked`
+  std::string mix_name;
   bool coarse = false;  ///< while the tree is dragged
 };
 
@@ -37,6 +40,8 @@ class RootPlanDesk : public QObject {
   [[nodiscard]] std::optional<Stored<KeptRootMassPlan>> kept() const;
   /// Saves the plan as `change` leaves it, or says what is wrong with that; then it stays as it was.
   Problems save(const QString& what, const std::function<void(RootMassPlan&)>& change);
+  /// The mix that fills the rest of the pot; an empty id: none yet.
+  void fill_with(const QString& mix);
   /// A plan for a tree, as it stands now: its group, trunk base and present pot. Empty if the tree has no group, or nothing was saved.
   QString plan_for(const QString& tree);
 
@@ -66,6 +71,7 @@ class RootPlanDesk : public QObject {
   BackgroundJob job_;
   QString current_;
   std::string text_;  ///< the plan as it is kept
+  std::optional<Id<MixVersion>> mix_;
   std::optional<RootMassPlan> plan_;
   std::optional<Pose> dragged_;
   std::size_t chosen_ = 0;

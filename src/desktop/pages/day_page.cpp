@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSettings>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTabWidget>
@@ -79,8 +78,6 @@ std::string end_of_season() {
 }
 
 }  // namespace
-
-QString DayPage::printed_key(const QString& day) { return QStringLiteral("printed_days/") + day; }
 
 DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     : QWidget(parent), book_(book), catalogue_(catalogue), lines_(new DayTreesModel(this)), until_(end_of_season()) {
@@ -175,14 +172,13 @@ QLayout* DayPage::tools() {
   order_->setMinimumContentsLength(8);
   for (const auto& [text, key] : {std::pair{tr("buds"), WorkKey::bud}, {tr("mix"), WorkKey::mix}, {tr("helper"), WorkKey::helper}, {tr("name"), WorkKey::name}})
     order_->addItem(text, static_cast<int>(key));
-  order_->setCurrentIndex(std::clamp(QSettings().value(QStringLiteral("day/order")).toInt(), 0, 3));
   labelled(tr("&Work by"), order_, 0);
   connect(days_, &QComboBox::activated, this, [this] { show_day(days_->currentData().toString()); });
   connect(fresh, &QPushButton::clicked, this, &DayPage::new_day);
   connect(add, &QPushButton::clicked, this, &DayPage::add_tree);
   connect(order_, &QComboBox::activated, this, [this](int index) {
-    QSettings().setValue(QStringLiteral("day/order"), index);
-    refresh();
+    save(tr("order of work"), [&](RepottingDay& d) { d.work_by = static_cast<WorkKey>(order_->itemData(index).toInt()); });
+    book_.end_typing();
   });
   return layout;
 }
@@ -530,7 +526,7 @@ Problems DayPage::save(const QString& what, const std::function<void(RepottingDa
   if (Problems problems = check(now); !problems.empty()) return problems;
   if (now == was->record) return {};
   // A sheet that was printed is out of date from here on: the next one bears the next number.
-  if (QSettings().value(printed_key(current_)).toInt() == now.sheet_revision) ++now.sheet_revision;
+  if (was->record.printed_revision == now.sheet_revision) ++now.sheet_revision;
   book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
   return {};
 }
@@ -562,6 +558,7 @@ void DayPage::write_cell(std::size_t row, int column, const QString& text) {
         const std::size_t at = plan.size() == 1 && plan[0] >= 'A' ? static_cast<std::size_t>(plan[0] - 'A') : 0;
         if (!planned || at >= planned->fills.size()) return;
         t.plan = planned->id;
+        if (planned->pots[at]) t.container = planned->pots[at];
         t.planned = planned->fills[at];
         t.worse_plans.assign(planned->fills.begin() + static_cast<std::ptrdiff_t>(at) + 1, planned->fills.end());
       }));
@@ -643,6 +640,8 @@ void DayPage::take_plan_again() {
   if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
   save_tree(tr("plan"), [&](DayTree& t) {
     t.plan = planned->id;
+    if (planned->mix) t.mix = planned->mix;
+    if (planned->pots.front()) t.container = planned->pots.front();
     t.plan_name = "A";
     t.planned = planned->fills.front();
     t.worse_plans.assign(planned->fills.begin() + 1, planned->fills.end());

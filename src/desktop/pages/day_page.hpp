@@ -91,8 +91,6 @@ class DayPage : public QWidget {
   void ask_season_ranges(const PlannedSeason& season);
   void return_left();
 
-  /// Where the revision that was printed last is remembered.
-  [[nodiscard]] static QString printed_key(const QString& day);
   [[nodiscard]] std::optional<Stored<RepottingDay>> day() const;
   [[nodiscard]] std::optional<std::size_t> chosen_row() const;
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);

@@ -5,7 +5,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSettings>
 #include <QTabWidget>
 #include <QTableView>
 #include <algorithm>
@@ -63,6 +62,9 @@ void DayPage::refresh() {
   show_tree();
   show_checklists();
   show_season_answer();
+  const auto shown = day();
+  order_->setEnabled(any);
+  if (shown) order_->setCurrentIndex(order_->findData(static_cast<int>(shown->record.work_by)));
   day_form_->setEnabled(any);
   day_form_->refresh(false);
 }
@@ -112,7 +114,7 @@ void DayPage::compute() {
     emit book_.told(sentence_text(trouble.problem()));
     return;
   }
-  ground_.plan.order = keys_from(static_cast<WorkKey>(order_->currentData().toInt()));
+  ground_.plan.order = keys_from(stored->record.work_by);
   if (!ground_.plan.trees.empty()) answer_.emplace(work_out(ground_.plan));
   ask_ranges();
 }
@@ -391,7 +393,10 @@ bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
   if (sheet == DaySheet::labels) return written(pot_labels(ground_.plan, answer, translated));
   if (sheet == DaySheet::day) {
     if (!written(day_sheet(ground_.plan, answer, units_, translated))) return false;
-    QSettings().setValue(printed_key(current_), ground_.plan.sheet_revision);
+    const auto printed = day();
+    RepottingDay now = printed->record;
+    now.printed_revision = ground_.plan.sheet_revision;
+    if (!(now == printed->record)) book_.replace(*printed, now, tr("sheet of repotting day %1 printed").arg(to_qt(now.day)));
     return true;
   }
   PrintDocument all;

@@ -210,6 +210,13 @@ void PotsTab::add_fill_rows() {
               editor_.shown([](const RecordedContainer& c) { return c.container.water_fill ? number_text(in_ml(*c.container.water_fill), 6) : QString(); }),
               editor_.taken(tr("water fill"), [](const std::string& text) { return parse_volume(text, VolumeUnit::millilitre); },
                             [](RecordedContainer& c, std::optional<Volume> value) { c.container.water_fill = value ? std::optional(PotVolume(*value)) : std::nullopt; })});
+  form_->add({QStringLiteral("pots_mound"), tr("Mound above it"), Kind::length, tr("rise in the middle; none if empty"),
+              editor_.shown([](const RecordedContainer& c) { return c.container.mound ? cm_text(c.container.mound->rise.quantity()) : QString(); }),
+              editor_.taken(tr("mound"), pot_length, [](RecordedContainer& c, std::optional<Length> value) {
+                if (!value) return c.container.mound.reset();
+                if (!c.container.mound) c.container.mound.emplace();
+                c.container.mound->rise = Depth(*value);
+              })});
   form_->add({QStringLiteral("pots_layer"), tr("Bottom layer"), Kind::length, tr("coarse grain on the floor; none if empty"),
               editor_.shown([](const RecordedContainer& c) { return c.container.bottom_layer ? cm_text(c.container.bottom_layer->thickness.quantity()) : QString(); }),
               editor_.taken(tr("bottom layer"), pot_length, [](RecordedContainer& c, std::optional<Length> value) {

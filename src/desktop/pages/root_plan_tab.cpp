@@ -9,17 +9,22 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 #include "charts/picture_tabs.hpp"
 #include "charts/root_plan_view.hpp"
+#include "charts/root_section_view.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/models/root_history.hpp"
 #include "gritwright/models/root_mix.hpp"
 #include "gritwright/report/root_plan_report.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
@@ -61,6 +66,27 @@ QLabel* plan_fault_label(QWidget* parent, const char* object_name) {
   label->setWordWrap(true);
   label->hide();
   return label;
+}
+
+QString order_words(const RootMassPlan& plan) {
+  QStringList words;
+  for (const Direction direction : plan.cut_order) words << direction_text(direction);
+  return words.join(QStringLiteral(", "));
+}
+
+/// Words of the window's language, or those of a file.
+Problems take_order(RootMassPlan& plan, const QString& text) {
+  plan.cut_order.clear();
+  QStringList known;
+  for (const Direction direction : directions) known << direction_text(direction);
+  for (const QString& word : text.split(QRegularExpression(QStringLiteral("[,;\\s]+")), Qt::SkipEmptyParts)) {
+    const auto found = std::ranges::find_if(directions, [&](Direction direction) {
+      return word.compare(direction_text(direction), Qt::CaseInsensitive) == 0 || word.toLower().toStdString() == direction_name(direction);
+    });
+    if (found == directions.end()) return Problems{Problem{"record.unknown-word", {}, {{"text", word.toStdString()}, {"expected", known.join(QStringLiteral(", ")).toStdString()}}}};
+    plan.cut_order.push_back(*found);
+  }
+  return {};
 }
 
 void tell_fault(QLabel& label, const QString& text) {
@@ -211,6 +237,9 @@ QWidget* RootPlanTab::mass_form() {
   pots_ = plan_choice(form, "plan_pot", tr("Pot it goes into"));
   connect(pots_, &QComboBox::activated, this, [this](int index) { choose_pot(pots_->itemData(index).toString()); });
   form->add(tr("Into &pot"), pots_);
+  mixes_ = plan_choice(form, "plan_mix", tr("Mix that fills the rest"));
+  connect(mixes_, &QComboBox::activated, this, [this](int index) { desk_->fill_with(mixes_->itemData(index).toString()); });
+  form->add(tr("&Mix"), mixes_);
   blocks_ = plan_choice(form, "plan_block", tr("Form of the root mass"));
   blocks_->addItem(tr("as its present pot"), as_present_pot);
   blocks_->addItem(tr("box"), static_cast<int>(BlockForm::box));
@@ -266,6 +295,14 @@ QWidget* RootPlanTab::mass_form() {
   base("plan_base_right", tr("Trunk base, right"), tr("of the root mass's middle; empty: middle of its top"), &TreePoint::right);
   base("plan_base_back", tr("Trunk base, back"), tr("behind its middle"), &TreePoint::back);
   base("plan_base_up", tr("Trunk base, up"), tr("over its underside"), &TreePoint::up);
+  add_row(*form, "plan_displaced", tr("Trunk and stones"), Kind::pot_volume, tr("under the soil; they take the place of mix"),
+          [](const RootMassPlan& plan) { return in_ml(plan.displaced) > 0 ? number_text(in_ml(plan.displaced), 6) : QString(); },
+          [](RootMassPlan& plan, const QString& text) -> Problems {
+            if (text.isEmpty()) return plan.displaced = PotVolume{}, Problems{};
+            const auto volume = parse_volume(text.toStdString(), VolumeUnit::millilitre);
+            if (!volume) return volume.problems();
+            return plan.displaced = PotVolume(*volume), Problems{};
+          });
   add_length(*form, "plan_side_clearance", tr("New mix at the side"), tr("wanted; empty: 5 % of the length, 0.5 to 2 cm"), [](const RootMassPlan& plan) { return plan.side_clearance; },
              [](RootMassPlan& plan, std::optional<Length> value) { plan.side_clearance = value; });
   add_length(*form, "plan_below_clearance", tr("New mix below"), tr("wanted; empty: 15 % of the depth, 0.5 to 1.5 cm"), [](const RootMassPlan& plan) { return plan.below_clearance; },
@@ -304,6 +341,16 @@ QWidget* RootPlanTab::permission_form() {
   styles_->addItem(tr("straight, as a saw goes"), static_cast<int>(CutStyle::straight));
   connect(styles_, &QComboBox::activated, this, [this](int index) { save(tr("cut style"), [&](RootMassPlan& plan) { plan.cut_style = static_cast<CutStyle>(styles_->itemData(index).toInt()); }); });
   form->add(tr("Cut"), styles_);
+  add_row(*form, "plan_cut_order", tr("Cut in this order"), Kind::words, tr("like: up, right; empty: largest first"), &order_words, &take_order);
+  const auto yes_or_no = [&](QComboBox*& box, const char* name, const QString& accessible, const QString& label, const QString& what, bool RootMassPlan::*member) {
+    box = plan_choice(form, name, accessible);
+    box->addItem(tr("no"), false);
+    box->addItem(tr("yes"), true);
+    connect(box, &QComboBox::activated, this, [this, what, member, box](int index) { save(what, [&](RootMassPlan& plan) { plan.*member = box->itemData(index).toBool(); }); });
+    form->add(label, box);
+  };
+  yes_or_no(bare_root_, "plan_bare_root", tr("All ground off on purpose: bare-rooted"), tr("Bare-root it"), tr("bare-rooting"), &RootMassPlan::bare_root);
+  yes_or_no(bare_before_, "plan_bare_before", tr("It was bare-rooted last time"), tr("Bare-rooted last time"), tr("last bare-rooting"), &RootMassPlan::bare_rooted_last_time);
   const char* permission_names[] = {"plan_may_right", "plan_may_left", "plan_may_back", "plan_may_front", "plan_may_top", "plan_may_bottom"};
   for (const Face face : faces) {
     const auto at = static_cast<std::size_t>(face);
@@ -335,8 +382,19 @@ QWidget* RootPlanTab::permission_form() {
               return {};
             });
   };
+  add_length(*form, "plan_working_depth", tr("Disturbed beside a cut"), tr("to this depth; empty: 3 % of the length, 0.3 to 2 cm"), [](const RootMassPlan& p) { return p.working_depth; },
+             [](RootMassPlan& p, std::optional<Length> v) { p.working_depth = v; });
   share("plan_untouched_least", tr("Untouched, at least"), &RootMassPlan::untouched_least);
   share("plan_removed_most", tr("Taken off, at most"), &RootMassPlan::removed_most);
+  add_row(*form, "plan_interval", tr("In stages: years between"), Kind::number, tr("whole years; empty: the group's least interval"),
+          [](const RootMassPlan& p) { return p.interval_years ? QString::number(*p.interval_years) : QString(); },
+          [](RootMassPlan& p, const QString& text) -> Problems {
+            if (text.isEmpty()) return p.interval_years.reset(), Problems{};
+            const auto years = plan_number(text.toStdString());
+            if (!years) return years.problems();
+            if (*years != std::floor(*years) || std::abs(*years) > 1000) return Problems{Problem{"record.not-whole", {}, {{"number", *years}}}};
+            return p.interval_years = static_cast<int>(*years), Problems{};
+          });
   return form;
 }
 
@@ -405,6 +463,8 @@ QWidget* RootPlanTab::answer_side() {
   pictures_->setAccessibleName(tr("Pictures of the plan"));
   view_ = new RootPlanView(*desk_, pictures_);
   pictures_->add({tr("From the side and above"), view_, "plan_table", [this] { return view_->table(); }, [this] { return view_->data(); }});
+  section_ = new RootSectionView(*desk_, pictures_);
+  pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }});
   layout->addWidget(pictures_, 1);
   auto* line = new QHBoxLayout;
   auto* label = new QLabel(tr("Sho&w plan"), top);
@@ -523,6 +583,8 @@ void RootPlanTab::stop_at_bench() {
 std::optional<PrintDocument> RootPlanTab::sheet() const {
   const RootPlanOutcome* outcome = desk_->outcome();
   if (outcome == nullptr || !outcome->answer || outcome->coarse) return std::nullopt;
+  // The sheet's pictures are those of plan A, and so is its section.
+  if (outcome->section && outcome->worked == 0) return root_plan_sheet(outcome->plan, *outcome->answer, units_, *outcome->section, outcome->mix_name, translated);
   return root_plan_sheet(outcome->plan, *outcome->answer, units_, translated);
 }
 
@@ -548,31 +610,26 @@ void RootPlanTab::write_into_history() {
   if (worked == nullptr || !kept || !kept->record.tree || !desk_->outcome() || desk_->outcome()->coarse) return;
   const auto tree = book_.workbook().find(*kept->record.tree);
   if (!tree) return;
-  Repotting done;
+  Repotting done = repotting_by(desk_->outcome()->plan, *worked);
   done.day = today();
   done.plan = Id<RootMassPlan>{kept->id.text};
-  done.plan_name = worked->name;
-  done.removed_share = RemovedShare(worked->removed_share);
-  done.untouched_share = UntouchedShare(worked->untouched_share);
-  done.bare_rooted = desk_->outcome()->plan.bare_root;
-  for (const PlannedCut& cut : worked->cuts) done.cut.push_back({face_name(cut.face), cut.depth});
-  for (const CombedFace& combed : worked->combed) done.combed.push_back({face_name(combed.face), combed.depth});
+  done.mix = kept->record.mix;
   if (worked->fits) {
-    const Container& pot = pot_of(desk_->outcome()->plan, *worked);
-    for (const auto& one : book_.workbook().all<RecordedContainer>()) {
-      if (one.record.container == pot) done.container = one.id;
-    }
+    done.container = pot_in_library(book_.workbook(), pot_of(desk_->outcome()->plan, *worked));
   } else if (const Repotting* last = stands_in(tree->record)) {
     done.container = last->container;  // back into the old pot
   }
   Tree now = tree->record;
+  now.trunk_base = trunk_base_after(desk_->outcome()->plan, *worked);
+  done.due = std::exchange(now.due, std::nullopt);
   now.repottings.push_back(done);
   if (const Problems problems = check(now); !problems.empty()) {
     emit book_.told(sentence_text(problems.front(), units_));
     return;
   }
   const QString id = to_qt(tree->id.text);
-  if (book_.replace(*tree, now, tr("repotting of tree %1 by plan %2").arg(id, to_qt(worked->name)))) emit book_.told(tr("Written into the history of tree %1; the mix is added on the Trees tab.").arg(id));
+  if (book_.replace(*tree, now, tr("repotting of tree %1 by plan %2").arg(id, to_qt(worked->name)))) emit book_.told(done.mix ? tr("Written into the history of tree %1; a repotting day also takes the grain from the stock.").arg(id)
+                             : tr("Written into the history of tree %1; the mix is added on the Trees tab.").arg(id));
 }
 
 void RootPlanTab::plan_tree(const QString& tree) {
@@ -614,6 +671,7 @@ void RootPlanTab::set_units(UnitSystem units) {
   units_ = units;
   for (RecordForm* form : forms_) form->set_units(units);
   view_->set_units(units);
+  section_->set_units(units);
   refresh();
 }
 
@@ -634,6 +692,8 @@ void RootPlanTab::refresh_choices() {
   fill(*trees_, RecordKind::tree);
   fill(*pots_, RecordKind::container);
   fill(*present_pots_, RecordKind::container);
+  fill(*mixes_, RecordKind::mix);
+  mixes_->insertItem(0, tr("none yet"), QString());
 }
 
 void RootPlanTab::refresh() {
@@ -647,15 +707,16 @@ void RootPlanTab::refresh() {
     groups_->setCurrentIndex(groups_->findData(static_cast<int>(plan->group)));
     const auto* box = std::get_if<BlockBox>(&plan->block);
     blocks_->setCurrentIndex(blocks_->findData(box == nullptr ? as_present_pot : static_cast<int>(box->form)));
+    const auto kept = desk_->kept();
+    mixes_->setCurrentIndex(std::max(0, mixes_->findData(kept && kept->record.mix ? to_qt(kept->record.mix->text) : QString())));
+    bare_root_->setCurrentIndex(plan->bare_root ? 1 : 0);
+    bare_before_->setCurrentIndex(plan->bare_rooted_last_time ? 1 : 0);
     styles_->setCurrentIndex(styles_->findData(static_cast<int>(plan->cut_style)));
     library_->setCurrentIndex(plan->free_pots.empty() ? 0 : 1);
     // Plans hold their pots by value: the library's entry is the one that equals it.
     const auto select = [this](QComboBox& choices, const Container& pot) {
-      int found = -1;
-      for (const auto& one : book_.workbook().all<RecordedContainer>()) {
-        if (one.record.container == pot) found = choices.findData(to_qt(one.id.text));
-      }
-      choices.setCurrentIndex(found);
+      const auto id = pot_in_library(book_.workbook(), pot);
+      choices.setCurrentIndex(id ? choices.findData(to_qt(id->text)) : -1);
       choices.setPlaceholderText(tr("%1, as it was").arg(to_qt(pot.name)));
     };
     select(*pots_, plan->pot);
@@ -732,6 +793,10 @@ void RootPlanTab::refresh_answer() {
   const auto share = [](double value) { return to_local(percent_text(value)); };
   group.figures.push_back({QStringLiteral("plan_removed"), tr("taken off"), share(worked->removed_share), {}, explained("removed")});
   group.figures.push_back({QStringLiteral("plan_untouched"), tr("stays untouched"), share(worked->untouched_share), {}, explained("untouched")});
+  if (worked->other_half) {
+    group.figures.push_back({QStringLiteral("plan_left_again"), tr("untouched last time and again"), share(worked->other_half->left_again), {}, {}});
+    group.figures.push_back({QStringLiteral("plan_worked_again"), tr("worked last time and again"), share(worked->other_half->worked_again), {}, {}});
+  }
   group.figures.push_back({QStringLiteral("plan_fill"), tr("new mix, as it lies"), to_local(volume_text(in_ml(worked->fill) / 1000, units_)), {}, explained("fill")});
   if (worked->fits) {
     group.figures.push_back({QStringLiteral("plan_soil_line"), tr("soil line over the floor"), to_local(depth_text(worked->soil_line, units_)), {}, explained("soil_line")});

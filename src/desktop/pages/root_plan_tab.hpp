@@ -22,6 +22,7 @@ class PictureTabs;
 class RecordForm;
 class RecordListSide;
 class RootPlanView;
+class RootSectionView;
 
 /// The plan of one repotting: root mass, pot, pose, permission and the bench; what limits the fit, plans A, B, C, the stop table.
 class RootPlanTab : public QWidget {
@@ -82,7 +83,10 @@ class RootPlanTab : public QWidget {
   QComboBox* blocks_ = nullptr;
   QComboBox* pots_ = nullptr;
   QComboBox* present_pots_ = nullptr;
+  QComboBox* mixes_ = nullptr;
   QComboBox* styles_ = nullptr;
+  QComboBox* bare_root_ = nullptr;
+  QComboBox* bare_before_ = nullptr;
   QComboBox* library_ = nullptr;
   QComboBox* stop_direction_ = nullptr;
   QLineEdit* stop_depth_ = nullptr;
@@ -90,6 +94,7 @@ class RootPlanTab : public QWidget {
   QLabel* stop_fault_ = nullptr;
   PictureTabs* pictures_ = nullptr;
   RootPlanView* view_ = nullptr;
+  RootSectionView* section_ = nullptr;
   QComboBox* plans_ = nullptr;
   QLabel* limits_ = nullptr;
   QLabel* steps_ = nullptr;

@@ -1,0 +1,184 @@
+#include "root_section_view.hpp"
+
+#include <QLocale>
+#include <QPainter>
+#include <QPolygonF>
+#include <algorithm>
+#include <cmath>
+
+#include "section_painting.hpp"
+#include "text.hpp"
+#include "theme.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr double root_section_gap = 8;
+
+QBrush not_known_brush() { return {current_colours().muted, Qt::DiagCrossPattern}; }
+
+QString range_text(Porosity share, const std::optional<Range>& range) {
+  if (!range) return to_local(percent_text(share.value()));
+  return RootSectionView::tr("%1 to %2").arg(to_local(percent_text(range->low)), to_local(percent_text(range->high)));
+}
+
+}  // namespace
+
+QString new_mix_only(const RootSection& section) { return RootSectionView::tr("new mix only, %1 of the pot").arg(to_local(percent_text(section.new_mix_share, 0))); }
+
+QString air_and_water_text(const RootSection& section) {
+  const auto air = section.ranges ? std::optional(section.ranges->air) : std::nullopt;
+  const auto capacity = section.ranges ? std::optional(section.ranges->capacity) : std::nullopt;
+  return RootSectionView::tr("air %1, water held %2").arg(range_text(section.water.air_filled_porosity, air), range_text(section.water.container_capacity, capacity));
+}
+
+RootSectionView::RootSectionView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setObjectName(QStringLiteral("root_section"));
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("The pot in section with the new mix around the root mass"));
+  connect(&desk_, &RootPlanDesk::answered, this, &RootSectionView::refresh);
+  connect(&desk_, &RootPlanDesk::changed, this, &RootSectionView::refresh);
+  refresh();
+}
+
+QSize RootSectionView::minimumSizeHint() const { return {300, 12 * fontMetrics().height()}; }
+
+void RootSectionView::set_units(UnitSystem units) {
+  units_ = units;
+  refresh();
+}
+
+const RootSection* RootSectionView::section() const {
+  const RootPlanOutcome* outcome = desk_.outcome();
+  return outcome != nullptr && outcome->section ? &*outcome->section : nullptr;
+}
+
+void RootSectionView::refresh() {
+  const RootPlanOutcome* outcome = desk_.outcome();
+  const WorkedPlan* worked = desk_.worked();
+  if (const RootSection* drawn = section()) {
+    const QString known = tr("%1 (%2): %3; the lowest %4 stay wet.")
+                              .arg(new_mix_only(*drawn), to_qt(outcome->mix_name), air_and_water_text(*drawn), to_local(depth_text(drawn->pot.perched, units_)));
+    setAccessibleDescription(drawn->kept.empty() ? known : known + QStringLiteral(" ") + tr("What the kept root mass holds is not known."));
+  } else if (worked == nullptr) {
+    setAccessibleDescription(tr("No plan yet: choose a tree and begin one."));
+  } else if (!worked->fits) {
+    setAccessibleDescription(tr("Plan %1 goes in stages, back into the old pot: its section is not known.").arg(to_qt(worked->name)));
+  } else if (outcome->mix_name.empty()) {
+    setAccessibleDescription(tr("No mix yet: choose on \u201cRoot mass\u201d what fills the rest of the pot."));
+  } else {
+    setAccessibleDescription(tr("%1 has a component without a particle density, so its water is not known.").arg(to_qt(outcome->mix_name)));
+  }
+  update();
+}
+
+PictureTable RootSectionView::table() const {
+  PictureTable table;
+  table.heading << tr("height");
+  for (const SectionFilling& filling : section_fillings()) table.heading << filling.name;
+  const RootSection* drawn = section();
+  if (drawn == nullptr) return table;
+  for (auto slice = drawn->pot.slices.rbegin(); slice != drawn->pot.slices.rend(); ++slice) {
+    QStringList row{to_local(depth_text(slice->height, units_))};
+    for (const SectionFilling& filling : section_fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
+    table.rows.push_back(row);
+  }
+  table.rows.push_back({new_mix_only(*drawn)});
+  table.rows.back().resize(table.heading.size());
+  return table;
+}
+
+PictureTable RootSectionView::data() const {
+  PictureTable table;
+  table.heading << QStringLiteral("height_cm") << QStringLiteral("grain_share") << QStringLiteral("water_share") << QStringLiteral("trapped_air_share") << QStringLiteral("free_air_share")
+                << QStringLiteral("new_mix_share_of_pot");
+  const RootSection* drawn = section();
+  if (drawn == nullptr) return table;
+  const QLocale plain = QLocale::c();
+  for (auto slice = drawn->pot.slices.rbegin(); slice != drawn->pot.slices.rend(); ++slice) {
+    QStringList row{plain.toString(in_cm(slice->height), 'f', 3)};
+    for (const Porosity share : {slice->grain, slice->water, slice->trapped_air, slice->free_air}) row << plain.toString(share.value(), 'f', 4);
+    row << plain.toString(drawn->new_mix_share, 'f', 4);
+    table.rows.push_back(row);
+  }
+  return table;
+}
+
+double RootSectionView::paint_legend(QPainter& painter) const {
+  const double line = fontMetrics().height();
+  QPointF at(root_section_gap, root_section_gap);
+  const auto entry = [&](const QBrush& brush, const QString& name) {
+    const double taken = 2 * line + 3 * root_section_gap + fontMetrics().horizontalAdvance(name);
+    if (at.x() > root_section_gap && at.x() + taken > width()) at = QPointF(root_section_gap, at.y() + line + 4);
+    const QRectF swatch(at, QSizeF(1.6 * line, line));
+    painter.setPen(QPen(current_colours().field_edge, 1));
+    painter.setBrush(brush);
+    painter.drawRect(swatch);
+    painter.setPen(palette().color(QPalette::Text));
+    painter.drawText(QPointF(swatch.right() + root_section_gap, at.y() + fontMetrics().ascent()), name);
+    at.rx() += taken;
+  };
+  for (const SectionFilling& filling : section_fillings()) entry(filling.brush, filling.name);
+  if (!section()->kept.empty()) entry(not_known_brush(), tr("kept root mass: not known"));
+  return at.y() + line + root_section_gap;
+}
+
+void RootSectionView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.fillRect(rect(), palette().color(QPalette::Base));
+  const QColor text = palette().color(QPalette::Text);
+  painter.setPen(text);
+  const RootSection* drawn = section();
+  if (drawn == nullptr) {
+    painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
+    return;
+  }
+  const double line = fontMetrics().height();
+  const double top = paint_legend(painter) + root_section_gap;
+  double half_cm = 0;
+  for (const PotWidth& wide : drawn->pot.widths) half_cm = std::max(half_cm, in_cm(wide.length) / 2);
+  double high_cm = in_cm(drawn->pot.rim);
+  for (const ViewPoint& point : drawn->kept) {
+    half_cm = std::max(half_cm, std::abs(in_cm(point.across)));
+    high_cm = std::max(high_cm, in_cm(point.along));
+  }
+  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * root_section_gap;
+  const QRectF room(root_section_gap, top, std::max(40.0, width() - names - 2 * root_section_gap), std::max(20.0, height() - top - 2 * line - 3 * root_section_gap));
+  const double pixels = std::max(0.5, std::min(room.width() / (2 * half_cm), room.height() / high_cm));
+  const SectionScale scale{pixels, QPointF(room.center().x(), room.top() + (room.height() + high_cm * pixels) / 2)};
+  paint_section_fill(painter, drawn->pot, scale);
+  if (!drawn->kept.empty()) {
+    QPolygonF kept;
+    for (const ViewPoint& point : drawn->kept) kept << QPointF(scale.floor.x() + in_cm(point.across) * pixels, scale.floor.y() - in_cm(point.along) * pixels);
+    painter.setPen(QPen(text, 1.6));
+    painter.setBrush(palette().color(QPalette::Base));
+    painter.drawPolygon(kept);
+    painter.setBrush(not_known_brush());
+    painter.drawPolygon(kept);
+    const QString words = tr("not known");
+    const QRectF box = kept.boundingRect();
+    const double wide = fontMetrics().horizontalAdvance(words);
+    const QRectF ground(box.center().x() - wide / 2 - 4, box.center().y() - line / 2 - 1, wide + 8, line + 2);
+    painter.fillRect(ground, palette().color(QPalette::Base));
+    painter.setPen(text);
+    painter.drawText(ground, Qt::AlignCenter, words);
+  }
+  paint_section_wall(painter, drawn->pot, scale, hasFocus() ? palette().color(QPalette::Highlight) : text);
+  const auto level = [&](Depth height, Qt::PenStyle style, const QString& words) {
+    const double y = scale.floor.y() - in_cm(height) * pixels;
+    const double half = section_half_px(drawn->pot, in_cm(height), scale);
+    painter.setPen(QPen(text, 1.5, style));
+    painter.drawLine(QPointF(scale.floor.x() - half, y), QPointF(scale.floor.x() + half + 2 * root_section_gap, y));
+    painter.drawText(QPointF(scale.floor.x() + half + 3 * root_section_gap, y + fontMetrics().ascent() / 2.0), words);
+  };
+  level(drawn->pot.fill_line, Qt::DashLine, tr("filled %1").arg(to_local(depth_text(drawn->pot.fill_line, units_))));
+  if (drawn->pot.perched && in_cm(drawn->pot.fill_line) - in_cm(*drawn->pot.perched) > line / pixels)
+    level(*drawn->pot.perched, Qt::DotLine, tr("wet zone %1").arg(to_local(depth_text(drawn->pot.perched, units_))));
+  painter.setPen(text);
+  painter.drawText(QRectF(root_section_gap, scale.floor.y() + root_section_gap, width() - 2 * root_section_gap, 2 * line), Qt::AlignHCenter | Qt::TextWordWrap,
+                   tr("%1: %2").arg(new_mix_only(*drawn), air_and_water_text(*drawn)));
+}
+
+}  // namespace gritwright::desktop
