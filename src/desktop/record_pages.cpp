@@ -254,7 +254,7 @@ void RecordPages::page_changed() {
   redo_->setShortcut(bench ? far_redo : near_redo);
   if (bench_undo != nullptr) bench_undo->setShortcut(bench ? near_undo : far_undo);
   if (bench_redo != nullptr) bench_redo->setShortcut(bench ? near_redo : far_redo);
-  refresh_around_bench();
+  refresh_choices_in_sight();
 }
 
 void RecordPages::refresh_undo() {
@@ -280,8 +280,11 @@ void RecordPages::record_changed() {
   const bool grain = kinds.contains(RecordKind::bag) || kinds.contains(RecordKind::sieve_test) || kinds.contains(RecordKind::stock_entry);
   const bool gradable = kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::bin) || kinds.contains(RecordKind::tree) || kinds.contains(RecordKind::mix);
   if (grain || gradable || kinds.contains(RecordKind::sieve_set)) {
-    around_is_stale_ = true;
-    refresh_around_bench();
+    seen_material_ = QString();
+    seen_bag_ = QStringLiteral("?");
+    refresh_surroundings();
+    choices_are_stale_ = true;
+    refresh_choices_in_sight();
   }
   if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
     window_.mix_page().finder().forget_shelf();
@@ -305,13 +308,10 @@ bool RecordPages::bench_in_sight() const {
   return current == &window_.sieving_page() || current == &window_.mix_page();
 }
 
-// What the record knows around the bench is read again when the bench is looked at: not at every sign typed into a bag.
-void RecordPages::refresh_around_bench() {
-  if (!around_is_stale_ || !bench_in_sight()) return;
-  around_is_stale_ = false;
-  seen_material_ = QString();
-  seen_bag_ = QStringLiteral("?");
-  refresh_surroundings();
+// The bags to choose from are listed anew when the bench is looked at: not at every sign typed into a bag.
+void RecordPages::refresh_choices_in_sight() {
+  if (!choices_are_stale_ || !bench_in_sight()) return;
+  choices_are_stale_ = false;
   try {
     refresh_choices();
   } catch (const WorkbookTrouble& trouble) {

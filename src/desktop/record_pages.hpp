@@ -68,7 +68,7 @@ class RecordPages : public QObject {
   void refresh_undo();
   void record_changed();
   [[nodiscard]] bool bench_in_sight() const;
-  void refresh_around_bench();
+  void refresh_choices_in_sight();
   void refresh_surroundings();
   void refresh_choices();
   void refresh_known();
@@ -96,7 +96,7 @@ class RecordPages : public QObject {
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;
   bool laboratory_ = false;
-  bool around_is_stale_ = true;
+  bool choices_are_stale_ = true;
   std::int64_t seen_revision_ = -1;
   QString seen_bag_;
   QString seen_material_;
