@@ -57,8 +57,9 @@ std::vector<const NumberSet*> narrowings(OpenWorkbook::Inside& inside, const Sea
     }
   }
   if (query.material) {
+    // CROSS keeps the order: from the few records of a material to their links, not from all links.
     std::string sql = "SELECT number FROM record WHERE ";
-    sql.append(alive_of(every, "")).append(" AND subject = ?1 UNION ALL SELECT l.owner FROM record m JOIN link l ON l.from_kind = m.kind AND l.from_id = m.id WHERE ");
+    sql.append(alive_of(every, "")).append(" AND subject = ?1 UNION ALL SELECT l.owner FROM record m CROSS JOIN link l ON l.from_kind = m.kind AND l.from_id = m.id WHERE ");
     sql.append(alive_of(every, "m.")).append(" AND m.subject = ?1");
     narrow(sql, {*query.material});
   }

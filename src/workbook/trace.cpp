@@ -59,9 +59,8 @@ class Walk {
 
  private:
   std::vector<Passage> passages(const RecordRef& ref) {
-    // The plus keeps the roles out of the look-up: one seek to the record's few links is quicker than one for each role.
-    static const std::string to = std::string("SELECT role, to_kind, to_id, day, until, certain FROM link WHERE from_kind = ?1 AND from_id = ?2 AND +role IN ") + flow_roles;
-    static const std::string from = std::string("SELECT role, from_kind, from_id, day, until, certain FROM link WHERE to_kind = ?1 AND to_id = ?2 AND +role IN ") + flow_roles;
+    static const std::string to = std::string("SELECT role, to_kind, to_id, day, until, certain FROM link WHERE from_kind = ?1 AND from_id = ?2 AND ") + is_flow;
+    static const std::string from = std::string("SELECT role, from_kind, from_id, day, until, certain FROM link WHERE to_kind = ?1 AND to_id = ?2 AND ") + is_flow;
     Query found = inside_.query(forward_ ? to : from);
     found.with(std::string(kind_name(ref.kind)), ref.id);
     std::vector<Passage> passages;
