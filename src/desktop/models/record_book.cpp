@@ -14,9 +14,10 @@ constexpr int look_every_ms = 500;
 
 }  // namespace
 
-Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file, const QString& backups_folder) {
+Result<std::unique_ptr<RecordBook>> RecordBook::open(const QString& file, const QString& backups_folder, Access access) {
   OpeningOptions options;
   options.clock = [] { return std::chrono::system_clock::now(); };
+  options.access = access;
   if (!backups_folder.isEmpty()) options.backup_folder = backups_folder.toStdString();
   auto opened = OpenWorkbook::open(file.toStdString(), std::move(options));
   if (!opened) return opened.problems();
@@ -65,12 +66,14 @@ bool RecordBook::changed_to(Edit edit, const QString& label, const QString& merg
 void RecordBook::undo() {
   const auto step = workbook_.undo();
   emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+  emit undone();
   emit changed();
 }
 
 void RecordBook::redo() {
   const auto step = workbook_.redo();
   emit told(step ? tr("Done again: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+  emit undone();
   emit changed();
 }
 
@@ -87,7 +90,10 @@ QString RecordBook::redo_text() const {
 void RecordBook::look_for_changes() {
   // Nobody above a timer catches what a file that was taken away or damaged throws; it is told once, not at every look.
   try {
-    for (const Note& note : workbook_.take_notes()) emit told(sentence_text(note));
+    // In one go: told one by one, the last would cover the others.
+    QStringList sentences;
+    for (const Note& note : workbook_.take_notes()) sentences << sentence_text(note);
+    if (!sentences.isEmpty()) emit told(sentences.join(QStringLiteral("; ")));
     const std::int64_t revision = workbook_.revision();
     trouble_.clear();
     if (revision == seen_revision_) return;

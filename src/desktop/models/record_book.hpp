@@ -13,10 +13,13 @@ class RecordBook : public QObject {
   Q_OBJECT
  public:
   /// Opens or creates the file; backups go to `backups_folder`, beside it where that is empty.
-  [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file, const QString& backups_folder = {});
+  [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file, const QString& backups_folder = {}, Access access = Access::write);
 
   [[nodiscard]] const OpenWorkbook& workbook() const { return workbook_; }
   [[nodiscard]] QString file() const;
+  [[nodiscard]] bool is_read_only() const { return workbook_.access() == Access::read_only; }
+  /// Looks for changes by others and for what the workbook has to say, as it does by itself twice a second.
+  void look_for_changes();
 
   /// Saves a change; what was refused is told and nothing happens. True if it was saved.
   bool apply(Change change);
@@ -44,6 +47,8 @@ class RecordBook : public QObject {
 
  signals:
   void changed();
+  /// An undo or redo from this window is about to be shown.
+  void undone();
   void told(const QString& sentence);
 
  private:
@@ -51,7 +56,6 @@ class RecordBook : public QObject {
   QString added(Edit edit, const QString& label, std::optional<LogEntry> log);
   bool changed_to(Edit edit, const QString& label, const QString& merge_key);
   bool finish(const Result<Applied>& applied);
-  void look_for_changes();
 
   OpenWorkbook workbook_;
   std::int64_t seen_revision_ = 0;

@@ -70,6 +70,7 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   layout->addWidget(splitter);
   tabs_->addTab(shelf, tr("Bags and fractions"));
   tabs_->addTab(bins_, tr("Bins and tubs"));
+  connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BagsPage::choose);
   refresh();

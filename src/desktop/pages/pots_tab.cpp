@@ -83,6 +83,7 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &PotsTab::chosen);
+  connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &PotsTab::refresh);
   form_->refresh(true);
   refresh();

@@ -149,6 +149,7 @@ TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &TreesTab::chosen);
+  connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &TreesTab::refresh);
   form_->refresh(true);
   refresh();

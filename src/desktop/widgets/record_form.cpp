@@ -1,8 +1,11 @@
 #include "record_form.hpp"
 
+#include <QEvent>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <algorithm>
 #include <utility>
 
 #include "form_row.hpp"
@@ -21,8 +24,12 @@ QLineEdit* RecordForm::add(Row row) {
   const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
-  connect(field, &QLineEdit::editingFinished, this, &RecordForm::typing_ended);
+  connect(field, &QLineEdit::editingFinished, this, [this, at] {
+    if (rows_[at].fault->text().isEmpty()) rows_[at].typed_in = false;
+    emit typing_ended();
+  });
   connect(field, &QLineEdit::returnPressed, this, [this, at] { move_on(at); });
+  field->installEventFilter(this);
   rows_.push_back({std::move(row), field, label, unit, fault});
   return field;
 }
@@ -37,7 +44,55 @@ void RecordForm::set_units(UnitSystem units) {
 }
 
 void RecordForm::typed(std::size_t at, const QString& text) {
-  show_fault(rows_[at], rows_[at].row.take(kept_text(text, rows_[at].row.kind, units_)));
+  Shown& shown = rows_[at];
+  shown.typed_in = true;
+  if (changed_elsewhere(shown)) return tell_change_elsewhere(shown);
+  take(shown, text);
+}
+
+void RecordForm::take(Shown& shown, const QString& text) {
+  // Saving makes the page refresh this form: what it finds then is its own doing.
+  saving_ = true;
+  show_fault(shown, shown.row.take(kept_text(text, shown.row.kind, units_)));
+  saving_ = false;
+  shown.known = shown.row.show();
+}
+
+void RecordForm::forget_typing() {
+  for (Shown& shown : rows_)
+    if (shown.fault->text().isEmpty()) shown.typed_in = false;
+}
+
+bool RecordForm::changed_elsewhere(const Shown& shown) { return shown.row.show() != shown.known; }
+
+void RecordForm::tell_change_elsewhere(const Shown& shown) const {
+  const QString there = shown_text(shown.row.show(), shown.row.kind, units_);
+  show_fault(shown, there.isEmpty() ? tr("Emptied elsewhere meanwhile, so what you typed is not saved yet. Enter saves yours, Escape empties the field.")
+                                    : tr("Changed elsewhere meanwhile to \u201c%1\u201d, so what you typed is not saved yet. Enter saves yours, Escape takes the other.").arg(there));
+}
+
+void RecordForm::show_again(Shown& shown) {
+  shown.known = shown.row.show();
+  shown.typed_in = false;
+  const QString text = shown_text(shown.known, shown.row.kind, units_);
+  // Where nothing changes the cursor and what is selected stay.
+  if (shown.field->text() != text) shown.field->setText(text);
+  show_fault(shown, QString());
+}
+
+bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    const auto at = std::ranges::find(rows_, watched, &Shown::field);
+    if (at != rows_.end() && at->typed_in && changed_elsewhere(*at)) {
+      if (key == Qt::Key_Escape) {
+        show_again(*at);
+        return true;
+      }
+      if (key == Qt::Key_Return || key == Qt::Key_Enter) take(*at, at->field->text());
+    }
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 void RecordForm::move_on(std::size_t from) {
@@ -51,7 +106,10 @@ void RecordForm::move_on(std::size_t from) {
 void RecordForm::show_fault(const Shown& shown, const Problems& problems) const {
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem, units_);
-  const QString fault = sentences.join(QStringLiteral("; "));
+  show_fault(shown, sentences.join(QStringLiteral("; ")));
+}
+
+void RecordForm::show_fault(const Shown& shown, const QString& fault) const {
   shown.fault->setText(fault);
   shown.fault->setVisible(!fault.isEmpty());
   shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
@@ -59,13 +117,13 @@ void RecordForm::show_fault(const Shown& shown, const Problems& problems) const 
 }
 
 void RecordForm::refresh(bool other) {
-  for (const Shown& shown : rows_) {
+  for (Shown& shown : rows_) {
     if (shown.row.is_shown) {
       const bool visible = shown.row.is_shown();
       shown.label->setVisible(visible);
       shown.field->setVisible(visible);
       shown.unit->setVisible(visible);
-      if (!visible) show_fault(shown, {});
+      if (!visible) show_fault(shown, QString());
     }
     const QString unit = unit_of(shown.row.kind, units_);
     const QString label = shown.row.label_now ? shown.row.label_now() : shown.row.label;
@@ -75,9 +133,9 @@ void RecordForm::refresh(bool other) {
     name.remove(u'&');
     shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
     // What is being typed, or stands there with a fault, is left alone while it is the same record.
-    if (!other && (shown.field->hasFocus() || !shown.fault->text().isEmpty())) continue;
-    shown.field->setText(shown_text(shown.row.show(), shown.row.kind, units_));
-    show_fault(shown, {});
+    const bool typing = shown.typed_in && (shown.field->hasFocus() || !shown.fault->text().isEmpty());
+    if (other || !typing) show_again(shown);
+    else if (!saving_ && changed_elsewhere(shown)) tell_change_elsewhere(shown);
   }
 }
 

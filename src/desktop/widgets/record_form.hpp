@@ -13,7 +13,8 @@ class QLineEdit;
 
 namespace gritwright::desktop {
 
-/// Fields of one record: what can be read is saved as it is typed, what cannot stays in its field with the fault below it.
+/// Fields of one record: what can be read is saved as it is typed, what cannot stays in its field with the fault below it. What was changed
+/// elsewhere under a field that is being typed into is not typed over: both are shown, Enter keeps what was typed, Escape what came.
 class RecordForm : public QWidget {
   Q_OBJECT
  public:
@@ -36,9 +37,14 @@ class RecordForm : public QWidget {
 
   /// Shows the record anew; `other` when it is another record, so that nothing half-typed is carried over.
   void refresh(bool other);
+  /// What was typed and saved is no longer being typed, as after an undo that takes it back.
+  void forget_typing();
 
  signals:
   void typing_ended();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   struct Shown {
@@ -47,15 +53,23 @@ class RecordForm : public QWidget {
     QLabel* label;
     QLabel* unit;
     QLabel* fault;
+    QString known = {};      ///< the record's text that the field was shown or saved as
+    bool typed_in = false;   ///< since it was shown
   };
 
   void typed(std::size_t at, const QString& text);
+  void take(Shown& shown, const QString& text);
+  [[nodiscard]] static bool changed_elsewhere(const Shown& shown);
+  void tell_change_elsewhere(const Shown& shown) const;
+  void show_again(Shown& shown);
   /// Enter goes to the next field in view, so that a tape measure can be read off line by line.
   void move_on(std::size_t from);
   void show_fault(const Shown& shown, const Problems& problems) const;
+  void show_fault(const Shown& shown, const QString& fault) const;
 
   UnitSystem units_ = UnitSystem::metric;
   QGridLayout* grid_;
+  bool saving_ = false;
   std::vector<Shown> rows_;
 };
 
