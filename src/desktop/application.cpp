@@ -18,6 +18,7 @@
 #include "models/demonstration_record.hpp"
 #include "models/record_book.hpp"
 #include "plain_labels.hpp"
+#include "record_session.hpp"
 #include "screenshots.hpp"
 #include "settings.hpp"
 #include "text.hpp"
@@ -128,17 +129,17 @@ int run_desktop(int argc, char** argv) {
   QObject::connect(&saving, &QTimer::timeout, &bench, save);
   QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
   QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
-  auto record = RecordBook::open(record_file(parser.value(workbook)), settings.backups_folder);
-  MainWindow window(bench, record ? record->get() : nullptr);
-  QObject::connect(&window, &MainWindow::demonstration_wanted, &application, show_demonstration);
-  if (!record) emit bench.told(sentence_text(record.problems().front()));
-  if (!settings.first_start) window.show_sieving();
+  RecordSession session(bench, record_file(parser.value(workbook)), settings.backups_folder);
+  QObject::connect(&session, &RecordSession::window_made, &application, [&](MainWindow* window) {
+    QObject::connect(window, &MainWindow::demonstration_wanted, &application, show_demonstration);
+    if (!settings.first_start && session.record() != nullptr) window->show_sieving();
+  });
+  session.open(session.usual_file());
   // The three doors stand open at the first start only; after that they are in the help menu.
   Settings started = settings;
   started.first_start = false;
   write_settings(started);
-  for (const QString& file : parser.positionalArguments()) window.open_sieve_test_file(file);
-  window.show();
+  for (const QString& file : parser.positionalArguments()) session.window().open_sieve_test_file(file);
   return QApplication::exec();
 }
 

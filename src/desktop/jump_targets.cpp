@@ -4,7 +4,11 @@
 #include <QCoreApplication>
 #include <QMenuBar>
 #include <algorithm>
+#include <set>
+#include <utility>
+#include <vector>
 
+#include "gritwright/workbook/search.hpp"
 #include "main_window.hpp"
 #include "models/grain_trace.hpp"
 #include "models/record_book.hpp"
@@ -56,28 +60,38 @@ void go_to(MainWindow& window, const RecordRef& ref) {
   }
 }
 
+/// What is gone to more often than the rest stands first.
+const std::vector<RecordKind> first_kinds{RecordKind::bag, RecordKind::mix, RecordKind::tree, RecordKind::fraction, RecordKind::bin, RecordKind::container, RecordKind::repotting_day};
+
+std::vector<RecordKind> further_kinds() {
+  std::vector<RecordKind> kinds;
+  for (const RecordKind kind : record_kinds)
+    if (std::ranges::find(first_kinds, kind) == first_kinds.end()) kinds.push_back(kind);
+  return kinds;
+}
+
 void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const RecordBook& record, const QString& words) {
   std::vector<JumpBox::Target> others;
-  for (const RecordKind kind : {RecordKind::bag, RecordKind::mix, RecordKind::tree, RecordKind::fraction, RecordKind::bin, RecordKind::container, RecordKind::repotting_day}) {
-    const QString name = kind_text(kind);
-    // "bag K-0" means the bags that begin so: the kind is no word of the record itself.
-    const QString first = words.section(u' ', 0, 0, QString::SectionSkipEmpty);
-    const bool names_kind = name.startsWith(first, Qt::CaseInsensitive);
-    ListFilter found;
-    found.words = (names_kind ? words.section(u' ', 1, -1, QString::SectionSkipEmpty) : words).toStdString();
-    found.limit = most_targets;
-    std::vector<RecordLine> lines = record.workbook().list(kind, found);
-    if (names_kind && lines.size() < most_targets) {
-      found.words = words.toStdString();
-      for (RecordLine& line : record.workbook().list(kind, found)) {
-        if (std::ranges::find(lines, line.ref, &RecordLine::ref) == lines.end()) lines.push_back(std::move(line));
-      }
-    }
-    for (const RecordLine& line : lines) {
+  std::set<RecordRef> listed;
+  const auto add = [&](const QString& found_by, std::vector<RecordKind> kinds) {
+    SearchQuery query;
+    query.words = found_by.toStdString();
+    query.kinds = std::move(kinds);
+    query.limit = most_targets;
+    for (const RecordLine& line : search(record.workbook(), query)) {
+      if (!listed.insert(line.ref).second) continue;
+      const QString text = QStringLiteral("%1 %2, %3").arg(kind_text(line.ref.kind), to_qt(line.ref.id), to_qt(line.title));
       const bool by_number = to_qt(line.ref.id).startsWith(words, Qt::CaseInsensitive);
-      (by_number ? targets : others).push_back({QStringLiteral("%1 %2, %3").arg(name, to_qt(line.ref.id), to_qt(line.title)), [&window, ref = line.ref] { go_to(window, ref); }});
+      (by_number ? targets : others).push_back({text, [&window, ref = line.ref] { go_to(window, ref); }});
     }
+  };
+  // "mix pines" is a mix called so, not something with both words in it.
+  for (const RecordKind kind : first_kinds) {
+    QStringList rest = words.split(u' ', Qt::SkipEmptyParts);
+    if (rest.removeIf([&](const QString& word) { return kind_text(kind).contains(word, Qt::CaseInsensitive) && word.size() > 2; }) > 0) add(rest.join(u' '), {kind});
   }
+  add(words, first_kinds);
+  if (listed.size() < most_targets) add(words, further_kinds());
   targets.insert(targets.end(), others.begin(), others.end());
 }
 

@@ -10,6 +10,7 @@
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QPushButton>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -21,11 +22,13 @@
 #include "jump_targets.hpp"
 #include "models/bench_files.hpp"
 #include "models/range_keeper.hpp"
+#include "models/record_book.hpp"
 #include "models/sheets_from_records.hpp"
 #include "models/sieve_table_model.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/day_page.hpp"
+#include "pages/import_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/manual_page.hpp"
 #include "pages/measure_page.hpp"
@@ -34,6 +37,7 @@
 #include "pages/settings_page.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
+#include "pages/trouble_page.hpp"
 #include "pages/welcome_page.hpp"
 #include "print/test_sheet.hpp"
 #include "record_pages.hpp"
@@ -108,9 +112,11 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
 
 void MainWindow::make_rooms() {
   const auto closed = [this](const QString& title) {
-    return new RoomPage(title, tr("The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the "
-                                  "file, or open a backup, and start again."),
-                        {}, this);
+    auto* room = new RoomPage(title, tr("The record could not be opened, so this page is empty; what lies on the bench is kept all the same."), tr("What can be done..."), this);
+    connect(room, &RoomPage::help_wanted, this, [this] {
+      if (trouble_page_ != nullptr) pages_->setCurrentWidget(trouble_page_);
+    });
+    return room;
   };
   navigation_->add_room("bags", tr("Bags"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->bags()) : closed(tr("Bags")));
   navigation_->add_room("sieving", tr("Sieving"), sieving_page_);
@@ -120,6 +126,13 @@ void MainWindow::make_rooms() {
   navigation_->add_room("log", tr("Log"), record_pages_ != nullptr ? static_cast<QWidget*>(&record_pages_->log()) : closed(tr("Log")));
   pages_->addWidget(settings_page_);
   pages_->addWidget(manual_page_);
+  if (record_ != nullptr) {
+    import_page_ = new ImportPage(*record_, bench_.catalogue(), this);
+    pages_->addWidget(import_page_);
+    connect(import_page_, &ImportPage::left, &record_pages_->bags(), [this] { record_pages_->show_bags(); });
+    connect(settings_page_, &SettingsPage::restore_wanted, this, &MainWindow::ask_to_restore);
+    connect(settings_page_, &SettingsPage::look_wanted, this, [this](const QString& backup) { emit record_wanted(backup, true); });
+  }
   connect(manual_page_, &ManualPage::left, this, &MainWindow::leave_manual);
 }
 
@@ -144,6 +157,13 @@ void MainWindow::make_file_menu() {
   connect(action(menu, "action_save_picture", tr("Save the &picture or its data..."), QKeySequence(tr("Ctrl+E"))), &QAction::triggered, this, &MainWindow::choose_picture_file);
   connect(action(menu, "action_print_sheet", tr("P&rint the test sheet..."), QKeySequence::Print), &QAction::triggered, this, &MainWindow::print_sheet);
   connect(action(menu, "action_sheet_pdf", tr("Test s&heet as PDF..."), QKeySequence(tr("Ctrl+Shift+P"))), &QAction::triggered, this, &MainWindow::choose_sheet_file);
+  menu->addSeparator();
+  QAction* import = action(menu, "action_import", tr("Records from a f&ile..."), QKeySequence(tr("Ctrl+I")));
+  import->setEnabled(record_ != nullptr);
+  connect(import, &QAction::triggered, this, [this] { import_file(); });
+  connect(action(menu, "action_open_record", tr("Open &another record..."), QKeySequence(tr("Ctrl+Alt+W"))), &QAction::triggered, this, &MainWindow::choose_record);
+  connect(action(menu, "action_usual_record", tr("&Back to the usual record"), QKeySequence(tr("Ctrl+Alt+H"))), &QAction::triggered, this, [this] { emit record_wanted({}, false); });
+  connect(action(menu, "action_backups", tr("Bac&kups of the record"), QKeySequence(tr("Ctrl+Alt+U"))), &QAction::triggered, this, &MainWindow::show_backups);
   menu->addSeparator();
   connect(action(menu, "action_settings", tr("&Settings"), QKeySequence(tr("Ctrl+,"))), &QAction::triggered, this, &MainWindow::show_settings);
   menu->addSeparator();
@@ -325,6 +345,55 @@ void MainWindow::show_settings() {
   settings_page_->take_focus();
 }
 
+void MainWindow::show_backups() {
+  if (trouble_page_ != nullptr) return pages_->setCurrentWidget(trouble_page_);
+  show_settings();
+  settings_page_->show_backups();
+}
+
+void MainWindow::import_file(const QString& path) {
+  if (import_page_ == nullptr) return;
+  if (path.isEmpty() && !import_page_->choose_file()) return;
+  if (!path.isEmpty()) import_page_->show_file(path);
+  pages_->setCurrentWidget(import_page_);
+  import_page_->take_focus();
+}
+
+void MainWindow::choose_record() {
+  const QString file = QFileDialog::getOpenFileName(this, tr("Open another record"), {}, tr("Gritwright records (*.gritwright);;All files (*)"));
+  if (!file.isEmpty()) emit record_wanted(file, false);
+}
+
+void MainWindow::ask_to_restore(const QString& backup) {
+  auto* box = new QMessageBox(QMessageBox::Question, tr("Restore a backup"), tr("Put %1 in the place of the record?").arg(QFileInfo(backup).fileName()), QMessageBox::Cancel, this);
+  box->setObjectName(QStringLiteral("restore_box"));
+  box->setInformativeText(tr("What was written down since then is no longer in the record. The record as it is now stays beside it under a name of its own, so nothing is lost."));
+  QPushButton* restore = box->addButton(tr("Restore"), QMessageBox::AcceptRole);
+  restore->setObjectName(QStringLiteral("restore_confirm"));
+  box->setDefaultButton(QMessageBox::Cancel);
+  box->setAttribute(Qt::WA_DeleteOnClose);
+  box->setModal(false);
+  connect(restore, &QPushButton::clicked, this, [this, backup] { emit restore_wanted(backup); });
+  box->show();
+}
+
+void MainWindow::mark_record(const QString& name, bool read_only) {
+  setWindowTitle(read_only ? tr("Gritwright \u2013 %1, reading only").arg(name) : tr("Gritwright \u2013 %1").arg(name));
+  auto* words = new QLabel(read_only ? tr("%1 is open for reading only: nothing here can be changed.").arg(name) : tr("This is %1, not the usual record.").arg(name), statusBar());
+  words->setObjectName(QStringLiteral("record_words"));
+  statusBar()->addPermanentWidget(words);
+}
+
+void MainWindow::show_trouble(const RecordTrouble& trouble) {
+  trouble_page_ = new TroublePage(trouble, this);
+  pages_->addWidget(trouble_page_);
+  connect(trouble_page_, &TroublePage::open_wanted, this, &MainWindow::record_wanted);
+  connect(trouble_page_, &TroublePage::other_wanted, this, &MainWindow::choose_record);
+  connect(trouble_page_, &TroublePage::restore_wanted, this, &MainWindow::ask_to_restore);
+  pages_->setCurrentWidget(trouble_page_);
+  trouble_page_->take_focus();
+}
+
 QString MainWindow::chapter_on_screen() const {
   // What the cursor is in may have a chapter of its own inside a room.
   for (const QWidget* widget = QApplication::focusWidget(); widget != nullptr; widget = widget->parentWidget()) {
@@ -336,7 +405,8 @@ QString MainWindow::chapter_on_screen() const {
   const QWidget* page = pages_->currentWidget();
   if (page == mix_page_) return mix_page_->find_panel().isVisible() ? QStringLiteral("manual/finding_parts") : QStringLiteral("manual/mixes");
   if (page == sieving_page_) return QStringLiteral("manual/sieving");
-  if (page == settings_page_) return QStringLiteral("manual/settings");
+  if (page == settings_page_ || page == trouble_page_) return QStringLiteral("manual/settings");
+  if (page == import_page_ && page != nullptr) return QStringLiteral("manual/old_notebook");
   if (qobject_cast<const MeasurePage*>(page) != nullptr) return QStringLiteral("manual/receiving_bags");
   constexpr std::pair<const char*, const char*> rooms[] = {
       {"bags", "manual/receiving_bags"}, {"trees", "manual/pots_and_trees"}, {"day", "manual/repotting_day"}, {"log", "manual/log_and_tracing"}};
@@ -415,6 +485,8 @@ void MainWindow::mark_as_demonstration() {
   auto* words = new QLabel(tr("Demonstration: everything here is invented and goes when this window is closed."), statusBar());
   words->setObjectName(QStringLiteral("demonstration_words"));
   statusBar()->addPermanentWidget(words);
+  // Its record goes with it; the grower's own is in the other window.
+  for (const char* name : {"action_open_record", "action_usual_record"}) findChild<QAction*>(QLatin1String(name))->setEnabled(false);
 }
 
 void MainWindow::open_demonstration() {

@@ -10,6 +10,7 @@ class QStackedWidget;
 namespace gritwright::desktop {
 
 class JumpBox;
+class ImportPage;
 class ManualPage;
 class MixPage;
 class Navigation;
@@ -20,7 +21,9 @@ class DayRoom;
 class RecordPages;
 class SettingsPage;
 class SievingPage;
+class TroublePage;
 class WelcomePage;
+struct RecordTrouble;
 
 /// The window: rooms in the order of the work, menus, settings.
 class MainWindow : public QMainWindow {
@@ -33,12 +36,20 @@ class MainWindow : public QMainWindow {
   void open_demonstration();
   /// Says in the title and below that what is here is invented and goes with the window.
   void mark_as_demonstration();
+  /// Says in the title and below which record this is, where it is not the usual one or can't be written to.
+  void mark_record(const QString& name, bool read_only);
+  /// Why the record could not be opened and what can be done, in sight and behind the rooms that stay closed.
+  void show_trouble(const RecordTrouble& trouble);
   void open_sieve_test_file(const QString& path);
   void open_container_file(const QString& path);
   void show_welcome();
   void show_sieving();
   void show_mixes();
   void show_settings();
+  /// The settings with the backups in view.
+  void show_backups();
+  /// Shows what would be taken out of `path`; a file is asked for where none is named. Needs a record.
+  void import_file(const QString& path = {});
   /// The chapter for what is on screen; from the manual back to where it was opened.
   void show_manual();
   void show_manual_page(const QString& page);
@@ -65,6 +76,10 @@ class MainWindow : public QMainWindow {
  signals:
   /// A demonstration is wanted in a window of its own.
   void demonstration_wanted();
+  /// Another record is to take this window's place; an empty name stands for the usual one.
+  void record_wanted(const QString& file, bool read_only);
+  /// A backup is to take the place of the record that is open here or could not be opened.
+  void restore_wanted(const QString& backup);
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -79,6 +94,8 @@ class MainWindow : public QMainWindow {
   void make_view_menu();
   void make_help_menu();
   void make_rooms();
+  void choose_record();
+  void ask_to_restore(const QString& backup);
   void make_context_menus();
   [[nodiscard]] QString chapter_on_screen() const;
   void leave_manual();
@@ -104,6 +121,8 @@ class MainWindow : public QMainWindow {
   MixPage* mix_page_;
   SettingsPage* settings_page_;
   ManualPage* manual_page_;
+  ImportPage* import_page_ = nullptr;
+  TroublePage* trouble_page_ = nullptr;
   QWidget* before_manual_ = nullptr;
   Navigation* navigation_ = nullptr;
   QMenu* go_menu_ = nullptr;

@@ -6,6 +6,7 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "charts/comparison_view.hpp"
@@ -17,6 +18,7 @@
 #include "models/parts_finder.hpp"
 #include "models/pot_test_records.hpp"
 #include "models/protocols.hpp"
+#include "models/record_export.hpp"
 #include "models/record_surroundings.hpp"
 #include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
@@ -172,6 +174,7 @@ void RecordPages::make_menu(QMenu& before) {
   undo_ = action("action_record_undo", tr("&Undo in the record"), tr("Ctrl+Alt+Z"), [this] { book_.undo(); });
   redo_ = action("action_record_redo", tr("Re&do in the record"), tr("Ctrl+Alt+Shift+Z"), [this] { book_.redo(); });
   menu_->addSeparator();
+  action("action_export", tr("Write records to a fi&le..."), tr("Ctrl+Shift+E"), [this] { choose_export(); });
   action("action_save_copy", tr("Save a &copy of the record..."), tr("Ctrl+Shift+S"), [this] { save_copy(); });
 }
 
@@ -618,6 +621,25 @@ void RecordPages::open_mix(const QString& id) {
   window_.show_mixes();
   if (components.size() > most_components) emit bench_.told(tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id));
   if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(without.join(QStringLiteral(", "))));
+}
+
+void RecordPages::choose_export() {
+  const std::pair<QString, std::optional<RecordKind>> forms[] = {{tr("The whole record (*.json)"), std::nullopt},    {tr("List of bags (*.csv)"), RecordKind::bag},
+                                                                 {tr("List of sieve tests (*.csv)"), RecordKind::sieve_test}, {tr("List of containers (*.csv)"), RecordKind::container},
+                                                                 {tr("List of trees (*.csv)"), RecordKind::tree},     {tr("List of fractions (*.csv)"), RecordKind::fraction},
+                                                                 {tr("List of the stock's entries (*.csv)"), RecordKind::stock_entry}, {tr("The log (*.csv)"), RecordKind::log_entry}};
+  QStringList filters;
+  for (const auto& [filter, kind] : forms) filters << filter;
+  QString chosen;
+  const QString path = QFileDialog::getSaveFileName(&window_, tr("Write records to a file"), {}, filters.join(QStringLiteral(";;")), &chosen);
+  if (path.isEmpty()) return;
+  const auto form = std::ranges::find(forms, chosen, &std::pair<QString, std::optional<RecordKind>>::first);
+  try {
+    const auto written = write_records(book_.workbook(), path, form == std::end(forms) ? std::nullopt : form->second);
+    emit bench_.told(written ? tr("Written to %1.").arg(path) : sentence_text(written.problems().front()));
+  } catch (const WorkbookTrouble& trouble) {
+    emit bench_.told(sentence_text(trouble.problem()));
+  }
 }
 
 void RecordPages::save_copy() {

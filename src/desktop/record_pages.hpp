@@ -47,6 +47,7 @@ class RecordPages : public QObject {
   void keep_profile(const SpeciesProfile& profile);
   /// Lays the bags of a kept mix on the bench again, with its parts.
   void open_mix(const QString& id);
+  void choose_export();
   void save_copy();
   void set_laboratory_figures(bool wanted);
 

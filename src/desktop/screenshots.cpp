@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QHash>
 #include <QImage>
 #include <QSet>
@@ -9,10 +10,13 @@
 #include <QTemporaryDir>
 #include <QTextStream>
 #include <algorithm>
+#include <filesystem>
+#include <system_error>
 
 #include "charts/ageing_view.hpp"
 #include "charts/comparison_view.hpp"
 #include "charts/picture_tabs.hpp"
+#include "gritwright/workbook/backups.hpp"
 #include "main_window.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
@@ -20,15 +24,18 @@
 #include "models/range_keeper.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/import_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/root_plan_tab.hpp"
 #include "pages/sick_trees_tab.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
+#include "pages/trouble_page.hpp"
 #include "record_pages.hpp"
 #include "text.hpp"
 #include "theme.hpp"
+#include "widgets/backups_card.hpp"
 #include "widgets/find_panel.hpp"
 
 namespace gritwright::desktop {
@@ -159,8 +166,30 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.record_pages()->log().sick_trees().job().wait();
   shoot("log_sick");
   window.record_pages()->log().show_happened();
+  RecordBook& record = window.record_pages()->book();
+  const std::filesystem::path backups = record.workbook().backup_folder();
+  std::error_code trouble;
+  std::filesystem::create_directories(backups, trouble);
+  for (const char* name : {"demonstration-2026-03-13.gritwright", "demonstration-2026-03-14.gritwright"}) written = save_copy(record.workbook(), backups / name).ok() && written;
   window.show_settings();
+  const auto look_through = [](BackupsCard& card) {
+    while (card.job().is_running()) card.job().wait();
+  };
+  look_through(*window.findChild<BackupsCard*>());
   shoot("settings");
+  window.show_backups();
+  look_through(*window.findChild<BackupsCard*>());
+  shoot("backups");
+  const QTemporaryDir lists;
+  QFile list(lists.filePath(QStringLiteral("bags of 2025.csv")));
+  written = list.open(QIODevice::WriteOnly) && list.write("id,material,lot,count,volume_l\nK-31,akadama,lot 31,4,14\nK-32,akadama,lot 32,two,14\n,pumice,lot 4,2,14\n") > 0 && written;
+  list.close();
+  window.import_file(list.fileName());
+  window.findChild<ImportPage*>()->import().job().wait();
+  shoot("import");
+  window.show_trouble({record.workbook().file(), backups, {Problem{"file.damaged", {}, {}}}});
+  look_through(window.findChild<TroublePage*>()->backups());
+  shoot("trouble");
   return written;
 }
 

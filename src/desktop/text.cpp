@@ -41,4 +41,34 @@ QString sentence_text(const Note& note, UnitSystem units) {
   return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(translated(note.where)), text);
 }
 
+namespace {
+
+class KindText {
+  Q_DECLARE_TR_FUNCTIONS(RecordKind)
+};
+
+}  // namespace
+
+QString kind_text(RecordKind kind) {
+  switch (kind) {
+    case RecordKind::material: return KindText::tr("own material");
+    case RecordKind::bag: return KindText::tr("bag");
+    case RecordKind::bin: return KindText::tr("bin");
+    case RecordKind::fraction: return KindText::tr("fraction");
+    case RecordKind::sieve_set: return KindText::tr("set of sieves");
+    case RecordKind::sieve_test: return KindText::tr("sieve test");
+    case RecordKind::mix: return KindText::tr("mix");
+    case RecordKind::container: return KindText::tr("container");
+    case RecordKind::tree: return KindText::tr("tree");
+    case RecordKind::root_mass_plan: return KindText::tr("root-mass plan");
+    case RecordKind::repotting_day: return KindText::tr("repotting day");
+    case RecordKind::batch: return KindText::tr("batch");
+    case RecordKind::pot_test: return KindText::tr("pot test");
+    case RecordKind::stock_entry: return KindText::tr("stock entry");
+    case RecordKind::log_entry: return KindText::tr("log entry");
+    case RecordKind::species_profile: return KindText::tr("wishes of a species group");
+  }
+  return {};
+}
+
 }  // namespace gritwright::desktop

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "gritwright/domain/record_ref.hpp"
 #include "gritwright/report/messages.hpp"
 
 namespace gritwright::desktop {
@@ -26,5 +27,8 @@ namespace gritwright::desktop {
 /// Sentences of report/, translated, their figures in the reader's locale.
 [[nodiscard]] QString sentence_text(const Problem& problem, UnitSystem units = UnitSystem::metric);
 [[nodiscard]] QString sentence_text(const Note& note, UnitSystem units = UnitSystem::metric);
+
+/// A kind of record in the reader's language: "sieve test".
+[[nodiscard]] QString kind_text(RecordKind kind);
 
 }  // namespace gritwright::desktop

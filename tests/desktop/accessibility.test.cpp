@@ -3,6 +3,7 @@
 #include <QAbstractItemView>
 #include <QAbstractScrollArea>
 #include <QComboBox>
+#include <QFile>
 #include <QGraphicsView>
 #include <QLabel>
 #include <QLineEdit>
@@ -12,16 +13,22 @@
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
+#include <filesystem>
 #include <functional>
 #include <map>
 #include <set>
 
+#include "gritwright/workbook/backups.hpp"
 #include "models/parts_finder.hpp"
 #include "models/protocols.hpp"
+#include "pages/import_page.hpp"
 #include "pages/mix_page.hpp"
+#include "pages/settings_page.hpp"
+#include "pages/trouble_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "theme.hpp"
+#include "widgets/backups_card.hpp"
 #include "widgets/find_panel.hpp"
 
 using namespace gritwright;
@@ -92,6 +99,24 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   each({"action_settings", "action_manual"});
   open.find<QLineEdit>("manual_words")->setText(QStringLiteral("dust"));
   view("manual searched");
+  QFile list(open.folder.filePath(QStringLiteral("bags.csv")));
+  REQUIRE(list.open(QIODevice::WriteOnly | QIODevice::Truncate));
+  list.write("id,material,count\nK-97,akadama,2\nK-98,akadama,none\n");
+  list.close();
+  open.window.import_file(list.fileName());
+  open.find<ImportPage>("import_page")->import().job().wait();
+  view("import");
+  const std::filesystem::path file = open.record->workbook().file();
+  const std::filesystem::path backups = open.record->workbook().backup_folder();
+  std::filesystem::create_directories(backups);
+  REQUIRE(save_copy(open.record->workbook(), backups / "record-2026-03-14.gritwright"));
+  open.trigger("action_backups");
+  auto* kept = open.find<SettingsPage>("settings_page")->findChild<BackupsCard*>();
+  kept->job().wait();
+  view("backups");
+  open.window.show_trouble({file, backups, {Problem{"file.damaged", {}, {}}}});
+  open.find<TroublePage>("trouble_page")->backups().job().wait();
+  view("trouble");
 }
 
 bool takes_focus(const QWidget* widget) { return widget->focusPolicy() != Qt::NoFocus && widget->isVisible() && widget->isEnabled(); }

@@ -16,15 +16,13 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr qint64 limit_mb = 64;
-
 Problem file_problem(const char* code, const QString& path, Facts facts = {}) {
   return {code, Place{path.toStdString(), {}, {}, {}}, std::move(facts)};
 }
 
 }  // namespace
 
-Result<std::string> read_text_file(const QString& path) {
+Result<std::string> read_text_file(const QString& path, qint64 limit_mb) {
   const QFileInfo info(path);
   if (info.isDir()) return file_problem("file.is-folder", path);
   QFile file(path);

@@ -10,8 +10,8 @@
 
 namespace gritwright::desktop {
 
-/// A whole text file, at most 64 MB. Codes file.missing, file.is-folder, file.too-large, file.unreadable.
-[[nodiscard]] Result<std::string> read_text_file(const QString& path);
+/// A whole text file. Codes file.missing, file.is-folder, file.too-large, file.unreadable.
+[[nodiscard]] Result<std::string> read_text_file(const QString& path, qint64 limit_mb = 64);
 
 [[nodiscard]] Result<SieveTest> open_sieve_test(const QString& path);
 [[nodiscard]] Result<Mix> open_mix(const QString& path, const Catalogue& catalogue);

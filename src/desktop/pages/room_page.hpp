@@ -3,11 +3,14 @@
 
 namespace gritwright::desktop {
 
-/// A room whose own page is not there yet: says so, and how the same work is done today.
+/// A room that can't be entered: why, and a button to what can be done about it.
 class RoomPage : public QWidget {
   Q_OBJECT
  public:
-  RoomPage(const QString& title, const QString& words, const QStringList& commands, QWidget* parent = nullptr);
+  RoomPage(const QString& title, const QString& words, const QString& button, QWidget* parent = nullptr);
+
+ signals:
+  void help_wanted();
 };
 
 }  // namespace gritwright::desktop

@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QTableWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
@@ -19,6 +20,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "text.hpp"
 #include "translation.hpp"
+#include "widgets/backups_card.hpp"
 #include "widgets/column_scroll.hpp"
 
 namespace gritwright::desktop {
@@ -67,8 +69,16 @@ SettingsPage::SettingsPage(RecordBook* book, const Settings& settings, QWidget* 
   layout->setSpacing(8);
   layout->addWidget(choices());
   layout->addWidget(sieves());
+  if (book_ != nullptr) {
+    kept_backups_ = new BackupsCard(book_->workbook().file(), book_->workbook().backup_folder(), column);
+    connect(kept_backups_, &BackupsCard::restore_wanted, this, &SettingsPage::restore_wanted);
+    connect(kept_backups_, &BackupsCard::look_wanted, this, &SettingsPage::look_wanted);
+    layout->addWidget(record_card());
+    layout->addWidget(kept_backups_);
+  }
   layout->addStretch(1);
-  outer->addWidget(new ColumnScroll(column, this));
+  scroll_ = new ColumnScroll(column, this);
+  outer->addWidget(scroll_);
   if (book_ != nullptr) connect(book_, &RecordBook::changed, this, &SettingsPage::read_sets);
   show_settings(settings);
 }
@@ -194,6 +204,40 @@ QWidget* SettingsPage::sieves() {
 
 void SettingsPage::take_focus() { language_->setFocus(); }
 
+QWidget* SettingsPage::record_card() {
+  auto* card = new QFrame(this);
+  card->setObjectName(QStringLiteral("card"));
+  auto* layout = new QVBoxLayout(card);
+  layout->setContentsMargins(10, 8, 10, 8);
+  auto* heading = new QLabel(tr("Your record"), card);
+  heading->setProperty("role", "heading");
+  auto* words = new QLabel(card);
+  words->setObjectName(QStringLiteral("settings_record"));
+  words->setTextFormat(Qt::PlainText);
+  words->setWordWrap(true);
+  QStringList sentences{tr("It lies in %1.").arg(book_->file())};
+  if (book_->is_read_only()) sentences << tr("It is open for reading only.");
+  switch (book_->workbook().placement()) {
+    case Placement::local: break;
+    case Placement::network_folder: sentences << tr("That is a network folder: saving takes longer there, and only one person should work in it at a time."); break;
+    case Placement::synced_folder:
+      sentences << tr("Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.");
+      break;
+  }
+  words->setText(sentences.join(u' '));
+  layout->addWidget(heading);
+  layout->addWidget(words);
+  return card;
+}
+
+void SettingsPage::show_backups() {
+  if (kept_backups_ == nullptr) return;
+  if (auto* table = kept_backups_->findChild<QTableWidget*>(QStringLiteral("backups_table")); table->isVisible()) table->setFocus();
+  // Where it lies is known once the page was laid out.
+  QTimer::singleShot(0, this, [this] { scroll_->ensureWidgetVisible(kept_backups_, 0, 0); });
+}
+
+
 void SettingsPage::show_settings(const Settings& settings) {
   settings_ = settings;
   const QSignalBlocker quiet(laboratory_);
@@ -221,6 +265,7 @@ void SettingsPage::take() {
 void SettingsPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   read_sets();
+  if (kept_backups_ != nullptr) kept_backups_->refresh();
 }
 
 void SettingsPage::changeEvent(QEvent* event) {

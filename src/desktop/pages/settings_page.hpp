@@ -15,6 +15,9 @@ class QTableWidget;
 
 namespace gritwright::desktop {
 
+class BackupsCard;
+class ColumnScroll;
+
 /// What the user prefers, and the sieves owned. Every change but of the language holds at once; there is no button to confirm.
 class SettingsPage : public QWidget {
   Q_OBJECT
@@ -26,9 +29,12 @@ class SettingsPage : public QWidget {
   void show_settings(const Settings& settings);
   void add_sieve_set();
   void take_focus();
+  void show_backups();
 
  signals:
   void settings_changed(const Settings& settings);
+  void restore_wanted(const QString& backup);
+  void look_wanted(const QString& backup);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -38,6 +44,7 @@ class SettingsPage : public QWidget {
   QWidget* choices();
   QWidget* backups_row(QWidget* parent);
   QWidget* sieves();
+  QWidget* record_card();
   QComboBox* chooser(QGridLayout* grid, const char* object_name, const QString& label, const QStringList& texts);
   void take();
   void fit();
@@ -53,7 +60,9 @@ class SettingsPage : public QWidget {
   QComboBox* paper_ = nullptr;
   QCheckBox* laboratory_ = nullptr;
   QLineEdit* backups_ = nullptr;
+  BackupsCard* kept_backups_ = nullptr;  ///< null without a record
   QTableWidget* sets_ = nullptr;
+  ColumnScroll* scroll_ = nullptr;
   QLabel* fault_ = nullptr;
   std::vector<Stored<SieveSet>> shown_sets_;
   bool filling_ = false;

@@ -1,0 +1,13 @@
+#pragma once
+#include <QString>
+#include <optional>
+
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright::desktop {
+
+/// Writes all records of `kind` as a list (CSV), or without one the whole record as JSON, so that the file is there whole or not at all.
+/// Error: file.not-written.
+[[nodiscard]] Result<Done> write_records(const OpenWorkbook& workbook, const QString& path, std::optional<RecordKind> kind);
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,190 @@
+#include "import_page.hpp"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <array>
+
+#include "text.hpp"
+#include "widgets/record_table.hpp"
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr std::array<std::optional<RecordKind>, 5> listed_kinds{std::nullopt, RecordKind::bag, RecordKind::sieve_test, RecordKind::container, RecordKind::tree};
+
+QPushButton* import_button(const char* object_name, const QString& text, QWidget* parent) {
+  auto* button = new QPushButton(text, parent);
+  button->setObjectName(QString::fromLatin1(object_name));
+  button->setAccessibleName(text);
+  button->setMinimumHeight(28);
+  return button;
+}
+
+/// "bags.csv, line 3, column 7: no such material".
+QString fault_text(const Problem& problem) {
+  const QString place = to_qt(place_text(problem.where));
+  return place.isEmpty() ? sentence_text(problem) : QStringLiteral("%1: %2").arg(place, sentence_text(problem));
+}
+
+}  // namespace
+
+ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
+    : QWidget(parent),
+      book_(book),
+      import_(new RecordImport(book, catalogue, this)),
+      table_model_(new ImportTableModel(this)),
+      file_(new QLabel(this)),
+      kind_(new QComboBox(this)),
+      replace_(new QCheckBox(tr("Where a record here differs, the file's takes its place"), this)),
+      summary_(new QLabel(this)),
+      faults_(new QListWidget(this)),
+      table_(new QTableView(this)),
+      take_in_(import_button("import_take_in", tr("Take them in"), this)),
+      again_(import_button("import_again", tr("Read the file again"), this)) {
+  setObjectName(QStringLiteral("import_page"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(10, 10, 10, 10);
+  layout->setSpacing(8);
+  auto* heading = new QLabel(tr("Records from a file"), this);
+  heading->setProperty("role", "heading");
+  auto* words = new QLabel(tr("A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in "
+                              "before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back."),
+                           this);
+  words->setProperty("role", "muted");
+  file_->setObjectName(QStringLiteral("import_file"));
+  summary_->setObjectName(QStringLiteral("import_summary"));
+  for (QLabel* label : {words, file_, summary_}) {
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+  }
+  auto* choices = new QHBoxLayout;
+  auto* choose = import_button("import_choose", tr("Another file..."), this);
+  auto* kind_label = new QLabel(tr("The &list holds"), this);
+  kind_->setObjectName(QStringLiteral("import_kind"));
+  kind_->setAccessibleName(tr("What the list holds"));
+  kind_->addItems({tr("what its columns say"), tr("bags"), tr("sieve tests"), tr("containers"), tr("trees")});
+  kind_->setMinimumHeight(28);
+  kind_label->setBuddy(kind_);
+  replace_->setObjectName(QStringLiteral("import_replace"));
+  replace_->setAccessibleName(replace_->text());
+  replace_->setMinimumHeight(28);
+  choices->addWidget(choose);
+  choices->addWidget(again_);
+  choices->addSpacing(12);
+  choices->addWidget(kind_label);
+  choices->addWidget(kind_);
+  choices->addStretch(1);
+  faults_->setObjectName(QStringLiteral("import_faults"));
+  faults_->setAccessibleName(tr("What is wrong in the file, by row"));
+  faults_->setWordWrap(true);
+  faults_->setTabKeyNavigation(false);
+  table_->setObjectName(QStringLiteral("import_table"));
+  table_->setAccessibleName(tr("Records of the file and what becomes of them"));
+  table_->setModel(table_model_);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  show_as_record_list(*table_);
+  auto* buttons = new QHBoxLayout;
+  auto* leave = import_button("import_leave", tr("Leave"), this);
+  buttons->addWidget(take_in_);
+  buttons->addWidget(leave);
+  buttons->addStretch(1);
+  layout->addWidget(heading);
+  layout->addWidget(words);
+  layout->addWidget(file_);
+  layout->addLayout(choices);
+  layout->addWidget(replace_);
+  layout->addWidget(summary_);
+  layout->addWidget(faults_, 1);
+  layout->addWidget(table_, 2);
+  layout->addLayout(buttons);
+  connect(choose, &QPushButton::clicked, this, [this] { (void)choose_file(); });
+  connect(again_, &QPushButton::clicked, this, &ImportPage::look);
+  connect(kind_, &QComboBox::activated, this, &ImportPage::look);
+  connect(replace_, &QCheckBox::toggled, this, &ImportPage::look);
+  connect(take_in_, &QPushButton::clicked, import_, &RecordImport::take_in);
+  connect(leave, &QPushButton::clicked, this, &ImportPage::left);
+  connect(import_, &RecordImport::looked, this, &ImportPage::show_what_was_found);
+  connect(import_, &RecordImport::taken_in, this, &ImportPage::tell_taken_in);
+  connect(&import_->job(), &BackgroundJob::running_changed, this, [this](bool running) {
+    take_in_->setEnabled(import_->can_take_in());
+    if (running) summary_->setText(tr("One moment..."));
+  });
+  fit();
+  show_what_was_found();
+}
+
+bool ImportPage::choose_file() {
+  const QString path = QFileDialog::getOpenFileName(this, tr("Records from a file"), path_, tr("Lists and records (*.csv *.json);;All files (*)"));
+  if (path.isEmpty()) return false;
+  show_file(path);
+  return true;
+}
+
+void ImportPage::show_file(const QString& path) {
+  path_ = path;
+  kind_->setCurrentIndex(0);
+  const QSignalBlocker quiet(replace_);
+  replace_->setChecked(false);
+  look();
+}
+
+void ImportPage::look() {
+  if (path_.isEmpty()) return;
+  import_->look({path_, listed_kinds[static_cast<std::size_t>(std::max(0, kind_->currentIndex()))], replace_->isChecked()});
+}
+
+void ImportPage::show_what_was_found() {
+  const ImportPreview& preview = import_->preview();
+  const Problems& problems = import_->problems();
+  file_->setText(path_.isEmpty() ? tr("No file is chosen yet.") : path_);
+  table_model_->show(preview, replace_->isChecked());
+  faults_->clear();
+  for (const Problem& problem : problems) faults_->addItem(fault_text(problem));
+  // What is said of names that are nowhere keeps nothing out.
+  for (const Note& note : preview.notes) faults_->addItem(tr("%1 %2 (taken in all the same)").arg(to_qt(note.where), sentence_text(note)));
+  faults_->setVisible(faults_->count() > 0);
+  table_->setVisible(!preview.lines.empty());
+  const auto there = static_cast<int>(preview.count(Arrival::already_there));
+  QStringList parts;
+  if (!preview.lines.empty()) parts << tr("%n record(s) to take in", nullptr, static_cast<int>(import_->coming())) << tr("%n here already", nullptr, there);
+  if (!problems.empty()) parts << tr("%n fault(s): mend them in the file and read it again; until then nothing is taken in", nullptr, static_cast<int>(problems.size()));
+  summary_->setText(parts.join(QStringLiteral("; ")));
+  summary_->setProperty("role", problems.empty() ? "" : "fault");
+  again_->setEnabled(!path_.isEmpty());
+  take_in_->setEnabled(import_->can_take_in());
+}
+
+void ImportPage::tell_taken_in(int records) {
+  emit book_.told(tr("%n record(s) taken in; one undo takes them back.", nullptr, records));
+  path_.clear();
+  show_what_was_found();
+  emit left();
+}
+
+void ImportPage::take_focus() { again_->isEnabled() ? again_->setFocus() : findChild<QWidget*>(QStringLiteral("import_choose"))->setFocus(); }
+
+void ImportPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit();
+}
+
+void ImportPage::fit() {
+  const QFontMetrics metrics = fontMetrics();
+  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("the next free")) + 24);
+  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("root-mass plan")) + 24);
+  table_->setColumnWidth(3, metrics.horizontalAdvance(QStringLiteral("differs from the one here")) + 24);
+  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,340 @@
+// What keeps a record from being lost, seen from the window: backups and the way back to them, files that can't be opened, other windows.
+#include <SQLiteCpp/Database.h>
+
+#include <QAction>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStatusBar>
+#include <QTableWidget>
+#include <QTableView>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+#include "gritwright/workbook/backups.hpp"
+#include "pages/bags_page.hpp"
+#include "pages/trouble_page.hpp"
+#include "record_pages.hpp"
+#include "record_session.hpp"
+#include "support.hpp"
+#include "support/paths.hpp"
+#include "widgets/backups_card.hpp"
+
+using namespace gritwright;
+using namespace gritwright::desktop;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string all_bytes(const fs::path& file) {
+  std::ifstream stream(file, std::ios::binary);
+  return {std::istreambuf_iterator<char>(stream), {}};
+}
+void put_bytes(const fs::path& file, const std::string& bytes) { std::ofstream(file, std::ios::binary | std::ios::trunc) << bytes; }
+
+/// A record in a folder of its own, written to on as many days of March 2026 as asked for, one bag a day.
+struct Kept {
+  explicit Kept(int days) {
+    for (int day = 1; day <= days; ++day) {
+      OpeningOptions options;
+      options.clock = [day] { return std::chrono::sys_days(std::chrono::year(2026) / 3 / day) + std::chrono::hours(12); };
+      options.placement = Placement::local;
+      auto workbook = OpenWorkbook::open(file, std::move(options));
+      REQUIRE(workbook);
+      Bag bag;
+      bag.material = "akadama";
+      REQUIRE(workbook->add(bag, "a bag"));
+    }
+  }
+  QTemporaryDir folder;
+  fs::path file = fs::path(folder.path().toStdString()) / "nursery.gritwright";
+  [[nodiscard]] QString name() const { return QString::fromStdString(file.string()); }
+};
+
+/// A session as the program runs it, on an empty bench.
+struct Running {
+  explicit Running(const QString& file) : bench(test_catalogue()), session(bench, file, {}) { session.open(file); }
+  Bench bench;
+  RecordSession session;
+
+  template <class Widget = QWidget>
+  Widget* find(const char* object_name) {
+    auto* found = session.window().findChild<Widget*>(QString::fromLatin1(object_name));
+    INFO("object name " << object_name);
+    REQUIRE(found != nullptr);
+    return found;
+  }
+  BackupsCard& looked_through() {
+    auto* card = session.window().findChild<BackupsCard*>();
+    REQUIRE(card != nullptr);
+    while (card->job().is_running()) card->job().wait();
+    return *card;
+  }
+  /// Confirms what is asked and lets the windows change places.
+  void confirm() {
+    find<QPushButton>("restore_confirm")->click();
+    QApplication::processEvents();
+  }
+  QString said() { return session.window().statusBar()->currentMessage(); }
+};
+
+std::size_t bags_in(Running& running) {
+  REQUIRE(running.session.record() != nullptr);
+  return running.session.record()->workbook().count(RecordKind::bag);
+}
+
+}  // namespace
+
+TEST_CASE("A damaged record says so at opening, and the newest whole backup takes its place while the damaged file is kept", "[record_keeping]") {
+  const Kept kept(4);
+  const auto backups = backups_of(kept.file, default_backup_folder(kept.file));
+  REQUIRE(backups.size() == 3);
+  put_bytes(backups.front().file, all_bytes(backups.front().file).substr(0, 12'288));
+  const std::string damaged = all_bytes(kept.file).substr(0, 20'000);
+  put_bytes(kept.file, damaged);
+
+  Running running(kept.name());
+  CHECK(running.session.record() == nullptr);
+  CHECK(running.find("trouble_page")->isVisible());
+  CHECK(running.find<QLabel>("trouble_why")->text().contains(QStringLiteral("damaged")));
+  // What a damaged file shows could be wrong.
+  CHECK_FALSE(running.find("trouble_read_only")->isVisible());
+  running.looked_through();
+  auto* table = running.find<QTableWidget>("backups_table");
+  REQUIRE(table->rowCount() == 3);
+  CHECK(table->item(0, 1)->text() == QStringLiteral("damaged"));
+  CHECK(table->item(1, 1)->text() == QStringLiteral("whole"));
+  auto* restore = running.find<QPushButton>("trouble_restore");
+  CHECK(restore->isVisible());
+  restore->click();
+  CHECK(all_bytes(kept.file) == damaged);
+  running.confirm();
+  CHECK(bags_in(running) == 2);
+  CHECK(running.said().contains(QStringLiteral("is kept as")));
+  bool damaged_kept = false;
+  for (const auto& entry : fs::directory_iterator(kept.file.parent_path()))
+    damaged_kept = damaged_kept || (entry.path().filename().string().starts_with("nursery-replaced-") && all_bytes(entry.path()) == damaged);
+  CHECK(damaged_kept);
+}
+
+TEST_CASE("The settings list the backups as they were looked through, and one of them is restored from there", "[record_keeping]") {
+  const Kept kept(3);
+  Running running(kept.name());
+  running.find<QAction>("action_backups")->trigger();
+  running.looked_through();
+  auto* table = running.find<QTableWidget>("backups_table");
+  REQUIRE(table->rowCount() == 2);
+  CHECK(table->item(0, 0)->text().contains(QStringLiteral("2026")));
+  CHECK(table->item(0, 1)->text() == QStringLiteral("whole"));
+  CHECK_FALSE(table->item(0, 2)->text().isEmpty());
+  CHECK(bags_in(running) == 3);
+  table->setCurrentCell(1, 0);
+  running.find<QPushButton>("backups_restore")->click();
+  running.confirm();
+  CHECK(bags_in(running) == 1);
+  // What was there is not lost: it can be opened again.
+  QString replaced;
+  for (const auto& entry : fs::directory_iterator(kept.file.parent_path()))
+    if (entry.path().filename().string().starts_with("nursery-replaced-") && entry.path().extension() == ".gritwright") replaced = QString::fromStdString(entry.path().string());
+  emit running.session.window().record_wanted(replaced, false);
+  QApplication::processEvents();
+  CHECK(bags_in(running) == 3);
+  CHECK(running.session.window().windowTitle().contains(QStringLiteral("nursery-replaced-")));
+  running.find<QAction>("action_usual_record")->trigger();
+  QApplication::processEvents();
+  CHECK(bags_in(running) == 1);
+}
+
+TEST_CASE("A damaged backup can't be chosen for restoring", "[record_keeping][refuses]") {
+  const Kept kept(2);
+  const fs::path backup = backups_of(kept.file, default_backup_folder(kept.file)).front().file;
+  put_bytes(backup, all_bytes(backup).substr(0, 12'288));
+  Running running(kept.name());
+  running.find<QAction>("action_backups")->trigger();
+  running.looked_through();
+  running.find<QTableWidget>("backups_table")->setCurrentCell(0, 0);
+  CHECK_FALSE(running.find<QPushButton>("backups_restore")->isEnabled());
+  CHECK_FALSE(running.find<QPushButton>("backups_look")->isEnabled());
+}
+
+TEST_CASE("While another program works in the record nothing is restored, and that is told", "[record_keeping][refuses]") {
+  const Kept kept(2);
+  Running running(kept.name());
+  running.find<QAction>("action_backups")->trigger();
+  running.looked_through();
+  const auto other = RecordBook::open(kept.name());
+  REQUIRE(other);
+  running.find<QTableWidget>("backups_table")->setCurrentCell(0, 0);
+  running.find<QPushButton>("backups_restore")->click();
+  running.confirm();
+  CHECK(bags_in(running) == 2);
+  CHECK(running.said().contains(QStringLiteral("another program"), Qt::CaseInsensitive));
+}
+
+TEST_CASE("A backup is looked into without changing anything", "[record_keeping]") {
+  const Kept kept(2);
+  Running running(kept.name());
+  running.find<QAction>("action_backups")->trigger();
+  running.looked_through();
+  running.find<QTableWidget>("backups_table")->setCurrentCell(0, 0);
+  running.find<QPushButton>("backups_look")->click();
+  QApplication::processEvents();
+  CHECK(bags_in(running) == 1);
+  CHECK(running.session.record()->is_read_only());
+  CHECK(running.find<QLabel>("record_words")->text().contains(QStringLiteral("reading only")));
+  running.find<QAction>("action_receive_bags")->trigger();
+  CHECK(bags_in(running) == 1);
+  CHECK(running.said().contains(QStringLiteral("reading only")));
+}
+
+TEST_CASE("A newer version's record is opened for reading only on request", "[record_keeping]") {
+  const Kept kept(1);
+  {
+    SQLite::Database database(kept.file.string(), SQLite::OPEN_READWRITE);
+    database.exec("PRAGMA user_version = 99; UPDATE meta SET value = '99' WHERE key = 'schema'");
+  }
+  Running running(kept.name());
+  CHECK(running.session.record() == nullptr);
+  CHECK(running.find<QLabel>("trouble_why")->text().contains(QStringLiteral("newer Gritwright")));
+  auto* reading = running.find<QPushButton>("trouble_read_only");
+  CHECK(reading->isVisible());
+  reading->click();
+  QApplication::processEvents();
+  CHECK(bags_in(running) == 1);
+  CHECK(running.session.record()->is_read_only());
+}
+
+TEST_CASE("An older record whose backup fails is not brought forward, and can be read", "[record_keeping][refuses]") {
+  const QTemporaryDir folder;
+  const fs::path file = fs::path(folder.path().toStdString()) / "old.gritwright";
+  fs::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", file);
+  put_bytes(default_backup_folder(file), "a file stands where the folder of the backups should be");
+  Running running(QString::fromStdString(file.string()));
+  CHECK(running.session.record() == nullptr);
+  CHECK(running.find<QLabel>("trouble_why")->text().contains(QStringLiteral("older version")));
+  running.find<QPushButton>("trouble_read_only")->click();
+  QApplication::processEvents();
+  CHECK(running.session.record() != nullptr);
+}
+
+TEST_CASE("A backup that fails is told in the window, and the change is saved", "[record_keeping][refuses]") {
+  const Kept kept(1);
+  fs::remove_all(default_backup_folder(kept.file));
+  put_bytes(default_backup_folder(kept.file), "a file stands where the folder of the backups should be");
+  Running running(kept.name());
+  running.find<QAction>("action_receive_bags")->trigger();
+  CHECK(bags_in(running) == 2);
+  // The thread that makes it has its answer in a moment.
+  CHECK(QTest::qWaitFor([&] { return running.said().contains(QStringLiteral("backup could not be made")); }));
+}
+
+TEST_CASE("The day's backup is made while the window goes on", "[record_keeping]") {
+  const Kept kept(1);
+  Running running(kept.name());
+  CHECK(backups_of(kept.file, default_backup_folder(kept.file)).empty());
+  running.find<QAction>("action_receive_bags")->trigger();
+  CHECK(QTest::qWaitFor([&] { return !backups_of(kept.file, default_backup_folder(kept.file)).empty(); }));
+  const auto backup = newest_good_backup(kept.file, default_backup_folder(kept.file));
+  REQUIRE(backup);
+  CHECK(backup->day >= "2026-03-01");
+}
+
+TEST_CASE("A record in a folder that another program copies is told of, and the settings say so as long as it lies there", "[record_keeping]") {
+  const Kept kept(1);
+  put_bytes(kept.file.parent_path() / ".sync_state", "");
+  Running running(kept.name());
+  CHECK(running.find<QLabel>("settings_record")->text().contains(QStringLiteral("copies that folder elsewhere")));
+  CHECK(QTest::qWaitFor([&] { return running.said().contains(QStringLiteral("copies elsewhere")); }));
+}
+
+TEST_CASE("A second window sees a bag that the first one received", "[record_keeping][two_windows]") {
+  const Kept kept(1);
+  Running here(kept.name());
+  Running there(kept.name());
+  here.session.window().record_pages()->show_bags();
+  there.session.window().record_pages()->show_bags();
+  REQUIRE(here.find<QTableView>("bags_table")->model()->rowCount() == 1);
+  there.find<QAction>("action_receive_bags")->trigger();
+  CHECK(QTest::qWaitFor([&] { return here.find<QTableView>("bags_table")->model()->rowCount() == 2; }));
+}
+
+namespace {
+
+/// Two windows on one bag, the cursor of the first in its note.
+struct TwoWindows {
+  TwoWindows() {
+    for (Running* running : {&here, &there}) {
+      running->session.window().record_pages()->show_bags();
+      running->session.window().record_pages()->bags().show_bag(id());
+    }
+    here.session.window().activateWindow();
+    QApplication::setActiveWindow(&here.session.window());
+    note()->setFocus();
+    QTest::keyClicks(note(), QStringLiteral("du"));
+  }
+  [[nodiscard]] QString id() { return to_qt(here.session.record()->workbook().all<Bag>().front().id.text); }
+  static QString to_qt(const std::string& text) { return QString::fromStdString(text); }
+  QLineEdit* note() { return here.find<QLineEdit>("bag_note"); }
+  [[nodiscard]] Stored<Bag> bag() { return there.session.record()->workbook().all<Bag>().front(); }
+  void change_note_there(const char* text) {
+    const auto was = bag();
+    Bag now = was.record;
+    now.note = text;
+    REQUIRE(there.session.record()->replace(was, now, QStringLiteral("note of bag")));
+  }
+  Kept kept{1};
+  Running here{kept.name()};
+  Running there{kept.name()};
+};
+
+}  // namespace
+
+TEST_CASE("What is typed over a change from another window is refused and shown, and what was typed is not lost", "[record_keeping][two_windows][refuses]") {
+  TwoWindows windows;
+  REQUIRE(windows.bag().record.note == "du");
+  windows.change_note_there("rained on");
+  SECTION("noticed while typing") {}
+  SECTION("noticed before the next sign is typed") { windows.here.session.record()->look_for_changes(); }
+  QTest::keyClicks(windows.note(), QStringLiteral("st"));
+  CHECK(windows.bag().record.note == "rained on");
+  CHECK(windows.note()->text() == QStringLiteral("dust"));
+  CHECK(windows.note()->accessibleDescription().contains(QStringLiteral("rained on")));
+  SECTION("Enter saves what was typed here") {
+    QTest::keyClick(windows.note(), Qt::Key_Return);
+    CHECK(windows.bag().record.note == "dust");
+    CHECK_FALSE(windows.note()->accessibleDescription().contains(QStringLiteral("rained on")));
+  }
+  SECTION("Escape takes what came from there") {
+    QTest::keyClick(windows.note(), Qt::Key_Escape);
+    CHECK(windows.bag().record.note == "rained on");
+    CHECK(windows.note()->text() == QStringLiteral("rained on"));
+    QTest::keyClicks(windows.note(), QStringLiteral(", dried"));
+    CHECK(windows.bag().record.note == "rained on, dried");
+  }
+}
+
+TEST_CASE("Two windows may change different fields of one bag", "[record_keeping][two_windows]") {
+  TwoWindows windows;
+  const auto was = windows.bag();
+  Bag now = was.record;
+  now.lot = "7 B";
+  REQUIRE(windows.there.session.record()->replace(was, now, QStringLiteral("lot of bag")));
+  QTest::keyClicks(windows.note(), QStringLiteral("st"));
+  CHECK(windows.bag().record.note == "dust");
+  CHECK(windows.bag().record.lot == "7 B");
+  CHECK(windows.here.find<QLineEdit>("bag_lot")->text() == QStringLiteral("7 B"));
+}
+
+TEST_CASE("A change that holds an older revision is refused and told", "[record_keeping][two_windows][refuses]") {
+  TwoWindows windows;
+  const auto older = windows.bag();
+  windows.change_note_there("rained on");
+  Bag now = older.record;
+  now.note = "overwritten";
+  CHECK_FALSE(windows.here.session.record()->replace(older, now, QStringLiteral("note of bag")));
+  CHECK(windows.bag().record.note == "rained on");
+  CHECK(windows.here.said().contains(QStringLiteral("changed elsewhere")));
+}
