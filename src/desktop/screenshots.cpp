@@ -37,6 +37,7 @@
 #include "theme.hpp"
 #include "widgets/backups_card.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/record_list_side.hpp"
 
 namespace gritwright::desktop {
 
@@ -147,6 +148,14 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
     window.record_pages()->trees().plans().plan_tree(to_qt(trees.back().ref.id));
     window.record_pages()->trees().plans().desk().job().wait();
     shoot("plan");
+    RootPlanTab& plans = window.record_pages()->trees().plans();
+    auto* pictures = window.findChild<QTabWidget*>(QStringLiteral("plan_pictures"));
+    plans.list().show_record(to_qt(window.record_pages()->book().workbook().list(RecordKind::root_mass_plan).front().ref.id));
+    plans.desk().job().wait();
+    shoot("plan_fits");
+    pictures->setCurrentIndex(1);
+    shoot("plan_section");
+    pictures->setCurrentIndex(0);
   }
   window.record_pages()->trees().show_trees();
   window.navigation().show(window.navigation().room("day"));

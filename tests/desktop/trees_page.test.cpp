@@ -429,7 +429,7 @@ TEST_CASE("A broadleaf can be bare-rooted on purpose, a conifer can't", "[trees_
 
 TEST_CASE("What stayed untouched is kept in the history and limits the next plan", "[trees_page]") {
   PlannedTree planned(SpeciesGroup::conifer);
-  REQUIRE(planned.tab().desk().save(QStringLiteral("combed"), [](RootMassPlan& plan) { plan.combed = {{Face::left, length_cm(12)}}; }).empty());
+  REQUIRE(planned.tab().desk().save(QStringLiteral("combed"), [](RootMassPlan& plan) { plan.combed = {{Face::left, length_cm(4)}}; }).empty());
   planned.tab().desk().job().wait();
   REQUIRE(planned.tab().desk().worked()->fits);
   planned.open.find<QPushButton>("plan_done")->click();

@@ -244,17 +244,19 @@ std::optional<std::pair<RootPlanView::Place, RootPlanView::Place>> RootPlanView:
   }
   const double line = fontMetrics().height();
   const double head = legend_height() + line;
+  // The names of cuts stand out on either side; two of them must not meet.
+  const double between = fontMetrics().horizontalAdvance(old_face_text(Face::right)) + plan_gap;
   const double room_x = width() - 3 * plan_gap;
   const double room_y = height() - head - 2 * plan_gap - line;
-  const double beside = std::min(room_x / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
+  const double beside = std::min((room_x - between) / (side.width() + top.width()), room_y / std::max(side.height(), top.height()));
   const double stacked = std::min((room_x + plan_gap) / std::max(side.width(), top.width()), (room_y - line - plan_gap) / (side.height() + top.height()));
   const double scale = std::max(0.5, std::max(beside, stacked));
   // The origin is the middle of the floor; up on the widget is up or back in the pot.
   if (beside >= stacked) {
     const double y = head + room_y / 2;
-    const double left = (width() - (side.width() + top.width()) * scale - plan_gap) / 2;
+    const double left = (width() - (side.width() + top.width()) * scale - between) / 2;
     return std::pair{Place{{left - side.left() * scale, y + (side.top() + side.height() / 2) * scale}, scale},
-                     Place{{left + side.width() * scale + plan_gap - top.left() * scale, y + (top.top() + top.height() / 2) * scale}, scale}};
+                     Place{{left + side.width() * scale + between - top.left() * scale, y + (top.top() + top.height() / 2) * scale}, scale}};
   }
   const double first = head;
   return std::pair{Place{{width() / 2.0, first + (side.top() + side.height()) * scale}, scale},

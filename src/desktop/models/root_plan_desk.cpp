@@ -168,11 +168,12 @@ void RootPlanDesk::drop() {
   if (!dragged_) return;
   const Pose pose = *dragged_;
   dragged_.reset();
+  const bool moved = plan_ && !(pose == plan_->pose);
   const Problems problems = save(tr("place of the tree"), [&](RootMassPlan& plan) { plan.pose = pose; });
   book_.end_typing();
   for (const Problem& problem : problems) emit book_.told(sentence_text(problem));
   // What was refused goes back to where it was; what was kept is worked out by the record's change.
-  if (!problems.empty() || (outcome_ && outcome_->coarse)) work(PlanDetail::full);
+  if (!problems.empty() || !moved || (outcome_ && outcome_->coarse)) work(PlanDetail::full);
 }
 
 void RootPlanDesk::choose(std::size_t worked) {
