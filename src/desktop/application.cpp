@@ -79,6 +79,16 @@ std::optional<QString> language_asked_for(const QStringList& arguments) {
 
 }  // namespace
 
+WantedFiles wanted_files(const QStringList& files, const QString& by_option) {
+  WantedFiles wanted;
+  for (const QString& file : files) {
+    if (file.endsWith(QStringLiteral(".gritwright"), Qt::CaseInsensitive)) wanted.record = file;
+    else wanted.sieve_tests << file;
+  }
+  if (!by_option.isEmpty()) wanted.record = by_option;
+  return wanted;
+}
+
 int run_desktop(int argc, char** argv) {
   QApplication application(argc, argv);
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
@@ -97,7 +107,7 @@ int run_desktop(int argc, char** argv) {
   const QCommandLineOption workbook(QStringLiteral("workbook"), QApplication::translate("Application", "The record to open instead of the usual one."), QStringLiteral("FILE"));
   const QCommandLineOption language(QStringLiteral("language"), QApplication::translate("Application", "Language of the window: de, en, es, fr or ja."), QStringLiteral("CODE"));
   parser.addOptions({demo, shots, looks, workbook, language});
-  parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "Sieve tests to open."), QStringLiteral("[FILE...]"));
+  parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "A record to open instead of the usual one, or sieve tests."), QStringLiteral("[FILE...]"));
   parser.process(application);
 
   const auto catalogue = shipped_catalogue();
@@ -129,7 +139,8 @@ int run_desktop(int argc, char** argv) {
   QObject::connect(&saving, &QTimer::timeout, &bench, save);
   QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
   QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
-  RecordSession session(bench, record_file(parser.value(workbook)), settings.backups_folder);
+  const WantedFiles wanted = wanted_files(parser.positionalArguments(), parser.value(workbook));
+  RecordSession session(bench, record_file(wanted.record), settings.backups_folder);
   QObject::connect(&session, &RecordSession::window_made, &application, [&](MainWindow* window) {
     QObject::connect(window, &MainWindow::demonstration_wanted, &application, show_demonstration);
     if (!settings.first_start && session.record() != nullptr) window->show_sieving();
@@ -139,7 +150,7 @@ int run_desktop(int argc, char** argv) {
   Settings started = settings;
   started.first_start = false;
   write_settings(started);
-  for (const QString& file : parser.positionalArguments()) session.window().open_sieve_test_file(file);
+  for (const QString& file : wanted.sieve_tests) session.window().open_sieve_test_file(file);
   return QApplication::exec();
 }
 

@@ -273,7 +273,7 @@ Result<std::optional<fs::path>> restore(const fs::path& backup, const fs::path& 
     return problem_of(trouble, backup);
   }
   // What was there is copied whole, with what waits in its log and journal; those must never meet the file that takes its place.
-  const Result<std::optional<fs::path>> kept = keep_beside(workbook, held, clock);
+  Result<std::optional<fs::path>> kept = keep_beside(workbook, held, clock);
   if (!kept) {
     remove_quietly(incoming);
     return kept.problems();
