@@ -12,6 +12,7 @@
 #include <atomic>
 #include <algorithm>
 
+#include "application.hpp"
 #include "charts/chart_export.hpp"
 #include "charts/picture_tabs.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -276,4 +277,12 @@ TEST_CASE("A demonstration says that it is one", "[window]") {
   open.window.mark_as_demonstration();
   CHECK(open.find<QLabel>("demonstration_words")->text().contains(QStringLiteral("invented")));
   CHECK(open.window.windowTitle().contains(QStringLiteral("invented")));
+}
+
+TEST_CASE("A double click on a record opens that record, other files are sieve tests", "[window]") {
+  const auto wanted = wanted_files({QStringLiteral("/home/me/a.csv"), QStringLiteral("/home/me/My Nursery.GRITWRIGHT"), QStringLiteral("b.json")}, {});
+  CHECK(wanted.record == QStringLiteral("/home/me/My Nursery.GRITWRIGHT"));
+  CHECK(wanted.sieve_tests == QStringList{QStringLiteral("/home/me/a.csv"), QStringLiteral("b.json")});
+  CHECK(wanted_files({QStringLiteral("one.gritwright")}, QStringLiteral("other.gritwright")).record == QStringLiteral("other.gritwright"));
+  CHECK(wanted_files({}, {}).record.isEmpty());
 }
