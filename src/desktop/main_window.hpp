@@ -52,7 +52,7 @@ class MainWindow : public QMainWindow {
   void import_file(const QString& path = {});
   /// The chapter for what is on screen; from the manual back to where it was opened.
   void show_manual();
-  void show_manual_page(const QString& page);
+  Q_INVOKABLE void show_manual_page(const QString& page);
   /// Opens the box that finds any bag, mix, tree or action.
   void jump();
 

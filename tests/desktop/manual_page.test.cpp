@@ -1,11 +1,14 @@
 #include <QFile>
 #include <QListWidget>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QStackedWidget>
 #include <QTextBrowser>
+#include <QToolButton>
 #include <filesystem>
 #include <set>
 
+#include "models/figures.hpp"
 #include "pages/manual_page.hpp"
 #include "support.hpp"
 #include "support/paths.hpp"
@@ -107,4 +110,30 @@ TEST_CASE("A link that is not part of the manual is not followed", "[manual][ref
   emit reader->anchorClicked(QUrl(QStringLiteral("https://example.invalid/")));
   emit reader->anchorClicked(QUrl(QStringLiteral("file:///etc/hostname")));
   CHECK(reader->source() == before);
+}
+
+TEST_CASE("\"How so?\" reads on in the science page it names, and Escape goes back to the figure", "[manual]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  QApplication::processEvents();
+  open.find<QToolButton>("how_air_filled_porosity")->click();
+  QWidget* room = open.window.pages().currentWidget();
+  open.find<QPushButton>("read_on_water")->click();
+  QApplication::processEvents();
+  CHECK(open.window.manual_page().current() == QStringLiteral("science/water"));
+  open.press(Qt::Key_Escape);
+  CHECK(open.window.pages().currentWidget() == room);
+}
+
+TEST_CASE("Every science page that a figure of the bench names is in the manual", "[manual][law]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  static const QRegularExpression named(QStringLiteral("docs/(science/[^ ;,]+)\\.md"));
+  int seen = 0;
+  for (const FigureGroup& group : bench_figures(open.bench)) {
+    for (const Figure& figure : group.figures) {
+      for (auto found = named.globalMatch(explanation_text(figure)); found.hasNext(); ++seen) CHECK_FALSE(text_of(found.next().captured(1)).isEmpty());
+    }
+  }
+  CHECK(seen > 10);
 }

@@ -1,11 +1,34 @@
 #include "explanation_popup.hpp"
 
+#include <QFile>
 #include <QGuiApplication>
 #include <QLabel>
+#include <QPushButton>
+#include <QRegularExpression>
 #include <QScreen>
 #include <QVBoxLayout>
 
 namespace gritwright::desktop {
+
+namespace {
+
+/// Pages of the manual that `text` names, each once, in its order.
+QStringList science_pages(const QString& text) {
+  static const QRegularExpression named(QStringLiteral("docs/(science/[a-z-]+)\\.md"));
+  QStringList pages;
+  for (auto found = named.globalMatch(text); found.hasNext();) {
+    const QString page = found.next().captured(1);
+    if (!pages.contains(page) && QFile::exists(QStringLiteral(":/docs/%1.md").arg(page))) pages << page;
+  }
+  return pages;
+}
+
+QString heading_of(const QString& page) {
+  QFile file(QStringLiteral(":/docs/%1.md").arg(page));
+  return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readLine()).remove(u'#').trimmed() : page;
+}
+
+}  // namespace
 
 ExplanationPopup::ExplanationPopup(const QString& title, const QString& text, QWidget* parent) : QFrame(parent, Qt::Popup) {
   setAttribute(Qt::WA_DeleteOnClose);
@@ -26,7 +49,21 @@ ExplanationPopup::ExplanationPopup(const QString& title, const QString& text, QW
   body->setMinimumWidth(360);
   layout->addWidget(heading);
   layout->addWidget(body);
+  for (const QString& page : science_pages(text)) {
+    auto* more = new QPushButton(tr("Read on: %1").arg(heading_of(page).replace(u'&', QStringLiteral("&&"))), this);
+    more->setObjectName(QStringLiteral("read_on_") + page.section(u'/', -1));
+    more->setMinimumHeight(28);
+    connect(more, &QPushButton::clicked, this, [this, page] { read_on(page); });
+    layout->addWidget(more);
+  }
   setFocusProxy(body);
+}
+
+void ExplanationPopup::read_on(const QString& page) {
+  // By name, since the pages below don't know the window.
+  QWidget* window = parentWidget()->window();
+  close();
+  QMetaObject::invokeMethod(window, "show_manual_page", Q_ARG(QString, page));
 }
 
 void ExplanationPopup::open_beside(QWidget* widget) {
