@@ -1,5 +1,4 @@
 // `grade` as a process of its own, from cold, beside a Python script that does the same grading with NumPy.
-#include <fmt/format.h>
 #include <spawn.h>
 #include <sys/wait.h>
 #include <fcntl.h>
@@ -11,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "support/paths.hpp"
 
 extern char** environ;
@@ -56,6 +56,5 @@ int main() {
       "print(np.exp(np.interp([10, 50, 90], passing[::-1], np.log(size[::-1]))))\n";
   const double ours = median_of({GRITWRIGHT_PROGRAM, "grade", file, "--json", "--band", "2-6"}, 41);
   const double peer = median_of({GRITWRIGHT_PYTHON, "-c", script, file}, 11);
-  std::cout << fmt::format("{:<44} {:>10} {:>14} {:>8}  {}\n", "one process from cold, median", "ours ms", "Python ms", "ratio", "limit");
-  std::cout << fmt::format("{:<44} {:>10.2f} {:>14.1f} {:>8.0f}  {}\n", "grade, 12 sieves", ours, peer, peer / ours, "15 ms");
+  gritwright::bench::print({"grade, 12 sieves, a process from cold", "ms", ours, 15, "Python with NumPy", peer});
 }

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/models/mix_evaluator.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_state.hpp"
@@ -108,10 +109,6 @@ double evaluation_us(const EvaluatorSetup& setup) {
   });
 }
 
-void row(const char* what, double ours_us, double peer_us, const char* limit) {
-  std::cout << fmt::format("{:<52} {:>10.3f} {:>10.1f} {:>8.0f}  {}\n", what, ours_us, peer_us, peer_us / ours_us, limit);
-}
-
 }  // namespace
 
 int main() {
@@ -127,13 +124,10 @@ int main() {
     std::cerr << fmt::format("capacities differ: {} here, {} there\n", ours, theirs.capacity);
     return 1;
   }
-  std::cout << fmt::format("{:<52} {:>10} {:>10} {:>8}  {}\n", "one recipe of 5 bags x 10 sieves, one core, median", "ours us", "peer us", "ratio",
-                           "peer: " + theirs.version);
-  row("blend, packing, capacity and air in a tapered pot", evaluation_us(shared), theirs.shared_us, "at most 4, aim 1");
-  row("the same, 50 distinct sizes", evaluation_us(distinct), theirs.distinct_us, "at most 8");
-  row("one mix by itself, nothing prepared", microseconds_of(200, [&](int i) { return capacity_one_at_a_time(shared, recipe(i)); }),
-      theirs.shared_us, "");
-  std::cout << fmt::format("{:<52} {:>10.0f}\n", "preparing the candidates and the pot, once",
-                           microseconds_of(3, [&](int) { return static_cast<double>(MixEvaluator(shared).candidates()); }));
+  bench::print({"recipe of 5 bags x 10 sieves: packing, water and air in a pot", "us", evaluation_us(shared), 4, theirs.version, theirs.shared_us});
+  bench::print({"recipe of 50 distinct sizes", "us", evaluation_us(distinct), 8, theirs.version, theirs.distinct_us});
+  bench::print({"recipe by itself, nothing prepared", "us", microseconds_of(200, [&](int i) { return capacity_one_at_a_time(shared, recipe(i)); }), {},
+                theirs.version, theirs.shared_us});
+  bench::print({"preparing 5 candidates and a pot, once", "us", microseconds_of(3, [&](int) { return static_cast<double>(MixEvaluator(shared).candidates()); })});
   return std::isfinite(checksum) ? 0 : 1;
 }

@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/models/pot_water.hpp"
 #include "gritwright/models/saturation_kernel.hpp"
 #include "support/paths.hpp"
@@ -72,10 +73,6 @@ PeerTimes peer() {
   return times;
 }
 
-void row(const char* what, double ours_us, double peer_us, const char* limit) {
-  std::cout << fmt::format("{:<44} {:>10.3f} {:>14.1f} {:>8.0f}  {}\n", what, ours_us, peer_us, peer_us / ours_us, limit);
-}
-
 }  // namespace
 
 int main() {
@@ -99,16 +96,16 @@ int main() {
     std::cerr << fmt::format("capacities differ: {} here, {} there\n", ours, theirs.capacity);
     return 1;
   }
-  std::cout << fmt::format("{:<44} {:>10} {:>14} {:>8}  {}\n", "one tapered pot, 100 classes, one core, median", "ours us", "peer us", "ratio", "peer: " + theirs.version);
-  row("capacity, pot tabulated, from 10 sieves", microseconds_of(20000, [&](int i) {
-        return kernel.mean(equal_volume_log_sizes(log_sizes, shares), 9.5 + 1e-6 * i, 0.7);
-      }), theirs.numpy_us, "NumPy, 100 x 64 points");
-  row("capacity, any pot", microseconds_of(2000, [&](int) { return container_capacity(mix.curve(), pot).value(); }), theirs.numpy_us,
-      "NumPy, 100 x 64 points");
-  row("chain from the grading and all figures", microseconds_of(500, [&](int) { return pot_water(Retention(input), pot).container_capacity.value(); }),
-      theirs.quad_us, "SciPy quad");
-  row("geometry of a pot from its lengths", microseconds_of(5000, [&](int) { return in_ml(PotGeometry(pot.container()).volume()); }), theirs.quad_us, "SciPy quad");
-  std::cout << fmt::format("{:<44} {:>10.0f}\n", "tabulating a pot, once",
-                           microseconds_of(3, [&](int) { return SaturationKernel::for_pot(pot, input.constants.n).at(0); }));
+  const std::string sums = theirs.version + ", 100 x 64 points";
+  const std::string quadrature = theirs.version + ", adaptive quadrature";
+  bench::print({"water of a tapered pot, tabulated, from 10 sieves", "us", microseconds_of(20000, [&](int i) {
+                  return kernel.mean(equal_volume_log_sizes(log_sizes, shares), 9.5 + 1e-6 * i, 0.7);
+                }), {}, sums, theirs.numpy_us});
+  bench::print({"water of any pot", "us", microseconds_of(2000, [&](int) { return container_capacity(mix.curve(), pot).value(); }), {}, sums, theirs.numpy_us});
+  bench::print({"water of a pot, chain from the grading and all figures", "us",
+                microseconds_of(500, [&](int) { return pot_water(Retention(input), pot).container_capacity.value(); }), {}, quadrature, theirs.quad_us});
+  bench::print({"geometry of a pot from its lengths", "us", microseconds_of(5000, [&](int) { return in_ml(PotGeometry(pot.container()).volume()); }), {}, quadrature,
+                theirs.quad_us});
+  bench::print({"tabulating a pot, once", "us", microseconds_of(3, [&](int) { return SaturationKernel::for_pot(pot, input.constants.n).at(0); })});
   return std::isfinite(checksum) ? 0 : 1;
 }

@@ -5,10 +5,10 @@
 #include <QTemporaryDir>
 #include <algorithm>
 #include <chrono>
-#include <iostream>
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/report/day_sheet.hpp"
 #include "print/pdf.hpp"
 
@@ -71,10 +71,9 @@ int main(int argument_count, char** arguments) {
   const auto print = [&](const auto& sheet) {
     return median_ms([&] { written = desktop::write_pdf(sheet, folder.filePath(QStringLiteral("a.pdf")), desktop::Paper::a4).ok() && written; });
   };
-  const auto row = [](const char* what, double ms) { std::cout << fmt::format("{:<52} {:>10.0f} {:>10} {:>8}  {}\n", what, ms, "none", "-", "at most 2000"); };
-  std::cout << fmt::format("{:<52} {:>10} {:>10} {:>8}  {}\n", "PDF of a day of 60 trees and 12 mixes, median", "ours ms", "peer", "ratio", "limit");
-  row("day sheet", print(day_sheet(day, *answer, UnitSystem::metric)));
-  row("batch cards", print(batch_cards(day, *answer, UnitSystem::metric)));
-  row("pot labels", print(pot_labels(day, *answer)));
+  const auto row = [](const char* what, double ms) { bench::print({what, "ms", ms, 2000}); };
+  row("PDF of a day of 60 trees and 12 mixes: day sheet", print(day_sheet(day, *answer, UnitSystem::metric)));
+  row("PDF of the same day: batch cards", print(batch_cards(day, *answer, UnitSystem::metric)));
+  row("PDF of the same day: pot labels", print(pot_labels(day, *answer)));
   return written ? 0 : 1;
 }

@@ -13,8 +13,8 @@
 #include <thread>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/models/recipe_search.hpp"
-#include "gritwright/models/recipe_space.hpp"
 #include "support/paths.hpp"
 
 using namespace gritwright;
@@ -122,25 +122,21 @@ const char* name(Case kind) { return kind == Case::easy ? "easy" : "air against 
 int main(int argc, char**) {
   const bool without_peers = argc > 1;
   std::array<Timed, 2> small;
-  std::cout << fmt::format("{:<48} {:>9} {:>14} {:>7} {:>9} {:>10}  {}\n", "two threads", "seconds", "recipes", "proven", "examined", "score", "limit");
-  const auto row = [](const std::string& what, const DesignProblem& problem, const Timed& timed, const char* limit) {
-    std::cout << fmt::format("{:<48} {:>9.3f} {:>14} {:>7} {:>9} {:>10.4f}  {}\n", what, timed.seconds,
-                             recipe_count(static_cast<int>(problem.candidates.size()), problem.form.components, problem.form.total),
-                             timed.answer.proven ? "yes" : fmt::format("gap {:.2f}", timed.answer.gap.value_or(0)), timed.answer.examined,
-                             timed.answer.recipes.front().score, limit)
-              << std::flush;
+  const auto row = [](const std::string& what, const Timed& timed, double limit_s) {
+    const std::string proof = timed.answer.proven ? "proven" : fmt::format("gap {:.2f}", timed.answer.gap.value_or(0));
+    bench::print({fmt::format("{}: {}, {} examined", what, proof, timed.answer.examined), "s", timed.seconds, limit_s});
   };
   struct Size {
     int bags;
     RecipeForm form;
-    const char* limit;
+    double limit_s;
   };
-  for (const Size& size : {Size{12, {true, 12, 4}, "0.1 s"}, Size{24, {true, 12, 4}, "1 s"}, Size{40, {true, 12, 4}, "6 s"}, Size{40, {true, 20, 6}, "1 s"}}) {
+  for (const Size& size : {Size{12, {true, 12, 4}, 0.1}, Size{24, {true, 12, 4}, 1}, Size{40, {true, 12, 4}, 6}, Size{40, {true, 20, 6}, 1}}) {
     for (const Case kind : {Case::easy, Case::air_against_water}) {
       const DesignProblem asked = problem(size.bags, size.form, kind);
       const Timed timed = searched(asked, size.bags == 12 ? 5 : 1);
       if (size.bags == 12) small[static_cast<std::size_t>(kind)] = timed;
-      row(fmt::format("{} bags, N {} M {}, {}", size.bags, size.form.components, size.form.total, name(kind)), asked, timed, size.limit);
+      row(fmt::format("recipes of {} bags, {} in {} parts, {}", size.bags, size.form.components, size.form.total, name(kind)), timed, size.limit_s);
     }
   }
   if (without_peers) return 0;
@@ -150,20 +146,17 @@ int main(int argc, char**) {
     std::cerr << "the peers did not run\n";
     return 1;
   }
-  std::cout << fmt::format("\n{:<48} {:>9} {:>10} {:>9} {:>10} {:>7}  {}\n", "12 bags, N 4 M 12; peers: " + theirs.version, "ours s", "score",
-                           "peer s", "score", "ratio", "limit");
   bool as_good = true;
   for (const Case kind : {Case::easy, Case::air_against_water}) {
     const auto index = static_cast<std::size_t>(kind);
     const auto& [one_at_a_time, generation_at_a_time, enumeration] = theirs.cases[index];
     const double seconds = small[index].seconds, score = small[index].answer.recipes.front().score;
-    const auto line = [&](const char* what, const Peer& peer, const char* limit) {
-      std::cout << fmt::format("{:<48} {:>9.3f} {:>10.4f} {:>9.2f} {:>10.4f} {:>7.0f}  {}\n", fmt::format("{}: {}", name(kind), what), seconds, score,
-                               peer.seconds, peer.score, peer.seconds / seconds, limit);
+    const auto line = [&](const char* what, const Peer& peer) {
+      bench::print({fmt::format("recipes of 12 bags, {}: score {:.4f}", name(kind), score), "s", seconds, {}, fmt::format("{}, {}: score {:.4f}", what, theirs.version, peer.score), peer.seconds});
     };
-    line("evolution as it comes", one_at_a_time, "at least 100, score not worse");
-    line("evolution, vectorised", generation_at_a_time, "score not worse");
-    line("enumeration in NumPy", enumeration, "the same score");
+    line("evolution as it comes", one_at_a_time);
+    line("evolution, vectorised", generation_at_a_time);
+    line("enumeration", enumeration);
     // The peer integrates the pot over 64 points.
     constexpr double same = 1e-4;
     as_good = as_good && score <= one_at_a_time.score + same && score <= generation_at_a_time.score + same && std::abs(score - enumeration.score) <= same;

@@ -3,10 +3,10 @@
 
 #include <algorithm>
 #include <chrono>
-#include <iostream>
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/models/day_litres.hpp"
 
 using namespace gritwright;
@@ -82,8 +82,6 @@ int main() {
     lifts = answer->lifts.size();
   }
   std::ranges::sort(times_ms);
-  std::cout << fmt::format("{:<52} {:>10} {:>10} {:>8}  {}\n", "a repotting day, one core, median", "ours ms", "peer", "ratio", "limit");
-  std::cout << fmt::format("{:<52} {:>10.2f} {:>10} {:>8}  {}\n", fmt::format("60 trees, 12 mixes, 14 bags, {} lifts", lifts), times_ms[times_ms.size() / 2],
-                           "none", "-", "at most 200");
+  bench::print({fmt::format("repotting day of 60 trees, 12 mixes, 14 bags, {} lifts", lifts), "ms", times_ms[times_ms.size() / 2], 200});
   return 0;
 }

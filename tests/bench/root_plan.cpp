@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <cmath>
 #include <ctime>
-#include <iostream>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "models/root_plan_cases.hpp"
 
 using namespace gritwright;
@@ -71,14 +71,12 @@ int main() {
                                  {"rounded, soft corners", BlockForm::rounded, Shape::superellipse, 9},
                                  {"box far too high, in stages", BlockForm::box, Shape::rectangular, 11},
                                  {"rounded far too high, in stages", BlockForm::rounded, Shape::rectangular, 11}};
-  std::cout << fmt::format("{:<34} {:>14} {:>14}  limits {} and {} ms; processor time, median of 5; no peer\n", "one tree, one core", "plan + table ms",
-                           "dragging ms", plan_limit_ms, drag_limit_ms);
   for (const Named& each : cases) {
     const RootMassPlan plan = pine(each.form, each.shape, each.height_cm);
     const double full = milliseconds_of([&] { return first_fill_ml(plan, PlanDetail::full); });
     const double live = milliseconds_of([&] { return first_fill_ml(plan, PlanDetail::live); });
-    std::cout << fmt::format("{:<34} {:>14.1f} {:>14.1f}  {}\n", each.name, full, live,
-                             full > plan_limit_ms || live > drag_limit_ms ? "over the limit" : "");
+    bench::print({fmt::format("plan of a tree with stop table: {}", each.name), "ms", full, plan_limit_ms});
+    bench::print({fmt::format("the same while dragging: {}", each.name), "ms", live, drag_limit_ms});
   }
   return std::isfinite(checksum) ? 0 : 1;
 }

@@ -12,6 +12,7 @@
 #include <cstdio>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "main_window.hpp"
 #include "models/bench_files.hpp"
 #include "models/sheets_from_records.hpp"
@@ -95,10 +96,10 @@ int main(int argument_count, char** arguments) {
     emit depth->textEdited(depth->text());
   });
   const Times peer = library_alone();
-  std::printf("%-44s %10s %10s %10s\n", "desktop, ms", "median", "99 %", "aim");
-  std::printf("%-44s %10.2f %10.2f %10s\n", "slider moved to window repainted", moved.median, moved.late, "16 / 33");
-  std::printf("%-44s %10.2f %10.2f %10s\n", "depth typed to window repainted", typed.median, typed.late, "16 / 33");
-  std::printf("%-44s %10.2f %10.2f\n", "six curves in a bare Qt chart", peer.median, peer.late);
-  std::printf("%-44s %10.2f\n", "ratio to the bare chart", moved.median / peer.median);
+  const char* chart = "six curves in a bare Qt chart";
+  gritwright::bench::print({"slider moved to window repainted, median", "ms", moved.median, 16, chart, peer.median});
+  gritwright::bench::print({"slider moved to window repainted, 99 % within", "ms", moved.late, 33, chart, peer.late});
+  gritwright::bench::print({"depth typed to window repainted, median", "ms", typed.median, 16, chart, peer.median});
+  gritwright::bench::print({"depth typed to window repainted, 99 % within", "ms", typed.late, 33, chart, peer.late});
   return 0;
 }
