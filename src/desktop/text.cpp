@@ -55,7 +55,7 @@ QString kind_text(RecordKind kind) {
     case RecordKind::bag: return KindText::tr("bag");
     case RecordKind::bin: return KindText::tr("bin");
     case RecordKind::fraction: return KindText::tr("fraction");
-    case RecordKind::sieve_set: return KindText::tr("set of sieves");
+    case RecordKind::sieve_set: return KindText::tr("sieve set");
     case RecordKind::sieve_test: return KindText::tr("sieve test");
     case RecordKind::mix: return KindText::tr("mix");
     case RecordKind::container: return KindText::tr("container");
@@ -66,7 +66,7 @@ QString kind_text(RecordKind kind) {
     case RecordKind::pot_test: return KindText::tr("pot test");
     case RecordKind::stock_entry: return KindText::tr("stock entry");
     case RecordKind::log_entry: return KindText::tr("log entry");
-    case RecordKind::species_profile: return KindText::tr("wishes of a species group");
+    case RecordKind::species_profile: return KindText::tr("species profile");
   }
   return {};
 }

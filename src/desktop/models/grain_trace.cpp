@@ -103,28 +103,6 @@ std::optional<RecordRef> record_called(const OpenWorkbook& workbook, const QStri
   return std::nullopt;
 }
 
-QString kind_text(RecordKind kind) {
-  switch (kind) {
-    case RecordKind::material: return TraceText::tr("material");
-    case RecordKind::bag: return TraceText::tr("bag");
-    case RecordKind::bin: return TraceText::tr("bin");
-    case RecordKind::fraction: return TraceText::tr("fraction");
-    case RecordKind::sieve_set: return TraceText::tr("sieve set");
-    case RecordKind::sieve_test: return TraceText::tr("sieve test");
-    case RecordKind::mix: return TraceText::tr("mix");
-    case RecordKind::container: return TraceText::tr("container");
-    case RecordKind::tree: return TraceText::tr("tree");
-    case RecordKind::root_mass_plan: return TraceText::tr("root-mass plan");
-    case RecordKind::repotting_day: return TraceText::tr("repotting day");
-    case RecordKind::batch: return TraceText::tr("batch");
-    case RecordKind::pot_test: return TraceText::tr("pot test");
-    case RecordKind::stock_entry: return TraceText::tr("stock entry");
-    case RecordKind::log_entry: return TraceText::tr("log entry");
-    case RecordKind::species_profile: return TraceText::tr("species profile");
-  }
-  return {};
-}
-
 QString condition_word(Condition condition) {
   switch (condition) {
     case Condition::thriving: return TraceText::tr("thriving");

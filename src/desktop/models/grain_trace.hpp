@@ -21,7 +21,6 @@ struct RecordTable {
   std::vector<RecordRef> refs;
 };
 
-[[nodiscard]] QString kind_text(RecordKind kind);
 [[nodiscard]] QString condition_word(Condition condition);
 
 /// The trees of a recall list: those that stand in it first.
