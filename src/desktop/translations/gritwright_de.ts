@@ -98,12 +98,12 @@
         <translation>Sprache des Fensters: de, en, es, fr oder ja.</translation>
     </message>
     <message>
-        <source>Sieve tests to open.</source>
-        <translation>Siebanalysen, die geöffnet werden.</translation>
-    </message>
-    <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
         <translation>Was auf dem Arbeitstisch liegt, konnte nicht gespeichert werden: Ist der Datenträger voll?</translation>
+    </message>
+    <message>
+        <source>A record to open instead of the usual one, or sieve tests.</source>
+        <translation>Eine Aufzeichnung statt der üblichen, oder Siebanalysen, die geöffnet werden.</translation>
     </message>
 </context>
 <context>
@@ -910,64 +910,12 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>material</source>
-        <translation>Material</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>Sack</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>Kiste</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>Fraktion</translation>
-    </message>
-    <message>
-        <source>sieve set</source>
-        <translation>Siebsatz</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>Siebanalyse</translation>
-    </message>
-    <message>
         <source>container</source>
         <translation>Gefäß</translation>
     </message>
     <message>
         <source>tree</source>
         <translation>Baum</translation>
-    </message>
-    <message>
-        <source>root-mass plan</source>
-        <translation>Ballenplan</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>Umtopftag</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>Schalentest</translation>
-    </message>
-    <message>
-        <source>stock entry</source>
-        <translation>Vorratsbuchung</translation>
-    </message>
-    <message>
-        <source>log entry</source>
-        <translation>Tagebucheintrag</translation>
-    </message>
-    <message>
-        <source>species profile</source>
-        <translation>Artenprofil</translation>
     </message>
     <message>
         <source>thriving</source>
@@ -1172,6 +1120,25 @@
     <message>
         <source>page %1</source>
         <translation>Seite %1</translation>
+    </message>
+</context>
+<context>
+    <name>PotSection</name>
+    <message>
+        <source>grain</source>
+        <translation>Korn</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>trapped air</source>
+        <translation>eingeschlossene Luft</translation>
+    </message>
+    <message>
+        <source>air that drains free</source>
+        <translation>Luft, die frei abzieht</translation>
     </message>
 </context>
 <context>
@@ -1744,6 +1711,73 @@
     </message>
 </context>
 <context>
+    <name>RecordKind</name>
+    <message>
+        <source>own material</source>
+        <translation>eigenes Material</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Sack</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>Kiste</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>Fraktion</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>Siebsatz</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>Siebanalyse</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>Ballenplan</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>Umtopftag</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>Schalentest</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>Vorratsbuchung</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>Tagebucheintrag</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>Artenprofil</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2147,6 +2181,61 @@
     <message>
         <source>crumbs wash down</source>
         <translation>Krümel gespült</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BackupsCard</name>
+    <message>
+        <source>%1, before an update of the program</source>
+        <translation>%1, vor einer Aktualisierung des Programms</translation>
+    </message>
+    <message>
+        <source>Restore this backup...</source>
+        <translation>Diese Sicherung wiederherstellen...</translation>
+    </message>
+    <message>
+        <source>Look into it, reading only</source>
+        <translation>Hineinsehen, nur zum Lesen</translation>
+    </message>
+    <message>
+        <source>Backups of the record</source>
+        <translation>Sicherungen der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Backups of the record, newest first</source>
+        <translation>Sicherungen der Aufzeichnung, neueste zuerst</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>looked through</source>
+        <translation>durchgesehen</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>ganz</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>None yet. The first is made before the first change of another day, into %1.</source>
+        <translation>Noch keine. Die erste entsteht vor der ersten Änderung eines anderen Tages, in %1.</translation>
+    </message>
+    <message>
+        <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
+        <translation>In %1. Eine entsteht vor der ersten Änderung eines Tages; die der letzten 10 Tage und die jeweils letzte von 12 Monaten bleiben.</translation>
     </message>
 </context>
 <context>
@@ -3330,6 +3419,14 @@
         <source>No tree of the day has a root-mass plan in the record.</source>
         <translation>Kein Baum des Tages hat einen Ballenplan in der Aufzeichnung.</translation>
     </message>
+    <message>
+        <source>order of work</source>
+        <translation>Arbeitsfolge</translation>
+    </message>
+    <message>
+        <source>sheet of repotting day %1 printed</source>
+        <translation>Blatt von Umtopftag %1 gedruckt</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3515,6 +3612,13 @@
     <message>
         <source>note</source>
         <translation>Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ExplanationPopup</name>
+    <message>
+        <source>Read on: %1</source>
+        <translation>Weiterlesen: %1</translation>
     </message>
 </context>
 <context>
@@ -3981,6 +4085,140 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ImportPage</name>
+    <message>
+        <source>Where a record here differs, the file&apos;s takes its place</source>
+        <translation>Wo ein Eintrag hier abweicht, tritt der aus der Datei an seine Stelle</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>Read the file again</source>
+        <translation>Die Datei noch einmal lesen</translation>
+    </message>
+    <message>
+        <source>Records from a file</source>
+        <translation>Einträge aus einer Datei</translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Eine Liste von Säcken, Siebanalysen, Gefäßen oder Bäumen, wie eine Tabellenkalkulation sie speichert (CSV), oder Einträge und ganze Arbeitsmappen als JSON. Nichts wird übernommen, bevor Sie es sagen; dieselbe Datei zweimal zu übernehmen fügt nichts doppelt hinzu, und ein Rückgängig nimmt alles zurück.</translation>
+    </message>
+    <message>
+        <source>Another file...</source>
+        <translation>Andere Datei...</translation>
+    </message>
+    <message>
+        <source>The &amp;list holds</source>
+        <translation>Die &amp;Liste enthält</translation>
+    </message>
+    <message>
+        <source>What the list holds</source>
+        <translation>Was die Liste enthält</translation>
+    </message>
+    <message>
+        <source>what its columns say</source>
+        <translation>was ihre Spalten sagen</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>Säcke</translation>
+    </message>
+    <message>
+        <source>sieve tests</source>
+        <translation>Siebanalysen</translation>
+    </message>
+    <message>
+        <source>containers</source>
+        <translation>Gefäße</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>Bäume</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, by row</source>
+        <translation>Was in der Datei falsch ist, nach Zeilen</translation>
+    </message>
+    <message>
+        <source>Records of the file and what becomes of them</source>
+        <translation>Einträge der Datei und was aus ihnen wird</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Verlassen</translation>
+    </message>
+    <message>
+        <source>One moment...</source>
+        <translation>Einen Augenblick...</translation>
+    </message>
+    <message>
+        <source>Lists and records (*.csv *.json);;All files (*)</source>
+        <translation>Listen und Einträge (*.csv *.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>No file is chosen yet.</source>
+        <translation>Noch keine Datei gewählt.</translation>
+    </message>
+    <message>
+        <source>%1 %2 (taken in all the same)</source>
+        <translation>%1 %2 (trotzdem übernommen)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) to take in</source>
+        <translation>
+            <numerusform>%n Eintrag zu übernehmen</numerusform>
+            <numerusform>%n Einträge zu übernehmen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n here already</source>
+        <translation>
+            <numerusform>%n schon hier</numerusform>
+            <numerusform>%n schon hier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
+        <translation>
+            <numerusform>%n Fehler: in der Datei beheben und neu lesen; bis dahin wird nichts übernommen</numerusform>
+            <numerusform>%n Fehler: in der Datei beheben und neu lesen; bis dahin wird nichts übernommen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in; one undo takes them back.</source>
+        <translation>
+            <numerusform>%n Eintrag übernommen; ein Rückgängig nimmt ihn zurück.</numerusform>
+            <numerusform>%n Einträge übernommen; ein Rückgängig nimmt sie zurück.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ImportTableModel</name>
+    <message>
+        <source>the next free</source>
+        <translation>die nächste freie</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation>was daraus wird</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
@@ -4164,10 +4402,6 @@
     <message>
         <source>Gritwright</source>
         <translation>Gritwright</translation>
-    </message>
-    <message>
-        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation>Die Aufzeichnung ließ sich nicht öffnen, deshalb ist diese Seite leer; was auf dem Arbeitstisch liegt, bleibt trotzdem bewahrt. Andere Programme schließen, die die Datei benutzen, oder eine Sicherung öffnen, und neu starten.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -4726,6 +4960,86 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Ctrl+Alt+Y</source>
         <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same.</source>
+        <translation>Die Aufzeichnung ließ sich nicht öffnen, deshalb ist diese Seite leer; was auf dem Arbeitstisch liegt, bleibt trotzdem bewahrt.</translation>
+    </message>
+    <message>
+        <source>What can be done...</source>
+        <translation>Was sich tun lässt...</translation>
+    </message>
+    <message>
+        <source>Records from a f&amp;ile...</source>
+        <translation>Ein&amp;träge aus einer Datei...</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Open &amp;another record...</source>
+        <translation>&amp;Andere Aufzeichnung öffnen...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the usual record</source>
+        <translation>&amp;Zurück zur üblichen Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+H</source>
+        <translation>Ctrl+Alt+H</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups of the record</source>
+        <translation>Si&amp;cherungen der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+U</source>
+        <translation>Ctrl+Alt+U</translation>
+    </message>
+    <message>
+        <source>Open another record</source>
+        <translation>Andere Aufzeichnung öffnen</translation>
+    </message>
+    <message>
+        <source>Gritwright records (*.gritwright);;All files (*)</source>
+        <translation>Gritwright-Aufzeichnungen (*.gritwright);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of the record?</source>
+        <translation>%1 an die Stelle der Aufzeichnung setzen?</translation>
+    </message>
+    <message>
+        <source>What was written down since then is no longer in the record. The record as it is now stays beside it under a name of its own, so nothing is lost.</source>
+        <translation>Was seitdem geschrieben wurde, steht dann nicht mehr in der Aufzeichnung. Die jetzige bleibt unter eigenem Namen daneben liegen, verloren geht also nichts.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1, reading only</source>
+        <translation>Gritwright – %1, nur zum Lesen</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1</source>
+        <translation>Gritwright – %1</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only: nothing here can be changed.</source>
+        <translation>%1 ist nur zum Lesen geöffnet: Hier lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>This is %1, not the usual record.</source>
+        <translation>Das ist %1, nicht die übliche Aufzeichnung.</translation>
     </message>
 </context>
 <context>
@@ -5369,22 +5683,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
-        <source>grain</source>
-        <translation>Korn</translation>
-    </message>
-    <message>
-        <source>water</source>
-        <translation>Wasser</translation>
-    </message>
-    <message>
-        <source>trapped air</source>
-        <translation>eingeschlossene Luft</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>Luft, die frei abzieht</translation>
-    </message>
-    <message>
         <source>No pot yet: type its shape and inside lengths.</source>
         <translation>Noch keine Schale: Form und Innenmaße eingeben.</translation>
     </message>
@@ -5803,6 +6101,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>main mix, without layers</source>
         <translation>Hauptmischung, ohne Schichten</translation>
     </message>
+    <message>
+        <source>Mound above it</source>
+        <translation>Kuppe darüber</translation>
+    </message>
+    <message>
+        <source>rise in the middle; none if empty</source>
+        <translation>Anstieg in der Mitte</translation>
+    </message>
+    <message>
+        <source>mound</source>
+        <translation>Kuppe</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
@@ -5917,6 +6227,41 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 in %2</source>
         <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>Emptied elsewhere meanwhile, so what you typed is not saved yet. Enter saves yours, Escape empties the field.</source>
+        <translation>Inzwischen anderswo geleert, deshalb ist die Eingabe noch nicht gespeichert. Eingabe speichert sie, Esc leert das Feld.</translation>
+    </message>
+    <message>
+        <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
+        <translation>Inzwischen anderswo in „%1“ geändert, deshalb ist die Eingabe noch nicht gespeichert. Eingabe speichert sie, Esc nimmt das andere.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordImport</name>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>here already, left alone</source>
+        <translation>schon hier, unberührt gelassen</translation>
+    </message>
+    <message>
+        <source>comes back</source>
+        <translation>kommt zurück</translation>
+    </message>
+    <message>
+        <source>replaces the one here</source>
+        <translation>ersetzt den hiesigen</translation>
+    </message>
+    <message>
+        <source>differs from the one here</source>
+        <translation>weicht vom hiesigen ab</translation>
+    </message>
+    <message>
+        <source>import of %1</source>
+        <translation>Übernahme von %1</translation>
     </message>
 </context>
 <context>
@@ -6350,6 +6695,69 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>The bench holds %1 components: the others of mix %2 were left out.</source>
         <translation>Der Arbeitstisch fasst %1 Bestandteile: Die anderen der Mischung %2 wurden ausgelassen.</translation>
     </message>
+    <message>
+        <source>Write records to a fi&amp;le...</source>
+        <translation>Einträge in eine Datei &amp;schreiben...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>The whole record (*.json)</source>
+        <translation>Die ganze Aufzeichnung (*.json)</translation>
+    </message>
+    <message>
+        <source>List of bags (*.csv)</source>
+        <translation>Liste der Säcke (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of sieve tests (*.csv)</source>
+        <translation>Liste der Siebanalysen (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of containers (*.csv)</source>
+        <translation>Liste der Gefäße (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of trees (*.csv)</source>
+        <translation>Liste der Bäume (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of fractions (*.csv)</source>
+        <translation>Liste der Fraktionen (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of the stock&apos;s entries (*.csv)</source>
+        <translation>Liste der Vorratsbuchungen (*.csv)</translation>
+    </message>
+    <message>
+        <source>The log (*.csv)</source>
+        <translation>Das Tagebuch (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write records to a file</source>
+        <translation>Einträge in eine Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Geschrieben nach %1.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordSession</name>
+    <message>
+        <source>Nothing was restored: %1</source>
+        <translation>Nichts wurde wiederhergestellt: %1</translation>
+    </message>
+    <message>
+        <source>Restored. The record as it was is kept as %1.</source>
+        <translation>Wiederhergestellt. Die Aufzeichnung, wie sie war, bleibt als %1.</translation>
+    </message>
+    <message>
+        <source>Restored.</source>
+        <translation>Wiederhergestellt.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
@@ -6372,6 +6780,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>place of the tree</source>
         <translation>Platz des Baums</translation>
+    </message>
+    <message>
+        <source>mix of root-mass plan %1</source>
+        <translation>Mischung von Ballenplan %1</translation>
     </message>
 </context>
 <context>
@@ -6960,6 +7372,98 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>not in one go</source>
         <translation>nicht in einem Zug</translation>
     </message>
+    <message>
+        <source>Mix that fills the rest</source>
+        <translation>Mischung, die den Rest füllt</translation>
+    </message>
+    <message>
+        <source>&amp;Mix</source>
+        <translation>&amp;Mischung</translation>
+    </message>
+    <message>
+        <source>Trunk and stones</source>
+        <translation>Stamm und Steine</translation>
+    </message>
+    <message>
+        <source>under the soil; they take the place of mix</source>
+        <translation>unter dem Substrat; sie nehmen der Mischung Platz</translation>
+    </message>
+    <message>
+        <source>Cut in this order</source>
+        <translation>In dieser Folge schneiden</translation>
+    </message>
+    <message>
+        <source>like: up, right; empty: largest first</source>
+        <translation>wie: up, right; leer: das Größte zuerst</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>All ground off on purpose: bare-rooted</source>
+        <translation>Alles Substrat mit Absicht ab: wurzelnackt</translation>
+    </message>
+    <message>
+        <source>Bare-root it</source>
+        <translation>Wurzelnackt machen</translation>
+    </message>
+    <message>
+        <source>bare-rooting</source>
+        <translation>wurzelnackt</translation>
+    </message>
+    <message>
+        <source>It was bare-rooted last time</source>
+        <translation>Er war beim letzten Mal wurzelnackt</translation>
+    </message>
+    <message>
+        <source>Bare-rooted last time</source>
+        <translation>Beim letzten Mal wurzelnackt</translation>
+    </message>
+    <message>
+        <source>last bare-rooting</source>
+        <translation>zuletzt wurzelnackt</translation>
+    </message>
+    <message>
+        <source>Disturbed beside a cut</source>
+        <translation>Gestört neben einem Schnitt</translation>
+    </message>
+    <message>
+        <source>to this depth; empty: 3 % of the length, 0.3 to 2 cm</source>
+        <translation>bis zu dieser Tiefe; leer: 3 % der Länge, 0,3 bis 2 cm</translation>
+    </message>
+    <message>
+        <source>In stages: years between</source>
+        <translation>In Etappen: Jahre dazwischen</translation>
+    </message>
+    <message>
+        <source>whole years; empty: the group&apos;s least interval</source>
+        <translation>ganze Jahre; leer: kleinster Abstand der Gruppe</translation>
+    </message>
+    <message>
+        <source>Air and water</source>
+        <translation>Luft und Wasser</translation>
+    </message>
+    <message>
+        <source>Written into the history of tree %1; a repotting day also takes the grain from the stock.</source>
+        <translation>In die Geschichte von Baum %1 geschrieben; ein Umtopftag nimmt auch das Korn aus dem Vorrat.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>untouched last time and again</source>
+        <translation>letztes Mal unberührt und wieder</translation>
+    </message>
+    <message>
+        <source>worked last time and again</source>
+        <translation>letztes Mal bearbeitet und wieder</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -7076,24 +7580,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>in Etappen</translation>
     </message>
     <message>
-        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation>Der Plan von der Seite und von oben; Pfeiltasten bewegen den Baum, Bild auf und Bild ab heben und senken ihn</translation>
-    </message>
-    <message>
         <source>No plan yet: choose a tree and begin one.</source>
         <translation>Noch kein Plan: einen Baum wählen und einen beginnen.</translation>
     </message>
     <message>
-        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation>Plan %1 geht in Etappen: %2 kommen jetzt ab und der Baum geht in die alte Schale zurück, deshalb gibt es kein Bild der neuen.</translation>
-    </message>
-    <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
         <translation>Plan %1: %2 werden abgenommen, %3 bleiben unberührt, der Stammfuß steht %4 über dem Boden und die Substratlinie liegt bei %5.</translation>
-    </message>
-    <message>
-        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation>Den Baum in einem der Bilder ziehen oder Pfeiltasten, Bild auf und Bild ab benutzen</translation>
     </message>
     <message>
         <source>what</source>
@@ -7142,6 +7634,93 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>over the soil</source>
         <translation>über dem Substrat</translation>
+    </message>
+    <message>
+        <source>untouched last time</source>
+        <translation>letztes Mal unberührt</translation>
+    </message>
+    <message>
+        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it, Shift with left and right turns it, Shift with up and down tips it</source>
+        <translation>Der Plan von der Seite und von oben; Pfeiltasten bewegen den Baum, Bild auf und Bild ab heben und senken ihn, Umschalt mit links und rechts dreht ihn, Umschalt mit auf und ab kippt ihn</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.</source>
+        <translation>Plan %1 geht in Etappen: %2 kommen jetzt ab und der Baum geht in die alte Schale zurück, wie hier gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down; the ring at the old front turns it, the ring on the trunk tips it, as do the arrow keys with Shift</source>
+        <translation>Den Baum in einem der Bilder ziehen oder Pfeiltasten, Bild auf und Bild ab benutzen; der Ring an der alten Front dreht ihn, der Ring am Stamm kippt ihn, ebenso die Pfeiltasten mit Umschalt</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>Stamm</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RootSectionView</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>new mix only, %1 of the pot</source>
+        <translation>nur neue Mischung, %1 der Schale</translation>
+    </message>
+    <message>
+        <source>air %1, water held %2</source>
+        <translation>Luft %1, gehaltenes Wasser %2</translation>
+    </message>
+    <message>
+        <source>The pot in section with the new mix around the root mass</source>
+        <translation>Die Schale im Schnitt mit der neuen Mischung um den Ballen</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3; the lowest %4 stay wet.</source>
+        <translation>%1 (%2): %3; die untersten %4 bleiben nass.</translation>
+    </message>
+    <message>
+        <source>What the kept root mass holds is not known.</source>
+        <translation>Was der bleibende Ballen hält, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No plan yet: choose a tree and begin one.</source>
+        <translation>Noch kein Plan: einen Baum wählen und einen beginnen.</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>
+        <translation>Plan %1 geht in Etappen, zurück in die alte Schale: Ihr Schnitt ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>No mix yet: choose on “Root mass” what fills the rest of the pot.</source>
+        <translation>Noch keine Mischung: unter „Ballen“ wählen, was den Rest der Schale füllt.</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a particle density, so its water is not known.</source>
+        <translation>%1 hat einen Bestandteil ohne Korndichte, deshalb ist sein Wasser nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>kept root mass: not known</source>
+        <translation>bleibender Ballen: nicht bekannt</translation>
+    </message>
+    <message>
+        <source>wet zone %1</source>
+        <translation>Nasszone %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>filled %1</source>
+        <translation>gefüllt %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7448,6 +8027,26 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>set of sieves %1</source>
         <translation>Siebsatz %1</translation>
+    </message>
+    <message>
+        <source>Your record</source>
+        <translation>Die eigene Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>It lies in %1.</source>
+        <translation>Sie liegt in %1.</translation>
+    </message>
+    <message>
+        <source>It is open for reading only.</source>
+        <translation>Sie ist nur zum Lesen geöffnet.</translation>
+    </message>
+    <message>
+        <source>That is a network folder: saving takes longer there, and only one person should work in it at a time.</source>
+        <translation>Das ist ein Netzordner: Speichern dauert dort länger, und nur eine Person sollte zugleich darin arbeiten.</translation>
+    </message>
+    <message>
+        <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
+        <translation>Ein anderes Programm kopiert diesen Ordner anderswohin: erst beenden lassen, bevor die Aufzeichnung auf einem anderen Rechner geöffnet wird, sonst können zwei halbe daraus werden.</translation>
     </message>
 </context>
 <context>
@@ -8484,6 +9083,33 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>no</source>
         <translation>nein</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TroublePage</name>
+    <message>
+        <source>The record could not be opened</source>
+        <translation>Die Aufzeichnung ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The file was not changed, and what lies on the bench is kept. A backup that is restored takes the file&apos;s place; the file itself stays beside it under a name of its own, so nothing is overwritten.</source>
+        <translation>Die Datei wurde nicht verändert, und was auf dem Arbeitstisch liegt, bleibt. Eine wiederhergestellte Sicherung tritt an die Stelle der Datei; die Datei selbst bleibt unter eigenem Namen daneben, überschrieben wird also nichts.</translation>
+    </message>
+    <message>
+        <source>Open it for reading only</source>
+        <translation>Nur zum Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>Open another record...</source>
+        <translation>Andere Aufzeichnung öffnen...</translation>
+    </message>
+    <message>
+        <source>Try this one again</source>
+        <translation>Diese noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Restore the newest whole backup: %1</source>
+        <translation>Die neueste heile Sicherung wiederherstellen: %1</translation>
     </message>
 </context>
 <context>
@@ -11971,6 +12597,86 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
         <translation>die Arbeitsmappe ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben ({reason}); nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
+        <translation>{left_l} L können nicht übrig sein; erwartet wird 0 bis zum Hergestellten</translation>
+    </message>
+    <message>
+        <source>{percent} % of what was left untouched last time stays so again; most of it lies before this face: work that half now, as far as the tree bears it</source>
+        <translation>{percent} % dessen, was letztes Mal unberührt blieb, bleiben es wieder; das meiste liegt vor dieser Seite: diese Hälfte jetzt bearbeiten, soweit der Baum es verträgt</translation>
+    </message>
+    <message>
+        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <translation>{percent} % des Substrats, das letztes Mal bearbeitet wurde, werden wieder bearbeitet; es soll ruhen, und jetzt kommt die andere Hälfte: Das meiste liegt vor dieser Seite (übliche Praxis)</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins</source>
+        <translation>Kasten {box} des unberührten Teils endet, bevor er beginnt</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; each needs six</source>
+        <translation>die Kästen haben {count} Zahlen; jeder braucht sechs</translation>
+    </message>
+    <message>
+        <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
+        <translation>eine Kippung von {angle_deg} Grad kann nicht sein; erwartet wird 0 bis 90</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from the front</source>
+        <translation>Plan {plan}, dieses Jahr, in der alten Schale, von vorn</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from above</source>
+        <translation>Plan {plan}, dieses Jahr, in der alten Schale, von oben</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>new mix only, {share} of the pot</source>
+        <translation>nur neue Mischung, {share} der Schale</translation>
+    </message>
+    <message>
+        <source>Pot in section: {what}</source>
+        <translation>Schale im Schnitt: {what}</translation>
+    </message>
+    <message>
+        <source>filled {height}</source>
+        <translation>gefüllt {height}</translation>
+    </message>
+    <message>
+        <source>wet zone {height}</source>
+        <translation>Nasszone {height}</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>New mix only</source>
+        <translation>Nur neue Mischung</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Water held</source>
+        <translation>Gehaltenes Wasser</translation>
+    </message>
+    <message>
+        <source>Wet zone</source>
+        <translation>Nasszone</translation>
+    </message>
+    <message>
+        <source>Air and water: {what}</source>
+        <translation>Luft und Wasser: {what}</translation>
+    </message>
+    <message>
+        <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
+        <translation>Was der erhaltene Wurzelballen (schraffiert) hält, ist nicht bekannt; die Zahlen sagen nichts darüber.</translation>
     </message>
 </context>
 </TS>

@@ -104,6 +104,37 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ImportPage</name>
+    <message numerus="yes">
+        <source>%n record(s) to take in</source>
+        <translation>
+            <numerusform>%n record to take in</numerusform>
+            <numerusform>%n records to take in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n here already</source>
+        <translation>
+            <numerusform>%n here already</numerusform>
+            <numerusform>%n here already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
+        <translation>
+            <numerusform>%n fault: mend it in the file and read it again; until then nothing is taken in</numerusform>
+            <numerusform>%n faults: mend them in the file and read it again; until then nothing is taken in</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in; one undo takes them back.</source>
+        <translation>
+            <numerusform>%n record taken in; one undo takes it back.</numerusform>
+            <numerusform>%n records taken in; one undo takes them back.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::LotChart</name>
     <message numerus="yes">
         <source>%n lot(s), oldest first; the last, %1: %2.</source>
@@ -184,37 +215,6 @@
         <translation>
             <numerusform>Pasted %n row.</numerusform>
             <numerusform>Pasted %n rows.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>gritwright::desktop::ImportPage</name>
-    <message numerus="yes">
-        <source>%n record(s) to take in</source>
-        <translation>
-            <numerusform>%n record to take in</numerusform>
-            <numerusform>%n records to take in</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n here already</source>
-        <translation>
-            <numerusform>%n here already</numerusform>
-            <numerusform>%n here already</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
-        <translation>
-            <numerusform>%n fault: mend it in the file and read it again; until then nothing is taken in</numerusform>
-            <numerusform>%n faults: mend them in the file and read it again; until then nothing is taken in</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n record(s) taken in; one undo takes them back.</source>
-        <translation>
-            <numerusform>%n record taken in; one undo takes it back.</numerusform>
-            <numerusform>%n records taken in; one undo takes them back.</numerusform>
         </translation>
     </message>
 </context>

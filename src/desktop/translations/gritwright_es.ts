@@ -98,12 +98,12 @@
         <translation>Idioma de la ventana: de, en, es, fr o ja.</translation>
     </message>
     <message>
-        <source>Sieve tests to open.</source>
-        <translation>Ensayos de tamizado que se abren.</translation>
-    </message>
-    <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
         <translation>No se pudo guardar lo que hay en el banco: ¿está lleno el disco?</translation>
+    </message>
+    <message>
+        <source>A record to open instead of the usual one, or sieve tests.</source>
+        <translation>Un registro que se abre en lugar del habitual, o ensayos de tamizado.</translation>
     </message>
 </context>
 <context>
@@ -910,64 +910,12 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>material</source>
-        <translation>material</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>saco</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>cubeta</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>fracción</translation>
-    </message>
-    <message>
-        <source>sieve set</source>
-        <translation>juego de tamices</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>ensayo de tamizado</translation>
-    </message>
-    <message>
         <source>container</source>
         <translation>recipiente</translation>
     </message>
     <message>
         <source>tree</source>
         <translation>árbol</translation>
-    </message>
-    <message>
-        <source>root-mass plan</source>
-        <translation>plan de cepellón</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>jornada de trasplante</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>tanda</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>ensayo en maceta</translation>
-    </message>
-    <message>
-        <source>stock entry</source>
-        <translation>asiento de existencias</translation>
-    </message>
-    <message>
-        <source>log entry</source>
-        <translation>entrada del diario</translation>
-    </message>
-    <message>
-        <source>species profile</source>
-        <translation>grupo de especies</translation>
     </message>
     <message>
         <source>thriving</source>
@@ -1172,6 +1120,25 @@
     <message>
         <source>page %1</source>
         <translation>página %1</translation>
+    </message>
+</context>
+<context>
+    <name>PotSection</name>
+    <message>
+        <source>grain</source>
+        <translation>grano</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>trapped air</source>
+        <translation>aire atrapado</translation>
+    </message>
+    <message>
+        <source>air that drains free</source>
+        <translation>aire tras drenar</translation>
     </message>
 </context>
 <context>
@@ -1744,6 +1711,73 @@
     </message>
 </context>
 <context>
+    <name>RecordKind</name>
+    <message>
+        <source>own material</source>
+        <translation>material propio</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>saco</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>cubeta</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>fracción</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>juego de tamices</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>recipiente</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>árbol</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de cepellón</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>jornada de trasplante</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>tanda</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>asiento de existencias</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrada del diario</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>grupo de especies</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2147,6 +2181,61 @@
     <message>
         <source>crumbs wash down</source>
         <translation>fragmentos bajan</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BackupsCard</name>
+    <message>
+        <source>%1, before an update of the program</source>
+        <translation>%1, antes de actualizar el programa</translation>
+    </message>
+    <message>
+        <source>Restore this backup...</source>
+        <translation>Restaurar esta copia...</translation>
+    </message>
+    <message>
+        <source>Look into it, reading only</source>
+        <translation>Mirarla, solo lectura</translation>
+    </message>
+    <message>
+        <source>Backups of the record</source>
+        <translation>Copias de seguridad del registro</translation>
+    </message>
+    <message>
+        <source>Backups of the record, newest first</source>
+        <translation>Copias de seguridad del registro, la más nueva primero</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>looked through</source>
+        <translation>revisada</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>tamaño</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>aún no</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>íntegra</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>dañada</translation>
+    </message>
+    <message>
+        <source>None yet. The first is made before the first change of another day, into %1.</source>
+        <translation>Aún ninguna. La primera se hace antes del primer cambio de otro día, en %1.</translation>
+    </message>
+    <message>
+        <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
+        <translation>En %1. Se hace una antes del primer cambio de cada día; se guardan las de los últimos 10 días y la última de cada uno de 12 meses.</translation>
     </message>
 </context>
 <context>
@@ -3330,6 +3419,14 @@
         <source>No tree of the day has a root-mass plan in the record.</source>
         <translation>Ningún árbol de la jornada tiene un plan de cepellón en el registro.</translation>
     </message>
+    <message>
+        <source>order of work</source>
+        <translation>orden de trabajo</translation>
+    </message>
+    <message>
+        <source>sheet of repotting day %1 printed</source>
+        <translation>hoja de la jornada de trasplante %1 impresa</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3515,6 +3612,13 @@
     <message>
         <source>note</source>
         <translation>nota</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ExplanationPopup</name>
+    <message>
+        <source>Read on: %1</source>
+        <translation>Seguir leyendo: %1</translation>
     </message>
 </context>
 <context>
@@ -3981,6 +4085,140 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ImportPage</name>
+    <message>
+        <source>Where a record here differs, the file&apos;s takes its place</source>
+        <translation>Donde un registro de aquí difiere, lo sustituye el del archivo</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>Incorporarlos</translation>
+    </message>
+    <message>
+        <source>Read the file again</source>
+        <translation>Leer otra vez el archivo</translation>
+    </message>
+    <message>
+        <source>Records from a file</source>
+        <translation>Registros de un archivo</translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Una lista de sacos, ensayos de tamizado, recipientes o árboles como la guarda una hoja de cálculo (CSV), o registros y libros de trabajo enteros como JSON. Nada se incorpora hasta que usted lo diga, incorporar dos veces el mismo archivo no añade nada dos veces, y un solo deshacer lo retira todo.</translation>
+    </message>
+    <message>
+        <source>Another file...</source>
+        <translation>Otro archivo...</translation>
+    </message>
+    <message>
+        <source>The &amp;list holds</source>
+        <translation>La &amp;lista contiene</translation>
+    </message>
+    <message>
+        <source>What the list holds</source>
+        <translation>Lo que contiene la lista</translation>
+    </message>
+    <message>
+        <source>what its columns say</source>
+        <translation>lo que digan sus columnas</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>sacos</translation>
+    </message>
+    <message>
+        <source>sieve tests</source>
+        <translation>tamizados</translation>
+    </message>
+    <message>
+        <source>containers</source>
+        <translation>recipientes</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>árboles</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, by row</source>
+        <translation>Lo que está mal en el archivo, por fila</translation>
+    </message>
+    <message>
+        <source>Records of the file and what becomes of them</source>
+        <translation>Registros del archivo y qué será de ellos</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Dejar</translation>
+    </message>
+    <message>
+        <source>One moment...</source>
+        <translation>Un momento...</translation>
+    </message>
+    <message>
+        <source>Lists and records (*.csv *.json);;All files (*)</source>
+        <translation>Listas y registros (*.csv *.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>No file is chosen yet.</source>
+        <translation>Aún no se ha elegido un archivo.</translation>
+    </message>
+    <message>
+        <source>%1 %2 (taken in all the same)</source>
+        <translation>%1 %2 (se incorpora igualmente)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) to take in</source>
+        <translation>
+            <numerusform>%n registro por incorporar</numerusform>
+            <numerusform>%n registros por incorporar</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n here already</source>
+        <translation>
+            <numerusform>%n ya está aquí</numerusform>
+            <numerusform>%n ya están aquí</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
+        <translation>
+            <numerusform>%n error: corríjalo en el archivo y léalo otra vez; hasta entonces no se incorpora nada</numerusform>
+            <numerusform>%n errores: corríjalos en el archivo y léalo otra vez; hasta entonces no se incorpora nada</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in; one undo takes them back.</source>
+        <translation>
+            <numerusform>%n registro incorporado; un solo deshacer lo retira.</numerusform>
+            <numerusform>%n registros incorporados; un solo deshacer los retira.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ImportTableModel</name>
+    <message>
+        <source>the next free</source>
+        <translation>el siguiente libre</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n.º</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation>qué será de él</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
@@ -4164,10 +4402,6 @@
     <message>
         <source>Gritwright</source>
         <translation>Gritwright</translation>
-    </message>
-    <message>
-        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation>No se pudo abrir el registro, así que esta página está vacía; lo que hay en el banco se conserva de todos modos. Cierre otros programas que usen el archivo, o abra una copia de seguridad, y empiece de nuevo.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -4726,6 +4960,86 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Ctrl+Alt+Y</source>
         <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same.</source>
+        <translation>No se pudo abrir el registro, así que esta página está vacía; lo que hay en el banco se conserva de todos modos.</translation>
+    </message>
+    <message>
+        <source>What can be done...</source>
+        <translation>Qué se puede hacer...</translation>
+    </message>
+    <message>
+        <source>Records from a f&amp;ile...</source>
+        <translation>&amp;Registros de un archivo...</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Open &amp;another record...</source>
+        <translation>Abrir otro re&amp;gistro...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the usual record</source>
+        <translation>&amp;Volver al registro habitual</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+H</source>
+        <translation>Ctrl+Alt+H</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups of the record</source>
+        <translation>Copias de seg&amp;uridad del registro</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+U</source>
+        <translation>Ctrl+Alt+U</translation>
+    </message>
+    <message>
+        <source>Open another record</source>
+        <translation>Abrir otro registro</translation>
+    </message>
+    <message>
+        <source>Gritwright records (*.gritwright);;All files (*)</source>
+        <translation>Registros de Gritwright (*.gritwright);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of the record?</source>
+        <translation>¿Poner %1 en lugar del registro?</translation>
+    </message>
+    <message>
+        <source>What was written down since then is no longer in the record. The record as it is now stays beside it under a name of its own, so nothing is lost.</source>
+        <translation>Lo anotado desde entonces ya no está en el registro. El registro tal como está queda a su lado con nombre propio, así que no se pierde nada.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1, reading only</source>
+        <translation>Gritwright – %1, solo lectura</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1</source>
+        <translation>Gritwright – %1</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only: nothing here can be changed.</source>
+        <translation>%1 está abierto solo para lectura: aquí no se puede cambiar nada.</translation>
+    </message>
+    <message>
+        <source>This is %1, not the usual record.</source>
+        <translation>Este es %1, no el registro habitual.</translation>
     </message>
 </context>
 <context>
@@ -5369,22 +5683,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
-        <source>grain</source>
-        <translation>grano</translation>
-    </message>
-    <message>
-        <source>water</source>
-        <translation>agua</translation>
-    </message>
-    <message>
-        <source>trapped air</source>
-        <translation>aire atrapado</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>aire tras drenar</translation>
-    </message>
-    <message>
         <source>No pot yet: type its shape and inside lengths.</source>
         <translation>Aún no hay maceta: escriba su forma y medidas interiores.</translation>
     </message>
@@ -5803,6 +6101,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>main mix, without layers</source>
         <translation>mezcla principal, sin capas</translation>
     </message>
+    <message>
+        <source>Mound above it</source>
+        <translation>Montículo encima</translation>
+    </message>
+    <message>
+        <source>rise in the middle; none if empty</source>
+        <translation>en el centro; vacío: nada</translation>
+    </message>
+    <message>
+        <source>mound</source>
+        <translation>montículo</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
@@ -5917,6 +6227,41 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 in %2</source>
         <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>Emptied elsewhere meanwhile, so what you typed is not saved yet. Enter saves yours, Escape empties the field.</source>
+        <translation>Entretanto se vació en otra parte, así que lo que escribió aún no está guardado. Intro guarda lo suyo, Escape vacía el campo.</translation>
+    </message>
+    <message>
+        <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
+        <translation>Entretanto se cambió en otra parte a «%1», así que lo que escribió aún no está guardado. Intro guarda lo suyo, Escape toma lo otro.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordImport</name>
+    <message>
+        <source>new</source>
+        <translation>nuevo</translation>
+    </message>
+    <message>
+        <source>here already, left alone</source>
+        <translation>ya está aquí, se deja</translation>
+    </message>
+    <message>
+        <source>comes back</source>
+        <translation>vuelve</translation>
+    </message>
+    <message>
+        <source>replaces the one here</source>
+        <translation>sustituye al de aquí</translation>
+    </message>
+    <message>
+        <source>differs from the one here</source>
+        <translation>difiere del de aquí</translation>
+    </message>
+    <message>
+        <source>import of %1</source>
+        <translation>importación de %1</translation>
     </message>
 </context>
 <context>
@@ -6350,6 +6695,69 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>The bench holds %1 components: the others of mix %2 were left out.</source>
         <translation>El banco admite %1 componentes: los demás de la mezcla %2 quedaron fuera.</translation>
     </message>
+    <message>
+        <source>Write records to a fi&amp;le...</source>
+        <translation>&amp;Volcar registros en un archivo...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>The whole record (*.json)</source>
+        <translation>El registro entero (*.json)</translation>
+    </message>
+    <message>
+        <source>List of bags (*.csv)</source>
+        <translation>Lista de sacos (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of sieve tests (*.csv)</source>
+        <translation>Lista de ensayos de tamizado (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of containers (*.csv)</source>
+        <translation>Lista de recipientes (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of trees (*.csv)</source>
+        <translation>Lista de árboles (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of fractions (*.csv)</source>
+        <translation>Lista de fracciones (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of the stock&apos;s entries (*.csv)</source>
+        <translation>Lista de los asientos de existencias (*.csv)</translation>
+    </message>
+    <message>
+        <source>The log (*.csv)</source>
+        <translation>El diario (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write records to a file</source>
+        <translation>Volcar registros en un archivo</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Escrito en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordSession</name>
+    <message>
+        <source>Nothing was restored: %1</source>
+        <translation>No se restauró nada: %1</translation>
+    </message>
+    <message>
+        <source>Restored. The record as it was is kept as %1.</source>
+        <translation>Restaurado. El registro tal como estaba se guarda como %1.</translation>
+    </message>
+    <message>
+        <source>Restored.</source>
+        <translation>Restaurado.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
@@ -6372,6 +6780,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>place of the tree</source>
         <translation>lugar del árbol</translation>
+    </message>
+    <message>
+        <source>mix of root-mass plan %1</source>
+        <translation>mezcla del plan de cepellón %1</translation>
     </message>
 </context>
 <context>
@@ -6960,6 +7372,98 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>not in one go</source>
         <translation>no de una vez</translation>
     </message>
+    <message>
+        <source>Mix that fills the rest</source>
+        <translation>Mezcla que llena el resto</translation>
+    </message>
+    <message>
+        <source>&amp;Mix</source>
+        <translation>&amp;Mezcla</translation>
+    </message>
+    <message>
+        <source>Trunk and stones</source>
+        <translation>Tronco y piedras</translation>
+    </message>
+    <message>
+        <source>under the soil; they take the place of mix</source>
+        <translation>bajo la tierra; ocupan el lugar de la mezcla</translation>
+    </message>
+    <message>
+        <source>Cut in this order</source>
+        <translation>Cortar en este orden</translation>
+    </message>
+    <message>
+        <source>like: up, right; empty: largest first</source>
+        <translation>como: up, right; vacío: lo mayor primero</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>All ground off on purpose: bare-rooted</source>
+        <translation>Toda la tierra fuera a propósito: a raíz desnuda</translation>
+    </message>
+    <message>
+        <source>Bare-root it</source>
+        <translation>Dejarlo a raíz desnuda</translation>
+    </message>
+    <message>
+        <source>bare-rooting</source>
+        <translation>raíz desnuda</translation>
+    </message>
+    <message>
+        <source>It was bare-rooted last time</source>
+        <translation>La última vez quedó a raíz desnuda</translation>
+    </message>
+    <message>
+        <source>Bare-rooted last time</source>
+        <translation>A raíz desnuda la última vez</translation>
+    </message>
+    <message>
+        <source>last bare-rooting</source>
+        <translation>última raíz desnuda</translation>
+    </message>
+    <message>
+        <source>Disturbed beside a cut</source>
+        <translation>Alterado junto al corte</translation>
+    </message>
+    <message>
+        <source>to this depth; empty: 3 % of the length, 0.3 to 2 cm</source>
+        <translation>hasta esta hondura; vacío: 3 %, 0,3 a 2 cm</translation>
+    </message>
+    <message>
+        <source>In stages: years between</source>
+        <translation>Por etapas: años entre ellas</translation>
+    </message>
+    <message>
+        <source>whole years; empty: the group&apos;s least interval</source>
+        <translation>años enteros; vacío: lo del grupo</translation>
+    </message>
+    <message>
+        <source>Air and water</source>
+        <translation>Aire y agua</translation>
+    </message>
+    <message>
+        <source>Written into the history of tree %1; a repotting day also takes the grain from the stock.</source>
+        <translation>Escrito en el historial del árbol %1; una jornada de trasplante también descuenta el grano de las existencias.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguno</translation>
+    </message>
+    <message>
+        <source>untouched last time and again</source>
+        <translation>intacto la última vez y otra vez</translation>
+    </message>
+    <message>
+        <source>worked last time and again</source>
+        <translation>trabajado la última vez y otra vez</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -7076,24 +7580,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>por etapas</translation>
     </message>
     <message>
-        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation>El plan de lado y desde arriba; las flechas mueven el árbol, RePág y AvPág lo suben y lo hunden</translation>
-    </message>
-    <message>
         <source>No plan yet: choose a tree and begin one.</source>
         <translation>Aún no hay plan: elija un árbol y empiece uno.</translation>
     </message>
     <message>
-        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation>El plan %1 va por etapas: %2 se quita ahora y el árbol vuelve a su maceta antigua, así que no hay imagen de la nueva.</translation>
-    </message>
-    <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
         <translation>Plan %1: se quita %2, queda intacto %3, la base del tronco está %4 sobre el fondo y la línea de tierra queda a %5.</translation>
-    </message>
-    <message>
-        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation>Arrastre el árbol en cualquiera de las imágenes, o use las flechas, RePág y AvPág</translation>
     </message>
     <message>
         <source>what</source>
@@ -7142,6 +7634,93 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>over the soil</source>
         <translation>sobre la tierra</translation>
+    </message>
+    <message>
+        <source>untouched last time</source>
+        <translation>intacto la última vez</translation>
+    </message>
+    <message>
+        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it, Shift with left and right turns it, Shift with up and down tips it</source>
+        <translation>El plan de lado y desde arriba; las flechas mueven el árbol, RePág y AvPág lo suben y lo hunden, Mayús con izquierda y derecha lo gira, Mayús con arriba y abajo lo vuelca</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.</source>
+        <translation>El plan %1 va por etapas: %2 se quita ahora y el árbol vuelve a su maceta antigua, como se dibuja aquí.</translation>
+    </message>
+    <message>
+        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down; the ring at the old front turns it, the ring on the trunk tips it, as do the arrow keys with Shift</source>
+        <translation>Arrastre el árbol en cualquiera de las imágenes, o use las flechas, RePág y AvPág; el anillo en el frente antiguo lo gira, el anillo en el tronco lo vuelca, igual que las flechas con Mayús</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>tronco</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RootSectionView</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>new mix only, %1 of the pot</source>
+        <translation>solo mezcla nueva, %1 de la maceta</translation>
+    </message>
+    <message>
+        <source>air %1, water held %2</source>
+        <translation>aire %1, agua retenida %2</translation>
+    </message>
+    <message>
+        <source>The pot in section with the new mix around the root mass</source>
+        <translation>La maceta en sección con la mezcla nueva alrededor del cepellón</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3; the lowest %4 stay wet.</source>
+        <translation>%1 (%2): %3; los %4 inferiores quedan mojados.</translation>
+    </message>
+    <message>
+        <source>What the kept root mass holds is not known.</source>
+        <translation>No se sabe qué retiene el cepellón que queda.</translation>
+    </message>
+    <message>
+        <source>No plan yet: choose a tree and begin one.</source>
+        <translation>Aún no hay plan: elija un árbol y empiece uno.</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>
+        <translation>El plan %1 va por etapas, de vuelta a la maceta antigua: no se conoce su sección.</translation>
+    </message>
+    <message>
+        <source>No mix yet: choose on “Root mass” what fills the rest of the pot.</source>
+        <translation>Aún no hay mezcla: elija en «Cepellón» qué llena el resto de la maceta.</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a particle density, so its water is not known.</source>
+        <translation>%1 tiene un componente sin densidad del grano, así que no se conoce su agua.</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>altura</translation>
+    </message>
+    <message>
+        <source>kept root mass: not known</source>
+        <translation>cepellón que queda: se desconoce</translation>
+    </message>
+    <message>
+        <source>wet zone %1</source>
+        <translation>zona saturada %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>sin dato</translation>
+    </message>
+    <message>
+        <source>filled %1</source>
+        <translation>llena %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -7448,6 +8027,26 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>set of sieves %1</source>
         <translation>juego de tamices %1</translation>
+    </message>
+    <message>
+        <source>Your record</source>
+        <translation>Su registro</translation>
+    </message>
+    <message>
+        <source>It lies in %1.</source>
+        <translation>Está en %1.</translation>
+    </message>
+    <message>
+        <source>It is open for reading only.</source>
+        <translation>Está abierto solo para lectura.</translation>
+    </message>
+    <message>
+        <source>That is a network folder: saving takes longer there, and only one person should work in it at a time.</source>
+        <translation>Es una carpeta de red: allí se tarda más en guardar, y solo una persona debería trabajar en él a la vez.</translation>
+    </message>
+    <message>
+        <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
+        <translation>Otro programa copia esa carpeta a otra parte: espere a que termine antes de abrir el registro en otra máquina, o pueden salir dos medios registros.</translation>
     </message>
 </context>
 <context>
@@ -8484,6 +9083,33 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>no</source>
         <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TroublePage</name>
+    <message>
+        <source>The record could not be opened</source>
+        <translation>No se pudo abrir el registro</translation>
+    </message>
+    <message>
+        <source>The file was not changed, and what lies on the bench is kept. A backup that is restored takes the file&apos;s place; the file itself stays beside it under a name of its own, so nothing is overwritten.</source>
+        <translation>El archivo no se cambió, y lo que hay en el banco se conserva. Una copia que se restaura ocupa el lugar del archivo; el archivo mismo queda a su lado con nombre propio, así que nada se sobrescribe.</translation>
+    </message>
+    <message>
+        <source>Open it for reading only</source>
+        <translation>Abrirlo solo para lectura</translation>
+    </message>
+    <message>
+        <source>Open another record...</source>
+        <translation>Abrir otro registro...</translation>
+    </message>
+    <message>
+        <source>Try this one again</source>
+        <translation>Probar este otra vez</translation>
+    </message>
+    <message>
+        <source>Restore the newest whole backup: %1</source>
+        <translation>Restaurar la copia íntegra más nueva: %1</translation>
     </message>
 </context>
 <context>
@@ -11971,6 +12597,86 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
         <translation>el libro de trabajo es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file} ({reason}); no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
+    </message>
+    <message>
+        <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
+        <translation>no pueden sobrar {left_l} L; se espera de 0 a lo que se hizo</translation>
+    </message>
+    <message>
+        <source>{percent} % of what was left untouched last time stays so again; most of it lies before this face: work that half now, as far as the tree bears it</source>
+        <translation>un {percent} % de lo que quedó intacto la última vez vuelve a quedarlo; la mayor parte está ante este lado: trabaje ahora esa mitad, hasta donde el árbol lo soporte</translation>
+    </message>
+    <message>
+        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <translation>un {percent} % de la tierra trabajada la última vez se trabaja de nuevo; debe descansar, y ahora toca la otra mitad: la mayor parte está ante este lado (práctica común)</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins</source>
+        <translation>la caja {box} de la parte intacta acaba antes de empezar</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; each needs six</source>
+        <translation>las cajas tienen {count} números; cada una necesita seis</translation>
+    </message>
+    <message>
+        <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
+        <translation>un vuelco de {angle_deg} grados no es posible; se espera de 0 a 90</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from the front</source>
+        <translation>Plan {plan}, este año, en su maceta vieja, de frente</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from above</source>
+        <translation>Plan {plan}, este año, en su maceta vieja, desde arriba</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>new mix only, {share} of the pot</source>
+        <translation>solo mezcla nueva, {share} de la maceta</translation>
+    </message>
+    <message>
+        <source>Pot in section: {what}</source>
+        <translation>Maceta en sección: {what}</translation>
+    </message>
+    <message>
+        <source>filled {height}</source>
+        <translation>llena {height}</translation>
+    </message>
+    <message>
+        <source>wet zone {height}</source>
+        <translation>zona saturada {height}</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>sin dato</translation>
+    </message>
+    <message>
+        <source>New mix only</source>
+        <translation>Solo mezcla nueva</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Water held</source>
+        <translation>Agua retenida</translation>
+    </message>
+    <message>
+        <source>Wet zone</source>
+        <translation>Zona saturada</translation>
+    </message>
+    <message>
+        <source>Air and water: {what}</source>
+        <translation>Aire y agua: {what}</translation>
+    </message>
+    <message>
+        <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
+        <translation>Lo que retiene el cepellón conservado (rayado) no se conoce; las cifras no dicen nada de él.</translation>
     </message>
 </context>
 </TS>

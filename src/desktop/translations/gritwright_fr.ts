@@ -98,12 +98,12 @@
         <translation>Langue de la fenêtre&#xa0;: de, en, es, fr ou ja.</translation>
     </message>
     <message>
-        <source>Sieve tests to open.</source>
-        <translation>Essais de tamisage à ouvrir.</translation>
-    </message>
-    <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
         <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré&#xa0;: le disque est-il plein&#xa0;?</translation>
+    </message>
+    <message>
+        <source>A record to open instead of the usual one, or sieve tests.</source>
+        <translation>Un registre à ouvrir à la place du registre habituel, ou des essais de tamisage.</translation>
     </message>
 </context>
 <context>
@@ -910,64 +910,12 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>material</source>
-        <translation>matériau</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>sac</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>caisse</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>fraction</translation>
-    </message>
-    <message>
-        <source>sieve set</source>
-        <translation>jeu de tamis</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>essai de tamisage</translation>
-    </message>
-    <message>
         <source>container</source>
         <translation>contenant</translation>
     </message>
     <message>
         <source>tree</source>
         <translation>arbre</translation>
-    </message>
-    <message>
-        <source>root-mass plan</source>
-        <translation>plan de motte</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>journée de rempotage</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>gâchée</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>essai en pot</translation>
-    </message>
-    <message>
-        <source>stock entry</source>
-        <translation>écriture de stock</translation>
-    </message>
-    <message>
-        <source>log entry</source>
-        <translation>entrée du journal</translation>
-    </message>
-    <message>
-        <source>species profile</source>
-        <translation>profil d’espèces</translation>
     </message>
     <message>
         <source>thriving</source>
@@ -1172,6 +1120,25 @@
     <message>
         <source>page %1</source>
         <translation>page %1</translation>
+    </message>
+</context>
+<context>
+    <name>PotSection</name>
+    <message>
+        <source>grain</source>
+        <translation>grain</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>eau</translation>
+    </message>
+    <message>
+        <source>trapped air</source>
+        <translation>air piégé</translation>
+    </message>
+    <message>
+        <source>air that drains free</source>
+        <translation>air qui se libère</translation>
     </message>
 </context>
 <context>
@@ -1744,6 +1711,73 @@
     </message>
 </context>
 <context>
+    <name>RecordKind</name>
+    <message>
+        <source>own material</source>
+        <translation>matériau propre</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>sac</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>caisse</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>fraction</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>jeu de tamis</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>essai de tamisage</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mélange</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>contenant</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>arbre</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de motte</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>journée de rempotage</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>gâchée</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>essai en pot</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>écriture de stock</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrée du journal</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>profil d’espèces</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2147,6 +2181,61 @@
     <message>
         <source>crumbs wash down</source>
         <translation>miettes descendues</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BackupsCard</name>
+    <message>
+        <source>%1, before an update of the program</source>
+        <translation>%1, avant une mise à jour du programme</translation>
+    </message>
+    <message>
+        <source>Restore this backup...</source>
+        <translation>Restaurer cette sauvegarde...</translation>
+    </message>
+    <message>
+        <source>Look into it, reading only</source>
+        <translation>Regarder dedans, en lecture seule</translation>
+    </message>
+    <message>
+        <source>Backups of the record</source>
+        <translation>Sauvegardes du registre</translation>
+    </message>
+    <message>
+        <source>Backups of the record, newest first</source>
+        <translation>Sauvegardes du registre, la plus récente d’abord</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>jour</translation>
+    </message>
+    <message>
+        <source>looked through</source>
+        <translation>vérifiée</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>taille</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>pas encore</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>entière</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>abîmée</translation>
+    </message>
+    <message>
+        <source>None yet. The first is made before the first change of another day, into %1.</source>
+        <translation>Aucune encore. La première est faite avant le premier changement d’un autre jour, dans %1.</translation>
+    </message>
+    <message>
+        <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
+        <translation>Dans %1. Une est faite avant le premier changement d’un jour&#xa0;; celles des 10 derniers jours et la dernière de chacun de 12 mois sont gardées.</translation>
     </message>
 </context>
 <context>
@@ -3330,6 +3419,14 @@
         <source>No tree of the day has a root-mass plan in the record.</source>
         <translation>Aucun arbre de la journée n’a de plan de motte dans le registre.</translation>
     </message>
+    <message>
+        <source>order of work</source>
+        <translation>ordre de travail</translation>
+    </message>
+    <message>
+        <source>sheet of repotting day %1 printed</source>
+        <translation>feuille de la journée de rempotage %1 imprimée</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3515,6 +3612,13 @@
     <message>
         <source>note</source>
         <translation>note</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ExplanationPopup</name>
+    <message>
+        <source>Read on: %1</source>
+        <translation>Lire la suite&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3981,6 +4085,140 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ImportPage</name>
+    <message>
+        <source>Where a record here differs, the file&apos;s takes its place</source>
+        <translation>Là où un enregistrement d’ici diffère, celui du fichier prend sa place</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>Les reprendre</translation>
+    </message>
+    <message>
+        <source>Read the file again</source>
+        <translation>Relire le fichier</translation>
+    </message>
+    <message>
+        <source>Records from a file</source>
+        <translation>Enregistrements d’un fichier</translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Une liste de sacs, d’essais de tamisage, de contenants ou d’arbres telle qu’un tableur l’enregistre (CSV), ou des enregistrements et des classeurs entiers en JSON. Rien n’est repris avant que vous le disiez&#xa0;; reprendre deux fois le même fichier n’ajoute rien en double, et une annulation retire tout.</translation>
+    </message>
+    <message>
+        <source>Another file...</source>
+        <translation>Autre fichier...</translation>
+    </message>
+    <message>
+        <source>The &amp;list holds</source>
+        <translation>La &amp;liste contient</translation>
+    </message>
+    <message>
+        <source>What the list holds</source>
+        <translation>Ce que contient la liste</translation>
+    </message>
+    <message>
+        <source>what its columns say</source>
+        <translation>ce que disent ses colonnes</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>sacs</translation>
+    </message>
+    <message>
+        <source>sieve tests</source>
+        <translation>essais de tamisage</translation>
+    </message>
+    <message>
+        <source>containers</source>
+        <translation>contenants</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>arbres</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, by row</source>
+        <translation>Ce qui est faux dans le fichier, par ligne</translation>
+    </message>
+    <message>
+        <source>Records of the file and what becomes of them</source>
+        <translation>Enregistrements du fichier et ce qu’ils deviennent</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Quitter</translation>
+    </message>
+    <message>
+        <source>One moment...</source>
+        <translation>Un instant...</translation>
+    </message>
+    <message>
+        <source>Lists and records (*.csv *.json);;All files (*)</source>
+        <translation>Listes et enregistrements (*.csv *.json);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>No file is chosen yet.</source>
+        <translation>Aucun fichier n’est encore choisi.</translation>
+    </message>
+    <message>
+        <source>%1 %2 (taken in all the same)</source>
+        <translation>%1 %2 (repris malgré tout)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) to take in</source>
+        <translation>
+            <numerusform>%n enregistrement à reprendre</numerusform>
+            <numerusform>%n enregistrements à reprendre</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n here already</source>
+        <translation>
+            <numerusform>%n déjà ici</numerusform>
+            <numerusform>%n déjà ici</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
+        <translation>
+            <numerusform>%n erreur&#xa0;: corrigez-la dans le fichier et relisez-le&#xa0;; d’ici là rien n’est repris</numerusform>
+            <numerusform>%n erreurs&#xa0;: corrigez-les dans le fichier et relisez-le&#xa0;; d’ici là rien n’est repris</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in; one undo takes them back.</source>
+        <translation>
+            <numerusform>%n enregistrement repris&#xa0;; une annulation le retire.</numerusform>
+            <numerusform>%n enregistrements repris&#xa0;; une annulation les retire.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ImportTableModel</name>
+    <message>
+        <source>the next free</source>
+        <translation>le prochain libre</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n°</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>quoi</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>genre</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation>ce qu’il devient</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
@@ -4164,10 +4402,6 @@
     <message>
         <source>Gritwright</source>
         <translation>Gritwright</translation>
-    </message>
-    <message>
-        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation>Le registre n’a pas pu être ouvert, cette page est donc vide&#xa0;; ce qui est sur l’établi est gardé malgré tout. Fermez les autres programmes qui utilisent le fichier, ou ouvrez une sauvegarde, puis relancez.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -4726,6 +4960,86 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Ctrl+Alt+Y</source>
         <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same.</source>
+        <translation>Le registre n’a pas pu être ouvert, cette page est donc vide&#xa0;; ce qui est sur l’établi est gardé malgré tout.</translation>
+    </message>
+    <message>
+        <source>What can be done...</source>
+        <translation>Ce qui peut être fait...</translation>
+    </message>
+    <message>
+        <source>Records from a f&amp;ile...</source>
+        <translation>Enregistrements d’un fic&amp;hier...</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Open &amp;another record...</source>
+        <translation>Ouvrir un a&amp;utre registre...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the usual record</source>
+        <translation>Re&amp;venir au registre habituel</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+H</source>
+        <translation>Ctrl+Alt+H</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups of the record</source>
+        <translation>&amp;Sauvegardes du registre</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+U</source>
+        <translation>Ctrl+Alt+U</translation>
+    </message>
+    <message>
+        <source>Open another record</source>
+        <translation>Ouvrir un autre registre</translation>
+    </message>
+    <message>
+        <source>Gritwright records (*.gritwright);;All files (*)</source>
+        <translation>Registres Gritwright (*.gritwright);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>Restaurer une sauvegarde</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of the record?</source>
+        <translation>Mettre %1 à la place du registre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>What was written down since then is no longer in the record. The record as it is now stays beside it under a name of its own, so nothing is lost.</source>
+        <translation>Ce qui a été écrit depuis ne sera plus dans le registre. Le registre actuel reste à côté sous un nom à lui, rien n’est donc perdu.</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurer</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1, reading only</source>
+        <translation>Gritwright – %1, en lecture seule</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1</source>
+        <translation>Gritwright – %1</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only: nothing here can be changed.</source>
+        <translation>%1 est ouvert en lecture seule&#xa0;: rien ici ne peut être changé.</translation>
+    </message>
+    <message>
+        <source>This is %1, not the usual record.</source>
+        <translation>Ceci est %1, pas le registre habituel.</translation>
     </message>
 </context>
 <context>
@@ -5369,22 +5683,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
-        <source>grain</source>
-        <translation>grain</translation>
-    </message>
-    <message>
-        <source>water</source>
-        <translation>eau</translation>
-    </message>
-    <message>
-        <source>trapped air</source>
-        <translation>air piégé</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>air qui se libère</translation>
-    </message>
-    <message>
         <source>No pot yet: type its shape and inside lengths.</source>
         <translation>Pas encore de pot&#xa0;: saisissez sa forme et ses dimensions intérieures.</translation>
     </message>
@@ -5803,6 +6101,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>main mix, without layers</source>
         <translation>mélange principal, sans couches</translation>
     </message>
+    <message>
+        <source>Mound above it</source>
+        <translation>Butte au-dessus</translation>
+    </message>
+    <message>
+        <source>rise in the middle; none if empty</source>
+        <translation>hausse au milieu</translation>
+    </message>
+    <message>
+        <source>mound</source>
+        <translation>butte</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
@@ -5917,6 +6227,41 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 in %2</source>
         <translation>%1 dans %2</translation>
+    </message>
+    <message>
+        <source>Emptied elsewhere meanwhile, so what you typed is not saved yet. Enter saves yours, Escape empties the field.</source>
+        <translation>Vidé ailleurs entre-temps, votre saisie n’est donc pas encore enregistrée. Entrée enregistre la vôtre, Échap vide le champ.</translation>
+    </message>
+    <message>
+        <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
+        <translation>Changé ailleurs entre-temps en «&#xa0;%1&#xa0;», votre saisie n’est donc pas encore enregistrée. Entrée enregistre la vôtre, Échap prend l’autre.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordImport</name>
+    <message>
+        <source>new</source>
+        <translation>nouveau</translation>
+    </message>
+    <message>
+        <source>here already, left alone</source>
+        <translation>déjà ici, laissé tel quel</translation>
+    </message>
+    <message>
+        <source>comes back</source>
+        <translation>revient</translation>
+    </message>
+    <message>
+        <source>replaces the one here</source>
+        <translation>remplace celui d’ici</translation>
+    </message>
+    <message>
+        <source>differs from the one here</source>
+        <translation>diffère de celui d’ici</translation>
+    </message>
+    <message>
+        <source>import of %1</source>
+        <translation>reprise de %1</translation>
     </message>
 </context>
 <context>
@@ -6350,6 +6695,69 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>The bench holds %1 components: the others of mix %2 were left out.</source>
         <translation>L’établi tient %1 composants&#xa0;: les autres du mélange %2 ont été laissés de côté.</translation>
     </message>
+    <message>
+        <source>Write records to a fi&amp;le...</source>
+        <translation>Écrire &amp;des enregistrements dans un fichier...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>The whole record (*.json)</source>
+        <translation>Tout le registre (*.json)</translation>
+    </message>
+    <message>
+        <source>List of bags (*.csv)</source>
+        <translation>Liste des sacs (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of sieve tests (*.csv)</source>
+        <translation>Liste des essais de tamisage (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of containers (*.csv)</source>
+        <translation>Liste des contenants (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of trees (*.csv)</source>
+        <translation>Liste des arbres (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of fractions (*.csv)</source>
+        <translation>Liste des fractions (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of the stock&apos;s entries (*.csv)</source>
+        <translation>Liste des écritures de stock (*.csv)</translation>
+    </message>
+    <message>
+        <source>The log (*.csv)</source>
+        <translation>Le journal (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write records to a file</source>
+        <translation>Écrire des enregistrements dans un fichier</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Écrit dans %1.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordSession</name>
+    <message>
+        <source>Nothing was restored: %1</source>
+        <translation>Rien n’a été restauré&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Restored. The record as it was is kept as %1.</source>
+        <translation>Restauré. Le registre tel qu’il était est gardé sous %1.</translation>
+    </message>
+    <message>
+        <source>Restored.</source>
+        <translation>Restauré.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
@@ -6372,6 +6780,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>place of the tree</source>
         <translation>place de l’arbre</translation>
+    </message>
+    <message>
+        <source>mix of root-mass plan %1</source>
+        <translation>mélange du plan de motte %1</translation>
     </message>
 </context>
 <context>
@@ -6960,6 +7372,98 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>not in one go</source>
         <translation>pas en une fois</translation>
     </message>
+    <message>
+        <source>Mix that fills the rest</source>
+        <translation>Mélange qui remplit le reste</translation>
+    </message>
+    <message>
+        <source>&amp;Mix</source>
+        <translation>Mé&amp;lange</translation>
+    </message>
+    <message>
+        <source>Trunk and stones</source>
+        <translation>Tronc et pierres</translation>
+    </message>
+    <message>
+        <source>under the soil; they take the place of mix</source>
+        <translation>sous le substrat&#xa0;; ils prennent la place du mélange</translation>
+    </message>
+    <message>
+        <source>Cut in this order</source>
+        <translation>Couper dans cet ordre</translation>
+    </message>
+    <message>
+        <source>like: up, right; empty: largest first</source>
+        <translation>comme&#xa0;: up, right&#xa0;; vide&#xa0;: le plus grand d’abord</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>All ground off on purpose: bare-rooted</source>
+        <translation>Tout le substrat ôté exprès&#xa0;: racines nues</translation>
+    </message>
+    <message>
+        <source>Bare-root it</source>
+        <translation>À racines nues</translation>
+    </message>
+    <message>
+        <source>bare-rooting</source>
+        <translation>racines nues</translation>
+    </message>
+    <message>
+        <source>It was bare-rooted last time</source>
+        <translation>Il était à racines nues la dernière fois</translation>
+    </message>
+    <message>
+        <source>Bare-rooted last time</source>
+        <translation>À racines nues la dernière fois</translation>
+    </message>
+    <message>
+        <source>last bare-rooting</source>
+        <translation>dernières racines nues</translation>
+    </message>
+    <message>
+        <source>Disturbed beside a cut</source>
+        <translation>Dérangé près d’une coupe</translation>
+    </message>
+    <message>
+        <source>to this depth; empty: 3 % of the length, 0.3 to 2 cm</source>
+        <translation>jusqu’à cette profondeur&#xa0;; vide&#xa0;: 3&#xa0;% de la longueur, 0,3 à 2 cm</translation>
+    </message>
+    <message>
+        <source>In stages: years between</source>
+        <translation>Par étapes&#xa0;: années entre</translation>
+    </message>
+    <message>
+        <source>whole years; empty: the group&apos;s least interval</source>
+        <translation>années entières&#xa0;; vide&#xa0;: le moindre intervalle du groupe</translation>
+    </message>
+    <message>
+        <source>Air and water</source>
+        <translation>Air et eau</translation>
+    </message>
+    <message>
+        <source>Written into the history of tree %1; a repotting day also takes the grain from the stock.</source>
+        <translation>Écrit dans l’histoire de l’arbre %1&#xa0;; une journée de rempotage prend aussi le grain du stock.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aucun encore</translation>
+    </message>
+    <message>
+        <source>untouched last time and again</source>
+        <translation>intact la dernière fois et encore</translation>
+    </message>
+    <message>
+        <source>worked last time and again</source>
+        <translation>travaillé la dernière fois et encore</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -7076,24 +7580,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>par étapes</translation>
     </message>
     <message>
-        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation>Le plan de côté et d’en haut&#xa0;; les flèches déplacent l’arbre, Page haut et Page bas le lèvent et l’abaissent</translation>
-    </message>
-    <message>
         <source>No plan yet: choose a tree and begin one.</source>
         <translation>Pas encore de plan&#xa0;: choisissez un arbre et commencez-en un.</translation>
     </message>
     <message>
-        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation>Le plan %1 va par étapes&#xa0;: %2 est ôté maintenant et l’arbre retourne dans son ancien pot, il n’y a donc pas d’image du nouveau.</translation>
-    </message>
-    <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
         <translation>Plan %1&#xa0;: %2 est ôté, %3 reste intact, la base du tronc est à %4 au-dessus du fond et le niveau du substrat à %5.</translation>
-    </message>
-    <message>
-        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation>Tirez l’arbre dans l’une des images, ou utilisez les flèches, Page haut et Page bas</translation>
     </message>
     <message>
         <source>what</source>
@@ -7142,6 +7634,93 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>over the soil</source>
         <translation>au-dessus du substrat</translation>
+    </message>
+    <message>
+        <source>untouched last time</source>
+        <translation>intact la dernière fois</translation>
+    </message>
+    <message>
+        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it, Shift with left and right turns it, Shift with up and down tips it</source>
+        <translation>Le plan de côté et d’en haut&#xa0;; les flèches déplacent l’arbre, Page haut et Page bas le lèvent et l’abaissent, Maj avec gauche et droite le tourne, Maj avec haut et bas le bascule</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.</source>
+        <translation>Le plan %1 va par étapes&#xa0;: %2 est ôté maintenant et l’arbre retourne dans son ancien pot, comme dessiné ici.</translation>
+    </message>
+    <message>
+        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down; the ring at the old front turns it, the ring on the trunk tips it, as do the arrow keys with Shift</source>
+        <translation>Tirez l’arbre dans l’une des images, ou utilisez les flèches, Page haut et Page bas&#xa0;; l’anneau à l’ancien devant le tourne, l’anneau du tronc le bascule, comme les flèches avec Maj</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>tronc</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RootSectionView</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>new mix only, %1 of the pot</source>
+        <translation>mélange neuf seulement, %1 du pot</translation>
+    </message>
+    <message>
+        <source>air %1, water held %2</source>
+        <translation>air %1, eau retenue %2</translation>
+    </message>
+    <message>
+        <source>The pot in section with the new mix around the root mass</source>
+        <translation>Le pot en coupe avec le mélange neuf autour de la motte</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3; the lowest %4 stay wet.</source>
+        <translation>%1 (%2)&#xa0;: %3&#xa0;; les %4 du bas restent saturés.</translation>
+    </message>
+    <message>
+        <source>What the kept root mass holds is not known.</source>
+        <translation>Ce que retient la motte gardée n’est pas connu.</translation>
+    </message>
+    <message>
+        <source>No plan yet: choose a tree and begin one.</source>
+        <translation>Pas encore de plan&#xa0;: choisissez un arbre et commencez-en un.</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>
+        <translation>Le plan %1 va par étapes, retour dans l’ancien pot&#xa0;: sa coupe n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>No mix yet: choose on “Root mass” what fills the rest of the pot.</source>
+        <translation>Pas encore de mélange&#xa0;: choisissez sous «&#xa0;Motte&#xa0;» ce qui remplit le reste du pot.</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a particle density, so its water is not known.</source>
+        <translation>%1 a un composant sans densité de grain, son eau n’est donc pas connue.</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>kept root mass: not known</source>
+        <translation>motte gardée&#xa0;: inconnu</translation>
+    </message>
+    <message>
+        <source>wet zone %1</source>
+        <translation>zone saturée %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>filled %1</source>
+        <translation>rempli %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -7448,6 +8027,26 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>set of sieves %1</source>
         <translation>jeu de tamis %1</translation>
+    </message>
+    <message>
+        <source>Your record</source>
+        <translation>Votre registre</translation>
+    </message>
+    <message>
+        <source>It lies in %1.</source>
+        <translation>Il se trouve dans %1.</translation>
+    </message>
+    <message>
+        <source>It is open for reading only.</source>
+        <translation>Il est ouvert en lecture seule.</translation>
+    </message>
+    <message>
+        <source>That is a network folder: saving takes longer there, and only one person should work in it at a time.</source>
+        <translation>C’est un dossier réseau&#xa0;: l’enregistrement y est plus long, et une seule personne devrait y travailler à la fois.</translation>
+    </message>
+    <message>
+        <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
+        <translation>Un autre programme copie ce dossier ailleurs&#xa0;: laissez-le finir avant d’ouvrir le registre sur une autre machine, sinon il peut en sortir deux moitiés.</translation>
     </message>
 </context>
 <context>
@@ -8484,6 +9083,33 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>no</source>
         <translation>non</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TroublePage</name>
+    <message>
+        <source>The record could not be opened</source>
+        <translation>Le registre n’a pas pu être ouvert</translation>
+    </message>
+    <message>
+        <source>The file was not changed, and what lies on the bench is kept. A backup that is restored takes the file&apos;s place; the file itself stays beside it under a name of its own, so nothing is overwritten.</source>
+        <translation>Le fichier n’a pas été modifié, et ce qui est sur l’établi est gardé. Une sauvegarde restaurée prend la place du fichier&#xa0;; le fichier lui-même reste à côté sous un nom à lui, rien n’est donc écrasé.</translation>
+    </message>
+    <message>
+        <source>Open it for reading only</source>
+        <translation>L’ouvrir en lecture seule</translation>
+    </message>
+    <message>
+        <source>Open another record...</source>
+        <translation>Ouvrir un autre registre...</translation>
+    </message>
+    <message>
+        <source>Try this one again</source>
+        <translation>Réessayer celui-ci</translation>
+    </message>
+    <message>
+        <source>Restore the newest whole backup: %1</source>
+        <translation>Restaurer la plus récente sauvegarde entière&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11971,6 +12597,86 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
         <translation>le classeur est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file} ({reason})&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
+    </message>
+    <message>
+        <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
+        <translation>{left_l} L ne peuvent pas rester&#xa0;; attendu de 0 à ce qui a été préparé</translation>
+    </message>
+    <message>
+        <source>{percent} % of what was left untouched last time stays so again; most of it lies before this face: work that half now, as far as the tree bears it</source>
+        <translation>{percent}&#xa0;% de ce qui était resté intact la dernière fois le reste encore&#xa0;; l’essentiel est devant cette face&#xa0;: travaillez cette moitié maintenant, autant que l’arbre le supporte</translation>
+    </message>
+    <message>
+        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <translation>{percent}&#xa0;% du substrat travaillé la dernière fois l’est à nouveau&#xa0;; il doit reposer, et l’autre moitié vient maintenant&#xa0;: l’essentiel est devant cette face (pratique courante)</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins</source>
+        <translation>la boîte {box} de la partie intacte finit avant de commencer</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; each needs six</source>
+        <translation>les boîtes ont {count} nombres&#xa0;; chacune en demande six</translation>
+    </message>
+    <message>
+        <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
+        <translation>une bascule de {angle_deg} degrés est impossible&#xa0;; attendu de 0 à 90</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from the front</source>
+        <translation>Plan {plan}, cette année, dans son ancien pot, de face</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from above</source>
+        <translation>Plan {plan}, cette année, dans son ancien pot, vu de dessus</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} à {high}</translation>
+    </message>
+    <message>
+        <source>new mix only, {share} of the pot</source>
+        <translation>mélange neuf seulement, {share} du pot</translation>
+    </message>
+    <message>
+        <source>Pot in section: {what}</source>
+        <translation>Pot en coupe : {what}</translation>
+    </message>
+    <message>
+        <source>filled {height}</source>
+        <translation>rempli {height}</translation>
+    </message>
+    <message>
+        <source>wet zone {height}</source>
+        <translation>zone saturée {height}</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>inconnu</translation>
+    </message>
+    <message>
+        <source>New mix only</source>
+        <translation>Mélange neuf seulement</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Air</translation>
+    </message>
+    <message>
+        <source>Water held</source>
+        <translation>Eau retenue</translation>
+    </message>
+    <message>
+        <source>Wet zone</source>
+        <translation>Zone saturée</translation>
+    </message>
+    <message>
+        <source>Air and water: {what}</source>
+        <translation>Air et eau : {what}</translation>
+    </message>
+    <message>
+        <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
+        <translation>Ce que retient la motte conservée (hachurée) n’est pas connu ; les chiffres n’en disent rien.</translation>
     </message>
 </context>
 </TS>

@@ -97,12 +97,12 @@
         <translation>ウィンドウの言語：de、en、es、fr、ja。</translation>
     </message>
     <message>
-        <source>Sieve tests to open.</source>
-        <translation>開くふるい試験。</translation>
-    </message>
-    <message>
         <source>What lies on the bench could not be saved: is the disk full?</source>
         <translation>作業台の内容を保存できませんでした。ディスクがいっぱいではありませんか？</translation>
+    </message>
+    <message>
+        <source>A record to open instead of the usual one, or sieve tests.</source>
+        <translation>いつもの記録の代わりに開く記録、またはふるい試験。</translation>
     </message>
 </context>
 <context>
@@ -905,64 +905,12 @@
         <translation>%1 / %2</translation>
     </message>
     <message>
-        <source>material</source>
-        <translation>資材</translation>
-    </message>
-    <message>
-        <source>bag</source>
-        <translation>袋</translation>
-    </message>
-    <message>
-        <source>bin</source>
-        <translation>保管容器</translation>
-    </message>
-    <message>
-        <source>fraction</source>
-        <translation>区分</translation>
-    </message>
-    <message>
-        <source>sieve set</source>
-        <translation>ふるいの組</translation>
-    </message>
-    <message>
-        <source>sieve test</source>
-        <translation>ふるい試験</translation>
-    </message>
-    <message>
         <source>container</source>
         <translation>鉢</translation>
     </message>
     <message>
         <source>tree</source>
         <translation>木</translation>
-    </message>
-    <message>
-        <source>root-mass plan</source>
-        <translation>根鉢計画</translation>
-    </message>
-    <message>
-        <source>repotting day</source>
-        <translation>植え替え日</translation>
-    </message>
-    <message>
-        <source>batch</source>
-        <translation>バッチ</translation>
-    </message>
-    <message>
-        <source>pot test</source>
-        <translation>鉢試験</translation>
-    </message>
-    <message>
-        <source>stock entry</source>
-        <translation>在庫の記入</translation>
-    </message>
-    <message>
-        <source>log entry</source>
-        <translation>日誌の記入</translation>
-    </message>
-    <message>
-        <source>species profile</source>
-        <translation>樹種グループ</translation>
     </message>
     <message>
         <source>thriving</source>
@@ -1162,6 +1110,25 @@
     <message>
         <source>page %1</source>
         <translation>%1 ページ</translation>
+    </message>
+</context>
+<context>
+    <name>PotSection</name>
+    <message>
+        <source>grain</source>
+        <translation>粒</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>水</translation>
+    </message>
+    <message>
+        <source>trapped air</source>
+        <translation>封入空気</translation>
+    </message>
+    <message>
+        <source>air that drains free</source>
+        <translation>排水後の気相率</translation>
     </message>
 </context>
 <context>
@@ -1734,6 +1701,73 @@
     </message>
 </context>
 <context>
+    <name>RecordKind</name>
+    <message>
+        <source>own material</source>
+        <translation>自分の資材</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>袋</translation>
+    </message>
+    <message>
+        <source>bin</source>
+        <translation>保管容器</translation>
+    </message>
+    <message>
+        <source>fraction</source>
+        <translation>区分</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>ふるいの組</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ふるい試験</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>配合</translation>
+    </message>
+    <message>
+        <source>container</source>
+        <translation>鉢</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>根鉢計画</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>植え替え日</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>バッチ</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>鉢試験</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>在庫の記入</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>日誌の記入</translation>
+    </message>
+    <message>
+        <source>species profile</source>
+        <translation>樹種グループ</translation>
+    </message>
+</context>
+<context>
     <name>Screening</name>
     <message>
         <source>Weighed so far: %1</source>
@@ -2135,6 +2169,61 @@
     <message>
         <source>crumbs wash down</source>
         <translation>細粒が流れ落ちる</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::BackupsCard</name>
+    <message>
+        <source>%1, before an update of the program</source>
+        <translation>%1、プログラム更新前</translation>
+    </message>
+    <message>
+        <source>Restore this backup...</source>
+        <translation>このバックアップを復元...</translation>
+    </message>
+    <message>
+        <source>Look into it, reading only</source>
+        <translation>中を見る（読み取り専用）</translation>
+    </message>
+    <message>
+        <source>Backups of the record</source>
+        <translation>記録のバックアップ</translation>
+    </message>
+    <message>
+        <source>Backups of the record, newest first</source>
+        <translation>記録のバックアップ（新しい順）</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>日付</translation>
+    </message>
+    <message>
+        <source>looked through</source>
+        <translation>確認</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>サイズ</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>未確認</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>正常</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>破損</translation>
+    </message>
+    <message>
+        <source>None yet. The first is made before the first change of another day, into %1.</source>
+        <translation>まだありません。最初のものは、別の日の最初の変更の前に %1 に作られます。</translation>
+    </message>
+    <message>
+        <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
+        <translation>場所：%1。その日の最初の変更の前に作られます。直近 10 日分と、12 か月各月の最後の分を残します。</translation>
     </message>
 </context>
 <context>
@@ -3318,6 +3407,14 @@
         <source>No tree of the day has a root-mass plan in the record.</source>
         <translation>この日の木には、記録に根鉢計画がありません。</translation>
     </message>
+    <message>
+        <source>order of work</source>
+        <translation>作業順</translation>
+    </message>
+    <message>
+        <source>sheet of repotting day %1 printed</source>
+        <translation>植え替え日 %1 のシートを印刷</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3503,6 +3600,13 @@
     <message>
         <source>note</source>
         <translation>メモ</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ExplanationPopup</name>
+    <message>
+        <source>Read on: %1</source>
+        <translation>続きを読む：%1</translation>
     </message>
 </context>
 <context>
@@ -3969,6 +4073,136 @@
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::ImportPage</name>
+    <message>
+        <source>Where a record here differs, the file&apos;s takes its place</source>
+        <translation>ここの記録と違う場合、ファイルの方に置き換える</translation>
+    </message>
+    <message>
+        <source>Take them in</source>
+        <translation>取り込む</translation>
+    </message>
+    <message>
+        <source>Read the file again</source>
+        <translation>ファイルを読み直す</translation>
+    </message>
+    <message>
+        <source>Records from a file</source>
+        <translation>ファイルから記録を取り込む</translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>表計算で保存した袋・ふるい試験・鉢・木の一覧（CSV）、または記録や帳簿ファイル全体の JSON です。指示するまで何も取り込まず、同じファイルを二度取り込んでも重複せず、一度の「元に戻す」で全部戻せます。</translation>
+    </message>
+    <message>
+        <source>Another file...</source>
+        <translation>別のファイル...</translation>
+    </message>
+    <message>
+        <source>The &amp;list holds</source>
+        <translation>一覧の種類(&amp;L)</translation>
+    </message>
+    <message>
+        <source>What the list holds</source>
+        <translation>一覧の種類</translation>
+    </message>
+    <message>
+        <source>what its columns say</source>
+        <translation>列から判断</translation>
+    </message>
+    <message>
+        <source>bags</source>
+        <translation>袋</translation>
+    </message>
+    <message>
+        <source>sieve tests</source>
+        <translation>ふるい試験</translation>
+    </message>
+    <message>
+        <source>containers</source>
+        <translation>鉢</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>木</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, by row</source>
+        <translation>ファイルの誤り（行ごと）</translation>
+    </message>
+    <message>
+        <source>Records of the file and what becomes of them</source>
+        <translation>ファイルの記録とその扱い</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>やめる</translation>
+    </message>
+    <message>
+        <source>One moment...</source>
+        <translation>お待ちください...</translation>
+    </message>
+    <message>
+        <source>Lists and records (*.csv *.json);;All files (*)</source>
+        <translation>一覧と記録 (*.csv *.json);;すべてのファイル (*)</translation>
+    </message>
+    <message>
+        <source>No file is chosen yet.</source>
+        <translation>ファイルが選ばれていません。</translation>
+    </message>
+    <message>
+        <source>%1 %2 (taken in all the same)</source>
+        <translation>%1 %2（それでも取り込みます）</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) to take in</source>
+        <translation>
+            <numerusform>取り込む記録 %n 件</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n here already</source>
+        <translation>
+            <numerusform>すでにあるもの %n 件</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): mend them in the file and read it again; until then nothing is taken in</source>
+        <translation>
+            <numerusform>誤り %n 件：ファイルを直して読み直してください。それまで何も取り込みません</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in; one undo takes them back.</source>
+        <translation>
+            <numerusform>記録 %n 件を取り込みました。一度の「元に戻す」で全部戻ります。</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::ImportTableModel</name>
+    <message>
+        <source>the next free</source>
+        <translation>次の空き番号</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>番号</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>項目</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>種類</translation>
+    </message>
+    <message>
+        <source>what becomes of it</source>
+        <translation>扱い</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::JumpBox</name>
     <message>
         <source>Go to</source>
@@ -4150,10 +4384,6 @@
     <message>
         <source>Gritwright</source>
         <translation>Gritwright</translation>
-    </message>
-    <message>
-        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same. Close other programs that use the file, or open a backup, and start again.</source>
-        <translation>記録を開けなかったため、このページは空です。作業台の内容は保たれています。ファイルを使っている他のプログラムを閉じるか、バックアップを開いて、起動し直してください。</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -4712,6 +4942,86 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Ctrl+Alt+Y</source>
         <translation>Ctrl+Alt+Y</translation>
+    </message>
+    <message>
+        <source>The record could not be opened, so this page is empty; what lies on the bench is kept all the same.</source>
+        <translation>記録を開けなかったため、このページは空です。作業台の内容は保たれています。</translation>
+    </message>
+    <message>
+        <source>What can be done...</source>
+        <translation>できること...</translation>
+    </message>
+    <message>
+        <source>Records from a f&amp;ile...</source>
+        <translation>ファイルから記録を取り込む(&amp;I)...</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Open &amp;another record...</source>
+        <translation>別の記録を開く(&amp;A)...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+W</source>
+        <translation>Ctrl+Alt+W</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the usual record</source>
+        <translation>いつもの記録に戻る(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+H</source>
+        <translation>Ctrl+Alt+H</translation>
+    </message>
+    <message>
+        <source>Bac&amp;kups of the record</source>
+        <translation>記録のバックアップ(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Alt+U</source>
+        <translation>Ctrl+Alt+U</translation>
+    </message>
+    <message>
+        <source>Open another record</source>
+        <translation>別の記録を開く</translation>
+    </message>
+    <message>
+        <source>Gritwright records (*.gritwright);;All files (*)</source>
+        <translation>Gritwright の記録 (*.gritwright);;すべてのファイル (*)</translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation>バックアップを復元</translation>
+    </message>
+    <message>
+        <source>Put %1 in the place of the record?</source>
+        <translation>記録を %1 に置き換えますか？</translation>
+    </message>
+    <message>
+        <source>What was written down since then is no longer in the record. The record as it is now stays beside it under a name of its own, so nothing is lost.</source>
+        <translation>それ以後に書き込んだ内容は記録からなくなります。今の記録は別の名前で隣に残るため、何も失われません。</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>復元</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1, reading only</source>
+        <translation>Gritwright – %1（読み取り専用）</translation>
+    </message>
+    <message>
+        <source>Gritwright – %1</source>
+        <translation>Gritwright – %1</translation>
+    </message>
+    <message>
+        <source>%1 is open for reading only: nothing here can be changed.</source>
+        <translation>%1 は読み取り専用で開いています。ここでは何も変更できません。</translation>
+    </message>
+    <message>
+        <source>This is %1, not the usual record.</source>
+        <translation>これは %1 で、いつもの記録ではありません。</translation>
     </message>
 </context>
 <context>
@@ -5354,22 +5664,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
 <context>
     <name>gritwright::desktop::PotSectionView</name>
     <message>
-        <source>grain</source>
-        <translation>粒</translation>
-    </message>
-    <message>
-        <source>water</source>
-        <translation>水</translation>
-    </message>
-    <message>
-        <source>trapped air</source>
-        <translation>封入空気</translation>
-    </message>
-    <message>
-        <source>air that drains free</source>
-        <translation>排水後の気相率</translation>
-    </message>
-    <message>
         <source>No pot yet: type its shape and inside lengths.</source>
         <translation>鉢はまだありません。形と内寸を入力してください。</translation>
     </message>
@@ -5788,6 +6082,18 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>main mix, without layers</source>
         <translation>主な用土（層を除く）</translation>
     </message>
+    <message>
+        <source>Mound above it</source>
+        <translation>盛り上げ</translation>
+    </message>
+    <message>
+        <source>rise in the middle; none if empty</source>
+        <translation>中央の高さ。空欄：なし</translation>
+    </message>
+    <message>
+        <source>mound</source>
+        <translation>盛り上げ</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ProtocolDrawing</name>
@@ -5901,6 +6207,41 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 in %2</source>
         <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>Emptied elsewhere meanwhile, so what you typed is not saved yet. Enter saves yours, Escape empties the field.</source>
+        <translation>その間に別の場所で空にされたため、入力はまだ保存されていません。Enter でこちらを保存、Escape で欄を空にします。</translation>
+    </message>
+    <message>
+        <source>Changed elsewhere meanwhile to “%1”, so what you typed is not saved yet. Enter saves yours, Escape takes the other.</source>
+        <translation>その間に別の場所で「%1」に変更されたため、入力はまだ保存されていません。Enter でこちらを保存、Escape で向こうを使います。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordImport</name>
+    <message>
+        <source>new</source>
+        <translation>新規</translation>
+    </message>
+    <message>
+        <source>here already, left alone</source>
+        <translation>すでにあるため、そのまま</translation>
+    </message>
+    <message>
+        <source>comes back</source>
+        <translation>復活</translation>
+    </message>
+    <message>
+        <source>replaces the one here</source>
+        <translation>ここのものと置き換え</translation>
+    </message>
+    <message>
+        <source>differs from the one here</source>
+        <translation>ここのものと相違</translation>
+    </message>
+    <message>
+        <source>import of %1</source>
+        <translation>%1 の取り込み</translation>
     </message>
 </context>
 <context>
@@ -6333,6 +6674,69 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>The bench holds %1 components: the others of mix %2 were left out.</source>
         <translation>作業台の配合材は %1 個までです。配合 %2 の残りは省きました。</translation>
     </message>
+    <message>
+        <source>Write records to a fi&amp;le...</source>
+        <translation>記録をファイルに書き出す(&amp;L)...</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>The whole record (*.json)</source>
+        <translation>記録全体 (*.json)</translation>
+    </message>
+    <message>
+        <source>List of bags (*.csv)</source>
+        <translation>袋の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of sieve tests (*.csv)</source>
+        <translation>ふるい試験の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of containers (*.csv)</source>
+        <translation>鉢の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of trees (*.csv)</source>
+        <translation>木の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of fractions (*.csv)</source>
+        <translation>区分の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>List of the stock&apos;s entries (*.csv)</source>
+        <translation>在庫の記入の一覧 (*.csv)</translation>
+    </message>
+    <message>
+        <source>The log (*.csv)</source>
+        <translation>日誌 (*.csv)</translation>
+    </message>
+    <message>
+        <source>Write records to a file</source>
+        <translation>記録をファイルに書き出す</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>%1 に書き出しました。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RecordSession</name>
+    <message>
+        <source>Nothing was restored: %1</source>
+        <translation>何も復元していません：%1</translation>
+    </message>
+    <message>
+        <source>Restored. The record as it was is kept as %1.</source>
+        <translation>復元しました。元の記録は %1 として残しました。</translation>
+    </message>
+    <message>
+        <source>Restored.</source>
+        <translation>復元しました。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanDesk</name>
@@ -6355,6 +6759,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>place of the tree</source>
         <translation>木の位置</translation>
+    </message>
+    <message>
+        <source>mix of root-mass plan %1</source>
+        <translation>根鉢計画 %1 の配合</translation>
     </message>
 </context>
 <context>
@@ -6943,6 +7351,98 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>not in one go</source>
         <translation>一度にはできない</translation>
     </message>
+    <message>
+        <source>Mix that fills the rest</source>
+        <translation>残りを満たす配合</translation>
+    </message>
+    <message>
+        <source>&amp;Mix</source>
+        <translation>配合(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Trunk and stones</source>
+        <translation>幹と石</translation>
+    </message>
+    <message>
+        <source>under the soil; they take the place of mix</source>
+        <translation>土面下。用土の場所を占める</translation>
+    </message>
+    <message>
+        <source>Cut in this order</source>
+        <translation>この順に切る</translation>
+    </message>
+    <message>
+        <source>like: up, right; empty: largest first</source>
+        <translation>例：up, right。空欄：大きい順</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>いいえ</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>はい</translation>
+    </message>
+    <message>
+        <source>All ground off on purpose: bare-rooted</source>
+        <translation>意図して土を全部落とす：裸根</translation>
+    </message>
+    <message>
+        <source>Bare-root it</source>
+        <translation>裸根にする</translation>
+    </message>
+    <message>
+        <source>bare-rooting</source>
+        <translation>裸根</translation>
+    </message>
+    <message>
+        <source>It was bare-rooted last time</source>
+        <translation>前回は裸根にした</translation>
+    </message>
+    <message>
+        <source>Bare-rooted last time</source>
+        <translation>前回は裸根</translation>
+    </message>
+    <message>
+        <source>last bare-rooting</source>
+        <translation>前回の裸根</translation>
+    </message>
+    <message>
+        <source>Disturbed beside a cut</source>
+        <translation>切断の脇で傷む部分</translation>
+    </message>
+    <message>
+        <source>to this depth; empty: 3 % of the length, 0.3 to 2 cm</source>
+        <translation>この深さまで。空欄：長さの 3 %、0.3～2 cm</translation>
+    </message>
+    <message>
+        <source>In stages: years between</source>
+        <translation>段階的に：間の年数</translation>
+    </message>
+    <message>
+        <source>whole years; empty: the group&apos;s least interval</source>
+        <translation>整数。空欄：グループの最短間隔</translation>
+    </message>
+    <message>
+        <source>Air and water</source>
+        <translation>空気と水</translation>
+    </message>
+    <message>
+        <source>Written into the history of tree %1; a repotting day also takes the grain from the stock.</source>
+        <translation>木 %1 の履歴に書き込みました。植え替え日を使うと、粒も在庫から引かれます。</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>まだなし</translation>
+    </message>
+    <message>
+        <source>untouched last time and again</source>
+        <translation>前回も今回も残す核</translation>
+    </message>
+    <message>
+        <source>worked last time and again</source>
+        <translation>前回も今回も手を付ける部分</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -7059,24 +7559,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>段階的に</translation>
     </message>
     <message>
-        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it</source>
-        <translation>横と上から見た計画。矢印キーで木を動かし、Page Up・Page Down で上げ下げします</translation>
-    </message>
-    <message>
         <source>No plan yet: choose a tree and begin one.</source>
         <translation>計画はまだありません。木を選んで始めてください。</translation>
     </message>
     <message>
-        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, so there is no picture of the new one.</source>
-        <translation>計画 %1 は段階的です：今回 %2 を落とし、木は元の鉢に戻るため、新しい鉢の図はありません。</translation>
-    </message>
-    <message>
         <source>Plan %1: %2 is taken off, %3 stays untouched, the trunk base stands %4 over the floor and the soil line lies at %5.</source>
         <translation>計画 %1：%2 を落とし、%3 は手を付けません。株元は底から %4、土面は %5 です。</translation>
-    </message>
-    <message>
-        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down</source>
-        <translation>どちらかの図で木をドラッグするか、矢印キーと Page Up・Page Down を使ってください</translation>
     </message>
     <message>
         <source>what</source>
@@ -7125,6 +7613,93 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>over the soil</source>
         <translation>土面から</translation>
+    </message>
+    <message>
+        <source>untouched last time</source>
+        <translation>前回残した核</translation>
+    </message>
+    <message>
+        <source>The plan from the side and from above; arrow keys move the tree, Page Up and Page Down raise and sink it, Shift with left and right turns it, Shift with up and down tips it</source>
+        <translation>横と上から見た計画。矢印キーで木を動かし、Page Up・Page Down で上げ下げ、Shift＋左右で回し、Shift＋上下で倒します</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.</source>
+        <translation>計画 %1 は段階的です：今回 %2 を落とし、図のように木は元の鉢に戻ります。</translation>
+    </message>
+    <message>
+        <source>Drag the tree in either picture, or use the arrow keys, Page Up and Page Down; the ring at the old front turns it, the ring on the trunk tips it, as do the arrow keys with Shift</source>
+        <translation>どちらかの図で木をドラッグするか、矢印キーと Page Up・Page Down を使います。元の正面の輪で回し、幹の輪で倒します（Shift＋矢印キーでも可）</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>幹</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::RootSectionView</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1～%2</translation>
+    </message>
+    <message>
+        <source>new mix only, %1 of the pot</source>
+        <translation>新しい用土だけ、鉢の %1</translation>
+    </message>
+    <message>
+        <source>air %1, water held %2</source>
+        <translation>空気 %1、保水 %2</translation>
+    </message>
+    <message>
+        <source>The pot in section with the new mix around the root mass</source>
+        <translation>根鉢のまわりに新しい用土を入れた鉢の断面</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3; the lowest %4 stay wet.</source>
+        <translation>%1（%2）：%3。下 %4 は濡れたまま。</translation>
+    </message>
+    <message>
+        <source>What the kept root mass holds is not known.</source>
+        <translation>残す根鉢が保つ水は不明です。</translation>
+    </message>
+    <message>
+        <source>No plan yet: choose a tree and begin one.</source>
+        <translation>計画はまだありません。木を選んで始めてください。</translation>
+    </message>
+    <message>
+        <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>
+        <translation>計画 %1 は段階的で元の鉢に戻すため、断面は不明です。</translation>
+    </message>
+    <message>
+        <source>No mix yet: choose on “Root mass” what fills the rest of the pot.</source>
+        <translation>配合がまだありません。「根鉢」で鉢の残りを満たすものを選んでください。</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a particle density, so its water is not known.</source>
+        <translation>%1 には粒子密度のない配合材があり、水は不明です。</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>高さ</translation>
+    </message>
+    <message>
+        <source>kept root mass: not known</source>
+        <translation>残す根鉢：不明</translation>
+    </message>
+    <message>
+        <source>wet zone %1</source>
+        <translation>滞水層 %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>不明</translation>
+    </message>
+    <message>
+        <source>filled %1</source>
+        <translation>充填 %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
     </message>
 </context>
 <context>
@@ -7429,6 +8004,26 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>set of sieves %1</source>
         <translation>ふるいの組 %1</translation>
+    </message>
+    <message>
+        <source>Your record</source>
+        <translation>あなたの記録</translation>
+    </message>
+    <message>
+        <source>It lies in %1.</source>
+        <translation>場所は %1 です。</translation>
+    </message>
+    <message>
+        <source>It is open for reading only.</source>
+        <translation>読み取り専用で開いています。</translation>
+    </message>
+    <message>
+        <source>That is a network folder: saving takes longer there, and only one person should work in it at a time.</source>
+        <translation>ネットワークフォルダーです。保存に時間がかかり、同時に使うのは一人だけにしてください。</translation>
+    </message>
+    <message>
+        <source>Another program copies that folder elsewhere: let it finish before the record is opened on another machine, or two half records may come of it.</source>
+        <translation>別のプログラムがこのフォルダーをよそへコピーします。終わるのを待ってから別のコンピューターで開いてください。さもないと半端な記録が二つできるおそれがあります。</translation>
     </message>
 </context>
 <context>
@@ -8463,6 +9058,33 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>no</source>
         <translation>いいえ</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::TroublePage</name>
+    <message>
+        <source>The record could not be opened</source>
+        <translation>記録を開けませんでした</translation>
+    </message>
+    <message>
+        <source>The file was not changed, and what lies on the bench is kept. A backup that is restored takes the file&apos;s place; the file itself stays beside it under a name of its own, so nothing is overwritten.</source>
+        <translation>ファイルは変更されず、作業台の内容も保たれています。復元したバックアップがファイルの場所に入り、元のファイルは別の名前で隣に残るため、何も上書きされません。</translation>
+    </message>
+    <message>
+        <source>Open it for reading only</source>
+        <translation>読み取り専用で開く</translation>
+    </message>
+    <message>
+        <source>Open another record...</source>
+        <translation>別の記録を開く...</translation>
+    </message>
+    <message>
+        <source>Try this one again</source>
+        <translation>もう一度試す</translation>
+    </message>
+    <message>
+        <source>Restore the newest whole backup: %1</source>
+        <translation>最新の正常なバックアップを復元：%1</translation>
     </message>
 </context>
 <context>
@@ -11950,6 +12572,86 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
         <translation>帳簿ファイルは古いバージョンで、更新前のバックアップを {file} に書けませんでした（{reason}）。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
+    </message>
+    <message>
+        <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
+        <translation>残り {left_l} L はありえません。0 から作った量までにしてください</translation>
+    </message>
+    <message>
+        <source>{percent} % of what was left untouched last time stays so again; most of it lies before this face: work that half now, as far as the tree bears it</source>
+        <translation>前回残した核の {percent} % が今回も残ります。大半はこの面の手前です。木が耐える範囲で、今回はその半分に手を付けてください</translation>
+    </message>
+    <message>
+        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <translation>前回手を付けた土の {percent} % に再び手を付けます。そこは休ませ、今回は残り半分の番です。大半はこの面の手前です（一般的な目安）</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins</source>
+        <translation>残す核の箱 {box} は、終わりが始まりより前です</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; each needs six</source>
+        <translation>箱の数値が {count} 個あります。一つの箱に六つ必要です</translation>
+    </message>
+    <message>
+        <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
+        <translation>倒し {angle_deg} 度はありえません。0～90 にしてください</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from the front</source>
+        <translation>計画 {plan}、今年、元の鉢で、正面から</translation>
+    </message>
+    <message>
+        <source>Plan {plan}, this year, in its old pot, from above</source>
+        <translation>計画 {plan}、今年、元の鉢で、上から</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low}～{high}</translation>
+    </message>
+    <message>
+        <source>new mix only, {share} of the pot</source>
+        <translation>新しい用土だけ、鉢の {share}</translation>
+    </message>
+    <message>
+        <source>Pot in section: {what}</source>
+        <translation>鉢の断面：{what}</translation>
+    </message>
+    <message>
+        <source>filled {height}</source>
+        <translation>充填 {height}</translation>
+    </message>
+    <message>
+        <source>wet zone {height}</source>
+        <translation>滞水層 {height}</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>不明</translation>
+    </message>
+    <message>
+        <source>New mix only</source>
+        <translation>新しい用土だけ</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>気相</translation>
+    </message>
+    <message>
+        <source>Water held</source>
+        <translation>保水率</translation>
+    </message>
+    <message>
+        <source>Wet zone</source>
+        <translation>滞水層</translation>
+    </message>
+    <message>
+        <source>Air and water: {what}</source>
+        <translation>気相と水：{what}</translation>
+    </message>
+    <message>
+        <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
+        <translation>残した根鉢（斜線部）が保つ水は分かりません。数値には含まれていません。</translation>
     </message>
 </context>
 </TS>
