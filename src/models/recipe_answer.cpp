@@ -56,6 +56,10 @@ class MovedRanking {
  public:
   MovedRanking(const Ground& ground, const std::vector<FigureRanges>& figures) : ground_(ground), figures_(figures) {
     for (const FigureRanges& each : figures_) base_.push_back(ground_.rate(each, Strictness::as_wished));
+    for (const PlainWish& wish : ground_.wishes()) {
+      std::vector<double>& missed_as_is = squares_.emplace_back();
+      for (const FigureRanges& each : figures_) missed_as_is.push_back(square_missed(wish, each));
+    }
   }
 
   /// Which recipe comes first with the wish moved inward.
@@ -65,15 +69,12 @@ class MovedRanking {
     std::size_t best = 0;
     FigureKey best_key{infinite, infinite};
     for (std::size_t i = 0; i < figures_.size(); ++i) {
-      const auto missed = [&](const PlainWish& each) {
-        const double points = ground_.missed(each, figures_[i]).low;
-        return points <= no_violation ? 0 : points;
-      };
+      const double square = square_missed(other, figures_[i]);
       double score = base_[i].score.low;
       if (as_is.hard) {
-        if (missed(other) > 0) score = infinite;
+        if (square > 0) score = infinite;
       } else if (as_is.weight > 0) {
-        score += as_is.weight * (missed(other) * missed(other) - missed(as_is) * missed(as_is));
+        score += as_is.weight * (square - squares_[wish][i]);
       }
       const FigureKey key = figure_key(score, figures_[i].price ? figures_[i].price->low : infinite);
       if (key < best_key) {
@@ -85,9 +86,15 @@ class MovedRanking {
   }
 
  private:
+  [[nodiscard]] double square_missed(const PlainWish& wish, const FigureRanges& figures) const {
+    const double points = ground_.missed(wish, figures).low;
+    return points <= no_violation ? 0 : points * points;
+  }
+
   const Ground& ground_;
   const std::vector<FigureRanges>& figures_;
   std::vector<Rating> base_;
+  std::vector<std::vector<double>> squares_;  ///< by wish, of each recipe as things stand
 };
 
 /// Limits the right way up and not below nothing.
@@ -155,10 +162,13 @@ RatedRecipe rated(const Ground& ground, const std::vector<Dose>& doses, Strictne
     mix.components.back().parts = Parts(recipe.parts[i]);
   }
   if (auto state = mix_state(mix)) recipe.mix = std::move(state).value();
-  for (const auto& [name, container] : problem.pots)
-    if (auto water = mix_in_pot(recipe.mix, problem.water, PotGeometry(container))) recipe.pots.emplace(name, *std::move(water));
-
-  const FigureRanges figures = ground.exact(doses);
+  std::vector<PotWater> in_pots;
+  const FigureRanges figures = ground.exact(doses, &in_pots);
+  std::size_t place = 0;
+  for (const auto& [name, container] : problem.pots) {
+    if (place < in_pots.size()) recipe.pots.emplace(name, in_pots[place++]);
+    else if (auto water = mix_in_pot(recipe.mix, problem.water, PotGeometry(container))) recipe.pots.emplace(name, *std::move(water));
+  }
   recipe.score = ground.rate(figures, strictness).score.low;
   if (figures.price) recipe.price = PricePerLitre(figures.price->low);
   for (std::size_t i = 0; i < ground.wishes().size(); ++i) {

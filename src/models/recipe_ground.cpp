@@ -293,7 +293,7 @@ void Ground::evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& work
   }
 }
 
-FigureRanges Ground::exact(std::span<const Dose> doses) const {
+FigureRanges Ground::exact(std::span<const Dose> doses, std::vector<PotWater>* in_pots) const {
   Mix mix;
   mix.water = problem_.water;
   mix.settling = problem_.settling;
@@ -327,6 +327,7 @@ FigureRanges Ground::exact(std::span<const Dose> doses) const {
     figures.air.push_back(known(water.air_filled_porosity.value()));
     figures.available.push_back(known(water.available_in_pot.value()));
     figures.wet_g_l.push_back(known(in_g_l(state->settled->bulk_density) + 1000 * water.container_capacity.value()));
+    if (in_pots != nullptr) in_pots->push_back(water);
   }
   return figures;
 }

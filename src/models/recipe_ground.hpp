@@ -11,6 +11,7 @@
 
 #include "gritwright/domain/design_problem.hpp"
 #include "gritwright/models/mix_evaluator.hpp"
+#include "gritwright/models/pot_water.hpp"
 #include "gritwright/models/recipe_space.hpp"
 
 namespace gritwright::recipe_search {
@@ -103,8 +104,8 @@ class Ground {
 
   /// Figures by the fast evaluator, with its error as their range.
   void evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& workspace, RecipeFigures& scratch, FigureRanges& figures) const;
-  /// Figures by the full model.
-  [[nodiscard]] FigureRanges exact(std::span<const Dose> doses) const;
+  /// Figures by the full model; `in_pots` takes the water of each pot in the order of the problem, none where no wish asks for it.
+  [[nodiscard]] FigureRanges exact(std::span<const Dose> doses, std::vector<PotWater>* in_pots = nullptr) const;
 
  private:
   void put_in_order();

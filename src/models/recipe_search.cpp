@@ -126,10 +126,17 @@ class Designer {
     std::vector<std::vector<Dose>> known = doses;
     for (const WholeRecipe& recipe : in_order(found.pool))
       if (known.size() < most_known) known.push_back(doses_of(recipe));
-    answer_.room = rooms(ground_, {known.begin(), known.begin() + static_cast<std::ptrdiff_t>(std::min(known.size(), most_rivals))});
-    cost_of_rounding(doses);
+    const std::vector<std::vector<Dose>> rivals(known.begin(), known.begin() + static_cast<std::ptrdiff_t>(std::min(known.size(), most_rivals)));
     survey(known);
-    picture(known);
+    // What is told besides is worked out side by side.
+    std::vector<double> free_scores(doses.size(), answer_.recipes.front().score);
+    control_.runner(doses.size() + 2, [&](std::size_t task) {
+      if (task == 0) return picture(known);
+      if (task == 1) return static_cast<void>(answer_.room = rooms(ground_, rivals));
+      if (const auto free = free_recipe_near(ground_, doses[task - 2], Strictness::as_wished)) free_scores[task - 2] = free->score;
+    });
+    const double score = answer_.recipes.front().score;
+    answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
   }
 
   /// Each recipe once, in the order of what is known of them.
@@ -228,15 +235,6 @@ class Designer {
     TradeOffs pictures = trade_offs(ground_, known, Strictness::as_wished);
     answer_.air_and_water = std::move(pictures.air_and_water);
     answer_.price_and_fit = std::move(pictures.price_and_fit);
-  }
-
-  void cost_of_rounding(const std::vector<std::vector<Dose>>& listed) {
-    const double score = answer_.recipes.front().score;
-    std::vector<double> free_scores(listed.size(), score);
-    control_.runner(listed.size(), [&](std::size_t i) {
-      if (const auto free = free_recipe_near(ground_, listed[i], Strictness::as_wished)) free_scores[i] = free->score;
-    });
-    answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
   }
 
   const DesignProblem& problem_;

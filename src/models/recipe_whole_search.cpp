@@ -9,8 +9,11 @@ namespace gritwright::recipe_search {
 namespace {
 
 constexpr std::size_t slices = 96;
-// Rounds of slices; between rounds the slices learn of each other. The first are short, so that a good limit is found early.
-constexpr std::size_t first_round = 4;
+// Rounds of slices; between rounds the slices learn of each other. The first is one slice of the sets that promise most, so that
+// a good limit is known to all the others.
+constexpr std::size_t first_round = 1;
+// Recipes that wait to be worked out in the order of what they cost at least.
+constexpr std::size_t most_waiting = 256;
 
 /// A place in the order up to which recipes are collected.
 struct Limit {
@@ -82,14 +85,47 @@ struct SliceResult {
   bool stopped = false;
 };
 
+/// A set of candidates, and what its recipe of equal parts costs at least by gradings and room.
+struct CandidateSet {
+  float cost = 0;
+  std::uint8_t count = 0;
+  std::array<std::uint8_t, 6> candidates{};
+};
+
+/// All sets, the most promising first. The order changes no answer, only how soon bounds exclude what is left.
+std::vector<CandidateSet> sets_by_promise(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns,
+                                          Strictness strictness, const SearchControl& control) {
+  std::vector<CandidateSet> sets;
+  SubsetWalk walk(static_cast<int>(tables.ground().size()), form.components, 0, 1);
+  while (walk.next()) {
+    CandidateSet& set = sets.emplace_back();
+    set.count = static_cast<std::uint8_t>(walk.subset().size());
+    set.candidates = walk.places();
+  }
+  control.runner(slices, [&](std::size_t slice) {
+    SubsetBounds bounds(tables, strictness);
+    constexpr std::array<double, 6> equal{1, 1, 1, 1, 1, 1};
+    for (std::size_t i = slice; i < sets.size(); i += slices) {
+      CandidateSet& set = sets[i];
+      if (patterns[set.count - 1U].size() == 0) continue;  // more candidates than parts
+      bounds.choose({set.candidates.data(), set.count});
+      // The first pattern is one part of each.
+      bounds.bound_gradings(patterns[set.count - 1U], 0, 1);
+      const double cost = bounds.broken(0) != 0 ? infinite : bounds.score(0) + bounds.least_for_want_of_room({equal.data(), set.count});
+      set.cost = static_cast<float>(cost);
+    }
+  });
+  std::ranges::stable_sort(sets, {}, &CandidateSet::cost);
+  return sets;
+}
+
 /// Walks one slice of the space.
 class SliceSearch {
  public:
-  SliceSearch(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns, Strictness strictness,
+  SliceSearch(const BoundTables& tables, const std::vector<PartPatterns>& patterns, Strictness strictness,
               Collector collector, const SearchControl& control, ProgressCounter& progress)
       : tables_(tables),
         ground_(tables.ground()),
-        form_(form),
         patterns_(patterns),
         strictness_(strictness),
         collector_(std::move(collector)),
@@ -98,15 +134,16 @@ class SliceSearch {
         bounds_(tables, strictness),
         bounds_figures_(ground_.asks_for_volumes()) {}
 
-  SliceResult run(std::size_t slice) {
-    SubsetWalk walk(static_cast<int>(ground_.size()), form_.components, slice, slices);
+  /// Every `step`-th set from `from` and before `to`.
+  SliceResult run(std::span<const CandidateSet> sets, std::size_t from, std::size_t to, std::size_t step) {
     std::uint64_t reported = 0;
-    while (walk.next()) {
+    for (std::size_t at = from; at < to; at += step) {
       if (control_.stop.stop_requested()) {
         result_.stopped = true;
         break;
       }
-      search_subset(walk.subset());
+      search_set(sets[at]);
+      if (waiting_.size() >= most_waiting) work_out_waiting();
       constexpr std::uint64_t report_every = 1U << 18U;
       const std::uint64_t covered = result_.examined + result_.excluded;
       if (covered - reported >= report_every) {
@@ -114,6 +151,7 @@ class SliceSearch {
         reported = covered;
       }
     }
+    work_out_waiting();
     progress_.add(result_.examined + result_.excluded - reported);
     result_.found = std::move(collector_).finish();
     result_.limit = collector_.limit();
@@ -121,12 +159,12 @@ class SliceSearch {
   }
 
  private:
-  void search_subset(std::span<const std::uint8_t> subset) {
-    const PartPatterns& patterns = patterns_[subset.size() - 1];
-    recipe_.count = static_cast<std::uint8_t>(subset.size());
-    recipe_.candidates = {};
+  void search_set(const CandidateSet& set) {
+    const PartPatterns& patterns = patterns_[set.count - 1U];
+    const std::span<const std::uint8_t> subset(set.candidates.data(), set.count);
+    recipe_.count = set.count;
+    recipe_.candidates = set.candidates;
     recipe_.parts = {};
-    std::ranges::copy(subset, recipe_.candidates.begin());
     bounds_.choose(subset);
     const SubsetRating rating = rate_by_extremes(tables_, subset, Taken::all, strictness_);
     if (rating.broken != 0 || beyond(rating.least_score)) {
@@ -150,6 +188,11 @@ class SliceSearch {
     return limit.is_set && score_lies_beyond(score, limit.key);
   }
 
+  struct Waiting {
+    FigureKey least;
+    WholeRecipe recipe;
+  };
+
   /// `grading_score`: what gradings and shares cost at least.
   void examine(const PartPatterns& patterns, std::size_t pattern, double grading_score) {
     std::array<double, 6> parts{};
@@ -157,6 +200,7 @@ class SliceSearch {
       parts[j] = patterns.row(static_cast<int>(j))[pattern];
       recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
     }
+    FigureKey at_least = figure_key(grading_score, 0);
     if (bounds_figures_) {
       if (beyond(grading_score + bounds_.least_for_want_of_room({parts.data(), recipe_.count}))) {
         ++result_.excluded;
@@ -165,27 +209,43 @@ class SliceSearch {
       const FigureRanges& figures = bounds_.bound_volumes({parts.data(), recipe_.count});
       Rating least = ground_.rate(figures, strictness_, Counted::of_volumes);
       least.score.low += grading_score;
-      if (out(least, figures)) {
+      if (out(least, figures, recipe_)) {
         ++result_.excluded;
         return;
       }
+      at_least = key_of(least.score.low, figures.price, false);
     }
-    ++result_.examined;
-    doses_.clear();
-    for (std::size_t j = 0; j < recipe_.count; ++j) doses_.push_back({recipe_.candidates[j], parts[j]});
-    ground_.evaluate(doses_, workspace_, scratch_, figures_);
-    const Rating rating = ground_.rate(figures_, strictness_);
-    if (!out(rating, figures_)) collector_.add(entry_of(recipe_, rating, figures_));
+    waiting_.push_back({at_least, recipe_});
   }
 
-  [[nodiscard]] bool out(const Rating& rating, const FigureRanges& figures) const {
+  /// The full model for what waits, best first: the later ones may be excluded by what the first are found to be.
+  void work_out_waiting() {
+    std::ranges::sort(waiting_, [&](const Waiting& a, const Waiting& b) {
+      if (const auto order = a.least <=> b.least; order != 0) return order < 0;
+      return comes_before(a.recipe, b.recipe, ground_.name_ranks());
+    });
+    for (const Waiting& each : waiting_) {
+      if (collector_.excludes(each.least, each.recipe)) {
+        ++result_.excluded;
+        continue;
+      }
+      ++result_.examined;
+      doses_.clear();
+      for (std::size_t j = 0; j < each.recipe.count; ++j) doses_.push_back({each.recipe.candidates[j], static_cast<double>(each.recipe.parts[j])});
+      ground_.evaluate(doses_, workspace_, scratch_, figures_);
+      const Rating rating = ground_.rate(figures_, strictness_);
+      if (!out(rating, figures_, each.recipe)) collector_.add(entry_of(each.recipe, rating, figures_));
+    }
+    waiting_.clear();
+  }
+
+  [[nodiscard]] bool out(const Rating& rating, const FigureRanges& figures, const WholeRecipe& recipe) const {
     return rating.broken != 0 || !rating.within_stock ||
-           collector_.excludes(key_of(rating.score.low, figures.price, false), recipe_);
+           collector_.excludes(key_of(rating.score.low, figures.price, false), recipe);
   }
 
   const BoundTables& tables_;
   const Ground& ground_;
-  const RecipeForm& form_;
   const std::vector<PartPatterns>& patterns_;
   Strictness strictness_;
   Collector collector_;
@@ -194,6 +254,7 @@ class SliceSearch {
   SubsetBounds bounds_;
   bool bounds_figures_;
   WholeRecipe recipe_;
+  std::vector<Waiting> waiting_;
   std::vector<Dose> doses_;
   MixEvaluator::Workspace workspace_;
   RecipeFigures scratch_;
@@ -210,7 +271,7 @@ struct Pass {
   bool stopped = false;
 };
 
-Pass walk_once(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns, Strictness strictness,
+Pass walk_once(const BoundTables& tables, std::span<const CandidateSet> sets, const std::vector<PartPatterns>& patterns, Strictness strictness,
                std::size_t listed, const SearchControl& control, ProgressCounter& progress) {
   const std::vector<int>& ranks = tables.ground().name_ranks();
   Pass pass;
@@ -219,8 +280,8 @@ Pass walk_once(const BoundTables& tables, const RecipeForm& form, const std::vec
     const std::size_t count = std::min(round, slices - done);
     std::vector<SliceResult> results(count);
     control.runner(count, [&](std::size_t i) {
-      SliceSearch search(tables, form, patterns, strictness, Collector(ranks, listed, pass.pool, pass.limit), control, progress);
-      results[i] = search.run(done + i);
+      SliceSearch search(tables, patterns, strictness, Collector(ranks, listed, pass.pool, pass.limit), control, progress);
+      results[i] = search.run(sets, sets.size() * done / slices + i, sets.size() * (done + count) / slices, count);
     });
     Limit lowest = pass.limit;
     for (SliceResult& result : results) {
@@ -243,8 +304,17 @@ Pass walk_once(const BoundTables& tables, const RecipeForm& form, const std::vec
 }
 
 /// Takes recipes in their order, working out exactly only those whose place matters. Empty where the pool's limit cut the list.
-std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, const Pass& pass, Strictness strictness, std::size_t wanted) {
+std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, const Pass& pass, Strictness strictness, std::size_t wanted,
+                                                       const SearchControl& control) {
   const std::vector<int>& ranks = ground.name_ranks();
+  // Those that will most likely be asked for are worked out side by side.
+  const std::vector<Entry> likely = distinct_first(pass.pool, wanted, ranks);
+  std::vector<std::optional<Entry>> known(likely.size());
+  control.runner(likely.size(), [&](std::size_t i) { known[i] = exact_entry(ground, likely[i].recipe, strictness); });
+  const auto exactly = [&](const WholeRecipe& recipe) {
+    const auto found = std::ranges::find(likely, recipe, &Entry::recipe);
+    return found != likely.end() ? known[static_cast<std::size_t>(found - likely.begin())] : exact_entry(ground, recipe, strictness);
+  };
   struct Open {
     FigureKey key;
     bool settled;
@@ -266,7 +336,7 @@ std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, con
     if (pass.limit.excludes(open.key, open.recipe, ranks)) return std::nullopt;
     if (open.settled)
       first.push_back(open.recipe);
-    else if (const auto exact = exact_entry(ground, open.recipe, strictness))
+    else if (const auto exact = exactly(open.recipe))
       queue.push({exact->low, true, open.recipe});
   }
   if (first.size() < wanted && pass.limit.is_set) return std::nullopt;
@@ -309,18 +379,19 @@ std::optional<Entry> exact_entry(const Ground& ground, const WholeRecipe& recipe
 WholeSearchResult search_whole(const BoundTables& tables, const RecipeForm& form, Strictness strictness, std::size_t wanted,
                                const SearchControl& control, int stage) {
   const std::vector<PartPatterns> patterns = part_patterns(form.components, form.total);
+  const std::vector<CandidateSet> sets = sets_by_promise(tables, form, patterns, strictness, control);
   const std::uint64_t whole = recipe_count(static_cast<int>(tables.ground().size()), form.components, form.total);
   WholeSearchResult result;
   // A better recipe found late can displace several listed ones; then the limit was too low and the walk is made again with
   // more to spare.
   for (std::size_t listed = wanted + 3;; listed = listed < 4 * wanted ? 4 * wanted : std::numeric_limits<std::size_t>::max()) {
     ProgressCounter progress(control, stage, whole);
-    Pass pass = walk_once(tables, form, patterns, strictness, listed, control, progress);
+    Pass pass = walk_once(tables, sets, patterns, strictness, listed, control, progress);
     result.examined = pass.examined;
     result.excluded = pass.excluded;
     result.stopped = pass.stopped;
     if (pass.stopped) pass.limit = {};
-    auto first = first_distinct(tables.ground(), pass, strictness, wanted);
+    auto first = first_distinct(tables.ground(), pass, strictness, wanted, control);
     if (!first) continue;
     result.recipes = *std::move(first);
     result.pool = std::move(pass.pool);

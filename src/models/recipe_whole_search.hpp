@@ -44,6 +44,8 @@ class SubsetWalk {
   /// False at the end.
   bool next();
   [[nodiscard]] std::span<const std::uint8_t> subset() const { return {subset_.data(), static_cast<std::size_t>(chosen_)}; }
+  /// The same with zeros behind it.
+  [[nodiscard]] const std::array<std::uint8_t, 6>& places() const { return subset_; }
 
  private:
   int candidates_;
