@@ -27,6 +27,7 @@
 #include "models/sieve_table_model.hpp"
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/groups_page.hpp"
 #include "pages/day_page.hpp"
 #include "pages/import_page.hpp"
 #include "pages/log_page.hpp"
@@ -404,6 +405,7 @@ QString MainWindow::chapter_on_screen() const {
   }
   const QWidget* page = pages_->currentWidget();
   if (page == mix_page_) return mix_page_->find_panel().isVisible() ? QStringLiteral("manual/finding_parts") : QStringLiteral("manual/mixes");
+  if (qobject_cast<const GroupsPage*>(page) != nullptr) return QStringLiteral("manual/finding_parts");
   if (page == sieving_page_) return QStringLiteral("manual/sieving");
   if (page == settings_page_ || page == trouble_page_) return QStringLiteral("manual/settings");
   if (page == import_page_ && page != nullptr) return QStringLiteral("manual/old_notebook");

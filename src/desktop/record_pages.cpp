@@ -22,8 +22,10 @@
 #include "models/record_surroundings.hpp"
 #include "models/screening_view.hpp"
 #include "models/sheets_from_records.hpp"
+#include "models/tree_groups.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/bins_tab.hpp"
+#include "pages/groups_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
@@ -49,8 +51,10 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       log_(new LogPage(book, &window)),
       measuring_(new MeasurePage(book, bench.catalogue(), &window)),
       trees_(new TreesPage(book, bench.catalogue(), &window)),
+      groups_(new GroupsPage(book, &window)),
       menu_(new QMenu(tr("Rec&ord"), &window)) {
   window_.pages().addWidget(measuring_);
+  window_.pages().addWidget(groups_);
   make_menu(before);
   make_context_menus();
   connect(bags_, &BagsPage::measure_wanted, this, &RecordPages::measure_chosen);
@@ -71,6 +75,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
     measuring_->set_units(bench_.units());
     trees_->set_units(bench_.units());
     log_->set_units(bench_.units());
+    groups_->set_units(bench_.units());
   });
   connect(&bench_, &Bench::changed, this, &RecordPages::refresh_surroundings);
   connect(&bench_, &Bench::changed, this, [this] {
@@ -86,11 +91,21 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
   window_.mix_page().finder().set_shelf([this] { return shelf_of(book_.workbook(), bench_.catalogue()); });
   connect(&window_.mix_page().find_panel(), &FindPanel::keep_profile_wanted, this, &RecordPages::keep_profile);
+  connect(&window_.mix_page().find_panel(), &FindPanel::groups_wanted, this, [this] {
+    show_groups();
+    groups_->show_group(bench_.state().find.profile);
+  });
+  connect(groups_, &GroupsPage::find_wanted, this, [this](const QString& group) {
+    window_.show_mixes();
+    window_.mix_page().show_find();
+    window_.mix_page().find_panel().start_from_profile(group);
+  });
   connect(&window_.mix_page().recipes(), &RecipesPanel::keep_wanted, this, &RecordPages::keep_recipe);
   bags_->set_units(bench_.units());
   measuring_->set_units(bench_.units());
   trees_->set_units(bench_.units());
   log_->set_units(bench_.units());
+  groups_->set_units(bench_.units());
   record_changed();
   page_changed();
 }
@@ -154,6 +169,7 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
   action("action_keep_fractions", tr("Keep the &fractions of the screening"), tr("Ctrl+Shift+K"), [this] { keep_fractions(); });
   action("action_keep_mix", tr("Keep the mi&x"), tr("Ctrl+Shift+M"), [this] { keep_mix(); });
+  action("action_groups", tr("Gro&ups of trees and their wishes"), tr("Ctrl+Shift+G"), [this] { show_groups(); });
   menu_->addSeparator();
   action("action_write_down", tr("&Write down in the log"), tr("Ctrl+L"), [this] {
     show_log();
@@ -200,6 +216,10 @@ void RecordPages::trace_chosen() {
 
 void RecordPages::show_bags() { window_.pages().setCurrentWidget(bags_); }
 void RecordPages::show_trees() { window_.pages().setCurrentWidget(trees_); }
+void RecordPages::show_groups() {
+  window_.pages().setCurrentWidget(groups_);
+  groups_->take_focus();
+}
 void RecordPages::show_log() { window_.pages().setCurrentWidget(log_); }
 
 void RecordPages::measure(Protocol protocol, const QString& subject) {
@@ -361,14 +381,10 @@ void RecordPages::refresh_choices() {
   window_.sieving_page().set_sieve_sets(sets);
 }
 
-// What the grower changed stands in for common practice under the same name; what is the grower's own comes after it.
 void RecordPages::refresh_profiles() {
-  std::vector<SpeciesProfile> profiles = common_profiles();
-  for (auto& stored : book_.workbook().all<SpeciesProfile>()) {
-    const auto same = std::ranges::find(profiles, stored.record.name, &SpeciesProfile::name);
-    if (same != profiles.end()) *same = std::move(stored.record);
-    else profiles.push_back(std::move(stored.record));
-  }
+  std::vector<SpeciesProfile> profiles;
+  for (TreeGroup& group : tree_groups(book_.workbook()))
+    if (!group.profile.left_out) profiles.push_back(std::move(group.profile));
   window_.mix_page().find_panel().set_profiles(std::move(profiles));
 }
 
@@ -584,11 +600,12 @@ void RecordPages::keep_recipe(int recipe, bool reserve) {
   if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
   const QString shown = to_qt(id);
   const LogEntry event = event_about({RecordKind::mix, id}, reserve ? tr("Found mix %1, %2, and reserved its grain").arg(shown, name) : tr("Found mix %1, %2").arg(shown, name), today());
-  const std::size_t components = version.mix.components.size();
+  const auto reserved = version.reserved;
   if (book_.add(std::move(version), tr("mix %1").arg(shown), shown, event).isEmpty()) return;
-  if (components <= most_components) open_mix(shown);
-  emit bench_.told(components <= most_components ? tr("Kept as %1 and laid on the bench.").arg(shown)
-                                                 : tr("Kept as %1; the bench holds %2 components, so it was not laid there.").arg(shown).arg(most_components));
+  open_mix(shown);
+  emit bench_.told(reserved ? tr("Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.")
+                                  .arg(shown, to_local(volume_text(in_l(*reserved), bench_.units())))
+                            : tr("Kept as %1 and laid on the bench.").arg(shown));
 }
 
 void RecordPages::open_mix(const QString& id) {

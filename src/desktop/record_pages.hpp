@@ -12,6 +12,7 @@ class QMenu;
 namespace gritwright::desktop {
 
 class BagsPage;
+class GroupsPage;
 class LogPage;
 class MainWindow;
 class MeasurePage;
@@ -30,6 +31,7 @@ class RecordPages : public QObject {
   /// The guided measurement, of a bag or a kept mix; an empty number leaves the newest.
   void measure(Protocol protocol, const QString& subject);
   void show_trees();
+  void show_groups();
 
   /// Puts the bag's latest sieve test, or an empty stack with its material and densities, on the bench and shows it.
   void grade(const QString& bag);
@@ -58,6 +60,7 @@ class RecordPages : public QObject {
   [[nodiscard]] LogPage& log() { return *log_; }
   [[nodiscard]] MeasurePage& measuring() { return *measuring_; }
   [[nodiscard]] TreesPage& trees() { return *trees_; }
+  [[nodiscard]] GroupsPage& groups() { return *groups_; }
   /// Lays the openings of an owned set on the sheet on screen, as one step.
   void use_sieve_set(const QString& id);
 
@@ -93,6 +96,7 @@ class RecordPages : public QObject {
   LogPage* log_;
   MeasurePage* measuring_;
   TreesPage* trees_;
+  GroupsPage* groups_;
   QMenu* menu_;
   QAction* undo_ = nullptr;
   QAction* redo_ = nullptr;

@@ -25,6 +25,7 @@
 #include "navigation.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/import_page.hpp"
+#include "pages/groups_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/root_plan_tab.hpp"
@@ -138,6 +139,10 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.mix_page().find_panel().show_more(true);
   shoot("mixes_find_more");
   window.mix_page().find_panel().show_more(false);
+  window.record_pages()->show_groups();
+  window.record_pages()->groups().show_group(QStringLiteral("conifers"));
+  shoot("groups");
+  window.show_mixes();
   window.mix_page().show_pot();
   window.record_pages()->show_trees();
   shoot("trees");

@@ -61,7 +61,7 @@ const ThemeColours& light_colours() {
       "#555c52", "#a1221b", "#fbe4df", "#f7edcf", "#fbfaf6", "#dcdacf", "#87867a", "#e3e1d8", "#d9e8df", "#20241f",
       {CurveLook{"#1b5c9e", Qt::SolidLine, Marker::circle}, CurveLook{"#b3470c", Qt::DashLine, Marker::square},
        CurveLook{"#00756a", Qt::DotLine, Marker::triangle}, CurveLook{"#86368c", Qt::DashDotLine, Marker::diamond},
-       CurveLook{"#735a00", Qt::DashDotDotLine, Marker::cross}}};
+       CurveLook{"#735a00", Qt::DashDotDotLine, Marker::cross}, CurveLook{"#a02355", Qt::CustomDashLine, Marker::pentagon}}};
   return colours;
 }
 
@@ -71,7 +71,7 @@ const ThemeColours& dark_colours() {
       "#aab4ac", "#ffa294", "#47241f", "#3d371f", "#222725", "#39413c", "#6f7b74", "#333a36", "#24392f", "#f2f4f1",
       {CurveLook{"#79b2f2", Qt::SolidLine, Marker::circle}, CurveLook{"#f0a068", Qt::DashLine, Marker::square},
        CurveLook{"#54cbb6", Qt::DotLine, Marker::triangle}, CurveLook{"#d89ae0", Qt::DashDotLine, Marker::diamond},
-       CurveLook{"#d8bd48", Qt::DashDotDotLine, Marker::cross}}};
+       CurveLook{"#d8bd48", Qt::DashDotDotLine, Marker::cross}, CurveLook{"#f48fb1", Qt::CustomDashLine, Marker::pentagon}}};
   return colours;
 }
 
@@ -81,7 +81,7 @@ const ThemeColours& high_contrast_colours() {
       "#ffffff", "#ffb3a8", "#3a0000", "#2a2600", "#000000", "#ffffff", "#ffffff", "#5a5a5a", "#1f3d2f", "#ffffff",
       {CurveLook{"#8cc2ff", Qt::SolidLine, Marker::circle}, CurveLook{"#ffb37a", Qt::DashLine, Marker::square},
        CurveLook{"#6fe3cf", Qt::DotLine, Marker::triangle}, CurveLook{"#eab6f0", Qt::DashDotLine, Marker::diamond},
-       CurveLook{"#ffe14d", Qt::DashDotDotLine, Marker::cross}}};
+       CurveLook{"#ffe14d", Qt::DashDotDotLine, Marker::cross}, CurveLook{"#ff9ec4", Qt::CustomDashLine, Marker::pentagon}}};
   return colours;
 }
 

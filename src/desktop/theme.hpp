@@ -13,7 +13,7 @@ enum class Theme { light, dark, high_contrast };
 struct CurveLook {
   QColor colour;
   Qt::PenStyle line;
-  enum class Marker { circle, square, triangle, diamond, cross } marker;
+  enum class Marker { circle, square, triangle, diamond, cross, pentagon } marker;
 };
 
 struct ThemeColours {
@@ -28,7 +28,7 @@ struct ThemeColours {
   QColor grid;        ///< lines of a chart
   QColor band;        ///< the wanted band
   QColor blend;       ///< the mix's own curve
-  std::array<CurveLook, 5> curves;  ///< by component; told apart by the colour-blind by lightness, line and marker
+  std::array<CurveLook, 6> curves;  ///< by component; told apart by the colour-blind by lightness, line and marker
 };
 
 [[nodiscard]] const ThemeColours& colours(Theme theme);

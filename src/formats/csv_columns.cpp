@@ -114,7 +114,7 @@ constexpr std::array pot_test_columns{CsvColumn{"mix", "/mix"},
                                       CsvColumn{"water_poured_ml", "/water_poured_ml", number},
                                       CsvColumn{"water_caught_ml", "/water_caught_ml", number},
                                       CsvColumn{"note", "/note"}};
-constexpr std::array profile_columns{CsvColumn{"name", "/name"}, CsvColumn{"group", "/group"}, CsvColumn{"note", "/note"}};
+constexpr std::array profile_columns{CsvColumn{"name", "/name"}, CsvColumn{"group", "/group"}, CsvColumn{"note", "/note"}, CsvColumn{"left_out", "/left_out"}};
 constexpr std::array stock_columns{CsvColumn{"day", "/day"},
                                    CsvColumn{"holder", "/holder"},
                                    CsvColumn{"reason", "/reason"},

@@ -440,6 +440,7 @@ struct SpeciesProfileFields {
     io.list("wishes", profile.wishes, WishFields{});
     io.list("starting_parts", profile.starting_parts, StartingPartFields{});
     io.text("note", profile.note);
+    io.flag("left_out", profile.left_out);
   }
 };
 

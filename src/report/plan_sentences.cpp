@@ -91,6 +91,8 @@ constexpr std::array plan_templates{
     MessageTemplate{"import.names-unknown", GRITWRIGHT_TEXT("names {text}, which is not in the workbook")},
     MessageTemplate{"import.no-kind", GRITWRIGHT_TEXT("what this list holds can't be told from its columns; say which kind of record it lists (on the command line with --kind)")},
     MessageTemplate{"log.no-text", GRITWRIGHT_TEXT("the entry says nothing")},
+    MessageTemplate{"profile.name-taken", GRITWRIGHT_TEXT("another group is called {name} already")},
+    MessageTemplate{"profile.part-unreadable", GRITWRIGHT_TEXT("{text} can't be read; expected parts and a name, such as 5 akadama, with : between them")},
     MessageTemplate{"record.amount-not-positive", GRITWRIGHT_TEXT("this must be above 0; leave it out if it is not known")},
     MessageTemplate{"record.no-name", GRITWRIGHT_TEXT("a name is missing here")},
     MessageTemplate{"record.no-plan", GRITWRIGHT_TEXT("the root-mass plan is empty")},

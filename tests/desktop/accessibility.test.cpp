@@ -85,7 +85,7 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   Tree tree;
   tree.species = "pine, invented";
   open.record->add(tree, QStringLiteral("tree"));
-  each({"action_page_bags", "action_take_back", "action_add_bin", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_page_day", "action_new_day", "action_day_add_tree"});
+  each({"action_page_bags", "action_take_back", "action_add_bin", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_groups", "action_page_day", "action_new_day", "action_day_add_tree"});
   auto* day_tabs = open.find<QTabWidget>("day_tabs");
   for (int tab = 0; tab < day_tabs->count(); ++tab) {
     day_tabs->setCurrentIndex(tab);

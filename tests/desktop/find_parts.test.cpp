@@ -5,8 +5,11 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QToolButton>
+#include <algorithm>
+#include <set>
 
 #include "charts/trade_off_view.hpp"
+#include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/recipe_space.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "models/bench_draft.hpp"
@@ -215,6 +218,82 @@ TEST_CASE("Reserved grain is missing from the next search", "[find_parts]") {
   }
 }
 
+TEST_CASE("What is reserved is told when it is kept, and stands beside the grain in the next search", "[find_parts]") {
+  DemonstrationSearch open;
+  QStringList told;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { told << sentence; });
+  open.find<QPushButton>("reserve_recipe")->click();
+  QApplication::processEvents();
+  REQUIRE_FALSE(told.isEmpty());
+  CHECK(told.back().contains(QStringLiteral("is kept from other searches")));
+  open.trigger("action_find_parts");
+  open.window.mix_page().find_panel().show_more(true);
+  QApplication::processEvents();
+  auto* grain = open.find<QTableWidget>("candidates_table");
+  int reserved = 0;
+  for (int row = 0; row < grain->rowCount(); ++row) reserved += grain->item(row, 0)->text().contains(QStringLiteral("reserved")) ? 1 : 0;
+  CHECK(reserved >= 1);
+}
+
+TEST_CASE("A mix is sought that is good in several pots at once", "[find_parts]") {
+  DemonstrationSearch open;
+  PartsFinder& finder = open.finder();
+  const double one_filling = in_l(*finder.found()->setup.need);
+  REQUIRE(finder.shelf().pots.size() >= 3);
+  open.window.mix_page().find_panel().show_more(true);
+  QApplication::processEvents();
+  auto* pots = open.find<QTableWidget>("further_pots_table");
+  REQUIRE(pots->rowCount() == static_cast<int>(finder.shelf().pots.size()));
+  pots->item(0, 0)->setCheckState(Qt::Checked);
+  pots->item(2, 0)->setCheckState(Qt::Checked);
+  QApplication::processEvents();
+  CHECK(open.bench.state().find.also_pots == std::vector<QString>{finder.shelf().pots[0].id, finder.shelf().pots[2].id});
+  finder.search();
+  finder.job().wait();
+  QApplication::processEvents();
+  const FoundParts& found = *finder.found();
+  const DesignProblem& problem = found.problem();
+  CHECK(problem.pots.size() == 3);
+  // Pictures show the first pot of the problem, which stays the one on the page.
+  CHECK(problem.pots.begin()->first == first_pot);
+  for (const PotFigure figure : {PotFigure::air_filled_porosity, PotFigure::container_capacity}) {
+    std::set<std::string> asked;
+    for (const Wish& wish : problem.wishes)
+      if (const auto* in_pot = std::get_if<FigureInPot>(&wish.figure); in_pot != nullptr && in_pot->figure == figure) asked.insert(in_pot->pot);
+    CHECK(asked.size() == 3);
+  }
+  CHECK(in_l(*found.setup.need) > one_filling);
+  REQUIRE_FALSE(found.answer.recipes.empty());
+  // Each pot has its own air, as a mix in it by itself has.
+  const RatedRecipe& first = found.answer.recipes.front();
+  for (const int row : {0, 2}) {
+    const ShelfPot& pot = finder.shelf().pots[static_cast<std::size_t>(row)];
+    const auto alone = mix_in_pot(first.mix, problem.water, PotGeometry(pot.container));
+    REQUIRE(alone);
+    const QString shown = open.find<QLabel>(QStringLiteral("figure_recipe_air_in_%1").arg(pot.id).toUtf8().constData())->text();
+    CHECK(shown == to_local(percent_text(alone->air_filled_porosity.value(), 1)));
+  }
+  open.trigger("action_undo");
+  CHECK(open.bench.state().find.also_pots.size() == 1);
+}
+
+TEST_CASE("A recipe of six components is laid on the bench", "[find_parts]") {
+  DemonstrationSearch open;
+  MixVersion version;
+  const auto& grain = open.finder().setup().grain;
+  REQUIRE(grain.size() >= 6);
+  version.mix.name = "six";
+  for (std::size_t i = 0; i < 6; ++i) {
+    version.mix.components.push_back(grain[i].candidate.component);
+    version.sources.push_back(grain[i].source);
+  }
+  const QString id = open.record->add(version, QStringLiteral("mix"));
+  open.window.record_pages()->open_mix(id);
+  CHECK(open.bench.state().components.size() == 6);
+  REQUIRE(open.bench.evaluation().mix.has_value());
+  CHECK(open.bench.evaluation().mix->components.size() == 6);
+}
+
 TEST_CASE("Wishes that contradict each other are named, and the nearest recipe is listed", "[find_parts]") {
   FindWindow open;
   open.choose("find_group", 3);
@@ -234,6 +313,28 @@ TEST_CASE("Wishes that contradict each other are named, and the nearest recipe i
   auto* table = open.find<QTableWidget>("recipes_table");
   REQUIRE(table->rowCount() == 1);
   CHECK(table->item(0, 0)->text() == QStringLiteral("nearest"));
+}
+
+TEST_CASE("A search for contradictions whose time is up says so, with the limit", "[find_parts]") {
+  DemonstrationSearch open;
+  FoundParts found = *open.finder().found();
+  found.answer.recipes.clear();
+  found.answer.contradictions = {{0, 1}};
+  found.answer.notes.push_back({"design.contradictions-incomplete", Level::warning, {}, {{"seconds", contradictions_limit_s}}});
+  const QString told = answer_sentences(found, UnitSystem::metric).join(u'\n');
+  CHECK(told.contains(QStringLiteral("stopped after 15 s")));
+  CHECK(told.contains(QStringLiteral("Cannot be had together")));
+}
+
+TEST_CASE("What holds a recipe back, how far wishes may move and what whole parts cost is told with its figures", "[find_parts]") {
+  DemonstrationSearch open;
+  const DesignAnswer& answer = open.finder().found()->answer;
+  const QString told = open.find<QLabel>("answer_sentences")->text();
+  REQUIRE(answer.rounding_cost.has_value());
+  CHECK(told.contains(QStringLiteral("Whole parts instead of free shares cost %1 of score.").arg(number_text(*answer.rounding_cost, 3))));
+  REQUIRE_FALSE(answer.room.empty());
+  const auto moves = std::count_if(answer.room.begin(), answer.room.end(), [](const WishRoom& room) { return room.stricter || room.looser; });
+  CHECK(told.count(QStringLiteral("Another recipe comes first with")) == moves);
 }
 
 TEST_CASE("A hard wish that nothing on the shelf touches is named before any search", "[find_parts][refuses]") {
@@ -378,6 +479,7 @@ TEST_CASE("What was asked of a search survives in the draft", "[find_parts][roun
   state.find.candidate_to_change(QStringLiteral("bag:K-07")).stock = QStringLiteral("3,5");
   state.find.candidate_to_change(QStringLiteral("bag:K-07")).use = CandidateText::Use::left_out;
   state.find.whole = false;
+  state.find.also_pots = {QStringLiteral("C-01"), QStringLiteral("C-04")};
   const QString file = folder.filePath(QStringLiteral("bench.draft"));
   REQUIRE(write_draft(file, state));
   const auto read = read_draft(file);

@@ -6,6 +6,7 @@ using namespace gritwright;
 
 TEST_CASE("A profile with every kind of wish comes back from the record as it was", "[species_profile][roundtrip]") {
   SpeciesProfile every = common_profiles().front();
+  every.left_out = true;
   every.name = "terrace trees";
   every.group = SpeciesGroup::acid_lover;
   every.note = "a windy place";
@@ -35,5 +36,6 @@ TEST_CASE("A profile with every kind of wish comes back from the record as it wa
     CHECK(write_record(read.value()) == write_record(Record(profile)));
     CHECK(again.starting_parts == profile.starting_parts);
     CHECK(again.note == profile.note);
+    CHECK(again.left_out == profile.left_out);
   }
 }

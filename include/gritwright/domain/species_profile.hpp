@@ -24,6 +24,7 @@ struct SpeciesProfile {
   std::vector<Wish> wishes;            ///< figures in a pot name none; starting_wishes() puts it in
   std::vector<StartingPart> starting_parts;
   std::string note;
+  bool left_out = false;  ///< not offered any more, kept so that it can be restored
   friend bool operator==(const SpeciesProfile&, const SpeciesProfile&) = default;
 };
 

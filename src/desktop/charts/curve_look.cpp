@@ -11,6 +11,12 @@ CurveLook look_of(int index) {
   return colours.curves[static_cast<std::size_t>(index) % colours.curves.size()];
 }
 
+QPen line_pen(const CurveLook& look, double width) {
+  QPen pen(look.colour, width, look.line);
+  if (look.line == Qt::CustomDashLine) pen.setDashPattern({10, 3});
+  return pen;
+}
+
 QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker) {
   switch (marker) {
     case CurveLook::Marker::circle: return QScatterSeries::MarkerShapeCircle;
@@ -18,6 +24,7 @@ QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker) {
     case CurveLook::Marker::triangle: return QScatterSeries::MarkerShapeTriangle;
     case CurveLook::Marker::diamond: return QScatterSeries::MarkerShapeRotatedRectangle;
     case CurveLook::Marker::cross: return QScatterSeries::MarkerShapeStar;
+    case CurveLook::Marker::pentagon: return QScatterSeries::MarkerShapePentagon;
   }
   return QScatterSeries::MarkerShapeCircle;
 }
@@ -34,7 +41,7 @@ QPixmap swatch(const CurveLook& look, const QSize& size, double device_pixel_rat
 void paint_swatch(QPainter& painter, const CurveLook& look, const QSize& size) {
   painter.setRenderHint(QPainter::Antialiasing);
   const QPointF middle(size.width() / 2.0, size.height() / 2.0);
-  painter.setPen(QPen(look.colour, 2, look.line));
+  painter.setPen(line_pen(look, 2));
   painter.drawLine(QPointF(1, middle.y()), QPointF(size.width() - 1, middle.y()));
   painter.setPen(Qt::NoPen);
   painter.setBrush(look.colour);
@@ -56,6 +63,12 @@ void paint_swatch(QPainter& painter, const CurveLook& look, const QSize& size) {
         star << middle + QPointF(radius * std::sin(angle), -radius * std::cos(angle));
       }
       painter.drawPolygon(star);
+      break;
+    }
+    case CurveLook::Marker::pentagon: {
+      QPolygonF corners;
+      for (int i = 0; i < 5; ++i) corners << middle + QPointF(r * std::sin(i * 1.2566370614), -r * std::cos(i * 1.2566370614));
+      painter.drawPolygon(corners);
       break;
     }
   }

@@ -1,5 +1,6 @@
 #pragma once
 #include <QPainter>
+#include <QPen>
 #include <QPixmap>
 #include <QtCharts/QScatterSeries>
 #include <optional>
@@ -11,6 +12,9 @@ namespace gritwright::desktop {
 
 /// The look of a component's curve; -1 is the blend.
 [[nodiscard]] CurveLook look_of(int index);
+
+/// The line of a curve so wide.
+[[nodiscard]] QPen line_pen(const CurveLook& look, double width);
 
 [[nodiscard]] QScatterSeries::MarkerShape chart_marker(CurveLook::Marker marker);
 

@@ -127,10 +127,14 @@ void GradingChart::keyPressEvent(QKeyEvent* event) {
 void GradingChart::dress_curve(const Curve& curve, const GradingSeries& series) {
   const bool blend = series.look < 0;
   const CurveLook look = look_of(series.look);
-  QColor colour = look.colour;
-  // Faint enough to stay behind, still a line to follow.
-  if (series.faint) colour.setAlphaF(0.35F);
-  curve.line->setPen(QPen(colour, series.faint ? 1.0 : blend ? 3.0 : 2.0, series.faint ? Qt::SolidLine : look.line));
+  QPen pen = line_pen(look, blend ? 3.0 : 2.0);
+  if (series.faint) {
+    // Faint enough to stay behind, still a line to follow.
+    QColor colour = look.colour;
+    colour.setAlphaF(0.35F);
+    pen = QPen(colour, 1.0);
+  }
+  curve.line->setPen(pen);
   curve.line->setName(series.name);
   curve.points->setColor(look.colour);
   curve.points->setBorderColor(current_colours().palette.color(QPalette::Base));

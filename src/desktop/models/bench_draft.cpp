@@ -11,7 +11,7 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 5;
+constexpr quint32 version = 6;
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -56,7 +56,7 @@ void pass_component(Archive& archive, Component& component) {
 template <class Archive, class Sheet>
 void pass_find(Archive& archive, Sheet& sheet) {
   archive(sheet.profile);
-  archive(sheet.also_pot);
+  archive.list(sheet.also_pots, [&](auto& pot) { archive(pot); });
   archive(sheet.dust_size);
   for (auto& wish : sheet.wishes) {
     archive(wish.least);

@@ -111,7 +111,7 @@ struct BenchState {
   friend bool operator==(const BenchState&, const BenchState&) = default;
 };
 
-inline constexpr std::size_t most_components = 5;
+inline constexpr std::size_t most_components = 6;
 
 /// A component with the sieves of the default set and nothing typed.
 [[nodiscard]] ComponentSheet empty_component(const QString& name);

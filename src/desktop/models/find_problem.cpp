@@ -6,7 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gritwright/formats/number.hpp"
 #include "gritwright/models/litres.hpp"
+#include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/recipe_search.hpp"
 #include "sheet_reader.hpp"
 #include "text.hpp"
@@ -86,11 +88,19 @@ class SetupReader {
     problem_.settling = settling ? Settling(*settling) : evaluation.settling;
     if (evaluation.pot) {
       problem_.pots[first_pot] = evaluation.pot->container();
-      const auto spill = read_.share(bench_.state().spill, "/spill");
-      setup_.need = mixed_volume_to_fill(evaluation.pot->main_mix_volume(), problem_.settling, Spill(spill.value_or(0)));
+      filling_ = evaluation.pot->main_mix_volume();
     }
-    const auto also = std::ranges::find(shelf_.pots, sheet_.also_pot, &ShelfPot::id);
-    if (also != shelf_.pots.end()) problem_.pots[further_pot] = also->container;
+    for (const ShelfPot& pot : shelf_.pots) {
+      if (!std::ranges::count(sheet_.also_pots, pot.id)) continue;
+      problem_.pots[further_pot(pot.id)] = pot.container;
+      setup_.further_pots.push_back(pot);
+      const PotVolume also = PotGeometry(pot.container).main_mix_volume();
+      filling_ = filling_ ? *filling_ + also : also;
+    }
+    if (filling_) {
+      const auto spill = read_.share(bench_.state().spill, "/spill");
+      setup_.need = mixed_volume_to_fill(*filling_, problem_.settling, Spill(spill.value_or(0)));
+    }
     if (const auto need = read_.volume_l(sheet_.need, "/need_l")) setup_.need = MixedVolume(*need);
     problem_.need = setup_.need;
   }
@@ -133,32 +143,12 @@ class SetupReader {
     }
   }
 
-  /// "4.75 90-100; 2.36 34-50", or single values for a grading to come near to.
   void curve(WishRow row) {
     const QString text = sheet_.wish(row).least.trimmed();
     if (text.isEmpty()) return;
-    static const QRegularExpression point(QStringLiteral("^\\s*([0-9.,]+)\\s*(?:mm)?\\s*:?\\s+([0-9.,]*)\\s*(-?)\\s*([0-9.,]*)\\s*%?\\s*$"));
-    PassingLimits limits;
-    NearestGrading grading;
-    const std::string place = place_of(row, "/least");
-    for (const QString& part : text.split(u';', Qt::SkipEmptyParts)) {
-      const auto match = point.match(part);
-      const bool is_range = match.hasMatch() && !match.captured(3).isEmpty();
-      if (!match.hasMatch() || is_range != (row == WishRow::limits)) {
-        read_.fault(place, {"design.point-unreadable", {}, {{"text", part.trimmed().toStdString()}}});
-        continue;
-      }
-      const auto size = read_.number(match.captured(1), place);
-      const auto low = read_.number(match.captured(2), place);
-      const auto high = read_.number(match.captured(4), place);
-      if (!size) continue;
-      const auto passing = [](std::optional<double> percent) { return percent ? std::optional(passing_percent(*percent)) : std::nullopt; };
-      limits.limits.push_back({aperture_mm(*size), passing(low), passing(high)});
-      if (low) grading.points.push_back({aperture_mm(*size), passing_percent(*low)});
-    }
-    if (setup_.faults.contains(place)) return;
-    if (row == WishRow::limits) add(row, std::move(limits), {}, {});
-    else add(row, std::move(grading), {}, {});
+    auto figure = curve_figure(row, text);
+    for (const Problem& problem : figure.problems()) read_.fault(place_of(row, "/least"), problem);
+    if (figure) add(row, std::move(figure).value(), {}, {});
   }
 
   /// The engine's place of a fault as the sheet's.
@@ -212,6 +202,7 @@ class SetupReader {
   DesignProblem problem_;
   std::vector<Wish> shares_;
   std::vector<QString> keys_of_shares_;
+  std::optional<PotVolume> filling_;  ///< of all pots
   bool waits_for_pot_ = false;
   bool waits_for_band_ = false;
 };
@@ -220,6 +211,38 @@ QString digits(double value) { return QLocale::c().toString(value, 'g', 9); }
 QString digits(const std::optional<double>& value, double scale = 1) { return value ? digits(*value * scale) : QString(); }
 
 }  // namespace
+
+std::string further_pot(const QString& id) { return first_pot + ", further: " + id.toStdString(); }
+
+Result<WishFigure> curve_figure(WishRow row, const QString& text) {
+  static const QRegularExpression point(QStringLiteral("^\\s*([0-9.,]+)\\s*(?:mm)?\\s*:?\\s+([0-9.,]*)\\s*(-?)\\s*([0-9.,]*)\\s*%?\\s*$"));
+  PassingLimits limits;
+  NearestGrading grading;
+  Problems problems;
+  for (const QString& part : text.split(u';', Qt::SkipEmptyParts)) {
+    const auto match = point.match(part);
+    const bool is_range = match.hasMatch() && !match.captured(3).isEmpty();
+    if (!match.hasMatch() || is_range != (row == WishRow::limits)) {
+      problems.push_back({"design.point-unreadable", {}, {{"text", part.trimmed().toStdString()}}});
+      continue;
+    }
+    const auto number = [&](const QString& typed) -> std::optional<double> {
+      if (typed.isEmpty()) return std::nullopt;
+      const auto read = parse_number(typed.toStdString(), DecimalMark::point_or_comma);
+      append(problems, read.problems());
+      return read ? std::optional(*read) : std::nullopt;
+    };
+    const auto size = number(match.captured(1));
+    const auto low = number(match.captured(2));
+    const auto high = number(match.captured(4));
+    if (!size) continue;
+    const auto passing = [](std::optional<double> percent) { return percent ? std::optional(passing_percent(*percent)) : std::nullopt; };
+    limits.limits.push_back({aperture_mm(*size), passing(low), passing(high)});
+    if (low) grading.points.push_back({aperture_mm(*size), passing_percent(*low)});
+  }
+  if (!problems.empty()) return problems;
+  return row == WishRow::limits ? WishFigure(std::move(limits)) : WishFigure(std::move(grading));
+}
 
 std::optional<PotFigure> pot_figure_of(WishRow row) {
   switch (row) {

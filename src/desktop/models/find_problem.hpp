@@ -13,9 +13,10 @@ namespace gritwright::desktop {
 struct FindSetup {
   std::optional<DesignProblem> problem;  ///< absent while something is missing or wrong
   std::vector<ShelfItem> grain;          ///< all that may be chosen from
+  std::vector<ShelfPot> further_pots;    ///< asked besides the first
   std::vector<std::size_t> taken;        ///< of them, the problem's candidates in its order
   std::vector<int> wish_of;              ///< row of each of the problem's wishes; -1 for a share of one candidate
-  std::optional<MixedVolume> need;       ///< as typed, else one filling of the pot
+  std::optional<MixedVolume> need;       ///< as typed, else one filling of each pot
   QString waiting;                       ///< what is still missing, in words
   /// "/wishes/ROW/least", "/candidates/KEY/stock_l", "/candidates", "/parts/total", "/parts/components", "/need_l", "/dust", "/pots".
   Faults faults;
@@ -24,7 +25,8 @@ struct FindSetup {
 
 /// The names the pots have in the problem.
 inline const std::string first_pot = "pot";
-inline const std::string further_pot = "further pot";
+/// Of a pot of the record that is asked besides; behind the first in the order of names, which is the one pictures show.
+[[nodiscard]] std::string further_pot(const QString& id);
 
 [[nodiscard]] FindSetup find_setup(const Bench& bench, const Shelf& shelf);
 
@@ -33,6 +35,9 @@ void start_from(BenchState& state, const SpeciesProfile& profile);
 
 /// The wishes as typed, as a profile of that name. Empty where they can't be read.
 [[nodiscard]] std::optional<SpeciesProfile> profile_of(const FindSetup& setup, const std::string& name, const SpeciesProfile& like);
+
+/// The points of a curve as typed: "4.75 90-100; 2.36 34-50" for limits, single values for a grading to come near to.
+[[nodiscard]] Result<WishFigure> curve_figure(WishRow row, const QString& text);
 
 /// Whether `row` asks something of a pot.
 [[nodiscard]] std::optional<PotFigure> pot_figure_of(WishRow row);

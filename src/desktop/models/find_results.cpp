@@ -50,7 +50,7 @@ QString figure_words(const FoundParts& found, const WishFigure& figure, UnitSyst
     case PotFigure::available_in_pot: name = FindResultText::tr("water for plants"); break;
     case PotFigure::wet_mass: name = FindResultText::tr("wet litre weight"); break;
   }
-  return in_pot.pot == first_pot ? name : FindResultText::tr("%1 in %2").arg(name, found.further_pot_name);
+  return in_pot.pot == first_pot ? name : FindResultText::tr("%1 in %2").arg(name, found.pot_name(in_pot.pot));
 }
 
 const PotWater* in_pot(const RatedRecipe& recipe) {
@@ -115,6 +115,12 @@ std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<
 }
 
 }  // namespace
+
+QString FoundParts::pot_name(const std::string& pot) const {
+  for (const ShelfPot& further : setup.further_pots)
+    if (further_pot(further.id) == pot) return further.container.name.empty() ? further.id : QStringLiteral("%1 %2").arg(further.id, to_qt(further.container.name));
+  return {};
+}
 
 std::vector<const RatedRecipe*> FoundParts::listed() const {
   std::vector<const RatedRecipe*> recipes;
@@ -215,6 +221,16 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   add("air", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot, drawn(MixFigure::air_filled_porosity), in_percent);
   add("water", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot, drawn(MixFigure::container_capacity), in_percent);
   add("available", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot, drawn(MixFigure::available_in_pot), in_percent);
+  for (const ShelfPot& further : found.setup.further_pots) {
+    const auto in_it = recipe.pots.find(further_pot(further.id));
+    const QString name = found.pot_name(further_pot(further.id));
+    const auto figure = [&](const char* key, const QString& label, Porosity PotWater::*member) {
+      add(key, label, in_it != recipe.pots.end() ? percent((in_it->second.*member).value()) : QString(), no_pot);
+      group.figures.back().key += QStringLiteral("_in_") + further.id;
+    };
+    figure("air", FindResultText::tr("Air in %1").arg(name), &PotWater::air_filled_porosity);
+    figure("water", FindResultText::tr("Water in %1").arg(name), &PotWater::container_capacity);
+  }
   const auto& settled = recipe.mix.settled;
   add("weight", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"),
       drawn(MixFigure::bulk_density_g_l), density);

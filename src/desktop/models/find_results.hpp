@@ -20,10 +20,11 @@ namespace gritwright::desktop {
 struct FoundParts {
   FindSetup setup;  ///< with its problem
   DesignAnswer answer;
-  QString further_pot_name;
   std::vector<MixRanges> ranges;  ///< of the listed recipes in the first pot
 
   [[nodiscard]] const DesignProblem& problem() const { return *setup.problem; }
+  /// What a pot of the problem is called; empty for the first.
+  [[nodiscard]] QString pot_name(const std::string& pot) const;
   /// The recipes, or where there is none the nearest.
   [[nodiscard]] std::vector<const RatedRecipe*> listed() const;
 };

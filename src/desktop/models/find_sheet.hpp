@@ -35,7 +35,7 @@ struct CandidateText {
 
 struct FindSheet {
   QString profile;   ///< name of the group's profile the wishes started from; may be empty
-  QString also_pot;  ///< id of a further pot of the record that air and water are asked of; may be empty
+  std::vector<QString> also_pots;  ///< ids of further pots of the record that air and water are asked of
   QString dust_size;
   std::array<WishText, wish_rows> wishes;
   std::vector<CandidateText> candidates;  ///< only those something was typed for

@@ -104,8 +104,6 @@ void PartsFinder::search() {
   enough_ = std::stop_source();
   auto found = std::make_shared<FoundParts>();
   found->setup = setup_;
-  const auto also = std::ranges::find(shelf_.pots, bench_.state().find.also_pot, &ShelfPot::id);
-  if (also != shelf_.pots.end()) found->further_pot_name = also->container.name.empty() ? also->id : to_qt(also->container.name);
   asked_ = std::make_shared<const DesignProblem>(*setup_.problem);
   job_.start([this, found, enough = enough_, &catalogue = bench_.catalogue()](const std::stop_token& stale, const BackgroundJob::Progress& progress) mutable -> BackgroundJob::Delivery {
     // Stopped by hand the answer so far is wanted; stopped by a newer question nobody waits for it.

@@ -1,9 +1,8 @@
 #include "find_panel.hpp"
 
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QEvent>
-#include <QHeaderView>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
@@ -16,61 +15,17 @@
 #include "form_row.hpp"
 #include "gritwright/models/pot_geometry.hpp"
 #include "models/sheets_from_records.hpp"
+#include "models/tree_groups.hpp"
 #include "text.hpp"
-#include "theme.hpp"
+#include "wish_table.hpp"
 
 namespace gritwright::desktop {
 
 namespace {
 
-enum WishColumn { wish_name, wish_least, wish_most, wish_must, wish_weight, wish_columns };
 enum GrainColumn { grain_name, grain_stock, grain_price, grain_least, grain_most, grain_columns };
 constexpr int most_grain_rows = 9;  // a longer list scrolls by itself
-constexpr int least_row_height = 26;
-
-/// The names that new records come with, for translators; a grower's own stay as they are.
-[[maybe_unused]] constexpr const char* profile_names[] = {
-    QT_TRANSLATE_NOOP("profiles", "very small trees"),       QT_TRANSLATE_NOOP("profiles", "small trees"),
-    QT_TRANSLATE_NOOP("profiles", "conifers"),               QT_TRANSLATE_NOOP("profiles", "conifers, large or collected"),
-    QT_TRANSLATE_NOOP("profiles", "deciduous, developing"),  QT_TRANSLATE_NOOP("profiles", "deciduous, refined"),
-    QT_TRANSLATE_NOOP("profiles", "deciduous conifers"),     QT_TRANSLATE_NOOP("profiles", "evergreen broadleaf"),
-    QT_TRANSLATE_NOOP("profiles", "acid lovers"),            QT_TRANSLATE_NOOP("profiles", "tropicals")};
-
-QString wish_label(WishRow row, const Bench& bench) {
-  const auto size = [&](Aperture aperture) { return to_local(size_text(aperture, bench.units())); };
-  const auto& band = bench.evaluation().band;
-  switch (row) {
-    case WishRow::band: return band ? FindPanel::tr("%1 to %2, %").arg(size(band->from), size(band->to)) : FindPanel::tr("wanted grain, %");
-    case WishRow::finer: return FindPanel::tr("dust, %");
-    case WishRow::air: return FindPanel::tr("air in pot, %");
-    case WishRow::water: return FindPanel::tr("water in pot, %");
-    case WishRow::available: return FindPanel::tr("for plants, %");
-    case WishRow::wet_mass: return FindPanel::tr("wet litre, g/L");
-    case WishRow::exchange: return FindPanel::tr("exchange, meq/L");
-    case WishRow::price: return FindPanel::tr("price of a litre");
-    case WishRow::limits: return FindPanel::tr("curve within");
-    case WishRow::nearest: return FindPanel::tr("curve near");
-  }
-  return {};
-}
-
-QString wish_meaning(WishRow row) {
-  switch (row) {
-    case WishRow::band: return FindPanel::tr("share of the mass inside the wanted grain");
-    case WishRow::finer: return FindPanel::tr("share of the mass that is dust, finer than the size below");
-    case WishRow::air: return FindPanel::tr("share of the pot that drains free after a flood");
-    case WishRow::water: return FindPanel::tr("share of the pot that holds water after draining");
-    case WishRow::available: return FindPanel::tr("share of the pot whose water plants can take");
-    case WishRow::wet_mass: return FindPanel::tr("mass of a litre, drained");
-    case WishRow::exchange: return FindPanel::tr("cation exchange capacity of a litre");
-    case WishRow::price: return FindPanel::tr("of a mixed litre, in your own currency");
-    case WishRow::limits: return FindPanel::tr("percent passing between limits at sizes you give");
-    case WishRow::nearest: return FindPanel::tr("percent passing to come near to at sizes you give");
-  }
-  return {};
-}
-
-bool is_curve(int row) { return row == static_cast<int>(WishRow::limits) || row == static_cast<int>(WishRow::nearest); }
+constexpr int most_pot_rows = 4;
 
 /// Sentences of the faults at `place` and below it.
 QString faults_below(const Faults& faults, const std::string& place, UnitSystem units) {
@@ -80,21 +35,6 @@ QString faults_below(const Faults& faults, const std::string& place, UnitSystem 
   }
   sentences.removeDuplicates();
   return sentences.join(QStringLiteral("; "));
-}
-
-QTableWidgetItem* cell(QTableWidget* table, int row, int column) {
-  QTableWidgetItem* item = table->item(row, column);
-  if (item == nullptr) table->setItem(row, column, item = new QTableWidgetItem);
-  return item;
-}
-
-void set_cell(QTableWidgetItem* item, const QString& text, const QString& fault, bool editable, bool typed) {
-  item->setText(text);
-  item->setToolTip(fault);
-  item->setData(Qt::AccessibleDescriptionRole, fault);
-  item->setFlags(editable ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable : Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-  item->setBackground(fault.isEmpty() ? QBrush() : QBrush(current_colours().fault_fill));
-  item->setForeground(typed ? QBrush() : QBrush(current_colours().muted));
 }
 
 void set_muted(QLabel* label, const char* role) {
@@ -157,28 +97,12 @@ QWidget* FindPanel::first_choices() {
   return box;
 }
 
-QTableWidget* FindPanel::table(const char* name, const QString& is, const QStringList& heading) {
-  auto* made = new QTableWidget(this);
-  made->setObjectName(QLatin1String(name));
-  made->setAccessibleName(is);
-  made->setColumnCount(static_cast<int>(heading.size()));
-  made->setHorizontalHeaderLabels(heading);
-  made->setTabKeyNavigation(false);
-  made->setAlternatingRowColors(true);
-  made->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  made->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::SelectedClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
-  made->verticalHeader()->hide();
-  made->horizontalHeader()->setHighlightSections(false);
-  return made;
-}
-
 QWidget* FindPanel::more() {
   auto* box = new QWidget(this);
   auto* layout = new QVBoxLayout(box);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(6);
-  wishes_ = table("wishes_table", tr("Wishes"), {tr("wish"), tr("least"), tr("most"), tr("must"), tr("weight")});
-  wishes_->setRowCount(static_cast<int>(wish_rows));
+  wishes_ = new WishTable("wishes_table", tr("Wishes"), box);
   layout->addWidget(wishes_);
   wish_faults_ = new QLabel(box);
   wish_faults_->setObjectName(QStringLiteral("wish_faults"));
@@ -191,7 +115,9 @@ QWidget* FindPanel::more() {
   form_->add({QStringLiteral("find_need"), tr("Mixed litres needed"), Kind::volume, [] { return tr("litres needed"); }, text(&FindSheet::need), {"/need_l"}, {}, {},
               [this] {
                 const auto& need = finder_.setup().need;
-                return need ? tr("one filling: %1").arg(to_local(volume_text(in_l(*need), bench_.units()))) : tr("one filling of the pot");
+                if (!need) return tr("one filling of the pot");
+                const QString litres = to_local(volume_text(in_l(*need), bench_.units()));
+                return finder_.setup().further_pots.empty() ? tr("one filling: %1").arg(litres) : tr("one filling of each pot: %1").arg(litres);
               },
               {}});
   form_->add({QStringLiteral("find_components"), tr("Components, at most"), Kind::number, [] { return tr("components of a recipe"); }, text(&FindSheet::components),
@@ -205,15 +131,12 @@ QWidget* FindPanel::more() {
   });
   form_->add({QStringLiteral("find_total"), tr("Parts in all, at most"), Kind::number, [] { return tr("parts of a recipe"); }, text(&FindSheet::total), {"/parts/total"},
               tr("1 to 20"), [this] { return bench_.state().find.whole; }, {}, {}});
-  further_pots_ = new QComboBox(box);
-  further_pots_->setObjectName(QStringLiteral("find_further_pot"));
-  further_pots_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  form_->add(tr("Good in this pot too"), further_pots_);
-  connect(further_pots_, &QComboBox::activated, this, [this](int index) {
-    bench_.edit(tr("further pot"), {}, [&](BenchState& state) { state.find.also_pot = further_pots_->itemData(index).toString(); });
-  });
   layout->addWidget(form_);
-  candidates_ = table("candidates_table", tr("Grain to choose from"), {tr("take"), tr("stock, L"), tr("price/L"), tr("least %"), tr("most %")});
+  further_pots_ = new QTableWidget(box);
+  prepare_typed_table(*further_pots_, "further_pots_table", tr("Pots the mix should be good in too"), {tr("good in these pots too"), tr("filling, L")});
+  layout->addWidget(further_pots_);
+  candidates_ = new QTableWidget(box);
+  prepare_typed_table(*candidates_, "candidates_table", tr("Grain to choose from"), {tr("take"), tr("stock, L"), tr("price/L"), tr("least %"), tr("most %")});
   layout->addWidget(candidates_);
   candidate_faults_ = new QLabel(box);
   candidate_faults_->setObjectName(QStringLiteral("candidate_faults"));
@@ -223,8 +146,17 @@ QWidget* FindPanel::more() {
   keep_profile_->setObjectName(QStringLiteral("keep_profile"));
   keep_profile_->setAccessibleName(tr("Start this group with these wishes from now on"));
   keep_profile_->setMinimumHeight(28);
-  layout->addWidget(keep_profile_);
-  connect(wishes_, &QTableWidget::itemChanged, this, &FindPanel::wish_typed);
+  auto* groups = new QPushButton(tr("All groups..."), box);
+  groups->setObjectName(QStringLiteral("find_groups_page"));
+  groups->setAccessibleName(tr("See, change and add groups of trees"));
+  groups->setMinimumHeight(28);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(keep_profile_);
+  buttons->addWidget(groups);
+  layout->addLayout(buttons);
+  connect(groups, &QPushButton::clicked, this, &FindPanel::groups_wanted);
+  connect(wishes_, &WishTable::wish_typed, this, &FindPanel::wish_typed);
+  connect(further_pots_, &QTableWidget::itemChanged, this, &FindPanel::further_pot_ticked);
   connect(candidates_, &QTableWidget::itemChanged, this, &FindPanel::candidate_typed);
   connect(keep_profile_, &QPushButton::clicked, this, [this] {
     const QString name = bench_.state().find.profile;
@@ -263,20 +195,12 @@ void FindPanel::choose_pot(int index) {
   bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = *sheet; });
 }
 
-void FindPanel::wish_typed(const QTableWidgetItem* item) {
+void FindPanel::wish_typed(WishRow row, const WishText& wish) {
   if (filling_) return;
-  const auto row = static_cast<WishRow>(item->row());
-  const int column = item->column();
-  const QString text = item->text().trimmed();
-  const bool must = item->checkState() == Qt::Checked;
-  bench_.edit(tr("wish: %1").arg(wish_label(row, bench_)), {}, [&](BenchState& state) {
-    WishText& wish = state.find.wish(row);
-    if (column == wish_least) wish.least = text;
-    else if (column == wish_most) wish.most = text;
-    else if (column == wish_must) wish.hard = must;
-    else if (column == wish_weight) wish.weight = text;
-  });
+  bench_.edit(tr("wish: %1").arg(label_of(row)), {}, [&](BenchState& state) { state.find.wish(row) = wish; });
 }
+
+QString FindPanel::label_of(WishRow row) const { return wish_label(row, bench_.evaluation().band, bench_.units()); }
 
 void FindPanel::candidate_typed(const QTableWidgetItem* item) {
   if (filling_) return;
@@ -300,11 +224,22 @@ void FindPanel::candidate_typed(const QTableWidgetItem* item) {
   });
 }
 
+void FindPanel::further_pot_ticked(const QTableWidgetItem* item) {
+  if (filling_ || item->column() != 0) return;
+  const QString id = item->data(Qt::UserRole).toString();
+  const bool wanted = item->checkState() == Qt::Checked;
+  bench_.edit(tr("further pot %1").arg(id), {}, [&](BenchState& state) {
+    std::erase(state.find.also_pots, id);
+    if (wanted) state.find.also_pots.push_back(id);
+  });
+}
+
 void FindPanel::refresh() {
   if (!isVisible()) return;
   filling_ = true;
   refresh_choices();
   refresh_wishes();
+  refresh_further_pots();
   refresh_candidates();
   refresh_faults();
   filling_ = false;
@@ -327,23 +262,17 @@ void FindPanel::refresh_choices() {
     box->setCurrentIndex(std::max(0, box->findData(chosen)));
   };
   std::vector<std::pair<QString, QString>> groups{{tr("choose a group"), {}}};
-  for (const SpeciesProfile& profile : profiles_) {
-    const QString name = to_qt(profile.name);
-    groups.emplace_back(QCoreApplication::translate("profiles", profile.name.c_str()), name);
-  }
+  for (const SpeciesProfile& profile : profiles_) groups.emplace_back(group_name(profile), to_qt(profile.name));
   fill(groups_, groups, sheet.profile);
   std::vector<std::pair<QString, QString>> pots{{bench_.evaluation().pot ? tr("as typed under Pot") : tr("choose a pot, or type its lengths"), {}}};
-  std::vector<std::pair<QString, QString>> further{{tr("no further pot"), {}}};
   QString chosen;
   for (const ShelfPot& pot : finder_.shelf().pots) {
     const QString name = pot.container.name.empty() ? pot.id : QStringLiteral("%1 %2").arg(pot.id, to_qt(pot.container.name));
     pots.emplace_back(name, pot.id);
-    further.emplace_back(name, pot.id);
     const auto as_typed = sheet_of(pot.container);
     if (as_typed && *as_typed == bench_.state().pot) chosen = pot.id;
   }
   fill(pots_, pots, chosen);
-  fill(further_pots_, further, sheet.also_pot);
   whole_->setCurrentIndex(sheet.whole ? 0 : 1);
   const auto& pot = bench_.evaluation().pot;
   pot_->setText(pot ? tr("%1 deep to the fill line, %2; wanted grain and litres below are for this pot.")
@@ -352,29 +281,29 @@ void FindPanel::refresh_choices() {
 }
 
 void FindPanel::refresh_wishes() {
-  const Faults& faults = finder_.setup().faults;
-  for (int line = 0; line < wishes_->rowCount(); ++line) {
-    const auto row = static_cast<WishRow>(line);
-    const WishText& typed = bench_.state().find.wish(row);
-    const auto fault = [&](const char* below) {
-      return fault_sentences(faults, {"/wishes/" + std::to_string(line) + below}, bench_.units());
-    };
-    set_cell(cell(wishes_, line, wish_name), wish_label(row, bench_), {}, false, true);
-    cell(wishes_, line, wish_name)->setToolTip(wish_meaning(row));
-    set_cell(cell(wishes_, line, wish_least), typed.least, fault("/least"), true, true);
-    set_cell(cell(wishes_, line, wish_most), typed.most, fault("/most"), !is_curve(line), true);
-    set_cell(cell(wishes_, line, wish_weight), typed.weight.isEmpty() && !typed.hard ? QStringLiteral("1") : typed.weight, fault("/weight"), !typed.hard, !typed.weight.isEmpty());
-    QTableWidgetItem* must = cell(wishes_, line, wish_must);
-    must->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-    must->setCheckState(typed.hard ? Qt::Checked : Qt::Unchecked);
-    must->setData(Qt::AccessibleTextRole, tr("%1 must hold").arg(wish_label(row, bench_)));
-    for (int column = wish_least; column < wish_columns; ++column) cell(wishes_, line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    if (is_curve(line)) {
-      wishes_->setSpan(line, wish_least, 1, 2);
-      QTableWidgetItem* points = cell(wishes_, line, wish_least);
-      points->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-      if (points->toolTip().isEmpty()) points->setToolTip(row == WishRow::limits ? tr("sizes in mm with percent passing: 4.75 90-100; 2.36 34-50") : tr("sizes in mm with percent passing: 4.75 95; 2.36 42"));
-    }
+  wishes_->show_wishes(bench_.state().find.wishes, bench_.evaluation().band, bench_.units(), [this](WishRow row, const char* below) {
+    return fault_sentences(finder_.setup().faults, {"/wishes/" + std::to_string(static_cast<int>(row)) + below}, bench_.units());
+  });
+}
+
+void FindPanel::refresh_further_pots() {
+  const auto& pots = finder_.shelf().pots;
+  const UnitSystem units = bench_.units();
+  further_pots_->setVisible(!pots.empty());
+  further_pots_->setHorizontalHeaderLabels({tr("good in these pots too"), tr("filling, %1").arg(unit_of(Kind::volume, units))});
+  further_pots_->setRowCount(static_cast<int>(pots.size()));
+  for (int line = 0; line < further_pots_->rowCount(); ++line) {
+    const ShelfPot& pot = pots[static_cast<std::size_t>(line)];
+    const QString name = pot.container.name.empty() ? pot.id : QStringLiteral("%1 %2").arg(pot.id, to_qt(pot.container.name));
+    QTableWidgetItem* chosen = typed_cell(*further_pots_, line, 0);
+    set_typed_cell(*chosen, name, {}, false, true);
+    chosen->setData(Qt::UserRole, pot.id);
+    chosen->setToolTip(name);
+    chosen->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+    chosen->setCheckState(std::ranges::count(bench_.state().find.also_pots, pot.id) > 0 ? Qt::Checked : Qt::Unchecked);
+    QTableWidgetItem* litres = typed_cell(*further_pots_, line, 1);
+    set_typed_cell(*litres, shown_text(number_text(in_ml(PotGeometry(pot.container).main_mix_volume()) / 1000, 3), Kind::volume, units), {}, false, true);
+    litres->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
   }
 }
 
@@ -391,21 +320,22 @@ void FindPanel::refresh_candidates() {
     const CandidateText typed = found != nullptr ? *found : CandidateText{};
     const std::string place = "/candidates/" + item.key.toStdString();
     const auto fault = [&](const char* below) { return fault_sentences(setup.faults, {place + below}, units); };
-    QTableWidgetItem* name = cell(candidates_, line, grain_name);
+    QTableWidgetItem* name = typed_cell(*candidates_, line, grain_name);
     QString told = to_qt(item.candidate.component.name);
     if (item.is_printed_size) told = tr("%1 (not sieved)").arg(told);
-    set_cell(name, told, {}, false, true);
+    if (item.reserved) told = tr("%1, %2 reserved").arg(told, to_local(volume_text(in_l(*item.reserved), units)));
+    set_typed_cell(*name, told, {}, false, true);
     name->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
     name->setCheckState(std::ranges::find(setup.taken, at) != setup.taken.end() ? Qt::Checked : Qt::Unchecked);
     name->setToolTip(item.reserved ? tr("%1 of it are reserved for a mix").arg(to_local(volume_text(in_l(*item.reserved), units))) : told);
     // What the shelf says is shown as text that was not typed; what was typed over it stands out.
     const QString stock = item.candidate.stock ? number_text(in_l(*item.candidate.stock), 3) : QString();
-    set_cell(cell(candidates_, line, grain_stock), shown_text(typed.stock.isEmpty() ? stock : typed.stock, Kind::volume, units), fault("/stock_l"), true, !typed.stock.isEmpty());
+    set_typed_cell(*typed_cell(*candidates_, line, grain_stock), shown_text(typed.stock.isEmpty() ? stock : typed.stock, Kind::volume, units), fault("/stock_l"), true, !typed.stock.isEmpty());
     const QString price = item.candidate.price ? QLocale().toString(item.candidate.price->value(), 'f', 2) : QString();
-    set_cell(cell(candidates_, line, grain_price), typed.price.isEmpty() ? price : typed.price, fault("/price_per_l"), true, !typed.price.isEmpty());
-    set_cell(cell(candidates_, line, grain_least), typed.least_share, fault("/least"), true, true);
-    set_cell(cell(candidates_, line, grain_most), typed.most_share, fault("/most"), true, true);
-    for (int column = grain_stock; column < grain_columns; ++column) cell(candidates_, line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    set_typed_cell(*typed_cell(*candidates_, line, grain_price), typed.price.isEmpty() ? price : typed.price, fault("/price_per_l"), true, !typed.price.isEmpty());
+    set_typed_cell(*typed_cell(*candidates_, line, grain_least), typed.least_share, fault("/least"), true, true);
+    set_typed_cell(*typed_cell(*candidates_, line, grain_most), typed.most_share, fault("/most"), true, true);
+    for (int column = grain_stock; column < grain_columns; ++column) candidates_->item(line, column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
   }
 }
 
@@ -415,7 +345,7 @@ void FindPanel::refresh_faults() {
   QStringList wishes;
   for (int line = 0; line < static_cast<int>(wish_rows); ++line) {
     const QString fault = faults_below(setup.faults, "/wishes/" + std::to_string(line), units);
-    if (!fault.isEmpty()) wishes << QStringLiteral("%1: %2").arg(wish_label(static_cast<WishRow>(line), bench_), fault);
+    if (!fault.isEmpty()) wishes << QStringLiteral("%1: %2").arg(label_of(static_cast<WishRow>(line)), fault);
   }
   wish_faults_->setText(wishes.join(u'\n'));
   wish_faults_->setVisible(!wishes.isEmpty());
@@ -436,7 +366,7 @@ void FindPanel::refresh_faults() {
     const auto wish = number != nullptr ? static_cast<std::size_t>(*number) : setup.wish_of.size();
     if (wish >= setup.wish_of.size()) continue;
     const int row = setup.wish_of[wish];
-    const QString name = row >= 0 ? wish_label(static_cast<WishRow>(row), bench_) : tr("the share of a candidate");
+    const QString name = row >= 0 ? label_of(static_cast<WishRow>(row)) : tr("the share of a candidate");
     trouble << tr("\u201c%1\u201d cannot be had: nothing on the shelf comes near it, and so no mix does.").arg(name);
   }
   trouble_->setText(trouble.join(u'\n'));
@@ -447,18 +377,9 @@ void FindPanel::refresh_faults() {
 }
 
 void FindPanel::fit() {
-  const int line = std::max(least_row_height, fontMetrics().height() + 8);
-  for (QTableWidget* one : {wishes_, candidates_}) {
-    one->verticalHeader()->setDefaultSectionSize(line);
-    one->resizeColumnsToContents();
-    one->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-    const int rows = std::min(one->rowCount(), one == candidates_ ? most_grain_rows : one->rowCount());
-    one->setFixedHeight(std::max(1, rows) * line + one->horizontalHeader()->sizeHint().height() + 2 * one->frameWidth());
-    // Room for a number even where nothing is typed yet.
-    const int digits = fontMetrics().horizontalAdvance(QStringLiteral("000.0")) + 12;
-    for (int column = 1; column < one->columnCount(); ++column) one->setColumnWidth(column, std::max(digits, one->columnWidth(column)));
-    one->setMinimumWidth(14 * fontMetrics().averageCharWidth() + (one->columnCount() - 1) * digits);
-  }
+  fit_typed_table(*wishes_, static_cast<int>(wish_rows));
+  fit_typed_table(*further_pots_, most_pot_rows);
+  fit_typed_table(*candidates_, most_grain_rows);
 }
 
 void FindPanel::changeEvent(QEvent* event) {

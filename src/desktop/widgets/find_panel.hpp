@@ -17,6 +17,7 @@ class QToolButton;
 namespace gritwright::desktop {
 
 class FieldForm;
+class WishTable;
 
 /// What a search for parts is asked: the group of trees and the pot first, everything else behind "more".
 class FindPanel : public QFrame {
@@ -35,20 +36,25 @@ class FindPanel : public QFrame {
   /// The wishes on the panel shall be what the chosen profile starts with.
   void keep_profile_wanted(const gritwright::SpeciesProfile& profile);
 
+  /// The groups are to be looked at and changed.
+  void groups_wanted();
+
  protected:
   void changeEvent(QEvent* event) override;
 
  private:
   QWidget* first_choices();
   QWidget* more();
-  QTableWidget* table(const char* name, const QString& is, const QStringList& heading);
   void choose_pot(int index);
-  void wish_typed(const QTableWidgetItem* item);
+  void wish_typed(WishRow row, const WishText& wish);
+  [[nodiscard]] QString label_of(WishRow row) const;
+  void further_pot_ticked(const QTableWidgetItem* item);
   void candidate_typed(const QTableWidgetItem* item);
   void refresh();
   void refresh_choices();
   void refresh_wishes();
   void refresh_candidates();
+  void refresh_further_pots();
   void refresh_faults();
   void fit();
 
@@ -57,14 +63,14 @@ class FindPanel : public QFrame {
   std::vector<SpeciesProfile> profiles_;
   QComboBox* groups_;
   QComboBox* pots_;
-  QComboBox* further_pots_;
+  QTableWidget* further_pots_;
   QLabel* pot_;
   QLabel* trouble_;
   QToolButton* more_button_;
   QWidget* more_;
   FieldForm* form_;
   QComboBox* whole_;
-  QTableWidget* wishes_;
+  WishTable* wishes_;
   QLabel* wish_faults_;
   QTableWidget* candidates_;
   QLabel* candidate_faults_;

@@ -20,7 +20,7 @@ class PartsPanel : public QFrame {
  public:
   explicit PartsPanel(Bench& bench, QWidget* parent = nullptr);
 
-  /// Adds an empty component, up to five; removes the one on screen, down to one.
+  /// Adds an empty component, up to six; removes the one on screen, down to one.
   void add_component();
   void remove_component();
 
