@@ -287,7 +287,7 @@ TEST_CASE("Grain of one material over several bags is booked in their order", "[
     Bag bag;
     bag.material = "granite grit";
     bag.volume = loose_l(litres);
-    bag.bulk_density = density_g_l(1500);
+    bag.bulk_density = bulk_g_l(1500);
     bag.mass_as_bagged = mass_kg(1.5 * litres);
     bag.moisture_basis = MoistureBasis::oven_dry;
     bags.push_back({RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()});
@@ -388,7 +388,7 @@ TEST_CASE("A tree ticked off by its plan has the plan's pot, cuts and untouched 
 TEST_CASE("A day keeps the version of its mix when a newer one is made, and says so", "[day_page]") {
   DayOnScreen open;
   MixVersion newer = open.book().find(open.mix)->record;
-  newer.mix.components.front().parts += 1;
+  newer.mix.components.front().parts = Parts(newer.mix.components.front().parts.value() + 1);
   const std::string stem = open.mix.text.substr(0, open.mix.text.rfind('/'));
   REQUIRE_FALSE(open.record->add(newer, QStringLiteral("mix"), QString::fromStdString(stem + "/9")).isEmpty());
   CHECK(open.day().trees.front().mix == open.mix);
