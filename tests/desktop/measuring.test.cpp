@@ -94,6 +94,11 @@ TEST_CASE("A litre weight by jug is kept with its bag and in the log in one step
   CHECK_THAT(in_g_l(*measured_bag(open).worked_in_density), WithinRel(500, 1e-9));
   CHECK(open.record->workbook().count(RecordKind::log_entry) == lines + 1);
   CHECK(open.find<QLineEdit>("measure_jug")->text().isEmpty());
+  // That it was kept stands beside the empty form until the next measurement begins, and its first field is ready for it.
+  CHECK(open.find<QLabel>("measure_state")->text().startsWith(QStringLiteral("Kept: Weighed a jug")));
+  CHECK(open.window.focusWidget() == open.find<QLineEdit>("measure_jug"));
+  type_measured(open, "jug", "201");
+  CHECK(open.find<QLabel>("measure_state")->text().startsWith(QStringLiteral("Still to type")));
   CHECK(open.record->undo_text().contains(QStringLiteral("litre weight")));
   open.record->undo();
   CHECK_FALSE(measured_bag(open).bulk_density.has_value());

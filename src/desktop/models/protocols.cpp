@@ -339,7 +339,7 @@ std::vector<ProtocolField> fields_of(const OpenWorkbook& workbook, const Protoco
     case Protocol::pot_by_balance:
     case Protocol::pot_by_volumes:
       if (sheet.container.isEmpty()) fields.push_back(field("depth", ProtocolText::tr("Filled depth"), Kind::length, ProtocolText::tr("of the mix, straight walls")));
-      fields.push_back(field("volume", ProtocolText::tr("Litres of mix in it"), Kind::pot_volume, sheet.container.isEmpty() ? ProtocolText::tr("by a water fill") : ProtocolText::tr("empty: to the pot's fill line")));
+      fields.push_back(field("volume", ProtocolText::tr("Volume of mix in it"), Kind::pot_volume, sheet.container.isEmpty() ? ProtocolText::tr("by a water fill") : ProtocolText::tr("empty: to the pot's fill line")));
       if (sheet.protocol == Protocol::pot_by_balance) {
         fields.push_back(field("tare", ProtocolText::tr("Empty pot"), Kind::mass, ProtocolText::tr("with mesh and wire")));
         fields.push_back(field("flooded", ProtocolText::tr("Flooded, sealed"), Kind::mass, ProtocolText::tr("slowly from below; may stay empty")));

@@ -4,6 +4,7 @@
 #include <QCryptographicHash>
 #include <QGridLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
 #include <QSplitter>
@@ -143,6 +144,7 @@ QString MeasurePage::draft_key(const QString& field) const {
 }
 
 void MeasurePage::show_protocol(Protocol protocol, const QString& subject) {
+  kept_text_.clear();
   sheet_.protocol = protocol;
   protocol_->setCurrentIndex(protocol_->findData(static_cast<int>(protocol)));
   const ProtocolWords text = words_of(protocol);
@@ -184,6 +186,7 @@ void MeasurePage::fill_pots() {
 }
 
 void MeasurePage::subject_chosen() {
+  kept_text_.clear();
   fill_subjects(subject_->currentData().toString());
   build_form();
 }
@@ -239,7 +242,9 @@ void MeasurePage::refresh() {
   figures_->setVisible(!answer.figures.figures.empty());
   const bool faulty = !answer.faults.isEmpty();
   const bool can_keep = !faulty && answer.waiting.isEmpty() && answer.change;
-  state_->setText(faulty ? answer.faults.join(u'\n') : answer.waiting.isEmpty() ? tr("Complete: keep it, and the estimates use it from now on.") : answer.waiting);
+  const bool begun = std::ranges::any_of(sheet_.texts, [](const auto& typed) { return !typed.second.isEmpty(); });
+  if (begun) kept_text_.clear();
+  state_->setText(faulty ? answer.faults.join(u'\n') : answer.waiting.isEmpty() ? tr("Complete: keep it, and the estimates use it from now on.") : kept_text_.isEmpty() ? answer.waiting : kept_text_);
   state_->setProperty("role", faulty ? QVariant(QStringLiteral("fault")) : QVariant());
   state_->style()->unpolish(state_);
   state_->style()->polish(state_);
@@ -260,8 +265,12 @@ bool MeasurePage::keep() {
   if (!book_.apply(std::move(*answer.change))) return false;
   for (const auto& [key, text] : was.texts) QSettings().remove(draft_key(key));
   built_for_.clear();
+  // Beside the empty form, too: what is said in passing is gone with the next key.
+  kept_text_ = tr("Kept: %1").arg(told);
   build_form();
-  emit book_.told(tr("Kept: %1").arg(told));
+  // The next measurement may begin at once.
+  if (auto* first = form_->findChild<QLineEdit*>()) first->setFocus();
+  emit book_.told(kept_text_);
   emit kept(to_qt(was.subject->id));
   return true;
 }

@@ -51,6 +51,7 @@ class MeasurePage : public QWidget {
   UnitSystem units_ = UnitSystem::metric;
   ProtocolSheet sheet_;
   QString built_for_;
+  QString kept_text_;  ///< what was kept last, until something else is typed
   QComboBox* protocol_ = nullptr;
   QComboBox* subject_ = nullptr;
   QComboBox* pot_ = nullptr;
