@@ -764,6 +764,14 @@
         <source>price, fit</source>
         <translation>Preis, Eignung</translation>
     </message>
+    <message>
+        <source>Air in %1</source>
+        <translation>Luft in %1</translation>
+    </message>
+    <message>
+        <source>Water in %1</source>
+        <translation>Wasser in %1</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -1623,10 +1631,6 @@
         <translation>der Mischung, gerade Wände</translation>
     </message>
     <message>
-        <source>Litres of mix in it</source>
-        <translation>Liter der Mischung darin</translation>
-    </message>
-    <message>
         <source>by a water fill</source>
         <translation>durch Auslitern</translation>
     </message>
@@ -1693,6 +1697,10 @@
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
         <translation>Zuerst einen Sack annehmen: Was gemessen wird, steht bei seinem Sack.</translation>
+    </message>
+    <message>
+        <source>Volume of mix in it</source>
+        <translation>Volumen der Mischung darin</translation>
     </message>
 </context>
 <context>
@@ -1979,6 +1987,25 @@
     <message>
         <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
         <translation>Wie das Korn zerfällt, in Saisons seit dem Umtopfen am %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TreeGroups</name>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigene</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>übliche Praxis</translation>
     </message>
 </context>
 <context>
@@ -3662,90 +3689,6 @@
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
-        <source>%1 to %2, %</source>
-        <translation>%1 bis %2, %</translation>
-    </message>
-    <message>
-        <source>wanted grain, %</source>
-        <translation>gewünschtes Korn, %</translation>
-    </message>
-    <message>
-        <source>dust, %</source>
-        <translation>Staub, %</translation>
-    </message>
-    <message>
-        <source>air in pot, %</source>
-        <translation>Luft in Schale, %</translation>
-    </message>
-    <message>
-        <source>water in pot, %</source>
-        <translation>Wasser in Schale, %</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>für Pflanzen, %</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>Liter nass, g/L</translation>
-    </message>
-    <message>
-        <source>exchange, meq/L</source>
-        <translation>Austausch, meq/L</translation>
-    </message>
-    <message>
-        <source>price of a litre</source>
-        <translation>Preis je Liter</translation>
-    </message>
-    <message>
-        <source>curve within</source>
-        <translation>Sieblinie innerhalb</translation>
-    </message>
-    <message>
-        <source>curve near</source>
-        <translation>Sieblinie nahe</translation>
-    </message>
-    <message>
-        <source>share of the mass inside the wanted grain</source>
-        <translation>Anteil der Masse in der gewünschten Körnung</translation>
-    </message>
-    <message>
-        <source>share of the mass that is dust, finer than the size below</source>
-        <translation>Anteil der Masse, der Staub ist, feiner als die Größe unten</translation>
-    </message>
-    <message>
-        <source>share of the pot that drains free after a flood</source>
-        <translation>Anteil der Schale, der nach dem Fluten frei abläuft</translation>
-    </message>
-    <message>
-        <source>share of the pot that holds water after draining</source>
-        <translation>Anteil der Schale, der nach dem Abtropfen Wasser hält</translation>
-    </message>
-    <message>
-        <source>share of the pot whose water plants can take</source>
-        <translation>Anteil der Schale, dessen Wasser Pflanzen nutzen</translation>
-    </message>
-    <message>
-        <source>mass of a litre, drained</source>
-        <translation>Masse eines Liters, abgetropft</translation>
-    </message>
-    <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>Kationenaustauschkapazität eines Liters</translation>
-    </message>
-    <message>
-        <source>of a mixed litre, in your own currency</source>
-        <translation>eines gemischten Liters, in der eigenen Währung</translation>
-    </message>
-    <message>
-        <source>percent passing between limits at sizes you give</source>
-        <translation>Siebdurchgang zwischen Grenzen bei selbst gewählten Größen</translation>
-    </message>
-    <message>
-        <source>percent passing to come near to at sizes you give</source>
-        <translation>Siebdurchgang, dem nahezukommen ist, bei selbst gewählten Größen</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Mehr</translation>
     </message>
@@ -3764,26 +3707,6 @@
     <message>
         <source>Wishes</source>
         <translation>Wünsche</translation>
-    </message>
-    <message>
-        <source>wish</source>
-        <translation>Wunsch</translation>
-    </message>
-    <message>
-        <source>least</source>
-        <translation>mindestens</translation>
-    </message>
-    <message>
-        <source>most</source>
-        <translation>höchstens</translation>
-    </message>
-    <message>
-        <source>must</source>
-        <translation>muss</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
@@ -3854,14 +3777,6 @@
         <translation>1 bis 20</translation>
     </message>
     <message>
-        <source>Good in this pot too</source>
-        <translation>Auch gut in dieser Schale</translation>
-    </message>
-    <message>
-        <source>further pot</source>
-        <translation>weitere Schale</translation>
-    </message>
-    <message>
         <source>Grain to choose from</source>
         <translation>Korn zur Auswahl</translation>
     </message>
@@ -3930,24 +3845,8 @@
         <translation>eine Schale wählen oder ihre Maße eingeben</translation>
     </message>
     <message>
-        <source>no further pot</source>
-        <translation>keine weitere Schale</translation>
-    </message>
-    <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
         <translation>%1 tief bis zur Füllhöhe, %2; gewünschte Körnung und Liter unten gelten für diese Schale.</translation>
-    </message>
-    <message>
-        <source>%1 must hold</source>
-        <translation>%1 muss gelten</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 90-100; 2.36 34-50</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
@@ -3980,6 +3879,42 @@
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
         <translation>Die Maße unter „Von Hand“ eingeben oder eine aus der Aufzeichnung wählen.</translation>
+    </message>
+    <message>
+        <source>one filling of each pot: %1</source>
+        <translation>eine Füllung jeder Schale: %1</translation>
+    </message>
+    <message>
+        <source>Pots the mix should be good in too</source>
+        <translation>Schalen, in denen die Mischung auch gut sein soll</translation>
+    </message>
+    <message>
+        <source>good in these pots too</source>
+        <translation>auch gut in diesen Schalen</translation>
+    </message>
+    <message>
+        <source>filling, L</source>
+        <translation>Füllung, L</translation>
+    </message>
+    <message>
+        <source>All groups...</source>
+        <translation>Alle Gruppen...</translation>
+    </message>
+    <message>
+        <source>See, change and add groups of trees</source>
+        <translation>Baumgruppen ansehen, ändern und hinzufügen</translation>
+    </message>
+    <message>
+        <source>further pot %1</source>
+        <translation>weitere Schale %1</translation>
+    </message>
+    <message>
+        <source>filling, %1</source>
+        <translation>Füllung, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 reserved</source>
+        <translation>%1, %2 vorgemerkt</translation>
     </message>
 </context>
 <context>
@@ -4082,6 +4017,186 @@
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Ohne Material muss das Litergewicht gewogen sein, bevor der Bestandteil in die Mischung kann.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GroupsPage</name>
+    <message>
+        <source>Groups of trees</source>
+        <translation>Baumgruppen</translation>
+    </message>
+    <message>
+        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation>Womit eine Suche nach Teilen beginnt. Das ist übliche Praxis, nie der einzige Weg: Klima, Wasser und die eigenen Hände wissen es besser.</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>wessen</translation>
+    </message>
+    <message>
+        <source>&amp;New, like this one</source>
+        <translation>&amp;Neue wie diese</translation>
+    </message>
+    <message>
+        <source>Add a group of your own that starts with the wishes of the chosen one</source>
+        <translation>Eine eigene Gruppe hinzufügen, die mit den Wünschen der gewählten beginnt</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
+        <translation>A&amp;uslassen</translation>
+    </message>
+    <message>
+        <source>Do not offer this group any more; a group of your own goes</source>
+        <translation>Diese Gruppe nicht mehr anbieten; eine eigene verschwindet</translation>
+    </message>
+    <message>
+        <source>Re&amp;store</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Back to common practice, or offered again</source>
+        <translation>Zurück zur üblichen Praxis, oder wieder angeboten</translation>
+    </message>
+    <message>
+        <source>Find &amp;parts for it</source>
+        <translation>&amp;Teile dafür suchen</translation>
+    </message>
+    <message>
+        <source>Find parts for this group</source>
+        <translation>Teile für diese Gruppe suchen</translation>
+    </message>
+    <message>
+        <source>Wishes of this group</source>
+        <translation>Wünsche dieser Gruppe</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>Na&amp;me</translation>
+    </message>
+    <message>
+        <source>as you call these trees</source>
+        <translation>eigene Bezeichnung dieser Bäume</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Trees it is for</source>
+        <translation>Bäume, für die sie ist</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>trees it is for</source>
+        <translation>Bäume, für die sie ist</translation>
+    </message>
+    <message>
+        <source>Wanted grain from</source>
+        <translation>Gewünschte Körnung von</translation>
+    </message>
+    <message>
+        <source>the finest grain that is wanted</source>
+        <translation>das feinste gewünschte Korn</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>gewünschte Körnung</translation>
+    </message>
+    <message>
+        <source>Wanted grain to</source>
+        <translation>Gewünschte Körnung bis</translation>
+    </message>
+    <message>
+        <source>the coarsest grain that is wanted</source>
+        <translation>das gröbste gewünschte Korn</translation>
+    </message>
+    <message>
+        <source>Dust is finer than</source>
+        <translation>Staub ist feiner als</translation>
+    </message>
+    <message>
+        <source>what clogs a pot of these trees</source>
+        <translation>was eine Schale dieser Bäume verstopft</translation>
+    </message>
+    <message>
+        <source>size of dust</source>
+        <translation>Größe des Staubs</translation>
+    </message>
+    <message>
+        <source>Mi&amp;x to start from</source>
+        <translation>Mis&amp;chung zum Anfangen</translation>
+    </message>
+    <message>
+        <source>parts and names: 5 akadama : 3 pumice</source>
+        <translation>Teile und Namen: 5 akadama : 3 pumice</translation>
+    </message>
+    <message>
+        <source>mix to start from</source>
+        <translation>Mischung zum Anfangen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>what else you go by</source>
+        <translation>wonach Sie sich sonst richten</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>%1 of the group %2</source>
+        <translation>%1 der Gruppe %2</translation>
+    </message>
+    <message>
+        <source>wishes</source>
+        <translation>Wünsche</translation>
+    </message>
+    <message>
+        <source>my %1</source>
+        <translation>eigene %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a group, number</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>group %1</source>
+        <translation>Gruppe %1</translation>
+    </message>
+    <message>
+        <source>group %1 removed</source>
+        <translation>Gruppe %1 entfernt</translation>
+    </message>
+    <message>
+        <source>offer</source>
+        <translation>anbieten</translation>
+    </message>
+    <message>
+        <source>%1 is not offered any more; “Restore” brings it back.</source>
+        <translation>%1 wird nicht mehr angeboten; „Wiederherstellen“ bringt sie zurück.</translation>
+    </message>
+    <message>
+        <source>group %1 restored</source>
+        <translation>Gruppe %1 wiederhergestellt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation>&amp;Löschen</translation>
     </message>
 </context>
 <context>
@@ -6624,10 +6739,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Aufbewahrt als %1 und auf den Arbeitstisch gelegt.</translation>
     </message>
     <message>
-        <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation>Aufbewahrt als %1; der Arbeitstisch fasst %2 Bestandteile, deshalb liegt es nicht dort.</translation>
-    </message>
-    <message>
         <source>mix %1 opened</source>
         <translation>Mischung %1 geöffnet</translation>
     </message>
@@ -6742,6 +6853,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Written to %1.</source>
         <translation>Geschrieben nach %1.</translation>
+    </message>
+    <message>
+        <source>Gro&amp;ups of trees and their wishes</source>
+        <translation>Bau&amp;mgruppen und ihre Wünsche</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
+        <translation>Aufbewahrt als %1 und auf den Arbeitstisch gelegt; sein Korn für %2 bleibt anderen Suchen vorenthalten, bis es gemischt ist.</translation>
     </message>
 </context>
 <context>
@@ -9160,6 +9283,125 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Form und Innenmaße: sofort das Volumen, Luft und Wasser, sobald es eine Mischung gibt.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::WishTable</name>
+    <message>
+        <source>share of the mass inside the wanted grain</source>
+        <translation>Anteil der Masse in der gewünschten Körnung</translation>
+    </message>
+    <message>
+        <source>share of the mass that is dust, finer than the size below</source>
+        <translation>Anteil der Masse, der Staub ist, feiner als die Größe unten</translation>
+    </message>
+    <message>
+        <source>share of the pot that drains free after a flood</source>
+        <translation>Anteil der Schale, der nach dem Fluten frei abläuft</translation>
+    </message>
+    <message>
+        <source>share of the pot that holds water after draining</source>
+        <translation>Anteil der Schale, der nach dem Abtropfen Wasser hält</translation>
+    </message>
+    <message>
+        <source>share of the pot whose water plants can take</source>
+        <translation>Anteil der Schale, dessen Wasser Pflanzen nutzen</translation>
+    </message>
+    <message>
+        <source>mass of a litre, drained</source>
+        <translation>Masse eines Liters, abgetropft</translation>
+    </message>
+    <message>
+        <source>cation exchange capacity of a litre</source>
+        <translation>Kationenaustauschkapazität eines Liters</translation>
+    </message>
+    <message>
+        <source>of a mixed litre, in your own currency</source>
+        <translation>eines gemischten Liters, in der eigenen Währung</translation>
+    </message>
+    <message>
+        <source>percent passing between limits at sizes you give</source>
+        <translation>Siebdurchgang zwischen Grenzen bei selbst gewählten Größen</translation>
+    </message>
+    <message>
+        <source>percent passing to come near to at sizes you give</source>
+        <translation>Siebdurchgang, dem nahezukommen ist, bei selbst gewählten Größen</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %</source>
+        <translation>%1 bis %2, %</translation>
+    </message>
+    <message>
+        <source>wanted grain, %</source>
+        <translation>gewünschtes Korn, %</translation>
+    </message>
+    <message>
+        <source>dust, %</source>
+        <translation>Staub, %</translation>
+    </message>
+    <message>
+        <source>air in pot, %</source>
+        <translation>Luft in Schale, %</translation>
+    </message>
+    <message>
+        <source>water in pot, %</source>
+        <translation>Wasser in Schale, %</translation>
+    </message>
+    <message>
+        <source>for plants, %</source>
+        <translation>für Pflanzen, %</translation>
+    </message>
+    <message>
+        <source>wet litre, g/L</source>
+        <translation>Liter nass, g/L</translation>
+    </message>
+    <message>
+        <source>exchange, meq/L</source>
+        <translation>Austausch, meq/L</translation>
+    </message>
+    <message>
+        <source>price of a litre</source>
+        <translation>Preis je Liter</translation>
+    </message>
+    <message>
+        <source>curve within</source>
+        <translation>Sieblinie innerhalb</translation>
+    </message>
+    <message>
+        <source>curve near</source>
+        <translation>Sieblinie nahe</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>Wunsch</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>höchstens</translation>
+    </message>
+    <message>
+        <source>must</source>
+        <translation>muss</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>%1 must hold</source>
+        <translation>%1 muss gelten</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
+        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 90-100; 2.36 34-50</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
+        <translation>Größen in mm mit Siebdurchgang in Prozent: 4.75 95; 2.36 42</translation>
     </message>
 </context>
 <context>
@@ -12677,6 +12919,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
         <translation>Was der erhaltene Wurzelballen (schraffiert) hält, ist nicht bekannt; die Zahlen sagen nichts darüber.</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already</source>
+        <translation>eine andere Gruppe heißt schon {name}</translation>
+    </message>
+    <message>
+        <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
+        <translation>{text} lässt sich nicht lesen; erwartet werden Teile und ein Name, etwa 5 akadama, mit : dazwischen</translation>
     </message>
 </context>
 </TS>

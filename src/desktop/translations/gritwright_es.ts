@@ -764,6 +764,14 @@
         <source>price, fit</source>
         <translation>precio, ajuste</translation>
     </message>
+    <message>
+        <source>Air in %1</source>
+        <translation>Aire en %1</translation>
+    </message>
+    <message>
+        <source>Water in %1</source>
+        <translation>Agua en %1</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -1623,10 +1631,6 @@
         <translation>de la mezcla, paredes rectas</translation>
     </message>
     <message>
-        <source>Litres of mix in it</source>
-        <translation>Litros de mezcla</translation>
-    </message>
-    <message>
         <source>by a water fill</source>
         <translation>por llenado con agua</translation>
     </message>
@@ -1693,6 +1697,10 @@
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
         <translation>Reciba antes un saco: lo que se mide se guarda con su saco.</translation>
+    </message>
+    <message>
+        <source>Volume of mix in it</source>
+        <translation>Volumen de mezcla</translation>
     </message>
 </context>
 <context>
@@ -1979,6 +1987,25 @@
     <message>
         <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
         <translation>Al deshacerse el grano, en temporadas desde el trasplante de %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TreeGroups</name>
+    <message>
+        <source>left out</source>
+        <translation>excluido</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>propio</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiado</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
     </message>
 </context>
 <context>
@@ -3662,90 +3689,6 @@
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
-        <source>%1 to %2, %</source>
-        <translation>%1 a %2, %</translation>
-    </message>
-    <message>
-        <source>wanted grain, %</source>
-        <translation>grano deseado, %</translation>
-    </message>
-    <message>
-        <source>dust, %</source>
-        <translation>polvo, %</translation>
-    </message>
-    <message>
-        <source>air in pot, %</source>
-        <translation>aire en maceta, %</translation>
-    </message>
-    <message>
-        <source>water in pot, %</source>
-        <translation>agua en maceta, %</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>para la planta, %</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>litro mojado, g/L</translation>
-    </message>
-    <message>
-        <source>exchange, meq/L</source>
-        <translation>intercambio, meq/L</translation>
-    </message>
-    <message>
-        <source>price of a litre</source>
-        <translation>precio de un litro</translation>
-    </message>
-    <message>
-        <source>curve within</source>
-        <translation>curva dentro de</translation>
-    </message>
-    <message>
-        <source>curve near</source>
-        <translation>curva cerca de</translation>
-    </message>
-    <message>
-        <source>share of the mass inside the wanted grain</source>
-        <translation>proporción de la masa dentro del grano deseado</translation>
-    </message>
-    <message>
-        <source>share of the mass that is dust, finer than the size below</source>
-        <translation>proporción de la masa que es polvo, más fina que el tamaño de abajo</translation>
-    </message>
-    <message>
-        <source>share of the pot that drains free after a flood</source>
-        <translation>proporción de la maceta que se vacía tras inundar</translation>
-    </message>
-    <message>
-        <source>share of the pot that holds water after draining</source>
-        <translation>proporción de la maceta que retiene agua tras drenar</translation>
-    </message>
-    <message>
-        <source>share of the pot whose water plants can take</source>
-        <translation>proporción de la maceta cuya agua pueden tomar las plantas</translation>
-    </message>
-    <message>
-        <source>mass of a litre, drained</source>
-        <translation>masa de un litro, drenado</translation>
-    </message>
-    <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>capacidad de intercambio catiónico de un litro</translation>
-    </message>
-    <message>
-        <source>of a mixed litre, in your own currency</source>
-        <translation>de un litro mezclado, en su moneda</translation>
-    </message>
-    <message>
-        <source>percent passing between limits at sizes you give</source>
-        <translation>porcentaje que pasa entre límites, en tamaños que usted da</translation>
-    </message>
-    <message>
-        <source>percent passing to come near to at sizes you give</source>
-        <translation>porcentaje que pasa al que acercarse, en tamaños que usted da</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Más</translation>
     </message>
@@ -3764,26 +3707,6 @@
     <message>
         <source>Wishes</source>
         <translation>Deseos</translation>
-    </message>
-    <message>
-        <source>wish</source>
-        <translation>deseo</translation>
-    </message>
-    <message>
-        <source>least</source>
-        <translation>mínimo</translation>
-    </message>
-    <message>
-        <source>most</source>
-        <translation>máximo</translation>
-    </message>
-    <message>
-        <source>must</source>
-        <translation>obligatorio</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>peso</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
@@ -3854,14 +3777,6 @@
         <translation>1 a 20</translation>
     </message>
     <message>
-        <source>Good in this pot too</source>
-        <translation>Buena también en</translation>
-    </message>
-    <message>
-        <source>further pot</source>
-        <translation>otra maceta</translation>
-    </message>
-    <message>
         <source>Grain to choose from</source>
         <translation>Grano entre el que elegir</translation>
     </message>
@@ -3930,24 +3845,8 @@
         <translation>elija una maceta o escriba sus medidas</translation>
     </message>
     <message>
-        <source>no further pot</source>
-        <translation>ninguna otra maceta</translation>
-    </message>
-    <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
         <translation>%1 de hondo hasta la línea de llenado, %2; el grano deseado y los litros de abajo son para esta maceta.</translation>
-    </message>
-    <message>
-        <source>%1 must hold</source>
-        <translation>%1 es obligatorio</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation>tamaños en mm con porcentaje que pasa: 4.75 90-100; 2.36 34-50</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation>tamaños en mm con porcentaje que pasa: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
@@ -3980,6 +3879,42 @@
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
         <translation>Escriba sus medidas en «A mano» o elija una del registro.</translation>
+    </message>
+    <message>
+        <source>one filling of each pot: %1</source>
+        <translation>un llenado de cada maceta: %1</translation>
+    </message>
+    <message>
+        <source>Pots the mix should be good in too</source>
+        <translation>Macetas en que la mezcla debe ser buena también</translation>
+    </message>
+    <message>
+        <source>good in these pots too</source>
+        <translation>buena también en estas macetas</translation>
+    </message>
+    <message>
+        <source>filling, L</source>
+        <translation>llenado, L</translation>
+    </message>
+    <message>
+        <source>All groups...</source>
+        <translation>Todos los grupos...</translation>
+    </message>
+    <message>
+        <source>See, change and add groups of trees</source>
+        <translation>Ver, cambiar y añadir grupos de árboles</translation>
+    </message>
+    <message>
+        <source>further pot %1</source>
+        <translation>otra maceta %1</translation>
+    </message>
+    <message>
+        <source>filling, %1</source>
+        <translation>llenado, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 reserved</source>
+        <translation>%1, %2 reservados</translation>
     </message>
 </context>
 <context>
@@ -4082,6 +4017,186 @@
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Sin material hay que pesar el litro antes de que el componente pueda entrar en la mezcla.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GroupsPage</name>
+    <message>
+        <source>Groups of trees</source>
+        <translation>Grupos de árboles</translation>
+    </message>
+    <message>
+        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation>Con lo que empieza una búsqueda de partes. Es práctica común, nunca el único camino: su clima, su agua y sus manos saben más.</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>grupo</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>de quién</translation>
+    </message>
+    <message>
+        <source>&amp;New, like this one</source>
+        <translation>&amp;Nuevo, como este</translation>
+    </message>
+    <message>
+        <source>Add a group of your own that starts with the wishes of the chosen one</source>
+        <translation>Añadir un grupo propio que empieza con los deseos del elegido</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
+        <translation>E&amp;xcluir</translation>
+    </message>
+    <message>
+        <source>Do not offer this group any more; a group of your own goes</source>
+        <translation>No ofrecer más este grupo; un grupo propio se va</translation>
+    </message>
+    <message>
+        <source>Re&amp;store</source>
+        <translation>Re&amp;staurar</translation>
+    </message>
+    <message>
+        <source>Back to common practice, or offered again</source>
+        <translation>Volver a la práctica común, u ofrecerlo otra vez</translation>
+    </message>
+    <message>
+        <source>Find &amp;parts for it</source>
+        <translation>Buscar &amp;partes para él</translation>
+    </message>
+    <message>
+        <source>Find parts for this group</source>
+        <translation>Buscar partes para este grupo</translation>
+    </message>
+    <message>
+        <source>Wishes of this group</source>
+        <translation>Deseos de este grupo</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>No&amp;mbre</translation>
+    </message>
+    <message>
+        <source>as you call these trees</source>
+        <translation>como usted llama a estos árboles</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>Trees it is for</source>
+        <translation>Árboles para los que es</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>trees it is for</source>
+        <translation>árboles para los que es</translation>
+    </message>
+    <message>
+        <source>Wanted grain from</source>
+        <translation>Grano deseado, desde</translation>
+    </message>
+    <message>
+        <source>the finest grain that is wanted</source>
+        <translation>el grano más fino que se desea</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grano deseado</translation>
+    </message>
+    <message>
+        <source>Wanted grain to</source>
+        <translation>Grano deseado, hasta</translation>
+    </message>
+    <message>
+        <source>the coarsest grain that is wanted</source>
+        <translation>el grano más grueso que se desea</translation>
+    </message>
+    <message>
+        <source>Dust is finer than</source>
+        <translation>Polvo es más fino que</translation>
+    </message>
+    <message>
+        <source>what clogs a pot of these trees</source>
+        <translation>lo que obstruye una maceta de estos árboles</translation>
+    </message>
+    <message>
+        <source>size of dust</source>
+        <translation>tamaño del polvo</translation>
+    </message>
+    <message>
+        <source>Mi&amp;x to start from</source>
+        <translation>Me&amp;zcla de partida</translation>
+    </message>
+    <message>
+        <source>parts and names: 5 akadama : 3 pumice</source>
+        <translation>partes y nombres: 5 akadama : 3 pumice</translation>
+    </message>
+    <message>
+        <source>mix to start from</source>
+        <translation>mezcla de partida</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>what else you go by</source>
+        <translation>por qué más se guía usted</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>%1 of the group %2</source>
+        <translation>%1 del grupo %2</translation>
+    </message>
+    <message>
+        <source>wishes</source>
+        <translation>deseos</translation>
+    </message>
+    <message>
+        <source>my %1</source>
+        <translation>mi %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a group, number</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>group %1</source>
+        <translation>grupo %1</translation>
+    </message>
+    <message>
+        <source>group %1 removed</source>
+        <translation>grupo %1 quitado</translation>
+    </message>
+    <message>
+        <source>offer</source>
+        <translation>ofrecer</translation>
+    </message>
+    <message>
+        <source>%1 is not offered any more; “Restore” brings it back.</source>
+        <translation>%1 ya no se ofrece; «Restaurar» lo devuelve.</translation>
+    </message>
+    <message>
+        <source>group %1 restored</source>
+        <translation>grupo %1 restaurado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation>&amp;Borrar</translation>
     </message>
 </context>
 <context>
@@ -6624,10 +6739,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Guardada como %1 y puesta en el banco.</translation>
     </message>
     <message>
-        <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation>Guardada como %1; el banco admite %2 componentes, así que no se puso en él.</translation>
-    </message>
-    <message>
         <source>mix %1 opened</source>
         <translation>mezcla %1 abierta</translation>
     </message>
@@ -6742,6 +6853,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Written to %1.</source>
         <translation>Escrito en %1.</translation>
+    </message>
+    <message>
+        <source>Gro&amp;ups of trees and their wishes</source>
+        <translation>Grupos de árboles &amp;y sus deseos</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
+        <translation>Guardada como %1 y puesta en el banco; su grano para %2 queda fuera de otras búsquedas hasta que se mezcle.</translation>
     </message>
 </context>
 <context>
@@ -9160,6 +9283,125 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Forma y medidas interiores: su volumen al momento, y aire y agua cuando haya mezcla.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::WishTable</name>
+    <message>
+        <source>share of the mass inside the wanted grain</source>
+        <translation>proporción de la masa dentro del grano deseado</translation>
+    </message>
+    <message>
+        <source>share of the mass that is dust, finer than the size below</source>
+        <translation>proporción de la masa que es polvo, más fina que el tamaño de abajo</translation>
+    </message>
+    <message>
+        <source>share of the pot that drains free after a flood</source>
+        <translation>proporción de la maceta que se vacía tras inundar</translation>
+    </message>
+    <message>
+        <source>share of the pot that holds water after draining</source>
+        <translation>proporción de la maceta que retiene agua tras drenar</translation>
+    </message>
+    <message>
+        <source>share of the pot whose water plants can take</source>
+        <translation>proporción de la maceta cuya agua pueden tomar las plantas</translation>
+    </message>
+    <message>
+        <source>mass of a litre, drained</source>
+        <translation>masa de un litro, drenado</translation>
+    </message>
+    <message>
+        <source>cation exchange capacity of a litre</source>
+        <translation>capacidad de intercambio catiónico de un litro</translation>
+    </message>
+    <message>
+        <source>of a mixed litre, in your own currency</source>
+        <translation>de un litro mezclado, en su moneda</translation>
+    </message>
+    <message>
+        <source>percent passing between limits at sizes you give</source>
+        <translation>porcentaje que pasa entre límites, en tamaños que usted da</translation>
+    </message>
+    <message>
+        <source>percent passing to come near to at sizes you give</source>
+        <translation>porcentaje que pasa al que acercarse, en tamaños que usted da</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %</source>
+        <translation>%1 a %2, %</translation>
+    </message>
+    <message>
+        <source>wanted grain, %</source>
+        <translation>grano deseado, %</translation>
+    </message>
+    <message>
+        <source>dust, %</source>
+        <translation>polvo, %</translation>
+    </message>
+    <message>
+        <source>air in pot, %</source>
+        <translation>aire en maceta, %</translation>
+    </message>
+    <message>
+        <source>water in pot, %</source>
+        <translation>agua en maceta, %</translation>
+    </message>
+    <message>
+        <source>for plants, %</source>
+        <translation>para la planta, %</translation>
+    </message>
+    <message>
+        <source>wet litre, g/L</source>
+        <translation>litro mojado, g/L</translation>
+    </message>
+    <message>
+        <source>exchange, meq/L</source>
+        <translation>intercambio, meq/L</translation>
+    </message>
+    <message>
+        <source>price of a litre</source>
+        <translation>precio de un litro</translation>
+    </message>
+    <message>
+        <source>curve within</source>
+        <translation>curva dentro de</translation>
+    </message>
+    <message>
+        <source>curve near</source>
+        <translation>curva cerca de</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>deseo</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation>mínimo</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>máximo</translation>
+    </message>
+    <message>
+        <source>must</source>
+        <translation>obligatorio</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>peso</translation>
+    </message>
+    <message>
+        <source>%1 must hold</source>
+        <translation>%1 es obligatorio</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
+        <translation>tamaños en mm con porcentaje que pasa: 4.75 90-100; 2.36 34-50</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
+        <translation>tamaños en mm con porcentaje que pasa: 4.75 95; 2.36 42</translation>
     </message>
 </context>
 <context>
@@ -12677,6 +12919,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
         <translation>Lo que retiene el cepellón conservado (rayado) no se conoce; las cifras no dicen nada de él.</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already</source>
+        <translation>otro grupo ya se llama {name}</translation>
+    </message>
+    <message>
+        <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
+        <translation>{text} no se puede leer; se esperan partes y un nombre, como 5 akadama, con : entre ellos</translation>
     </message>
 </context>
 </TS>

@@ -764,6 +764,14 @@
         <source>price, fit</source>
         <translation>prix, adéquation</translation>
     </message>
+    <message>
+        <source>Air in %1</source>
+        <translation>Air dans %1</translation>
+    </message>
+    <message>
+        <source>Water in %1</source>
+        <translation>Eau dans %1</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -1623,10 +1631,6 @@
         <translation>du mélange, parois droites</translation>
     </message>
     <message>
-        <source>Litres of mix in it</source>
-        <translation>Litres de mélange dedans</translation>
-    </message>
-    <message>
         <source>by a water fill</source>
         <translation>par remplissage d’eau</translation>
     </message>
@@ -1693,6 +1697,10 @@
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
         <translation>Réceptionnez d’abord un sac&#xa0;: ce qui est mesuré est gardé avec son sac.</translation>
+    </message>
+    <message>
+        <source>Volume of mix in it</source>
+        <translation>Volume de mélange dedans</translation>
     </message>
 </context>
 <context>
@@ -1979,6 +1987,25 @@
     <message>
         <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
         <translation>Comme le grain se dégrade, en saisons depuis le rempotage du %1&#xa0;: %2</translation>
+    </message>
+</context>
+<context>
+    <name>TreeGroups</name>
+    <message>
+        <source>left out</source>
+        <translation>laissé de côté</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>propre</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>changé</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>pratique courante</translation>
     </message>
 </context>
 <context>
@@ -3662,90 +3689,6 @@
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
-        <source>%1 to %2, %</source>
-        <translation>%1 à %2,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>wanted grain, %</source>
-        <translation>grain voulu,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>dust, %</source>
-        <translation>poussière,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>air in pot, %</source>
-        <translation>air dans le pot,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>water in pot, %</source>
-        <translation>eau dans le pot,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>pour plantes,&#xa0;%</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>litre mouillé, g/L</translation>
-    </message>
-    <message>
-        <source>exchange, meq/L</source>
-        <translation>échange, meq/L</translation>
-    </message>
-    <message>
-        <source>price of a litre</source>
-        <translation>prix d’un litre</translation>
-    </message>
-    <message>
-        <source>curve within</source>
-        <translation>courbe dans</translation>
-    </message>
-    <message>
-        <source>curve near</source>
-        <translation>courbe proche</translation>
-    </message>
-    <message>
-        <source>share of the mass inside the wanted grain</source>
-        <translation>part de la masse dans le grain voulu</translation>
-    </message>
-    <message>
-        <source>share of the mass that is dust, finer than the size below</source>
-        <translation>part de la masse en poussière, plus fine que la taille ci-dessous</translation>
-    </message>
-    <message>
-        <source>share of the pot that drains free after a flood</source>
-        <translation>part du pot qui se vide librement après inondation</translation>
-    </message>
-    <message>
-        <source>share of the pot that holds water after draining</source>
-        <translation>part du pot qui garde de l’eau après égouttage</translation>
-    </message>
-    <message>
-        <source>share of the pot whose water plants can take</source>
-        <translation>part du pot dont les plantes peuvent prendre l’eau</translation>
-    </message>
-    <message>
-        <source>mass of a litre, drained</source>
-        <translation>masse d’un litre, égoutté</translation>
-    </message>
-    <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>capacité d’échange cationique d’un litre</translation>
-    </message>
-    <message>
-        <source>of a mixed litre, in your own currency</source>
-        <translation>d’un litre mélangé, dans votre monnaie</translation>
-    </message>
-    <message>
-        <source>percent passing between limits at sizes you give</source>
-        <translation>pourcentage passant entre des limites aux tailles données</translation>
-    </message>
-    <message>
-        <source>percent passing to come near to at sizes you give</source>
-        <translation>pourcentage passant à approcher aux tailles données</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Plus</translation>
     </message>
@@ -3764,26 +3707,6 @@
     <message>
         <source>Wishes</source>
         <translation>Souhaits</translation>
-    </message>
-    <message>
-        <source>wish</source>
-        <translation>souhait</translation>
-    </message>
-    <message>
-        <source>least</source>
-        <translation>au moins</translation>
-    </message>
-    <message>
-        <source>most</source>
-        <translation>au plus</translation>
-    </message>
-    <message>
-        <source>must</source>
-        <translation>exigé</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>poids</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
@@ -3854,14 +3777,6 @@
         <translation>1 à 20</translation>
     </message>
     <message>
-        <source>Good in this pot too</source>
-        <translation>Bonne aussi dans ce pot</translation>
-    </message>
-    <message>
-        <source>further pot</source>
-        <translation>autre pot</translation>
-    </message>
-    <message>
         <source>Grain to choose from</source>
         <translation>Grain au choix</translation>
     </message>
@@ -3930,24 +3845,8 @@
         <translation>choisissez un pot, ou saisissez ses dimensions</translation>
     </message>
     <message>
-        <source>no further pot</source>
-        <translation>pas d’autre pot</translation>
-    </message>
-    <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
         <translation>profond de %1 jusqu’au niveau, %2&#xa0;; le grain voulu et les litres ci-dessous sont pour ce pot.</translation>
-    </message>
-    <message>
-        <source>%1 must hold</source>
-        <translation>%1 est exigé</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 90-100; 2.36 34-50</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
@@ -3980,6 +3879,42 @@
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
         <translation>Saisissez ses dimensions sous «&#xa0;À la main&#xa0;», ou choisissez-en un du registre.</translation>
+    </message>
+    <message>
+        <source>one filling of each pot: %1</source>
+        <translation>un remplissage de chaque pot&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Pots the mix should be good in too</source>
+        <translation>Pots où le mélange doit aussi être bon</translation>
+    </message>
+    <message>
+        <source>good in these pots too</source>
+        <translation>bon aussi dans ces pots</translation>
+    </message>
+    <message>
+        <source>filling, L</source>
+        <translation>remplissage, L</translation>
+    </message>
+    <message>
+        <source>All groups...</source>
+        <translation>Tous les groupes...</translation>
+    </message>
+    <message>
+        <source>See, change and add groups of trees</source>
+        <translation>Voir, changer et ajouter des groupes d’arbres</translation>
+    </message>
+    <message>
+        <source>further pot %1</source>
+        <translation>autre pot %1</translation>
+    </message>
+    <message>
+        <source>filling, %1</source>
+        <translation>remplissage, %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 reserved</source>
+        <translation>%1, %2 réservé</translation>
     </message>
 </context>
 <context>
@@ -4082,6 +4017,186 @@
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>Sans matériau, le poids du litre doit être pesé avant que le composant puisse entrer dans le mélange.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GroupsPage</name>
+    <message>
+        <source>Groups of trees</source>
+        <translation>Groupes d’arbres</translation>
+    </message>
+    <message>
+        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation>Ce par quoi commence une recherche de parts. C’est une pratique courante, jamais la seule voie&#xa0;: votre climat, votre eau et vos mains en savent plus.</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>groupe</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>de qui</translation>
+    </message>
+    <message>
+        <source>&amp;New, like this one</source>
+        <translation>&amp;Nouveau, comme celui-ci</translation>
+    </message>
+    <message>
+        <source>Add a group of your own that starts with the wishes of the chosen one</source>
+        <translation>Ajouter un groupe à vous qui commence avec les souhaits de celui choisi</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
+        <translation>&amp;Laisser de côté</translation>
+    </message>
+    <message>
+        <source>Do not offer this group any more; a group of your own goes</source>
+        <translation>Ne plus proposer ce groupe&#xa0;; un groupe à vous disparaît</translation>
+    </message>
+    <message>
+        <source>Re&amp;store</source>
+        <translation>Ré&amp;tablir</translation>
+    </message>
+    <message>
+        <source>Back to common practice, or offered again</source>
+        <translation>Retour à la pratique courante, ou de nouveau proposé</translation>
+    </message>
+    <message>
+        <source>Find &amp;parts for it</source>
+        <translation>Chercher des &amp;parts pour lui</translation>
+    </message>
+    <message>
+        <source>Find parts for this group</source>
+        <translation>Chercher des parts pour ce groupe</translation>
+    </message>
+    <message>
+        <source>Wishes of this group</source>
+        <translation>Souhaits de ce groupe</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>No&amp;m</translation>
+    </message>
+    <message>
+        <source>as you call these trees</source>
+        <translation>comme vous appelez ces arbres</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nom</translation>
+    </message>
+    <message>
+        <source>Trees it is for</source>
+        <translation>Arbres à qui il va</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>tous</translation>
+    </message>
+    <message>
+        <source>trees it is for</source>
+        <translation>arbres à qui il va</translation>
+    </message>
+    <message>
+        <source>Wanted grain from</source>
+        <translation>Grain voulu de</translation>
+    </message>
+    <message>
+        <source>the finest grain that is wanted</source>
+        <translation>le grain le plus fin voulu</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>grain voulu</translation>
+    </message>
+    <message>
+        <source>Wanted grain to</source>
+        <translation>Grain voulu à</translation>
+    </message>
+    <message>
+        <source>the coarsest grain that is wanted</source>
+        <translation>le grain le plus gros voulu</translation>
+    </message>
+    <message>
+        <source>Dust is finer than</source>
+        <translation>La poussière est sous</translation>
+    </message>
+    <message>
+        <source>what clogs a pot of these trees</source>
+        <translation>ce qui colmate un pot de ces arbres</translation>
+    </message>
+    <message>
+        <source>size of dust</source>
+        <translation>taille de la poussière</translation>
+    </message>
+    <message>
+        <source>Mi&amp;x to start from</source>
+        <translation>Mélange &amp;de départ</translation>
+    </message>
+    <message>
+        <source>parts and names: 5 akadama : 3 pumice</source>
+        <translation>parts et noms&#xa0;: 5 akadama&#xa0;: 3 pumice</translation>
+    </message>
+    <message>
+        <source>mix to start from</source>
+        <translation>mélange de départ</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>what else you go by</source>
+        <translation>ce qui vous guide encore</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>note</translation>
+    </message>
+    <message>
+        <source>%1 of the group %2</source>
+        <translation>%1 du groupe %2</translation>
+    </message>
+    <message>
+        <source>wishes</source>
+        <translation>souhaits</translation>
+    </message>
+    <message>
+        <source>my %1</source>
+        <translation>mes %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a group, number</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>group %1</source>
+        <translation>groupe %1</translation>
+    </message>
+    <message>
+        <source>group %1 removed</source>
+        <translation>groupe %1 supprimé</translation>
+    </message>
+    <message>
+        <source>offer</source>
+        <translation>proposer</translation>
+    </message>
+    <message>
+        <source>%1 is not offered any more; “Restore” brings it back.</source>
+        <translation>%1 n’est plus proposé&#xa0;; «&#xa0;Rétablir&#xa0;» le ramène.</translation>
+    </message>
+    <message>
+        <source>group %1 restored</source>
+        <translation>groupe %1 rétabli</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation>&amp;Supprimer</translation>
     </message>
 </context>
 <context>
@@ -6624,10 +6739,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Conservé sous %1 et posé sur l’établi.</translation>
     </message>
     <message>
-        <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation>Conservé sous %1&#xa0;; l’établi tient %2 composants, il n’y a donc pas été posé.</translation>
-    </message>
-    <message>
         <source>mix %1 opened</source>
         <translation>mélange %1 ouvert</translation>
     </message>
@@ -6742,6 +6853,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Written to %1.</source>
         <translation>Écrit dans %1.</translation>
+    </message>
+    <message>
+        <source>Gro&amp;ups of trees and their wishes</source>
+        <translation>Groupes d’arbres et leurs souha&amp;its</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
+        <translation>Conservé sous %1 et posé sur l’établi&#xa0;; son grain pour %2 est gardé des autres recherches jusqu’à son mélange.</translation>
     </message>
 </context>
 <context>
@@ -9160,6 +9283,125 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Forme et dimensions intérieures&#xa0;: son volume aussitôt, air et eau dès qu’il y a un mélange.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::WishTable</name>
+    <message>
+        <source>share of the mass inside the wanted grain</source>
+        <translation>part de la masse dans le grain voulu</translation>
+    </message>
+    <message>
+        <source>share of the mass that is dust, finer than the size below</source>
+        <translation>part de la masse en poussière, plus fine que la taille ci-dessous</translation>
+    </message>
+    <message>
+        <source>share of the pot that drains free after a flood</source>
+        <translation>part du pot qui se vide librement après inondation</translation>
+    </message>
+    <message>
+        <source>share of the pot that holds water after draining</source>
+        <translation>part du pot qui garde de l’eau après égouttage</translation>
+    </message>
+    <message>
+        <source>share of the pot whose water plants can take</source>
+        <translation>part du pot dont les plantes peuvent prendre l’eau</translation>
+    </message>
+    <message>
+        <source>mass of a litre, drained</source>
+        <translation>masse d’un litre, égoutté</translation>
+    </message>
+    <message>
+        <source>cation exchange capacity of a litre</source>
+        <translation>capacité d’échange cationique d’un litre</translation>
+    </message>
+    <message>
+        <source>of a mixed litre, in your own currency</source>
+        <translation>d’un litre mélangé, dans votre monnaie</translation>
+    </message>
+    <message>
+        <source>percent passing between limits at sizes you give</source>
+        <translation>pourcentage passant entre des limites aux tailles données</translation>
+    </message>
+    <message>
+        <source>percent passing to come near to at sizes you give</source>
+        <translation>pourcentage passant à approcher aux tailles données</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %</source>
+        <translation>%1 à %2,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>wanted grain, %</source>
+        <translation>grain voulu,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>dust, %</source>
+        <translation>poussière,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>air in pot, %</source>
+        <translation>air dans le pot,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>water in pot, %</source>
+        <translation>eau dans le pot,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>for plants, %</source>
+        <translation>pour plantes,&#xa0;%</translation>
+    </message>
+    <message>
+        <source>wet litre, g/L</source>
+        <translation>litre mouillé, g/L</translation>
+    </message>
+    <message>
+        <source>exchange, meq/L</source>
+        <translation>échange, meq/L</translation>
+    </message>
+    <message>
+        <source>price of a litre</source>
+        <translation>prix d’un litre</translation>
+    </message>
+    <message>
+        <source>curve within</source>
+        <translation>courbe dans</translation>
+    </message>
+    <message>
+        <source>curve near</source>
+        <translation>courbe proche</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>souhait</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation>au moins</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>au plus</translation>
+    </message>
+    <message>
+        <source>must</source>
+        <translation>exigé</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>poids</translation>
+    </message>
+    <message>
+        <source>%1 must hold</source>
+        <translation>%1 est exigé</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 90-100; 2.36 34-50</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
+        <translation>tailles en mm avec pourcentage passant&#xa0;: 4.75 95; 2.36 42</translation>
     </message>
 </context>
 <context>
@@ -12677,6 +12919,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
         <translation>Ce que retient la motte conservée (hachurée) n’est pas connu ; les chiffres n’en disent rien.</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already</source>
+        <translation>un autre groupe s’appelle déjà {name}</translation>
+    </message>
+    <message>
+        <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
+        <translation>{text} ne peut pas être lu&#xa0;; attendu des parts et un nom, comme 5 akadama, avec&#xa0;: entre eux</translation>
     </message>
 </context>
 </TS>

@@ -760,6 +760,14 @@
         <source>price, fit</source>
         <translation>価格、適合</translation>
     </message>
+    <message>
+        <source>Air in %1</source>
+        <translation>%1 の空気</translation>
+    </message>
+    <message>
+        <source>Water in %1</source>
+        <translation>%1 の水</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -1613,10 +1621,6 @@
         <translation>用土の深さ、まっすぐな壁</translation>
     </message>
     <message>
-        <source>Litres of mix in it</source>
-        <translation>用土の L 数</translation>
-    </message>
-    <message>
         <source>by a water fill</source>
         <translation>水を満たして測る</translation>
     </message>
@@ -1683,6 +1687,10 @@
     <message>
         <source>Receive a bag first: what is measured is kept with its bag.</source>
         <translation>先に袋を受け入れてください。測定値は袋に保存します。</translation>
+    </message>
+    <message>
+        <source>Volume of mix in it</source>
+        <translation>用土の容積</translation>
     </message>
 </context>
 <context>
@@ -1967,6 +1975,25 @@
     <message>
         <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
         <translation>粒の崩れにより、%1 の植え替えからのシーズン：%2</translation>
+    </message>
+</context>
+<context>
+    <name>TreeGroups</name>
+    <message>
+        <source>left out</source>
+        <translation>除外</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>自分用</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>変更済み</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>一般的な目安</translation>
     </message>
 </context>
 <context>
@@ -3650,90 +3677,6 @@
 <context>
     <name>gritwright::desktop::FindPanel</name>
     <message>
-        <source>%1 to %2, %</source>
-        <translation>%1～%2、%</translation>
-    </message>
-    <message>
-        <source>wanted grain, %</source>
-        <translation>希望粒径、%</translation>
-    </message>
-    <message>
-        <source>dust, %</source>
-        <translation>微塵、%</translation>
-    </message>
-    <message>
-        <source>air in pot, %</source>
-        <translation>鉢の空気、%</translation>
-    </message>
-    <message>
-        <source>water in pot, %</source>
-        <translation>鉢の水、%</translation>
-    </message>
-    <message>
-        <source>for plants, %</source>
-        <translation>有効水分、%</translation>
-    </message>
-    <message>
-        <source>wet litre, g/L</source>
-        <translation>湿潤時、g/L</translation>
-    </message>
-    <message>
-        <source>exchange, meq/L</source>
-        <translation>交換容量、meq/L</translation>
-    </message>
-    <message>
-        <source>price of a litre</source>
-        <translation>1 L の価格</translation>
-    </message>
-    <message>
-        <source>curve within</source>
-        <translation>曲線の範囲</translation>
-    </message>
-    <message>
-        <source>curve near</source>
-        <translation>近い曲線</translation>
-    </message>
-    <message>
-        <source>share of the mass inside the wanted grain</source>
-        <translation>希望粒径に入る質量の割合</translation>
-    </message>
-    <message>
-        <source>share of the mass that is dust, finer than the size below</source>
-        <translation>微塵（下の粒径より細かい粒）の質量の割合</translation>
-    </message>
-    <message>
-        <source>share of the pot that drains free after a flood</source>
-        <translation>湛水後に排水される鉢容積の割合</translation>
-    </message>
-    <message>
-        <source>share of the pot that holds water after draining</source>
-        <translation>排水後に水を保つ鉢容積の割合</translation>
-    </message>
-    <message>
-        <source>share of the pot whose water plants can take</source>
-        <translation>植物が吸える水の鉢容積の割合</translation>
-    </message>
-    <message>
-        <source>mass of a litre, drained</source>
-        <translation>排水後 1 L の質量</translation>
-    </message>
-    <message>
-        <source>cation exchange capacity of a litre</source>
-        <translation>1 L の陽イオン交換容量</translation>
-    </message>
-    <message>
-        <source>of a mixed litre, in your own currency</source>
-        <translation>混合 1 L、お使いの通貨で</translation>
-    </message>
-    <message>
-        <source>percent passing between limits at sizes you give</source>
-        <translation>指定した粒径での通過百分率の範囲</translation>
-    </message>
-    <message>
-        <source>percent passing to come near to at sizes you give</source>
-        <translation>指定した粒径での目標の通過百分率</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>詳細</translation>
     </message>
@@ -3752,26 +3695,6 @@
     <message>
         <source>Wishes</source>
         <translation>希望条件</translation>
-    </message>
-    <message>
-        <source>wish</source>
-        <translation>希望条件</translation>
-    </message>
-    <message>
-        <source>least</source>
-        <translation>下限</translation>
-    </message>
-    <message>
-        <source>most</source>
-        <translation>上限</translation>
-    </message>
-    <message>
-        <source>must</source>
-        <translation>必須</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>重み</translation>
     </message>
     <message>
         <source>Dust is finer than</source>
@@ -3842,14 +3765,6 @@
         <translation>1～20</translation>
     </message>
     <message>
-        <source>Good in this pot too</source>
-        <translation>この鉢でも良いこと</translation>
-    </message>
-    <message>
-        <source>further pot</source>
-        <translation>別の鉢</translation>
-    </message>
-    <message>
         <source>Grain to choose from</source>
         <translation>選べる粒</translation>
     </message>
@@ -3918,24 +3833,8 @@
         <translation>鉢を選ぶか寸法を入力</translation>
     </message>
     <message>
-        <source>no further pot</source>
-        <translation>別の鉢なし</translation>
-    </message>
-    <message>
         <source>%1 deep to the fill line, %2; wanted grain and litres below are for this pot.</source>
         <translation>充填線までの深さ %1、%2。下の希望粒径と L はこの鉢のものです。</translation>
-    </message>
-    <message>
-        <source>%1 must hold</source>
-        <translation>%1 は必須</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
-        <translation>粒径 mm と通過百分率：4.75 90-100; 2.36 34-50</translation>
-    </message>
-    <message>
-        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
-        <translation>粒径 mm と通過百分率：4.75 95; 2.36 42</translation>
     </message>
     <message>
         <source>stock, %1</source>
@@ -3968,6 +3867,42 @@
     <message>
         <source>Type its lengths under “By hand”, or choose one of the record.</source>
         <translation>「手動」で寸法を入力するか、記録の鉢を選んでください。</translation>
+    </message>
+    <message>
+        <source>one filling of each pot: %1</source>
+        <translation>各鉢の一鉢分：%1</translation>
+    </message>
+    <message>
+        <source>Pots the mix should be good in too</source>
+        <translation>配合がほかにも良いことを求める鉢</translation>
+    </message>
+    <message>
+        <source>good in these pots too</source>
+        <translation>これらの鉢でも良いこと</translation>
+    </message>
+    <message>
+        <source>filling, L</source>
+        <translation>充填量、L</translation>
+    </message>
+    <message>
+        <source>All groups...</source>
+        <translation>すべてのグループ...</translation>
+    </message>
+    <message>
+        <source>See, change and add groups of trees</source>
+        <translation>樹種グループを見る・変更・追加する</translation>
+    </message>
+    <message>
+        <source>further pot %1</source>
+        <translation>別の鉢 %1</translation>
+    </message>
+    <message>
+        <source>filling, %1</source>
+        <translation>充填量、%1</translation>
+    </message>
+    <message>
+        <source>%1, %2 reserved</source>
+        <translation>%1、取り置き %2</translation>
     </message>
 </context>
 <context>
@@ -4070,6 +4005,186 @@
     <message>
         <source>Without a material the litre weight must be weighed before the component can go into the mix.</source>
         <translation>資材がない場合、配合に入れる前に容積重を量る必要があります。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GroupsPage</name>
+    <message>
+        <source>Groups of trees</source>
+        <translation>樹種グループ</translation>
+    </message>
+    <message>
+        <source>What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better.</source>
+        <translation>配合比の検索の出発点です。一般的な目安で、唯一の方法ではありません。お住まいの気候、水、ご自身の経験を優先してください。</translation>
+    </message>
+    <message>
+        <source>group</source>
+        <translation>グループ</translation>
+    </message>
+    <message>
+        <source>whose</source>
+        <translation>由来</translation>
+    </message>
+    <message>
+        <source>&amp;New, like this one</source>
+        <translation>これを元に新規(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Add a group of your own that starts with the wishes of the chosen one</source>
+        <translation>選んだグループの希望条件から始まる自分のグループを追加</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out</source>
+        <translation>除外(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Do not offer this group any more; a group of your own goes</source>
+        <translation>このグループを今後出さない。自分のグループは削除</translation>
+    </message>
+    <message>
+        <source>Re&amp;store</source>
+        <translation>元に戻す(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Back to common practice, or offered again</source>
+        <translation>一般的な目安に戻す、または再び出す</translation>
+    </message>
+    <message>
+        <source>Find &amp;parts for it</source>
+        <translation>配合比を探す(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Find parts for this group</source>
+        <translation>このグループの配合比を探す</translation>
+    </message>
+    <message>
+        <source>Wishes of this group</source>
+        <translation>このグループの希望条件</translation>
+    </message>
+    <message>
+        <source>Na&amp;me</source>
+        <translation>名前(&amp;M)</translation>
+    </message>
+    <message>
+        <source>as you call these trees</source>
+        <translation>この木々の呼び名</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>名前</translation>
+    </message>
+    <message>
+        <source>Trees it is for</source>
+        <translation>対象の木</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>すべて</translation>
+    </message>
+    <message>
+        <source>trees it is for</source>
+        <translation>対象の木</translation>
+    </message>
+    <message>
+        <source>Wanted grain from</source>
+        <translation>希望粒径、下限</translation>
+    </message>
+    <message>
+        <source>the finest grain that is wanted</source>
+        <translation>希望する最も細かい粒</translation>
+    </message>
+    <message>
+        <source>wanted grain</source>
+        <translation>希望粒径</translation>
+    </message>
+    <message>
+        <source>Wanted grain to</source>
+        <translation>希望粒径、上限</translation>
+    </message>
+    <message>
+        <source>the coarsest grain that is wanted</source>
+        <translation>希望する最も粗い粒</translation>
+    </message>
+    <message>
+        <source>Dust is finer than</source>
+        <translation>微塵の上限粒径</translation>
+    </message>
+    <message>
+        <source>what clogs a pot of these trees</source>
+        <translation>この木々の鉢を目詰まりさせるもの</translation>
+    </message>
+    <message>
+        <source>size of dust</source>
+        <translation>微塵の粒径</translation>
+    </message>
+    <message>
+        <source>Mi&amp;x to start from</source>
+        <translation>出発点の配合(&amp;X)</translation>
+    </message>
+    <message>
+        <source>parts and names: 5 akadama : 3 pumice</source>
+        <translation>配合比と名前：5 akadama : 3 pumice</translation>
+    </message>
+    <message>
+        <source>mix to start from</source>
+        <translation>出発点の配合</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>what else you go by</source>
+        <translation>ほかに目安にすること</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>メモ</translation>
+    </message>
+    <message>
+        <source>%1 of the group %2</source>
+        <translation>グループ %2 の%1</translation>
+    </message>
+    <message>
+        <source>wishes</source>
+        <translation>希望条件</translation>
+    </message>
+    <message>
+        <source>my %1</source>
+        <translation>自分の %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>name of a group, number</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>group %1</source>
+        <translation>グループ %1</translation>
+    </message>
+    <message>
+        <source>group %1 removed</source>
+        <translation>グループ %1 を削除</translation>
+    </message>
+    <message>
+        <source>offer</source>
+        <translation>出す</translation>
+    </message>
+    <message>
+        <source>%1 is not offered any more; “Restore” brings it back.</source>
+        <translation>%1 は今後出ません。「元に戻す」で戻ります。</translation>
+    </message>
+    <message>
+        <source>group %1 restored</source>
+        <translation>グループ %1 を元に戻す</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>De&amp;lete</source>
+        <translation>削除(&amp;L)</translation>
     </message>
 </context>
 <context>
@@ -6603,10 +6718,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 として保存し、作業台に載せました。</translation>
     </message>
     <message>
-        <source>Kept as %1; the bench holds %2 components, so it was not laid there.</source>
-        <translation>%1 として保存しました。作業台の配合材は %2 個までなので、載せていません。</translation>
-    </message>
-    <message>
         <source>mix %1 opened</source>
         <translation>配合 %1 を開く</translation>
     </message>
@@ -6721,6 +6832,18 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Written to %1.</source>
         <translation>%1 に書き出しました。</translation>
+    </message>
+    <message>
+        <source>Gro&amp;ups of trees and their wishes</source>
+        <translation>樹種グループと希望条件(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Shift+G</translation>
+    </message>
+    <message>
+        <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
+        <translation>%1 として保存し、作業台に載せました。%2 分の粒は、混ぜるまで他の検索では使いません。</translation>
     </message>
 </context>
 <context>
@@ -9135,6 +9258,125 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>形と内寸：容積がすぐにわかり、配合があれば空気と水も。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::WishTable</name>
+    <message>
+        <source>share of the mass inside the wanted grain</source>
+        <translation>希望粒径に入る質量の割合</translation>
+    </message>
+    <message>
+        <source>share of the mass that is dust, finer than the size below</source>
+        <translation>微塵（下の粒径より細かい粒）の質量の割合</translation>
+    </message>
+    <message>
+        <source>share of the pot that drains free after a flood</source>
+        <translation>湛水後に排水される鉢容積の割合</translation>
+    </message>
+    <message>
+        <source>share of the pot that holds water after draining</source>
+        <translation>排水後に水を保つ鉢容積の割合</translation>
+    </message>
+    <message>
+        <source>share of the pot whose water plants can take</source>
+        <translation>植物が吸える水の鉢容積の割合</translation>
+    </message>
+    <message>
+        <source>mass of a litre, drained</source>
+        <translation>排水後 1 L の質量</translation>
+    </message>
+    <message>
+        <source>cation exchange capacity of a litre</source>
+        <translation>1 L の陽イオン交換容量</translation>
+    </message>
+    <message>
+        <source>of a mixed litre, in your own currency</source>
+        <translation>混合 1 L、お使いの通貨で</translation>
+    </message>
+    <message>
+        <source>percent passing between limits at sizes you give</source>
+        <translation>指定した粒径での通過百分率の範囲</translation>
+    </message>
+    <message>
+        <source>percent passing to come near to at sizes you give</source>
+        <translation>指定した粒径での目標の通過百分率</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %</source>
+        <translation>%1～%2、%</translation>
+    </message>
+    <message>
+        <source>wanted grain, %</source>
+        <translation>希望粒径、%</translation>
+    </message>
+    <message>
+        <source>dust, %</source>
+        <translation>微塵、%</translation>
+    </message>
+    <message>
+        <source>air in pot, %</source>
+        <translation>鉢の空気、%</translation>
+    </message>
+    <message>
+        <source>water in pot, %</source>
+        <translation>鉢の水、%</translation>
+    </message>
+    <message>
+        <source>for plants, %</source>
+        <translation>有効水分、%</translation>
+    </message>
+    <message>
+        <source>wet litre, g/L</source>
+        <translation>湿潤時、g/L</translation>
+    </message>
+    <message>
+        <source>exchange, meq/L</source>
+        <translation>交換容量、meq/L</translation>
+    </message>
+    <message>
+        <source>price of a litre</source>
+        <translation>1 L の価格</translation>
+    </message>
+    <message>
+        <source>curve within</source>
+        <translation>曲線の範囲</translation>
+    </message>
+    <message>
+        <source>curve near</source>
+        <translation>近い曲線</translation>
+    </message>
+    <message>
+        <source>wish</source>
+        <translation>希望条件</translation>
+    </message>
+    <message>
+        <source>least</source>
+        <translation>下限</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>上限</translation>
+    </message>
+    <message>
+        <source>must</source>
+        <translation>必須</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>重さ</translation>
+    </message>
+    <message>
+        <source>%1 must hold</source>
+        <translation>%1 は必須</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 90-100; 2.36 34-50</source>
+        <translation>粒径 mm と通過百分率：4.75 90-100; 2.36 34-50</translation>
+    </message>
+    <message>
+        <source>sizes in mm with percent passing: 4.75 95; 2.36 42</source>
+        <translation>粒径 mm と通過百分率：4.75 95; 2.36 42</translation>
     </message>
 </context>
 <context>
@@ -12652,6 +12894,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
         <translation>残した根鉢（斜線部）が保つ水は分かりません。数値には含まれていません。</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already</source>
+        <translation>{name} という名前のグループがすでにあります</translation>
+    </message>
+    <message>
+        <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
+        <translation>{text} は読めません。5 akadama のように配合比と名前を書き、間は : で区切ってください</translation>
     </message>
 </context>
 </TS>
