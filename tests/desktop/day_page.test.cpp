@@ -10,7 +10,6 @@
 #include <algorithm>
 
 #include "gritwright/formats/root_mass_plan_file.hpp"
-#include "models/bench_evaluation.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
@@ -268,50 +267,6 @@ TEST_CASE("Sheets are written as PDF, and a change after printing makes the next
   open.write(0, DayTreesModel::buds, QStringLiteral("swelling"));
   CHECK(open.day().sheet_revision == 2);
   CHECK_FALSE(open.page().write_sheet(DaySheet::root_plans, open.folder.filePath(QStringLiteral("roots.pdf"))));
-}
-
-TEST_CASE("Grain of one material over several bags is booked in their order", "[day_page]") {
-  DayOnScreen open;
-  // A mix that names a material and no bag, and two bags of it, the first nearly empty.
-  const auto grain = evaluate_component(finished_component(QStringLiteral("grit"), QStringLiteral("granite grit"), {{"9.5", "0"}, {"4.75", "200"}, {"2", "280"}}, "20", "500"), test_catalogue()).component;
-  REQUIRE(grain);
-  Component component = *grain;
-  component.material = "granite grit";
-  MixVersion version;
-  version.mix.name = "all grit";
-  version.mix.components = {component};
-  version.sources.resize(1);
-  const QString mix = open.record->add(version, QStringLiteral("mix"));
-  std::vector<RecordRef> bags;
-  for (const double litres : {1.0, 20.0}) {
-    Bag bag;
-    bag.material = "granite grit";
-    bag.volume = loose_l(litres);
-    bag.bulk_density = bulk_g_l(1500);
-    bag.mass_as_bagged = mass_kg(1.5 * litres);
-    bag.moisture_basis = MoistureBasis::oven_dry;
-    bags.push_back({RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()});
-  }
-  choose_data(open.find<QComboBox>("day_tree_mix"), mix.toStdString());
-  open.write(0, DayTreesModel::used, QStringLiteral("4"));
-  REQUIRE(open.page().answer()->ok());
-  std::vector<std::size_t> in_order;
-  for (const GrainTaken& taken : open.page().answer()->value().taken) in_order.push_back(taken.supply);
-  REQUIRE(in_order.size() >= 2);
-  open.trigger("action_day_tick");
-  REQUIRE(open.day().trees.front().done);
-  const Repotting potted = open.tree(open.day().trees.front().tree.text).repottings.back();
-  CHECK(potted.grain.size() == 2);
-  double booked_g = 0;
-  for (const auto& entry : open.book().all<StockEntry>()) {
-    if (entry.record.reason == StockReason::used && entry.record.note == open.day().trees.front().tree.text) booked_g -= in_g(entry.record.change);
-  }
-  // One grain does not shrink: four litres of it at its density.
-  CHECK_THAT(booked_g, Catch::Matchers::WithinAbs(4 * 1500, 1));
-  CHECK_THAT(in_g(open.book().stock_of(bags.front()).value_or(Mass{})), Catch::Matchers::WithinAbs(0, 1));
-  for (const RecordRef& bag : bags) CHECK(in_g(open.book().stock_of(bag).value_or(Mass{})) > -1);
-  open.trigger("action_day_tick");
-  CHECK_THAT(in_g(*open.book().stock_of(bags.front())), Catch::Matchers::WithinAbs(1500, 1));
 }
 
 TEST_CASE("An empty tub teaches the spill too", "[day_page]") {
