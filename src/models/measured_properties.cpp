@@ -58,6 +58,11 @@ MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDens
   return measured;
 }
 
+std::optional<Settling> settling_of(BulkDensity loose, BulkDensity worked_in) {
+  if (worked_in < loose) return std::nullopt;
+  return Settling(1 - loose / worked_in);
+}
+
 std::optional<Settling> settling_of_grains(std::span<const GrainSettling> grains, Settling usual) {
   double loose_l = 0, settled_l = 0;
   bool any = false;

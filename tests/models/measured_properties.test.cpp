@@ -26,6 +26,11 @@ TEST_CASE("A jug gives loose and worked-in density and the settling", "[measured
   CHECK(measured.notes.empty());
 }
 
+TEST_CASE("Settling is the share of the loose litre that working in takes away, and none where grain would swell", "[measured_properties]") {
+  CHECK_THAT(settling_of(bulk_g_l(460), bulk_g_l(500))->value(), WithinAbs(0.08, 1e-12));
+  CHECK_FALSE(settling_of(bulk_g_l(500), bulk_g_l(460)));
+}
+
 TEST_CASE("A mix settles as its grains do by their litres, those without a jug as usual", "[measured_properties][law]") {
   const std::vector<GrainSettling> grains{{loose_l(3), Settling(0.04)}, {loose_l(1), Settling(0.12)}};
   CHECK_THAT(settling_of_grains(grains, Settling(0.08))->value(), WithinAbs(0.06, 1e-12));

@@ -32,6 +32,9 @@ struct MeasuredBulk {
 /// Precondition: check(reading) is empty. `particle_density` where it is known, for a question about the voids.
 [[nodiscard]] MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDensity> particle_density = {});
 
+/// 1 - loose / worked-in density; absent where the worked-in density is the lower, which no working in does.
+[[nodiscard]] std::optional<Settling> settling_of(BulkDensity loose, BulkDensity worked_in);
+
 /// How one component of a mix settles by itself, where a jug test of its bag says so.
 struct GrainSettling {
   LooseVolume loose;

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <initializer_list>
 
+#include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "material_words.hpp"
 #include "pot_test_records.hpp"
@@ -126,7 +127,7 @@ std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const
   GrainOfRecord grain{bag, std::nullopt, stored->record.crumbling};
   const auto& loose = stored->record.bulk_density;
   const auto& worked_in = stored->record.worked_in_density;
-  if (loose && worked_in && *worked_in >= *loose) grain.settling = Settling(1 - *loose / *worked_in);
+  if (loose && worked_in) grain.settling = settling_of(*loose, *worked_in);
   if (!grain.settling && !grain.crumbling) return std::nullopt;
   return grain;
 }
