@@ -1,5 +1,6 @@
 #include <QDir>
 #include <QFile>
+#include <QSettings>
 #include <sstream>
 
 #include "gritwright/workbook/exchange.hpp"
@@ -7,6 +8,7 @@
 #include "models/demonstration_record.hpp"
 #include "monkey.hpp"
 #include "support/paths.hpp"
+#include "theme.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -110,9 +112,21 @@ int stretch(std::mt19937& random, int actions, const QString& folder, Watchdog& 
   return done;
 }
 
+/// What was changed in the settings is gone with it: other tests begin with those of a first start.
+struct SettingsAsBefore {
+  SettingsAsBefore() = default;
+  SettingsAsBefore(const SettingsAsBefore&) = delete;
+  SettingsAsBefore& operator=(const SettingsAsBefore&) = delete;
+  ~SettingsAsBefore() {
+    QSettings().clear();
+    apply_theme(*qApp, Theme::light, 100);
+  }
+};
+
 void copy_in(const char* from, const QString& to) { REQUIRE(QFile::copy(QStringLiteral(GRITWRIGHT_SOURCE_DIR "/") + QLatin1String(from), to)); }
 
 void let_loose(int actions) {
+  const SettingsAsBefore settings;
   const QTemporaryDir folder;
   copy_in("demo-data/containers/tray_01.json", folder.filePath(QStringLiteral("container.json")));
   copy_in("docs/file-format/examples/sieve_test.json", folder.filePath(QStringLiteral("sieve.json")));
