@@ -2,10 +2,17 @@
 
 #include <QPainter>
 #include <QStyleOption>
+#include <algorithm>
 
 #include "theme.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+constexpr int least_target = 24;  // pixels, docs/accessibility.md
+
+}  // namespace
 
 ThemeStyle::ThemeStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
 
@@ -18,6 +25,11 @@ void ThemeStyle::draw_edge(const QStyleOption* option, QRect rect, QPainter* pai
   const double inset = focused ? 1.0 : 0.5;
   painter->drawRoundedRect(QRectF(rect).adjusted(inset, inset, -inset, -inset), 2, 2);
   painter->restore();
+}
+
+int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+  const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+  return metric == PM_TabBarScrollButtonWidth ? std::max(usual, least_target) : usual;
 }
 
 void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {

@@ -10,6 +10,8 @@ class ThemeStyle : public QProxyStyle {
  public:
   ThemeStyle();
 
+  /// Arrows of a row of tabs are as wide as every other target.
+  [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr, const QWidget* widget = nullptr) const override;
   void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;
   void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;
   void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter, const QWidget* widget) const override;
