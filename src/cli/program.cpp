@@ -27,7 +27,7 @@ bool is_file_trouble(const Problem& problem) {
                                             "file.no-catalogue",
                                             "file.damaged", "file.disk-full",  "file.gone",      "file.locked",
                                             "file.newer-version", "file.other-kind", "file.outside-folder", "file.read-only", "file.trouble",
-                                            "file.write-failed", "workbook.read-only", "workbook.record-unreadable"};
+                                            "file.write-failed", "workbook.not-migrated", "workbook.read-only", "workbook.record-unreadable"};
   return codes.contains(problem.code);
 }
 

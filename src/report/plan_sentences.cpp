@@ -180,7 +180,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"workbook.journal-kept", GRITWRIGHT_TEXT("another window has the workbook open, so its way of saving ({mode}) could not be changed")},
     MessageTemplate{"workbook.migrated", GRITWRIGHT_TEXT("the workbook was brought to version {version}; a backup was made before")},
     MessageTemplate{"workbook.new-beside-backups", GRITWRIGHT_TEXT("the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing")},
-    MessageTemplate{"workbook.not-migrated", GRITWRIGHT_TEXT("the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only")},
+    MessageTemplate{"workbook.not-migrated", GRITWRIGHT_TEXT("the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only")},
     MessageTemplate{"workbook.not-there", GRITWRIGHT_TEXT("there is no {kind} {id}")},
     MessageTemplate{"workbook.nothing-to-redo", GRITWRIGHT_TEXT("there is nothing to redo")},
     MessageTemplate{"workbook.nothing-to-undo", GRITWRIGHT_TEXT("there is nothing to undo")},

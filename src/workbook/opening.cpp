@@ -203,7 +203,6 @@ Problems bring_forward(SQLite::Database& database, const fs::path& file, const f
     if (copied.problems().front().code == "file.damaged") return copied.problems();
     Problem problem = file_problem("workbook.not-migrated", file);
     problem.facts["file"] = target.string();
-    problem.facts["reason"] = copied.problems().front().code;
     return {problem};
   }
   database.exec("BEGIN IMMEDIATE");

@@ -6763,16 +6763,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Korn von einem Baum &amp;zurücknehmen</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+W</source>
-        <translation>Ctrl+Alt+W</translation>
+        <source>Ctrl+Alt+I</source>
+        <translation>Ctrl+Alt+I</translation>
     </message>
     <message>
         <source>Add a bin or tub</source>
         <translation>Kiste oder Wanne hinzufügen</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Y</source>
-        <translation>Ctrl+Alt+Y</translation>
+        <source>Ctrl+Alt+X</source>
+        <translation>Ctrl+Alt+X</translation>
     </message>
     <message>
         <source>Re&amp;move this bag or bin</source>
@@ -6855,7 +6855,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Geschrieben nach %1.</translation>
     </message>
     <message>
-        <source>Gro&amp;ups of trees and their wishes</source>
+        <source>Group&amp;s of trees and their wishes</source>
         <translation>Bau&amp;mgruppen und ihre Wünsche</translation>
     </message>
     <message>
@@ -12837,8 +12837,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>was diese Liste enthält, lässt sich an den Spalten nicht erkennen; sagen, welche Art von Einträgen sie führt (auf der Befehlszeile mit --kind)</translation>
     </message>
     <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>die Arbeitsmappe ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben ({reason}); nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>die Arbeitsmappe ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben; nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>

@@ -6763,16 +6763,16 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Rec&amp;oger grano de un árbol</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+W</source>
-        <translation>Ctrl+Alt+W</translation>
+        <source>Ctrl+Alt+I</source>
+        <translation>Ctrl+Alt+I</translation>
     </message>
     <message>
         <source>Add a bin or tub</source>
         <translation>Añadir una cubeta o tina</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Y</source>
-        <translation>Ctrl+Alt+Y</translation>
+        <source>Ctrl+Alt+X</source>
+        <translation>Ctrl+Alt+X</translation>
     </message>
     <message>
         <source>Re&amp;move this bag or bin</source>
@@ -6855,7 +6855,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Escrito en %1.</translation>
     </message>
     <message>
-        <source>Gro&amp;ups of trees and their wishes</source>
+        <source>Group&amp;s of trees and their wishes</source>
         <translation>Grupos de árboles &amp;y sus deseos</translation>
     </message>
     <message>
@@ -12837,8 +12837,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>por sus columnas no se sabe qué contiene esta lista; diga qué tipo de registro enumera (en la línea de órdenes con --kind)</translation>
     </message>
     <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>el libro de trabajo es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file} ({reason}); no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>el libro de trabajo es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file}; no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>

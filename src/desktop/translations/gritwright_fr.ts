@@ -6763,16 +6763,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>&amp;Reprendre le grain d’un arbre</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+W</source>
-        <translation>Ctrl+Alt+W</translation>
+        <source>Ctrl+Alt+I</source>
+        <translation>Ctrl+Alt+I</translation>
     </message>
     <message>
         <source>Add a bin or tub</source>
         <translation>Ajouter une caisse ou auge</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Y</source>
-        <translation>Ctrl+Alt+Y</translation>
+        <source>Ctrl+Alt+X</source>
+        <translation>Ctrl+Alt+X</translation>
     </message>
     <message>
         <source>Re&amp;move this bag or bin</source>
@@ -6855,7 +6855,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Écrit dans %1.</translation>
     </message>
     <message>
-        <source>Gro&amp;ups of trees and their wishes</source>
+        <source>Group&amp;s of trees and their wishes</source>
         <translation>Groupes d’arbres et leurs souha&amp;its</translation>
     </message>
     <message>
@@ -12837,8 +12837,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; dites quel genre d’enregistrements elle liste (sur la ligne de commande avec --kind)</translation>
     </message>
     <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>le classeur est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file} ({reason})&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>le classeur est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file}&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>

@@ -6742,16 +6742,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>木から粒を回収(&amp;B)</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+W</source>
-        <translation>Ctrl+Alt+W</translation>
+        <source>Ctrl+Alt+I</source>
+        <translation>Ctrl+Alt+I</translation>
     </message>
     <message>
         <source>Add a bin or tub</source>
         <translation>保管容器・トロ舟を追加</translation>
     </message>
     <message>
-        <source>Ctrl+Alt+Y</source>
-        <translation>Ctrl+Alt+Y</translation>
+        <source>Ctrl+Alt+X</source>
+        <translation>Ctrl+Alt+X</translation>
     </message>
     <message>
         <source>Re&amp;move this bag or bin</source>
@@ -6834,8 +6834,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 に書き出しました。</translation>
     </message>
     <message>
-        <source>Gro&amp;ups of trees and their wishes</source>
-        <translation>樹種グループと希望条件(&amp;U)</translation>
+        <source>Group&amp;s of trees and their wishes</source>
+        <translation>樹種グループと希望条件(&amp;S)</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
@@ -12812,8 +12812,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>列からは一覧の種類がわかりません。何の記録の一覧か指定してください（コマンドラインでは --kind）</translation>
     </message>
     <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file} ({reason}); nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>帳簿ファイルは古いバージョンで、更新前のバックアップを {file} に書けませんでした（{reason}）。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
+        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>帳簿ファイルは古いバージョンで、更新前のバックアップを {file} に書けませんでした。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
