@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
 # Installs a package on a bare Debian 12 in a folder of its own, uses it as a plain user without a screen, removes it and looks for what it
-# left behind. Needs root, debootstrap and a mirror: bare_debian.sh PACKAGE.deb [MIRROR]
+# left behind. Needs root, debootstrap and a mirror: bare_debian.sh PACKAGE.deb [MIRROR]; without one this machine's own is taken
 set -euo pipefail
 package=$(realpath "$1")
-mirror=${2:-http://deb.debian.org/debian}
+mirror=${2:-$(grep -hoE 'https?://[^ ]+' /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | head -1)}
 if [ "$(id -u)" != 0 ] || ! command -v debootstrap >/dev/null; then
   echo "Not root, or debootstrap is missing: the package was not tried on a bare Debian." >&2
   exit 0

@@ -2,6 +2,7 @@
 
 #include <QPolygonF>
 #include <cmath>
+#include <numbers>
 
 namespace gritwright::desktop {
 
@@ -67,7 +68,8 @@ void paint_swatch(QPainter& painter, const CurveLook& look, const QSize& size) {
     }
     case CurveLook::Marker::pentagon: {
       QPolygonF corners;
-      for (int i = 0; i < 5; ++i) corners << middle + QPointF(r * std::sin(i * 1.2566370614), -r * std::cos(i * 1.2566370614));
+      constexpr double fifth = 2 * std::numbers::pi / 5;
+      for (int i = 0; i < 5; ++i) corners << middle + QPointF(r * std::sin(i * fifth), -r * std::cos(i * fifth));
       painter.drawPolygon(corners);
       break;
     }
