@@ -130,12 +130,12 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
   action("action_put_in_mix", tr("&Put this grain into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
-  action("action_take_back", tr("Take &back grain from a tree"), tr("Ctrl+Alt+W"), [this] {
+  action("action_take_back", tr("Take &back grain from a tree"), tr("Ctrl+Alt+I"), [this] {
     const QString tree = window_.pages().currentWidget() == trees_ ? trees_->trees().list().current() : QString();
     show_bags();
     bags_->take_back(tree);
   });
-  action("action_add_bin", tr("Add a bin or tub"), tr("Ctrl+Alt+Y"), [this] {
+  action("action_add_bin", tr("Add a bin or tub"), tr("Ctrl+Alt+X"), [this] {
     show_bags();
     bags_->show_bins();
     bags_->bins().add_bin();
@@ -169,7 +169,7 @@ void RecordPages::make_menu(QMenu& before) {
   action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
   action("action_keep_fractions", tr("Keep the &fractions of the screening"), tr("Ctrl+Shift+K"), [this] { keep_fractions(); });
   action("action_keep_mix", tr("Keep the mi&x"), tr("Ctrl+Shift+M"), [this] { keep_mix(); });
-  action("action_groups", tr("Gro&ups of trees and their wishes"), tr("Ctrl+Shift+G"), [this] { show_groups(); });
+  action("action_groups", tr("Group&s of trees and their wishes"), tr("Ctrl+Shift+G"), [this] { show_groups(); });
   menu_->addSeparator();
   action("action_write_down", tr("&Write down in the log"), tr("Ctrl+L"), [this] {
     show_log();
@@ -228,7 +228,11 @@ void RecordPages::measure(Protocol protocol, const QString& subject) {
   measuring_->findChild<QWidget*>(QStringLiteral("measure_protocol"))->setFocus();
 }
 
-void RecordPages::measure_chosen() { measure(Protocol::jug, bags_->current_bag()); }
+// Its bag comes to the front, so that what is measured is what was seen.
+void RecordPages::measure_chosen() {
+  bags_->show_bags();
+  measure(Protocol::jug, bags_->current_bag());
+}
 
 void RecordPages::test_mix() {
   const auto& calibration = bench_.evaluation().calibration;

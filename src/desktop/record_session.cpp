@@ -5,6 +5,7 @@
 #include <chrono>
 #include <utility>
 
+#include "gritwright/domain/record_ref.hpp"
 #include "gritwright/workbook/backups.hpp"
 #include "pages/trouble_page.hpp"
 #include "text.hpp"
@@ -21,6 +22,7 @@ void RecordSession::open(const QString& file, Access access) {
   const bool quits = QApplication::quitOnLastWindowClosed();
   QApplication::setQuitOnLastWindowClosed(false);
   close();
+  if (!file_.isEmpty() && QFileInfo(file) != QFileInfo(file_)) forget_numbers();
   file_ = file;
   // Backups of the usual record lie where the grower chose; any other file has its own beside it.
   auto opened = RecordBook::open(file, file == usual_ ? backups_folder_ : QString(), access);
@@ -34,6 +36,17 @@ void RecordSession::close() {
   window_->close();
   window_.reset();
   record_.reset();
+  bench_.set_known({});
+  bench_.set_surroundings({});
+}
+
+void RecordSession::forget_numbers() {
+  bench_.end_typing();
+  bench_.edit(tr("bag and pot numbers of the record before"), {}, [](BenchState& state) {
+    for (ComponentSheet& component : state.components) component.bag.clear();
+    state.find.also_pots.clear();
+    std::erase_if(state.find.candidates, [](const CandidateText& one) { return ref_named(one.key.toStdString()).has_value(); });
+  });
 }
 
 void RecordSession::make_window(const Problems& problems) {

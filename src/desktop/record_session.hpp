@@ -33,6 +33,8 @@ class RecordSession : public QObject {
  private:
   void make_window(const Problems& problems);
   void close();
+  /// What lies on the bench stays; the numbers that tie it to the record that was open would mean other bags and pots in the next.
+  void forget_numbers();
 
   Bench& bench_;
   QString usual_;

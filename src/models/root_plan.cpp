@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 #include "root_cautions.hpp"
@@ -152,7 +153,13 @@ class Planner {
     earlier_share_ = static_cast<double>(held) / static_cast<double>(ground_.coarse.points().size());
     const Point3 middle = 1 / static_cast<double>(held) * sum - Point3{0, 0, ground_.block.height_cm() / 2};
     const Point3 aside{middle.x / ground_.block.length_cm(), middle.y / ground_.block.width_cm(), middle.z / ground_.block.height_cm()};
-    earlier_face_ = *std::ranges::max_element(faces, {}, [&](Face face) { return dot(aside, RootBlockBody::outward(face)); });
+    // The half that is worked is one of the sides: the bottom is worked each time, and what is left always lies below the trunk base.
+    // Only where it lies in the middle, as near as its cells tell, is there no such side.
+    const bool in_the_middle = std::hypot(middle.x, middle.y) < cell_cm;
+    earlier_face_ = *std::ranges::max_element(faces, {}, [&](Face face) {
+      const bool side = face != Face::top && face != Face::bottom;
+      return side || in_the_middle ? dot(aside, RootBlockBody::outward(face)) : -std::numeric_limits<double>::infinity();
+    });
   }
 
   void slice(WorkedPlan& worked, const Cutting& cut, double top_cm) const {

@@ -173,3 +173,45 @@ TEST_CASE("Find narrows the list to what was typed", "[bags_page]") {
   CHECK(table->model()->rowCount() == 1);
   CHECK(table->model()->index(0, 0).data().toString() == QStringLiteral("A-01"));
 }
+
+TEST_CASE("What is typed into the lot that was searched for stays in its bag", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_page_bags");
+  for (const char* lot : {"6200", "7001"}) {
+    open.trigger("action_receive_bags");
+    fill(open, "bag_lot", QString::fromLatin1(lot));
+  }
+  open.trigger("action_find");
+  open.type(QStringLiteral("7001"));
+  auto* table = open.find<QTableView>("bags_table");
+  REQUIRE(table->model()->rowCount() == 1);
+  const auto before = open.record->workbook().all<Bag>();
+  const std::string typed_into = table->model()->index(0, 0).data().toString().toStdString();
+  auto* lot = open.find<QLineEdit>("bag_lot");
+  lot->setFocus();
+  lot->setCursorPosition(2);
+  open.type(QStringLiteral("8"));
+  open.type(QStringLiteral("9"));
+  for (const Stored<Bag>& was : before) {
+    Bag expected = was.record;
+    if (was.id.text == typed_into) expected.lot = "708901";
+    CHECK(open.record->workbook().find(was.id)->record == expected);
+  }
+  CHECK(lot->text() == QStringLiteral("708901"));
+}
+
+TEST_CASE("What is asked of a bag while the bins are in front brings the bag to the front", "[bags_page]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  fill(open, "bag_mass", QStringLiteral("5500"));
+  fill(open, "bag_moisture", QStringLiteral("10"));
+  auto* table = open.find<QTableView>("bags_table");
+  for (const char* asked : {"action_take_into_stock", "action_measure"}) {
+    open.trigger("action_add_bin");
+    REQUIRE_FALSE(table->isVisible());
+    open.trigger(asked);
+    open.trigger("action_page_bags");
+    INFO(asked);
+    CHECK(table->isVisible());
+  }
+}

@@ -1,5 +1,6 @@
 #include "models/bench_draft.hpp"
 
+#include <QDataStream>
 #include <QFile>
 #include <QTemporaryDir>
 
@@ -26,6 +27,40 @@ TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft]
   const auto read = read_draft(file);
   REQUIRE(read);
   CHECK(*read == state);
+}
+
+TEST_CASE("A draft of the version with one further pot is still read", "[bench_draft][roundtrip]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  BenchState state = complete_bench();
+  state.find.also_pots = {QStringLiteral("C-04711")};
+  REQUIRE(write_draft(file, state));
+  const auto bytes_of = [](const auto&... values) {
+    QByteArray bytes;
+    QDataStream stream(&bytes, QIODevice::WriteOnly);
+    (stream << ... << values);
+    return bytes;
+  };
+  QFile written(file);
+  REQUIRE(written.open(QIODevice::ReadOnly));
+  QByteArray whole = written.readAll();
+  written.close();
+  // That version had no count before the pot; after the mark stands the version.
+  const QByteArray counted = bytes_of(quint32{1}, state.find.also_pots[0]);
+  REQUIRE(whole.count(counted) == 1);
+  whole.replace(4, 4, bytes_of(quint32{5}));
+  for (const QString& pot : {state.find.also_pots[0], QString()}) {
+    QByteArray older = whole;
+    older.replace(counted, bytes_of(pot));
+    REQUIRE(written.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    written.write(older);
+    written.close();
+    BenchState expected = state;
+    if (pot.isEmpty()) expected.find.also_pots.clear();
+    const auto read = read_draft(file);
+    REQUIRE(read);
+    CHECK(*read == expected);
+  }
 }
 
 TEST_CASE("A damaged, short or foreign draft is left alone", "[bench_draft][refuses]") {

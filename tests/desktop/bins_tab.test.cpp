@@ -125,3 +125,19 @@ TEST_CASE("Grain taken back from a tree is a bag that knows the tree and the mix
   open.trigger("action_page_bags");
   CHECK(open.find<QLabel>("bag_tested")->text().contains(QStringLiteral("not yet")));
 }
+
+TEST_CASE("Grain taken back from the tree on screen is one step", "[bins_tab]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const std::size_t before = open.record->workbook().count(RecordKind::bag);
+  open.window.record_pages()->bags().take_back(QStringLiteral("TR-03"));
+  REQUIRE(open.record->workbook().count(RecordKind::bag) == before + 1);
+  const Bag bag = open.record->workbook().all<Bag>().back().record;
+  CHECK(bag.lot == "taken back");
+  REQUIRE(bag.reclaimed);
+  CHECK(bag.reclaimed->tree.text == "TR-03");
+  REQUIRE(bag.reclaimed->mix);
+  CHECK(bag.reclaimed->mix->text == "MX-02/1");
+  open.trigger("action_record_undo");
+  CHECK(open.record->workbook().count(RecordKind::bag) == before);
+}

@@ -340,6 +340,44 @@ TEST_CASE("A tree ticked off by its plan has the plan's pot, cuts and untouched 
   CHECK(open.tree(id).repottings == before.repottings);
 }
 
+TEST_CASE("A tick taken back leaves the trunk base as the tree had it: bare-rooted, with nothing untouched, and without one", "[day_page]") {
+  DayOnScreen open;
+  const std::string id = open.day().trees.front().tree.text;
+  const bool bare_root = GENERATE(true, false);
+  const bool has_base = GENERATE(true, false);
+  const auto stored = open.book().find(Id<Tree>{id});
+  Tree grown = stored->record;
+  grown.group = SpeciesGroup::deciduous_developing;
+  if (has_base) grown.trunk_base = TrunkBase{length_cm(2), length_cm(-1), length_cm(8)};
+  REQUIRE(open.record->replace(*stored, grown, QStringLiteral("tree")));
+  const Tree before = open.tree(id);
+  REQUIRE(before.trunk_base.has_value() == has_base);
+  RootMassPlan plan;
+  plan.name = "maple";
+  plan.group = SpeciesGroup::deciduous_developing;
+  plan.block = BlockBox{BlockForm::box, length_cm(30), length_cm(24), length_cm(9), {}};
+  plan.bare_root = bare_root;
+  if (has_base) plan.trunk_base = TreePoint{before.trunk_base->right, before.trunk_base->back, before.trunk_base->up};
+  plan.pot.name = "larger";
+  plan.pot.rim = {length_cm(60), length_cm(50)};
+  plan.pot.depth = depth_cm(16);
+  KeptRootMassPlan kept;
+  kept.name = "maple";
+  kept.tree = Id<Tree>{id};
+  kept.mix = open.mix;
+  kept.plan = write_root_mass_plan(plan);
+  open.record->add(kept, QStringLiteral("plan"));
+  open.trigger("action_day_plan_again");
+  REQUIRE(open.day().trees.front().plan);
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  CHECK(open.tree(id).repottings.back().untouched.has_value() != bare_root);
+  CHECK(open.tree(id).trunk_base);
+  CHECK(open.tree(id).trunk_base != before.trunk_base);
+  open.trigger("action_day_tick");
+  CHECK(open.tree(id) == before);
+}
+
 TEST_CASE("A day keeps the version of its mix when a newer one is made, and says so", "[day_page]") {
   DayOnScreen open;
   MixVersion newer = open.book().find(open.mix)->record;

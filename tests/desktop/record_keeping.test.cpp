@@ -148,6 +148,38 @@ TEST_CASE("The settings list the backups as they were looked through, and one of
   CHECK(bags_in(running) == 1);
 }
 
+TEST_CASE("What lies on the bench is not tied to the same numbers of another record", "[record_keeping]") {
+  const Kept kept(1);
+  const Kept other(1);
+  Running running(kept.name());
+  const auto bags = running.session.record()->workbook().all<Bag>();
+  const QString bag = QString::fromStdString(bags.front().id.text);
+  running.bench.edit(QStringLiteral("sheets"), {}, [&](BenchState& state) {
+    state.components.front().name = QStringLiteral("sieved");
+    state.components.front().bag = bag;
+    state.find.also_pots = {QStringLiteral("C1")};
+    state.find.candidate_to_change(QStringLiteral("bag:%1").arg(bag)).stock = QStringLiteral("3");
+    state.find.candidate_to_change(QStringLiteral("material:akadama")).price = QStringLiteral("2");
+  });
+  REQUIRE(running.bench.surroundings().bag);
+  const BenchState before = running.bench.state();
+  // The same file again: the numbers still mean the same bags.
+  running.session.open(kept.name());
+  CHECK(running.bench.state() == before);
+
+  running.session.open(other.name());
+  REQUIRE(running.session.record()->workbook().all<Bag>().front().id == bags.front().id);
+  const BenchState& now = running.bench.state();
+  CHECK(now.components.front().name == QStringLiteral("sieved"));
+  CHECK(now.components.front().bag.isEmpty());
+  CHECK_FALSE(running.bench.surroundings().bag);
+  CHECK(now.find.also_pots.empty());
+  CHECK(now.find.candidate(QStringLiteral("bag:%1").arg(bag)) == nullptr);
+  CHECK(now.find.candidate(QStringLiteral("material:akadama")) != nullptr);
+  running.bench.undo_stack().undo();
+  CHECK(running.bench.state() == before);
+}
+
 TEST_CASE("A damaged backup can't be chosen for restoring", "[record_keeping][refuses]") {
   const Kept kept(2);
   const fs::path backup = backups_of(kept.file, default_backup_folder(kept.file)).front().file;

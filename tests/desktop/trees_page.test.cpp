@@ -302,9 +302,8 @@ TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps",
     plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
   }).empty());
   planned.tab().desk().job().wait();
-  const RootPlanOutcome* outcome = planned.tab().desk().outcome();
-  REQUIRE(outcome->answer);
-  REQUIRE(outcome->answer->plans.size() == 3);
+  REQUIRE(planned.tab().desk().outcome()->answer);
+  REQUIRE(planned.tab().desk().outcome()->answer->plans.size() == 3);
   auto* shown = planned.open.find<QComboBox>("plan_shown");
   REQUIRE(shown->count() == 3);
   QStringList told;
@@ -320,7 +319,7 @@ TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps",
   CHECK(told[2].startsWith(QStringLiteral("Plan C")));
   CHECK(told[0] != told[1]);
   auto* stops = planned.open.find<QTableWidget>("plan_stop_table");
-  CHECK(stops->rowCount() == static_cast<int>(outcome->answer->stop_table.size()));
+  CHECK(stops->rowCount() == static_cast<int>(planned.tab().desk().outcome()->answer->stop_table.size()));
   CHECK(stops->rowCount() > 0);
 }
 

@@ -10,6 +10,7 @@
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
+#include "text.hpp"
 #include "widgets/tree_air_note.hpp"
 
 using namespace gritwright;
@@ -213,5 +214,5 @@ TEST_CASE("Beside a tree's next repotting stands when its ground likely holds to
   note->job().wait();
   CHECK(note->isVisible());
   CHECK(note->text() == tree_air_sentence(tree.repottings.back(), ageing_of(*question, test_catalogue(), run_in_order)->years));
-  CHECK(note->text().contains(QStringLiteral("2026-03-14")));
+  CHECK(note->text().contains(day_text("2026-03-14")));
 }

@@ -120,11 +120,11 @@ void paint_air(QPainter& painter, const QRectF& room, const AirOverYears& years)
     for (auto season = seasons.rbegin(); season != seasons.rend(); ++season) ribbon << QPointF(x_of(*season), plot.y_of(((*season).*fate).low));
     QColor faint = look.colour;
     faint.setAlpha(fill == Qt::SolidPattern ? 45 : 110);
-    painter.setPen(QPen(look.colour, 0.7, look.line));
+    painter.setPen(line_pen(look, 0.7));
     painter.setBrush(QBrush(faint, fill));
     painter.drawPolygon(ribbon);
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(look.colour, 2, look.line));
+    painter.setPen(line_pen(look, 2));
     painter.drawPolyline(line);
     for (const QPointF& at : line) paint_marker(painter, look, at);
   };
@@ -147,7 +147,7 @@ void paint_gradings(QPainter& painter, const QRectF& room, const AirOverYears& y
     QPolygonF line;
     for (const GradingPoint& point : season.grading) line << QPointF(plot.plot().left() + plot.plot().width() * along(point.aperture), plot.y_of(point.passing.value()));
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(look.colour, 1.6, look.line));
+    painter.setPen(line_pen(look, 1.6));
     painter.drawPolyline(line);
     for (const QPointF& at : line) paint_marker(painter, look, at);
   }
@@ -160,7 +160,7 @@ AgeingView::AgeingView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(
   setObjectName(QStringLiteral("ageing_view"));
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The years to come: air and grading by season"));
-  setAccessibleDescription(ageing_sentence(bench_, nullptr));
+  setAccessibleDescription(sentence());
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
   stands_still_.setSingleShot(true);
@@ -171,6 +171,11 @@ AgeingView::AgeingView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(
 }
 
 QSize AgeingView::minimumSizeHint() const { return {280, 13 * fontMetrics().height()}; }
+
+QString AgeingView::sentence() const {
+  if (answered_ && !ageing_) return tr("Nothing can be foretold for this mix in this pot.");
+  return ageing_sentence(bench_, ageing_.get());
+}
 
 void AgeingView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
@@ -184,22 +189,24 @@ void AgeingView::ask() {
   if (question == asked_) return;
   asked_ = question;
   ageing_.reset();
+  answered_ = false;
   job_.cancel();
   if (asked_) stands_still_.start();
   else stands_still_.stop();
-  setAccessibleDescription(ageing_sentence(bench_, nullptr));
+  setAccessibleDescription(sentence());
   update();
   emit aged();
 }
 
 void AgeingView::work_out() {
   stands_still_.stop();
-  if (!asked_ || ageing_) return;
+  if (!asked_ || answered_) return;
   job_.start([this, question = *asked_, &catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     auto ageing = ageing_of(question, catalogue, on_all_cores(), stop);
     return [this, ageing = std::move(ageing)] {
       ageing_ = ageing;
-      setAccessibleDescription(ageing_sentence(bench_, ageing_.get()));
+      answered_ = true;
+      setAccessibleDescription(sentence());
       update();
       emit aged();
     };
@@ -217,14 +224,13 @@ void AgeingView::paintEvent(QPaintEvent*) {
   painter.setRenderHint(QPainter::Antialiasing);
   const QFontMetricsF metrics(font());
   const QRectF room = QRectF(rect()).adjusted(ageing_gap, ageing_gap, -ageing_gap, -ageing_gap);
-  const QString sentence = ageing_sentence(bench_, ageing_.get());
   if (!ageing_) {
     painter.setPen(current_colours().muted);
-    painter.drawText(room, Qt::AlignCenter | Qt::TextWordWrap, sentence);
+    painter.drawText(room, Qt::AlignCenter | Qt::TextWordWrap, sentence());
     return;
   }
   const AirOverYears& years = ageing_->years;
-  const QString words = sentence + u'\n' + ageing_notes(bench_, ageing_.get()).join(u' ');
+  const QString words = sentence() + u'\n' + ageing_notes(bench_, ageing_.get()).join(u' ');
   const double words_height = std::min(metrics.boundingRect(room, Qt::TextWordWrap, words).height(), room.height() * 0.45);
   std::vector<std::pair<CurveLook, QString>> air{{look_of(staying_look), tr("crumbs stay")}, {look_of(washed_look), tr("crumbs wash down")}};
   std::vector<std::pair<CurveLook, QString>> gradings;

@@ -33,10 +33,12 @@ class AgeingView : public QWidget {
 
  private:
   void work_out();
+  [[nodiscard]] QString sentence() const;
 
   Bench& bench_;
   std::shared_ptr<const BenchAgeing> ageing_;
   std::optional<AgeingQuestion> asked_;
+  bool answered_ = false;  ///< also where nothing can be foretold
   QTimer stands_still_;
   BackgroundJob job_;
 };

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gritwright/report/root_section.hpp"
 #include "section_painting.hpp"
 #include "text.hpp"
 #include "theme.hpp"
@@ -23,15 +24,16 @@ QString range_text(Porosity share, const std::optional<Range>& range) {
   return RootSectionView::tr("%1 to %2").arg(to_local(percent_text(range->low)), to_local(percent_text(range->high)));
 }
 
-}  // namespace
+QString new_mix_only(const RootSection& section) { return to_local(new_mix_only_text(section, translated)); }
 
-QString new_mix_only(const RootSection& section) { return RootSectionView::tr("new mix only, %1 of the pot").arg(to_local(percent_text(section.new_mix_share, 0))); }
-
+/// Air and water held, as ranges where they are known.
 QString air_and_water_text(const RootSection& section) {
   const auto air = section.ranges ? std::optional(section.ranges->air) : std::nullopt;
   const auto capacity = section.ranges ? std::optional(section.ranges->capacity) : std::nullopt;
   return RootSectionView::tr("air %1, water held %2").arg(range_text(section.water.air_filled_porosity, air), range_text(section.water.container_capacity, capacity));
 }
+
+}  // namespace
 
 RootSectionView::RootSectionView(RootPlanDesk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
   setObjectName(QStringLiteral("root_section"));

@@ -33,9 +33,4 @@ class RootSectionView : public QWidget {
   UnitSystem units_ = UnitSystem::metric;
 };
 
-/// "new mix only, 41 % of the pot" in the reader's words.
-[[nodiscard]] QString new_mix_only(const RootSection& section);
-/// Air and water held, as ranges; `separator` between them.
-[[nodiscard]] QString air_and_water_text(const RootSection& section);
-
 }  // namespace gritwright::desktop

@@ -12,6 +12,7 @@ namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
 constexpr quint32 version = 6;
+constexpr quint32 version_of_one_pot = 5;  // a search asked of one further pot, or none
 constexpr quint32 most_rows = 1000;
 
 /// One list of what is in a draft, for writing and for reading alike.
@@ -56,7 +57,7 @@ void pass_component(Archive& archive, Component& component) {
 template <class Archive, class Sheet>
 void pass_find(Archive& archive, Sheet& sheet) {
   archive(sheet.profile);
-  archive.list(sheet.also_pots, [&](auto& pot) { archive(pot); });
+  archive.pots(sheet.also_pots);
   archive(sheet.dust_size);
   for (auto& wish : sheet.wishes) {
     archive(wish.least);
@@ -111,6 +112,9 @@ class Writer {
     stream_ << static_cast<quint32>(items.size());
     for (const auto& item : items) each(item);
   }
+  void pots(const std::vector<QString>& ids) {
+    list(ids, [&](const QString& id) { (*this)(id); });
+  }
 
  private:
   QDataStream& stream_;
@@ -118,7 +122,7 @@ class Writer {
 
 class Reader {
  public:
-  explicit Reader(QDataStream& stream) : stream_(stream) {}
+  Reader(QDataStream& stream, quint32 of_version) : stream_(stream), of_version_(of_version) {}
   void operator()(QString& text) { stream_ >> text; }
   void operator()(bool& flag) { stream_ >> flag; }
   template <class Choice>
@@ -139,9 +143,17 @@ class Reader {
       each(items.back());
     }
   }
+  void pots(std::vector<QString>& ids) {
+    if (of_version_ != version_of_one_pot) return list(ids, [&](QString& id) { (*this)(id); });
+    QString only;
+    (*this)(only);
+    ids.clear();
+    if (!only.isEmpty()) ids.push_back(only);
+  }
 
  private:
   QDataStream& stream_;
+  quint32 of_version_;
 };
 
 }  // namespace
@@ -166,9 +178,9 @@ std::optional<BenchState> read_draft(const QString& file) {
   quint32 found_mark = 0;
   quint32 found_version = 0;
   stream >> found_mark >> found_version;
-  if (found_mark != mark || found_version != version) return std::nullopt;
+  if (found_mark != mark || (found_version != version && found_version != version_of_one_pot)) return std::nullopt;
   BenchState state;
-  Reader reader(stream);
+  Reader reader(stream, found_version);
   pass_state(reader, state);
   if (stream.status() != QDataStream::Ok || state.components.empty()) return std::nullopt;
   return state;

@@ -152,22 +152,36 @@ class DayBooking {
   std::set<RecordRef> taken_in_;
 };
 
+/// The plan a tree is repotted by; empty where there is none or it can't be read.
+std::optional<RootMassPlan> plan_carried_out(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayTree& ticked) {
+  if (!ticked.plan) return std::nullopt;
+  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, ticked.plan->text});
+  if (!stored) return std::nullopt;
+  const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, ticked.plan->text, {&catalogue, {}});
+  return file ? std::optional(file->plan) : std::nullopt;
+}
+
 /// The plan a tree was repotted by, worked out; empty where it can't be read or has no plan of that name.
 struct CarriedOut {
   RootMassPlan plan;
   WorkedPlan worked;
 };
 std::optional<CarriedOut> carried_out(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayTree& ticked) {
-  if (!ticked.plan) return std::nullopt;
-  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, ticked.plan->text});
-  if (!stored) return std::nullopt;
-  const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, ticked.plan->text, {&catalogue, {}});
-  const auto answer = file ? std::optional(work_out(file->plan)) : std::nullopt;
+  const auto plan = plan_carried_out(workbook, catalogue, ticked);
+  const auto answer = plan ? std::optional(work_out(*plan)) : std::nullopt;
   if (!answer || !*answer) return std::nullopt;
   const auto& plans = (*answer)->plans;
   const auto done = std::ranges::find(plans, ticked.done_plan, &WorkedPlan::name);
   if (done == plans.end()) return std::nullopt;
-  return CarriedOut{file->plan, *done};
+  return CarriedOut{*plan, *done};
+}
+
+/// Where the trunk base lay before `done`, a repotting that moved it: as the plan took it from the tree.
+std::optional<TrunkBase> trunk_base_before(const std::optional<RootMassPlan>& plan, const Repotting& done) {
+  if (plan) return plan->trunk_base ? std::optional(TrunkBase{plan->trunk_base->right, plan->trunk_base->back, plan->trunk_base->up}) : std::nullopt;
+  // The plan is gone: where the untouched part hangs on it.
+  if (const auto& part = done.untouched) return TrunkBase{part->base_right, part->base_back, part->base_up};
+  return std::nullopt;
 }
 
 }  // namespace
@@ -233,7 +247,7 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
   return std::move(booking.change);
 }
 
-std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::size_t row, const std::string& today) {
+std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::size_t row, const std::string& today) {
   if (row >= day.record.trees.size() || !day.record.trees[row].done) return std::nullopt;
   DayBooking booking(workbook, day, today);
   RepottingDay now = day.record;
@@ -251,7 +265,8 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Stored<
     const auto done = std::ranges::find_if(tree.repottings, [&](const Repotting& one) { return one.day == now.day && one.mix == ticked.mix; });
     if (done != tree.repottings.end()) {
       if (done->due && !tree.due) tree.due = done->due;
-      if (const auto& part = done->untouched) tree.trunk_base = TrunkBase{part->base_right, part->base_back, part->base_up};
+      // Only a plan that was carried out says what it removed, and only such a one moved the trunk base.
+      if (done->removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook, catalogue, ticked), *done);
       tree.repottings.erase(done);
       booking.replace(*stored, std::move(tree));
     }

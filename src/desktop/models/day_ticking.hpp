@@ -12,8 +12,9 @@ namespace gritwright::desktop {
 [[nodiscard]] std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                              const Stored<RepottingDay>& day, const std::vector<std::size_t>& rows, const std::string& today);
 
-/// Takes a tick back: the grain returns to its bags and the tree's history loses this repotting.
-[[nodiscard]] std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::size_t row, const std::string& today);
+/// Takes a tick back: the grain returns to its bags, the tree's history loses this repotting, and its trunk base lies as it did before.
+[[nodiscard]] std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::size_t row,
+                                                   const std::string& today);
 
 /// What was made of a mix of `ground` and what is left of it. The left-over goes into stock as a batch; what went beyond the trees' own
 /// litres leaves the shelf.

@@ -38,9 +38,28 @@ Looked look_at(const RecordImport::Request& request, const std::filesystem::path
   if (!opened) return {{}, {}, opened.problems()};
   looked.records = std::move(incoming->records);
   looked.problems = std::move(incoming->problems);
-  looked.preview = preview_import(*opened, looked.records, ImportOptions{request.replace});
+  try {
+    looked.preview = preview_import(*opened, looked.records, ImportOptions{request.replace});
+  } catch (const WorkbookTrouble& trouble) {
+    return {{}, {}, {trouble.problem()}};
+  }
   append(looked.problems, looked.preview.problems);
   return looked;
+}
+
+/// How many records came in.
+Result<std::size_t> bring_in(const std::vector<IdentifiedRecord>& records, const std::string& label, bool replaces, const std::filesystem::path& file,
+                             const std::filesystem::path& backups) {
+  auto opened = another_connection(file, backups, Access::write);
+  if (!opened) return opened.problems();
+  OpenWorkbook workbook = std::move(opened).value();
+  try {
+    const auto imported = import_records(workbook, records, label, ImportOptions{replaces});
+    if (!imported) return imported.problems();
+    return imported->preview.lines.size() - imported->preview.count(Arrival::already_there);
+  } catch (const WorkbookTrouble& trouble) {
+    return trouble.problem();
+  }
 }
 
 QString arrival_text(Arrival arrival, bool replaces) {
@@ -59,6 +78,7 @@ RecordImport::RecordImport(RecordBook& book, const Catalogue& catalogue, QObject
 
 void RecordImport::look(const Request& request) {
   request_ = request;
+  taking_in_ = false;
   job_.start([this, request, file = book_.workbook().file(), backups = book_.workbook().backup_folder(), &catalogue = catalogue_](
                  const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     return [this, looked = look_at(request, file, backups, catalogue)]() mutable {
@@ -75,26 +95,17 @@ std::size_t RecordImport::coming() const { return preview_.lines.size() - previe
 void RecordImport::take_in() {
   if (!can_take_in()) return;
   // Beside the window, which sees the change as it sees any other program's.
+  taking_in_ = true;
   const std::string label = tr("import of %1").arg(QFileInfo(request_.file).fileName()).toStdString();
   job_.start([this, label, records = records_, replace = request_.replace, file = book_.workbook().file(), backups = book_.workbook().backup_folder()](
                  const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    Problems problems;
-    std::size_t count = 0;
-    if (auto opened = another_connection(file, backups, Access::write)) {
-      OpenWorkbook workbook = std::move(opened).value();
-      const auto imported = import_records(workbook, records, label, ImportOptions{replace});
-      problems = imported.problems();
-      if (imported) count = imported->preview.lines.size() - imported->preview.count(Arrival::already_there);
-    } else {
-      problems = opened.problems();
-    }
-    return [this, problems = std::move(problems), count] {
-      problems_ = problems;
+    return [this, count = bring_in(records, label, replace, file, backups)] {
+      problems_ = count.problems();
       book_.look_for_changes();
-      if (!problems_.empty()) return emit looked();
+      if (!count) return emit looked();
       records_.clear();
       preview_ = {};
-      emit taken_in(static_cast<int>(count));
+      emit taken_in(static_cast<int>(*count));
     };
   });
 }

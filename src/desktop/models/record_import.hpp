@@ -32,6 +32,8 @@ class RecordImport : public QObject {
   [[nodiscard]] const Problems& problems() const { return problems_; }
   [[nodiscard]] std::size_t coming() const;
   [[nodiscard]] bool can_take_in() const { return !job_.is_running() && problems_.empty() && coming() > 0; }
+  /// Records are being taken in: a look at another file now would drop the answer.
+  [[nodiscard]] bool is_taking_in() const { return job_.is_running() && taking_in_; }
   [[nodiscard]] BackgroundJob& job() { return job_; }
 
  signals:
@@ -45,6 +47,7 @@ class RecordImport : public QObject {
   std::vector<IdentifiedRecord> records_;
   ImportPreview preview_;
   Problems problems_;
+  bool taking_in_ = false;  ///< what runs or ran last is no look
   BackgroundJob job_;
 };
 

@@ -36,7 +36,7 @@ std::optional<AgeingQuestion> ageing_question(const OpenWorkbook& workbook, cons
 }
 
 QString tree_air_sentence(const Repotting& repotting, const AirOverYears& years) {
-  return TreeAgeingText::tr("As the grain breaks down, in seasons since the repotting of %1: %2").arg(to_qt(repotting.day), repotting_hint(years));
+  return TreeAgeingText::tr("As the grain breaks down, in seasons since the repotting of %1: %2").arg(day_text(repotting.day), repotting_hint(years));
 }
 
 }  // namespace gritwright::desktop

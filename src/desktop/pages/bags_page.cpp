@@ -40,6 +40,15 @@ QString digits(const std::optional<Value>& value, Convert convert) {
 
 Result<double> number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 
+// The mix it last stood in before that day is filled in; the grower sees it in the next field and can mend it.
+Reclaimed reclaimed_from(const Stored<Tree>& tree, const std::optional<std::string>& day) {
+  Reclaimed from{tree.id, std::nullopt, day};
+  for (const Repotting& repotting : tree.record.repottings) {
+    if (!day || repotting.day < *day) from.mix = repotting.mix;
+  }
+  return from;
+}
+
 }  // namespace
 
 BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
@@ -90,6 +99,8 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   material_->setObjectName(QStringLiteral("bags_material"));
   material_->setAccessibleName(tr("Material of the bags to receive"));
   material_->setMinimumHeight(26);
+  material_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  material_->setMinimumContentsLength(8);
   for (const Material& material : catalogue.materials()) material_->addItem(material_words(material.name), to_qt(material.name));
   material_label->setBuddy(material_);
   auto* receive_button = new QPushButton(tr("&Receive bags"), side);
@@ -102,10 +113,10 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   });
   connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
   tools->addWidget(find_label);
-  tools->addWidget(find_, 1);
+  tools->addWidget(find_, 2);
   tools->addSpacing(12);
   tools->addWidget(material_label);
-  tools->addWidget(material_);
+  tools->addWidget(material_, 1);
   tools->addWidget(receive_button);
   return tools;
 }
@@ -354,18 +365,13 @@ void BagsPage::add_reclaimed_rows() {
               is_reclaimed});
 }
 
-// The mix it last stood in before that day is filled in; the grower sees it in the next field and can mend it.
 Problems BagsPage::set_reclaimed_tree(const QString& text) {
   if (text.trimmed().isEmpty()) return save(tr("tree"), [](Bag& b) { b.reclaimed.reset(); });
   const auto tree = book_.workbook().find(Id<Tree>{trimmed_utf8(text)});
   if (!tree) return {Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", trimmed_utf8(text)}}}};
   return save(tr("tree"), [&](Bag& b) {
     if (b.reclaimed && b.reclaimed->tree == tree->id) return;
-    const std::optional<std::string> day = b.reclaimed ? b.reclaimed->day : b.received;
-    b.reclaimed = Reclaimed{tree->id, std::nullopt, day};
-    for (const Repotting& repotting : tree->record.repottings) {
-      if (!day || repotting.day < *day) b.reclaimed->mix = repotting.mix;
-    }
+    b.reclaimed = reclaimed_from(*tree, b.reclaimed ? b.reclaimed->day : b.received);
   });
 }
 
@@ -430,27 +436,33 @@ void BagsPage::find() {
   find_->selectAll();
 }
 
-void BagsPage::receive() {
-  show_bags();
+Bag BagsPage::bag_of_today() const {
   Bag fresh;
   fresh.material = material_->currentData().toString().toStdString();
   fresh.received = today();
+  return fresh;
+}
+
+bool BagsPage::add_bag(const Bag& fresh) {
+  show_bags();
   const QString id = to_qt(book_.workbook().suggest_id(RecordKind::bag, fresh.material));
   find_->clear();
   const RecordRef ref{RecordKind::bag, id.toStdString()};
-  if (book_.add(fresh, tr("bag %1").arg(id), id, event_about(ref, tr("Received bag %1").arg(id), today())).isEmpty()) return;
+  if (book_.add(fresh, tr("bag %1").arg(id), id, event_about(ref, tr("Received bag %1").arg(id), today())).isEmpty()) return false;
   show_bag(id);
-  form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"))->setFocus();
+  return true;
+}
+
+void BagsPage::receive() {
+  if (add_bag(bag_of_today())) form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"))->setFocus();
 }
 
 void BagsPage::take_back(const QString& tree) {
-  receive();
-  auto* lot = form_->findChild<QLineEdit*>(QStringLiteral("bag_lot"));
-  save(tr("lot"), [](Bag& b) { b.lot = tr("taken back").toStdString(); });
-  if (!tree.isEmpty()) set_reclaimed_tree(tree);
-  form_->refresh(true);
-  auto* from = form_->findChild<QLineEdit*>(QStringLiteral("bag_reclaimed_tree"));
-  (tree.isEmpty() ? from : lot)->setFocus();
+  Bag fresh = bag_of_today();
+  fresh.lot = tr("taken back").toStdString();
+  const auto from = tree.isEmpty() ? std::nullopt : book_.workbook().find(Id<Tree>{tree.toStdString()});
+  if (from) fresh.reclaimed = reclaimed_from(*from, fresh.received);
+  if (add_bag(fresh)) form_->findChild<QLineEdit*>(from ? QStringLiteral("bag_lot") : QStringLiteral("bag_reclaimed_tree"))->setFocus();
 }
 
 void BagsPage::show_bags() { tabs_->setCurrentIndex(0); }
@@ -468,6 +480,7 @@ void BagsPage::remove() {
 }
 
 void BagsPage::take_into_stock() {
+  show_bags();
   const auto stored = bag();
   if (!stored) return;
   const auto mass = dry_mass_received(stored->record);
@@ -504,12 +517,14 @@ void BagsPage::choose() {
   refresh();
 }
 
-// After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place.
+// After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place. A bag that is being typed
+// into stays even where what is typed takes it out of what was searched for: the next key must not go into another bag.
 void BagsPage::keep_selection() {
   if (const int row = list_->row_of(current_); row >= 0) {
     if (table_->currentIndex().row() != row) table_->setCurrentIndex(list_->index(row, 0));
     return;
   }
+  if (form_->isAncestorOf(focusWidget()) && bag()) return;
   current_.clear();
   if (list_->rowCount() == 0) return;
   table_->setCurrentIndex(list_->index(0, 0));

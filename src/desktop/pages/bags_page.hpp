@@ -68,6 +68,10 @@ class BagsPage : public QWidget {
   void add_reclaimed_rows();
   Problems set_reclaimed_tree(const QString& text);
   Problems set_reclaimed_mix(const QString& text);
+  /// A bag of the chosen material that comes in today.
+  [[nodiscard]] Bag bag_of_today() const;
+  /// Adds it as one step and shows it; false if it was refused.
+  bool add_bag(const Bag& fresh);
   void fit_columns();
   void choose();
   void refresh();

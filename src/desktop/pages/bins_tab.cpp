@@ -14,6 +14,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "models/grain_trace.hpp"
+#include "models/material_words.hpp"
 #include "models/stock_text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
@@ -26,8 +27,6 @@ namespace gritwright::desktop {
 namespace {
 
 Result<double> bin_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
-
-QString material_text(const std::string& name) { return to_qt(name).replace(u'_', u' '); }
 
 QPushButton* bin_button(QWidget* parent, const char* object_name, const QString& text) {
   auto* button = new QPushButton(text, parent);
@@ -73,6 +72,7 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   splitter->setStretchFactor(1, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &BinsTab::chosen);
+  connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BinsTab::refresh);
   form_->refresh(true);
   refresh();
@@ -135,7 +135,7 @@ void BinsTab::add_rows(const Catalogue& catalogue) {
   material_->setAccessibleName(tr("Material of the bin"));
   material_->setMinimumHeight(26);
   material_->addItem(tr("of several materials"), QString());
-  for (const Material& material : catalogue.materials()) material_->addItem(material_text(material.name), to_qt(material.name));
+  for (const Material& material : catalogue.materials()) material_->addItem(material_words(material.name), to_qt(material.name));
   connect(material_, &QComboBox::activated, this, [this](int index) {
     editor_.save(tr("material"), [&](Bin& b) { b.material = material_->itemData(index).toString().toStdString(); });
   });

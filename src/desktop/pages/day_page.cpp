@@ -129,6 +129,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   tabs_->addTab(season_tab(), tr("Season"));
   splitter->setSizes({300, 340});
   layout->addWidget(splitter, 1);
+  for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
   connect(lines_, &DayTreesModel::ticked, this, [this](std::size_t row, bool) {
     row_in_front_ = row;
@@ -569,7 +570,7 @@ void DayPage::write_cell(std::size_t row, int column, const QString& text) {
       if (!litres) return tell(litres.problems());
       // What was booked with other litres is taken back and booked anew.
       if (was.done) {
-        auto back = take_tick_back(book_.workbook(), *stored, row, today());
+        auto back = take_tick_back(book_.workbook(), catalogue_, *stored, row, today());
         if (!back || !book_.apply(std::move(*back))) return;
       }
       tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
@@ -655,7 +656,7 @@ void DayPage::tick() {
   if (!row) return;
   const auto stored = day();
   if (!stored->record.trees[*row].done) return tick_rows({*row});
-  if (auto back = take_tick_back(book_.workbook(), *stored, *row, today())) book_.apply(std::move(*back));
+  if (auto back = take_tick_back(book_.workbook(), catalogue_, *stored, *row, today())) book_.apply(std::move(*back));
 }
 
 void DayPage::enter_evening() {

@@ -324,7 +324,13 @@ void DayPage::show_checklists() {
 
 void DayPage::show_season_answer() {
   if (season_ == nullptr || !season_->isVisible()) return;
-  const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+  SeasonGround ground;
+  try {
+    ground = season_of(book_.workbook(), catalogue_, until_);
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return;
+  }
   std::vector<PrintSection> sections;
   QString instead = tr("No tree is due by then, as far as the record knows.");
   if (!ground.season.ground.trees.empty()) {

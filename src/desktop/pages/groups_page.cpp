@@ -53,6 +53,7 @@ GroupsPage::GroupsPage(RecordBook& book, QWidget* parent) : QWidget(parent), boo
   splitter->setSizes({420, 700});
   splitter->setStretchFactor(1, 1);
   layout->addWidget(splitter);
+  connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &GroupsPage::refresh);
 }
 

@@ -13,6 +13,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 #include <array>
+#include <initializer_list>
 
 #include "text.hpp"
 #include "widgets/record_table.hpp"
@@ -108,6 +109,9 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   layout->addWidget(faults_, 1);
   layout->addWidget(table_, 2);
   layout->addLayout(buttons);
+  // Made in another order than they stand in.
+  const std::array<QWidget*, 8> reading_order{choose, again_, kind_, replace_, faults_, table_, take_in_, leave};
+  for (std::size_t k = 1; k < reading_order.size(); ++k) setTabOrder(reading_order[k - 1], reading_order[k]);
   connect(choose, &QPushButton::clicked, this, [this] { (void)choose_file(); });
   connect(again_, &QPushButton::clicked, this, &ImportPage::look);
   connect(kind_, &QComboBox::activated, this, &ImportPage::look);
@@ -116,8 +120,12 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   connect(leave, &QPushButton::clicked, this, &ImportPage::left);
   connect(import_, &RecordImport::looked, this, &ImportPage::show_what_was_found);
   connect(import_, &RecordImport::taken_in, this, &ImportPage::tell_taken_in);
-  connect(&import_->job(), &BackgroundJob::running_changed, this, [this](bool running) {
+  connect(&import_->job(), &BackgroundJob::running_changed, this, [this, choose](bool running) {
     take_in_->setEnabled(import_->can_take_in());
+    // A look now would drop the answer. While a file is only looked at the field that was used keeps the focus.
+    const bool taking_in = import_->is_taking_in();
+    for (QWidget* widget : std::initializer_list<QWidget*>{choose, kind_, replace_}) widget->setEnabled(!taking_in);
+    again_->setEnabled(!taking_in && !path_.isEmpty());
     if (running) summary_->setText(tr("One moment..."));
   });
   fit();

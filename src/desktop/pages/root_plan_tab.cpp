@@ -117,6 +117,7 @@ RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* 
   splitter->setStretchFactor(1, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &RootPlanTab::chosen);
+  for (RecordForm* form : forms_) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &RootPlanTab::refresh);
   connect(desk_, &RootPlanDesk::changed, this, &RootPlanTab::refresh);
   connect(desk_, &RootPlanDesk::answered, this, &RootPlanTab::refresh_answer);

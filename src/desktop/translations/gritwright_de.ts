@@ -2202,6 +2202,10 @@
         <translation>Die kommenden Jahre: Luft und Körnung nach Saison</translation>
     </message>
     <message>
+        <source>Nothing can be foretold for this mix in this pot.</source>
+        <translation>Für diese Mischung in dieser Schale lässt sich nichts vorhersagen.</translation>
+    </message>
+    <message>
         <source>crumbs stay</source>
         <translation>Krümel bleiben</translation>
     </message>
@@ -6870,6 +6874,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
 <context>
     <name>gritwright::desktop::RecordSession</name>
     <message>
+        <source>bag and pot numbers of the record before</source>
+        <translation>Nummern von Säcken und Schalen der vorigen Aufzeichnung</translation>
+    </message>
+    <message>
         <source>Nothing was restored: %1</source>
         <translation>Nichts wurde wiederhergestellt: %1</translation>
     </message>
@@ -7784,10 +7792,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>new mix only, %1 of the pot</source>
-        <translation>nur neue Mischung, %1 der Schale</translation>
     </message>
     <message>
         <source>air %1, water held %2</source>

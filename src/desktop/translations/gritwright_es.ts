@@ -2202,6 +2202,10 @@
         <translation>Los años venideros: aire y granulometría por temporada</translation>
     </message>
     <message>
+        <source>Nothing can be foretold for this mix in this pot.</source>
+        <translation>No se puede predecir nada para esta mezcla en esta maceta.</translation>
+    </message>
+    <message>
         <source>crumbs stay</source>
         <translation>fragmentos quedan</translation>
     </message>
@@ -6870,6 +6874,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
 <context>
     <name>gritwright::desktop::RecordSession</name>
     <message>
+        <source>bag and pot numbers of the record before</source>
+        <translation>números de sacos y macetas del registro anterior</translation>
+    </message>
+    <message>
         <source>Nothing was restored: %1</source>
         <translation>No se restauró nada: %1</translation>
     </message>
@@ -7784,10 +7792,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>new mix only, %1 of the pot</source>
-        <translation>solo mezcla nueva, %1 de la maceta</translation>
     </message>
     <message>
         <source>air %1, water held %2</source>

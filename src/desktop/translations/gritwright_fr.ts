@@ -2202,6 +2202,10 @@
         <translation>Les années à venir&#xa0;: air et granulométrie par saison</translation>
     </message>
     <message>
+        <source>Nothing can be foretold for this mix in this pot.</source>
+        <translation>Rien ne peut être prédit pour ce mélange dans ce pot.</translation>
+    </message>
+    <message>
         <source>crumbs stay</source>
         <translation>miettes restées</translation>
     </message>
@@ -6870,6 +6874,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
 <context>
     <name>gritwright::desktop::RecordSession</name>
     <message>
+        <source>bag and pot numbers of the record before</source>
+        <translation>numéros de sacs et de pots du registre précédent</translation>
+    </message>
+    <message>
         <source>Nothing was restored: %1</source>
         <translation>Rien n’a été restauré&#xa0;: %1</translation>
     </message>
@@ -7784,10 +7792,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 to %2</source>
         <translation>%1 à %2</translation>
-    </message>
-    <message>
-        <source>new mix only, %1 of the pot</source>
-        <translation>mélange neuf seulement, %1 du pot</translation>
     </message>
     <message>
         <source>air %1, water held %2</source>

@@ -2190,6 +2190,10 @@
         <translation>先の年：シーズンごとの空気と粒度</translation>
     </message>
     <message>
+        <source>Nothing can be foretold for this mix in this pot.</source>
+        <translation>この用土とこの鉢については何も予測できません。</translation>
+    </message>
+    <message>
         <source>crumbs stay</source>
         <translation>細粒が残る</translation>
     </message>
@@ -6849,6 +6853,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
 <context>
     <name>gritwright::desktop::RecordSession</name>
     <message>
+        <source>bag and pot numbers of the record before</source>
+        <translation>前の記録の袋と鉢の番号</translation>
+    </message>
+    <message>
         <source>Nothing was restored: %1</source>
         <translation>何も復元していません：%1</translation>
     </message>
@@ -7763,10 +7771,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 to %2</source>
         <translation>%1～%2</translation>
-    </message>
-    <message>
-        <source>new mix only, %1 of the pot</source>
-        <translation>新しい用土だけ、鉢の %1</translation>
     </message>
     <message>
         <source>air %1, water held %2</source>
