@@ -125,7 +125,7 @@ std::optional<AirOverYears> air_over_years(const Mix& mix, const MixSpread& spre
   const std::size_t count = mix.components.size();
   std::vector<double> scores(rate_points * count);
   NormalScores(count, size.seed).fill(0, scores);
-  const SampleSize of_each{std::max<std::size_t>(1, size.draws / rate_points), size.seed};
+  const std::size_t draws_of_each = std::max<std::size_t>(1, size.draws / rate_points);
 
   constexpr std::array fates{Fines::staying, Fines::washed_down};
   const std::size_t years = static_cast<std::size_t>(seasons) + 1;
@@ -136,7 +136,7 @@ std::optional<AirOverYears> air_over_years(const Mix& mix, const MixSpread& spre
     std::vector<double> rates(count, 1);
     for (std::size_t k = 0; k < count; ++k)
       if (breakdowns[k]) rates[k] = breakdowns[k]->spread.at(scores[point * count + k]);
-    draws[slice] = air_draws(mix, spread, pot, breakdowns, season, fates[fate], rates, of_each);
+    draws[slice] = air_draws(mix, spread, pot, breakdowns, season, fates[fate], rates, SampleSize{draws_of_each, size.seed + static_cast<decltype(size.seed)>(point)});
   });
 
   AirOverYears answer;
