@@ -279,6 +279,20 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   return std::move(booking.change);
 }
 
+namespace {
+
+/// What was booked for a ticked tree: the litres typed, or else those its history has of that day.
+MixedVolume litres_taken(const OpenWorkbook& workbook, const DayTree& tree, const std::string& day) {
+  if (tree.used) return *tree.used;
+  const auto stored = workbook.find(tree.tree);
+  if (!stored) return {};
+  const auto& repottings = stored->record.repottings;
+  const auto done = std::ranges::find_if(repottings, [&](const Repotting& each) { return each.day == day && each.mix == tree.mix && each.filled; });
+  return done == repottings.end() ? MixedVolume{} : *done->filled;
+}
+
+}  // namespace
+
 std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const TubLeft& tub,
                                        const std::string& today) {
   if (tub.mix >= ground.mixes.size()) return std::nullopt;
@@ -287,7 +301,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   const Id<MixVersion>& version = ground.mixes[tub.mix].id;
   double used_l = 0;
   for (const DayTree& tree : day.record.trees) {
-    if (tree.done && tree.mix == version && tree.used) used_l += in_l(*tree.used);
+    if (tree.done && tree.mix == version) used_l += in_l(litres_taken(workbook, tree, day.record.day));
   }
   const RecordRef ref{RecordKind::batch, workbook.suggest_id(RecordKind::batch)};
   Batch batch;

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "gritwright/models/bag_verdict.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "sheet_reader.hpp"
 #include "text.hpp"
 #include "verdict_figures.hpp"
@@ -100,7 +101,7 @@ ScreeningView screening_view(const Bench& bench) {
     return view;
   }
   const auto& bag = bench.surroundings().bag;
-  const auto amounts = fraction_amounts(*screened, view.screened, bag ? bag->volume : std::nullopt);
+  const auto amounts = fraction_amounts(*screened, view.screened, bag && view.screened ? loose_volume_of(*bag, *view.screened) : std::nullopt);
   bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty();
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], amounts[i], {}, {}, {}};
