@@ -11,6 +11,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -107,7 +108,9 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
   });
   bench_.set_units(settings_.units);
   if (record_pages_ != nullptr) record_pages_->set_laboratory_figures(settings_.laboratory_figures);
-  resize(1280, 800);
+  // With its frame it must fit the screen: the line at its foot says what happened.
+  constexpr QSize frame(16, 48);
+  resize(QSize(1280, 800).boundedTo(screen()->availableSize() - frame));
   restoreGeometry(QSettings().value(QStringLiteral("window/geometry")).toByteArray());
 }
 

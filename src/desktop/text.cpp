@@ -19,8 +19,9 @@ QString with_capital(QString text) {
 std::string translated(std::string_view text) { return QCoreApplication::translate("report", std::string(text).c_str()).toStdString(); }
 
 QString to_local(const std::string& text) {
-  static const QRegularExpression point(QStringLiteral("(?<=[0-9])[.](?=[0-9])"));
-  return to_qt(text).replace(point, QLocale().decimalPoint());
+  // A day like 01.03.2026 is no number and stays as it was typed.
+  static const QRegularExpression number(QStringLiteral("(?<![0-9.])([0-9]+)[.]([0-9]+)(?![0-9]|[.][0-9])"));
+  return to_qt(text).replace(number, QStringLiteral("\\1%1\\2").arg(QLocale().decimalPoint()));
 }
 
 QString number_text(double value, int significant_digits) {

@@ -2647,7 +2647,7 @@
     </message>
     <message>
         <source>left</source>
-        <translation>links</translation>
+        <translation>übrig</translation>
     </message>
     <message>
         <source>Add a &amp;bin or tub</source>
@@ -6431,7 +6431,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>left</source>
-        <translation>links</translation>
+        <translation>übrig</translation>
     </message>
 </context>
 <context>

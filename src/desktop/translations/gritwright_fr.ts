@@ -2647,7 +2647,7 @@
     </message>
     <message>
         <source>left</source>
-        <translation>gauche</translation>
+        <translation>reste</translation>
     </message>
     <message>
         <source>Add a &amp;bin or tub</source>
@@ -6431,7 +6431,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>left</source>
-        <translation>gauche</translation>
+        <translation>reste</translation>
     </message>
 </context>
 <context>

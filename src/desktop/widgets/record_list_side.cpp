@@ -106,6 +106,10 @@ void RecordListSide::choose() {
   const QModelIndex index = table_->currentIndex();
   const QString now = index.isValid() ? to_qt(list_->ref_at(found_->mapToSource(index).row()).id) : QString();
   if (now == current_ || now.isEmpty()) return;
+  // Typing into a record can make it one that is no longer looked for; it stays on screen until another is chosen here.
+  const int row = list_->row_of(current_);
+  const bool left_the_list = row >= 0 && !found_->mapFromSource(list_->index(row, 0)).isValid();
+  if (left_the_list && !find_->hasFocus() && !table_->hasFocus()) return;
   current_ = now;
   emit chosen();
 }
