@@ -45,7 +45,11 @@ void RecordSession::forget_numbers() {
   bench_.edit(tr("bag and pot numbers of the record before"), {}, [](BenchState& state) {
     for (ComponentSheet& component : state.components) component.bag.clear();
     state.find.also_pots.clear();
-    std::erase_if(state.find.candidates, [](const CandidateText& one) { return ref_named(one.key.toStdString()).has_value(); });
+    std::erase_if(state.find.candidates, [](const CandidateText& one) {
+      const auto ref = ref_named(one.key.toStdString());
+      // Materials go by their name, not by a number of the record.
+      return ref && ref->kind != RecordKind::material;
+    });
   });
 }
 

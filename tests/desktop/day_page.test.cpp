@@ -8,6 +8,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <algorithm>
+#include <cmath>
 
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "models/day_certainty.hpp"
@@ -285,6 +286,27 @@ TEST_CASE("An empty tub teaches the spill too", "[day_page]") {
   REQUIRE_FALSE(ground.learnt.spills.empty());
   // Of four litres made 3.6 were poured: a tenth was spilt.
   CHECK_THAT(ground.learnt.spills.back().value(), Catch::Matchers::WithinAbs(0.1, 1e-9));
+}
+
+TEST_CASE("What was made for a tree that was ticked off as planned leaves its bags once", "[day_page][regression]") {
+  DayOnScreen open;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  const double before_g = in_g(*open.book().stock_of(bag));
+  open.trigger("action_day_tick");
+  const auto planned = open.tree(open.day().trees.front().tree.text).repottings.back().filled;
+  REQUIRE(planned);
+  const double taken_g = before_g - in_g(*open.book().stock_of(bag));
+  REQUIRE(taken_g > 0);
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
+  const double made_l = std::ceil(in_l(*planned)) + 1;
+  for (const auto& [name, litres] : {std::pair{"day_made", made_l}, {"day_left", 0.0}}) {
+    auto* field = open.find<QLineEdit>(name);
+    field->setText(QString::number(litres));
+    emit field->textEdited(field->text());
+  }
+  open.find<QWidget>("day_return")->setFocus();
+  open.press(Qt::Key_Space);
+  CHECK_THAT(before_g - in_g(*open.book().stock_of(bag)), Catch::Matchers::WithinRel(taken_g * made_l / in_l(*planned), 1e-6));
 }
 
 TEST_CASE("The order of work and the printed revision are the day's own, wherever its workbook is opened", "[day_page]") {
