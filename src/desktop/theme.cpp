@@ -124,6 +124,7 @@ void apply_theme(QApplication& application, Theme theme, int text_percent) {
   application.setStyleSheet(
       QStringLiteral("QFrame#card { background: %1; border: 1px solid %2; border-radius: 6px; }"
                      "QFrame#caution { background: %3; border: 1px solid %2; border-radius: 6px; }"
+                     "QListWidget#import_faults::item { padding: 5px 2px; }"
                      "QToolTip { padding: 4px; }"
                      "QLabel[role=\"muted\"] { color: %4; }"
                      "QLabel[role=\"fault\"] { color: %5; }"
