@@ -35,8 +35,8 @@ double searched_depth_cm(const Outline& outline, double x, double y) {
 
 }  // namespace
 
-// Deeper inside, where several parts of the wall are about as far, the answer may be that of another part, up to .05 cm too much; no
-// cut or clearance looks so deep.
+// A known fault: deeper inside, where several parts of the wall are about as far, the answer can be that of another part; .05 cm too
+// much was seen. Until that is mended the law is held near the wall only.
 constexpr double near_the_wall_cm = 3;
 
 TEST_CASE("Near a soft-cornered wall the distance to it is that of a plain search along it", "[pot_outline][law]") {
