@@ -4,7 +4,6 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <atomic>
-#include <initializer_list>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -19,6 +18,7 @@
 #include "file_recognition.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
 #include "schema.hpp"
+#include "word_search.hpp"
 
 namespace gritwright {
 
@@ -39,7 +39,7 @@ class Query {
     (bind_one(++index, values), ...);
     return *this;
   }
-  void with_each(std::initializer_list<std::string> values) {
+  void with_each(const std::vector<std::string>& values) {
     int index = 0;
     for (const std::string& value : values) bind_one(++index, value);
   }
@@ -111,15 +111,6 @@ struct Footing {
   std::vector<std::string> fingerprints;
 };
 
-/// Numbers of records that a search is narrowed to, by bit, as they were at a revision of the workbook.
-struct NumberSet {
-  std::int64_t revision = -1;
-  std::vector<bool> numbers;
-  [[nodiscard]] bool has(std::int64_t number) const {
-    return number >= 0 && static_cast<std::size_t>(number) < numbers.size() && numbers[static_cast<std::size_t>(number)];
-  }
-};
-
 struct OpenWorkbook::Inside {
   std::filesystem::path file;
   OpeningOptions options;
@@ -134,7 +125,7 @@ struct OpenWorkbook::Inside {
   std::thread backup_thread;
   std::string backed_up_day;
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
-  std::map<std::string, NumberSet> narrowed;  ///< the last few sets, kept from keystroke to keystroke
+  WordSearch word_search{*this};
 
   ~Inside();
 

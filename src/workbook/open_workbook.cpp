@@ -1,6 +1,7 @@
 #include "gritwright/workbook/open_workbook.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <stdexcept>
 
 #include "gritwright/formats/record_file.hpp"
@@ -25,6 +26,12 @@ Result<std::string> encode(const RecordRef& ref, const Record& record) {
   const Result<Record> again = read_record(ref.kind, body, ref_text(ref));
   if (!again) return again.problems();
   return body;
+}
+
+/// A stored text as this version of the program would write it; as it is where it can't be read.
+std::string written_today(const RecordRef& ref, const std::string& body) {
+  const Result<Record> record = read_record(ref.kind, body, ref_text(ref));
+  return record ? write_record(*record) : body;
 }
 
 Record decode(const RecordRef& ref, const std::string& body) {
@@ -111,40 +118,59 @@ std::optional<StoredRecord> OpenWorkbook::find_even_deleted(const RecordRef& ref
 
 namespace {
 
-/// What stands behind the columns of a list's query; `further` narrows it once more and may use ?10 and on.
-SQLite::Statement list_statement(OpenWorkbook::Inside& inside, const char* columns, RecordKind kind, const ListFilter& filter, const char* further) {
-  const std::string match = match_of(filter.words);
-  std::string sql = std::string("SELECT ") + columns;
-  // The order of the search index is the order of the record numbers, so that the newest come without sorting.
-  sql += match.empty() ? " FROM record r WHERE" : " FROM search CROSS JOIN record r ON r.number = search.rowid WHERE search MATCH ?9 AND";
-  sql += " r.kind = ?1 AND r.body IS NOT NULL";
-  if (filter.subject) sql += " AND r.subject = ?2";
-  if (filter.from_day) sql += " AND r.day >= ?3";
-  if (filter.to_day) sql += " AND r.day <= ?4";
-  if (filter.about)
-    sql += " AND r.number IN (SELECT owner FROM link WHERE from_kind = ?5 AND from_id = ?6"
-           " UNION SELECT owner FROM link WHERE to_kind = ?5 AND to_id = ?6)";
-  SQLite::Statement statement(*inside.database, sql + further);
-  statement.bind(1, std::string(kind_name(kind)));
-  if (filter.subject) statement.bind(2, *filter.subject);
-  if (filter.from_day) statement.bind(3, *filter.from_day);
-  if (filter.to_day) statement.bind(4, *filter.to_day);
+/// The records of a list by its filter, its words left out.
+NumberQuery listed(RecordKind kind, const ListFilter& filter) {
+  NumberQuery query;
+  const auto bound = [&](std::string value) {
+    query.values.push_back(std::move(value));
+    return "?" + std::to_string(query.values.size());
+  };
+  // The kind stands in the text, so that an index of one kind can answer.
+  query.sql.append(" FROM record r WHERE r.kind = '").append(kind_name(kind)).append("' AND r.body IS NOT NULL");
+  if (filter.without_small) query.sql += " AND r.subject <> 'bookkeeping'";
+  if (filter.subject) query.sql += " AND r.subject = " + bound(*filter.subject);
+  if (filter.from_day) query.sql += " AND r.day >= " + bound(*filter.from_day);
+  if (filter.to_day) query.sql += " AND r.day <= " + bound(*filter.to_day);
   if (filter.about) {
-    statement.bind(5, std::string(kind_name(filter.about->kind)));
-    statement.bind(6, filter.about->id);
+    const std::string about_kind = bound(std::string(kind_name(filter.about->kind)));
+    const std::string about_id = bound(filter.about->id);
+    query.sql.append(" AND r.number IN (SELECT owner FROM link WHERE from_kind = ").append(about_kind).append(" AND from_id = ").append(about_id);
+    query.sql.append(" UNION SELECT owner FROM link WHERE to_kind = ").append(about_kind).append(" AND to_id = ").append(about_id).append(")");
   }
-  if (!match.empty()) statement.bind(9, match);
+  return query;
+}
+
+SQLite::Statement list_statement(OpenWorkbook::Inside& inside, const char* columns, const NumberQuery& query, const char* further) {
+  SQLite::Statement statement(*inside.database, std::string("SELECT ") + columns + query.sql + further);
+  int index = 0;
+  for (const std::string& value : query.values) statement.bind(++index, value);
   return statement;
+}
+
+/// The numbers of a list that has words, newest first.
+const std::vector<std::int64_t>& numbers_by_words(OpenWorkbook::Inside& inside, RecordKind kind, const ListFilter& filter) {
+  NumberQuery narrowing = listed(kind, filter);
+  narrowing.sql.insert(0, "SELECT r.number");
+  return inside.word_search.all({std::move(narrowing)}, match_of(filter.words));
 }
 
 }  // namespace
 
 std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& filter) const {
   return inside_->read([&] {
-    const bool by_words = !match_of(filter.words).empty();
-    SQLite::Statement statement =
-        list_statement(*inside_, line_columns, kind, filter,
-                       by_words ? " ORDER BY search.rowid DESC LIMIT ?10 OFFSET ?11" : " ORDER BY r.number DESC LIMIT ?10 OFFSET ?11");
+    if (!match_of(filter.words).empty()) {
+      const std::vector<std::int64_t>& numbers = numbers_by_words(*inside_, kind, filter);
+      SQLite::Statement statement(*inside_->database, std::string("SELECT ") + line_columns + " FROM record r WHERE r.number = ?1");
+      std::vector<RecordLine> lines;
+      for (std::size_t i = filter.offset; i < numbers.size() && lines.size() < filter.limit; ++i) {
+        statement.bind(1, numbers[i]);
+        for (RecordLine& line : record_lines(statement)) lines.push_back(std::move(line));
+        statement.reset();
+      }
+      return lines;
+    }
+    const NumberQuery query = listed(kind, filter);
+    SQLite::Statement statement = list_statement(*inside_, line_columns, query, " ORDER BY r.number DESC LIMIT ?10 OFFSET ?11");
     statement.bind(10, static_cast<std::int64_t>(filter.limit));
     statement.bind(11, static_cast<std::int64_t>(filter.offset));
     return record_lines(statement);
@@ -153,7 +179,8 @@ std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& fi
 
 std::size_t OpenWorkbook::count(RecordKind kind, const ListFilter& filter) const {
   return inside_->read([&] {
-    SQLite::Statement statement = list_statement(*inside_, "count(*)", kind, filter, "");
+    if (!match_of(filter.words).empty()) return numbers_by_words(*inside_, kind, filter).size();
+    SQLite::Statement statement = list_statement(*inside_, "count(*)", listed(kind, filter), "");
     statement.executeStep();
     return static_cast<std::size_t>(statement.getColumn(0).getInt64());
   });
@@ -163,11 +190,18 @@ std::optional<std::size_t> OpenWorkbook::place_in_list(const RecordRef& ref, con
   return inside_->read([&]() -> std::optional<std::size_t> {
     const auto found = inside_->row(ref);
     if (!found) return std::nullopt;
-    SQLite::Statement at = list_statement(*inside_, "count(*)", ref.kind, filter, " AND r.number = ?10");
+    if (!match_of(filter.words).empty()) {
+      const std::vector<std::int64_t>& numbers = numbers_by_words(*inside_, ref.kind, filter);
+      const auto at = std::ranges::lower_bound(numbers, found->number, std::greater{});
+      if (at == numbers.end() || *at != found->number) return std::nullopt;
+      return static_cast<std::size_t>(at - numbers.begin());
+    }
+    const NumberQuery query = listed(ref.kind, filter);
+    SQLite::Statement at = list_statement(*inside_, "count(*)", query, " AND r.number = ?10");
     at.bind(10, found->number);
     at.executeStep();
     if (at.getColumn(0).getInt64() == 0) return std::nullopt;
-    SQLite::Statement before = list_statement(*inside_, "count(*)", ref.kind, filter, " AND r.number > ?10");
+    SQLite::Statement before = list_statement(*inside_, "count(*)", query, " AND r.number > ?10");
     before.bind(10, found->number);
     before.executeStep();
     return static_cast<std::size_t>(before.getColumn(0).getInt64());
@@ -286,7 +320,7 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
     if (!adds && !was) problems.push_back(record_problem("workbook.not-there", edit.ref));
     if (!adds && was && was->revision != edit.based_on) problems.push_back(record_problem("workbook.stale-change", edit.ref));
     // A deleted record comes back under its id only as what it last was.
-    if (!adds && was && was->revision == edit.based_on && !was->body && !(bodies[i] && bodies[i] == was->gone))
+    if (!adds && was && was->revision == edit.based_on && !was->body && !(bodies[i] && was->gone && *bodies[i] == written_today(edit.ref, *was->gone)))
       problems.push_back(record_problem("workbook.not-there", edit.ref));
     if (!problems.empty()) continue;
     applied.revisions.emplace_back(edit.ref, was ? was->revision : 0);
@@ -319,7 +353,9 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
   } else {
     query("INSERT INTO step(label, written, merge_key) VALUES (?1, ?2, ?3)").with(change.label, now, change.merge_key).run();
     step = database->getLastInsertRowid();
-    LogEntry entry = change.log.value_or(LogEntry{"", "", LogSort::bookkeeping, change.label, {}});
+    const auto comes_or_goes = [](const Swap& swap) { return swap.before.has_value() != swap.after.has_value(); };
+    const LogSort sort = std::ranges::any_of(swaps, comes_or_goes) ? LogSort::event : LogSort::bookkeeping;
+    LogEntry entry = change.log.value_or(LogEntry{"", "", sort, change.label, {}});
     if (entry.day.empty()) entry.day = local_day(options.clock());
     entry.written = now;
     if (entry.text.empty()) entry.text = change.label.empty() ? "-" : change.label;

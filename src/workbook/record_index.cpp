@@ -28,6 +28,16 @@ std::string joined(std::initializer_list<std::string> parts) {
   return text;
 }
 
+// As in the record's JSON; an index of the schema names one of them.
+const char* word_of_sort(LogSort sort) {
+  switch (sort) {
+    case LogSort::event: return "event";
+    case LogSort::observation: return "observation";
+    case LogSort::bookkeeping: return "bookkeeping";
+  }
+  return "";
+}
+
 class Indexer {
  public:
   explicit Indexer(const RecordRef& self) : self_(self) {}
@@ -165,6 +175,7 @@ class Indexer {
   }
   void operator()(const LogEntry& log) {
     entry.title = log.text;
+    entry.subject = word_of_sort(log.sort);
     entry.day = log.day;
     words({log.text});
     for (const RecordRef& about : log.about) {

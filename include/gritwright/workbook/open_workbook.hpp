@@ -76,7 +76,9 @@ struct Edit {
 struct Change {
   std::string label;  ///< names the thing: "pan mass of bag K-07"
   std::vector<Edit> edits;
-  std::optional<LogEntry> log;  ///< absent: a bookkeeping entry with the label; day and time of writing are filled in
+  /// Absent: an entry with the label, of bookkeeping where records only change, an event where one comes or goes. Day and time of
+  /// writing are filled in.
+  std::optional<LogEntry> log;
   std::string merge_key;        ///< while typing: joined with the step before if that has the same key; empty: never
 };
 
@@ -96,7 +98,7 @@ struct RecordLine {
   RecordRef ref;
   std::int64_t revision = 0;
   std::string title;
-  std::string subject;  ///< material, species or what it is of
+  std::string subject;  ///< material, species or what it is of; of a log entry its sort
   std::string day;
   std::optional<Mass> stock;  ///< dry grain by the ledger; absent where the ledger has no line
   int sieve_tests = 0;
@@ -110,6 +112,7 @@ struct ListFilter {
   std::size_t limit = 1'000'000;
   std::size_t offset = 0;
   std::string words{};  ///< found by their beginning, as a search does; empty: do not narrow
+  bool without_small = false;  ///< of log entries only what happened or was seen, not the bookkeeping of a field that was typed into
 };
 
 /// An open workbook. Every change is saved when `apply` returns.

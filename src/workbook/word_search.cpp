@@ -1,0 +1,132 @@
+#include "word_search.hpp"
+
+#include <SQLiteCpp/Statement.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "inside.hpp"
+
+namespace gritwright {
+
+namespace {
+
+constexpr std::size_t most_kept = 8;               // sets, and answers to what was typed last
+constexpr std::size_t most_indexed_apart = 4000;   // records whose words are indexed anew when a set is made
+
+std::string key_of(const std::vector<NumberQuery>& narrowings) {
+  std::string key;
+  for (const NumberQuery& narrowing : narrowings) {
+    key.append(narrowing.sql);
+    for (const std::string& value : narrowing.values) key.append(1, '\0').append(value);
+    key.append(1, '\1');
+  }
+  return key;
+}
+
+}  // namespace
+
+void WordSearch::forget_what_changed() {
+  const std::int64_t revision = std::stoll(inside_->meta("changes"));
+  if (revision == revision_ && narrowed_.size() <= most_kept && found_.size() <= most_kept) return;
+  revision_ = revision;
+  narrowed_.clear();
+  found_.clear();
+}
+
+const WordSearch::Narrowed& WordSearch::narrowed_to(const std::vector<NumberQuery>& narrowings) {
+  const auto [at, is_new] = narrowed_.try_emplace(key_of(narrowings));
+  Narrowed& narrowed = at->second;
+  if (!is_new) return narrowed;
+  try {
+    for (std::size_t i = 0; i < narrowings.size(); ++i) {
+      std::vector<bool> has;
+      Query found = inside_->query(narrowings[i].sql);
+      found.with_each(narrowings[i].values);
+      while (found.step()) {
+        const auto number = static_cast<std::size_t>(found.whole(0));
+        if (i > 0 && (number >= narrowed.has.size() || !narrowed.has[number])) continue;
+        if (number >= has.size()) has.resize(std::max(number + 1, 2 * has.size()));
+        has[number] = true;
+      }
+      narrowed.has = std::move(has);
+    }
+    for (std::size_t number = narrowed.has.size(); number-- > 0;)
+      if (narrowed.has[number]) narrowed.newest_first.push_back(static_cast<std::int64_t>(number));
+    if (narrowed.newest_first.size() <= most_indexed_apart) index_words(narrowed);
+  } catch (...) {
+    narrowed_.erase(at);
+    throw;
+  }
+  return narrowed;
+}
+
+void WordSearch::index_words(Narrowed& narrowed) const {
+  narrowed.words = std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX);
+  narrowed.words->exec(words_table);
+  narrowed.words->exec("BEGIN");
+  SQLite::Statement insert(*narrowed.words, "INSERT INTO search(rowid, words) VALUES (?1, ?2)");
+  SQLite::Statement words(*inside_->database, "SELECT words FROM search WHERE rowid = ?1");
+  for (auto number = narrowed.newest_first.rbegin(); number != narrowed.newest_first.rend(); ++number) {
+    words.bind(1, *number);
+    if (words.executeStep()) {
+      insert.bind(1, *number);
+      insert.bind(2, words.getColumn(0).getString());
+      insert.exec();
+      insert.reset();
+    }
+    words.reset();
+  }
+  narrowed.words->exec("COMMIT");
+}
+
+void WordSearch::each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take) {
+  forget_what_changed();
+  each_now(narrowings, match, take);
+}
+
+void WordSearch::each_now(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take) {
+  if (narrowings.empty()) {
+    // The order of the search index is the order of the record numbers, so that the newest come without sorting.
+    Query found = inside_->query(match.empty() ? "SELECT number FROM record WHERE body IS NOT NULL ORDER BY number DESC"
+                                               : "SELECT rowid FROM search WHERE search MATCH ?1 ORDER BY rowid DESC");
+    if (!match.empty()) found.with(match);
+    while (found.step() && take(found.whole(0))) {
+    }
+    return;
+  }
+  const Narrowed& narrowed = narrowed_to(narrowings);
+  if (match.empty()) {
+    for (const std::int64_t number : narrowed.newest_first)
+      if (!take(number)) return;
+    return;
+  }
+  if (narrowed.newest_first.empty()) return;
+  if (narrowed.words != nullptr) {
+    SQLite::Statement found(*narrowed.words, "SELECT rowid FROM search WHERE search MATCH ?1 ORDER BY rowid DESC");
+    found.bind(1, match);
+    while (found.executeStep() && take(found.getColumn(0).getInt64())) {
+    }
+    return;
+  }
+  Query found = inside_->query("SELECT rowid FROM search WHERE search MATCH ?1 AND rowid BETWEEN ?2 AND ?3 ORDER BY rowid DESC");
+  found.with(match, narrowed.newest_first.back(), narrowed.newest_first.front());
+  while (found.step()) {
+    const std::int64_t number = found.whole(0);
+    if (narrowed.has[static_cast<std::size_t>(number)] && !take(number)) return;
+  }
+}
+
+const std::vector<std::int64_t>& WordSearch::all(const std::vector<NumberQuery>& narrowings, const std::string& match) {
+  forget_what_changed();
+  std::string key = key_of(narrowings).append(match);
+  if (const auto known = found_.find(key); known != found_.end()) return known->second;
+  std::vector<std::int64_t> numbers;
+  each_now(narrowings, match, [&numbers](std::int64_t number) {
+    numbers.push_back(number);
+    return true;
+  });
+  return found_.emplace(std::move(key), std::move(numbers)).first->second;
+}
+
+}  // namespace gritwright

@@ -1,0 +1,52 @@
+#pragma once
+#include <SQLiteCpp/Database.h>
+
+#include <cstdint>
+#include <functional>
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "gritwright/workbook/open_workbook.hpp"
+
+namespace gritwright {
+
+/// A query for the numbers of records, with what is bound to ?1, ?2 and on.
+struct NumberQuery {
+  std::string sql;
+  std::vector<std::string> values;
+};
+
+/// Records by words among those that some queries leave. What the queries gave is kept as long as nothing changes: while words are typed
+/// letter by letter the narrowing stays the same.
+class WordSearch {
+ public:
+  explicit WordSearch(OpenWorkbook::Inside& inside) : inside_(&inside) {}
+
+  /// Hands over the numbers of the records that are in all of `narrowings` and have the words of `match` (empty: any), newest first,
+  /// until `take` returns false.
+  void each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take);
+  /// All of them. Good until the next call.
+  [[nodiscard]] const std::vector<std::int64_t>& all(const std::vector<NumberQuery>& narrowings, const std::string& match);
+
+ private:
+  struct Narrowed {
+    std::vector<bool> has;               ///< by number
+    std::vector<std::int64_t> newest_first;
+    /// Few records have an index of their words for themselves, in memory: their words are a small part of everybody's.
+    std::unique_ptr<SQLite::Database> words;
+  };
+
+  void forget_what_changed();
+  void each_now(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take);
+  [[nodiscard]] const Narrowed& narrowed_to(const std::vector<NumberQuery>& narrowings);
+  void index_words(Narrowed& narrowed) const;
+
+  OpenWorkbook::Inside* inside_;
+  std::int64_t revision_ = -1;
+  std::map<std::string, Narrowed> narrowed_;
+  std::map<std::string, std::vector<std::int64_t>> found_;
+};
+
+}  // namespace gritwright
