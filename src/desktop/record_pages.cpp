@@ -13,6 +13,7 @@
 #include "charts/score_view.hpp"
 #include "gritwright/formats/record_file.hpp"
 #include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "main_window.hpp"
 #include "models/material_words.hpp"
 #include "models/parts_finder.hpp"
@@ -533,13 +534,7 @@ void RecordPages::keep_fractions() {
   };
   if (!book_.workbook().stock_of(from)) {
     // A bag that was never taken in gives nothing away before it is.
-    if (const auto received = dry_mass_received(*bag)) {
-      StockEntry entry;
-      entry.holder = from;
-      entry.change = *received;
-      entry.day = today();
-      change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(std::move(entry))});
-    }
+    if (auto received = arrival_of(from, *bag, today())) change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(*std::move(received))});
   }
   int number = 1;
   for (Fraction& fraction : fractions_of(view, *bag, bag_id, today())) {

@@ -29,12 +29,28 @@ Problems check(const Bag& bag) {
   return problems;
 }
 
+namespace {
+
+/// Of one bag, by the balance.
+std::optional<Mass> dry_mass_weighed(const Bag& bag) {
+  if (!bag.mass_as_bagged) return std::nullopt;
+  if (bag.moisture_basis == MoistureBasis::oven_dry) return bag.mass_as_bagged;
+  // dry = weighed / (1 + w)
+  if (bag.moisture) return *bag.mass_as_bagged / (1 + bag.moisture->value());
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<BulkDensity> bulk_density_received(const Bag& bag) {
+  if (bag.bulk_density) return bag.bulk_density;
+  const auto dry = dry_mass_weighed(bag);
+  if (!dry || !bag.volume || !(*bag.volume > LooseVolume{})) return std::nullopt;
+  return bulk_g_l(in_g(*dry) / in_l(*bag.volume));
+}
+
 std::optional<Mass> dry_mass_received(const Bag& bag) {
-  if (bag.mass_as_bagged) {
-    if (bag.moisture_basis == MoistureBasis::oven_dry) return *bag.mass_as_bagged * static_cast<double>(bag.count);
-    // dry = weighed / (1 + w)
-    if (bag.moisture) return *bag.mass_as_bagged * static_cast<double>(bag.count) / (1 + bag.moisture->value());
-  }
+  if (const auto dry = dry_mass_weighed(bag)) return *dry * static_cast<double>(bag.count);
   if (bag.volume && bag.bulk_density) return *bag.volume * *bag.bulk_density * static_cast<double>(bag.count);
   return std::nullopt;
 }

@@ -27,14 +27,6 @@ std::string word_of(StockReason reason) {
   return {};
 }
 
-std::optional<BulkDensity> own_density(const Bag& bag) {
-  if (bag.bulk_density) return bag.bulk_density;
-  if (bag.volume && bag.mass_as_bagged && (bag.moisture || bag.moisture_basis == MoistureBasis::oven_dry)) {
-    const double w = bag.moisture_basis == MoistureBasis::oven_dry ? 0 : bag.moisture->value();
-    return bulk_g_l(in_g(*bag.mass_as_bagged) / (1 + w) / in_l(*bag.volume));
-  }
-  return std::nullopt;
-}
 std::optional<BulkDensity> own_density(const Fraction& fraction) {
   if (fraction.grain) return dry_bulk_density(*fraction.grain);
   if (fraction.dry_mass && fraction.volume) return bulk_g_l(in_g(*fraction.dry_mass) / in_l(*fraction.volume));
@@ -107,7 +99,7 @@ std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const R
   if (const auto* bag = std::get_if<Bag>(&found->record)) {
     if (bag->bulk_density) return bag->bulk_density;
     density = tested_density(workbook, holder);
-    return density ? density : own_density(*bag);
+    return density ? density : bulk_density_received(*bag);
   }
   if (const auto* fraction = std::get_if<Fraction>(&found->record)) density = own_density(*fraction);
   if (const auto* bin = std::get_if<Bin>(&found->record)) density = bin->bulk_density;
@@ -158,6 +150,22 @@ Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, con
   }
 }
 
+std::optional<StockEntry> arrival_of(const RecordRef& holder, const Bag& bag, const std::string& day, std::optional<BulkDensity> fallback_density) {
+  StockEntry entry;
+  entry.holder = holder;
+  entry.day = day;
+  const bool weighed = bag.mass_as_bagged && (bag.moisture || bag.moisture_basis == MoistureBasis::oven_dry);
+  if (!weighed) {
+    entry.density_used = bag.bulk_density ? bag.bulk_density : fallback_density;
+    if (!bag.volume || !entry.density_used) return std::nullopt;
+    entry.measured = loose_l(in_l(*bag.volume) * bag.count);
+    entry.change = *entry.measured * *entry.density_used;
+  } else {
+    entry.change = *dry_mass_received(bag);
+  }
+  return entry;
+}
+
 namespace {
 
 Change receiving(const Bag& bag, const std::string& name, std::optional<BulkDensity> fallback_density) {
@@ -165,18 +173,8 @@ Change receiving(const Bag& bag, const std::string& name, std::optional<BulkDens
   Change change;
   change.label = std::string("bag ").append(name);
   change.edits.push_back({ref, 0, bag});
-  StockEntry entry{ref, StockReason::received, {}, {}, {}, {}, {}, bag.received.value_or(""), {}};
-  std::optional<Mass> mass = dry_mass_received(bag);
-  if (!mass && bag.volume && fallback_density) mass = *bag.volume * *fallback_density * static_cast<double>(bag.count);
-  if (mass && bag.received) {
-    const bool weighed = bag.mass_as_bagged && (bag.moisture || bag.moisture_basis == MoistureBasis::oven_dry);
-    entry.change = *mass;
-    if (!weighed) {
-      entry.measured = loose_l(in_l(*bag.volume) * bag.count);
-      entry.density_used = bag.bulk_density ? bag.bulk_density : fallback_density;
-    }
-    change.edits.push_back(added(RecordKind::stock_entry, std::move(entry)));
-  }
+  auto entry = bag.received ? arrival_of(ref, bag, *bag.received, fallback_density) : std::nullopt;
+  if (entry) change.edits.push_back(added(RecordKind::stock_entry, *std::move(entry)));
   return change;
 }
 

@@ -68,6 +68,9 @@ struct Bag {
 /// No material, count below 1, sizes upside down, amounts not above 0, days that are none. Pointers by the keys of files.
 [[nodiscard]] Problems check(const Bag& bag);
 
+/// Dry bulk density as measured on the lot, else what one bag held dry by the litres it came with; empty where neither is known.
+[[nodiscard]] std::optional<BulkDensity> bulk_density_received(const Bag& bag);
+
 /// Dry mass of all bags: weighed less its moisture, else volume times bulk density; empty where neither is known.
 [[nodiscard]] std::optional<Mass> dry_mass_received(const Bag& bag);
 

@@ -22,7 +22,8 @@ struct Measured {
 };
 
 /// The dry bulk density of what lies in a bag, bin or fraction: its own, else that of its newest sieve test that has one, else mass by
-/// volume as they were written down. Empty where none is known.
+/// volume as they were written down. Litres and grams of the stock are turned into each other by it, everywhere; a catalogue's typical
+/// one only where it is empty.
 [[nodiscard]] std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const RecordRef& holder);
 
 /// The stock by the ledger in loose litres, by `bulk_density_of`; empty where stock or density is not known.
@@ -39,6 +40,10 @@ struct Measured {
 /// Enters what a count found. The books stay as they are; the difference is an entry of its own. Errors as above.
 [[nodiscard]] Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, const Measured& found, const std::string& day,
                                           const std::string& note = {});
+
+/// The entry of what came with a bag: weighed, else its litres with the density that turned them into grams. Empty where neither is known.
+[[nodiscard]] std::optional<StockEntry> arrival_of(const RecordRef& holder, const Bag& bag, const std::string& day,
+                                                   std::optional<BulkDensity> fallback_density = {});
 
 /// Adds a bag and, where its dry mass is known, the entry of what was received, as one step. The bag is the first of the revisions.
 /// Litres are converted with the bag's own density, else with `fallback_density`.

@@ -11,6 +11,7 @@
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/root_mix.hpp"
 #include "gritwright/models/root_plan.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "pot_library.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
@@ -304,7 +305,8 @@ class DayReader {
     GrainSupply supply;
     supply.bag = ref.id;
     std::optional<Mass> dry = workbook_.stock_of(ref);
-    supply.bulk_density = dry_bulk_density(wanted.grain);
+    // The mix may have been designed with a typical litre weight; what is booked goes by the grain's own.
+    supply.bulk_density = bulk_density_of(workbook_, ref).value_or(dry_bulk_density(wanted.grain));
     supply.particle_density = wanted.grain.particle_density;
     if (ref.kind == RecordKind::bag) {
       const auto stored = workbook_.find(Id<Bag>{ref.id});
@@ -313,7 +315,6 @@ class DayReader {
       supply.material = with_blanks(bag.material);
       supply.bag_volume = bag.volume;
       supply.price = bag.price;
-      if (bag.bulk_density) supply.bulk_density = bag.bulk_density;
       if (!dry) dry = dry_mass_received(bag);
       read_sizes(supply, ref, wanted);
     } else {

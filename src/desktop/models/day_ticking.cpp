@@ -10,6 +10,7 @@
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/root_history.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "record_book.hpp"
 #include "text.hpp"
 
@@ -62,7 +63,7 @@ class DayGrain {
       }
       // What went beyond the day's count came out of the bag that was open.
       if (last != nullptr) take_from(*last, open_l, density, grain);
-      else if (const auto& source = ground_.mixes[mix].sources[k]) add(grain, {*source, loose_l(open_l), density});
+      else if (const auto& source = ground_.mixes[mix].sources[k]) add(grain, {*source, loose_l(open_l), density_of(*source).value_or(density)});
     }
     return grain;
   }
@@ -78,6 +79,11 @@ class DayGrain {
     }
     const auto gone = taken_l_.find(taken.supply);
     return std::max(0.0, counted_l - (gone == taken_l_.end() ? 0 : gone->second)) * yield_of(taken);
+  }
+
+  [[nodiscard]] std::optional<BulkDensity> density_of(const RecordRef& source) const {
+    const auto at = std::ranges::find(ground_.shelf, source);
+    return at == ground_.shelf.end() ? std::nullopt : ground_.plan.shelf[static_cast<std::size_t>(at - ground_.shelf.begin())].bulk_density;
   }
 
   double take_from(const GrainTaken& taken, double ready_l, BulkDensity density, std::vector<RawGrain>& grain) {
@@ -143,7 +149,7 @@ class DayBooking {
     if (holder.kind != RecordKind::bag || !taken_in_.insert(holder).second || workbook_.stock_of(holder)) return;
     const auto bag = workbook_.find(Id<Bag>{holder.id});
     if (!bag) return;
-    if (const auto received = dry_mass_received(bag->record)) entry(holder, StockReason::received, *received, {});
+    if (auto received = arrival_of(holder, bag->record, today_)) add(RecordKind::stock_entry, {}, *std::move(received));
   }
 
   const OpenWorkbook& workbook_;

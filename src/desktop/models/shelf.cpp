@@ -8,6 +8,7 @@
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "material_words.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
@@ -72,10 +73,10 @@ std::optional<Component> component_of_grain(const OpenWorkbook& workbook, const 
   return check(component).empty() ? std::optional(component) : std::nullopt;
 }
 
-void set_stock(ShelfItem& item, const std::optional<Mass>& dry, const std::map<RecordRef, double>& reserved) {
+void set_stock(ShelfItem& item, const std::optional<Mass>& dry, const std::optional<BulkDensity>& own_density, const std::map<RecordRef, double>& reserved) {
   if (const auto kept = reserved.find(*item.source); kept != reserved.end()) item.reserved = loose_l(kept->second);
   if (!dry) return;
-  const double litres = in_l(loose_volume(*dry, dry_bulk_density(item.candidate.component.grain)));
+  const double litres = in_l(loose_volume(*dry, own_density.value_or(dry_bulk_density(item.candidate.component.grain))));
   const double kept = item.reserved ? in_l(*item.reserved) : 0;
   item.candidate.stock = loose_l(std::max(0.0, litres - kept));
 }
@@ -95,7 +96,7 @@ std::optional<ShelfItem> item_of(const OpenWorkbook& workbook, const Catalogue& 
     if (!dry) dry = dry_mass_received(bag);
     if (const auto price = price_per_usable_l(bag, LooseShare(1))) item.candidate.price = PricePerLitre(price->amount);
   }
-  set_stock(item, dry, reserved);
+  set_stock(item, dry, bulk_density_of(workbook, ref), reserved);
   return item;
 }
 

@@ -42,6 +42,8 @@ Explanation ledger_explanation(const OpenWorkbook& workbook, const RecordRef& ho
     const StockEntry& entry = found->record;
     QString text = reason_text(entry.reason);
     if (entry.other) text = StockText::tr("%1, %2").arg(text, to_qt(entry.other->id));
+    // Grams that came from litres say by which litre weight.
+    if (entry.measured && entry.density_used) text = StockText::tr("%1, %2 at %3").arg(text, to_local(volume_text(in_l(*entry.measured), units)), to_local(density_text(in_g_l(*entry.density_used), units)));
     why.inputs.emplace_back(StockText::tr("%1 (%2)").arg(day_text(entry.day), text).toStdString(), to_local(mass_text(entry.change, units)).toStdString());
   }
   why.source = StockText::tr("the record").toStdString();
@@ -72,7 +74,7 @@ FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder,
       why.figure = "stock_litres";
       why.formula = StockText::tr("Loose litres = dry grain / litre weight").toStdString();
       why.inputs = {{dry.label.toStdString(), dry.value.toStdString()}, {StockText::tr("litre weight, dry").toStdString(), to_local(density_text(in_g_l(*density), units)).toStdString()}};
-      why.source = StockText::tr("its own litre weight, else that of its newest sieve test").toStdString();
+      why.source = StockText::tr("its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with").toStdString();
       litres.explanations.push_back(std::move(why));
     } else {
       litres.reason = StockText::tr("its litre weight is not known");

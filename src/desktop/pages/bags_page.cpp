@@ -15,6 +15,7 @@
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "bins_tab.hpp"
 #include "models/stock_text.hpp"
 #include "models/material_words.hpp"
@@ -483,13 +484,9 @@ void BagsPage::take_into_stock() {
   show_bags();
   const auto stored = bag();
   if (!stored) return;
-  const auto mass = dry_mass_received(stored->record);
-  if (!mass || book_.workbook().stock_of(ref_to(stored->id))) return;
-  StockEntry entry;
-  entry.holder = ref_to(stored->id);
-  entry.change = *mass;
-  entry.day = stored->record.received.value_or(today());
-  book_.add(entry, tr("bag %1 taken into stock").arg(current_));
+  const auto entry = arrival_of(ref_to(stored->id), stored->record, stored->record.received.value_or(today()));
+  if (!entry || book_.workbook().stock_of(ref_to(stored->id))) return;
+  book_.add(*entry, tr("bag %1 taken into stock").arg(current_));
 }
 
 void BagsPage::grade() {
