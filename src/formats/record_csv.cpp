@@ -61,17 +61,20 @@ std::vector<std::string> sieve_cells(const ListJson& row, const std::string& ape
 class RowReader {
  public:
   RowReader(RecordKind kind, const CsvTable& table, const std::string& file_name, Problems& problems)
-      : table_(table), file_name_(file_name), problems_(problems) {
+      : kind_(kind), table_(table), file_name_(file_name), problems_(problems) {
     for (const CsvColumn& column : columns_of(kind)) known_.emplace(column.name, &column);
     for (std::size_t i = 0; i < table.heading.cells.size(); ++i) index_.emplace(lower(table.heading.cells[i].text), i);
   }
 
   /// Refuses columns that are neither the id, nor of the kind, nor `more`.
   void check_heading(std::span<const std::string_view> more) {
+    std::string all = "id";
+    for (const CsvColumn& column : columns_of(kind_)) all.append(", ").append(column.name);
+    for (const std::string_view column : more) all.append(", ").append(column);
     for (const CsvCell& cell : table_.heading.cells) {
       const std::string name = lower(cell.text);
       if (name == "id" || known_.contains(name) || std::ranges::find(more, name) != more.end()) continue;
-      report("csv.unknown-column", table_.heading.line, cell.column, {{"column", cell.text}});
+      report("csv.unknown-column", table_.heading.line, cell.column, {{"column", cell.text}, {"known", all}});
     }
   }
 
@@ -145,6 +148,7 @@ class RowReader {
     return ListJson(1);
   }
 
+  RecordKind kind_;
   const CsvTable& table_;
   const std::string& file_name_;
   Problems& problems_;

@@ -61,6 +61,12 @@ std::vector<Cell> cells_of(std::string_view line, char separator) {
 constexpr const char* pan_prefix = "/pan_";
 constexpr std::array columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
 
+std::string known_columns() {
+  std::string all;
+  for (const char* column : columns) all.append(all.empty() ? "" : ", ").append(column);
+  return all;
+}
+
 class SieveCsvReader {
  public:
   explicit SieveCsvReader(std::string_view text) : lines_(lines_of(text)) {}
@@ -129,7 +135,7 @@ class SieveCsvReader {
     for (std::size_t i = 0; i < cells.size(); ++i) {
       const std::string name = in_small_letters(cells[i].text);
       if (std::ranges::find(columns, name) == columns.end())
-        report("csv.unknown-column", line.number, cells[i].column, {{"column", cells[i].text}});
+        report("csv.unknown-column", line.number, cells[i].column, {{"column", cells[i].text}, {"known", known_columns()}});
       else if (!column_.emplace(name, i).second)
         report("csv.duplicate-column", line.number, cells[i].column, {{"column", cells[i].text}});
     }

@@ -73,7 +73,7 @@ constexpr std::array input_templates{
     MessageTemplate{"csv.quote-open", GRITWRIGHT_TEXT("a quote opened here and is never closed")},
     MessageTemplate{"csv.row-after-pan", GRITWRIGHT_TEXT("a row follows the pan (line {pan_line}); the pan is the last row")},
     MessageTemplate{"csv.too-many-cells", GRITWRIGHT_TEXT("{found} cells stand here; the header has {expected} columns")},
-    MessageTemplate{"csv.unknown-column", GRITWRIGHT_TEXT("there is no column called {column}")},
+    MessageTemplate{"csv.unknown-column", GRITWRIGHT_TEXT("there is no column called {column}; known here: {known}")},
     MessageTemplate{"date.not-a-day", GRITWRIGHT_TEXT("{text} is not a day; expected a date like 2026-03-14")},
     MessageTemplate{"file.damaged", GRITWRIGHT_TEXT("the file is damaged; it was not changed. Restore the newest good backup")},
     MessageTemplate{"file.disk-full", GRITWRIGHT_TEXT("the disk is full; nothing of this change was written")},

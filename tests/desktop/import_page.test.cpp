@@ -154,3 +154,33 @@ TEST_CASE("Records are not written where they can't be", "[import_page][refuses]
   REQUIRE_FALSE(written);
   CHECK(written.problems().front().code == "file.not-written");
 }
+
+TEST_CASE("A file chosen while records are being taken in waits its turn, and both answers come", "[import_page][refuses]") {
+  Importing open;
+  QString told;
+  QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told += sentence; });
+  open.look_at(two_bags);
+  const QString other = open.folder.filePath(QStringLiteral("trees.csv"));
+  QFile file(other);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("id,name,species\nTR-01,the old one,\"pine, invented\"\n");
+  file.close();
+  open.find<QPushButton>("import_take_in")->click();
+  REQUIRE(open.page()->import().is_taking_in());
+  CHECK_FALSE(open.page()->import().look({other, {}, false}));
+  open.window.import_file(other);
+  REQUIRE(QTest::qWaitFor([&] { return open.cell(0, 2) == QStringLiteral("tree"); }));
+  CHECK(open.bags() == 2);
+  CHECK(told.contains(QStringLiteral("2 record")));
+  CHECK(open.window.pages().currentWidget() == open.page());
+  open.take_in();
+  CHECK(open.record->workbook().count(RecordKind::tree) == 1);
+}
+
+TEST_CASE("A column that is not known is told together with those that are", "[import_page][refuses]") {
+  Importing open;
+  open.look_at("id,material,lot,colour\nK-07,akadama,7 B,brown\n");
+  REQUIRE(open.faults().size() == 1);
+  CHECK(open.faults().front().contains(QStringLiteral("colour")));
+  CHECK(open.faults().front().contains(QStringLiteral("id, material, lot, count")));
+}

@@ -76,7 +76,8 @@ QString arrival_text(Arrival arrival, bool replaces) {
 
 RecordImport::RecordImport(RecordBook& book, const Catalogue& catalogue, QObject* parent) : QObject(parent), book_(book), catalogue_(catalogue) {}
 
-void RecordImport::look(const Request& request) {
+bool RecordImport::look(const Request& request) {
+  if (is_taking_in()) return false;
   request_ = request;
   taking_in_ = false;
   job_.start([this, request, file = book_.workbook().file(), backups = book_.workbook().backup_folder(), &catalogue = catalogue_](
@@ -88,6 +89,7 @@ void RecordImport::look(const Request& request) {
       emit this->looked();
     };
   });
+  return true;
 }
 
 std::size_t RecordImport::coming() const { return preview_.lines.size() - preview_.count(Arrival::already_there); }

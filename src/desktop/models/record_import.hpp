@@ -22,7 +22,8 @@ class RecordImport : public QObject {
 
   RecordImport(RecordBook& book, const Catalogue& catalogue, QObject* parent = nullptr);
 
-  void look(const Request& request);
+  /// False, and nothing is looked at, while records are being taken in: their answer would be dropped.
+  bool look(const Request& request);
   /// Takes in what was last looked at, as one step; only where nothing stands against it.
   void take_in();
 
@@ -32,7 +33,7 @@ class RecordImport : public QObject {
   [[nodiscard]] const Problems& problems() const { return problems_; }
   [[nodiscard]] std::size_t coming() const;
   [[nodiscard]] bool can_take_in() const { return !job_.is_running() && problems_.empty() && coming() > 0; }
-  /// Records are being taken in: a look at another file now would drop the answer.
+  /// Records are being taken in.
   [[nodiscard]] bool is_taking_in() const { return job_.is_running() && taking_in_; }
   [[nodiscard]] BackgroundJob& job() { return job_; }
 

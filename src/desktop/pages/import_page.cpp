@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 #include <array>
 #include <initializer_list>
+#include <utility>
 
 #include "text.hpp"
 #include "widgets/record_table.hpp"
@@ -140,6 +141,10 @@ bool ImportPage::choose_file() {
 }
 
 void ImportPage::show_file(const QString& path) {
+  if (import_->is_taking_in()) {
+    waiting_ = path;
+    return;
+  }
   path_ = path;
   kind_->setCurrentIndex(0);
   const QSignalBlocker quiet(replace_);
@@ -153,6 +158,11 @@ void ImportPage::look() {
 }
 
 void ImportPage::show_what_was_found() {
+  // What kept the records out is told all the same, where another file comes in sight now.
+  if (!waiting_.isEmpty()) {
+    for (const Problem& problem : import_->problems()) emit book_.told(fault_text(problem));
+    return show_file(std::exchange(waiting_, {}));
+  }
   const ImportPreview& preview = import_->preview();
   const Problems& problems = import_->problems();
   file_->setText(path_.isEmpty() ? tr("No file is chosen yet.") : path_);
@@ -176,6 +186,7 @@ void ImportPage::show_what_was_found() {
 void ImportPage::tell_taken_in(int records) {
   emit book_.told(tr("%n record(s) taken in; one undo takes them back.", nullptr, records));
   path_.clear();
+  if (!waiting_.isEmpty()) return show_file(std::exchange(waiting_, {}));
   show_what_was_found();
   emit left();
 }

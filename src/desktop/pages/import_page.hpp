@@ -46,6 +46,7 @@ class ImportPage : public QWidget {
   QPushButton* take_in_;
   QPushButton* again_;
   QString path_;
+  QString waiting_;  ///< chosen while records were being taken in; its turn comes after them
 };
 
 }  // namespace gritwright::desktop
