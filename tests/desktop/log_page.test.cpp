@@ -1,5 +1,6 @@
 #include "pages/log_page.hpp"
 
+#include <QCheckBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -96,6 +97,33 @@ TEST_CASE("From and to narrow the log to days, and what is no day is told and na
   CHECK(table->model()->rowCount() > that_day);
   open.find<QLineEdit>("log_from")->clear();
   CHECK(table->model()->rowCount() == all);
+}
+
+TEST_CASE("The log leaves the small changes of fields out until they are asked for, and says how many there are", "[log_page]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  open.type(QStringLiteral("7 B"));
+  open.find("bag_note")->setFocus();
+  open.type(QStringLiteral("smells musty"));
+  open.trigger("action_page_log");
+  auto* table = open.find<QTableView>("log_table");
+  auto* small = open.find<QCheckBox>("log_small");
+  CHECK(table->model()->rowCount() == 1);
+  CHECK(small->text().contains(QStringLiteral("(2)")));
+  auto* find = open.find<QLineEdit>("log_find");
+  find->setText(QStringLiteral("note"));
+  CHECK(table->model()->rowCount() == 0);
+  CHECK(small->text().contains(QStringLiteral("(1)")));
+  small->click();
+  CHECK(table->model()->rowCount() == 1);
+  CHECK_FALSE(small->text().contains(u'('));
+  find->clear();
+  CHECK(table->model()->rowCount() == 3);
+  open.record->undo();
+  CHECK(table->model()->rowCount() == 2);
+  small->click();
+  CHECK(table->model()->rowCount() == 1);
+  CHECK(small->text().contains(QStringLiteral("(1)")));
 }
 
 namespace {

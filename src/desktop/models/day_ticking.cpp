@@ -279,7 +279,6 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   }
   const QString id = to_qt(ticked.tree.text);
   booking.log(event_about(ref_to(ticked.tree), TickText::tr("Took the tick of %1 back").arg(id), today));
-  booking.change.log->sort = LogSort::bookkeeping;
   booking.replace(day, std::move(now));
   booking.change.label = TickText::tr("tick of %1 taken back").arg(id).toStdString();
   return std::move(booking.change);

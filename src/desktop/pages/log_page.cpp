@@ -1,12 +1,14 @@
 #include "log_page.hpp"
 
-#include <QEvent>
+#include <QCheckBox>
 #include <QDate>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QPushButton>
 #include <QSplitter>
 #include <QTabBar>
@@ -76,9 +78,13 @@ LogPage::LogPage(RecordBook& book, QWidget* parent)
   layout->addWidget(tabs_);
   connect(find_, &QLineEdit::textChanged, this, &LogPage::narrow);
   for (QLineEdit* field : {about_, from_, to_}) connect(field, &QLineEdit::textChanged, this, &LogPage::narrow);
-  connect(&book_, &RecordBook::changed, this, &LogPage::refresh_links);
+  connect(small_, &QCheckBox::toggled, this, &LogPage::narrow);
+  connect(&book_, &RecordBook::changed, this, [this] {
+    tell_left_out();
+    refresh_links();
+  });
   connect(sick_, &SickTreesTab::trace_wanted, this, &LogPage::show_trace);
-  refresh_links();
+  narrow();
 }
 
 QWidget* LogPage::happened() {
@@ -87,6 +93,13 @@ QWidget* LogPage::happened() {
   layout->setContentsMargins(0, 8, 0, 0);
   layout->setSpacing(8);
   layout->addLayout(tools(page));
+  small_ = new QCheckBox(page);
+  small_->setObjectName(QStringLiteral("log_small"));
+  small_->setMinimumHeight(26);
+  show_left_out(0);
+  small_->setToolTip(tr("A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway."));
+  small_->setAccessibleDescription(small_->toolTip());
+  layout->addWidget(small_);
   about_fault_ = fault_label(page);
   layout->addWidget(about_fault_);
   auto* splitter = new QSplitter(Qt::Horizontal, page);
@@ -120,6 +133,7 @@ void LogPage::fit_columns() {
 void LogPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   list_->set_in_sight(true);
+  tell_left_out();
   refresh_links();
 }
 
@@ -217,11 +231,12 @@ void LogPage::save_list() {
 
 void LogPage::set_units(UnitSystem units) { trace_->set_units(units); }
 
-void LogPage::narrow() {
+ListFilter LogPage::asked_for() {
   const QString id = about_->text().trimmed();
   ListFilter filter;
   filter.words = find_->text().toStdString();
   filter.about = record_called(book_.workbook(), id);
+  filter.without_small = !small_->isChecked();
   QStringList faults;
   if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1; the whole log is shown.").arg(id);
   // While a day is being typed it does not narrow anything yet.
@@ -235,8 +250,28 @@ void LogPage::narrow() {
   filter.from_day = day_of(*from_);
   filter.to_day = day_of(*to_);
   show_fault(about_fault_, faults.join(u' '));
-  list_->set_filter(filter);
+  return filter;
+}
+
+void LogPage::narrow() {
+  list_->set_filter(asked_for());
+  tell_left_out();
   refresh_links();
+}
+
+// How many are left out stands beside the choice, so that nobody takes them for lost.
+void LogPage::tell_left_out() {
+  if (!isVisible()) return;
+  ListFilter all = asked_for();
+  all.without_small = false;
+  const int small = small_->isChecked() ? 0 : static_cast<int>(book_.workbook().count(RecordKind::log_entry, all)) - list_->rowCount();
+  show_left_out(small);
+}
+
+void LogPage::show_left_out(int small) {
+  const QString count = QLocale().toString(small);
+  small_->setText(small == 0 ? tr("&Small changes too") : tr("&Small changes too (%1)").arg(count));
+  small_->setAccessibleName(small == 0 ? tr("Show small changes too") : tr("Show small changes too, %1 are left out").arg(count));
 }
 
 void LogPage::refresh_links() {

@@ -4,6 +4,7 @@
 #include "models/record_book.hpp"
 #include "models/record_list_model.hpp"
 
+class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QListWidget;
@@ -15,7 +16,7 @@ namespace gritwright::desktop {
 class SickTreesTab;
 class TraceTab;
 
-/// Everything that happened, by date; narrowed to one bag, mix or tree and what stands in its grain; a line to write down more. Beside
+/// Everything that happened, by date, without the small changes of single fields unless they are asked for; narrowed to one bag, mix or tree and what stands in its grain; a line to write down more. Beside
 /// it where grain went and how the trees are doing.
 class LogPage : public QWidget {
   Q_OBJECT
@@ -49,6 +50,9 @@ class LogPage : public QWidget {
   QLayout* writing_line(QWidget* parent);
   QWidget* linked_side();
   void narrow();
+  [[nodiscard]] ListFilter asked_for();
+  void tell_left_out();
+  void show_left_out(int small);
   void refresh_links();
 
   RecordBook& book_;
@@ -61,6 +65,7 @@ class LogPage : public QWidget {
   QLineEdit* about_ = nullptr;
   QLineEdit* from_ = nullptr;
   QLineEdit* to_ = nullptr;
+  QCheckBox* small_ = nullptr;
   QLabel* about_fault_ = nullptr;
   QLineEdit* day_ = nullptr;
   QLineEdit* text_ = nullptr;
