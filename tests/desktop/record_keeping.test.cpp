@@ -15,12 +15,15 @@
 
 #include "gritwright/workbook/backups.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/trees_page.hpp"
+#include "pages/trees_tab.hpp"
 #include "pages/trouble_page.hpp"
 #include "record_pages.hpp"
 #include "record_session.hpp"
 #include "support.hpp"
 #include "support/paths.hpp"
 #include "widgets/backups_card.hpp"
+#include "widgets/record_list_side.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -311,6 +314,8 @@ struct TwoWindows {
   static QString to_qt(const std::string& text) { return QString::fromStdString(text); }
   QLineEdit* note() { return here.find<QLineEdit>("bag_note"); }
   [[nodiscard]] Stored<Bag> bag() { return there.session.record()->workbook().all<Bag>().front(); }
+  void delete_there() { REQUIRE(there.session.record()->remove(bag(), QStringLiteral("bag removed"))); }
+  [[nodiscard]] std::size_t bags() { return there.session.record()->workbook().count(RecordKind::bag); }
   void change_note_there(const char* text) {
     const auto was = bag();
     Bag now = was.record;
@@ -346,6 +351,97 @@ TEST_CASE("What is typed over a change from another window is refused and shown,
     QTest::keyClicks(windows.note(), QStringLiteral(", dried"));
     CHECK(windows.bag().record.note == "rained on, dried");
   }
+}
+
+TEST_CASE("What was being typed into a bag that another window deletes stays in sight, and the bag comes back with it or is let go", "[record_keeping][two_windows]") {
+  TwoWindows windows;
+  const Stored<Bag> before = windows.bag();
+  windows.delete_there();
+  SECTION("noticed while typing") {
+    QTest::keyClicks(windows.note(), QStringLiteral("s"));
+    CHECK_FALSE(windows.note()->accessibleDescription().isEmpty());
+    windows.here.session.record()->look_for_changes();
+    QTest::keyClicks(windows.note(), QStringLiteral("t"));
+  }
+  SECTION("noticed before the next sign is typed") {
+    windows.here.session.record()->look_for_changes();
+    QTest::keyClicks(windows.note(), QStringLiteral("st"));
+  }
+  CHECK(windows.note()->text() == QStringLiteral("dust"));
+  CHECK(windows.here.find("gone_notice")->isVisible());
+  CHECK(windows.here.find<QLabel>("gone_words")->text().contains(QString::fromStdString(before.id.text)));
+  CHECK(windows.here.said().contains(QStringLiteral("not in the record any more")));
+  CHECK(windows.bags() == 0);
+  SECTION("brought back") {
+    windows.here.find<QPushButton>("gone_bring_back")->click();
+    REQUIRE(windows.bags() == 1);
+    CHECK(windows.bag().id == before.id);
+    CHECK(windows.bag().record.note == "dust");
+    CHECK(windows.bag().record.material == before.record.material);
+    CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+    CHECK(windows.note()->text() == QStringLiteral("dust"));
+  }
+  SECTION("let go") {
+    windows.here.find<QPushButton>("gone_let_go")->click();
+    CHECK(windows.bags() == 0);
+    CHECK_FALSE(windows.note()->isVisible());
+  }
+  SECTION("brought back by the other window") {
+    windows.there.session.record()->undo();
+    windows.here.session.record()->look_for_changes();
+    CHECK(windows.bag().record.note == "dust");
+    CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+  }
+  SECTION("another bag is chosen meanwhile") {
+    Bag other;
+    other.material = "pumice";
+    const QString id = windows.there.session.record()->add(other, QStringLiteral("bag"));
+    windows.here.session.record()->look_for_changes();
+    CHECK(windows.note()->text() == QStringLiteral("dust"));
+    windows.here.session.window().record_pages()->bags().show_bag(id);
+    CHECK(windows.note()->text().isEmpty());
+    CHECK(windows.here.said().contains(QStringLiteral("dust")));
+    CHECK(windows.bag().record.note.empty());
+  }
+}
+
+TEST_CASE("A bag deleted here while its note was typed goes without being asked about", "[record_keeping]") {
+  TwoWindows windows;
+  windows.here.find<QAction>("action_remove_bag")->trigger();
+  CHECK(windows.bags() == 0);
+  CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+}
+
+TEST_CASE("A note on a tree that another window deletes does not slip to the next tree", "[record_keeping][two_windows]") {
+  const Kept kept(1);
+  Running here(kept.name());
+  Running there(kept.name());
+  RecordBook& book = *there.session.record();
+  Tree pine;
+  pine.name = "old pine";
+  const QString older = book.add(pine, QStringLiteral("tree"));
+  pine.name = "young pine";
+  const QString younger = book.add(pine, QStringLiteral("tree"));
+  here.session.record()->look_for_changes();
+  TreesTab& trees = here.session.window().record_pages()->trees().trees();
+  here.session.window().record_pages()->show_trees();
+  here.session.window().record_pages()->trees().show_trees();
+  trees.list().show_record(younger);
+  auto* note = trees.findChild<QLineEdit*>(QStringLiteral("tree_seen_note"));
+  note->setText(QStringLiteral("needles yellow"));
+  REQUIRE(book.remove(*book.workbook().find(Id<Tree>{younger.toStdString()}), QStringLiteral("tree removed")));
+  here.session.record()->look_for_changes();
+  CHECK(trees.list().current() == younger);
+  QTest::keyClick(note, Qt::Key_Return);
+  CHECK(note->text() == QStringLiteral("needles yellow"));
+  CHECK(book.workbook().find(Id<Tree>{older.toStdString()})->record.conditions.empty());
+  trees.findChild<QPushButton*>(QStringLiteral("gone_bring_back"))->click();
+  QTest::keyClick(note, Qt::Key_Return);
+  const auto back = book.workbook().find(Id<Tree>{younger.toStdString()});
+  REQUIRE(back);
+  REQUIRE(back->record.conditions.size() == 1);
+  CHECK(back->record.conditions.front().note == "needles yellow");
+  CHECK(note->text().isEmpty());
 }
 
 TEST_CASE("Two windows may change different fields of one bag", "[record_keeping][two_windows]") {

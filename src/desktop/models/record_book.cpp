@@ -115,6 +115,8 @@ LogEntry event_about(const RecordRef& about, const QString& text, const std::str
   return entry;
 }
 
+Problem not_there(const RecordRef& ref) { return {"workbook.not-there", {}, {{"kind", std::string(kind_name(ref.kind))}, {"id", ref.id}}}; }
+
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
 
 }  // namespace gritwright::desktop

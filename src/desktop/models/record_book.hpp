@@ -62,6 +62,9 @@ class RecordBook : public QObject {
   QString trouble_;  ///< told last, while it lasts
 };
 
+/// A record that is looked for is not there, as when it was deleted in another window.
+[[nodiscard]] Problem not_there(const RecordRef& ref);
+
 /// Today as ISO 8601.
 [[nodiscard]] std::string today();
 

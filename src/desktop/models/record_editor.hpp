@@ -30,7 +30,7 @@ class RecordEditor {
   /// Saves the record as `change` leaves it, or says what is wrong with that; then it stays as it was.
   Problems save(const QString& what, const std::function<void(R&)>& change) {
     const auto was = record();
-    if (!was) return {};
+    if (!was) return id_().isEmpty() ? Problems{} : Problems{not_there(ref_to(Id<R>{id_().toStdString()}))};
     R now = was->record;
     change(now);
     if (Problems problems = check(now); !problems.empty()) return problems;

@@ -22,6 +22,7 @@
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/record_table.hpp"
@@ -202,7 +203,10 @@ QWidget* BagsPage::form_side() {
   add_paper_rows();
   add_reclaimed_rows();
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  gone_ = new GoneNotice(book_, {form_}, {}, details);
+  connect(gone_, &GoneNotice::let_go, this, &BagsPage::refresh);
   card->addWidget(title_);
+  card->addWidget(gone_);
   card->addWidget(form_);
   card->addWidget(tested_);
   card->addWidget(stock_);
@@ -248,7 +252,7 @@ std::optional<Stored<Bag>> BagsPage::bag() const {
 
 Problems BagsPage::save(const QString& what, const std::function<void(Bag&)>& change) {
   const auto was = bag();
-  if (!was) return {};
+  if (!was) return current_.isEmpty() ? Problems{} : Problems{not_there({RecordKind::bag, current_.toStdString()})};
   Bag now = was->record;
   change(now);
   if (Problems problems = check(now); !problems.empty()) return problems;
@@ -477,6 +481,7 @@ void BagsPage::remove() {
     emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it.").arg(current_));
     return;
   }
+  form_->drop_typing();
   book_.remove(*stored, tr("bag %1 removed").arg(current_));
 }
 
@@ -508,6 +513,7 @@ void BagsPage::choose() {
   const QString chosen = index.isValid() ? to_qt(list_->ref_at(index.row()).id) : QString();
   fraction_used_last_ = false;
   if (chosen == current_ || chosen.isEmpty()) return;
+  gone_->leave();
   current_ = chosen;
   book_.end_typing();
   form_->refresh(true);
@@ -522,6 +528,7 @@ void BagsPage::keep_selection() {
     return;
   }
   if (form_->isAncestorOf(focusWidget()) && bag()) return;
+  if (gone_->hold({RecordKind::bag, current_.toStdString()})) return;
   current_.clear();
   if (list_->rowCount() == 0) return;
   table_->setCurrentIndex(list_->index(0, 0));
@@ -539,8 +546,9 @@ void BagsPage::refresh() {
   fraction_heading_->setVisible(any_fractions);
   fraction_table_->setVisible(any_fractions);
   const auto stored = bag();
-  details_->setVisible(stored.has_value());
+  details_->setVisible(stored || gone_->is_holding());
   if (!stored) return;
+  gone_->is_back();
   form_->refresh(false);
   title_->setText(QStringLiteral("%1, %2").arg(current_, material_words(stored->record.material)));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));

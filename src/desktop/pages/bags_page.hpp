@@ -18,6 +18,7 @@ namespace gritwright::desktop {
 
 class BinsTab;
 class FigurePanel;
+class GoneNotice;
 class RecordForm;
 
 /// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left. Grain taken back from a tree
@@ -104,6 +105,7 @@ class BagsPage : public QWidget {
   QLabel* not_in_stock_ = nullptr;
   QWidget* details_ = nullptr;
   RecordForm* form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QString current_;
   bool fraction_used_last_ = false;
   UnitSystem units_ = UnitSystem::metric;

@@ -18,6 +18,7 @@
 #include "models/stock_text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/traced_table.hpp"
@@ -72,6 +73,8 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   splitter->setStretchFactor(1, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &BinsTab::chosen);
+  list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::bin, id.toStdString()}); });
+  connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BinsTab::refresh);
   form_->refresh(true);
@@ -100,7 +103,9 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   form_ = new RecordForm(details);
   add_rows(catalogue);
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  gone_ = new GoneNotice(book_, {form_}, {}, details);
   card->addWidget(title_);
+  card->addWidget(gone_);
   card->addWidget(form_);
   for (const auto& [label, name] : {std::pair{&tested_, "bin_tested"}, {&may_contain_, "bin_may_contain"}}) {
     *label = new QLabel(details);
@@ -211,6 +216,7 @@ void BinsTab::remove_bin() {
     emit book_.told(tr("Bin %1 stays: tests, batches or the stock name it.").arg(list_->current()));
     return;
   }
+  form_->drop_typing();
   book_.remove(*bin, tr("bin %1 removed").arg(list_->current()));
 }
 
@@ -302,6 +308,7 @@ void BinsTab::showEvent(QShowEvent* event) {
 }
 
 void BinsTab::chosen() {
+  gone_->leave();
   book_.end_typing();
   form_->refresh(true);
   show_fault({});
@@ -311,8 +318,9 @@ void BinsTab::chosen() {
 void BinsTab::refresh() {
   if (!isVisible()) return;
   const auto bin = editor_.record();
-  details_->setVisible(bin.has_value());
+  details_->setVisible(bin || gone_->is_holding());
   if (!bin) return;
+  gone_->is_back();
   const RecordRef self = ref_to(bin->id);
   form_->refresh(false);
   title_->setText(QStringLiteral("%1, %2").arg(to_qt(self.id), to_qt(bin->record.name)));

@@ -12,6 +12,7 @@ class QPushButton;
 namespace gritwright::desktop {
 
 class FigurePanel;
+class GoneNotice;
 class RecordForm;
 class RecordListSide;
 class TracedTable;
@@ -56,6 +57,7 @@ class BinsTab : public QWidget {
   QWidget* details_ = nullptr;
   QLabel* title_ = nullptr;
   RecordForm* form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QComboBox* material_ = nullptr;
   QLabel* tested_ = nullptr;
   FigurePanel* left_ = nullptr;

@@ -21,6 +21,7 @@
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_table.hpp"
 #include "widgets/section_view.hpp"
@@ -129,6 +130,9 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   tabs_->addTab(season_tab(), tr("Season"));
   splitter->setSizes({300, 340});
   layout->addWidget(splitter, 1);
+  gone_ = new GoneNotice(book_, {day_form_, tree_form_}, {}, this);
+  layout->insertWidget(layout->indexOf(splitter), gone_);
+  connect(gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
   connect(lines_, &DayTreesModel::ticked, this, [this](std::size_t row, bool) {
@@ -521,7 +525,7 @@ std::function<QString()> DayPage::shown_of_tree(std::function<QString(const DayT
 
 Problems DayPage::save(const QString& what, const std::function<void(RepottingDay&)>& change) {
   const auto was = day();
-  if (!was) return {};
+  if (!was) return current_.isEmpty() ? Problems{} : Problems{not_there({RecordKind::repotting_day, current_.toStdString()})};
   RepottingDay now = was->record;
   change(now);
   if (Problems problems = check(now); !problems.empty()) return problems;
@@ -606,6 +610,7 @@ void DayPage::remove_day() {
   const auto stored = day();
   if (!stored) return;
   if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it."));
+  for (RecordForm* form : {day_form_, tree_form_}) form->drop_typing();
   book_.remove(*stored, tr("repotting day %1 removed").arg(to_qt(stored->record.day)));
 }
 

@@ -22,6 +22,7 @@ class QTabWidget;
 namespace gritwright::desktop {
 
 class DayTreesModel;
+class GoneNotice;
 class RecordForm;
 class SectionView;
 
@@ -113,6 +114,7 @@ class DayPage : public QWidget {
   QLabel* tree_title_ = nullptr;
   RecordForm* day_form_ = nullptr;
   RecordForm* tree_form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QComboBox* mix_ = nullptr;
   QComboBox* pot_ = nullptr;
   SectionView* litres_ = nullptr;

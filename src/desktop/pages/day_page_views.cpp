@@ -24,6 +24,7 @@
 #include "settings.hpp"
 #include "text.hpp"
 #include "widgets/explanation_popup.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
 #include "workers/slice_pool.hpp"
@@ -44,6 +45,7 @@ std::vector<WorkKey> keys_from(WorkKey first) {
 
 void DayPage::show_day(const QString& id) {
   if (id == current_) return;
+  gone_->leave();
   current_ = id;
   row_in_front_.reset();
   book_.end_typing();
@@ -65,7 +67,8 @@ void DayPage::refresh() {
   const auto shown = day();
   order_->setEnabled(any);
   if (shown) order_->setCurrentIndex(order_->findData(static_cast<int>(shown->record.work_by)));
-  day_form_->setEnabled(any);
+  day_form_->setEnabled(any || gone_->is_holding());
+  if (any) gone_->is_back();
   day_form_->refresh(false);
 }
 
@@ -79,7 +82,7 @@ void DayPage::refresh_choices() {
     days_->addItem(tr("%1 %2 (%3 of %4 done)").arg(to_qt(one.record.day), to_qt(one.record.name)).arg(done).arg(one.record.trees.size()), to_qt(one.id.text));
   }
   int at = days_->findData(current_);
-  if (at < 0) {
+  if (at < 0 && !gone_->hold({RecordKind::repotting_day, current_.toStdString()})) {
     // The day that comes next, else the newest.
     for (int i = 0; i < days_->count(); ++i) {
       if (i == 0 || days[static_cast<std::size_t>(i)].record.day >= today()) at = i;

@@ -19,6 +19,7 @@
 #include "theme.hpp"
 #include "trees_tab.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/wish_table.hpp"
 
@@ -116,6 +117,9 @@ QWidget* GroupsPage::form_side() {
   title_->setObjectName(QStringLiteral("groups_title"));
   layout->addWidget(title_);
   form_ = new RecordForm(card);
+  gone_ = new GoneNotice(book_, {form_}, {}, card);
+  connect(gone_, &GoneNotice::let_go, this, &GroupsPage::refresh);
+  layout->addWidget(gone_);
   add_rows();
   layout->addWidget(form_);
   wishes_ = new WishTable("group_wishes_table", tr("Wishes of this group"), card);
@@ -204,7 +208,7 @@ const TreeGroup* GroupsPage::chosen() const {
 
 Problems GroupsPage::save(const QString& what, const std::function<Problems(SpeciesProfile&)>& change) {
   const TreeGroup* const group = chosen();
-  if (group == nullptr) return {};
+  if (group == nullptr) return stored_ ? Problems{not_there(ref_to(*stored_))} : Problems{};
   SpeciesProfile now = group->profile;
   if (Problems problems = change(now); !problems.empty()) return problems;
   if (Problems problems = check(now); !problems.empty()) return problems;
@@ -249,6 +253,7 @@ void GroupsPage::remove_group() {
   if (group == nullptr) return;
   const QString name = group_name(group->profile);
   if (!group->is_common) {
+    form_->drop_typing();
     book_.remove(*group->stored, tr("group %1 removed").arg(name));
     return;
   }
@@ -285,7 +290,10 @@ void GroupsPage::set_units(UnitSystem units) {
 void GroupsPage::show_group(const QString& name) {
   const std::string wanted = name.toStdString();
   if (!std::ranges::any_of(groups_, [&](const TreeGroup& group) { return group.profile.name == wanted; })) return;
-  if (wanted != current_) unread_.clear();
+  if (wanted != current_) {
+    gone_->leave();
+    unread_.clear();
+  }
   current_ = wanted;
   book_.end_typing();
   form_->refresh(true);
@@ -325,6 +333,10 @@ void GroupsPage::refresh() {
   } catch (const WorkbookTrouble& trouble) {
     return emit book_.told(sentence_text(trouble.problem()));
   }
+  if (const auto renamed = std::ranges::find_if(groups_, [this](const TreeGroup& group) { return group.stored && stored_ == group.stored->id; });
+      chosen() == nullptr && renamed != groups_.end())
+    current_ = renamed->profile.name;
+  if (chosen() == nullptr && stored_ && gone_->hold(ref_to(*stored_), to_qt(current_))) return refresh_list();
   const bool other = chosen() == nullptr;
   if (other) {
     current_ = groups_.front().profile.name;
@@ -332,6 +344,8 @@ void GroupsPage::refresh() {
   }
   refresh_list();
   const TreeGroup& group = *chosen();
+  stored_ = group.stored ? std::optional(group.stored->id) : std::nullopt;
+  gone_->is_back();
   title_->setText(tr("%1: %2").arg(group_name(group.profile), group_state(group)));
   remove_->setText(group.is_common ? tr("&Leave out") : tr("De&lete"));
   remove_->setEnabled(!group.profile.left_out);

@@ -16,6 +16,7 @@ class QTableWidget;
 
 namespace gritwright::desktop {
 
+class GoneNotice;
 class RecordForm;
 class WishTable;
 
@@ -70,6 +71,7 @@ class GroupsPage : public QWidget {
   UnitSystem units_ = UnitSystem::metric;
   std::vector<TreeGroup> groups_;
   std::string current_;
+  std::optional<Id<SpeciesProfile>> stored_;  ///< of the group on screen, where the record has it
   std::map<WishRow, Unread> unread_;
   QTableWidget* list_ = nullptr;
   QPushButton* remove_ = nullptr;
@@ -77,6 +79,7 @@ class GroupsPage : public QWidget {
   QPushButton* find_ = nullptr;
   QLabel* title_ = nullptr;
   RecordForm* form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QComboBox* kinds_ = nullptr;
   WishTable* wishes_ = nullptr;
   QLabel* fault_ = nullptr;

@@ -16,6 +16,7 @@
 #include "models/pot_library.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 
@@ -83,6 +84,8 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &PotsTab::chosen);
+  list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::container, id.toStdString()}); });
+  connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &PotsTab::refresh);
   form_->refresh(true);
@@ -134,7 +137,9 @@ QWidget* PotsTab::form_side() {
   given_away_->setMinimumHeight(26);
   connect(given_away_, &QCheckBox::clicked, this, [this](bool gone) { editor_.save(tr("whereabouts"), [&](RecordedContainer& c) { c.given_away = gone; }); });
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  gone_ = new GoneNotice(book_, {form_}, {}, details);
   card->addWidget(title_);
+  card->addWidget(gone_);
   card->addWidget(form_);
   card->addWidget(given_away_);
   card->addStretch(1);
@@ -326,10 +331,12 @@ void PotsTab::remove_pot() {
     emit book_.told(tr("Pot %1 stays: a tree's history or a day names it. Mark it as given away instead.").arg(list_->current()));
     return;
   }
+  form_->drop_typing();
   book_.remove(*stored, tr("pot %1 removed").arg(list_->current()));
 }
 
 void PotsTab::chosen() {
+  gone_->leave();
   book_.end_typing();
   form_->refresh(true);
   refresh();
@@ -338,11 +345,12 @@ void PotsTab::chosen() {
 void PotsTab::refresh() {
   if (!isVisible()) return;
   const auto stored = editor_.record();
-  details_->setVisible(stored.has_value());
+  details_->setVisible(stored || gone_->is_holding());
   drawing_->show_pot(stored ? &stored->record.container : nullptr, units_);
   findChild<PictureTabs*>()->refresh_table();
   figures_->setVisible(stored.has_value());
   if (!stored) return;
+  gone_->is_back();
   form_->refresh(false);
   shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(stored->record.container.shape)));
   given_away_->setChecked(stored->record.given_away);

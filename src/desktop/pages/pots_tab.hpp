@@ -11,6 +11,7 @@ class QLabel;
 namespace gritwright::desktop {
 
 class FigurePanel;
+class GoneNotice;
 class PotDrawing;
 class RecordForm;
 class RecordListSide;
@@ -45,6 +46,7 @@ class PotsTab : public QWidget {
   RecordListSide* list_ = nullptr;
   RecordEditor<RecordedContainer> editor_;
   RecordForm* form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QComboBox* shapes_ = nullptr;
   QCheckBox* given_away_ = nullptr;
   QLabel* title_ = nullptr;

@@ -36,6 +36,7 @@
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 
@@ -108,7 +109,13 @@ RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* 
   left->setChildrenCollapsible(false);
   left->setHandleWidth(8);
   left->addWidget(list_side());
-  left->addWidget(form_side());
+  auto* forms = new QWidget(left);
+  auto* form_layout = new QVBoxLayout(forms);
+  form_layout->setContentsMargins(0, 0, 0, 0);
+  form_layout->addWidget(form_side(), 1);
+  gone_ = new GoneNotice(book_, forms_, {}, forms);
+  form_layout->insertWidget(0, gone_);
+  left->addWidget(forms);
   left->setSizes({190, 500});
   splitter->addWidget(left);
   answer_ = answer_side();
@@ -117,6 +124,8 @@ RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* 
   splitter->setStretchFactor(1, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &RootPlanTab::chosen);
+  list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::root_mass_plan, id.toStdString()}); });
+  connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);
   for (RecordForm* form : forms_) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &RootPlanTab::refresh);
   connect(desk_, &RootPlanDesk::changed, this, &RootPlanTab::refresh);
@@ -167,7 +176,7 @@ void RootPlanTab::add_row(RecordForm& form, const char* name, const QString& lab
   what.remove(u'&');
   form.add({QString::fromLatin1(name), label, kind, hint, [this, show] { return desk_->plan() ? show(*desk_->plan()) : QString(); },
             [this, what, set](const QString& text) -> Problems {
-              if (!desk_->plan()) return {};
+              if (!desk_->plan()) return desk_->current().isEmpty() ? Problems{} : Problems{not_there({RecordKind::root_mass_plan, desk_->current().toStdString()})};
               // Read first: what can't be read must not look like a change.
               RootMassPlan tried = *desk_->plan();
               if (Problems problems = set(tried, text.trimmed()); !problems.empty()) return problems;
@@ -660,6 +669,7 @@ void RootPlanTab::remove_plan() {
     emit book_.told(tr("Plan %1 stays: a tree's history or a day names it.").arg(desk_->current()));
     return;
   }
+  for (RecordForm* form : forms_) form->drop_typing();
   book_.remove(*stored, tr("root-mass plan %1 removed").arg(desk_->current()));
 }
 
@@ -677,6 +687,7 @@ void RootPlanTab::set_units(UnitSystem units) {
 }
 
 void RootPlanTab::chosen() {
+  if (list_->current() != desk_->current()) gone_->leave();
   book_.end_typing();
   desk_->open(list_->current());
   for (RecordForm* form : forms_) form->refresh(true);
@@ -701,9 +712,10 @@ void RootPlanTab::refresh() {
   if (!isVisible()) return;
   refresh_choices();
   const auto& plan = desk_->plan();
-  tabs_->setEnabled(plan.has_value());
+  tabs_->setEnabled(plan || gone_->is_holding());
   answer_->setEnabled(plan.has_value());
   if (plan) {
+    gone_->is_back();
     for (RecordForm* form : forms_) form->refresh(false);
     groups_->setCurrentIndex(groups_->findData(static_cast<int>(plan->group)));
     const auto* box = std::get_if<BlockBox>(&plan->block);

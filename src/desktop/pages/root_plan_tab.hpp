@@ -18,6 +18,7 @@ struct PrintDocument;
 namespace gritwright::desktop {
 
 class FigurePanel;
+class GoneNotice;
 class PictureTabs;
 class RecordForm;
 class RecordListSide;
@@ -79,6 +80,7 @@ class RootPlanTab : public QWidget {
   QLabel* tree_fault_ = nullptr;
   QTabWidget* tabs_ = nullptr;
   std::vector<RecordForm*> forms_;
+  GoneNotice* gone_ = nullptr;
   QComboBox* groups_ = nullptr;
   QComboBox* blocks_ = nullptr;
   QComboBox* pots_ = nullptr;

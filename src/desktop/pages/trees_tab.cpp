@@ -18,6 +18,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/models/tree_due.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/tree_air_note.hpp"
@@ -149,6 +150,12 @@ TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &TreesTab::chosen);
+  list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::tree, id.toStdString()}); });
+  connect(gone_, &GoneNotice::let_go, this, [this] {
+    seen_note_->clear();
+    repotted_note_->clear();
+    list_->look_again();
+  });
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &TreesTab::refresh);
   form_->refresh(true);
@@ -188,7 +195,10 @@ QWidget* TreesTab::form_side() {
   plan->setAccessibleName(tr("Root-mass plan of this tree"));
   plan->setMinimumHeight(28);
   connect(plan, &QPushButton::clicked, this, [this] { emit plan_wanted(list_->current()); });
+  // A note on what was seen must not slip to the next tree.
+  gone_ = new GoneNotice(book_, {form_}, [this] { return !seen_note_->text().isEmpty() || !repotted_note_->text().isEmpty(); }, details);
   card->addWidget(title_);
+  card->addWidget(gone_);
   card->addWidget(form_);
   card->addWidget(due_);
   card->addWidget(air_);
@@ -430,10 +440,12 @@ void TreesTab::remove_tree() {
     emit book_.told(tr("Tree %1 stays: plans, days or the log name it. Write down that it is dead instead.").arg(list_->current()));
     return;
   }
+  form_->drop_typing();
   book_.remove(*stored, tr("tree %1 removed").arg(list_->current()));
 }
 
 void TreesTab::chosen() {
+  gone_->leave();
   book_.end_typing();
   history_fault_->hide();
   form_->refresh(true);
@@ -455,8 +467,8 @@ void TreesTab::refresh_choices() {
 void TreesTab::refresh() {
   if (!isVisible()) return;
   const auto stored = editor_.record();
-  details_->setVisible(stored.has_value());
-  history_->setEnabled(stored.has_value());
+  details_->setVisible(stored || gone_->is_holding());
+  history_->setEnabled(stored || gone_->is_holding());
   refresh_choices();
   if (!stored) {
     seen_->setRowCount(0);
@@ -464,6 +476,7 @@ void TreesTab::refresh() {
     return;
   }
   const Tree& tree = stored->record;
+  gone_->is_back();
   form_->refresh(false);
   groups_->setCurrentIndex(tree.group ? groups_->findData(static_cast<int>(*tree.group)) : 0);
   const int age = tree.since_year ? QDate::currentDate().year() - *tree.since_year : -1;

@@ -12,6 +12,7 @@ class QTableWidget;
 
 namespace gritwright::desktop {
 
+class GoneNotice;
 class RecordForm;
 class RecordListSide;
 class TreeAirNote;
@@ -57,6 +58,7 @@ class TreesTab : public QWidget {
   RecordListSide* list_ = nullptr;
   RecordEditor<Tree> editor_;
   RecordForm* form_ = nullptr;
+  GoneNotice* gone_ = nullptr;
   QComboBox* groups_ = nullptr;
   QLabel* title_ = nullptr;
   QLabel* due_ = nullptr;

@@ -25,7 +25,7 @@ QLineEdit* RecordForm::add(Row row) {
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, [this, at] {
-    if (rows_[at].fault->text().isEmpty()) rows_[at].typed_in = false;
+    if (!gone_ && rows_[at].fault->text().isEmpty()) rows_[at].typed_in = false;
     emit typing_ended();
   });
   connect(field, &QLineEdit::returnPressed, this, [this, at] { move_on(at); });
@@ -46,6 +46,7 @@ void RecordForm::set_units(UnitSystem units) {
 void RecordForm::typed(std::size_t at, const QString& text) {
   Shown& shown = rows_[at];
   shown.typed_in = true;
+  if (gone_) return;
   if (changed_elsewhere(shown)) return tell_change_elsewhere(shown);
   take(shown, text);
 }
@@ -61,6 +62,34 @@ void RecordForm::take(Shown& shown, const QString& text) {
 void RecordForm::forget_typing() {
   for (Shown& shown : rows_)
     if (shown.fault->text().isEmpty()) shown.typed_in = false;
+}
+
+bool RecordForm::has_typing() const { return std::ranges::any_of(rows_, &Shown::typed_in); }
+
+QStringList RecordForm::typed_texts() const {
+  QStringList texts;
+  for (const Shown& shown : rows_)
+    if (shown.typed_in) texts << shown.field->text();
+  return texts;
+}
+
+void RecordForm::save_typed() {
+  std::vector<std::pair<Shown*, QString>> typed;
+  for (Shown& shown : rows_)
+    if (shown.typed_in) typed.emplace_back(&shown, shown.field->text());
+  // Saving one makes the page show the others as the record has them.
+  for (const auto& [shown, text] : typed) {
+    if (shown->field->text() != text) shown->field->setText(text);
+    shown->typed_in = true;
+    take(*shown, text);
+  }
+}
+
+void RecordForm::drop_typing() {
+  for (Shown& shown : rows_) {
+    shown.typed_in = false;
+    show_fault(shown, QString());
+  }
 }
 
 bool RecordForm::changed_elsewhere(const Shown& shown) { return shown.row.show() != shown.known; }
@@ -84,7 +113,7 @@ bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     const auto at = std::ranges::find(rows_, watched, &Shown::field);
-    if (at != rows_.end() && at->typed_in && changed_elsewhere(*at)) {
+    if (at != rows_.end() && !gone_ && at->typed_in && changed_elsewhere(*at)) {
       if (key == Qt::Key_Escape) {
         show_again(*at);
         return true;
@@ -117,6 +146,7 @@ void RecordForm::show_fault(const Shown& shown, const QString& fault) const {
 }
 
 void RecordForm::refresh(bool other) {
+  if (gone_) return;
   for (Shown& shown : rows_) {
     if (shown.row.is_shown) {
       const bool visible = shown.row.is_shown();

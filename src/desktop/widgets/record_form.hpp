@@ -1,4 +1,5 @@
 #pragma once
+#include <QStringList>
 #include <QWidget>
 #include <functional>
 #include <vector>
@@ -39,6 +40,14 @@ class RecordForm : public QWidget {
   void refresh(bool other);
   /// What was typed and saved is no longer being typed, as after an undo that takes it back.
   void forget_typing();
+  /// Something is being typed, or stands there unread.
+  [[nodiscard]] bool has_typing() const;
+  [[nodiscard]] QStringList typed_texts() const;
+  /// While the record is gone nothing is saved or shown anew: what was typed stays.
+  void set_gone(bool gone) { gone_ = gone; }
+  /// Saves what was typed while the record was gone, as if it were typed now.
+  void save_typed();
+  void drop_typing();
 
  signals:
   void typing_ended();
@@ -70,6 +79,7 @@ class RecordForm : public QWidget {
   UnitSystem units_ = UnitSystem::metric;
   QGridLayout* grid_;
   bool saving_ = false;
+  bool gone_ = false;
   std::vector<Shown> rows_;
 };
 

@@ -123,6 +123,7 @@ void RecordListSide::keep_selection() {
     return;
   }
   const bool had_one = !current_.isEmpty();
+  if (had_one && hold_ && hold_(current_)) return;
   current_.clear();
   if (found_->rowCount() > 0) {
     table_->setCurrentIndex(found_->index(0, 0));

@@ -1,5 +1,7 @@
 #pragma once
 #include <QWidget>
+#include <functional>
+#include <utility>
 
 #include "models/record_list_model.hpp"
 
@@ -31,6 +33,10 @@ class RecordListSide : public QWidget {
   [[nodiscard]] const QString& current() const { return current_; }
   void show_record(const QString& id);
   void find();
+  /// Asked when the record on screen is not in the list any more: true keeps it there.
+  void set_hold(std::function<bool(const QString& id)> hold) { hold_ = std::move(hold); }
+  /// Goes on to a record that is there, unless that is held.
+  void look_again() { keep_selection(); }
   [[nodiscard]] QTableView& table() { return *table_; }
 
  signals:
@@ -54,6 +60,7 @@ class RecordListSide : public QWidget {
   QTableView* table_;
   QLabel* empty_;
   QString current_;
+  std::function<bool(const QString& id)> hold_;
 };
 
 }  // namespace gritwright::desktop
