@@ -12,6 +12,7 @@
 #include <optional>
 
 #include "gritwright/workbook/default_workbook.hpp"
+#include "guarded_application.hpp"
 #include "main_window.hpp"
 #include "models/bench_draft.hpp"
 #include "models/bench_files.hpp"
@@ -90,7 +91,7 @@ WantedFiles wanted_files(const QStringList& files, const QString& by_option) {
 }
 
 int run_desktop(int argc, char** argv) {
-  QApplication application(argc, argv);
+  GuardedApplication application(argc, argv);
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop"));
   QApplication::setApplicationVersion(QStringLiteral(GRITWRIGHT_VERSION));

@@ -5,11 +5,12 @@
 #include <QTableView>
 
 #include "main_window.hpp"
+#include "models/record_book.hpp"
 #include "pages/day_page.hpp"
 
 namespace gritwright::desktop {
 
-DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu) : QObject(&window), window_(window), page_(new DayPage(book, bench.catalogue(), &window)) {
+DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu) : QObject(&window), book_(book), window_(window), page_(new DayPage(book, bench.catalogue(), &window)) {
   menu.addSeparator();
   QMenu* own = menu.addMenu(tr("Repotting da&y"));
   const auto on_page = [&](const char* name, const QString& text, const QString& shortcut, void (DayPage::*act)()) {
@@ -47,8 +48,10 @@ void DayRoom::action(QMenu& menu, const char* object_name, const QString& text, 
   made->setObjectName(QString::fromLatin1(object_name));
   made->setShortcut(QKeySequence(shortcut));
   connect(made, &QAction::triggered, this, [this, act = std::move(act)] {
-    show();
-    act();
+    book_.attempt([&] {
+      show();
+      act();
+    });
   });
 }
 

@@ -25,6 +25,7 @@ class DayRoom : public QObject {
  private:
   void action(QMenu& menu, const char* object_name, const QString& text, const QString& shortcut, std::function<void()> act);
 
+  RecordBook& book_;
   MainWindow& window_;
   DayPage* page_;
 };

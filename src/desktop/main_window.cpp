@@ -15,6 +15,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QUndoStack>
 
 #include "charts/chart_export.hpp"
 #include "charts/grading_chart.hpp"
@@ -178,14 +179,21 @@ void MainWindow::make_file_menu() {
 
 void MainWindow::make_edit_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&Edit"));
-  QAction* undo = bench_.undo_stack().createUndoAction(this, tr("Undo:"));
-  undo->setObjectName(QStringLiteral("action_undo"));
-  undo->setShortcut(QKeySequence(tr("Ctrl+Z")));
-  menu->addAction(undo);
-  QAction* redo = bench_.undo_stack().createRedoAction(this, tr("Redo:"));
-  redo->setObjectName(QStringLiteral("action_redo"));
-  redo->setShortcut(QKeySequence(tr("Ctrl+Shift+Z")));
-  menu->addAction(redo);
+  QUndoStack& steps = bench_.undo_stack();
+  QAction* undo = action(menu, "action_undo", {}, QKeySequence(tr("Ctrl+Z")));
+  QAction* redo = action(menu, "action_redo", {}, QKeySequence(tr("Ctrl+Shift+Z")));
+  const auto name = [undo, redo, &steps] {
+    undo->setText(steps.canUndo() ? tr("&Undo: %1").arg(menu_text(steps.undoText())) : tr("&Undo"));
+    redo->setText(steps.canRedo() ? tr("Re&do: %1").arg(menu_text(steps.redoText())) : tr("Re&do"));
+    undo->setEnabled(steps.canUndo());
+    redo->setEnabled(steps.canRedo());
+  };
+  connect(&steps, &QUndoStack::indexChanged, this, name);
+  connect(&steps, &QUndoStack::undoTextChanged, this, name);
+  connect(&steps, &QUndoStack::redoTextChanged, this, name);
+  connect(undo, &QAction::triggered, &steps, &QUndoStack::undo);
+  connect(redo, &QAction::triggered, &steps, &QUndoStack::redo);
+  name();
   menu->addSeparator();
   SieveTable* table = &sieving_page_->sheet().table();
   // These belong to the stack: elsewhere the same keys keep the meaning they have in a line of text.
@@ -577,6 +585,10 @@ void MainWindow::apply_settings() {
   auto* application = static_cast<QApplication*>(QCoreApplication::instance());
   static const Theme of_system = system_theme(QApplication::palette());
   apply_theme(*application, settings_.theme.value_or(of_system), settings_.text_percent);
+}
+
+void MainWindow::tell_trouble(const Problem& problem) {
+  if (record_ != nullptr && (problem.where.file.empty() || problem.where.file == record_->workbook().file().string())) say(sentence_text(problem));
 }
 
 void MainWindow::say(const QString& sentence) { statusBar()->showMessage(sentence, 10000); }

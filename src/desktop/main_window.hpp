@@ -70,6 +70,9 @@ class MainWindow : public QMainWindow {
   /// On the bench in an untouched component's place, else as a new one; told and false if there is no room.
   bool put_component(const ComponentSheet& component);
 
+  /// Of the record's file; told where it is this window's.
+  void tell_trouble(const Problem& problem);
+
   /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
   bool save_picture(const QString& path);
 

@@ -115,7 +115,7 @@ QAction* RecordPages::action(const char* object_name, const QString& text, const
   QAction* made = menu_->addAction(text);
   made->setObjectName(QString::fromLatin1(object_name));
   made->setShortcut(QKeySequence(shortcut));
-  connect(made, &QAction::triggered, this, [act = std::move(act)] { act(); });
+  connect(made, &QAction::triggered, this, [this, act = std::move(act)] { book_.attempt(act); });
   return made;
 }
 
@@ -288,8 +288,8 @@ void RecordPages::page_changed() {
 void RecordPages::refresh_undo() {
   const QString undo = book_.undo_text();
   const QString redo = book_.redo_text();
-  undo_->setText(undo.isEmpty() ? tr("&Undo in the record") : tr("&Undo in the record: %1").arg(undo));
-  redo_->setText(redo.isEmpty() ? tr("Re&do in the record") : tr("Re&do in the record: %1").arg(redo));
+  undo_->setText(undo.isEmpty() ? tr("&Undo in the record") : tr("&Undo in the record: %1").arg(menu_text(undo)));
+  redo_->setText(redo.isEmpty() ? tr("Re&do in the record") : tr("Re&do in the record: %1").arg(menu_text(redo)));
   undo_->setEnabled(!undo.isEmpty());
   redo_->setEnabled(!redo.isEmpty());
 }

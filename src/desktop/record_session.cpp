@@ -54,11 +54,19 @@ void RecordSession::forget_numbers() {
 }
 
 void RecordSession::make_window(const Problems& problems) {
-  window_ = std::make_unique<MainWindow>(bench_, record_.get());
+  Problems found = problems;
+  try {
+    window_ = std::make_unique<MainWindow>(bench_, record_.get());
+  } catch (const WorkbookTrouble& trouble) {
+    // A large file is not looked through before its pages read it.
+    record_.reset();
+    found.push_back(trouble.problem());
+    window_ = std::make_unique<MainWindow>(bench_, nullptr);
+  }
   if (record_ != nullptr && (file_ != usual_ || record_->is_read_only())) window_->mark_record(QFileInfo(file_).fileName(), record_->is_read_only());
   const std::filesystem::path file = file_.toStdString();
   const std::filesystem::path folder = file_ == usual_ && !backups_folder_.isEmpty() ? std::filesystem::path(backups_folder_.toStdString()) : default_backup_folder(file);
-  if (record_ == nullptr) window_->show_trouble({file, folder, problems});
+  if (record_ == nullptr) window_->show_trouble({file, folder, found});
   // Queued, since what is clicked belongs to the window that goes.
   connect(window_.get(), &MainWindow::record_wanted, this,
           [this](const QString& wanted, bool read_only) { open(wanted.isEmpty() ? usual_ : wanted, read_only ? Access::read_only : Access::write); }, Qt::QueuedConnection);

@@ -12,6 +12,9 @@ namespace gritwright::desktop {
 
 [[nodiscard]] inline QString to_qt(const std::string& text) { return QString::fromStdString(text); }
 
+/// Text inside a menu's own, where an & would otherwise underline the next sign.
+[[nodiscard]] inline QString menu_text(QString text) { return text.replace(QStringLiteral("&"), QStringLiteral("&&")); }
+
 /// A figure of report/ with the decimal mark of the reader's locale.
 [[nodiscard]] QString to_local(const std::string& text);
 

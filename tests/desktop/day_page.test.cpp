@@ -150,6 +150,31 @@ TEST_CASE("Ticking a tree off books grain, history and log in one step, and undo
   CHECK_THAT(in_g(*open.book().stock_of(bag)), Catch::Matchers::WithinAbs(in_g(*before), 1e-6));
 }
 
+TEST_CASE("Grain is booked by the litre weight its bag came with, not by the typical one its mix was designed with", "[day_page][regression]") {
+  DayOnScreen open;
+  const RecordRef bag = *open.book().find(open.mix)->record.sources.front();
+  for (const auto& test : open.book().sieve_tests_of(bag)) {
+    RecordedSieveTest without = test.record;
+    without.test.bulk_density.reset();
+    open.record->replace(test, without, QStringLiteral("litre weight of test"));
+  }
+  const auto stored = *open.book().find(Id<Bag>{bag.id});
+  Bag weighed = stored.record;
+  weighed.bulk_density.reset();
+  weighed.volume = loose_l(14);
+  weighed.mass_as_bagged = mass_g(14 * 595);
+  weighed.moisture_basis = MoistureBasis::oven_dry;
+  REQUIRE(open.record->replace(stored, weighed, QStringLiteral("weight of bag")));
+  open.trigger("action_day_tick");
+  std::optional<StockEntry> used;
+  for (const auto& entry : open.book().all<StockEntry>())
+    if (entry.record.holder == bag && entry.record.reason == StockReason::used) used = entry.record;
+  REQUIRE(used);
+  REQUIRE(used->density_used);
+  CHECK_THAT(in_g_l(*used->density_used), Catch::Matchers::WithinAbs(595, 1e-6));
+  CHECK_THAT(in_g(used->change), Catch::Matchers::WithinRel(-595 * in_l(*used->measured), 1e-9));
+}
+
 TEST_CASE("A tick taken back returns the grain and the history", "[day_page]") {
   DayOnScreen open;
   const std::string id = open.day().trees.front().tree.text;

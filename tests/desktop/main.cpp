@@ -1,5 +1,4 @@
 #define CATCH_CONFIG_RUNNER
-#include <QApplication>
 #include <QLocale>
 #include <QSettings>
 #include <QStandardPaths>
@@ -8,13 +7,14 @@
 #include <clocale>
 #include <iostream>
 
+#include "guarded_application.hpp"
 #include "plain_labels.hpp"
 #include "support/no_network.hpp"
 #include "theme.hpp"
 #include "translation.hpp"
 
 int main(int argument_count, char** arguments) {
-  QApplication application(argument_count, arguments);
+  gritwright::desktop::GuardedApplication application(argument_count, arguments);
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop-test"));
   // The user's own settings and files are never touched.

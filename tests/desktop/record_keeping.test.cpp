@@ -8,13 +8,17 @@
 #include <QPushButton>
 #include <QStatusBar>
 #include <QTableWidget>
+#include <QTimer>
 #include <QTableView>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 
 #include "gritwright/workbook/backups.hpp"
+#include "day_room.hpp"
+#include "models/demonstration_record.hpp"
 #include "pages/bags_page.hpp"
+#include "pages/day_page.hpp"
 #include "pages/trees_page.hpp"
 #include "pages/trees_tab.hpp"
 #include "pages/trouble_page.hpp"
@@ -109,7 +113,7 @@ TEST_CASE("A damaged record says so at opening, and the newest whole backup take
   auto* table = running.find<QTableWidget>("backups_table");
   REQUIRE(table->rowCount() == 3);
   CHECK(table->item(0, 1)->text() == QStringLiteral("damaged"));
-  CHECK(table->item(1, 1)->text() == QStringLiteral("whole"));
+  CHECK(table->item(1, 1)->text() == QStringLiteral("intact"));
   auto* restore = running.find<QPushButton>("trouble_restore");
   CHECK(restore->isVisible());
   restore->click();
@@ -131,7 +135,7 @@ TEST_CASE("The settings list the backups as they were looked through, and one of
   auto* table = running.find<QTableWidget>("backups_table");
   REQUIRE(table->rowCount() == 2);
   CHECK(table->item(0, 0)->text().contains(QStringLiteral("2026")));
-  CHECK(table->item(0, 1)->text() == QStringLiteral("whole"));
+  CHECK(table->item(0, 1)->text() == QStringLiteral("intact"));
   CHECK_FALSE(table->item(0, 2)->text().isEmpty());
   CHECK(bags_in(running) == 3);
   table->setCurrentCell(1, 0);
@@ -465,4 +469,50 @@ TEST_CASE("A change that holds an older revision is refused and told", "[record_
   CHECK_FALSE(windows.here.session.record()->replace(older, now, QStringLiteral("note of bag")));
   CHECK(windows.bag().record.note == "rained on");
   CHECK(windows.here.said().contains(QStringLiteral("changed elsewhere")));
+}
+
+namespace {
+
+/// As if the file were torn away under the program: nothing in it can be read any more, from one moment to the next.
+void break_the_file(const fs::path& file) {
+  SQLite::Database other(file.string(), SQLite::OPEN_READWRITE);
+  other.exec("ALTER TABLE record RENAME TO torn");
+}
+
+}  // namespace
+
+TEST_CASE("Where the record's file fails under the hand every page says so, nothing is written and the window goes on", "[record_keeping][refuses]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  DayPage& day = open.window.day_room()->page();
+  open.trigger("action_page_day");
+  break_the_file(open.record->file().toStdString());
+  int told = 0;
+  QObject::connect(open.window.statusBar(), &QStatusBar::messageChanged, [&](const QString& message) { told += message.isEmpty() ? 0 : 1; });
+  const auto pdf = [&](DaySheet sheet) { return day.write_sheet(sheet, open.folder.filePath(QStringLiteral("sheet.pdf"))); };
+  for (const DaySheet sheet : {DaySheet::season, DaySheet::day, DaySheet::root_plans}) {
+    told = 0;
+    CHECK_FALSE(pdf(sheet));
+    CHECK(told > 0);
+  }
+  CHECK_FALSE(QFile::exists(open.folder.filePath(QStringLiteral("sheet.pdf"))));
+  // As the event loop runs them, with what they show first.
+  for (const char* name : {"action_page_bags", "action_page_sieving", "action_page_mixes", "action_page_trees", "action_page_day", "action_page_log", "action_receive_bags",
+                           "action_grade_bag", "action_put_in_mix", "action_take_into_stock", "action_take_back", "action_add_bin", "action_measure", "action_pot_test",
+                           "action_remove_bag", "action_add_tree", "action_add_pot", "action_plan_tree", "action_remove_tree_or_pot", "action_save_sheet", "action_keep_fractions",
+                           "action_keep_mix", "action_groups", "action_write_down", "action_trace_grain", "action_sick_trees", "action_find", "action_record_undo",
+                           "action_record_redo", "action_new_day", "action_day_add_tree", "action_day_tick", "action_day_evening", "action_day_season", "action_day_remove",
+                           "action_backups", "action_us_units"}) {
+    INFO(name);
+    auto* action = open.find<QAction>(name);
+    QTimer::singleShot(0, action, &QAction::trigger);
+    CHECK_NOTHROW(QApplication::processEvents());
+    QApplication::processEvents();
+  }
+  open.trigger("action_us_units");
+  told = 0;
+  QTimer::singleShot(0, open.find<QAction>("action_receive_bags"), &QAction::trigger);
+  QApplication::processEvents();
+  CHECK(told > 0);
+  CHECK(open.window.isVisible());
 }

@@ -286,3 +286,17 @@ TEST_CASE("A double click on a record opens that record, other files are sieve t
   CHECK(wanted_files({QStringLiteral("one.gritwright")}, QStringLiteral("other.gritwright")).record == QStringLiteral("other.gritwright"));
   CHECK(wanted_files({}, {}).record.isEmpty());
 }
+
+TEST_CASE("Undo names the thing, and says no more than its name where there is nothing to undo", "[window]") {
+  OpenWindow open(Start::mixes);
+  auto* undo = open.find<QAction>("action_undo");
+  auto* redo = open.find<QAction>("action_redo");
+  CHECK(undo->text() == QStringLiteral("&Undo"));
+  CHECK_FALSE(undo->isEnabled());
+  CHECK(redo->text() == QStringLiteral("Re&do"));
+  open.bench.edit(QStringLiteral("sand & grit"), {}, [](BenchState& state) { state.mix_name = QStringLiteral("a"); });
+  CHECK(undo->text() == QStringLiteral("&Undo: sand && grit"));
+  open.trigger("action_undo");
+  CHECK(undo->text() == QStringLiteral("&Undo"));
+  CHECK(redo->text() == QStringLiteral("Re&do: sand && grit"));
+}

@@ -1,7 +1,10 @@
 #include "gritwright/workbook/search.hpp"
 
 #include <algorithm>
+#include <set>
 #include <sstream>
+#include <string>
+#include <vector>
 
 #include "gritwright/formats/record_csv.hpp"
 #include "gritwright/workbook/exchange.hpp"
@@ -189,4 +192,79 @@ TEST_CASE("A list of records says how many it holds and where one stands, read i
   CHECK(shelf.workbook.list(RecordKind::bag, cellar).size() == 2);
   CHECK_FALSE(shelf.workbook.place_in_list({RecordKind::bag, "K-07"}, april));
   CHECK_FALSE(shelf.workbook.place_in_list({RecordKind::bag, "X-99"}));
+}
+
+TEST_CASE("However a search is narrowed, to few records or to many, it finds what both find by themselves", "[search][law]") {
+  Shelf shelf;
+  // More of the one than have their words indexed apart, fewer of the other.
+  std::vector<IdentifiedRecord> bags;
+  for (int i = 0; i < 4'300; ++i) {
+    Bag bag;
+    bag.material = i % 50 == 0 ? "akadama" : "pumice";
+    bag.lot = std::string("row ").append(std::to_string(i));
+    bag.note = i % 3 == 0 ? "tub of the shed" : "Schüssel";
+    bag.received = i % 2 == 0 ? "2026-03-01" : "2026-04-01";
+    bags.push_back({{RecordKind::bag, std::string("B-").append(std::to_string(10'000 + i))}, Record(std::move(bag)), {}});
+  }
+  REQUIRE(import_records(shelf.workbook, bags, "a shed"));
+  const auto found_in_order = [&](SearchQuery query) {
+    query.limit = 1'000'000;
+    std::vector<RecordRef> refs;
+    for (const RecordLine& line : search(shelf.workbook, query)) refs.push_back(line.ref);
+    return refs;
+  };
+  const SearchQuery narrowings[] = {{.material = "pumice"},
+                                    {.material = "akadama"},
+                                    {.from_day = "2026-04-01"},
+                                    {.from_day = "2026-03-01", .to_day = "2026-03-31", .material = "akadama"},
+                                    {.kinds = {RecordKind::bag}},
+                                    {.kinds = {RecordKind::tree, RecordKind::log_entry}},
+                                    {.tree = Id<Tree>{"TR-01"}}};
+  for (const SearchQuery& narrowing : narrowings) {
+    const std::vector<RecordRef> left = found_in_order(narrowing);
+    REQUIRE_FALSE(left.empty());
+    const std::set<RecordRef> all(left.begin(), left.end());
+    for (const char* typed : {"t", "tub", "row 12", "schussel", "B-1", "azalea", "xylophone"}) {
+      INFO(typed);
+      std::vector<RecordRef> expected = found_in_order({.words = typed});
+      std::erase_if(expected, [&](const RecordRef& ref) { return !all.contains(ref); });
+      SearchQuery both = narrowing;
+      both.words = typed;
+      CHECK(found_in_order(both) == expected);
+    }
+  }
+  // What comes in after a narrowing was kept is found through it.
+  Bag late;
+  late.material = "akadama";
+  late.note = "xylophone";
+  REQUIRE(shelf.workbook.add(late, "a late bag"));
+  CHECK(found_in_order({.words = "xylo", .material = "akadama"}).size() == 1);
+}
+
+TEST_CASE("The log can be listed without the bookkeeping of single fields, and what comes or goes is an event", "[search]") {
+  Shelf shelf;
+  const auto bag = *shelf.workbook.find(Id<Bag>{"P-03"});
+  Bag typed = bag.record;
+  typed.note = "dusty";
+  REQUIRE(shelf.workbook.replace(bag, typed, "note of bag P-03"));
+  REQUIRE(shelf.workbook.remove(*shelf.workbook.find(Id<Bag>{"K-07"}), "bag K-07 removed"));
+  ListFilter told;
+  told.without_small = true;
+  CHECK(shelf.workbook.count(RecordKind::log_entry) == 5);
+  CHECK(shelf.workbook.count(RecordKind::log_entry, told) == 4);
+  const auto lines = shelf.workbook.list(RecordKind::log_entry, told);
+  REQUIRE(lines.size() == 4);
+  CHECK(lines.front().title == "bag K-07 removed");
+  CHECK(lines.front().subject == "event");
+  for (std::size_t i = 0; i < lines.size(); ++i) CHECK(shelf.workbook.place_in_list(lines[i].ref, told) == i);
+  for (ListFilter narrowed : {told, ListFilter{}}) {
+    const std::size_t small = narrowed.without_small ? 0 : 1;
+    narrowed.words = "p-03";
+    CHECK(shelf.workbook.count(RecordKind::log_entry, narrowed) == 1 + small);
+    narrowed.words.clear();
+    narrowed.about = RecordRef{RecordKind::bag, "P-03"};
+    CHECK(shelf.workbook.count(RecordKind::log_entry, narrowed) == 1 + small);
+    CHECK(shelf.workbook.list(RecordKind::log_entry, narrowed).size() == 1 + small);
+  }
+  CHECK(check_content(shelf.workbook).empty());
 }

@@ -57,6 +57,49 @@ TEST_CASE("Litres of a jug are stored with the density that turned them into gra
   CHECK_THAT(in_l(*entries.back().record.measured), WithinAbs(3, 1e-12));
 }
 
+TEST_CASE("A bag whose weight and litres are known is booked by them before any typical litre weight", "[stock][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  Bag weighed = kanuma();
+  weighed.bulk_density.reset();
+  weighed.mass_as_bagged = mass_g(8330);
+  weighed.moisture_basis = MoistureBasis::oven_dry;
+  const RecordRef bag = receive(workbook, weighed)->revisions.front().first;
+  CHECK_THAT(in_g_l(*bulk_density_of(workbook, bag)), WithinAbs(595, 1e-9));
+  Measured jug = litres(2);
+  jug.fallback_density = bulk_g_l(480);
+  REQUIRE(enter_stock(workbook, bag, StockReason::used, jug, "2026-03-01"));
+  const StockEntry entry = workbook.all<StockEntry>().back().record;
+  CHECK_THAT(in_g_l(*entry.density_used), WithinAbs(595, 1e-9));
+  CHECK_THAT(in_g(entry.change), WithinAbs(-2 * 595, 1e-6));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, bag)), WithinAbs(26, 1e-9));
+
+  // What was measured on the grain itself goes before what the bag came with.
+  RecordedSieveTest test;
+  test.of = bag;
+  test.test.rows = {{aperture_mm(2), mass_g(90), {}}};
+  test.test.pan = mass_g(10);
+  test.test.bulk_density = bulk_g_l(610);
+  REQUIRE(workbook.add(test, "sieve test"));
+  CHECK_THAT(in_g_l(*bulk_density_of(workbook, bag)), WithinAbs(610, 1e-9));
+
+  // Weighed damp, nobody knows how damp: it tells nothing about dry grain.
+  weighed.moisture_basis = MoistureBasis::as_bagged;
+  CHECK_FALSE(bulk_density_received(weighed));
+  CHECK_FALSE(arrival_of(bag, weighed, "2026-03-01"));
+  weighed.moisture = Moisture(0.25);
+  CHECK_THAT(in_g_l(*bulk_density_received(weighed)), WithinAbs(476, 1e-9));
+}
+
+TEST_CASE("What came in by litres keeps the litre weight that made grams of it", "[stock]") {
+  const auto entry = arrival_of({RecordKind::bag, "K-01"}, kanuma(), "2026-03-01");
+  REQUIRE(entry);
+  CHECK_THAT(in_g(entry->change), WithinAbs(2 * 14 * 310, 1e-6));
+  CHECK_THAT(in_l(*entry->measured), WithinAbs(28, 1e-9));
+  CHECK_THAT(in_g_l(*entry->density_used), WithinAbs(310, 1e-9));
+}
+
 TEST_CASE("A count that disagrees is an entry with the difference, never an overwrite", "[stock][law]") {
   const Folder folder;
   Hand hand;

@@ -36,13 +36,20 @@ bool RecordBook::finish(const Result<Applied>& applied) {
   if (!applied) {
     emit told(sentence_text(applied.problems().front()));
     // A stale change means that the page shows something old: it reads again.
-    emit changed();
+    announce();
     return false;
   }
-  seen_revision_ = workbook_.revision();
-  emit changed();
+  attempt([this] { seen_revision_ = workbook_.revision(); });
+  announce();
   return true;
 }
+
+// A page that can't be read must not undo the news that a change was saved.
+void RecordBook::announce() {
+  attempt([this] { emit changed(); });
+}
+
+void RecordBook::tell(const WorkbookTrouble& trouble) { emit told(sentence_text(trouble.problem())); }
 
 bool RecordBook::apply(Change change) { return finish(workbook_.apply(std::move(change))); }
 
@@ -64,17 +71,21 @@ bool RecordBook::changed_to(Edit edit, const QString& label, const QString& merg
 }
 
 void RecordBook::undo() {
-  const auto step = workbook_.undo();
-  emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
-  emit undone();
-  emit changed();
+  attempt([this] {
+    const auto step = workbook_.undo();
+    emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+    emit undone();
+    emit changed();
+  });
 }
 
 void RecordBook::redo() {
-  const auto step = workbook_.redo();
-  emit told(step ? tr("Done again: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
-  emit undone();
-  emit changed();
+  attempt([this] {
+    const auto step = workbook_.redo();
+    emit told(step ? tr("Done again: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
+    emit undone();
+    emit changed();
+  });
 }
 
 QString RecordBook::undo_text() const {

@@ -37,6 +37,17 @@ class RecordBook : public QObject {
   bool remove(const Stored<R>& was, const QString& label) {
     return changed_to(Edit{ref_to(was.id), was.revision, std::nullopt}, label, {});
   }
+  /// Does what reads the record; where its file fails that is told. False then.
+  template <class Work>
+  bool attempt(Work work) {
+    try {
+      work();
+      return true;
+    } catch (const WorkbookTrouble& trouble) {
+      tell(trouble);
+      return false;
+    }
+  }
   void end_typing() { workbook_.end_merging(); }
 
   void undo();
@@ -56,6 +67,8 @@ class RecordBook : public QObject {
   QString added(Edit edit, const QString& label, std::optional<LogEntry> log);
   bool changed_to(Edit edit, const QString& label, const QString& merge_key);
   bool finish(const Result<Applied>& applied);
+  void announce();
+  void tell(const WorkbookTrouble& trouble);
 
   OpenWorkbook workbook_;
   std::int64_t seen_revision_ = 0;

@@ -66,6 +66,7 @@ class DayPage : public QWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
+  bool write_pdf_of(DaySheet sheet, const QString& path);
   QLayout* tools();
   QWidget* day_tab();
   QWidget* tree_tab();

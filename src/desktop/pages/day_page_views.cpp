@@ -380,6 +380,11 @@ void DayPage::choose_file(DaySheet sheet) {
 }
 
 bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
+  bool written = false;
+  return book_.attempt([&] { written = write_pdf_of(sheet, path); }) && written;
+}
+
+bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
   const Paper paper = read_settings().letter_paper ? Paper::letter : Paper::a4;
   const auto written = [&](const auto& document) {
     const auto result = write_pdf(document, path, paper);
@@ -403,6 +408,7 @@ bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
   if (sheet == DaySheet::day) {
     if (!written(day_sheet(ground_.plan, answer, units_, translated))) return false;
     const auto printed = day();
+    if (!printed) return true;
     RepottingDay now = printed->record;
     now.printed_revision = ground_.plan.sheet_revision;
     if (!(now == printed->record)) book_.replace(*printed, now, tr("sheet of repotting day %1 printed").arg(to_qt(now.day)));
@@ -410,7 +416,7 @@ bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
   }
   PrintDocument all;
   const auto of_day = day();
-  for (const DayTree& tree : of_day->record.trees) {
+  for (const DayTree& tree : of_day ? of_day->record.trees : std::vector<DayTree>()) {
     const auto stored = tree.plan ? book_.workbook().find(RecordRef{RecordKind::root_mass_plan, tree.plan->text}) : std::nullopt;
     if (!stored) continue;
     const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, tree.plan->text, {&catalogue_, {}});

@@ -75,7 +75,7 @@ void TroublePage::show_newest() {
   const auto backup = backups_->newest_whole();
   newest_->setVisible(backup.has_value());
   if (!backup) return;
-  newest_->setText(tr("Restore the newest whole backup: %1").arg(backup_text(*backup)));
+  newest_->setText(tr("Restore the newest intact backup: %1").arg(backup_text(*backup)));
   newest_->setAccessibleName(newest_->text());
 }
 

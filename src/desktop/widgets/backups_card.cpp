@@ -48,7 +48,7 @@ BackupsCard::BackupsCard(std::filesystem::path record, std::filesystem::path fol
   words_->setProperty("role", "muted");
   table_->setObjectName(QStringLiteral("backups_table"));
   table_->setAccessibleName(tr("Backups of the record, newest first"));
-  table_->setHorizontalHeaderLabels({tr("day"), tr("looked through"), tr("size")});
+  table_->setHorizontalHeaderLabels({tr("day"), tr("checked"), tr("size")});
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   show_as_record_list(*table_);
   restore_->setObjectName(QStringLiteral("backups_restore"));
@@ -113,7 +113,7 @@ void BackupsCard::show_rows() {
   table_->setRowCount(static_cast<int>(rows_.size()));
   for (int at = 0; at < table_->rowCount(); ++at) {
     const Row& row = rows_[static_cast<std::size_t>(at)];
-    const QString state = row.state == State::waiting ? tr("not yet") : row.state == State::whole ? tr("whole") : tr("damaged");
+    const QString state = row.state == State::waiting ? tr("not yet") : row.state == State::whole ? tr("intact") : tr("damaged");
     const QStringList cells{backup_day(row.backup), state, bytes_text(row.backup)};
     for (int column = 0; column < cells.size(); ++column) {
       auto* item = new QTableWidgetItem(cells[column]);
