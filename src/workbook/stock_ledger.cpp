@@ -58,7 +58,8 @@ Result<InGrams> in_grams(const OpenWorkbook& workbook, const RecordRef& holder, 
 
 Edit added(RecordKind kind, Record record) { return {{kind, {}}, 0, std::move(record)}; }
 
-std::string label_of(const StockEntry& entry) {
+std::string label_of(const StockEntry& entry, const std::string& told) {
+  if (!told.empty()) return told;
   std::string label = word_of(entry.reason);
   label.append(": ").append(entry.holder.id);
   return label;
@@ -69,10 +70,10 @@ std::string with_note(std::string text, const std::string& note) {
   return text;
 }
 
-Result<Applied> enter(OpenWorkbook& workbook, StockEntry entry) {
+Result<Applied> enter(OpenWorkbook& workbook, StockEntry entry, const std::string& told) {
   if (Problems problems = check(entry); !problems.empty()) return problems;
   Change change;
-  change.label = label_of(entry);
+  change.label = label_of(entry, told);
   LogEntry log{entry.day, {}, LogSort::event, with_note(change.label, entry.note), {entry.holder}};
   if (entry.other) log.about.push_back(*entry.other);
   change.log = std::move(log);
@@ -120,17 +121,17 @@ std::optional<LooseVolume> litres_in_stock(const OpenWorkbook& workbook, const R
 }
 
 Result<Applied> enter_stock(OpenWorkbook& workbook, const RecordRef& holder, StockReason reason, const Measured& amount,
-                            const std::string& day, std::optional<RecordRef> other, const std::string& note) {
-  if (reason == StockReason::counted) return enter_count(workbook, holder, amount, day, note);
+                            const std::string& day, std::optional<RecordRef> other, const std::string& note, const std::string& told) {
+  if (reason == StockReason::counted) return enter_count(workbook, holder, amount, day, note, told);
   if (!workbook.find(holder)) return not_there(holder);
   const Result<InGrams> grams = in_grams(workbook, holder, amount);
   if (!grams) return grams.problems();
   const Mass change = goes_away(reason) ? -1.0 * grams->mass : grams->mass;
-  return enter(workbook, {holder, reason, change, grams->measured, grams->density, {}, std::move(other), day, note});
+  return enter(workbook, {holder, reason, change, grams->measured, grams->density, {}, std::move(other), day, note}, told);
 }
 
 Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, const Measured& found, const std::string& day,
-                            const std::string& note) {
+                            const std::string& note, const std::string& told) {
   // Another window may enter something between the look at the books and the entry.
   constexpr int most_attempts = 20;
   for (int attempt = 1;; ++attempt) {
@@ -142,7 +143,7 @@ Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, con
     const Footing footing{workbook.revision(), {}};
     entry.change = grams->mass - workbook.stock_of(holder).value_or(Mass{});
     if (Problems problems = check(entry); !problems.empty()) return problems;
-    change.label = label_of(entry);
+    change.label = label_of(entry, told);
     change.log = LogEntry{day, {}, LogSort::event, with_note(change.label, note), {holder}};
     change.edits.push_back(added(RecordKind::stock_entry, std::move(entry)));
     Result<Applied> applied = workbook.inside().apply(std::move(change), footing);

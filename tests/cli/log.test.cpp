@@ -114,6 +114,19 @@ TEST_CASE("The check finds a whole workbook whole and a damaged one damaged, and
   CHECK(damaged.exit == Exit::file_trouble);
   CHECK_FALSE(damaged.json()["problems"].empty());
   CHECK(damaged.json()["newest_good_backup"].is_string());
+  const std::string backup = damaged.json()["newest_good_backup"];
+  const auto bytes = [&] {
+    std::ifstream stream(file, std::ios::binary);
+    return std::string(std::istreambuf_iterator<char>(stream), {});
+  };
+  const std::string before = bytes();
+  const Answer told = bench.log({"check"});
+  CHECK((told.out + told.err).find("damaged") != std::string::npos);
+  CHECK((told.out + told.err).find(backup) != std::string::npos);
+  CHECK(bench.log({"add", "into a damaged file"}).exit == Exit::file_trouble);
+  CHECK(bytes() == before);
+  // What the backup named holds is whole.
+  CHECK(run({"log", "check", "--workbook", backup}).exit == Exit::done);
   CHECK(bench.log({"list"}).exit == Exit::file_trouble);
 }
 

@@ -215,3 +215,72 @@ TEST_CASE("What is asked of a bag while the bins are in front brings the bag to 
     CHECK(table->isVisible());
   }
 }
+
+TEST_CASE("What was counted, spilt or thrown out of a bag is a line of its stock, litres by the litre weight that is told", "[bags_page][stock]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  bag.received = "2026-03-01";
+  bag.volume = loose_l(14);
+  bag.mass_as_bagged = mass_g(14 * 595);
+  bag.moisture_basis = MoistureBasis::oven_dry;
+  const RecordRef ref{RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()};
+  open.trigger("action_page_bags");
+  QString told;
+  QObject::connect(open.record.get(), &RecordBook::told, [&](const QString& sentence) { told = sentence; });
+  const auto book_it = [&](StockReason reason, const char* amount) {
+    auto* reasons = open.find<QComboBox>("bag_stock_reason");
+    reasons->setCurrentIndex(reasons->findData(static_cast<int>(reason)));
+    fill(open, "bag_stock_amount", QString::fromLatin1(amount));
+    open.press(Qt::Key_Return);
+  };
+  const auto stock = [&] { return in_g(open.record->workbook().stock_of(ref).value_or(mass_g(-1))); };
+  const auto fault = [&] { return open.find<QLabel>("bag_stock_fault")->text(); };
+  book_it(StockReason::spilt, "200 g");
+  CHECK(fault().contains(QStringLiteral("in stock yet")));
+  CHECK(stock() == -1);
+  open.trigger("action_take_into_stock");
+  book_it(StockReason::spilt, "230 g");
+  CHECK_THAT(stock(), WithinRel(8100.0, 1e-9));
+  book_it(StockReason::counted, "10 L");
+  CHECK_THAT(stock(), WithinRel(5950.0, 1e-9));
+  CHECK(told.contains(QStringLiteral("its own litre weight")));
+  const StockEntry counted = open.record->workbook().all<StockEntry>().back().record;
+  CHECK_THAT(in_g(counted.change), WithinRel(5950.0 - 8100.0, 1e-9));
+  CHECK_THAT(in_g_l(*counted.density_used), WithinRel(595.0, 1e-9));
+  book_it(StockReason::thrown_out, "some");
+  CHECK_FALSE(fault().isEmpty());
+  CHECK(open.find<QLineEdit>("bag_stock_amount")->text() == QStringLiteral("some"));
+  CHECK_THAT(stock(), WithinRel(5950.0, 1e-9));
+  open.record->undo();
+  CHECK_THAT(stock(), WithinRel(8100.0, 1e-9));
+
+  // Without a litre weight of its own the typical one is used, and that is said.
+  Bag light;
+  light.material = "akadama";
+  const QString other = open.record->add(light, QStringLiteral("bag"));
+  open.window.record_pages()->bags().show_bag(other);
+  CHECK(open.find<QLineEdit>("bag_stock_amount")->text().isEmpty());
+  book_it(StockReason::counted, "2 L");
+  CHECK(told.contains(QStringLiteral("typical litre weight")));
+  CHECK(open.record->workbook().all<StockEntry>().back().record.density_used.has_value());
+}
+
+TEST_CASE("A fraction is counted on the same line, once it was chosen", "[bags_page][stock]") {
+  OpenWindow open;
+  Bag bag;
+  bag.material = "pumice";
+  const QString from = open.record->add(bag, QStringLiteral("bag"));
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, from.toStdString()};
+  fraction.material = "pumice";
+  fraction.dry_mass = mass_g(1200);
+  const QString id = open.record->add(fraction, QStringLiteral("fraction"));
+  open.trigger("action_page_bags");
+  auto* fractions = open.find<QTableView>("fraction_list");
+  fractions->setCurrentIndex(fractions->model()->index(0, 0));
+  fill(open, "bag_stock_amount", QStringLiteral("1100 g"));
+  open.press(Qt::Key_Return);
+  CHECK_THAT(in_g(*open.record->workbook().stock_of({RecordKind::fraction, id.toStdString()})), WithinRel(1100.0, 1e-9));
+  CHECK_FALSE(open.record->workbook().stock_of({RecordKind::bag, from.toStdString()}));
+}

@@ -1,5 +1,9 @@
 #include "gritwright/workbook/backups.hpp"
 
+#include <algorithm>
+#include <fstream>
+#include <functional>
+
 #include "failing_files.hpp"
 #include "workbook_folder.hpp"
 
@@ -138,6 +142,43 @@ TEST_CASE("The newest good backup passes over damaged ones, restores, and what w
   CHECK(workbook.count(RecordKind::bag) == 2);
   CHECK(code_of(restore(good->file, folder.file(), hand.options().clock)) == "file.locked");
   CHECK(workbook.add(akadama_bag("after"), "a bag"));
+}
+
+TEST_CASE("Damage that comes to light while a workbook is open is told, nothing more is written to it, and the last good backup stays", "[workbook][backup][refuses]") {
+  const Folder folder;
+  Hand hand;
+  for (int day = 1; day <= 2; ++day) {
+    hand.now = noon(day);
+    OpenWorkbook workbook = opened(folder.file(), with_backups(hand));
+    for (int i = 0; i < 30; ++i) REQUIRE(workbook.add(akadama_bag("lot"), "a bag"));
+  }
+  hand.now = noon(3);
+  OpeningOptions options = with_backups(hand);
+  options.worker = [](const std::function<void()>& job) { job(); };
+  OpenWorkbook workbook = opened(folder.file(), options);
+  const auto bag = workbook.all<Bag>().front();
+  // As a failing disk does it: a few pages in the midst are no longer what was written.
+  constexpr std::streamoff page = 4096;
+  {
+    std::fstream file(folder.file(), std::ios::binary | std::ios::in | std::ios::out);
+    const auto pages = static_cast<std::streamoff>(fs::file_size(folder.file())) / page;
+    for (std::streamoff at = 5; at < pages; at += 3) {
+      file.seekp(at * page);
+      file << std::string(page, '\xA5');
+    }
+  }
+  Bag typed = bag.record;
+  typed.note = "typed after the damage";
+  const auto first = workbook.replace(bag, typed, "note of bag");
+  if (!first) CHECK(code_of(first) == "file.damaged");
+  const Notes notes = workbook.take_notes();
+  CHECK(std::ranges::find(notes, "workbook.damaged", &Note::code) != notes.end());
+  const std::string damaged = bytes_of(folder.file());
+  CHECK(code_of(workbook.add(akadama_bag("after"), "a bag")) == "file.damaged");
+  CHECK(bytes_of(folder.file()) == damaged);
+  const auto good = newest_good_backup(folder.file(), workbook.backup_folder());
+  REQUIRE(good);
+  CHECK(good->day == "2026-03-02");
 }
 
 TEST_CASE("A damaged backup is never restored", "[workbook][backup][refuses]") {

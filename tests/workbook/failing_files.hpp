@@ -36,6 +36,8 @@ class FailingFiles {
     others_wrote_ = false;
   }
   [[nodiscard]] bool others_wrote() const { return others_wrote_; }
+  /// How often the disk was waited for.
+  [[nodiscard]] int syncs() const { return syncs_; }
 
  private:
   struct File {
@@ -92,6 +94,7 @@ class FailingFiles {
       m.xTruncate = [](sqlite3_file* f, sqlite3_int64 size) { return real(f)->pMethods->xTruncate(real(f), size); };
       m.xSync = [](sqlite3_file* f, int flags) {
         FailingFiles& files = instance();
+        ++files.syncs_;
         const bool broken = files.left_ == 0 && files.code_ != SQLITE_FULL;
         if (!broken) return real(f)->pMethods->xSync(real(f), flags);
         files.failed_ = true;
@@ -119,6 +122,7 @@ class FailingFiles {
   sqlite3_vfs layer_{};
   int left_ = -1;
   int code_ = SQLITE_FULL;
+  std::atomic<int> syncs_{0};
   bool failed_ = false;
   std::thread::id owner_ = std::this_thread::get_id();
   std::atomic<bool> others_wrote_{false};

@@ -9,6 +9,8 @@
 
 #include "failing_files.hpp"
 #include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/workbook_check.hpp"
+#include "support/paths.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -194,6 +196,54 @@ TEST_CASE("A full disk refuses the change whole, wherever in the writing it stri
   CHECK(refused > 5);
   const OpenWorkbook again = opened(folder.file(), hand.options());
   CHECK(again.count(RecordKind::bag) == static_cast<std::size_t>(61 - refused));
+}
+
+TEST_CASE("A change waits for the disk before it is acknowledged", "[workbook][law]") {
+  const auto placement = GENERATE(Placement::local, Placement::synced_folder);
+  FailingFiles& files = FailingFiles::instance();
+  const Folder folder;
+  Hand hand;
+  OpeningOptions options = hand.options();
+  options.file_layer = FailingFiles::name;
+  options.placement = placement;
+  OpenWorkbook workbook = opened(folder.file(), options);
+  for (int i = 0; i < 5; ++i) {
+    const int before = files.syncs();
+    REQUIRE(workbook.add(akadama_bag("lot"), "a bag"));
+    CHECK(files.syncs() > before);
+  }
+}
+
+TEST_CASE("A disk that fills up while an older workbook is brought forward leaves all of it, and it comes forward later", "[workbook][refuses]") {
+  FailingFiles& files = FailingFiles::instance();
+  Hand hand;
+  OpeningOptions options = hand.options();
+  options.file_layer = FailingFiles::name;
+  int without_backup = 0;
+  int half_way = 0;
+  bool through = false;
+  for (int writes = 0; !through && writes < 2'000; writes += 7) {
+    const Folder folder;
+    std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+    files.fail_after(writes, SQLITE_FULL);
+    {
+      const auto refused = OpenWorkbook::open(folder.file(), options);
+      files.heal();
+      through = refused.ok();
+      if (!refused) {
+        const std::string code = code_of(refused);
+        CHECK((code == "workbook.not-migrated" || code == "file.disk-full"));
+        (code == "workbook.not-migrated" ? without_backup : half_way) += 1;
+      }
+    }
+    const OpenWorkbook later = opened(folder.file(), hand.options());
+    CHECK(check_content(later).empty());
+    CHECK(later.find(Id<Tree>{"TR-01"}));
+    CHECK(in_g(*later.stock_of({RecordKind::bag, "K-07"})) == 5600);
+  }
+  CHECK(through);
+  CHECK(without_backup > 0);
+  CHECK(half_way > 0);
 }
 
 TEST_CASE("A full disk at the making of a workbook leaves no file behind", "[workbook][refuses]") {

@@ -98,5 +98,6 @@ TEST_CASE("Without its backup a workbook is not brought forward: it stays as it 
   options.access = Access::read_only;
   const OpenWorkbook reading = opened(folder.file(), options);
   CHECK(reading.find(Id<Tree>{"TR-01"}));
+  CHECK(check_content(reading).empty());
   CHECK(bytes_of(folder.file()) == before);
 }

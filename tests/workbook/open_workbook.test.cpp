@@ -1,3 +1,9 @@
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <cstdlib>
+
+#include "gritwright/workbook/default_workbook.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -9,6 +15,42 @@ TEST_CASE("A new workbook is made on first start and belongs to its owner alone"
   { const OpenWorkbook workbook = opened(folder.file(), hand.options()); }
   const auto perms = std::filesystem::status(folder.file()).permissions();
   CHECK((perms & std::filesystem::perms::all) == (std::filesystem::perms::owner_read | std::filesystem::perms::owner_write));
+}
+
+TEST_CASE("A workbook is a SQLite file with its own mark and version, strict tables, a log and foreign keys", "[workbook]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.add(akadama_bag("one"), "a bag"));
+  SQLite::Database file(folder.file().string(), SQLite::OPEN_READONLY);
+  CHECK(file.execAndGet("PRAGMA journal_mode").getString() == "wal");
+  CHECK(file.execAndGet("PRAGMA application_id").getInt() == 0x47726974);  // "Grit"
+  CHECK(file.execAndGet("PRAGMA user_version").getInt() > 0);
+  SQLite::Statement tables(file, "SELECT name, strict FROM pragma_table_list WHERE schema = 'main' AND type = 'table' AND name NOT LIKE 'sqlite%'");
+  int seen = 0;
+  while (tables.executeStep()) {
+    INFO(tables.getColumn(0).getString());
+    CHECK(tables.getColumn(1).getInt() == 1);
+    ++seen;
+  }
+  CHECK(seen > 5);
+  CHECK(file.execAndGet("SELECT count(*) FROM pragma_table_list t JOIN pragma_foreign_key_list(t.name) WHERE t.type = 'table'").getInt() > 0);
+  SQLite::Statement strangers(file, "PRAGMA foreign_key_check");
+  CHECK_FALSE(strangers.executeStep());
+}
+
+TEST_CASE("Who names no workbook has one in the folder of their data", "[workbook]") {
+  const Folder folder;
+  const char* const before = std::getenv("XDG_DATA_HOME");
+  const std::string kept = before == nullptr ? "" : before;
+  ::setenv("XDG_DATA_HOME", folder.path().c_str(), 1);
+  const std::filesystem::path file = default_workbook_file();
+  if (before == nullptr) ::unsetenv("XDG_DATA_HOME");
+  else ::setenv("XDG_DATA_HOME", kept.c_str(), 1);
+  CHECK(file == folder.path() / "gritwright" / "record.gritwright");
+  Hand hand;
+  const OpenWorkbook workbook = opened(file, hand.options());
+  CHECK(std::filesystem::exists(file));
 }
 
 TEST_CASE("What was added is there after closing, under a printable id", "[workbook][roundtrip]") {

@@ -33,13 +33,15 @@ struct Measured {
 [[nodiscard]] std::optional<LooseVolume> loose_volume_of(const Bag& bag, Mass dry);
 
 /// Enters grain that came or went; the sign follows from the reason. The density that turned litres into grams is stored with it.
+/// `told` is what log and undo call it; empty: a few plain words.
 /// Errors: stock.nothing-measured, stock.no-density-known, workbook.not-there, those of check(StockEntry) and `apply`.
 [[nodiscard]] Result<Applied> enter_stock(OpenWorkbook& workbook, const RecordRef& holder, StockReason reason, const Measured& amount,
-                                          const std::string& day, std::optional<RecordRef> other = {}, const std::string& note = {});
+                                          const std::string& day, std::optional<RecordRef> other = {}, const std::string& note = {},
+                                          const std::string& told = {});
 
 /// Enters what a count found. The books stay as they are; the difference is an entry of its own. Errors as above.
 [[nodiscard]] Result<Applied> enter_count(OpenWorkbook& workbook, const RecordRef& holder, const Measured& found, const std::string& day,
-                                          const std::string& note = {});
+                                          const std::string& note = {}, const std::string& told = {});
 
 /// The entry of what came with a bag: weighed, else its litres with the density that turned them into grams. Empty where neither is known.
 [[nodiscard]] std::optional<StockEntry> arrival_of(const RecordRef& holder, const Bag& bag, const std::string& day,

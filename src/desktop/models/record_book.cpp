@@ -53,6 +53,13 @@ void RecordBook::tell(const WorkbookTrouble& trouble) { emit told(sentence_text(
 
 bool RecordBook::apply(Change change) { return finish(workbook_.apply(std::move(change))); }
 
+Problems RecordBook::change(const std::function<Result<Applied>(OpenWorkbook&)>& work) {
+  const auto applied = work(workbook_);
+  if (!applied) return applied.problems();
+  (void)finish(applied);
+  return {};
+}
+
 QString RecordBook::added(Edit edit, const QString& label, std::optional<LogEntry> log) {
   Change change;
   change.label = label.toStdString();

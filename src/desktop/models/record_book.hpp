@@ -1,6 +1,7 @@
 #pragma once
 #include <QObject>
 #include <QString>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -23,6 +24,8 @@ class RecordBook : public QObject {
 
   /// Saves a change; what was refused is told and nothing happens. True if it was saved.
   bool apply(Change change);
+  /// Lets `work` change the workbook itself, as the stock's own entries do; its problems where it was refused.
+  Problems change(const std::function<Result<Applied>(OpenWorkbook&)>& work);
   /// The id of what was added, empty if it was refused. `log` tells it in the grower's words; without it the label does.
   template <class R>
   QString add(R record, const QString& label, const QString& id = {}, std::optional<LogEntry> log = {}) {

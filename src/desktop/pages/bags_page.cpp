@@ -26,6 +26,7 @@
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/record_table.hpp"
+#include "widgets/stock_line.hpp"
 
 namespace gritwright::desktop {
 
@@ -75,7 +76,7 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   splitter->addWidget(list_side(catalogue));
-  splitter->addWidget(form_side());
+  splitter->addWidget(form_side(catalogue));
   splitter->setStretchFactor(0, 1);
   splitter->setSizes({800, 440});
   layout->addWidget(splitter);
@@ -163,9 +164,15 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
   fraction_table_->setDragEnabled(true);
   fraction_table_->setDragDropMode(QAbstractItemView::DragOnly);
   // Not the focus: that is in the menu bar when a menu asks.
-  connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { fraction_used_last_ = true; });
-  connect(fraction_table_, &QTableView::pressed, this, [this] { fraction_used_last_ = true; });
-  connect(table_, &QTableView::pressed, this, [this] { fraction_used_last_ = false; });
+  const auto use = [this](bool fraction) {
+    return [this, fraction] {
+      fraction_used_last_ = fraction;
+      show_stock_line();
+    };
+  };
+  connect(fraction_table_->selectionModel(), &QItemSelectionModel::currentChanged, this, use(true));
+  connect(fraction_table_, &QTableView::pressed, this, use(true));
+  connect(table_, &QTableView::pressed, this, use(false));
   connect(fraction_table_, &QTableView::activated, this, [this] {
     fraction_used_last_ = true;
     emit mix_wanted(chosen_grain());
@@ -180,7 +187,13 @@ QString BagsPage::chosen_grain() const {
   return of_fractions ? to_qt(fraction_list_->ref_at(fraction_table_->currentIndex().row()).id) : current_;
 }
 
-QWidget* BagsPage::form_side() {
+void BagsPage::show_stock_line() {
+  const QString id = chosen_grain();
+  if (id.isEmpty() || tabs_->currentWidget() == bins_) return;
+  stock_line_->set_holder(RecordRef{id == current_ ? RecordKind::bag : RecordKind::fraction, id.toStdString()});
+}
+
+QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   auto* details = new QFrame(this);
   details_ = details;
   details->setObjectName(QStringLiteral("card"));
@@ -204,6 +217,7 @@ QWidget* BagsPage::form_side() {
   add_reclaimed_rows();
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
   gone_ = new GoneNotice(book_, {form_}, {}, details);
+  stock_line_ = new StockLine(book_, catalogue, QStringLiteral("bag"), details);
   connect(gone_, &GoneNotice::let_go, this, &BagsPage::refresh);
   card->addWidget(title_);
   card->addWidget(gone_);
@@ -211,6 +225,7 @@ QWidget* BagsPage::form_side() {
   card->addWidget(tested_);
   card->addWidget(stock_);
   card->addWidget(not_in_stock_);
+  card->addWidget(stock_line_);
   card->addLayout(form_buttons(details));
   card->addStretch(1);
   return new ColumnScroll(details, this);
@@ -431,6 +446,7 @@ void BagsPage::set_units(UnitSystem units) {
   list_->set_units(units);
   fraction_list_->set_units(units);
   form_->set_units(units);
+  stock_line_->set_units(units);
   bins_->set_units(units);
   refresh();
 }
@@ -559,6 +575,7 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   const auto mass = dry_mass_received(stored.record);
   const auto stock = book_.workbook().stock_of(ref_to(stored.id));
   take_in_->setEnabled(mass && !stock);
+  show_stock_line();
   tested_->setText(tested_text(book_.workbook(), ref_to(stored.id)));
   stock_->show_group(stock_figures(book_.workbook(), ref_to(stored.id), units_));
   not_in_stock_->setVisible(!stock);

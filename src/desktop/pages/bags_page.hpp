@@ -20,6 +20,7 @@ class BinsTab;
 class FigurePanel;
 class GoneNotice;
 class RecordForm;
+class StockLine;
 
 /// Bags as they came in: material, lot, printed size, amount, price; tested or not, and how much is left. Grain taken back from a tree
 /// is a bag too. Beside them the bins and leftover tubs.
@@ -60,7 +61,7 @@ class BagsPage : public QWidget {
  private:
   QWidget* list_side(const Catalogue& catalogue);
   QLayout* list_tools(QWidget* side, const Catalogue& catalogue);
-  QWidget* form_side();
+  QWidget* form_side(const Catalogue& catalogue);
   QLayout* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows();
@@ -78,6 +79,8 @@ class BagsPage : public QWidget {
   void refresh();
   void refresh_stock(const Stored<Bag>& stored);
   void keep_selection();
+  /// The line of the stock is for the grain that was chosen last, bag or fraction.
+  void show_stock_line();
   [[nodiscard]] std::optional<Stored<Bag>> bag() const;
   /// Saves the bag on screen as `change` leaves it, or says what is wrong with that.
   Problems save(const QString& what, const std::function<void(Bag&)>& change);
@@ -102,6 +105,7 @@ class BagsPage : public QWidget {
   QLabel* title_ = nullptr;
   QLabel* tested_ = nullptr;
   FigurePanel* stock_ = nullptr;
+  StockLine* stock_line_ = nullptr;
   QLabel* not_in_stock_ = nullptr;
   QWidget* details_ = nullptr;
   RecordForm* form_ = nullptr;

@@ -21,6 +21,7 @@
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
+#include "widgets/stock_line.hpp"
 #include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
@@ -115,6 +116,8 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   }
   left_ = new FigurePanel(details);
   card->addWidget(left_);
+  stock_line_ = new StockLine(book_, catalogue, QStringLiteral("bin"), details);
+  card->addWidget(stock_line_);
   contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, details);
   contents_->setMinimumHeight(150);
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
@@ -299,6 +302,7 @@ void BinsTab::empty_out() {
 void BinsTab::set_units(UnitSystem units) {
   units_ = units;
   form_->set_units(units);
+  stock_line_->set_units(units);
   refresh();
 }
 
@@ -321,6 +325,7 @@ void BinsTab::refresh() {
   details_->setVisible(bin || gone_->is_holding());
   if (!bin) return;
   gone_->is_back();
+  stock_line_->set_holder(ref_to(bin->id));
   const RecordRef self = ref_to(bin->id);
   form_->refresh(false);
   title_->setText(QStringLiteral("%1, %2").arg(to_qt(self.id), to_qt(bin->record.name)));

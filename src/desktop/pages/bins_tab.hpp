@@ -15,6 +15,7 @@ class FigurePanel;
 class GoneNotice;
 class RecordForm;
 class RecordListSide;
+class StockLine;
 class TracedTable;
 
 /// Bins and leftover tubs: what was tipped in, from which lots, until when; so what is taken out may contain them all.
@@ -57,6 +58,7 @@ class BinsTab : public QWidget {
   QWidget* details_ = nullptr;
   QLabel* title_ = nullptr;
   RecordForm* form_ = nullptr;
+  StockLine* stock_line_ = nullptr;
   GoneNotice* gone_ = nullptr;
   QComboBox* material_ = nullptr;
   QLabel* tested_ = nullptr;
