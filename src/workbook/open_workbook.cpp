@@ -123,14 +123,14 @@ NumberQuery listed(RecordKind kind, const ListFilter& filter) {
   NumberQuery query;
   const auto bound = [&](std::string value) {
     query.values.push_back(std::move(value));
-    return "?" + std::to_string(query.values.size());
+    return std::string(1, '?').append(std::to_string(query.values.size()));
   };
   // The kind stands in the text, so that an index of one kind can answer.
   query.sql.append(" FROM record r WHERE r.kind = '").append(kind_name(kind)).append("' AND r.body IS NOT NULL");
   if (filter.without_small) query.sql += " AND r.subject <> 'bookkeeping'";
-  if (filter.subject) query.sql += " AND r.subject = " + bound(*filter.subject);
-  if (filter.from_day) query.sql += " AND r.day >= " + bound(*filter.from_day);
-  if (filter.to_day) query.sql += " AND r.day <= " + bound(*filter.to_day);
+  if (filter.subject) query.sql.append(" AND r.subject = ").append(bound(*filter.subject));
+  if (filter.from_day) query.sql.append(" AND r.day >= ").append(bound(*filter.from_day));
+  if (filter.to_day) query.sql.append(" AND r.day <= ").append(bound(*filter.to_day));
   if (filter.about) {
     const std::string about_kind = bound(std::string(kind_name(filter.about->kind)));
     const std::string about_id = bound(filter.about->id);

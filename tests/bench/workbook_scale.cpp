@@ -138,6 +138,18 @@ Times typed_searches(const OpenWorkbook& workbook, const SearchQuery& narrowing)
   return times;
 }
 
+/// As the log on screen answers a letter: how many there are, and the rows in sight.
+Times typed_in_log(const OpenWorkbook& workbook, ListFilter filter) {
+  Times times;
+  filter.limit = 100;
+  filter.without_small = true;
+  for (const std::string& typed : keystrokes()) {
+    filter.words = typed;
+    times.add([&] { must(workbook.count(RecordKind::log_entry, filter) >= workbook.list(RecordKind::log_entry, filter).size()); });
+  }
+  return times;
+}
+
 Times typed_notes(OpenWorkbook& workbook, int count) {
   Times times;
   for (int i = 0; i < count; ++i) {
@@ -178,6 +190,12 @@ int measure_workbook(const fs::path& folder) {
   tree.tree = Id<Tree>{"TR-100500"};
   row("  chosen: a tree", text_of(time_of([&] { (void)search(workbook, tree); })));
   row("  keystroke narrowed to it", typed_searches(workbook, tree).text(), "30 ms");
+  const Times in_log = typed_in_log(workbook, {});
+  row("keystroke in the log on screen, counted and listed", in_log.text(), "30 ms");
+  row("  the slowest", keystrokes()[in_log.slowest()]);
+  ListFilter about;
+  about.about = RecordRef{RecordKind::tree, "TR-100500"};
+  row("  keystroke in the log about a tree", typed_in_log(workbook, about).text(), "30 ms");
   row("one change, durable", typed_notes(workbook, 200).text(), "15 ms");
   Times traces;
   for (int i = 0; i < 20; ++i) traces.add([&] { must(trace(workbook, first_bag(), TraceDirection::forward)->steps.size() > 100); });

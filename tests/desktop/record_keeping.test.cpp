@@ -372,21 +372,21 @@ TEST_CASE("What was being typed into a bag that another window deletes stays in 
     QTest::keyClicks(windows.note(), QStringLiteral("st"));
   }
   CHECK(windows.note()->text() == QStringLiteral("dust"));
-  CHECK(windows.here.find("gone_notice")->isVisible());
-  CHECK(windows.here.find<QLabel>("gone_words")->text().contains(QString::fromStdString(before.id.text)));
+  CHECK(windows.here.find("bag_gone")->isVisible());
+  CHECK(windows.here.find<QLabel>("bag_gone_words")->text().contains(QString::fromStdString(before.id.text)));
   CHECK(windows.here.said().contains(QStringLiteral("not in the record any more")));
   CHECK(windows.bags() == 0);
   SECTION("brought back") {
-    windows.here.find<QPushButton>("gone_bring_back")->click();
+    windows.here.find<QPushButton>("bag_gone_bring_back")->click();
     REQUIRE(windows.bags() == 1);
     CHECK(windows.bag().id == before.id);
     CHECK(windows.bag().record.note == "dust");
     CHECK(windows.bag().record.material == before.record.material);
-    CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+    CHECK_FALSE(windows.here.find("bag_gone")->isVisible());
     CHECK(windows.note()->text() == QStringLiteral("dust"));
   }
   SECTION("let go") {
-    windows.here.find<QPushButton>("gone_let_go")->click();
+    windows.here.find<QPushButton>("bag_gone_let_go")->click();
     CHECK(windows.bags() == 0);
     CHECK_FALSE(windows.note()->isVisible());
   }
@@ -394,7 +394,7 @@ TEST_CASE("What was being typed into a bag that another window deletes stays in 
     windows.there.session.record()->undo();
     windows.here.session.record()->look_for_changes();
     CHECK(windows.bag().record.note == "dust");
-    CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+    CHECK_FALSE(windows.here.find("bag_gone")->isVisible());
   }
   SECTION("another bag is chosen meanwhile") {
     Bag other;
@@ -413,7 +413,7 @@ TEST_CASE("A bag deleted here while its note was typed goes without being asked 
   TwoWindows windows;
   windows.here.find<QAction>("action_remove_bag")->trigger();
   CHECK(windows.bags() == 0);
-  CHECK_FALSE(windows.here.find("gone_notice")->isVisible());
+  CHECK_FALSE(windows.here.find("bag_gone")->isVisible());
 }
 
 TEST_CASE("A note on a tree that another window deletes does not slip to the next tree", "[record_keeping][two_windows]") {
@@ -439,7 +439,7 @@ TEST_CASE("A note on a tree that another window deletes does not slip to the nex
   QTest::keyClick(note, Qt::Key_Return);
   CHECK(note->text() == QStringLiteral("needles yellow"));
   CHECK(book.workbook().find(Id<Tree>{older.toStdString()})->record.conditions.empty());
-  trees.findChild<QPushButton*>(QStringLiteral("gone_bring_back"))->click();
+  trees.findChild<QPushButton*>(QStringLiteral("tree_gone_bring_back"))->click();
   QTest::keyClick(note, Qt::Key_Return);
   const auto back = book.workbook().find(Id<Tree>{younger.toStdString()});
   REQUIRE(back);

@@ -216,7 +216,7 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   add_paper_rows();
   add_reclaimed_rows();
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
-  gone_ = new GoneNotice(book_, {form_}, {}, details);
+  gone_ = new GoneNotice(book_, QStringLiteral("bag"), {form_}, {}, details);
   stock_line_ = new StockLine(book_, catalogue, QStringLiteral("bag"), details);
   connect(gone_, &GoneNotice::let_go, this, &BagsPage::refresh);
   card->addWidget(title_);

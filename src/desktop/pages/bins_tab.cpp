@@ -104,7 +104,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   form_ = new RecordForm(details);
   add_rows(catalogue);
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
-  gone_ = new GoneNotice(book_, {form_}, {}, details);
+  gone_ = new GoneNotice(book_, QStringLiteral("bin"), {form_}, {}, details);
   card->addWidget(title_);
   card->addWidget(gone_);
   card->addWidget(form_);

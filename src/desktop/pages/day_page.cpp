@@ -130,7 +130,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   tabs_->addTab(season_tab(), tr("Season"));
   splitter->setSizes({300, 340});
   layout->addWidget(splitter, 1);
-  gone_ = new GoneNotice(book_, {day_form_, tree_form_}, {}, this);
+  gone_ = new GoneNotice(book_, QStringLiteral("day"), {day_form_, tree_form_}, {}, this);
   layout->insertWidget(layout->indexOf(splitter), gone_);
   connect(gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);

@@ -117,7 +117,7 @@ QWidget* GroupsPage::form_side() {
   title_->setObjectName(QStringLiteral("groups_title"));
   layout->addWidget(title_);
   form_ = new RecordForm(card);
-  gone_ = new GoneNotice(book_, {form_}, {}, card);
+  gone_ = new GoneNotice(book_, QStringLiteral("group"), {form_}, {}, card);
   connect(gone_, &GoneNotice::let_go, this, &GroupsPage::refresh);
   layout->addWidget(gone_);
   add_rows();

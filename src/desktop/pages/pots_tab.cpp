@@ -137,7 +137,7 @@ QWidget* PotsTab::form_side() {
   given_away_->setMinimumHeight(26);
   connect(given_away_, &QCheckBox::clicked, this, [this](bool gone) { editor_.save(tr("whereabouts"), [&](RecordedContainer& c) { c.given_away = gone; }); });
   connect(form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
-  gone_ = new GoneNotice(book_, {form_}, {}, details);
+  gone_ = new GoneNotice(book_, QStringLiteral("pots"), {form_}, {}, details);
   card->addWidget(title_);
   card->addWidget(gone_);
   card->addWidget(form_);

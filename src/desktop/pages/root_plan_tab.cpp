@@ -113,7 +113,7 @@ RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* 
   auto* form_layout = new QVBoxLayout(forms);
   form_layout->setContentsMargins(0, 0, 0, 0);
   form_layout->addWidget(form_side(), 1);
-  gone_ = new GoneNotice(book_, forms_, {}, forms);
+  gone_ = new GoneNotice(book_, QStringLiteral("plan"), forms_, {}, forms);
   form_layout->insertWidget(0, gone_);
   left->addWidget(forms);
   left->setSizes({190, 500});

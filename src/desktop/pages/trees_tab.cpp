@@ -196,7 +196,7 @@ QWidget* TreesTab::form_side() {
   plan->setMinimumHeight(28);
   connect(plan, &QPushButton::clicked, this, [this] { emit plan_wanted(list_->current()); });
   // A note on what was seen must not slip to the next tree.
-  gone_ = new GoneNotice(book_, {form_}, [this] { return !seen_note_->text().isEmpty() || !repotted_note_->text().isEmpty(); }, details);
+  gone_ = new GoneNotice(book_, QStringLiteral("tree"), {form_}, [this] { return !seen_note_->text().isEmpty() || !repotted_note_->text().isEmpty(); }, details);
   card->addWidget(title_);
   card->addWidget(gone_);
   card->addWidget(form_);

@@ -12,12 +12,12 @@
 
 namespace gritwright::desktop {
 
-GoneNotice::GoneNotice(RecordBook& book, std::vector<RecordForm*> forms, std::function<bool()> more_typed, QWidget* parent)
+GoneNotice::GoneNotice(RecordBook& book, const QString& prefix, std::vector<RecordForm*> forms, std::function<bool()> more_typed, QWidget* parent)
     : QFrame(parent), book_(book), forms_(std::move(forms)), more_typed_(std::move(more_typed)), words_(new QLabel(this)) {
-  setObjectName(QStringLiteral("gone_notice"));
+  setObjectName(prefix + QStringLiteral("_gone"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  words_->setObjectName(QStringLiteral("gone_words"));
+  words_->setObjectName(prefix + QStringLiteral("_gone_words"));
   words_->setProperty("role", "fault");
   words_->setTextFormat(Qt::PlainText);
   words_->setWordWrap(true);
@@ -25,14 +25,14 @@ GoneNotice::GoneNotice(RecordBook& book, std::vector<RecordForm*> forms, std::fu
   auto* buttons = new QHBoxLayout;
   const auto button = [&](const char* object_name, const QString& text) {
     auto* made = new QPushButton(text, this);
-    made->setObjectName(QLatin1String(object_name));
+    made->setObjectName(prefix + QLatin1String(object_name));
     made->setAccessibleName(text);
     made->setMinimumHeight(28);
     buttons->addWidget(made);
     return made;
   };
-  connect(button("gone_bring_back", tr("Bring it back with what I typed")), &QPushButton::clicked, this, &GoneNotice::bring_back);
-  connect(button("gone_let_go", tr("Let it go")), &QPushButton::clicked, this, [this] {
+  connect(button("_gone_bring_back", tr("Bring it back with what I typed")), &QPushButton::clicked, this, &GoneNotice::bring_back);
+  connect(button("_gone_let_go", tr("Let it go")), &QPushButton::clicked, this, [this] {
     stop_holding();
     emit this->let_go();
   });

@@ -16,8 +16,8 @@ class RecordForm;
 class GoneNotice : public QFrame {
   Q_OBJECT
  public:
-  /// `more_typed` tells of fields beside the forms; empty: there are none.
-  GoneNotice(RecordBook& book, std::vector<RecordForm*> forms, std::function<bool()> more_typed, QWidget* parent = nullptr);
+  /// `prefix` of object names: "bag"; `more_typed` tells of fields beside the forms; empty: there are none.
+  GoneNotice(RecordBook& book, const QString& prefix, std::vector<RecordForm*> forms, std::function<bool()> more_typed, QWidget* parent = nullptr);
 
   /// For a record that a list has no more: true while what was typed into it is kept for it; the page then stays as it is.
   /// `name` as the grower knows it; empty: the id.

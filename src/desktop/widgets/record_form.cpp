@@ -66,6 +66,13 @@ void RecordForm::forget_typing() {
 
 bool RecordForm::has_typing() const { return std::ranges::any_of(rows_, &Shown::typed_in); }
 
+void RecordForm::set_gone(bool gone) {
+  gone_ = gone;
+  // What stood there was said of a record that was there.
+  if (gone)
+    for (const Shown& shown : rows_) show_fault(shown, QString());
+}
+
 QStringList RecordForm::typed_texts() const {
   QStringList texts;
   for (const Shown& shown : rows_)

@@ -44,7 +44,7 @@ class RecordForm : public QWidget {
   [[nodiscard]] bool has_typing() const;
   [[nodiscard]] QStringList typed_texts() const;
   /// While the record is gone nothing is saved or shown anew: what was typed stays.
-  void set_gone(bool gone) { gone_ = gone; }
+  void set_gone(bool gone);
   /// Saves what was typed while the record was gone, as if it were typed now.
   void save_typed();
   void drop_typing();
