@@ -39,10 +39,6 @@ class Query {
     (bind_one(++index, values), ...);
     return *this;
   }
-  void with_each(const std::vector<std::string>& values) {
-    int index = 0;
-    for (const std::string& value : values) bind_one(++index, value);
-  }
   bool step() { return statement_->executeStep(); }
   void run() {
     while (statement_->executeStep()) {

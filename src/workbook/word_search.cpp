@@ -1,6 +1,7 @@
 #include "word_search.hpp"
 
 #include <SQLiteCpp/Statement.h>
+#include <sqlite3.h>
 
 #include <algorithm>
 #include <utility>
@@ -13,6 +14,36 @@ namespace {
 
 constexpr std::size_t most_kept = 8;               // sets, and answers to what was typed last
 constexpr std::size_t most_indexed_apart = 4000;   // records whose words are indexed anew when a set is made
+
+/// The first column of a query, whole numbers. By itself and not through the wrapper, whose care for each cell takes longer than SQLite
+/// takes for the row; here they come by the hundred thousand.
+class NumberWalk {
+ public:
+  NumberWalk(const SQLite::Database& database, const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers = {})
+      : handle_(database.getHandle()) {
+    must(sqlite3_prepare_v2(handle_, sql.c_str(), static_cast<int>(sql.size()), &statement_, nullptr));
+    int index = 0;
+    for (const std::string& text : texts) must(sqlite3_bind_text(statement_, ++index, text.data(), static_cast<int>(text.size()), SQLITE_TRANSIENT));
+    for (const std::int64_t number : numbers) must(sqlite3_bind_int64(statement_, ++index, number));
+  }
+  ~NumberWalk() { sqlite3_finalize(statement_); }
+  NumberWalk(const NumberWalk&) = delete;
+  NumberWalk& operator=(const NumberWalk&) = delete;
+
+  bool step() {
+    const int code = sqlite3_step(statement_);
+    if (code != SQLITE_DONE) must(code == SQLITE_ROW ? SQLITE_OK : code);
+    return code == SQLITE_ROW;
+  }
+  [[nodiscard]] std::int64_t number() const { return sqlite3_column_int64(statement_, 0); }
+
+ private:
+  void must(int code) const {
+    if (code != SQLITE_OK) throw SQLite::Exception(handle_, code);
+  }
+  sqlite3* handle_;
+  sqlite3_stmt* statement_ = nullptr;
+};
 
 std::string key_of(const std::vector<NumberQuery>& narrowings) {
   std::string key;
@@ -41,10 +72,9 @@ const WordSearch::Narrowed& WordSearch::narrowed_to(const std::vector<NumberQuer
   try {
     for (std::size_t i = 0; i < narrowings.size(); ++i) {
       std::vector<bool> has;
-      Query found = inside_->query(narrowings[i].sql);
-      found.with_each(narrowings[i].values);
+      NumberWalk found(*inside_->database, narrowings[i].sql, narrowings[i].values);
       while (found.step()) {
-        const auto number = static_cast<std::size_t>(found.whole(0));
+        const auto number = static_cast<std::size_t>(found.number());
         if (i > 0 && (number >= narrowed.has.size() || !narrowed.has[number])) continue;
         if (number >= has.size()) has.resize(std::max(number + 1, 2 * has.size()));
         has[number] = true;
@@ -80,18 +110,13 @@ void WordSearch::index_words(Narrowed& narrowed) const {
   narrowed.words->exec("COMMIT");
 }
 
-void WordSearch::each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take) {
-  forget_what_changed();
-  each_now(narrowings, match, take);
-}
-
-void WordSearch::each_now(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take) {
+template <class Take>
+void WordSearch::walk(const std::vector<NumberQuery>& narrowings, const std::string& match, const char* order, const Take& take) {
   if (narrowings.empty()) {
-    // The order of the search index is the order of the record numbers, so that the newest come without sorting.
-    Query found = inside_->query(match.empty() ? "SELECT number FROM record WHERE body IS NOT NULL ORDER BY number DESC"
-                                               : "SELECT rowid FROM search WHERE search MATCH ?1 ORDER BY rowid DESC");
-    if (!match.empty()) found.with(match);
-    while (found.step() && take(found.whole(0))) {
+    NumberWalk found(*inside_->database,
+                     (match.empty() ? std::string("SELECT number FROM record WHERE body IS NOT NULL") : std::string("SELECT rowid FROM search WHERE search MATCH ?1")) + order,
+                     match.empty() ? std::vector<std::string>() : std::vector{match});
+    while (found.step() && take(found.number())) {
     }
     return;
   }
@@ -103,18 +128,23 @@ void WordSearch::each_now(const std::vector<NumberQuery>& narrowings, const std:
   }
   if (narrowed.newest_first.empty()) return;
   if (narrowed.words != nullptr) {
-    SQLite::Statement found(*narrowed.words, "SELECT rowid FROM search WHERE search MATCH ?1 ORDER BY rowid DESC");
-    found.bind(1, match);
-    while (found.executeStep() && take(found.getColumn(0).getInt64())) {
+    NumberWalk found(*narrowed.words, std::string("SELECT rowid FROM search WHERE search MATCH ?1") + order, {match});
+    while (found.step() && take(found.number())) {
     }
     return;
   }
-  Query found = inside_->query("SELECT rowid FROM search WHERE search MATCH ?1 AND rowid BETWEEN ?2 AND ?3 ORDER BY rowid DESC");
-  found.with(match, narrowed.newest_first.back(), narrowed.newest_first.front());
+  NumberWalk found(*inside_->database, std::string("SELECT rowid FROM search WHERE search MATCH ?1 AND rowid BETWEEN ?2 AND ?3") + order, {match},
+                   {narrowed.newest_first.back(), narrowed.newest_first.front()});
   while (found.step()) {
-    const std::int64_t number = found.whole(0);
+    const std::int64_t number = found.number();
     if (narrowed.has[static_cast<std::size_t>(number)] && !take(number)) return;
   }
+}
+
+void WordSearch::each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take) {
+  forget_what_changed();
+  // The order of the search index is the order of the record numbers, so that the newest come without sorting.
+  walk(narrowings, match, " ORDER BY rowid DESC", take);
 }
 
 const std::vector<std::int64_t>& WordSearch::all(const std::vector<NumberQuery>& narrowings, const std::string& match) {
@@ -122,10 +152,12 @@ const std::vector<std::int64_t>& WordSearch::all(const std::vector<NumberQuery>&
   std::string key = key_of(narrowings).append(match);
   if (const auto known = found_.find(key); known != found_.end()) return known->second;
   std::vector<std::int64_t> numbers;
-  each_now(narrowings, match, [&numbers](std::int64_t number) {
+  // The index is read forward in half the time that it takes backward.
+  walk(narrowings, match, "", [&numbers](std::int64_t number) {
     numbers.push_back(number);
     return true;
   });
+  if (!numbers.empty() && numbers.front() < numbers.back()) std::ranges::reverse(numbers);
   return found_.emplace(std::move(key), std::move(numbers)).first->second;
 }
 

@@ -39,7 +39,8 @@ class WordSearch {
   };
 
   void forget_what_changed();
-  void each_now(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take);
+  template <class Take>
+  void walk(const std::vector<NumberQuery>& narrowings, const std::string& match, const char* order, const Take& take);
   [[nodiscard]] const Narrowed& narrowed_to(const std::vector<NumberQuery>& narrowings);
   void index_words(Narrowed& narrowed) const;
 

@@ -101,3 +101,30 @@ TEST_CASE("Without its backup a workbook is not brought forward: it stays as it 
   CHECK(check_content(reading).empty());
   CHECK(bytes_of(folder.file()) == before);
 }
+
+// version_2.gritwright was written by the program while its schema was the second: two bags taken in from a list, one replaced by a second
+// list, and two lines written down.
+TEST_CASE("A workbook of the second version is brought forward, and its log can be listed without small changes", "[workbook][regression]") {
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_2.gritwright", folder.file());
+  OpeningOptions reading = hand.options();
+  reading.access = Access::read_only;
+  ListFilter told;
+  told.without_small = true;
+  {
+    const OpenWorkbook before = opened(folder.file(), reading);
+    CHECK(check_content(before).empty());
+    CHECK(before.count(RecordKind::log_entry, told) == 4);  // it did not know which are small
+    CHECK(search(before, {.words = "frost", .material = {}}).size() == 1);
+  }
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(check_content(workbook).empty());
+  CHECK(workbook.count(RecordKind::log_entry) == 4);
+  CHECK(workbook.count(RecordKind::log_entry, told) == 2);
+  CHECK(search(workbook, {.words = "frost", .material = {}}).size() == 1);
+  CHECK(search(workbook, {.material = "kanuma"}).size() == 4);  // the bag and three entries about it
+  REQUIRE(workbook.undo());
+  REQUIRE(workbook.undo());
+  CHECK(workbook.find(Id<Bag>{"K-07"})->record.note.empty());
+}

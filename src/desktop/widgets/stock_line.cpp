@@ -127,9 +127,9 @@ void StockLine::enter() {
     amount_->clear();
     show_fault({});
     if (!amount->by_jug) return emit book_.told(told);
-    const auto by = density ? density : amount->fallback_density;
-    const QString weight = to_local(density_text(in_g_l(*by), units_));
-    emit book_.told(density ? tr("%1, at its own litre weight of %2.").arg(told, weight) : tr("%1, at the typical litre weight of %2: measure its own.").arg(told, weight));
+    const auto weight = [&](BulkDensity of_a_litre) { return to_local(density_text(in_g_l(of_a_litre), units_)); };
+    if (density) emit book_.told(tr("%1, at its own litre weight of %2.").arg(told, weight(*density)));
+    else if (amount->fallback_density) emit book_.told(tr("%1, at the typical litre weight of %2: measure its own.").arg(told, weight(*amount->fallback_density)));
   });
 }
 
