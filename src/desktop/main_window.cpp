@@ -588,7 +588,7 @@ void MainWindow::apply_settings() {
 }
 
 void MainWindow::tell_trouble(const Problem& problem) {
-  if (record_ != nullptr && (problem.where.file.empty() || problem.where.file == record_->workbook().file().string())) say(sentence_text(problem));
+  if (record_ != nullptr && (!problem.where.file || *problem.where.file == record_->workbook().file().string())) say(sentence_text(problem));
 }
 
 void MainWindow::say(const QString& sentence) { statusBar()->showMessage(sentence, 10000); }
