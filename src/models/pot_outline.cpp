@@ -9,25 +9,20 @@
 
 namespace gritwright {
 
-/// Points of the first quadrant by the normals of a circle, and t^n. Only away from the outline is the table good enough to decide by.
+/// The first quadrant of a superellipse of half lengths 1, n >= 2, and t^n.
 struct SoftOutline {
+  /// A point with the line that touches the outline there.
   struct Touch {
-    double u, v;              ///< the point
-    double along_u, along_v;  ///< its normal, before the lengths stretch it
+    double u, v;
+    double along_u, along_v;  ///< its normal of length 1, before the lengths stretch it
   };
-  std::array<Touch, 17> touches{};
+  double exponent;
+  std::vector<Touch> touches;  ///< from the right to the back
   std::vector<double> powers;
   double power_error = 0;
 
-  explicit SoftOutline(double n) {
-    for (std::size_t i = 0; i < touches.size(); ++i) {
-      const double angle = std::numbers::pi / 2 * static_cast<double>(i) / static_cast<double>(touches.size() - 1);
-      const double c = i + 1 == touches.size() ? 0 : std::cos(angle);
-      const double s = std::sin(angle);
-      const double in_u = std::pow(c, n / (n - 1));
-      const double in_v = std::pow(s, n / (n - 1));
-      touches[i] = {std::pow(in_u / (in_u + in_v), 1 / n), std::pow(in_v / (in_u + in_v), 1 / n), c, s};
-    }
+  explicit SoftOutline(double n) : exponent(n) {
+    place_touches();
     constexpr int steps = 1024;
     for (int i = 0; i <= steps; ++i) powers.push_back(std::pow(static_cast<double>(i) / steps, n));
     // Of a chord of a curve that bends upward, n >= 2.
@@ -37,6 +32,39 @@ struct SoftOutline {
     const double place = t * static_cast<double>(powers.size() - 1);
     const auto step = std::min(static_cast<std::size_t>(place), powers.size() - 2);
     return powers[step] + (place - static_cast<double>(step)) * (powers[step + 1] - powers[step]);
+  }
+
+  /// The outline of half lengths a and b seen from a point of the first quadrant.
+  struct From {
+    double x, y, a, b;
+  };
+  /// The nearest of it. The search ends as soon as anything is nearer than `near_enough_cm`, and leaves out what is not nearer than
+  /// `farthest_cm`; if nothing is, the answer is some line no nearer than that.
+  [[nodiscard]] Outline::Nearest nearest(const From& from, double near_enough_cm, double farthest_cm) const;
+
+ private:
+  /// Steps of the normal resolve the corner, steps of a coordinate the flat sides; the second half mirrors the first.
+  void place_touches() {
+    constexpr int normals = 128;
+    constexpr int coordinates = 256;
+    std::vector<double> angles{0};
+    for (int i = 1; i <= normals; ++i) angles.push_back(std::numbers::pi / 4 * i / normals);
+    const double diagonal = std::pow(0.5, 1 / exponent);
+    for (int i = 1; i < coordinates; ++i) {
+      const double v = diagonal * i / coordinates;
+      angles.push_back(std::atan(std::pow(v, exponent - 1) / std::pow(1 - std::pow(v, exponent), 1 - 1 / exponent)));
+    }
+    std::ranges::sort(angles);
+    const auto same = std::unique(angles.begin(), angles.end(), [](double a, double b) { return b - a <= 1e-9 * b; });
+    angles.erase(same, angles.end());
+    const double q = exponent / (exponent - 1);
+    for (const double angle : angles) {
+      const double in_u = std::pow(std::cos(angle), q);
+      const double in_v = std::pow(std::sin(angle), q);
+      touches.push_back({std::pow(in_u / (in_u + in_v), 1 / exponent), std::pow(in_v / (in_u + in_v), 1 / exponent), std::cos(angle), std::sin(angle)});
+    }
+    for (std::size_t i = touches.size() - 1; i-- > 0;)
+      touches.push_back({touches[i].v, touches[i].u, touches[i].along_v, touches[i].along_u});
   }
 };
 
@@ -56,6 +84,8 @@ double square(double value) { return value * value; }
 double hexagon_reach(double x, double y) { return std::max(y, sqrt3 / 2 * x + y / 2); }
 double octagon_reach(double x, double y) { return std::max({x, y, (x + y) / sqrt2}); }
 
+double long_by(double x, double y) { return std::sqrt(x * x + y * y); }
+
 /// Of a point of the first quadrant inside the ellipse, by the centres of curvature.
 Outline::Nearest nearest_on_ellipse(double x, double y, double a, double b) {
   double tx = 1 / sqrt2;
@@ -63,17 +93,17 @@ Outline::Nearest nearest_on_ellipse(double x, double y, double a, double b) {
   for (int i = 0; i < 6; ++i) {
     const double centre_x = (a * a - b * b) * tx * tx * tx / a;
     const double centre_y = (b * b - a * a) * ty * ty * ty / b;
-    const double radius = std::hypot(a * tx - centre_x, b * ty - centre_y);
-    const double away = std::hypot(x - centre_x, y - centre_y);
+    const double radius = long_by(a * tx - centre_x, b * ty - centre_y);
+    const double away = long_by(x - centre_x, y - centre_y);
     if (away < 1e-12) break;
     tx = std::clamp(((x - centre_x) * radius / away + centre_x) / a, 0.0, 1.0);
     ty = std::clamp(((y - centre_y) * radius / away + centre_y) / b, 0.0, 1.0);
-    const double length = std::hypot(tx, ty);
+    const double length = long_by(tx, ty);
     tx /= length;
     ty /= length;
   }
-  const double steep = std::hypot(tx / a, ty / b);
-  return {std::hypot(x - a * tx, y - b * ty), tx / a / steep, ty / b / steep};
+  const double steep = long_by(tx / a, ty / b);
+  return {long_by(x - a * tx, y - b * ty), tx / a / steep, ty / b / steep};
 }
 
 /// Support of a superellipse and its change with the angle, by the conjugate exponent.
@@ -97,8 +127,9 @@ Support superellipse_support(double c, double s, double a, double b, double q) {
 
 double conjugate(double n) { return n > 1 + 1e-9 ? n / (n - 1) : 1e9; }
 
-/// Inside a convex outline the distance to it is the least distance to a line that touches it.
-Outline::Nearest nearest_on_superellipse(double x, double y, double a, double b, double n) {
+/// Inside a convex outline the distance to it is the least distance to a line that touches it. For exponents below 2, which leave
+/// the gap a single least value in the quadrant; at larger ones the flat sides and the corner each may have one.
+Outline::Nearest nearest_on_pointed_outline(double x, double y, double a, double b, double n) {
   static const auto angles = [] {
     std::array<std::pair<double, double>, support_angles> table;
     for (int i = 0; i < support_angles; ++i) {
@@ -135,65 +166,134 @@ Outline::Nearest nearest_on_superellipse(double x, double y, double a, double b,
   return best;
 }
 
-/// The same from the tables: the touching lines need no powers, and few steps lead from the best of them to the nearest.
-Outline::Nearest nearest_by_table(double x, double y, double a, double b, double n, const SoftOutline& soft) {
-  struct Line {
-    double gap, slope, c, s;
-  };
-  const auto line = [&](std::size_t i) {
-    const SoftOutline::Touch& touch = soft.touches[i];
-    const double along_x = touch.along_u / a;
-    const double along_y = touch.along_v / b;
-    const double long_by = std::sqrt(along_x * along_x + along_y * along_y);
-    const double c = along_x / long_by;
-    const double s = along_y / long_by;
-    const double dx = a * touch.u - x;
-    const double dy = b * touch.v - y;
-    return Line{dx * c + dy * s, dy * c - dx * s, c, s};
-  };
-  std::size_t best = 0;
-  Line low = line(0);
-  for (std::size_t i = 1; i < soft.touches.size(); ++i) {
-    const Line here = line(i);
-    if (here.gap >= low.gap) continue;
-    low = here;
-    best = i;
+/// A touch of a soft outline, seen from a point.
+struct SeenTouch {
+  std::size_t at = 0;
+  double dx = 0, dy = 0;  // from the point
+  double right = 0, back = 0;
+  double gap_cm = 0;  // to the touching line
+  [[nodiscard]] double slope() const { return dy * right - dx * back; }
+};
+
+SeenTouch seen(const SoftOutline& soft, const SoftOutline::From& from, std::size_t at) {
+  const SoftOutline::Touch& touch = soft.touches[at];
+  SeenTouch line;
+  line.at = at;
+  line.dx = from.a * touch.u - from.x;
+  line.dy = from.b * touch.v - from.y;
+  const double right = touch.along_u * from.b;
+  const double back = touch.along_v * from.a;
+  const double length = long_by(right, back);
+  line.right = right / length;
+  line.back = back / length;
+  line.gap_cm = line.dx * line.right + line.dy * line.back;
+  return line;
+}
+
+/// Between two neighbouring touches the outline is as good as a cubic of one coordinate; the place on it that looks at the point.
+Outline::Nearest nearest_between(const SoftOutline& soft, const SoftOutline::From& from, const SeenTouch& low, const SeenTouch& high) {
+  const SoftOutline::Touch& first = soft.touches[low.at];
+  const SoftOutline::Touch& second = soft.touches[high.at];
+  const bool beside = first.u + second.u >= first.v + second.v;  // on the right side, by v; else on the back side, by u
+  const double t0 = beside ? first.v : second.u;
+  const double t1 = beside ? second.v : first.u;
+  const double f0 = beside ? first.u : second.v;
+  const double f1 = beside ? second.u : first.v;
+  const double m0 = beside ? -first.along_v / first.along_u : -second.along_u / second.along_v;
+  const double m1 = beside ? -second.along_v / second.along_u : -first.along_u / first.along_v;
+  const double across = beside ? from.a : from.b;
+  const double length = beside ? from.b : from.a;
+  const double across_point = beside ? from.x : from.y;
+  const double along_point = beside ? from.y : from.x;
+  const double h = t1 - t0;
+  const double bend = 3 * (f1 - f0) / h - 2 * m0 - m1;
+  const double twist = m0 + m1 - 2 * (f1 - f0) / h;
+  double k = low.slope() / (low.slope() - high.slope());
+  if (!beside) k = 1 - k;
+  double out = 0;
+  double f_slope = 0;
+  for (int i = 0; i < 4; ++i) {
+    f_slope = m0 + k * (2 * bend + 3 * twist * k);
+    out = across * (f0 + h * k * (m0 + k * (bend + twist * k))) - across_point;
+    const double fall = out * across * f_slope + length * (length * (t0 + h * k) - along_point);
+    const double steep = across * across * f_slope * f_slope + out * across * (2 * bend + 6 * twist * k) / h + length * length;
+    if (!(steep > 0)) break;
+    const double next = std::clamp(k - fall / steep / h, 0.0, 1.0);
+    if (std::abs(next - k) < 1e-9) break;
+    k = next;
   }
-  Outline::Nearest nearest{low.gap, low.c, low.s};
-  // Where the gap still falls there is a neighbour beyond, on whose side it rises.
-  const bool falls_ahead = low.slope < 0;
-  if (falls_ahead ? best + 1 == soft.touches.size() : best == 0 || low.slope == 0) return nearest;
-  const Line other = line(falls_ahead ? best + 1 : best - 1);
-  double from = std::atan2(low.s, low.c);
-  double from_slope = low.slope;
-  double to = std::atan2(other.s, other.c);
-  double to_slope = other.slope;
-  if ((from_slope < 0) == (to_slope < 0)) return nearest_on_superellipse(x, y, a, b, n);
-  const double q = conjugate(n);
-  constexpr double flat_cm = 1e-7;
-  for (int i = 0; i < 12; ++i) {
-    const double middle = (from * to_slope - to * from_slope) / (to_slope - from_slope);
-    const double c = std::cos(middle);
-    const double s = std::sin(middle);
-    const Support support = superellipse_support(c, s, a, b, q);
-    const double gap = support.reach - x * c - y * s;
-    const double slope = support.slope + x * s - y * c;
-    if (gap < nearest.depth_cm) nearest = {gap, c, s};
-    if (std::abs(slope) < flat_cm) break;
-    // The end that stays is weighed down, so that it can't stay for long (the Illinois rule).
-    if ((slope < 0) == (to_slope < 0)) {
-      from_slope /= 2;
-    } else {
-      from = to;
-      from_slope = to_slope;
-    }
-    to = middle;
-    to_slope = slope;
-  }
-  return nearest;
+  f_slope = m0 + k * (2 * bend + 3 * twist * k);
+  out = across * (f0 + h * k * (m0 + k * (bend + twist * k))) - across_point;
+  const double norm = std::hypot(length, across * f_slope);
+  const double over = length / norm;
+  const double beyond = -across * f_slope / norm;
+  const double gap = out * over + (length * (t0 + h * k) - along_point) * beyond;
+  return beside ? Outline::Nearest{gap, over, beyond} : Outline::Nearest{gap, beyond, over};
+}
+
+/// Is any of the outline between two touches nearer? It lies beyond their chord.
+bool chord_nearer(const SeenTouch& low, const SeenTouch& high, double than_cm) {
+  const double twice_area = low.dx * high.dy - high.dx * low.dy;
+  if (twice_area <= 0) return true;
+  const double along_x = high.dx - low.dx;
+  const double along_y = high.dy - low.dy;
+  return than_cm > 0 && twice_area * twice_area < than_cm * than_cm * (along_x * along_x + along_y * along_y);
+}
+
+/// A plan asks for the outlines of one pot many times.
+std::shared_ptr<const SoftOutline> soft_outline(double exponent) {
+  thread_local std::shared_ptr<const SoftOutline> last;
+  if (last == nullptr || last->exponent != exponent) last = std::make_shared<const SoftOutline>(exponent);
+  return last;
 }
 
 }  // namespace
+
+Outline::Nearest SoftOutline::nearest(const From& from, double near_enough_cm, double farthest_cm) const {
+  // Several parts of the outline may be about as far: none is left out before its chord is too far.
+  constexpr double hair_cm = 1e-10;
+  Outline::Nearest best{std::numeric_limits<double>::infinity(), 0, 0};
+  const auto take = [&](const SeenTouch& line) {
+    if (line.gap_cm < best.depth_cm) best = {line.gap_cm, line.right, line.back};
+  };
+  const auto open = [&](const SeenTouch& low, const SeenTouch& high) {
+    return chord_nearer(low, high, std::min(best.depth_cm - hair_cm, farthest_cm));
+  };
+  constexpr std::size_t coarse_steps = 16;
+  std::array<SeenTouch, coarse_steps + 1> coarse;
+  for (std::size_t i = 0; i <= coarse_steps; ++i) {
+    coarse[i] = seen(*this, from, i * (touches.size() - 1) / coarse_steps);
+    take(coarse[i]);
+    if (best.depth_cm < near_enough_cm) return best;
+  }
+  struct Part {
+    SeenTouch low, high;
+  };
+  std::array<Part, 32> waiting;  // one for each halving, and one more
+  for (std::size_t i = 0; i < coarse_steps; ++i) {
+    if (!open(coarse[i], coarse[i + 1])) continue;
+    std::size_t count = 0;
+    waiting[count++] = {coarse[i], coarse[i + 1]};
+    while (count > 0) {
+      const Part part = waiting[--count];
+      if (!open(part.low, part.high)) continue;
+      if (part.high.at - part.low.at == 1) {
+        if (!(part.low.slope() < 0 && part.high.slope() > 0)) continue;
+        const Outline::Nearest between = nearest_between(*this, from, part.low, part.high);
+        if (between.depth_cm < best.depth_cm) best = between;
+      } else {
+        const SeenTouch middle = seen(*this, from, (part.low.at + part.high.at) / 2);
+        take(middle);
+        // The half toward which the gap falls is looked at first.
+        const bool ahead = middle.slope() < 0;
+        waiting[count++] = ahead ? Part{part.low, middle} : Part{middle, part.high};
+        waiting[count++] = ahead ? Part{middle, part.high} : Part{part.low, middle};
+      }
+      if (best.depth_cm < near_enough_cm) return best;
+    }
+  }
+  return best;
+}
 
 double Outline::gauge(double x_cm, double y_cm) const {
   const double x = std::abs(x_cm);
@@ -216,6 +316,7 @@ Outline::Nearest Outline::curve_depth(double x_cm, double y_cm) const {
     const double out = std::hypot(x, y);
     return out > 0 ? Nearest{half_length_cm - out, x / out, y / out} : Nearest{half_length_cm, 1, 0};
   }
+  if (soft != nullptr) return soft->nearest({x, y, half_length_cm, half_width_cm}, 0, std::numeric_limits<double>::infinity());
   const double outside = gauge(x, y);
   if (outside > 1) {
     const double u = x / half_length_cm / half_length_cm;
@@ -223,8 +324,7 @@ Outline::Nearest Outline::curve_depth(double x_cm, double y_cm) const {
     return {(1 - outside) * std::min(half_length_cm, half_width_cm), u / std::hypot(u, v), v / std::hypot(u, v)};
   }
   if (kind == Kind::ellipse) return nearest_on_ellipse(x, y, half_length_cm, half_width_cm);
-  if (soft != nullptr) return nearest_by_table(x, y, half_length_cm, half_width_cm, exponent, *soft);
-  return nearest_on_superellipse(x, y, half_length_cm, half_width_cm, exponent);
+  return nearest_on_pointed_outline(x, y, half_length_cm, half_width_cm, exponent);
 }
 
 Outline::Nearest Outline::nearest(double x_cm, double y_cm) const {
@@ -235,12 +335,25 @@ Outline::Nearest Outline::nearest(double x_cm, double y_cm) const {
   return found;
 }
 
-double Outline::support_cm(double right, double back) const {
-  const double c = std::abs(right);
-  const double s = std::abs(back);
-  const double reach = kind == Kind::ellipse ? std::hypot(half_length_cm * c, half_width_cm * s)
-                                             : superellipse_support(c, s, half_length_cm, half_width_cm, conjugate(exponent)).reach;
-  return reach - inset_cm;
+std::optional<Outline::Nearest> Outline::nearest_within(double x_cm, double y_cm, double limit_cm) const {
+  const double all = limit_cm + inset_cm;
+  const double a = half_length_cm;
+  const double b = half_width_cm;
+  Nearest found;
+  if (soft != nullptr && a > 0 && b > 0) {
+    found = soft->nearest({std::abs(x_cm), std::abs(y_cm), a, b}, 0, all);
+    if (found.depth_cm > all) return std::nullopt;
+    return Nearest{found.depth_cm - inset_cm, std::copysign(found.right, x_cm), std::copysign(found.back, y_cm)};
+  }
+  // An outline scaled down by as much lies within.
+  if (kind == Kind::ellipse && a > 0 && b > 0) {
+    const double share = 1 - all / std::min(a, b);
+    const double u = x_cm / a;
+    const double v = y_cm / b;
+    if (share > 0 && u * u + v * v < share * share) return std::nullopt;
+  }
+  found = nearest(x_cm, y_cm);
+  return found.depth_cm <= limit_cm ? std::optional(found) : std::nullopt;
 }
 
 double Outline::depth_inside_cm(double x_cm, double y_cm) const {
@@ -279,6 +392,7 @@ bool Outline::holds(double x_cm, double y_cm, double inset) const {
     const double hair = 4 * soft->power_error;
     if (all < least && sum <= soft->power(1 - all / least) - hair) return true;
     if (all < most && sum > soft->power(1 - all / most) + hair) return false;
+    return soft->nearest({x, y, half_length_cm, half_width_cm}, all, all).depth_cm >= all;
   }
   const double here = gauge(x, y);
   if (here <= 1 - all / least) return true;
@@ -369,7 +483,7 @@ PotOutlines::PotOutlines(const PotGeometry& pot)
     case Shape::superellipse:
       pattern_.kind = Outline::Kind::superellipse;
       pattern_.exponent = *container.exponent;
-      if (pattern_.exponent >= least_tabled_exponent) soft_ = std::make_shared<const SoftOutline>(pattern_.exponent);
+      if (pattern_.exponent >= least_tabled_exponent) soft_ = soft_outline(pattern_.exponent);
       pattern_.soft = soft_.get();
       break;
     case Shape::drum: {

@@ -134,6 +134,34 @@ bool RootBlockBody::contains(const Point3& p) const {
   return outlines_->at(p.z).holds(p.x, p.y, 0);
 }
 
+bool RootBlockBody::may_meet_disc(const Point3& p, const Point3& normal, double level_cm) const {
+  const auto spread = [&](double along) { return level_cm * std::sqrt(std::max(0.0, 1 - along * along)); };
+  if (std::abs(p.x) - spread(normal.x) > length_cm_ / 2 || std::abs(p.y) - spread(normal.y) > width_cm_ / 2) return false;
+  if (p.z + spread(normal.z) < 0 || p.z - spread(normal.z) > height_cm_) return false;
+  // What says how far out a point lies bends upward, so nowhere on the disc is it less than its slope at the middle allows.
+  double beyond = -1;
+  Point3 slope;
+  const auto add = [&](double t, double half, double exponent, double& slope_along) {
+    const double power = exponent == 2 ? t * t : t <= 1 ? tabled_power(t) : std::pow(t, exponent);
+    beyond += power;
+    slope_along = t > 0 ? exponent * power / t / half : 0;
+  };
+  if (form_ == Form::elliptic) {
+    add(std::abs(p.x) / (length_cm_ / 2), length_cm_ / 2, 2, slope.x);
+    add(std::abs(p.y) / (width_cm_ / 2), width_cm_ / 2, 2, slope.y);
+  } else if (form_ == Form::rounded && !powers_.empty()) {
+    add(std::abs(p.x) / (length_cm_ / 2), length_cm_ / 2, exponent_, slope.x);
+    add(std::abs(p.y) / (width_cm_ / 2), width_cm_ / 2, exponent_, slope.y);
+    add(std::abs(p.z - height_cm_ / 2) / (height_cm_ / 2), height_cm_ / 2, exponent_, slope.z);
+  } else {
+    return true;
+  }
+  slope = {std::copysign(slope.x, p.x), std::copysign(slope.y, p.y), std::copysign(slope.z, p.z - height_cm_ / 2)};
+  const double square_on = dot(slope, normal);
+  const double hair = form_ == Form::rounded ? 3 * power_error(exponent_) : 0;
+  return beyond - hair <= level_cm * std::sqrt(std::max(0.0, dot(slope, slope) - square_on * square_on)) * (1 + 1e-4);
+}
+
 double RootBlockBody::tabled_power(double t) const {
   const double place = t * power_steps;
   const auto step = std::min(static_cast<std::size_t>(place), powers_.size() - 2);

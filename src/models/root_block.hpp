@@ -27,6 +27,9 @@ class RootBlockBody {
 
   [[nodiscard]] bool contains(const Point3& p) const;
 
+  /// False only where no point of the block lies within `level_cm` of `p` in the plane through it that is square to `normal`, of length 1.
+  [[nodiscard]] bool may_meet_disc(const Point3& p, const Point3& normal, double level_cm) const;
+
   /// How deep a point lies behind a face of the block's box, square to it.
   [[nodiscard]] double depth_behind(Face face, const Point3& p) const;
   /// Outward normal of a face.

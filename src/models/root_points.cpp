@@ -71,30 +71,29 @@ class TouchTest {
   [[nodiscard]] bool reaches(const NearSurface& surface, const Point3& p) const {
     if (surface.distance_cm > working_cm_) return false;
     const double out = std::max(0.0, surface.distance_cm) + point_hair_cm;
-    if (in_block(p + out * surface.normal)) return true;
+    const Point3 foot = cutting_.placement.to_tree(p + out * surface.normal);
+    if (block_.contains(foot)) return true;
     const double level = std::sqrt(std::max(0.0, working_cm_ * working_cm_ - out * out));
     if (level <= 0) return false;
-    const Point3 helper = std::abs(surface.normal.z) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
-    Point3 u = cross(surface.normal, helper);
+    const Point3 normal = cutting_.placement.turned_back(surface.normal);
+    if (!block_.may_meet_disc(foot, normal, level)) return false;
+    const Point3 helper = std::abs(normal.z) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
+    Point3 u = cross(normal, helper);
     u = 1 / std::sqrt(dot(u, u)) * u;
-    const Point3 v = cross(surface.normal, u);
+    const Point3 v = cross(normal, u);
     constexpr int spokes = 16;
+    static const auto turn = [] {
+      std::array<std::array<double, 2>, spokes> table{};
+      for (int k = 0; k < spokes; ++k)
+        table[static_cast<std::size_t>(k)] = {std::cos(2 * std::numbers::pi * k / spokes), std::sin(2 * std::numbers::pi * k / spokes)};
+      return table;
+    }();
     for (const double share : {1.0, 0.5}) {
-      for (int i = 0; i < spokes; ++i) {
-        static const auto turn = [] {
-          std::array<std::array<double, 2>, spokes> table{};
-          for (int k = 0; k < spokes; ++k)
-            table[static_cast<std::size_t>(k)] = {std::cos(2 * std::numbers::pi * k / spokes), std::sin(2 * std::numbers::pi * k / spokes)};
-          return table;
-        }();
-        const auto& [c, s] = turn[static_cast<std::size_t>(i)];
-        if (in_block(p + out * surface.normal + level * share * (c * u + s * v))) return true;
-      }
+      for (const auto& [c, s] : turn)
+        if (block_.contains(foot + level * share * (c * u + s * v))) return true;
     }
     return false;
   }
-
-  [[nodiscard]] bool in_block(const Point3& in_pot) const { return block_.contains(cutting_.placement.to_tree(in_pot)); }
 
   [[nodiscard]] bool near_wall(const Point3& p) const {
     const AllowedSpace& space = *cutting_.space;
@@ -123,20 +122,24 @@ class TouchTest {
 
   [[nodiscard]] bool near_smooth_wall(const Point3& p, const Outline& outline, double height) const {
     const AllowedSpace& space = *cutting_.space;
-    const Outline::Nearest wall = outline.nearest(p.x, p.y);
     constexpr double step = 1e-3;
-    if (wall.depth_cm - space.side_clearance_cm() <= level_cm_) {
-      const bool above = p.z + step > space.highest_cm();
-      const double lean = above ? 0
-                                : (space.outlines().at(height + step).support_cm(wall.right, wall.back) -
-                                   outline.support_cm(wall.right, wall.back)) / step;
-      const double norm = std::hypot(1, lean);
-      if (reaches({(wall.depth_cm - space.side_clearance_cm()) / norm, 1 / norm * Point3{wall.right, wall.back, -lean}}, p)) return true;
+    if (const auto wall = outline.nearest_within(p.x, p.y, space.side_clearance_cm() + level_cm_)) {
+      double lean = 0;
+      if (p.z + step <= space.highest_cm()) {
+        // The line that touches the outline goes out as the outline's lengths grow under the place where it touches.
+        const Outline above = space.outlines().at(height + step);
+        const double to_curve = wall->depth_cm + outline.inset_cm;
+        lean = (wall->right * (p.x + to_curve * wall->right) * (above.half_length_cm / outline.half_length_cm - 1) +
+                wall->back * (p.y + to_curve * wall->back) * (above.half_width_cm / outline.half_width_cm - 1) -
+                (above.inset_cm - outline.inset_cm)) / step;
+      }
+      const double norm = std::sqrt(1 + lean * lean);
+      if (reaches({(wall->depth_cm - space.side_clearance_cm()) / norm, 1 / norm * Point3{wall->right, wall->back, -lean}}, p)) return true;
     }
     const auto mouth = space.outlines().mouth_above(height);
     if (!mouth) return false;
-    const Outline::Nearest lip = mouth->nearest(p.x, p.y);
-    return lip.depth_cm - mouth_inset_cm <= level_cm_ && reaches({lip.depth_cm - mouth_inset_cm, {lip.right, lip.back, 0}}, p);
+    const auto lip = mouth->nearest_within(p.x, p.y, mouth_inset_cm + level_cm_);
+    return lip && reaches({lip->depth_cm - mouth_inset_cm, {lip->right, lip->back, 0}}, p);
   }
 
   template <class Inside>

@@ -24,7 +24,7 @@ struct Outline {
   double half_width_cm = 0;
   double corner_cm = 0;   ///< rectangle: radius of its corners
   double exponent = 2;    ///< superellipse
-  const SoftOutline* soft = nullptr;  ///< superellipse: tables of its exponent, kept by the pot's outlines; null: worked out without
+  const SoftOutline* soft = nullptr;  ///< superellipse of an exponent of at least 2: its tables, kept by the pot's outlines
   double inset_cm = 0;    ///< how far the fillet stands in from the walls at this height
 
   /// Distance from the point to the outline: positive inside. Outside it is negative and only its sign counts.
@@ -36,9 +36,9 @@ struct Outline {
     double back = 0;
   };
   [[nodiscard]] Nearest nearest(double x_cm, double y_cm) const;
+  /// The same where the outline is no farther than `limit_cm`, else nothing. Faster than the distance.
+  [[nodiscard]] std::optional<Nearest> nearest_within(double x_cm, double y_cm, double limit_cm) const;
   [[nodiscard]] bool curved() const { return kind == Kind::ellipse || kind == Kind::superellipse; }
-  /// How far the outline reaches in a direction of length 1; the fillet's inset taken off. Ellipses and superellipses only.
-  [[nodiscard]] double support_cm(double right, double back) const;
   /// True if the point lies at least `inset` inside. Faster than the distance.
   [[nodiscard]] bool holds(double x_cm, double y_cm, double inset_cm) const;
   /// The farthest that points at least `inset` inside reach to the right (or left), and to the back (or front).
