@@ -136,21 +136,38 @@ class DayReader {
   }
 
   void add_experience(DayGround& ground, const std::vector<Stored<RepottingDay>>& days) const {
-    std::map<std::pair<std::string, std::string>, double> used_l;  // by day and mix
+    std::map<std::pair<std::string, std::string>, MixOnDay> mixes;  // by day and mix
     for (const auto& day : days) {
       for (const DayTree& tree : day.record.trees) {
-        if (!tree.done || !tree.used) continue;
-        if (tree.mix) used_l[{day.id.text, tree.mix->text}] += in_l(*tree.used);
+        const bool known = tree.done && tree.used;
+        if (tree.mix) {
+          MixOnDay& mix = mixes[{day.id.text, tree.mix->text}];
+          mix.day = day.record.day;
+          mix.complete = mix.complete && known;
+          if (known) mix.used_l += in_l(*tree.used);
+        }
+        if (!known) continue;
         if (const auto fill = fill_done(tree)) ground.plan.filled_before.push_back({as_it_lies(*fill), *tree.used});
       }
     }
     for (const auto& batch : workbook_.all<Batch>()) {
-      if (!batch.record.repotting_day || !batch.record.mix || !batch.record.made) continue;
-      const auto used = used_l.find({batch.record.repotting_day->text, batch.record.mix->text});
-      if (used == used_l.end()) continue;
+      if (!batch.record.repotting_day || !batch.record.mix) continue;
+      const auto of_day = mixes.find({batch.record.repotting_day->text, batch.record.mix->text});
+      if (of_day == mixes.end()) continue;
+      MixOnDay& mix = of_day->second;
       const auto left = batch.record.left ? std::optional(in_l(*batch.record.left)) : litres_left(ref_to(batch.id));
-      if (left && *left < in_l(*batch.record.made)) ground.plan.emptied_before.push_back({*batch.record.made, mixed_l(used->second), mixed_l(*left)});
+      mix.complete = mix.complete && batch.record.made && left;
+      if (!mix.complete) continue;
+      mix.made_l += in_l(*batch.record.made);
+      mix.left_l += *left;
     }
+    // One tub fills several trees, and one tree takes from several tubs: only all of a mix's tubs and trees together tell what was spilt.
+    std::vector<MixOnDay> told;
+    for (const auto& [key, mix] : mixes) {
+      if (mix.complete && mix.made_l > mix.left_l && mix.used_l > 0) told.push_back(mix);
+    }
+    std::ranges::stable_sort(told, {}, &MixOnDay::day);
+    for (const MixOnDay& mix : told) ground.plan.emptied_before.push_back({mixed_l(mix.made_l), mixed_l(mix.used_l), mixed_l(mix.left_l)});
     ground.learnt = placing_experience(ground.plan.filled_before, ground.plan.emptied_before);
   }
 
@@ -213,14 +230,14 @@ class DayReader {
   }
 
  private:
-  /// Litres as they lie, of the plan that was carried out; plans are named A, B, C from the best on. Empty where that one was not counted.
-  static std::optional<MixedVolume> fill_done(const DayTree& tree) {
-    const std::string& done = tree.done_plan.empty() ? tree.plan_name : tree.done_plan;
-    if (done == tree.plan_name) return tree.planned;
-    if (done.size() != 1 || tree.plan_name.size() != 1 || done < tree.plan_name) return std::nullopt;
-    const auto worse = static_cast<std::size_t>(done.front() - tree.plan_name.front()) - 1;
-    return worse < tree.worse_plans.size() ? std::optional(tree.worse_plans[worse]) : std::nullopt;
-  }
+  /// What is known of all tubs and trees of one mix on one day.
+  struct MixOnDay {
+    std::string day;
+    bool complete = true;
+    double used_l = 0;
+    double made_l = 0;
+    double left_l = 0;
+  };
 
   /// A fill as it lies is kept under the name of mixed litres in the record.
   static PotVolume as_it_lies(MixedVolume volume) { return pot_ml(in_l(volume) * 1000); }
@@ -388,6 +405,14 @@ std::optional<Id<MixVersion>> newest_version(const OpenWorkbook& workbook, const
   return newest;
 }
 
+std::optional<MixedVolume> fill_done(const DayTree& tree) {
+  const std::string& done = tree.done_plan.empty() ? tree.plan_name : tree.done_plan;
+  if (done == tree.plan_name) return tree.planned;
+  if (done.size() != 1 || tree.plan_name.size() != 1 || done < tree.plan_name) return std::nullopt;
+  const auto worse = static_cast<std::size_t>(done.front() - tree.plan_name.front()) - 1;
+  return worse < tree.worse_plans.size() ? std::optional(tree.worse_plans[worse]) : std::nullopt;
+}
+
 std::string tree_title(const Id<Tree>& id, const Tree& tree) {
   const std::string& name = tree.name.empty() ? tree.species : tree.name;
   return name.empty() || name == id.text ? id.text : id.text + " " + name;
@@ -469,24 +494,27 @@ std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalog
     for (const Repotting& one : stored->record.repottings)
       if (one.plan) carried_out.insert(one.plan->text);
   }
-  std::optional<TreePlan> newest;
-  std::string text;
+  std::optional<Id<RootMassPlan>> newest;
   for (const auto& stored : workbook.all_of(RecordKind::root_mass_plan)) {
-    const auto& kept = std::get<KeptRootMassPlan>(stored.record);
-    if (kept.tree != tree || carried_out.contains(stored.ref.id)) continue;
-    newest = TreePlan{{stored.ref.id}, kept.mix, {}, {}};
-    text = kept.plan;
+    if (std::get<KeptRootMassPlan>(stored.record).tree == tree && !carried_out.contains(stored.ref.id)) newest = Id<RootMassPlan>{stored.ref.id};
   }
-  if (!newest) return std::nullopt;
-  const auto file = read_root_mass_plan(text, newest->id.text, {&catalogue, {}});
-  if (!file) return std::nullopt;
-  const auto answer = work_out(file->plan);
-  if (!answer) return std::nullopt;
-  for (const WorkedPlan& plan : answer->plans) {
-    newest->fills.push_back(mixed_l(in_ml(plan.fill) / 1000));
-    newest->pots.push_back(plan.fits ? pot_in_library(workbook, pot_of(file->plan, plan)) : std::nullopt);
+  return newest ? tree_plan(workbook, catalogue, *newest) : std::nullopt;
+}
+
+std::optional<TreePlan> tree_plan(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RootMassPlan>& id) {
+  const auto stored = workbook.find(RecordRef{RecordKind::root_mass_plan, id.text});
+  if (!stored) return std::nullopt;
+  const auto& kept = std::get<KeptRootMassPlan>(stored->record);
+  const auto file = read_root_mass_plan(kept.plan, id.text, {&catalogue, {}});
+  const auto answer = file ? std::optional(work_out(file->plan)) : std::nullopt;
+  if (!answer || !*answer) return std::nullopt;
+  TreePlan found{id, kept.mix, {}, {}, {}};
+  for (const WorkedPlan& plan : (*answer)->plans) {
+    found.fills.push_back(mixed_l(in_ml(plan.fill) / 1000));
+    found.sphagnum.push_back(plan.sphagnum);
+    found.pots.push_back(plan.fits ? pot_in_library(workbook, pot_of(file->plan, plan)) : std::nullopt);
   }
-  return newest;
+  return found;
 }
 
 DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<Tree>& tree) {

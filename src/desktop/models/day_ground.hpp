@@ -52,18 +52,23 @@ struct SeasonGround {
 };
 [[nodiscard]] SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until);
 
-/// Fills of plan A and its fall-backs as they lie, by the newest root-mass plan of a tree; empty where it has none or it can't be
-/// worked out.
+/// Fills of plan A and its fall-backs as they lie, by a root-mass plan of the record; empty where it can't be worked out.
 struct TreePlan {
   Id<RootMassPlan> id;
   std::optional<Id<MixVersion>> mix;
   std::vector<MixedVolume> fills;
+  std::vector<PotVolume> sphagnum;  ///< of a shoulder; 0 where there is none
   std::vector<std::optional<Id<RecordedContainer>>> pots;  ///< that each goes into; absent: not in the library, or in stages back into its own
 };
+[[nodiscard]] std::optional<TreePlan> tree_plan(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RootMassPlan>& id);
+/// By the newest of a tree that was not carried out; empty where it has none.
 [[nodiscard]] std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<Tree>& tree);
 
 /// A tree as it comes onto a day: the newest version of its mix, its plan's pot or the one it stands in.
 [[nodiscard]] DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<Tree>& tree);
+
+/// Litres as they lie, of the plan that was carried out; plans are named A, B, C from the best on. Empty where that one was not counted.
+[[nodiscard]] std::optional<MixedVolume> fill_done(const DayTree& tree);
 
 /// "T-04 old pine"
 [[nodiscard]] std::string tree_title(const Id<Tree>& id, const Tree& tree);

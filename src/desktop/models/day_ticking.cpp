@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 #include <utility>
@@ -54,21 +55,42 @@ class DayGrain {
     const auto litres = state ? component_volumes(mixed, *state) : std::nullopt;
     for (std::size_t k = 0; litres && k < recipe.components.size(); ++k) {
       const BulkDensity density = dry_bulk_density(recipe.components[k].grain);
-      double open_l = in_l((*litres)[k]);  // ready to use
-      const GrainTaken* last = nullptr;
-      for (const GrainTaken& taken : answer_.taken) {
-        if (taken.component != recipe.components[k].name) continue;
-        last = &taken;
-        open_l -= take_from(taken, std::min(open_l, left_l(taken)), density, grain);
-      }
-      // What went beyond the day's count came out of the bag that was open.
-      if (last != nullptr) take_from(*last, open_l, density, grain);
-      else if (const auto& source = ground_.mixes[mix].sources[k]) add(grain, {*source, loose_l(open_l), density_of(*source).value_or(density)});
+      if (take_component(recipe.components[k].name, (*litres)[k], density, grain)) continue;
+      if (const auto& source = ground_.mixes[mix].sources[k]) add(grain, {*source, (*litres)[k], density_of(*source).value_or(density)});
     }
     return grain;
   }
 
+  /// Of the layers of a tree, as far as they stand on the shelf.
+  std::vector<RawGrain> take_layers(const TreeOfDay& tree) {
+    std::vector<RawGrain> grain;
+    for (const GrainLitres& layer : tree.layers) take_component(layer.name, layer.loose, {}, grain);
+    return grain;
+  }
+
+  /// Back to the bag, to be taken again.
+  void put_back(const RecordRef& holder, Mass mass) {
+    const auto at = std::ranges::find(ground_.shelf, holder);
+    if (at == ground_.shelf.end()) return;
+    const auto supply = static_cast<std::size_t>(at - ground_.shelf.begin());
+    if (const auto density = ground_.plan.shelf[supply].bulk_density) taken_l_[supply] -= in_l(loose_volume(mass, *density));
+  }
+
  private:
+  /// False where the day counts on no bag for it. `density` stands in where a bag's own is not known.
+  bool take_component(const std::string& name, LooseVolume ready, const std::optional<BulkDensity>& density, std::vector<RawGrain>& grain) {
+    double open_l = in_l(ready);
+    const GrainTaken* last = nullptr;
+    for (const GrainTaken& taken : answer_.taken) {
+      if (taken.component != name) continue;
+      last = &taken;
+      open_l -= take_from(taken, std::min(open_l, left_l(taken)), density, grain);
+    }
+    // What went beyond the day's count came out of the bag that was open.
+    if (last != nullptr) take_from(*last, open_l, density, grain);
+    return last != nullptr;
+  }
+
   static double yield_of(const GrainTaken& taken) { return taken.yield ? taken.yield->value() : 1; }
 
   /// Of what the day counts on from this bag, ready to use.
@@ -86,12 +108,13 @@ class DayGrain {
     return at == ground_.shelf.end() ? std::nullopt : ground_.plan.shelf[static_cast<std::size_t>(at - ground_.shelf.begin())].bulk_density;
   }
 
-  double take_from(const GrainTaken& taken, double ready_l, BulkDensity density, std::vector<RawGrain>& grain) {
+  double take_from(const GrainTaken& taken, double ready_l, const std::optional<BulkDensity>& density, std::vector<RawGrain>& grain) {
     constexpr double no_grain_l = 1e-9;
-    if (ready_l <= no_grain_l) return 0;
+    const auto of_bag = ground_.plan.shelf[taken.supply].bulk_density;
+    if (ready_l <= no_grain_l || (!of_bag && !density)) return 0;
     const double raw_l = ready_l / yield_of(taken);
     taken_l_[taken.supply] += raw_l;
-    add(grain, {ground_.shelf[taken.supply], loose_l(raw_l), ground_.plan.shelf[taken.supply].bulk_density.value_or(density)});
+    add(grain, {ground_.shelf[taken.supply], loose_l(raw_l), of_bag ? *of_bag : *density});
     return ready_l;
   }
 
@@ -126,6 +149,12 @@ class DayBooking {
   void use(const RawGrain& grain, const std::string& note) {
     take_in(grain.holder);
     entry(grain.holder, StockReason::used, grain.raw * grain.density * -1.0, note, grain.raw, grain.density);
+  }
+
+  /// More or less of a bag than was booked before.
+  void correct(const RecordRef& holder, Mass mass, const std::string& note) {
+    if (mass < Mass{}) take_in(holder);
+    entry(holder, mass < Mass{} ? StockReason::used : StockReason::returned, mass, note);
   }
 
   template <class R>
@@ -190,66 +219,294 @@ std::optional<TrunkBase> trunk_base_before(const std::optional<RootMassPlan>& pl
   return std::nullopt;
 }
 
+std::vector<Repotting>::iterator repotting_on(Tree& tree, const std::string& day, const std::optional<Id<MixVersion>>& mix) {
+  return std::ranges::find_if(tree.repottings, [&](const Repotting& one) { return one.day == day && one.mix == mix; });
+}
+
+/// What was booked for a ticked tree: the litres typed, or else those its history has of that day.
+MixedVolume litres_taken(const OpenWorkbook& workbook, const DayTree& tree, const std::string& day) {
+  if (tree.used) return *tree.used;
+  auto stored = workbook.find(tree.tree);
+  if (!stored) return {};
+  const auto done = repotting_on(stored->record, day, tree.mix);
+  return done == stored->record.repottings.end() ? MixedVolume{} : done->filled.value_or(MixedVolume{});
+}
+
+/// Litres of one mix of a day that have left the bags: what the trees took, or all that was made where that is more.
+class MixTaken {
+ public:
+  MixTaken(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, const Id<MixVersion>& mix) {
+    for (const DayTree& tree : day.record.trees) {
+      if (tree.done && tree.mix == mix) used_l_ += in_l(litres_taken(workbook, tree, day.record.day));
+    }
+    for (const auto& batch : workbook.all<Batch>()) {
+      if (batch.record.repotting_day != day.id || batch.record.mix != mix || !batch.record.made) continue;
+      made_l_ += in_l(*batch.record.made);
+      for (const BatchPart& part : batch.record.parts) sources_.push_back(part.source);
+    }
+  }
+
+  [[nodiscard]] double made_l() const { return made_l_; }
+  /// Bags that the tubs were made of.
+  [[nodiscard]] const std::vector<RecordRef>& sources() const { return sources_; }
+
+  /// Both change what has to leave the bags, by the litres they return; below 0 some goes back.
+  double use(double litres) {
+    const double before = gone_l();
+    used_l_ += litres;
+    return gone_l() - before;
+  }
+  double make(double litres) {
+    const double before = gone_l();
+    made_l_ += litres;
+    return gone_l() - before;
+  }
+
+ private:
+  [[nodiscard]] double gone_l() const { return std::max(used_l_, made_l_); }
+
+  double used_l_ = 0;
+  double made_l_ = 0;
+  std::vector<RecordRef> sources_;
+};
+
+constexpr double no_litres = 1e-9;
+
+/// What stands at the ledger's lines of a tree's layers; those of its mix bear its number alone.
+std::string layer_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
+
+/// What was booked on a day under a note, by bag.
+std::map<RecordRef, Mass> booked_under(const OpenWorkbook& workbook, const Id<RepottingDay>& day, const std::string& note) {
+  std::map<RecordRef, Mass> booked;
+  for (const auto& entry : workbook.all<StockEntry>()) {
+    if (entry.record.other == ref_to(day) && entry.record.note == note) booked[entry.record.holder] -= entry.record.change;
+  }
+  return booked;
+}
+
+/// Trees of a day that are ticked off, corrected or opened again: what all of it changes is written as one step.
+class Ticking {
+ public:
+  Ticking(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const std::string& today)
+      : workbook_(workbook), catalogue_(catalogue), ground_(ground), answer_(answer), day_(day), now_(day.record), booking_(workbook, day, today), shelf_(workbook, ground, answer, day.id) {}
+
+  /// False where the row can't be ticked.
+  bool tick(std::size_t row) {
+    const auto place = place_of(row);
+    if (!place || now_.trees[row].done) return false;
+    DayTree& ticked = now_.trees[row];
+    const auto stored = workbook_.find(ticked.tree);
+    if (!stored) return false;
+    ticked.done = true;
+    if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
+    const MixedVolume used = litres_of(ticked, place->index);
+    std::vector<RecordRef> stands_in;
+    MixTaken& gone = gone_of(place->mix);
+    const double to_book_l = gone.use(in_l(used));
+    // A tub that was counted before its trees were ticked has its grain from the bags already.
+    if (to_book_l < in_l(used) - no_litres) stands_in = gone.sources();
+    if (to_book_l > no_litres) book(shelf_.take(place->mix, mixed_l(to_book_l)), ticked.tree.text, stands_in);
+    book(shelf_.take_layers(tree_of_day(place->index)), layer_note(ticked.tree), stands_in);
+    Tree tree = stored->record;
+    Repotting repotting = write_history(tree, ticked, used, std::move(stands_in));
+    // The day the grower had set has come.
+    repotting.due = std::exchange(tree.due, std::nullopt);
+    LogEntry entry = log_of(ticked, place->index, used, repotting.grain);
+    booking_.log(std::move(entry));
+    put(*stored, std::move(tree), std::move(repotting));
+    return true;
+  }
+
+  /// The row as it shall be; its mix stays. False where its history is gone.
+  bool correct(std::size_t row, DayTree wanted) {
+    const auto place = place_of(row);
+    const DayTree was = now_.trees[row];
+    const auto stored = workbook_.find(was.tree);
+    if (!place || !stored || !was.done) return false;
+    Tree tree = stored->record;
+    const auto done = repotting_on(tree, now_.day, was.mix);
+    if (done == tree.repottings.end()) return false;
+    const Repotting before = *done;
+    tree.repottings.erase(done);
+    if (before.removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook_, catalogue_, was), before);
+    wanted.done = true;
+    if (wanted.done_plan.empty()) wanted.done_plan = wanted.plan_name;
+    now_.trees[row] = wanted;
+    const MixedVolume used_before = litres_taken(workbook_, was, now_.day);
+    const MixedVolume used = litres_of(wanted, place->index);
+    std::vector<RecordRef> grain = before.grain;
+    const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
+    if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, mixed_l(std::max(0.0, in_l(used_before) + more_l)), grain);
+    Repotting repotting = write_history(tree, wanted, used, std::move(grain));
+    repotting.due = before.due;
+    LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
+    entry.text = TickText::tr("Corrected: %1").arg(to_qt(entry.text)).toStdString();
+    booking_.log(std::move(entry));
+    put(*stored, std::move(tree), std::move(repotting));
+    return true;
+  }
+
+  Change finish(const QString& label) {
+    booking_.replace(day_, std::move(now_));
+    booking_.change.label = label.toStdString();
+    return std::move(booking_.change);
+  }
+
+ private:
+  struct Place {
+    std::size_t index;  ///< of the tree in the plan
+    std::size_t mix;
+  };
+
+  [[nodiscard]] std::optional<Place> place_of(std::size_t row) const {
+    const auto at = std::ranges::find(ground_.rows, row);
+    if (at == ground_.rows.end()) return std::nullopt;
+    const auto index = static_cast<std::size_t>(at - ground_.rows.begin());
+    const auto mix = std::ranges::find(ground_.plan.mixes, ground_.plan.trees[index].mix, &DayMix::name);
+    return Place{index, static_cast<std::size_t>(mix - ground_.plan.mixes.begin())};
+  }
+
+  [[nodiscard]] const TreeOfDay& tree_of_day(std::size_t index) const { return *std::ranges::find(answer_.trees, index, &TreeOfDay::tree); }
+
+  MixTaken& gone_of(std::size_t mix) {
+    const Id<MixVersion>& id = ground_.mixes[mix].id;
+    return gone_.try_emplace(id.text, workbook_, day_, id).first->second;
+  }
+
+  /// Those typed, else those of the plan that was carried out.
+  [[nodiscard]] MixedVolume litres_of(const DayTree& tree, std::size_t index) const {
+    if (tree.used) return *tree.used;
+    const TreeOfDay& planned = tree_of_day(index);
+    const auto fill = fill_done(tree);
+    if (!fill || !(in_ml(planned.fill) > 0)) return planned.poured;
+    return mixed_l(in_l(planned.poured) * in_l(*fill) * 1000 / in_ml(planned.fill));
+  }
+
+  void book(const std::vector<RawGrain>& grain, const std::string& tree, std::vector<RecordRef>& stands_in) {
+    for (const RawGrain& each : grain) {
+      booking_.use(each, tree);
+      if (std::ranges::find(stands_in, each.holder) == stands_in.end()) stands_in.push_back(each.holder);
+    }
+  }
+
+  /// Takes a tree's mix back and takes it again; the ledger has what is more or less of each bag, and `stands_in` the bags it now is of.
+  void book_anew(std::size_t mix, const std::string& tree, MixedVolume litres, std::vector<RecordRef>& stands_in) {
+    std::map<RecordRef, Mass> back = booked_under(workbook_, day_.id, tree);
+    for (const auto& [holder, mass] : back) {
+      shelf_.put_back(holder, mass);
+      std::erase(stands_in, holder);
+    }
+    for (const RawGrain& each : shelf_.take(mix, litres)) {
+      if (std::ranges::find(stands_in, each.holder) == stands_in.end()) stands_in.push_back(each.holder);
+      back[each.holder] -= each.raw * each.density;
+    }
+    for (const auto& [holder, mass] : back) {
+      constexpr double no_grain_g = 1e-6;
+      if (std::abs(in_g(mass)) > no_grain_g) booking_.correct(holder, mass, tree);
+    }
+  }
+
+  /// The repotting as the row says it was, and where the trunk base lies after it.
+  Repotting write_history(Tree& tree, const DayTree& row, MixedVolume used, std::vector<RecordRef> grain) const {
+    const auto by_plan = carried_out(workbook_, catalogue_, row);
+    Repotting repotting = by_plan ? repotting_by(by_plan->plan, by_plan->worked) : Repotting{};
+    repotting.day = now_.day;
+    repotting.container = row.container;
+    repotting.mix = row.mix;
+    repotting.filled = used;
+    repotting.plan = row.plan;
+    if (row.plan) repotting.plan_name = row.done_plan;
+    repotting.note = row.note;
+    repotting.grain = std::move(grain);
+    if (by_plan) tree.trunk_base = trunk_base_after(by_plan->plan, by_plan->worked);
+    return repotting;
+  }
+
+  [[nodiscard]] LogEntry log_of(const DayTree& row, std::size_t index, MixedVolume used, const std::vector<RecordRef>& grain) const {
+    const PlannedTree& planned = ground_.plan.trees[index];
+    LogEntry entry = event_about(ref_to(row.tree), {}, now_.day);
+    const auto about = [&](const RecordRef& ref) {
+      if (std::ranges::find(entry.about, ref) == entry.about.end()) entry.about.push_back(ref);
+    };
+    about(ref_to(*row.mix));
+    if (row.container) about(ref_to(*row.container));
+    for (const RecordRef& each : grain) about(each);
+    about(ref_to(day_.id));
+    entry.text = TickText::tr("Repotted %1 with %2 of %3").arg(to_qt(planned.name), to_local(volume_text(in_l(used), UnitSystem::metric)), to_qt(planned.mix)).toStdString();
+    if (row.container) {
+      const auto pot = workbook_.find(*row.container);
+      const QString name = !pot || pot->record.container.name.empty() || pot->record.container.name == row.container->text
+                               ? to_qt(row.container->text)
+                               : QStringLiteral("%1 %2").arg(to_qt(row.container->text), to_qt(pot->record.container.name));
+      entry.text += TickText::tr(", into %1").arg(name).toStdString();
+    }
+    if (row.plan) entry.text += TickText::tr(", plan %1").arg(to_qt(row.done_plan)).toStdString();
+    if (!row.note.empty()) entry.text += ": " + row.note;
+    return entry;
+  }
+
+  void put(const Stored<Tree>& stored, Tree tree, Repotting repotting) {
+    tree.repottings.push_back(std::move(repotting));
+    std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
+    booking_.replace(stored, std::move(tree));
+  }
+
+  const OpenWorkbook& workbook_;
+  const Catalogue& catalogue_;
+  const DayGround& ground_;
+  const DayAnswer& answer_;
+  const Stored<RepottingDay>& day_;
+  RepottingDay now_;
+  DayBooking booking_;
+  DayGrain shelf_;
+  std::map<std::string, MixTaken> gone_;  // by mix version
+};
+
 }  // namespace
 
 std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
                                const std::vector<std::size_t>& rows, const std::string& today) {
-  DayBooking booking(workbook, day, today);
-  DayGrain shelf(workbook, ground, answer, day.id);
-  RepottingDay now = day.record;
+  Ticking ticking(workbook, catalogue, ground, answer, day, today);
   QStringList names;
   for (const std::size_t row : rows) {
-    const auto at = std::ranges::find(ground.rows, row);
-    if (at == ground.rows.end() || now.trees[row].done) continue;
-    const auto index = static_cast<std::size_t>(at - ground.rows.begin());
-    const PlannedTree& planned = ground.plan.trees[index];
-    DayTree& ticked = now.trees[row];
-    const auto stored = workbook.find(ticked.tree);
-    if (!stored) continue;
-    const auto mix = static_cast<std::size_t>(std::ranges::find(ground.plan.mixes, planned.mix, &DayMix::name) - ground.plan.mixes.begin());
-    const MixedVolume used = ticked.used.value_or(std::ranges::find(answer.trees, index, &TreeOfDay::tree)->poured);
-    ticked.done = true;
-    if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
-
-    const auto by_plan = carried_out(workbook, catalogue, ticked);
-    Repotting repotting = by_plan ? repotting_by(by_plan->plan, by_plan->worked) : Repotting{};
-    repotting.day = now.day;
-    repotting.container = ticked.container;
-    repotting.mix = ticked.mix;
-    repotting.filled = used;
-    repotting.plan = ticked.plan;
-    if (ticked.plan) repotting.plan_name = ticked.done_plan;
-    repotting.note = ticked.note;
-    LogEntry entry = event_about(ref_to(ticked.tree), {}, now.day);
-    const auto about = [&](const RecordRef& ref) {
-      if (std::ranges::find(entry.about, ref) == entry.about.end()) entry.about.push_back(ref);
-    };
-    about(ref_to(*ticked.mix));
-    if (ticked.container) about(ref_to(*ticked.container));
-    for (const RawGrain& grain : shelf.take(mix, used)) {
-      booking.use(grain, ticked.tree.text);
-      if (std::ranges::find(repotting.grain, grain.holder) == repotting.grain.end()) repotting.grain.push_back(grain.holder);
-      about(grain.holder);
-    }
-    about(ref_to(day.id));
-    const QString name = to_qt(planned.name);
-    entry.text = TickText::tr("Repotted %1 with %2 of %3").arg(name, to_local(volume_text(in_l(used), UnitSystem::metric)), to_qt(planned.mix)).toStdString();
-    if (!planned.pot.empty()) entry.text += TickText::tr(", into %1").arg(to_qt(planned.pot)).toStdString();
-    if (!repotting.plan_name.empty()) entry.text += TickText::tr(", plan %1").arg(to_qt(repotting.plan_name)).toStdString();
-    if (!ticked.note.empty()) entry.text += ": " + ticked.note;
-    booking.log(std::move(entry));
-    Tree tree = stored->record;
-    if (by_plan) tree.trunk_base = trunk_base_after(by_plan->plan, by_plan->worked);
-    // The day the grower had set has come.
-    repotting.due = std::exchange(tree.due, std::nullopt);
-    tree.repottings.push_back(std::move(repotting));
-    std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
-    booking.replace(*stored, std::move(tree));
-    names << to_qt(ticked.tree.text);
+    if (ticking.tick(row)) names << to_qt(day.record.trees[row].tree.text);
   }
   if (names.isEmpty()) return std::nullopt;
+  return ticking.finish(TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", "))));
+}
+
+std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
+                                   std::size_t row, DayTree corrected, const std::string& today) {
+  if (row >= day.record.trees.size() || corrected == day.record.trees[row]) return std::nullopt;
+  Ticking ticking(workbook, catalogue, ground, answer, day, today);
+  if (!ticking.correct(row, std::move(corrected))) return std::nullopt;
+  return ticking.finish(TickText::tr("tick of %1 corrected").arg(to_qt(day.record.trees[row].tree.text)));
+}
+
+std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today) {
+  DayBooking booking(workbook, day, today);
+  const std::string& was = day.record.day;
+  for (const DayTree& row : day.record.trees) {
+    const auto stored = row.done ? workbook.find(row.tree) : std::nullopt;
+    if (!stored) continue;
+    Tree tree = stored->record;
+    const auto done = repotting_on(tree, was, row.mix);
+    if (done == tree.repottings.end()) continue;
+    done->day = now.day;
+    std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
+    booking.replace(*stored, std::move(tree));
+  }
+  if (booking.change.edits.empty()) return std::nullopt;
+  for (const auto& batch : workbook.all<Batch>()) {
+    if (batch.record.repotting_day != day.id || batch.record.day != was) continue;
+    Batch moved = batch.record;
+    moved.day = now.day;
+    booking.replace(batch, std::move(moved));
+  }
+  booking.change.label = TickText::tr("day of repotting day %1").arg(to_qt(was)).toStdString();
+  booking.log(event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day));
+  booking.change.log->sort = LogSort::bookkeeping;
   booking.replace(day, std::move(now));
-  booking.change.label = TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", "))).toStdString();
   return std::move(booking.change);
 }
 
@@ -258,17 +515,18 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   DayBooking booking(workbook, day, today);
   RepottingDay now = day.record;
   DayTree& ticked = now.trees[row];
-  ticked.done = false;
-  std::map<RecordRef, Mass> taken;
-  for (const auto& entry : workbook.all<StockEntry>()) {
-    if (entry.record.other == ref_to(day.id) && entry.record.note == ticked.tree.text) taken[entry.record.holder] -= entry.record.change;
-  }
-  for (const auto& [holder, mass] : taken) {
-    if (mass > Mass{}) booking.entry(holder, StockReason::returned, mass, ticked.tree.text);
+  // What a tub was counted with stays taken.
+  const double used_l = in_l(litres_taken(workbook, ticked, now.day));
+  const double back_l = ticked.mix ? -MixTaken(workbook, day, *ticked.mix).use(-used_l) : used_l;
+  const double share = used_l > no_litres ? back_l / used_l : 1;
+  for (const auto& [note, part] : {std::pair{ticked.tree.text, share}, std::pair{layer_note(ticked.tree), 1.0}}) {
+    for (const auto& [holder, mass] : booked_under(workbook, day.id, note)) {
+      if (mass * part > Mass{}) booking.entry(holder, StockReason::returned, mass * part, note);
+    }
   }
   if (const auto stored = workbook.find(ticked.tree)) {
     Tree tree = stored->record;
-    const auto done = std::ranges::find_if(tree.repottings, [&](const Repotting& one) { return one.day == now.day && one.mix == ticked.mix; });
+    const auto done = repotting_on(tree, now.day, ticked.mix);
     if (done != tree.repottings.end()) {
       if (done->due && !tree.due) tree.due = done->due;
       // Only a plan that was carried out says what it removed, and only such a one moved the trunk base.
@@ -277,6 +535,8 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
       booking.replace(*stored, std::move(tree));
     }
   }
+  ticked.done = false;
+  ticked.done_plan.clear();
   const QString id = to_qt(ticked.tree.text);
   booking.log(event_about(ref_to(ticked.tree), TickText::tr("Took the tick of %1 back").arg(id), today));
   booking.replace(day, std::move(now));
@@ -284,30 +544,13 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   return std::move(booking.change);
 }
 
-namespace {
-
-/// What was booked for a ticked tree: the litres typed, or else those its history has of that day.
-MixedVolume litres_taken(const OpenWorkbook& workbook, const DayTree& tree, const std::string& day) {
-  if (tree.used) return *tree.used;
-  const auto stored = workbook.find(tree.tree);
-  if (!stored) return {};
-  const auto& repottings = stored->record.repottings;
-  const auto done = std::ranges::find_if(repottings, [&](const Repotting& each) { return each.day == day && each.mix == tree.mix && each.filled; });
-  return done == repottings.end() ? MixedVolume{} : *done->filled;
-}
-
-}  // namespace
-
 std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const TubLeft& tub,
                                        const std::string& today) {
   if (tub.mix >= ground.mixes.size()) return std::nullopt;
   DayBooking booking(workbook, day, today);
   const DayMix& mix = ground.plan.mixes[tub.mix];
   const Id<MixVersion>& version = ground.mixes[tub.mix].id;
-  double used_l = 0;
-  for (const DayTree& tree : day.record.trees) {
-    if (tree.done && tree.mix == version) used_l += in_l(litres_taken(workbook, tree, day.record.day));
-  }
+  MixTaken gone(workbook, day, version);
   const RecordRef ref{RecordKind::batch, workbook.suggest_id(RecordKind::batch)};
   Batch batch;
   batch.mix = version;
@@ -315,10 +558,12 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   batch.repotting_day = day.id;
   batch.made = tub.made;
   batch.left = tub.left;
-  // The trees have taken theirs from the bags already; what was made beyond that is in the tub, or was spilt.
-  for (const RawGrain& grain : DayGrain(ground, answer).take(tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
+  DayGrain made_of(ground, answer);
+  made_of.take(tub.mix, mixed_l(gone.made_l()));
+  for (const RawGrain& grain : made_of.take(tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
   booking.add(RecordKind::batch, ref.id, std::move(batch));
-  for (const RawGrain& grain : DayGrain(workbook, ground, answer, day.id).take(tub.mix, mixed_l(std::max(0.0, in_l(tub.made) - used_l)))) {
+  // The trees have taken theirs from the bags already; what was made beyond that, in all tubs, is in the tub or was spilt.
+  for (const RawGrain& grain : DayGrain(workbook, ground, answer, day.id).take(tub.mix, mixed_l(gone.make(in_l(tub.made))))) {
     if (in_l(grain.raw) > 0) booking.use(grain, ref.id);
   }
   const auto state = mix_state(mix.mix);

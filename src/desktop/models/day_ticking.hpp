@@ -12,6 +12,14 @@ namespace gritwright::desktop {
 [[nodiscard]] std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                              const Stored<RepottingDay>& day, const std::vector<std::size_t>& rows, const std::string& today);
 
+/// What changing a tree that was ticked off writes, as one step: its row, its history as if it had been ticked off so, the grain that is
+/// more or less, the log. The mix stays. Empty where nothing changes or its history is gone.
+[[nodiscard]] std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
+                                                 const Stored<RepottingDay>& day, std::size_t row, DayTree corrected, const std::string& today);
+
+/// A day that gets another date after trees were ticked off on it: their histories and its batches go with it. Empty where none was.
+[[nodiscard]] std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today);
+
 /// Takes a tick back: the grain returns to its bags, the tree's history loses this repotting, and its trunk base lies as it did before.
 [[nodiscard]] std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::size_t row,
                                                    const std::string& today);

@@ -72,6 +72,9 @@ Result<std::optional<double>> typed_share(const QString& text) {
   return std::optional(*share);
 }
 
+/// Plans are named A, B, C, from the best on; any other name is no fall-back.
+std::size_t place_of_plan(const std::string& name) { return name.size() == 1 && name[0] >= 'A' ? static_cast<std::size_t>(name[0] - 'A') : 0; }
+
 /// The thirtieth of June ends the season that today belongs to.
 std::string end_of_season() {
   const QDate now = QDate::currentDate();
@@ -532,6 +535,12 @@ Problems DayPage::save(const QString& what, const std::function<void(RepottingDa
   if (now == was->record) return {};
   // A sheet that was printed is out of date from here on: the next one bears the next number.
   if (was->record.printed_revision == now.sheet_revision) ++now.sheet_revision;
+  if (now.day != was->record.day) {
+    if (auto moved = move_done_day(book_.workbook(), *was, now, today())) {
+      book_.apply(std::move(*moved));
+      return {};
+    }
+  }
   book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
   return {};
 }
@@ -540,7 +549,33 @@ Problems DayPage::save_tree(const QString& what, const std::function<void(DayTre
   const auto row = chosen_row();
   if (!row) return {};
   const auto stored = day();
-  return save(tr("%1 of tree %2").arg(what, to_qt(stored->record.trees[*row].tree.text)), [&](RepottingDay& d) { change(d.trees[*row]); });
+  const DayTree& was = stored->record.trees[*row];
+  DayTree now = was;
+  change(now);
+  const auto history = [](const DayTree& tree) { return std::tie(tree.done_plan, tree.plan, tree.container, tree.used, tree.note); };
+  if (was.done && now.mix != was.mix) {
+    emit book_.told(tr("Tree %1 is done; take its tick back first.").arg(to_qt(was.tree.text)));
+    show_tree();
+    return {};
+  }
+  if (was.done && history(now) != history(was)) return correct_done(*stored, *row, now);
+  return save(tr("%1 of tree %2").arg(what, to_qt(was.tree.text)), [&](RepottingDay& d) { d.trees[*row] = now; });
+}
+
+Problems DayPage::correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now) {
+  RepottingDay whole = stored.record;
+  whole.trees[row] = now;
+  if (Problems problems = check(whole); !problems.empty()) return problems;
+  compute();
+  const QString tree = to_qt(now.tree.text);
+  auto change = answer_ && answer_->ok() ? correct_tick(book_.workbook(), catalogue_, ground_, answer_->value(), stored, row, now, today()) : std::nullopt;
+  if (!change) {
+    emit book_.told(tr("Tree %1 can't be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.").arg(tree));
+    refresh();
+    return {};
+  }
+  if (book_.apply(std::move(*change))) emit book_.told(tr("Corrected: tree %1, with its history and the stock. Undo gives all back.").arg(tree));
+  return {};
 }
 
 void DayPage::write_cell(std::size_t row, int column, const QString& text) {
@@ -555,12 +590,17 @@ void DayPage::write_cell(std::size_t row, int column, const QString& text) {
   switch (column) {
     case DayColumn::plan: {
       const std::string plan = trimmed_text(text);
-      if (was.done) return tell(save_tree(tr("plan"), [&](DayTree& t) { t.done_plan = plan; }));
+      if (was.done) {
+        const auto followed = was.plan ? tree_plan(book_.workbook(), catalogue_, *was.plan) : std::nullopt;
+        return tell(save_tree(tr("plan"), [&](DayTree& t) {
+          t.done_plan = plan;
+          if (const auto at = place_of_plan(plan); followed && at < followed->pots.size() && followed->pots[at]) t.container = followed->pots[at];
+        }));
+      }
       const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
       tell(save_tree(tr("plan"), [&](DayTree& t) {
         t.plan_name = plan;
-        // Plans are named A, B, C, from the best on.
-        const std::size_t at = plan.size() == 1 && plan[0] >= 'A' ? static_cast<std::size_t>(plan[0] - 'A') : 0;
+        const std::size_t at = place_of_plan(plan);
         if (!planned || at >= planned->fills.size()) return;
         t.plan = planned->id;
         if (planned->pots[at]) t.container = planned->pots[at];
@@ -572,13 +612,7 @@ void DayPage::write_cell(std::size_t row, int column, const QString& text) {
     case DayColumn::used: {
       const auto litres = typed_litres(kept_text(text, Kind::volume, units_));
       if (!litres) return tell(litres.problems());
-      // What was booked with other litres is taken back and booked anew.
-      if (was.done) {
-        auto back = take_tick_back(book_.workbook(), catalogue_, *stored, row, today());
-        if (!back || !book_.apply(std::move(*back))) return;
-      }
       tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
-      if (was.done) tick_rows({row});
       break;
     }
     case DayColumn::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = trimmed_text(text); })); break;

@@ -97,6 +97,8 @@ class DayPage : public QWidget {
   [[nodiscard]] std::optional<std::size_t> chosen_row() const;
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);
   Problems save_tree(const QString& what, const std::function<void(DayTree&)>& change);
+  /// A tree that is done: its history, the stock and the log change with its row.
+  Problems correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now);
   void write_cell(std::size_t row, int column, const QString& text);
   void tick_rows(const std::vector<std::size_t>& rows);
   [[nodiscard]] std::function<QString()> shown(std::function<QString(const RepottingDay&)> text) const;
