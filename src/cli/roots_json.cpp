@@ -48,6 +48,7 @@ Json plan_json(const RootMassPlan& plan, const WorkedPlan& worked) {
   json["soil_line_cm"] = in_cm(worked.soil_line);
   json["shoulder_cm"] = in_cm(worked.shoulder);
   json["fill_ml"] = in_ml(worked.fill);
+  json["sphagnum_ml"] = in_ml(worked.sphagnum);
   json["new_mix_share"] = worked.fits ? Json(new_mix_share(plan, worked)) : Json(nullptr);
   json["rest_after_years"] = worked.rest_after_years ? Json(*worked.rest_after_years) : Json(nullptr);
   json["cautions"] = to_json(worked.cautions);

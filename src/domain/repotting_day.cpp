@@ -15,6 +15,7 @@ Problems check(const RepottingDay& day) {
     if (!seen.insert(tree.tree.text).second)
       problems.push_back(problem_at("repotting-day.tree-twice", item("/trees", i, "/tree"), {{"text", tree.tree.text}}));
     check_amount(problems, item("/trees", i, "/planned_l"), tree.planned);
+    check_amount(problems, item("/trees", i, "/sphagnum_ml"), tree.sphagnum);
     check_amount(problems, item("/trees", i, "/used_l"), tree.used);
     check_amount(problems, item("/trees", i, "/kept_root_mass_kg"), tree.kept_root_mass);
   }

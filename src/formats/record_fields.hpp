@@ -314,6 +314,8 @@ struct DayTreeFields {
     io.id("container", tree.container);
     io.number("planned_l", tree.planned, mixed);
     io.numbers("worse_plans_l", tree.worse_plans, mixed);
+    io.number("sphagnum_ml", tree.sphagnum, ml);
+    io.text("top_dressing", tree.top_dressing);
     io.number("kept_root_mass_kg", tree.kept_root_mass, kg);
     io.flag("done", tree.done);
     io.text("done_plan", tree.done_plan);

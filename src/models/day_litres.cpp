@@ -163,37 +163,43 @@ class DayWork {
     if (mix.batches->off_recipe > much_off_recipe) note("day.batch-off-recipe", Level::warning, mix.name, {{"percent", mix.batches->off_recipe * 100}});
   }
 
-  void add_layer(const std::string& grain, const std::string& material, PotVolume volume, const MixOfDay& mix, std::optional<BulkDensity> density) {
-    if (in_ml(volume) <= 0) return;
-    const LooseVolume loose = loose_l(in_ml(volume) / 1000 / losses(mix));
-    GrainLitres layer{grain, material, loose, loose, {}};
-    if (density) layer.dry_mass = loose * *density;
-    layers_.push_back(std::move(layer));
-  }
-
   void add_layers() {
-    for (const PlannedTree& tree : day_.trees) {
+    for (TreeOfDay& of_day : answer_.trees) {
+      const PlannedTree& tree = day_.trees[of_day.tree];
       const MixOfDay& mix = answer_.mixes[mix_of(tree)];
-      for (const GrainLayer& layer : tree.layers) add_layer(layer.grain, "", layer.volume, mix, layer.bulk_density);
+      const auto add_layer = [&](const std::string& grain, const std::string& material, PotVolume volume, std::optional<BulkDensity> density) {
+        if (in_ml(volume) <= 0) return;
+        const LooseVolume loose = loose_l(in_ml(volume) / 1000 / losses(mix));
+        GrainLitres layer{grain, material, loose, loose, {}};
+        if (density) layer.dry_mass = loose * *density;
+        of_day.layers.push_back(std::move(layer));
+      };
+      for (const GrainLayer& layer : tree.layers) add_layer(layer.grain, "", layer.volume, layer.bulk_density);
       const auto pot = pots_.find(tree.pot);
       if (pot == pots_.end()) continue;
       const std::optional<BottomLayer>& bottom = pot->second.container().bottom_layer;
       if (bottom && bottom->component)
-        add_layer(bottom->component->name, bottom->component->material.value_or(""), pot->second.bottom_layer_volume(), mix,
+        add_layer(bottom->component->name, bottom->component->material.value_or(""), pot->second.bottom_layer_volume(),
                   dry_bulk_density(bottom->component->grain));
       else if (bottom && in_ml(pot->second.bottom_layer_volume()) > 0)
         note("day.layer-of-unknown-grain", Level::note, tree.name, {{"volume_l", in_ml(pot->second.bottom_layer_volume()) / 1000}});
       if (tree.top_dressing.empty() && in_ml(pot->second.top_dressing_volume()) > 0)
         note("day.layer-of-unknown-grain", Level::note, tree.name, {{"volume_l", in_ml(pot->second.top_dressing_volume()) / 1000}});
       else
-        add_layer(tree.top_dressing, "", pot->second.top_dressing_volume(), mix, {});
+        add_layer(tree.top_dressing, "", pot->second.top_dressing_volume(), density_on_shelf(tree.top_dressing));
     }
+  }
+
+  std::optional<BulkDensity> density_on_shelf(const std::string& grain) const {
+    const auto supply = std::ranges::find_if(day_.shelf, [&](const GrainSupply& each) { return each.bulk_density && (each.bag == grain || each.material == grain); });
+    return supply == day_.shelf.end() ? std::nullopt : supply->bulk_density;
   }
 
   void add_up_components() {
     for (const MixOfDay& mix : answer_.mixes)
       for (const GrainLitres& grain : mix.components) add_component(grain);
-    for (const GrainLitres& grain : layers_) add_component(grain);
+    for (const TreeOfDay& tree : answer_.trees)
+      for (const GrainLitres& grain : tree.layers) add_component(grain);
   }
 
   void add_component(const GrainLitres& grain) {
@@ -269,7 +275,6 @@ class DayWork {
   const PlannedDay& day_;
   std::map<std::string, PotGeometry> pots_;
   std::vector<std::optional<MixState>> states_;
-  std::vector<GrainLitres> layers_;
   DayAnswer answer_;
 };
 

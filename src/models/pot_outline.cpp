@@ -175,7 +175,7 @@ struct SeenTouch {
   [[nodiscard]] double slope() const { return dy * right - dx * back; }
 };
 
-SeenTouch seen(const SoftOutline& soft, const SoftOutline::From& from, std::size_t at) {
+SeenTouch seen_touch(const SoftOutline& soft, const SoftOutline::From& from, std::size_t at) {
   const SoftOutline::Touch& touch = soft.touches[at];
   SeenTouch line;
   line.at = at;
@@ -262,7 +262,7 @@ Outline::Nearest SoftOutline::nearest(const From& from, double near_enough_cm, d
   constexpr std::size_t coarse_steps = 16;
   std::array<SeenTouch, coarse_steps + 1> coarse;
   for (std::size_t i = 0; i <= coarse_steps; ++i) {
-    coarse[i] = seen(*this, from, i * (touches.size() - 1) / coarse_steps);
+    coarse[i] = seen_touch(*this, from, i * (touches.size() - 1) / coarse_steps);
     take(coarse[i]);
     if (best.depth_cm < near_enough_cm) return best;
   }
@@ -282,7 +282,7 @@ Outline::Nearest SoftOutline::nearest(const From& from, double near_enough_cm, d
         const Outline::Nearest between = nearest_between(*this, from, part.low, part.high);
         if (between.depth_cm < best.depth_cm) best = between;
       } else {
-        const SeenTouch middle = seen(*this, from, (part.low.at + part.high.at) / 2);
+        const SeenTouch middle = seen_touch(*this, from, (part.low.at + part.high.at) / 2);
         take(middle);
         // The half toward which the gap falls is looked at first.
         const bool ahead = middle.slope() < 0;

@@ -8,6 +8,7 @@
 #include "root_cautions.hpp"
 #include "root_earlier.hpp"
 #include "root_ladder.hpp"
+#include "root_shoulder.hpp"
 
 namespace gritwright {
 
@@ -172,12 +173,14 @@ class Planner {
 
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
     WorkedPlan worked = described(name, climb, space);
-    take(worked, climb.counted ? *climb.counted : count(ground_, cutting(ground_, space, climb.at)));
+    const CountedPoints counted = climb.counted ? *climb.counted : count(ground_, cutting(ground_, space, climb.at));
+    take(worked, counted);
     if (climb.at.rise_cm > 0) {
       double over = 0;
       for (const Point3& p : climb.at.remaining.corners())
         if (p.z > space.highest_cm()) over = std::max(over, p.z - space.soil_cm(p.x, p.y));
       worked.shoulder = depth_cm(over);
+      if (!name.empty()) worked.sphagnum = pot_ml(shoulder_sphagnum_cm3(ground_, space, cutting(ground_, space, climb.at), counted.shares));
     }
     if (pot != nullptr) {
       worked.other_pot = plan_.free_pots[pot->index].name;

@@ -7,8 +7,6 @@ namespace gritwright {
 
 namespace {
 
-constexpr double steepest_shoulder = 0.70020753820970977945;  // tan 35 degrees
-
 // A water fill changes lengths, a profile has none but those of its area.
 double inside_length_cm(const Container& pot) {
   const PotGeometry geometry(pot);

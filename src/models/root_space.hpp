@@ -22,6 +22,9 @@ namespace gritwright {
 /// How far the parallel outline under a lip stands in from the mouth.
 inline constexpr double mouth_inset_cm = 0.5;
 
+/// A shoulder's rise over its run at most: tan 35 degrees.
+inline constexpr double steepest_shoulder = 0.70020753820970977945;
+
 class AllowedSpace {
  public:
   /// Precondition: check(pot) is empty.

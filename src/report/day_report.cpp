@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <utility>
 
@@ -102,15 +103,25 @@ std::string lifts_table(const std::vector<Lift>& lifts, UnitSystem units) {
   return section("Lifts, full and wet", {"what", "mass"}, rows);
 }
 
+std::string layers_text(const TreeOfDay& tree, UnitSystem units) {
+  std::string text;
+  for (const GrainLitres& layer : tree.layers) text += (text.empty() ? "" : ", ") + layer.name + " " + loose_text(layer.loose, units);
+  return text;
+}
+
 std::string working_order_table(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {
+  const bool layers = std::ranges::any_of(answer.trees, [](const TreeOfDay& tree) { return !tree.layers.empty(); });
   Rows rows;
   for (std::size_t place = 0; place < answer.order.size(); ++place) {
     const TreeOfDay& tree = answer.trees[answer.order[place]];
     const PlannedTree& planned = day.trees[tree.tree];
     rows.push_back({fmt::format("{}. {}", place + 1, planned.name), planned.mix, planned.pot, tree.whole_pot ? "-" : planned.plan, planned.bud,
                     planned.helper, pot_text(tree.fill, units), mixed_text(tree.poured, units), figure(tree.scoops, 2)});
+    if (layers) rows.back().push_back(layers_text(tree, units));
   }
-  return text_table({"tree", "mix", "pot", "plan", "buds", "helper", "in the pot", "to pour", "scoops"}, rows);
+  std::vector<std::string> heading{"tree", "mix", "pot", "plan", "buds", "helper", "in the pot", "to pour", "scoops"};
+  if (layers) heading.emplace_back("layers");
+  return text_table(heading, rows);
 }
 
 std::string litres(double value) { return volume_text(value, UnitSystem::metric); }

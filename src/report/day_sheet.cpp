@@ -43,6 +43,13 @@ std::string as_typical(const std::string& figure, bool typical, const Words& wor
 }
 std::string price_text(const Price& price) { return figure(price.amount, 2) + (price.currency.empty() ? "" : " " + price.currency); }
 
+/// "sphagnum 1.20 L, A-12 0.40 L"; nothing where there are none.
+std::string printed_layers(const TreeOfDay& tree, const Words& words) {
+  std::string text;
+  for (const GrainLitres& layer : tree.layers) text += (text.empty() ? "" : ", ") + layer.name + " " + litres(layer.loose, words.units);
+  return text;
+}
+
 std::string screening_line(const PlannedDay& day, const GrainTaken& taken, const Words& words) {
   const GrainSupply& supply = day.shelf[taken.supply];
   const std::string raw = litres(taken.raw, words.units);
@@ -80,15 +87,15 @@ void leave_out_empty_columns(PrintTable& table) {
 }
 
 PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Words& words) {
-  PrintTable table{words.each({"", GRITWRIGHT_TEXT("Tree"), GRITWRIGHT_TEXT("Mix"), GRITWRIGHT_TEXT("Pot"), GRITWRIGHT_TEXT("Plan"), GRITWRIGHT_TEXT("Buds"), GRITWRIGHT_TEXT("Helper"), GRITWRIGHT_TEXT("Pour"), GRITWRIGHT_TEXT("Scoops"), GRITWRIGHT_TEXT("Done: plan, litres, note")}),
+  PrintTable table{words.each({"", GRITWRIGHT_TEXT("Tree"), GRITWRIGHT_TEXT("Mix"), GRITWRIGHT_TEXT("Pot"), GRITWRIGHT_TEXT("Plan"), GRITWRIGHT_TEXT("Buds"), GRITWRIGHT_TEXT("Helper"), GRITWRIGHT_TEXT("Pour"), GRITWRIGHT_TEXT("Scoops"), GRITWRIGHT_TEXT("Layers"), GRITWRIGHT_TEXT("Done: plan, litres, note")}),
                    {},
-                   {false, false, false, false, false, false, false, true, true, false}};
+                   {false, false, false, false, false, false, false, true, true, false, false}};
   for (std::size_t place = 0; place < answer.order.size(); ++place) {
     const TreeOfDay& tree = answer.trees[answer.order[place]];
     const PlannedTree& planned = day.trees[tree.tree];
     table.rows.push_back({fmt::format("{}", place + 1), planned.name + (planned.species.empty() ? "" : ", " + planned.species),
                           mix_with_version(day, planned.mix, words), planned.pot, tree.whole_pot ? "-" : planned.plan, planned.bud, planned.helper,
-                          litres(tree.poured, words.units), figure(tree.scoops, 2), planned.note});
+                          litres(tree.poured, words.units), figure(tree.scoops, 2), printed_layers(tree, words), planned.note});
   }
   table.written_by_hand = static_cast<int>(table.heading.size()) - 1;
   leave_out_empty_columns(table);

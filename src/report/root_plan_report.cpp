@@ -71,7 +71,7 @@ std::string plan_text(const RootMassPlan& plan, const WorkedPlan& worked, UnitSy
             percent_text(worked.other_half->worked_again) + " of the root mass\n";
   if (worked.fits) {
     text += "  soil line " + depth_text(worked.soil_line, units) + " over the floor";
-    if (in_cm(worked.shoulder) > 0) text += ", shoulder " + depth_text(worked.shoulder, units) + " over the soil";
+    if (in_cm(worked.shoulder) > 0) text += ", shoulder " + depth_text(worked.shoulder, units) + " over the soil, of about " + litres_text(worked.sphagnum, units) + " of sphagnum";
     text += "\n  new mix " + litres_text(worked.fill, units) + " as it lies, " + percent_text(new_mix_share(plan, worked), 0) + " of the pot\n";
   } else {
     text += "  new mix " + litres_text(worked.fill, units) + " as it lies, for what comes off\n";

@@ -88,7 +88,8 @@ PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
   if (in_deg(plan.tip) >= 0.5)
     stand = words(GRITWRIGHT_TEXT("{stand}, tipped {angle} toward {toward} (from the pot's right to its back)"), {{"stand", stand}, {"angle", degrees(plan.tip)}, {"toward", degrees(plan.tip_toward)}});
   ticks.lines.push_back(std::move(stand));
-  if (in_cm(plan.shoulder) > 0.05) ticks.lines.push_back(words(GRITWRIGHT_TEXT("Build the shoulder with sphagnum, {height} over the soil"), {{"height", depth_text(plan.shoulder, words.units)}}));
+  if (in_cm(plan.shoulder) > 0.05) ticks.lines.push_back(words(GRITWRIGHT_TEXT("Build the shoulder with about {litres} of sphagnum, {height} over the soil"),
+                                                               {{"litres", root_litres(plan.sphagnum, words.units)}, {"height", depth_text(plan.shoulder, words.units)}}));
   return ticks;
 }
 

@@ -16,6 +16,8 @@ struct DayTree {
   std::optional<Id<RecordedContainer>> container;
   std::optional<MixedVolume> planned;             ///< main mix as it lies in the pot, of the plan named
   std::vector<MixedVolume> worse_plans;           ///< the same of the fall-backs B, C
+  std::optional<PotVolume> sphagnum;              ///< that builds a shoulder up, of the plan named, as it lies
+  std::string top_dressing;                       ///< grain of the pot's top dressing: a bag, a fraction or a material; empty: not known
   std::optional<Mass> kept_root_mass;
   bool done = false;
   std::string done_plan;

@@ -46,6 +46,7 @@ struct TreeOfDay {
   bool whole_pot = false;  ///< no plan: all the pot holds was counted
   MixedVolume poured;      ///< before settling and spill
   std::optional<double> scoops;  ///< of mix, in quarters, never too few
+  std::vector<GrainLitres> layers;  ///< bottom layer, top dressing, sphagnum of a shoulder, as far as their grain is known
 };
 
 /// Grain taken from the shelf.

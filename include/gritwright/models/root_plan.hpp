@@ -68,6 +68,7 @@ struct WorkedPlan {
   PotVolume kept{};
   PotVolume kept_under_soil{};
   PotVolume fill{};            ///< main mix as it lies, before settling and spill; without a shoulder's sphagnum
+  PotVolume sphagnum{};        ///< that builds the shoulder up, as it lies
   bool fits = true;            ///< false: staging; the cuts are this year's and the tree goes back into its old pot
   std::vector<Rung> rungs;
   std::optional<std::string> other_pot;    ///< of the free pots

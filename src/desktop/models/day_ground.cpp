@@ -110,6 +110,8 @@ class DayReader {
     planned.plan = row.plan_name;
     if (row.planned) planned.fill = as_it_lies(*row.planned);
     for (const MixedVolume& worse : row.worse_plans) planned.worse_fills.push_back(as_it_lies(worse));
+    planned.top_dressing = on_record(row.top_dressing) ? row.top_dressing : with_blanks(row.top_dressing);
+    if (row.sphagnum) planned.layers.push_back({"sphagnum", *row.sphagnum, typical_density("sphagnum")});
     planned.kept_root_mass = row.kept_root_mass;
     planned.bud = row.bud;
     planned.helper = row.helper;
@@ -192,14 +194,26 @@ class DayReader {
         }
       }
     }
-    for (const std::string& material : materials) {
-      const Component* wanted = component_of_material(ground.plan, material);
+    const auto add_material = [&](const std::string& material, const auto& wanted_of) {
       for (const RecordKind kind : {RecordKind::fraction, RecordKind::bag}) {
         for (const RecordLine& line : workbook_.list(kind)) {
           const RecordRef& ref = line.ref;
           if (with_blanks(line.subject) != material || (line.stock && !(*line.stock > Mass{})) || !seen.insert(ref).second) continue;
-          add_supply(ground, ref, *wanted, put_back[ref]);
+          if (const std::optional<Component> wanted = wanted_of(ref)) add_supply(ground, ref, *wanted, put_back[ref]);
         }
+      }
+    };
+    for (const std::string& material : materials) {
+      const Component* wanted = component_of_material(ground.plan, material);
+      add_material(material, [&](const RecordRef&) { return std::optional(*wanted); });
+    }
+    // A layer takes its grain as it came.
+    for (const std::string& grain : layer_grain(ground.plan)) {
+      const auto ref = on_record(grain);
+      if (!ref) {
+        add_material(grain, [&](const RecordRef& of_material) { return component_on_record(of_material, grain); });
+      } else if (seen.insert(*ref).second) {
+        if (const auto component = component_on_record(*ref, grain)) add_supply(ground, *ref, *component, put_back[*ref]);
       }
     }
     for (const auto& material : catalogue_.materials()) {
@@ -253,6 +267,47 @@ class DayReader {
     return litres;
   }
 
+  /// What layers of the day's trees are of: numbers of bags, bins and fractions, or materials.
+  static std::set<std::string> layer_grain(const PlannedDay& plan) {
+    std::set<std::string> grain;
+    for (const PlannedTree& tree : plan.trees) {
+      for (const GrainLayer& layer : tree.layers) grain.insert(layer.grain);
+      if (!tree.top_dressing.empty()) grain.insert(tree.top_dressing);
+      const auto pot = plan.pots.find(tree.pot);
+      if (pot == plan.pots.end() || !pot->second.bottom_layer || !pot->second.bottom_layer->component) continue;
+      const Component& component = *pot->second.bottom_layer->component;
+      grain.insert(component.material.value_or(component.name));
+    }
+    return grain;
+  }
+
+  std::optional<RecordRef> on_record(const std::string& name) const {
+    for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction, RecordKind::bin}) {
+      const RecordRef ref{kind, name};
+      if (!name.empty() && workbook_.find(ref)) return ref;
+    }
+    return std::nullopt;
+  }
+
+  /// Grain of the record as a component; with its material's typical figures where its own don't make one.
+  std::optional<Component> component_on_record(const RecordRef& ref, const std::string& material) const {
+    const auto sheet = sheet_of_grain(workbook_, to_qt(ref.id));
+    auto component = sheet ? evaluate_component(*sheet, catalogue_).component : std::nullopt;
+    if (component) return component;
+    const Material* known = catalogue_.find(sheet && !sheet->material.isEmpty() ? sheet->material.toStdString() : material);
+    if (known == nullptr) return std::nullopt;
+    Component typical;
+    typical.name = ref.id;
+    typical.grain = typical_grain(*known);
+    return typical;
+  }
+
+  std::optional<BulkDensity> typical_density(const std::string& material) const {
+    const Material* known = catalogue_.find(material);
+    if (known == nullptr) return std::nullopt;
+    return dry_bulk_density(typical_grain(*known));
+  }
+
   static const Component* component_of_material(const PlannedDay& plan, const std::string& material) {
     for (const DayMix& mix : plan.mixes) {
       for (const Component& component : mix.mix.components) {
@@ -301,7 +356,9 @@ class DayReader {
 
   static std::string pot_name(PlannedDay& plan, const std::string& id, const Container& container) {
     const std::string name = container.name.empty() || container.name == id ? id : id + " " + container.name;
-    plan.pots.emplace(name, container);
+    Container& pot = plan.pots.emplace(name, container).first->second;
+    if (pot.bottom_layer && pot.bottom_layer->component && pot.bottom_layer->component->material)
+      pot.bottom_layer->component->material = with_blanks(*pot.bottom_layer->component->material);
     return name;
   }
 
@@ -525,13 +582,19 @@ DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, co
     row.container = last->container;
   }
   if (const auto plan = plan_of_tree(workbook, catalogue, tree.id); plan && !plan->fills.empty()) {
-    row.plan = plan->id;
     if (plan->mix) row.mix = plan->mix;
-    if (plan->pots.front()) row.container = plan->pots.front();
-    row.planned = plan->fills.front();
-    row.worse_plans.assign(plan->fills.begin() + 1, plan->fills.end());
+    follow_plan(row, *plan, 0);
   }
   return row;
+}
+
+void follow_plan(DayTree& row, const TreePlan& plan, std::size_t at) {
+  row.plan = plan.id;
+  row.plan_name = std::string(1, static_cast<char>('A' + at));
+  if (plan.pots[at]) row.container = plan.pots[at];
+  row.planned = plan.fills[at];
+  row.worse_plans.assign(plan.fills.begin() + static_cast<std::ptrdiff_t>(at) + 1, plan.fills.end());
+  row.sphagnum = in_ml(plan.sphagnum[at]) > 0 ? std::optional(plan.sphagnum[at]) : std::nullopt;
 }
 
 }  // namespace gritwright::desktop

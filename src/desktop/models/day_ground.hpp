@@ -67,6 +67,9 @@ struct TreePlan {
 /// A tree as it comes onto a day: the newest version of its mix, its plan's pot or the one it stands in.
 [[nodiscard]] DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<Tree>& tree);
 
+/// Lets a row follow one of the plans, by its place from A on; its mix stays. Precondition: the place is one of `plan`.
+void follow_plan(DayTree& row, const TreePlan& plan, std::size_t at);
+
 /// Litres as they lie, of the plan that was carried out; plans are named A, B, C from the best on. Empty where that one was not counted.
 [[nodiscard]] std::optional<MixedVolume> fill_done(const DayTree& tree);
 

@@ -316,6 +316,15 @@ void DayPage::add_tree_rows() {
                        if (*litres) t.worse_plans.push_back(mixed_l(**litres));
                      });
                    }});
+  tree_form_->add({QStringLiteral("day_tree_sphagnum"), tr("Sphagnum of the shoulder"), Kind::volume, tr("as it lies; from the plan, where there is a shoulder"),
+                   shown_of_tree([](const DayTree& t) { return t.sphagnum ? number_text(in_ml(*t.sphagnum) / 1000, 9) : QString(); }), [this](const QString& text) {
+                     const auto litres = typed_litres(text);
+                     if (!litres) return litres.problems();
+                     return save_tree(tr("sphagnum"), [&](DayTree& t) { t.sphagnum = *litres ? std::optional(pot_ml(**litres * 1000)) : std::nullopt; });
+                   }});
+  tree_form_->add({QStringLiteral("day_tree_top_dressing"), tr("Top dressing of"), Kind::words, tr("a bag like K-07, a fraction or a material; its thickness stands at the pot"),
+                   shown_of_tree([](const DayTree& t) { return to_qt(t.top_dressing); }),
+                   [this](const QString& text) { return save_tree(tr("top dressing"), [&](DayTree& t) { t.top_dressing = trimmed_text(text); }); }});
   tree_form_->add({QStringLiteral("day_tree_kept"), tr("Kept root mass"), Kind::mass, tr("weighed with what clings to it; kg can be typed"),
                    shown_of_tree([](const DayTree& t) { return t.kept_root_mass ? number_text(in_g(*t.kept_root_mass), 9) : QString(); }), [this](const QString& text) -> Problems {
                      if (text.trimmed().isEmpty()) return save_tree(tr("kept root mass"), [](DayTree& t) { t.kept_root_mass.reset(); });
@@ -599,13 +608,9 @@ void DayPage::write_cell(std::size_t row, int column, const QString& text) {
       }
       const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
       tell(save_tree(tr("plan"), [&](DayTree& t) {
-        t.plan_name = plan;
         const std::size_t at = place_of_plan(plan);
-        if (!planned || at >= planned->fills.size()) return;
-        t.plan = planned->id;
-        if (planned->pots[at]) t.container = planned->pots[at];
-        t.planned = planned->fills[at];
-        t.worse_plans.assign(planned->fills.begin() + static_cast<std::ptrdiff_t>(at) + 1, planned->fills.end());
+        if (planned && at < planned->fills.size()) follow_plan(t, *planned, at);
+        t.plan_name = plan;
       }));
       break;
     }
@@ -679,12 +684,8 @@ void DayPage::take_plan_again() {
   const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
   if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
   save_tree(tr("plan"), [&](DayTree& t) {
-    t.plan = planned->id;
     if (planned->mix) t.mix = planned->mix;
-    if (planned->pots.front()) t.container = planned->pots.front();
-    t.plan_name = "A";
-    t.planned = planned->fills.front();
-    t.worse_plans.assign(planned->fills.begin() + 1, planned->fills.end());
+    follow_plan(t, *planned, 0);
   });
   book_.end_typing();
   tree_form_->refresh(true);
