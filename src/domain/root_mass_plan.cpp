@@ -198,4 +198,15 @@ Problems check(const RootMassPlan& plan) {
   return std::move(findings).take();
 }
 
+bool lacks_lengths_alone(const RootMassPlan& plan) {
+  const auto* box = std::get_if<BlockBox>(&plan.block);
+  if (box == nullptr) return false;
+  const Problems problems = check(plan);
+  const auto open = [&](const char* pointer, Length side) {
+    return side == Length{} ? std::ranges::count_if(problems, [&](const Problem& problem) { return problem.where.pointer == pointer; }) : 0;
+  };
+  const auto lacking = open("/block/length_cm", box->length) + open("/block/width_cm", box->width) + open("/block/height_cm", box->height);
+  return lacking > 0 && lacking == std::ssize(problems);
+}
+
 }  // namespace gritwright

@@ -229,9 +229,7 @@ RootMassPlan read_members(JsonObject& object, const ContainerDoor& door) {
   return plan;
 }
 
-}  // namespace
-
-Result<RootMassPlanFile> read_root_mass_plan(std::string_view text, std::string file_name, const ComponentSources& sources) {
+Result<RootMassPlanFile> read_plan(std::string_view text, const std::string& file_name, const ComponentSources& sources, bool begun) {
   const Result<JsonValue> root = parse_json(text);
   if (!root) return placed_in(root.problems(), file_name);
   Problems problems;
@@ -241,9 +239,19 @@ Result<RootMassPlanFile> read_root_mass_plan(std::string_view text, std::string 
   file.plan = read_members(object, {sources, problems, file.notes});
   object.finish();
   // A number that could not be read would look like a fault of its own.
-  if (problems.empty()) append(problems, check(file.plan));
+  if (problems.empty() && !(begun && lacks_lengths_alone(file.plan))) append(problems, check(file.plan));
   if (!problems.empty()) return placed_in(std::move(problems), file_name);
   return file;
+}
+
+}  // namespace
+
+Result<RootMassPlanFile> read_root_mass_plan(std::string_view text, std::string file_name, const ComponentSources& sources) {
+  return read_plan(text, file_name, sources, false);
+}
+
+Result<RootMassPlanFile> read_begun_root_mass_plan(std::string_view text, std::string file_name, const ComponentSources& sources) {
+  return read_plan(text, file_name, sources, true);
 }
 
 std::string write_root_mass_plan(const RootMassPlan& plan) {

@@ -114,6 +114,8 @@ struct RootMassPlan {
 /// Lengths, angles and shares out of range, a trunk base outside root mass or pot, clearances larger than the pot, combing past the middle, a face or direction named
 /// twice, a conifer to be bare-rooted, faults of the containers. Codes root-plan.* and container.*.
 [[nodiscard]] Problems check(const RootMassPlan& plan);
+/// True where nothing is wrong but lengths of the root mass that are 0: not measured yet.
+[[nodiscard]] bool lacks_lengths_alone(const RootMassPlan& plan);
 
 /// As files spell them: "right", "left", "back", "front", "up", "down"; "top", "bottom".
 [[nodiscard]] std::string direction_name(Direction direction);

@@ -86,7 +86,7 @@ void RootPlanDesk::record_changed() {
   text_ = text;
   plan_.reset();
   if (stored) {
-    auto read = read_root_mass_plan(text, current_.toStdString(), ComponentSources{&catalogue_, {}});
+    auto read = read_begun_root_mass_plan(text, current_.toStdString(), ComponentSources{&catalogue_, {}});
     if (read) plan_ = std::move(read).value().plan;
     else emit book_.told(sentence_text(read.problems().front()));
   }
@@ -101,7 +101,7 @@ Problems RootPlanDesk::save(const QString& what, const std::function<void(RootMa
   RootMassPlan now = *plan_;
   change(now);
   if (now == *plan_) return {};
-  if (Problems problems = check(now); !problems.empty()) return problems;
+  if (Problems problems = check(now); !problems.empty() && !lacks_lengths_alone(now)) return problems;
   KeptRootMassPlan record = was->record;
   record.plan = write_root_mass_plan(now);
   book_.replace(*was, std::move(record), tr("%1 of root-mass plan %2").arg(what, current_), QStringLiteral("root-plan/%1/%2").arg(current_, what));
@@ -130,24 +130,16 @@ QString RootPlanDesk::plan_for(const QString& tree_id) {
       if (const auto pot = book_.workbook().find(*last->container)) present = pot->record.container;
     }
   }
-  BlockBox box;
-  box.length = length_cm(24);
-  box.width = length_cm(18);
-  box.height = length_cm(7);
+  // A root mass that nobody measured has no lengths until they are typed.
   if (present) plan.block = AsPresentPot{*present};
-  else plan.block = box;
+  else plan.block = BlockBox{};
   const auto library = free_pots(book_.workbook());
   if (!library.empty()) plan.pot = library.front().record.container;
   else if (present) plan.pot = *present;
-  else {
-    plan.pot.name = tr("new pot").toStdString();
-    plan.pot.rim = {length_cm(30), length_cm(20)};
-    plan.pot.depth = depth_cm(7);
-    plan.pot.freeboard = depth_cm(0.5);
-  }
+  else return {};
   if (tree->record.trunk_base) {
     plan.trunk_base = TreePoint{tree->record.trunk_base->right, tree->record.trunk_base->back, tree->record.trunk_base->up};
-    if (!check(plan).empty()) plan.trunk_base.reset();
+    if (!check(plan).empty() && !lacks_lengths_alone(plan)) plan.trunk_base.reset();
   }
   KeptRootMassPlan record;
   record.name = tr("%1 into %2").arg(to_qt(plan.name.empty() ? tree_id.toStdString() : plan.name), to_qt(plan.pot.name)).toStdString();
@@ -186,8 +178,16 @@ const WorkedPlan* RootPlanDesk::worked() const {
   return outcome_ && outcome_->answer ? &outcome_->answer->plans[outcome_->worked] : nullptr;
 }
 
+bool RootPlanDesk::lacks_lengths() const { return plan_ && lacks_lengths_alone(*plan_); }
+
 void RootPlanDesk::work(PlanDetail detail) {
   if (!plan_) return;
+  if (lacks_lengths()) {
+    job_.cancel();
+    outcome_.reset();
+    emit answered();
+    return;
+  }
   RootMassPlan plan = *plan_;
   if (dragged_) plan.pose = *dragged_;
   // The library as it is today, not as it was when the plan was begun.

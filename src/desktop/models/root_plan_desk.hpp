@@ -42,7 +42,10 @@ class RootPlanDesk : public QObject {
   Problems save(const QString& what, const std::function<void(RootMassPlan&)>& change);
   /// The mix that fills the rest of the pot; an empty id: none yet.
   void fill_with(const QString& mix);
-  /// A plan for a tree, as it stands now: its group, trunk base and present pot. Empty if the tree has no group, or nothing was saved.
+  /// True while lengths of the root mass are still to be typed; nothing is worked out before.
+  [[nodiscard]] bool lacks_lengths() const;
+  /// A plan for a tree, as it stands now: its group, trunk base and present pot; a root mass in no known pot has no lengths yet. Empty if
+  /// the tree has no group, there is neither a free pot nor a present one, or nothing was saved.
   QString plan_for(const QString& tree);
 
   /// The pose while it is dragged: answered coarsely and not kept until `drop`.
