@@ -2,57 +2,95 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
+#include <utility>
 #include <vector>
 
 namespace gritwright {
 
 namespace {
 
-constexpr double column_cm = 1;
+constexpr double column_cm = 0.5;
 
-/// A column of the pot's plan and how far the kept root mass stands over the soil in it.
-struct PlanColumn {
-  double x = 0;
-  double y = 0;
-  double over = 0;
+/// Columns of the pot's plan, and how far the kept root mass stands over the soil in each.
+class ShoulderColumns {
+ public:
+  explicit ShoulderColumns(const Outline& rim)
+      : right_(half_count(rim.reach_x_cm(0))), back_(half_count(rim.reach_y_cm(0))), over_(static_cast<std::size_t>(4 * right_ * back_)) {}
+
+  struct At {
+    int right, back;
+  };
+  [[nodiscard]] bool has(At at) const { return at.right >= 0 && at.right < 2 * right_ && at.back >= 0 && at.back < 2 * back_; }
+  [[nodiscard]] At at(double x, double y) const {
+    return {static_cast<int>(std::floor(x / column_cm)) + right_, static_cast<int>(std::floor(y / column_cm)) + back_};
+  }
+  [[nodiscard]] double& over(At at) { return over_[index(at)]; }
+  /// 0 outside the pot.
+  [[nodiscard]] double over(At at) const { return has(at) ? over_[index(at)] : 0; }
+  [[nodiscard]] double x(At at) const { return (at.right - right_ + 0.5) * column_cm; }
+  [[nodiscard]] double y(At at) const { return (at.back - back_ + 0.5) * column_cm; }
+
+  template <class Take>
+  void each(Take take) const {
+    for (int back = 0; back < 2 * back_; ++back)
+      for (int right = 0; right < 2 * right_; ++right) take(At{right, back});
+  }
+
+  /// Amid columns that stand nearly as high it is one of those that holds up the slope outside.
+  [[nodiscard]] bool at_the_edge(At at) const {
+    const double nearly = over(at) - steepest_shoulder * column_cm / 2;
+    for (const At beside : {At{at.right + 1, at.back}, At{at.right - 1, at.back}, At{at.right, at.back + 1}, At{at.right, at.back - 1}})
+      if (over(beside) < nearly) return true;
+    return false;
+  }
+
+ private:
+  [[nodiscard]] static int half_count(double reach) { return std::max(1, static_cast<int>(std::ceil(reach / column_cm))); }
+  [[nodiscard]] std::size_t index(At at) const { return static_cast<std::size_t>(at.back) * static_cast<std::size_t>(2 * right_) + static_cast<std::size_t>(at.right); }
+
+  int right_;
+  int back_;
+  std::vector<double> over_;
 };
 
 }  // namespace
 
 double shoulder_sphagnum_cm3(const PlanGround& ground, const AllowedSpace& space, const Cutting& cutting, const PointShares& counted) {
   const Outline rim = space.outlines().at(space.outlines().rim_cm());
-  const auto half_columns = [](double reach) { return static_cast<int>(std::ceil(reach / column_cm)); };
-  const int right = half_columns(rim.reach_x_cm(0));
-  const int back = half_columns(rim.reach_y_cm(0));
-  const int wide = 2 * right;
-  std::vector<PlanColumn> columns;
-  for (int row = -back; row < back; ++row)
-    for (int at = -right; at < right; ++at) columns.push_back({(at + 0.5) * column_cm, (row + 0.5) * column_cm, 0});
+  ShoulderColumns columns(rim);
   const std::vector<Point3>& points = ground.fine.points();
   for (std::size_t i = 0; i < points.size(); ++i) {
     if (counted.of_points[i] == 0) continue;
     const Point3 p = cutting.placement.to_pot(points[i]);
     const double over = p.z - space.soil_cm(p.x, p.y);
-    const int at = static_cast<int>(std::floor(p.x / column_cm)) + right;
-    const int row = static_cast<int>(std::floor(p.y / column_cm)) + back;
-    if (over <= 0 || at < 0 || at >= wide || row < 0 || row >= 2 * back) continue;
-    double& highest = columns[static_cast<std::size_t>(row * wide + at)].over;
-    highest = std::max(highest, over);
+    const auto at = columns.at(p.x, p.y);
+    if (over > 0 && columns.has(at)) columns.over(at) = std::max(columns.over(at), over);
   }
-  std::vector<PlanColumn> raised;
-  std::ranges::copy_if(columns, std::back_inserter(raised), [](const PlanColumn& column) { return column.over > 0; });
+  // The highest of so many points lies a little below the surface.
+  const double below_surface = ground.block.volume_cm3() / static_cast<double>(points.size()) / (column_cm * column_cm);
+  std::vector<ShoulderColumns::At> edge;
+  columns.each([&](auto at) {
+    if (columns.over(at) <= 0) return;
+    columns.over(at) += below_surface;
+  });
+  columns.each([&](auto at) {
+    if (std::as_const(columns).over(at) > 0 && columns.at_the_edge(at)) edge.push_back(at);
+  });
   double volume = 0;
-  for (const PlanColumn& column : columns) {
-    if (!rim.holds(column.x, column.y, 0)) continue;
-    double height = column.over;
-    for (const PlanColumn& from : raised) {
-      const double dx = from.x - column.x;
-      const double dy = from.y - column.y;
-      height = std::max(height, from.over - steepest_shoulder * std::sqrt(dx * dx + dy * dy));
+  columns.each([&](auto at) {
+    const double x = columns.x(at);
+    const double y = columns.y(at);
+    if (!rim.holds(x, y, 0)) return;
+    const double own = columns.over(at);
+    double height = own;
+    for (const auto& from : edge) {
+      // To the nearest of the column, not to its middle.
+      const double dx = std::max(0.0, std::abs(columns.x(from) - x) - column_cm / 2);
+      const double dy = std::max(0.0, std::abs(columns.y(from) - y) - column_cm / 2);
+      height = std::max(height, columns.over(from) - steepest_shoulder * std::sqrt(dx * dx + dy * dy));
     }
-    volume += (height - column.over) * column_cm * column_cm;
-  }
+    volume += (height - own) * column_cm * column_cm;
+  });
   return volume;
 }
 

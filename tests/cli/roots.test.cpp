@@ -37,7 +37,7 @@ TEST_CASE("roots names every key of its answer", "[cli][roots]") {
   const auto json = run({"roots", "-", "--json", "--explain"}, plan_of(deep, R"(,"permission":{"bottom_cm":1},"pose":{"trunk_base_cm":8})")).json();
   for (const char* key : {"limitations", "corners_share", "plans", "stop_table", "notes", "explanations"}) CHECK(json.contains(key));
   for (const char* key : {"name", "offset_cm", "turn_deg", "tip_deg", "tip_toward_deg", "cuts", "combed", "untouched_share", "removed_share",
-                          "trunk_base_cm", "soil_line_cm", "shoulder_cm", "fill_ml", "cautions"})
+                          "trunk_base_cm", "soil_line_cm", "shoulder_cm", "fill_ml", "sphagnum_ml", "cautions"})
     CHECK(json["plans"][0].contains(key));
   REQUIRE_FALSE(json["stop_table"].empty());
   for (const char* key : {"stops_at_cm", "below_cm", "trunk_base_cm", "untouched_share", "fill_ml"}) CHECK(json["stop_table"][0].contains(key));

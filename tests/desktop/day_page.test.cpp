@@ -13,67 +13,11 @@
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
-#include "models/demonstration_record.hpp"
+#include "day_on_screen.hpp"
 #include "support.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
-
-namespace {
-
-void choose_data(QComboBox* box, const std::string& id) {
-  box->setCurrentIndex(box->findData(QString::fromStdString(id)));
-  emit box->activated(box->currentIndex());
-}
-
-/// The invented nursery with a tree that stands in one of its mixes and pots, and a day.
-class DayOnScreen : public OpenWindow {
- public:
-  DayOnScreen() {
-    REQUIRE(fill_with_demonstration(*record, test_catalogue()).empty());
-    for (const auto& stored : book().all<MixVersion>()) {
-      const bool from_bags = std::ranges::all_of(stored.record.sources, [](const auto& source) { return source && source->kind == RecordKind::bag; });
-      if (from_bags && !stored.record.sources.empty()) mix = stored.id;
-    }
-    REQUIRE_FALSE(mix.text.empty());
-    pot = book().all<RecordedContainer>().front().id;
-    const std::string pine = add_tree("old pine");
-    trigger("action_page_day");
-    trigger("action_new_day");
-    put(pine);
-  }
-
-  void put(const std::string& id) {
-    choose_data(find<QComboBox>("day_tree_choice"), id);
-    trigger("action_day_add_tree");
-  }
-
-  const OpenWorkbook& book() { return record->workbook(); }
-  DayPage& page() { return *find<DayPage>("day_page"); }
-  DayTreesModel& lines() { return *qobject_cast<DayTreesModel*>(find<QTableView>("day_table")->model()); }
-  RepottingDay day() { return book().find(Id<RepottingDay>{page().current_day().toStdString()})->record; }
-  Tree tree(const std::string& id) { return book().find(Id<Tree>{id})->record; }
-  std::string summary() { return find<QLabel>("day_summary")->text().toStdString(); }
-  void write(int row, int column, const QString& text) { lines().setData(lines().index(row, column), text, Qt::EditRole); }
-
-  std::string add_tree(const std::string& name) {
-    Tree tree;
-    tree.name = name;
-    tree.species = "pine, invented";
-    tree.group = SpeciesGroup::conifer;
-    Repotting before;
-    before.day = "2020-03-14";
-    before.mix = mix;
-    before.container = pot;
-    tree.repottings.push_back(before);
-    return record->add(tree, QString::fromStdString(name)).toStdString();
-  }
-
-  Id<MixVersion> mix;
-  Id<RecordedContainer> pot;
-};
-
-}  // namespace
 
 TEST_CASE("A tree put on a day brings its mix and pot, and all the pot holds is counted", "[day_page]") {
   DayOnScreen open;

@@ -212,6 +212,58 @@ TEST_CASE("A tree of no group gets no plan and the reason stands beside it", "[t
   CHECK(open.record->workbook().count(RecordKind::root_mass_plan) == 0);
 }
 
+TEST_CASE("A root mass that nobody measured begins without lengths, and nothing is worked out before they are typed", "[trees_page]") {
+  OpenWindow open;
+  open.trigger("action_add_pot");
+  const auto stored = open.record->workbook().all<RecordedContainer>().front();
+  RecordedContainer tray = stored.record;
+  tray.container.shape = Shape::rectangular;
+  tray.container.rim = {length_cm(36), length_cm(26)};
+  tray.container.depth = depth_cm(8);
+  open.record->replace(stored, tray, QStringLiteral("pot"));
+  Tree tree;
+  tree.name = "collected";
+  tree.group = SpeciesGroup::deciduous_developing;
+  const QString id = open.record->add(tree, QStringLiteral("tree"));
+  RootPlanTab& tab = open.window.record_pages()->trees().plans();
+  tab.plan_tree(id);
+  open.window.record_pages()->show_trees();
+  open.window.record_pages()->trees().show_plans();
+  tab.desk().job().wait();
+  REQUIRE(tab.desk().plan());
+  CHECK(tab.desk().lacks_lengths());
+  CHECK(tab.desk().worked() == nullptr);
+  for (const char* field : {"plan_block_length", "plan_block_width", "plan_block_height"}) CHECK(open.find<QLineEdit>(field)->text().isEmpty());
+  CHECK(open.find<QLabel>("plan_limits")->text().contains(QStringLiteral("length, width and height")));
+  // What is typed so far is kept, also over closing.
+  retype(open, "plan_block_length", local("24"));
+  retype(open, "plan_block_width", local("18"));
+  CHECK(tab.desk().worked() == nullptr);
+  CHECK(open.record->workbook().all_of(RecordKind::root_mass_plan).size() == 1);
+  tab.desk().open({});
+  tab.desk().open(to_qt(open.record->workbook().list(RecordKind::root_mass_plan).front().ref.id));
+  CHECK(tab.desk().lacks_lengths());
+  CHECK_THAT(in_cm(std::get<BlockBox>(tab.desk().plan()->block).width), WithinAbs(18, 1e-9));
+  retype(open, "plan_block_height", local("6"));
+  tab.desk().job().wait();
+  REQUIRE(tab.desk().worked() != nullptr);
+  CHECK(tab.desk().worked()->fits);
+  open.trigger("action_record_undo");
+  CHECK(tab.desk().lacks_lengths());
+  CHECK(tab.desk().worked() == nullptr);
+}
+
+TEST_CASE("Without a pot to go into no plan is begun, and the reason stands beside the tree", "[trees_page][refuses]") {
+  OpenWindow open;
+  Tree tree;
+  tree.name = "collected";
+  tree.group = SpeciesGroup::deciduous_developing;
+  open.record->add(tree, QStringLiteral("tree"));
+  open.trigger("action_plan_tree");
+  CHECK(open.find<QLabel>("plan_tree_fault")->isVisible());
+  CHECK(open.record->workbook().count(RecordKind::root_mass_plan) == 0);
+}
+
 TEST_CASE("A tip above 90 degrees and a clearance larger than the pot stay in their fields with the reason", "[trees_page][refuses]") {
   PlannedTree planned;
   const RootMassPlan before = *planned.tab().desk().plan();

@@ -304,6 +304,48 @@ TEST_CASE("Without a plan all the pot holds is counted, and a layer is taken out
   CHECK(note_of(answer->notes, "day.whole-pot") != nullptr);
 }
 
+TEST_CASE("Layers stand with their litres at each tree, and the totals, the shelf and what to buy are their sums", "[day_litres]") {
+  PlannedDay day = plain_day();
+  Container pot;
+  pot.rim = {length_cm(30), length_cm(20)};
+  pot.depth = depth_cm(6);
+  pot.bottom_layer = BottomLayer{depth_cm(1), grain("coarse", 1, 800, 1500, 2600, 8)};
+  pot.top_dressing = depth_cm(0.5);
+  day.pots.emplace("tray", pot);
+  for (PlannedTree& tree : day.trees) {
+    tree.pot = "tray";
+    tree.top_dressing = "K-09";
+  }
+  day.trees[1].layers = {{"sphagnum", pot_ml(874), bulk_g_l(25)}};
+  GrainSupply dressing = bag_of("K-09", "", 0.5);
+  dressing.bulk_density = bulk_g_l(600);
+  dressing.screened = true;
+  day.shelf = {dressing};
+  const auto answer = work_out(day);
+  REQUIRE(answer);
+  REQUIRE(answer->trees[0].layers.size() == 2);
+  REQUIRE(answer->trees[1].layers.size() == 3);
+  // 874 mL/(.92 . .95) = 1 L of moss of 25 g; 30 . 20 . 1 = 600 mL below and 300 on top of each.
+  const double losses = 0.92 * 0.95;
+  CHECK(answer->trees[1].layers[0].name == "sphagnum");
+  CHECK_THAT(in_l(answer->trees[1].layers[0].loose), WithinAbs(1, 1e-9));
+  CHECK_THAT(in_g(*answer->trees[1].layers[0].dry_mass), WithinAbs(25, 1e-9));
+  const auto total_l = [&](const std::string& name) {
+    const auto found = std::ranges::find(answer->components, name, &GrainLitres::name);
+    return found == answer->components.end() ? -1 : in_l(found->loose);
+  };
+  CHECK_THAT(total_l("sphagnum"), WithinAbs(1, 1e-9));
+  CHECK_THAT(total_l("coarse"), WithinAbs(3 * 0.6 / losses, 1e-9));
+  CHECK_THAT(total_l("K-09"), WithinAbs(3 * 0.3 / losses, 1e-9));
+  const auto taken = std::ranges::find(answer->taken, "K-09", &GrainTaken::component);
+  REQUIRE(taken != answer->taken.end());
+  CHECK_THAT(in_l(taken->raw), WithinAbs(0.5, 1e-9));
+  for (const char* material : {"sphagnum", "coarse", "stone"}) {
+    INFO(material);
+    CHECK(std::ranges::find(answer->buy, material, &GrainToBuy::material) != answer->buy.end());
+  }
+}
+
 TEST_CASE("A full pot is mix with its water, root mass, tree and pot, and what was not weighed makes it at least that", "[day_litres]") {
   PlannedDay day = plain_day();
   Container pot;

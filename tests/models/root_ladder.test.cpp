@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
+#include <tuple>
 
 #include "root_plan_cases.hpp"
 
@@ -81,6 +82,22 @@ TEST_CASE("Case 4: the trunk's limit stops the sinking, so a shoulder", "[root_p
   CHECK_THAT(in_cm(worked.shoulder), WithinAbs(1, 1e-9));
   CHECK_THAT(in_cm(worked.soil_line), WithinAbs(8, 1e-9));
   CHECK_THAT(in_ml(worked.fill), WithinAbs(30 * 20 * 8 - 20 * 14 * 7, 5));
+}
+
+TEST_CASE("The sphagnum of a shoulder fills the slope of 35 degrees around the root mass", "[root_plan][ladder]") {
+  // docs/science/root-mass-plan.md: around L x W that stands h over the soil, (L + W) h2/tan 35 + pi h3/(3 tan2 35).
+  for (const auto& [length, width, over] : {std::tuple{20.0, 14.0, 2.0}, {14.0, 6.0, 2.8}, {20.0, 10.0, 1.0}}) {
+    RootMassPlan plan = box_of(length, width, 7, 7 - over);
+    permit(plan, Face::top, 0);
+    const WorkedPlan worked = plan_a(plan);
+    INFO(length << " x " << width << ", " << over << " over the soil");
+    REQUIRE(worked.fits);
+    REQUIRE_THAT(in_cm(worked.shoulder), WithinAbs(over, 1e-9));
+    const double tan = std::tan(35 * std::numbers::pi / 180);
+    const double by_hand = (length + width) * over * over / tan + std::numbers::pi * over * over * over / (3 * tan * tan);
+    CHECK_THAT(in_ml(worked.sphagnum), Catch::Matchers::WithinRel(by_hand, 0.05));
+  }
+  CHECK(in_ml(plan_a(box_of(20, 14, 7, 7)).sphagnum) == 0);
 }
 
 TEST_CASE("Case 5: a shoulder would be too steep, so the tree is tipped less", "[root_plan][ladder]") {

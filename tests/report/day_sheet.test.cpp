@@ -126,6 +126,24 @@ TEST_CASE("Trees stand on the sheet in working order, with room for plan, litres
   for (const auto& row : table.rows) CHECK(row.size() == table.heading.size());
 }
 
+TEST_CASE("Layers stand on the sheet beside their tree and in the totals", "[day_sheet]") {
+  PlannedDay day = invented_day();
+  const std::string without = all_text(day_sheet(day, answered(day), UnitSystem::metric));
+  CHECK(without.find("sphagnum") == std::string::npos);
+  day.trees[1].layers = {{"sphagnum", pot_ml(855.6), bulk_g_l(25)}};
+  const PrintDocument sheet = day_sheet(day, answered(day), UnitSystem::metric);
+  // 855.6 mL/(.92 . .93) = 1 L.
+  const auto with = all_text(sheet);
+  CHECK(with.find("sphagnum 1.00 L") != std::string::npos);
+  CHECK(with.find("Moss: sphagnum can carry a skin infection") != std::string::npos);
+  const auto section = std::ranges::find(sheet.sections, "Trees in working order", &PrintSection::title);
+  REQUIRE(section != sheet.sections.end());
+  const auto& table = std::get<PrintTable>(section->blocks.front());
+  CHECK(std::ranges::find(table.heading, "Layers") != table.heading.end());
+  CHECK(table.heading.back() == "Done: plan, litres, note");
+  CHECK(static_cast<std::size_t>(table.written_by_hand) == table.heading.size() - 1);
+}
+
 TEST_CASE("Every batch has a card with its scoops", "[day_sheet]") {
   const PlannedDay day = invented_day();
   const DayAnswer answer = answered(day);
