@@ -158,6 +158,41 @@ TEST_CASE("A batch card is never torn in two by the end of a page", "[pdf]") {
   CHECK(seen == static_cast<int>(cards.sections.size()));
 }
 
+TEST_CASE("Long names of trees, mixes and grain are whole on batch cards, and so are layers on the day sheet", "[pdf]") {
+  const std::string long_mix = "The mix for those that stand in the wind all summer and want water twice a day nevertheless, third attempt";
+  const std::string long_grain = "washed and twice screened crushed pumice of the second delivery from the quarry behind the old railway bridge";
+  PlannedDay day = large_day(14);
+  day.mixes[0].name = long_mix;
+  day.mixes[0].mix.components[0].name = long_grain;
+  for (PlannedTree& tree : day.trees) {
+    if (tree.mix == "mix 1") tree.mix = long_mix;
+  }
+  day.trees[2].layers = {{"long-fibred sphagnum from the shaded end of the nursery pond, wrung out", pot_ml(900), {}}};
+  const DayAnswer answer = answered(day);
+  for (const Paper paper : {Paper::a4, Paper::letter}) {
+    Printed cards;
+    REQUIRE(write_pdf(batch_cards(day, answer, UnitSystem::metric), cards.file, paper));
+    const QString text = cards.flowing_text();
+    for (const char* word : {"crooked", "greenhouse", "branch", "summer", "nevertheless", "attempt", "twice screened", "quarry", "railway"}) {
+      INFO(word);
+      CHECK(text.contains(QLatin1String(word)));
+    }
+    QString whole = text;
+    whole.remove(QLatin1Char(' '));
+    CHECK(whole.contains(QString::fromStdString(unbroken_name)));
+    const QList<QImage> pages = cards.pages();
+    for (int number = 1; number <= pages.size(); ++number) CHECK(text.contains(QStringLiteral("page %1 of %2").arg(number).arg(pages.size())));
+    for (const QImage& page : pages) check_look(page, 12);
+    Printed sheet;
+    REQUIRE(write_pdf(day_sheet(day, answer, UnitSystem::metric), sheet.file, paper));
+    for (const char* word : {"long-fibred", "shaded", "nursery", "wrung"}) {
+      INFO(word);
+      CHECK(sheet.flowing_text().contains(QLatin1String(word)));
+    }
+    for (const QImage& page : sheet.pages()) check_look(page, 12);
+  }
+}
+
 TEST_CASE("Printed pages hold lines and letters, no images", "[pdf]") {
   PrintDocument document;
   document.title = "drawing";
