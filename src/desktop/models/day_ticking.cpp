@@ -336,7 +336,7 @@ class Ticking {
     const MixedVolume used = litres_of(wanted, place->index);
     std::vector<RecordRef> grain = before.grain;
     const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
-    if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, mixed_l(std::max(0.0, in_l(used_before) + more_l)), grain);
+    if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, in_l(used_before), more_l, grain);
     Repotting repotting = write_history(tree, wanted, used, std::move(grain));
     repotting.due = before.due;
     LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
@@ -390,8 +390,10 @@ class Ticking {
   }
 
   /// Takes a tree's mix back and takes it again; the ledger has what is more or less of each bag, and `stands_in` the bags it now is of.
-  void book_anew(std::size_t mix, const std::string& tree, MixedVolume litres, std::vector<RecordRef>& stands_in) {
+  void book_anew(std::size_t mix, const std::string& tree, double before_l, double more_l, std::vector<RecordRef>& stands_in) {
     std::map<RecordRef, Mass> back = booked_under(workbook_, day_.id, tree);
+    // A tree that was filled from a tub has nothing booked of its own.
+    const MixedVolume litres = mixed_l(std::max(0.0, (back.empty() ? 0 : before_l) + more_l));
     for (const auto& [holder, mass] : back) {
       shelf_.put_back(holder, mass);
       std::erase(stands_in, holder);
