@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace gritwright {
@@ -9,38 +10,46 @@ namespace gritwright {
 namespace {
 
 /// Corners of the cut face in order around their middle; those that coincide are kept once.
-std::vector<Point3> around(std::vector<Point3> points, Point3 normal) {
+std::vector<ConvexBody::Corner> around(const std::vector<ConvexBody::Corner>& opening, const std::vector<Point3>& corners, Point3 normal) {
   Point3 middle;
-  for (const Point3& p : points) middle = middle + p;
-  middle = 1.0 / static_cast<double>(points.size()) * middle;
+  for (const ConvexBody::Corner corner : opening) middle = middle + corners[corner];
+  middle = 1.0 / static_cast<double>(opening.size()) * middle;
   const Point3 helper = std::abs(normal.z) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
   Point3 u = cross(normal, helper);
   u = 1 / std::sqrt(dot(u, u)) * u;
   const Point3 v = cross(normal, u);
   struct Placed {
     double angle;
-    Point3 point;
+    ConvexBody::Corner corner;
   };
   std::vector<Placed> placed;
-  placed.reserve(points.size());
-  for (const Point3& p : points) placed.push_back({std::atan2(dot(p - middle, v), dot(p - middle, u)), p});
+  placed.reserve(opening.size());
+  for (const ConvexBody::Corner corner : opening) {
+    const Point3 out = corners[corner] - middle;
+    placed.push_back({std::atan2(dot(out, v), dot(out, u)), corner});
+  }
   std::ranges::sort(placed, {}, &Placed::angle);
-  std::vector<Point3> ring;
+  std::vector<ConvexBody::Corner> ring;
   for (const Placed& next : placed) {
     if (!ring.empty()) {
-      const Point3 step = next.point - ring.back();
+      const Point3 step = corners[next.corner] - corners[ring.back()];
       if (dot(step, step) < 1e-18) continue;
     }
-    ring.push_back(next.point);
+    ring.push_back(next.corner);
   }
   return ring;
 }
 
 }  // namespace
 
-void ConvexBody::add_face(const std::vector<Point3>& corners) {
-  corners_.insert(corners_.end(), corners.begin(), corners.end());
-  ends_.push_back(corners_.size());
+ConvexBody::Corner ConvexBody::add_corner(const Point3& p) {
+  corners_.push_back(p);
+  return static_cast<Corner>(corners_.size() - 1);
+}
+
+void ConvexBody::add_face(const std::vector<Corner>& corners) {
+  loops_.insert(loops_.end(), corners.begin(), corners.end());
+  ends_.push_back(loops_.size());
 }
 
 bool ConvexBody::all_within(const HalfSpace& half) const {
@@ -51,30 +60,50 @@ ConvexBody ConvexBody::within(const HalfSpace& half) const& { return all_within(
 ConvexBody ConvexBody::within(const HalfSpace& half) && { return all_within(half) ? std::move(*this) : cut(half); }
 
 ConvexBody ConvexBody::cut(const HalfSpace& half) const {
+  constexpr Corner gone = std::numeric_limits<Corner>::max();
   ConvexBody rest;
-  if (std::ranges::all_of(corners_, [&](const Point3& p) { return half.beyond(p) > 1e-12; })) return rest;
+  std::vector<double> beyond(corners_.size());
+  std::vector<Corner> kept(corners_.size(), gone);
+  bool all_beyond = true;
   rest.corners_.reserve(corners_.size());
-  std::vector<Point3> opening;
+  for (std::size_t i = 0; i < corners_.size(); ++i) {
+    beyond[i] = half.beyond(corners_[i]);
+    all_beyond = all_beyond && beyond[i] > 1e-12;
+    if (beyond[i] <= 0) kept[i] = rest.add_corner(corners_[i]);
+  }
+  if (all_beyond) return {};
+  rest.loops_.reserve(loops_.size());
+  rest.ends_.reserve(ends_.size() + 1);
+  // An edge that crosses the plane belongs to two faces; the corner it leaves is one.
+  struct Crossing {
+    Corner inside, outside, corner;
+  };
+  std::vector<Crossing> crossings;
+  std::vector<Corner> opening;
+  const auto crossing_of = [&](Corner inside, Corner outside) {
+    // The other face is most often one of the last.
+    for (std::size_t i = crossings.size(); i-- > 0;)
+      if (crossings[i].inside == inside && crossings[i].outside == outside) return crossings[i].corner;
+    const Point3& p = corners_[inside];
+    const Corner corner = rest.add_corner(p + beyond[inside] / (beyond[inside] - beyond[outside]) * (corners_[outside] - p));
+    crossings.push_back({inside, outside, corner});
+    opening.push_back(corner);
+    return corner;
+  };
   std::size_t begin = 0;
   for (const std::size_t end : ends_) {
-    const std::size_t before = rest.corners_.size();
-    double beyond_next = half.beyond(corners_[begin]);
+    const std::size_t before = rest.loops_.size();
     for (std::size_t i = begin; i < end; ++i) {
-      const Point3& here = corners_[i];
-      const Point3& next = corners_[i + 1 == end ? begin : i + 1];
-      const double beyond_here = beyond_next;
-      beyond_next = half.beyond(next);
-      if (beyond_here <= 0) rest.corners_.push_back(here);
-      if ((beyond_here <= 0) != (beyond_next <= 0)) {
-        const Point3 crossing = here + beyond_here / (beyond_here - beyond_next) * (next - here);
-        rest.corners_.push_back(crossing);
-        opening.push_back(crossing);
-      }
+      const Corner here = loops_[i];
+      const Corner next = loops_[i + 1 == end ? begin : i + 1];
+      if (kept[here] != gone) rest.loops_.push_back(kept[here]);
+      if ((kept[here] == gone) == (kept[next] == gone)) continue;
+      rest.loops_.push_back(kept[here] != gone ? crossing_of(here, next) : crossing_of(next, here));
     }
-    if (rest.corners_.size() > before) rest.ends_.push_back(rest.corners_.size());
+    if (rest.loops_.size() > before) rest.ends_.push_back(rest.loops_.size());
     begin = end;
   }
-  if (opening.size() >= 3) rest.add_face(around(std::move(opening), half.normal));
+  if (opening.size() >= 3) rest.add_face(around(opening, rest.corners_, half.normal));
   return rest;
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 // A convex body by its faces, cut by planes. Curved bodies come in as fine facets. Plain numbers in cm.
 
-#include <array>
 #include <cstddef>
+#include <cstdint>
 #include <vector>
 
 namespace gritwright {
@@ -28,35 +28,45 @@ struct HalfSpace {
 
 class ConvexBody {
  public:
+  using Corner = std::uint32_t;
+
   ConvexBody() = default;
 
+  /// Faces that meet in a corner share it.
+  Corner add_corner(const Point3& p);
   /// Adds a face by its corners in order.
-  void add_face(const std::vector<Point3>& corners);
+  void add_face(const std::vector<Corner>& corners);
 
   /// What lies on the near side of the plane.
   [[nodiscard]] ConvexBody within(const HalfSpace& half) const&;
   [[nodiscard]] ConvexBody within(const HalfSpace& half) &&;
 
   [[nodiscard]] bool empty() const { return corners_.empty(); }
-  /// Corners of all faces, each as often as faces meet there.
   [[nodiscard]] const std::vector<Point3>& corners() const { return corners_; }
   [[nodiscard]] std::vector<Point3>& corners() { return corners_; }
 
   /// Largest dot(direction, p). Precondition: not empty.
   [[nodiscard]] double farthest(Point3 direction) const;
 
-  /// Calls `take(p)` for every corner of the part between two heights, without making that part.
+  /// Calls `take(p)` for every corner of the part between two heights, without making that part; for those where an edge passes a height
+  /// once for each of its faces.
   template <class Take>
   void corners_between(double low, double high, Take take) const {
+    bool all_between = true;
+    for (const Point3& p : corners_) {
+      if (p.z >= low && p.z <= high) take(p);
+      else all_between = false;
+    }
+    if (all_between) return;
     std::size_t begin = 0;
     for (const std::size_t end : ends_) {
+      const Point3* here = &corners_[loops_[end - 1]];
       for (std::size_t i = begin; i < end; ++i) {
-        const Point3& here = corners_[i];
-        const Point3& next = corners_[i + 1 == end ? begin : i + 1];
-        if (here.z >= low && here.z <= high) take(here);
+        const Point3& next = corners_[loops_[i]];
         for (const double level : {low, high})
-          if ((here.z < level) != (next.z < level) && here.z != level && next.z != level)
-            take(here + (level - here.z) / (next.z - here.z) * (next - here));
+          if ((here->z < level) != (next.z < level) && here->z != level && next.z != level)
+            take(*here + (level - here->z) / (next.z - here->z) * (next - *here));
+        here = &next;
       }
       begin = end;
     }
@@ -67,7 +77,8 @@ class ConvexBody {
   [[nodiscard]] ConvexBody cut(const HalfSpace& half) const;
 
   std::vector<Point3> corners_;
-  std::vector<std::size_t> ends_;  // one past the last corner of each face
+  std::vector<Corner> loops_;      // of all faces, one after the other
+  std::vector<std::size_t> ends_;  // one past the last of each face in `loops_`
 };
 
 }  // namespace gritwright

@@ -52,11 +52,16 @@ using Ring = std::vector<Point3>;
 
 ConvexBody from_rings(const std::vector<Ring>& rings) {
   ConvexBody body;
-  body.add_face(rings.front());
-  body.add_face(rings.back());
-  for (std::size_t k = 0; k + 1 < rings.size(); ++k) {
-    const Ring& low = rings[k];
-    const Ring& high = rings[k + 1];
+  std::vector<std::vector<ConvexBody::Corner>> corners;
+  for (const Ring& ring : rings) {
+    corners.emplace_back();
+    for (const Point3& p : ring) corners.back().push_back(body.add_corner(p));
+  }
+  body.add_face(corners.front());
+  body.add_face(corners.back());
+  for (std::size_t k = 0; k + 1 < corners.size(); ++k) {
+    const auto& low = corners[k];
+    const auto& high = corners[k + 1];
     for (std::size_t i = 0; i < low.size(); ++i) {
       const std::size_t next = (i + 1) % low.size();
       body.add_face({low[i], low[next], high[next], high[i]});
