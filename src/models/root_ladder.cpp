@@ -116,15 +116,14 @@ bool cut_away(const std::vector<HalfSpace>& planes, const Point3& p) {
 std::array<double, 6> corner_needs(const AllowedSpace& space, const Permission& permission, const Placement& placement,
                                    const Settled& settled, const RootPoints& points) {
   std::array<double, 6> needs{};
-  for (const Point3& in_tree : points.points()) {
-    const Point3 p = placement.to_pot(in_tree);
-    if (space.holds(p, settled.rise_cm) || cut_away(settled.planes, p)) continue;
+  points.each_outside({placement, &space, settled.rise_cm, {}}, [&](const Point3& in_tree, const Point3& p) {
+    if (cut_away(settled.planes, p)) return;
     const ShavedPoint shave = shaved(space, permission, in_tree, p, settled.rise_cm);
-    if (shave.let_go) continue;
+    if (shave.let_go) return;
     double& need = needs[at(shave.direction)];
     if (!sideways(shave.direction)) {
       need = std::max(need, space.excess_cm(shave.direction, p));
-      continue;
+      return;
     }
     double far = std::min(shave.over_next_cm, 5.0);
     const Point3 back = along(opposite(shave.direction));
@@ -136,7 +135,7 @@ std::array<double, 6> corner_needs(const AllowedSpace& space, const Permission& 
       }
     }
     need = std::max(need, far);
-  }
+  });
   return needs;
 }
 
@@ -196,7 +195,7 @@ class Ladder {
     const PointShares shares = points.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
     return !ground_.untouched_least ||
-           points.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base).share >= *ground_.untouched_least - 1e-9;
+           points.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, false).share >= *ground_.untouched_least - 1e-9;
   }
 
   /// The same by the fine points, which the plan then reports.
@@ -205,7 +204,7 @@ class Ladder {
     const Cutting cut = cutting(ground_, space_, result.at);
     PointShares shares = ground_.fine.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
-    CountedUntouched untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
+    CountedUntouched untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, true);
     result.counted = CountedPoints{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }
@@ -572,7 +571,7 @@ Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vect
 
 CountedPoints count(const PlanGround& ground, const Cutting& cut) {
   CountedPoints counted{ground.fine.shares(cut), {}};
-  counted.untouched = ground.fine.untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base);
+  counted.untouched = ground.fine.untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base, true);
   return counted;
 }
 

@@ -116,9 +116,11 @@ class Planner {
     worked.kept_under_soil = volume_of(ground_, counted.shares.kept_under_soil);
     if (plan_.bare_root) return;
     worked.untouched_share = counted.untouched.share;
+    // A row of the stop table draws nothing.
+    if (worked.name.empty()) return;
     worked.untouched.reserve(counted.untouched.cells.size());
     for (const Cell& cell : counted.untouched.cells) worked.untouched.push_back({cell.right, cell.back, cell.up});
-    if (!worked.name.empty() && earlier_) worked.other_half = meets_earlier(worked);
+    if (earlier_) worked.other_half = meets_earlier(worked);
   }
 
   /// Of the root mass as it stands today; the untouched cells tell what stays so now.
@@ -173,7 +175,9 @@ class Planner {
 
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
     WorkedPlan worked = described(name, climb, space);
-    const CountedPoints counted = climb.counted ? *climb.counted : count(ground_, cutting(ground_, space, climb.at));
+    std::optional<CountedPoints> only_now;
+    if (!climb.counted) only_now = count(ground_, cutting(ground_, space, climb.at));
+    const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
     take(worked, counted);
     if (climb.at.rise_cm > 0) {
       double over = 0;
@@ -214,7 +218,7 @@ class Planner {
       const PointShares shares = ground_.coarse.shares(cut);
       if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most) return false;
       return !ground_.untouched_least ||
-             ground_.coarse.untouched(cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base).share >= *ground_.untouched_least;
+             ground_.coarse.untouched(cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base, false).share >= *ground_.untouched_least;
     };
     double part = 1;
     if (!bears(1)) {

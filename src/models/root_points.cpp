@@ -6,6 +6,8 @@
 #include <cstdint>
 #include <limits>
 #include <numbers>
+#include <optional>
+#include <utility>
 
 namespace gritwright {
 
@@ -62,6 +64,17 @@ class TouchTest {
     if (crosses(Direction::up) && reaches({space.highest_cm() + cutting_.rise_cm - p.z, {0, 0, 1}}, p)) return true;
     if (crosses(Direction::down) && reaches({p.z - space.lowest_cm(), {0, 0, -1}}, p)) return true;
     return wall_crossed_ && !space.in_core(p, level_cm_) && near_wall(p);
+  }
+
+  /// True only where no point that is kept of a clump around `p` can be touched: how far that reaches level, up, and at most.
+  [[nodiscard]] bool clear_of_all(const Point3& p, double level_cm, double up_cm, double most_cm) const {
+    for (const HalfSpace& plane : cutting_.planes)
+      if (plane.beyond(p) + most_cm * std::sqrt(dot(plane.normal, plane.normal)) > -working_cm_) return false;
+    if (cutting_.space == nullptr) return true;
+    const AllowedSpace& space = *cutting_.space;
+    if (crosses(Direction::up) && space.highest_cm() + cutting_.rise_cm - p.z - up_cm <= working_cm_) return false;
+    if (crosses(Direction::down) && p.z - up_cm - space.lowest_cm() <= working_cm_) return false;
+    return !wall_crossed_ || space.in_core(p, level_cm_ + level_cm);
   }
 
  private:
@@ -162,44 +175,49 @@ class TouchTest {
   bool wall_crossed_ = false;
 };
 
-/// The grid over the block's box.
+/// The grid over the block's box, with a rim of empty cells around it.
 class Grid {
  public:
   Grid(const RootBlockBody& block, double wide_cm)
       : wide_cm_(wide_cm), low_{-block.length_cm() / 2, -block.width_cm() / 2, 0},
-        right_(cells(block.length_cm())), back_(cells(block.width_cm())), up_(cells(block.height_cm())),
-        state_(static_cast<std::size_t>(right_) * static_cast<std::size_t>(back_) * static_cast<std::size_t>(up_), unknown) {}
+        right_(cells(block.length_cm())), back_(cells(block.width_cm())), up_(cells(block.height_cm())) {}
 
-  enum State : std::uint8_t { unknown, held, empty, reached };
-
-  [[nodiscard]] std::size_t index_of(const Point3& p) const {
-    return index({place(p.x - low_.x, right_), place(p.y - low_.y, back_), place(p.z - low_.z, up_)});
-  }
+  [[nodiscard]] int right() const { return right_; }
+  [[nodiscard]] int back() const { return back_; }
+  [[nodiscard]] int up() const { return up_; }
+  [[nodiscard]] std::size_t size() const { return row() * static_cast<std::size_t>(back_ + 2) * static_cast<std::size_t>(up_ + 2); }
+  [[nodiscard]] Cell cell_of(const Point3& p) const { return {place(p.x - low_.x, right_), place(p.y - low_.y, back_), place(p.z - low_.z, up_)}; }
   [[nodiscard]] std::size_t index(const Cell& cell) const {
-    return (static_cast<std::size_t>(cell.up) * static_cast<std::size_t>(back_) + static_cast<std::size_t>(cell.back)) *
-               static_cast<std::size_t>(right_) + static_cast<std::size_t>(cell.right);
+    return (static_cast<std::size_t>(cell.up + 1) * static_cast<std::size_t>(back_ + 2) + static_cast<std::size_t>(cell.back + 1)) * row() +
+           static_cast<std::size_t>(cell.right + 1);
   }
   [[nodiscard]] Cell cell(std::size_t index) const {
-    const auto i = static_cast<int>(index);
-    return {i % right_, i / right_ % back_, i / right_ / back_};
+    const std::size_t of_level = index / row();
+    return {static_cast<int>(index % row()) - 1, static_cast<int>(of_level % static_cast<std::size_t>(back_ + 2)) - 1,
+            static_cast<int>(of_level / static_cast<std::size_t>(back_ + 2)) - 1};
   }
   [[nodiscard]] Point3 centre(const Cell& cell) const {
     return low_ + Point3{(cell.right + 0.5) * wide_cm_, (cell.back + 0.5) * wide_cm_, (cell.up + 0.5) * wide_cm_};
   }
-  [[nodiscard]] bool has(const Cell& cell) const {
-    return cell.right >= 0 && cell.right < right_ && cell.back >= 0 && cell.back < back_ && cell.up >= 0 && cell.up < up_;
+  [[nodiscard]] bool in_rim(const Cell& cell) const {
+    return cell.right < 0 || cell.right >= right_ || cell.back < 0 || cell.back >= back_ || cell.up < 0 || cell.up >= up_;
   }
-  std::vector<std::uint8_t>& state() { return state_; }
+  /// To the next cell to the right, to the back and up.
+  [[nodiscard]] std::array<std::ptrdiff_t, 3> steps() const {
+    return {1, static_cast<std::ptrdiff_t>(row()), static_cast<std::ptrdiff_t>(row()) * (back_ + 2)};
+  }
 
  private:
+  [[nodiscard]] std::size_t row() const { return static_cast<std::size_t>(right_ + 2); }
   [[nodiscard]] int cells(double extent_cm) const { return std::max(1, static_cast<int>(std::ceil(extent_cm / wide_cm_ - 1e-9))); }
   [[nodiscard]] int place(double from_low_cm, int count) const { return std::clamp(static_cast<int>(from_low_cm / wide_cm_), 0, count - 1); }
 
   double wide_cm_;
   Point3 low_;
   int right_, back_, up_;
-  std::vector<std::uint8_t> state_;
 };
+
+constexpr int clump_cells = 2;  // each way
 
 }  // namespace
 
@@ -208,6 +226,60 @@ RootPoints::RootPoints(const RootBlockBody& block, std::size_t count, int cells_
   const double box = block.length_cm() * block.width_cm() * block.height_cm();
   const double wide_cm = cells_wide * cell_cm;
   per_cell_ = static_cast<double>(count) * wide_cm * wide_cm * wide_cm / box;
+  gather_clumps();
+}
+
+void RootPoints::gather_clumps() {
+  const Grid grid(block_, cells_wide_ * cell_cm);
+  const auto clumps_along = [](int cells) { return static_cast<std::size_t>((cells + clump_cells - 1) / clump_cells); };
+  const std::size_t right = clumps_along(grid.right());
+  const std::size_t back = clumps_along(grid.back());
+  std::vector<std::uint32_t> clump_of_point;
+  clump_of_point.reserve(points_.size());
+  std::vector<std::size_t> end(right * back * clumps_along(grid.up()));
+  for (const Point3& p : points_) {
+    const Cell cell = grid.cell_of(p);
+    const std::size_t clump = (static_cast<std::size_t>(cell.up / clump_cells) * back + static_cast<std::size_t>(cell.back / clump_cells)) * right +
+                              static_cast<std::size_t>(cell.right / clump_cells);
+    clump_of_point.push_back(static_cast<std::uint32_t>(clump));
+    ++end[clump];
+  }
+  std::size_t begin = 0;
+  const double clump_cm = clump_cells * cells_wide_ * cell_cm;
+  half_clump_ = 0.5 * clump_cm * Point3{1, 1, 1};
+  const Point3 low{-block_.length_cm() / 2, -block_.width_cm() / 2, 0};
+  for (std::size_t clump = 0; clump < end.size(); ++clump) {
+    const std::size_t count = end[clump];
+    end[clump] = begin;
+    if (count == 0) continue;
+    const Point3 at{static_cast<double>(clump % right), static_cast<double>(clump / right % back), static_cast<double>(clump / right / back)};
+    clumps_.push_back({begin, begin + count, low + clump_cm * at + half_clump_});
+    begin += count;
+  }
+  std::vector<Point3> gathered(points_.size());
+  cell_of_point_.resize(points_.size());
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    const std::size_t to = end[clump_of_point[i]]++;
+    gathered[to] = points_[i];
+    cell_of_point_[to] = static_cast<std::uint32_t>(grid.index(grid.cell_of(points_[i])));
+  }
+  points_ = std::move(gathered);
+}
+
+RootPoints::Spread RootPoints::spread_of(const Placement& placement) const {
+  const auto along = [&](const Point3& direction) {
+    const Point3 in_tree = placement.turned_back(direction);
+    return std::abs(in_tree.x) * half_clump_.x + std::abs(in_tree.y) * half_clump_.y + std::abs(in_tree.z) * half_clump_.z;
+  };
+  const double right = along({1, 0, 0});
+  const double back = along({0, 1, 0});
+  return {std::sqrt(right * right + back * back), along({0, 0, 1}), std::sqrt(dot(half_clump_, half_clump_))};
+}
+
+bool RootPoints::space_holds(const Cutting& cutting, const Point3& middle, const Spread& spread) {
+  const AllowedSpace& space = *cutting.space;
+  return middle.z - spread.up >= space.lowest_cm() && middle.z + spread.up <= space.highest_cm() + cutting.rise_cm &&
+         space.in_core(middle, spread.level);
 }
 
 PointShares RootPoints::shares(const Cutting& cutting) const {
@@ -215,24 +287,36 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
   shares.of_points.resize(points_.size());
   std::size_t kept = 0;
   std::size_t over = 0;
-  for (std::size_t i = 0; i < points_.size(); ++i) {
-    const Point3 in_pot = cutting.placement.to_pot(points_[i]);
-    if (!keeps(cutting, in_pot)) continue;
-    shares.of_points[i] = 1;
-    ++kept;
-    if (cutting.space != nullptr && in_pot.z > cutting.space->highest_cm() && in_pot.z > cutting.space->soil_cm(in_pot.x, in_pot.y)) ++over;
+  const Spread spread = spread_of(cutting.placement);
+  for (const Clump& clump : clumps_) {
+    const Point3 middle = cutting.placement.to_pot(clump.middle);
+    bool all_cut = false;
+    bool all_kept = cutting.space == nullptr || space_holds(cutting, middle, spread);
+    for (const HalfSpace& plane : cutting.planes) {
+      const double beyond = plane.beyond(middle);
+      const double reach = spread.most * std::sqrt(dot(plane.normal, plane.normal));
+      all_cut = all_cut || beyond > reach;
+      all_kept = all_kept && beyond < -reach;
+    }
+    if (all_cut) continue;
+    const bool may_be_over = cutting.space != nullptr && middle.z + spread.up > cutting.space->highest_cm();
+    if (all_kept && !may_be_over) {
+      std::fill(shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.begin), shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.end), std::uint8_t{1});
+      kept += clump.end - clump.begin;
+      continue;
+    }
+    for (std::size_t i = clump.begin; i < clump.end; ++i) {
+      const Point3 in_pot = cutting.placement.to_pot(points_[i]);
+      if (!all_kept && !keeps(cutting, in_pot)) continue;
+      shares.of_points[i] = 1;
+      ++kept;
+      if (may_be_over && in_pot.z > cutting.space->highest_cm() && in_pot.z > cutting.space->soil_cm(in_pot.x, in_pot.y)) ++over;
+    }
   }
   const double all = static_cast<double>(points_.size());
   shares.kept = static_cast<double>(kept) / all;
   shares.kept_under_soil = static_cast<double>(kept - over) / all;
   return shares;
-}
-
-void RootPoints::add_cells(std::vector<Cell>& cells, const Cell& wide) const {
-  for (int up = 0; up < cells_wide_; ++up)
-    for (int back = 0; back < cells_wide_; ++back)
-      for (int right = 0; right < cells_wide_; ++right)
-        cells.push_back({wide.right * cells_wide_ + right, wide.back * cells_wide_ + back, wide.up * cells_wide_ + up});
 }
 
 std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double top_cm, int slices) const {
@@ -247,58 +331,86 @@ std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double to
 }
 
 CountedUntouched RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
-                                    const std::vector<CombedFace>& combed, const Point3& trunk_base) const {
+                                    const std::vector<CombedFace>& combed, const Point3& trunk_base, bool list_cells) const {
+  enum State : std::uint8_t { unknown, held, empty, reached };
   const TouchTest test(block_, cutting, working_cm);
   const auto is_combed = [&](const Point3& p) {
     return std::ranges::any_of(combed, [&](const CombedFace& face) { return block_.depth_behind(face.face, p) <= in_cm(face.depth); });
   };
-  Grid grid(block_, cells_wide_ * cell_cm);
-  auto& state = grid.state();
-  std::vector<std::uint32_t> places;
-  places.reserve(points_.size());
-  for (std::size_t i = 0; i < points_.size(); ++i) {
-    const Point3& p = points_[i];
-    if (shares.of_points[i] == 0 || is_combed(p) || test.touched(cutting.placement.to_pot(p))) continue;
-    const std::size_t place = grid.index_of(p);
-    state[place] = Grid::held;
-    places.push_back(static_cast<std::uint32_t>(place));
-  }
-  if (places.empty()) return {};
-  std::size_t start = 0;
-  double nearest = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 0; i < state.size(); ++i) {
-    if (state[i] != Grid::held) continue;
-    const Point3 away = grid.centre(grid.cell(i)) - trunk_base;
-    if (dot(away, away) < nearest) {
-      nearest = dot(away, away);
-      start = i;
+  const Spread spread = spread_of(cutting.placement);
+  const auto wholly_untouched = [&](const Clump& clump) {
+    for (const CombedFace& face : combed) {
+      const Point3 out = RootBlockBody::outward(face.face);
+      const double half = std::abs(dot(out, half_clump_));
+      if (block_.depth_behind(face.face, clump.middle) - half <= in_cm(face.depth)) return false;
+    }
+    return test.clear_of_all(cutting.placement.to_pot(clump.middle), spread.level, spread.up, spread.most);
+  };
+  const Grid grid(block_, cells_wide_ * cell_cm);
+  std::vector<std::uint8_t> state(grid.size(), unknown);
+  std::vector<std::uint32_t> in_cell(grid.size());
+  for (const Clump& clump : clumps_) {
+    const bool whole = wholly_untouched(clump);
+    for (std::size_t i = clump.begin; i < clump.end; ++i) {
+      if (shares.of_points[i] == 0) continue;
+      if (!whole && (is_combed(points_[i]) || test.touched(cutting.placement.to_pot(points_[i])))) continue;
+      state[cell_of_point_[i]] = held;
+      ++in_cell[cell_of_point_[i]];
     }
   }
+  std::optional<std::size_t> start;
+  double nearest = std::numeric_limits<double>::infinity();
+  Cell cell;
+  for (cell.up = 0; cell.up < grid.up(); ++cell.up) {
+    for (cell.back = 0; cell.back < grid.back(); ++cell.back) {
+      cell.right = 0;
+      for (std::size_t i = grid.index(cell); cell.right < grid.right(); ++i, ++cell.right) {
+        if (state[i] != held) continue;
+        const Point3 away = grid.centre(cell) - trunk_base;
+        if (dot(away, away) >= nearest) continue;
+        nearest = dot(away, away);
+        start = i;
+      }
+    }
+  }
+  if (!start) return {};
   // Where the points lie thinner than the cells, a cell without a point asks its centre.
   const bool ask_centres = per_cell_ < 3;
-  CountedUntouched part;
-  std::vector<std::size_t> frontier{start};
-  state[start] = Grid::reached;
+  const auto centre_untouched = [&](std::size_t index) {
+    const Cell asked = grid.cell(index);
+    if (grid.in_rim(asked)) return false;
+    const Point3 centre = grid.centre(asked);
+    const Point3 in_pot = cutting.placement.to_pot(centre);
+    return block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot);
+  };
+  const auto steps = grid.steps();
+  std::size_t counted = 0;
+  std::vector<std::size_t> frontier{*start};
+  std::vector<std::size_t> found;
+  state[*start] = reached;
   while (!frontier.empty()) {
-    const Cell here = grid.cell(frontier.back());
+    const std::size_t here = frontier.back();
     frontier.pop_back();
-    add_cells(part.cells, here);
-    for (const Cell& step : {Cell{1, 0, 0}, Cell{-1, 0, 0}, Cell{0, 1, 0}, Cell{0, -1, 0}, Cell{0, 0, 1}, Cell{0, 0, -1}}) {
-      const Cell next{here.right + step.right, here.back + step.back, here.up + step.up};
-      if (!grid.has(next)) continue;
-      std::uint8_t& seen = state[grid.index(next)];
-      if (seen == Grid::unknown && ask_centres) {
-        const Point3 centre = grid.centre(next);
-        const Point3 in_pot = cutting.placement.to_pot(centre);
-        const bool untouched = block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot);
-        seen = untouched ? Grid::held : Grid::empty;
+    if (list_cells) found.push_back(here);
+    counted += in_cell[here];
+    for (const std::ptrdiff_t step : steps) {
+      for (const std::size_t next : {here + static_cast<std::size_t>(step), here - static_cast<std::size_t>(step)}) {
+        if (state[next] == unknown && ask_centres) state[next] = centre_untouched(next) ? held : empty;
+        if (state[next] != held) continue;
+        state[next] = reached;
+        frontier.push_back(next);
       }
-      if (seen != Grid::held) continue;
-      seen = Grid::reached;
-      frontier.push_back(grid.index(next));
     }
   }
-  const auto counted = std::ranges::count_if(places, [&](std::uint32_t place) { return state[place] == Grid::reached; });
+  CountedUntouched part;
+  part.cells.reserve(found.size() * static_cast<std::size_t>(cells_wide_ * cells_wide_ * cells_wide_));
+  for (const std::size_t index : found) {
+    const Cell wide = grid.cell(index);
+    for (int up = 0; up < cells_wide_; ++up)
+      for (int back = 0; back < cells_wide_; ++back)
+        for (int right = 0; right < cells_wide_; ++right)
+          part.cells.push_back({wide.right * cells_wide_ + right, wide.back * cells_wide_ + back, wide.up * cells_wide_ + up});
+  }
   part.share = static_cast<double>(counted) / static_cast<double>(points_.size());
   return part;
 }

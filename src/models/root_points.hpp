@@ -50,17 +50,47 @@ class RootPoints {
   [[nodiscard]] std::vector<double> kept_by_height(const Cutting& cutting, double top_cm, int slices) const;
 
   /// `shares` are those of this cutting. Points of the kept part farther than `working_cm` from everything removed and deeper than combed behind every combed face;
-  /// of these the face-connected part nearest to `trunk_base`.
+  /// of these the face-connected part nearest to `trunk_base`; its cells are listed where they are asked for.
   [[nodiscard]] CountedUntouched untouched(const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
-                                        const Point3& trunk_base) const;
+                                        const Point3& trunk_base, bool list_cells) const;
 
+  /// In no order that means anything.
   [[nodiscard]] const std::vector<Point3>& points() const { return points_; }
 
+  /// Calls `take(in_tree, in_pot)` for every point that the space does not hold; its planes don't count.
+  template <class Take>
+  void each_outside(const Cutting& cutting, Take take) const {
+    const Spread spread = spread_of(cutting.placement);
+    for (const Clump& clump : clumps_) {
+      if (space_holds(cutting, cutting.placement.to_pot(clump.middle), spread)) continue;
+      for (std::size_t i = clump.begin; i < clump.end; ++i) {
+        const Point3 in_pot = cutting.placement.to_pot(points_[i]);
+        if (!cutting.space->holds(in_pot, cutting.rise_cm)) take(points_[i], in_pot);
+      }
+    }
+  }
+
  private:
-  void add_cells(std::vector<Cell>& cells, const Cell& wide) const;
+  /// The points of a few neighbouring cells: most clumps are wholly kept, or wholly untouched, and need no look at each point.
+  struct Clump {
+    std::size_t begin, end;  ///< in `points_`
+    Point3 middle;
+  };
+  /// How far a clump reaches from its middle once it is posed: level, up, and along any direction at most.
+  struct Spread {
+    double level, up, most;
+  };
+
+  void gather_clumps();
+  [[nodiscard]] Spread spread_of(const Placement& placement) const;
+  /// True only where the space holds all points of a clump.
+  [[nodiscard]] static bool space_holds(const Cutting& cutting, const Point3& middle, const Spread& spread);
 
   const RootBlockBody& block_;
   std::vector<Point3> points_;
+  std::vector<std::uint32_t> cell_of_point_;  // in the grid
+  std::vector<Clump> clumps_;
+  Point3 half_clump_;  // half its sides, tree frame
   int cells_wide_;
   double per_cell_ = 0;
 };
