@@ -196,7 +196,10 @@ class DayReader {
     }
     const auto add_material = [&](const std::string& material, const auto& wanted_of) {
       for (const RecordKind kind : {RecordKind::fraction, RecordKind::bag}) {
-        for (const RecordLine& line : workbook_.list(kind)) {
+        // Lists begin with what came in last; what came in first is used up first.
+        std::vector<RecordLine> lines = workbook_.list(kind);
+        std::ranges::reverse(lines);
+        for (const RecordLine& line : lines) {
           const RecordRef& ref = line.ref;
           if (with_blanks(line.subject) != material || (line.stock && !(*line.stock > Mass{})) || !seen.insert(ref).second) continue;
           if (const std::optional<Component> wanted = wanted_of(ref)) add_supply(ground, ref, *wanted, put_back[ref]);
