@@ -85,7 +85,8 @@ void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, const Pot
 Lift DayLifts::of_tree(std::size_t index, std::size_t mix, PotVolume fill) {
   const PlannedTree& tree = day_.trees[index];
   Lift lift;
-  lift.what = tree.pot.empty() ? tree.name : tree.name + " in " + tree.pot;
+  lift.what = tree.name;
+  lift.pot = tree.pot;
   lift.index = index;
   const std::optional<PotWater>& in_pot = water(mix, tree.pot);
   const PotWater* known = in_pot ? &*in_pot : nullptr;

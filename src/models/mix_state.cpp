@@ -1,12 +1,11 @@
 #include "gritwright/models/mix_state.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cctype>
 #include <cmath>
+#include <initializer_list>
 #include <string>
-#include <string_view>
 
+#include "gritwright/domain/grain_words.hpp"
 #include "gritwright/models/blended_grading.hpp"
 #include "gritwright/models/packing.hpp"
 
@@ -23,23 +22,17 @@ constexpr double near_hundred = 5;
 // A component alone neither shrinks nor swells but for the last bits.
 constexpr double state_rounding = 1e-9;
 
-bool speaks_of(const Component& component, std::string_view word) {
-  std::string text = component.material.value_or("") + " " + component.name;
-  for (char& sign : text) sign = static_cast<char>(std::tolower(static_cast<unsigned char>(sign)));
-  return text.find(word) != std::string::npos;
+bool speaks_of_any(const Component& component, std::initializer_list<GrainWord> grains) {
+  const std::string name = component.material.value_or("") + " " + component.name;
+  return std::ranges::any_of(grains, [&](GrainWord grain) { return speaks_of(name, grain); });
 }
 
 bool organic_or_fibrous(const Component& component) {
-  constexpr std::array<std::string_view, 5> words{"peat", "coir", "moss", "sphagnum", "bark"};
-  return std::ranges::any_of(words, [&](std::string_view word) { return speaks_of(component, word); });
+  return speaks_of_any(component, {GrainWord::moss, GrainWord::bark, GrainWord::peat, GrainWord::coir, GrainWord::compost});
 }
 
 /// Grain that gives way under its own load or a finger: the packing model is made for rigid grain.
-bool yields(const Component& component) {
-  constexpr std::array<std::string_view, 3> words{"akadama", "kanuma", "vermiculite"};
-  return organic_or_fibrous(component) ||
-         std::ranges::any_of(words, [&](std::string_view word) { return speaks_of(component, word); });
-}
+bool yields(const Component& component) { return organic_or_fibrous(component) || speaks_of_any(component, {GrainWord::soft_clay, GrainWord::vermiculite}); }
 
 /// What the mix is computed from, one component at a time; doubles carry their unit in the name.
 struct Part {

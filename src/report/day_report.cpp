@@ -175,8 +175,9 @@ Explanation lifting() {
 }  // namespace
 
 std::string lift_name(const Lift& lift, const Translate& translate) {
-  if (lift.sort != LiftSort::tub) return lift.what;
-  return Words{translate, UnitSystem::metric}(GRITWRIGHT_TEXT("tub of {mix}"), {{"mix", lift.what}});
+  const Words words{translate, UnitSystem::metric};
+  if (lift.sort == LiftSort::tub) return words(GRITWRIGHT_TEXT("tub of {mix}"), {{"mix", lift.what}});
+  return lift.pot.empty() ? lift.what : words(GRITWRIGHT_TEXT("{tree} in {pot}"), {{"tree", lift.what}, {"pot", lift.pot}});
 }
 
 std::string lift_mass_text(const Lift& lift, UnitSystem units, const Translate& translate) {

@@ -3,12 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <initializer_list>
 #include <map>
 #include <set>
 #include <string_view>
 
+#include "gritwright/domain/grain_words.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/text_table.hpp"
@@ -200,21 +200,9 @@ PrintSection notes_section(const Notes& notes, const Words& words) {
   return section;
 }
 
-std::string in_small_letters(std::string text) {
-  std::ranges::transform(text, text.begin(), [](unsigned char sign) { return static_cast<char>(std::tolower(sign)); });
-  return text;
-}
-
-/// Whether any grain of the day goes by one of these, in our words or the reader's: a caution must not hang on English names.
-bool goes_by(const PlannedDay& day, const DayAnswer& answer, const Words& words, std::initializer_list<std::string_view> names) {
-  std::vector<std::string> sought;
-  for (const std::string_view name : names) {
-    sought.emplace_back(name);
-    sought.push_back(in_small_letters(words(name)));
-  }
-  const auto holds = [&](const std::string& text) {
-    return std::ranges::any_of(sought, [small = in_small_letters(text)](const std::string& name) { return small.find(name) != std::string::npos; });
-  };
+/// Whether any grain of the day goes by one of these words.
+bool any_speaks_of(const PlannedDay& day, const DayAnswer& answer, std::initializer_list<GrainWord> words) {
+  const auto holds = [&](const std::string& name) { return std::ranges::any_of(words, [&](GrainWord word) { return speaks_of(name, word); }); };
   return std::ranges::any_of(answer.components, [&](const GrainLitres& grain) { return holds(grain.name) || holds(grain.material); }) ||
          std::ranges::any_of(day.shelf, [&](const GrainSupply& supply) { return holds(supply.material); });
 }
@@ -227,13 +215,13 @@ std::vector<std::string> day_cautions(const PlannedDay& day, const DayAnswer& an
       words(GRITWRIGHT_TEXT("Dust: dry grain can hold respirable silica. Screen batches damp, outdoors with the wind behind, with a mask (P3 or P100 for silica, P2 or N95 at "
       "least); clean with a wet cloth or an H-class vacuum, never a broom.")),
       words(GRITWRIGHT_TEXT("Lifting: from about 16 kg use two people or a trolley, less at arm's length. \"At least\" means that not all of it was weighed."))};
-  const auto has = [&](std::initializer_list<std::string_view> names) { return goes_by(day, answer, words, names); };
-  if (has({GRITWRIGHT_TEXT("sphagnum"), GRITWRIGHT_TEXT("moss")}))
+  const auto has = [&](std::initializer_list<GrainWord> grains) { return any_speaks_of(day, answer, grains); };
+  if (has({GrainWord::moss}))
     lines.push_back(words(GRITWRIGHT_TEXT("Moss: sphagnum can carry a skin infection (sporotrichosis); gloves protect.")));
-  if (has({GRITWRIGHT_TEXT("bark"), GRITWRIGHT_TEXT("peat"), GRITWRIGHT_TEXT("coir"), GRITWRIGHT_TEXT("compost")}))
+  if (has({GrainWord::bark, GrainWord::peat, GrainWord::coir, GrainWord::compost}))
     lines.push_back(words(GRITWRIGHT_TEXT("Bark and potting media can carry Legionella: wet gently without spray, mask and gloves, open the bag away from the face, wash hands.")));
-  if (has({GRITWRIGHT_TEXT("vermiculite")})) lines.push_back(words(GRITWRIGHT_TEXT("Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.")));
-  if (has({GRITWRIGHT_TEXT("perlite")})) lines.push_back(words(GRITWRIGHT_TEXT("Perlite: wet it before pouring.")));
+  if (has({GrainWord::vermiculite})) lines.push_back(words(GRITWRIGHT_TEXT("Vermiculite from old or unknown bags: some held asbestos. Leave it closed, do not sieve it.")));
+  if (has({GrainWord::perlite})) lines.push_back(words(GRITWRIGHT_TEXT("Perlite: wet it before pouring.")));
   lines.push_back(words(GRITWRIGHT_TEXT("General information; the products' safety sheets, local codes and qualified advice prevail.")));
   return lines;
 }

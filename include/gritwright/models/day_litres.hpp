@@ -85,7 +85,8 @@ struct ShelfAfter {
 enum class LiftSort { tree, tub };
 struct Lift {
   LiftSort sort = LiftSort::tree;
-  std::string what;
+  std::string what;       ///< name of the tree, or of the mix in the tub
+  std::string pot;        ///< empty where none is named, and for a tub
   std::size_t index = 0;  ///< of the tree, or the mix
   Mass mass{};            ///< of what is known
   bool complete = true;   ///< false: at least `mass`
