@@ -8,9 +8,11 @@
 #include <utility>
 #include <vector>
 
+#include "gritwright/domain/material.hpp"
 #include "gritwright/workbook/search.hpp"
 #include "main_window.hpp"
 #include "models/grain_trace.hpp"
+#include "models/material_words.hpp"
 #include "models/record_book.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/bins_tab.hpp"
@@ -70,28 +72,42 @@ std::vector<RecordKind> further_kinds() {
   return kinds;
 }
 
-void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const RecordBook& record, const QString& words) {
+/// The catalogue's names of the materials that go by these words in the reader's language: the record keeps the catalogue's.
+QStringList materials_called(const Catalogue& catalogue, const QString& words) {
+  QStringList names;
+  for (const Material& material : catalogue.materials()) {
+    const QString own = material_words(material.name);
+    if (words.size() > 1 && own != to_qt(material.name) && own.contains(words, Qt::CaseInsensitive)) names << to_qt(material.name);
+  }
+  return names;
+}
+
+void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, const Catalogue& catalogue, const RecordBook& record, const QString& words) {
   std::vector<JumpBox::Target> others;
   std::set<RecordRef> listed;
-  const auto add = [&](const QString& found_by, std::vector<RecordKind> kinds) {
+  const auto add = [&](const QString& found_by, const std::vector<RecordKind>& kinds) {
     SearchQuery query;
     query.words = found_by.toStdString();
-    query.kinds = std::move(kinds);
+    query.kinds = kinds;
     query.limit = most_targets;
     for (const RecordLine& line : search(record.workbook(), query)) {
       if (!listed.insert(line.ref).second) continue;
-      const QString text = QStringLiteral("%1 %2, %3").arg(kind_text(line.ref.kind), to_qt(line.ref.id), to_qt(line.title));
+      const QString text = QStringLiteral("%1 %2, %3").arg(kind_text(line.ref.kind), to_qt(line.ref.id), title_words(line));
       const bool by_number = to_qt(line.ref.id).startsWith(words, Qt::CaseInsensitive);
       (by_number ? targets : others).push_back({text, [&window, ref = line.ref] { go_to(window, ref); }});
     }
   };
+  const auto find = [&](const QString& found_by, const std::vector<RecordKind>& kinds) {
+    add(found_by, kinds);
+    for (const QString& material : materials_called(catalogue, found_by)) add(material, kinds);
+  };
   // "mix pines" is a mix called so, not something with both words in it.
   for (const RecordKind kind : first_kinds) {
     QStringList rest = words.split(u' ', Qt::SkipEmptyParts);
-    if (rest.removeIf([&](const QString& word) { return kind_text(kind).contains(word, Qt::CaseInsensitive) && word.size() > 2; }) > 0) add(rest.join(u' '), {kind});
+    if (rest.removeIf([&](const QString& word) { return kind_text(kind).contains(word, Qt::CaseInsensitive) && word.size() > 2; }) > 0) find(rest.join(u' '), {kind});
   }
-  add(words, first_kinds);
-  if (listed.size() < most_targets) add(words, further_kinds());
+  find(words, first_kinds);
+  if (listed.size() < most_targets) find(words, further_kinds());
   targets.insert(targets.end(), others.begin(), others.end());
 }
 
@@ -101,7 +117,7 @@ std::vector<JumpBox::Target> jump_targets(MainWindow& window, Bench& bench, cons
   std::vector<JumpBox::Target> targets;
   if (record != nullptr && !words.isEmpty()) {
     try {
-      add_records(targets, window, *record, words);
+      add_records(targets, window, bench.catalogue(), *record, words);
     } catch (const WorkbookTrouble& trouble) {
       emit bench.told(sentence_text(trouble.problem()));
     }

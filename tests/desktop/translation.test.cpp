@@ -5,6 +5,7 @@
 #include <QKeySequence>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QLocale>
 #include <QMenuBar>
 #include <QRegularExpression>
@@ -16,6 +17,7 @@
 #include <algorithm>
 #include <set>
 
+#include "gritwright/domain/grain_words.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/figures.hpp"
 #include "models/material_words.hpp"
@@ -373,4 +375,27 @@ TEST_CASE("A material goes by its name in the reader's language, the grower's ow
   CHECK(material_words("my own blend") == QStringLiteral("my own blend"));
   bag.ref.kind = RecordKind::mix;
   CHECK(title_words(bag) == QStringLiteral("calcined clay 2-4 mm C-02"));
+}
+
+TEST_CASE("Ctrl+K finds a bag by its material in the reader's language, and names it so", "[translation]") {
+  const WithLanguage german("de");
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_jump");
+  open.find<QLineEdit>("jump_words")->setText(QStringLiteral("bims"));
+  const auto* list = open.find<QListWidget>("jump_list");
+  REQUIRE(list->count() > 1);
+  CHECK(list->item(0)->text().contains(QStringLiteral("Bims")));
+  CHECK_FALSE(list->item(0)->text().contains(QStringLiteral("pumice")));
+}
+
+TEST_CASE("A material that asks for a caution does so under its name in every language", "[translation]") {
+  for (const Language& language : languages) {
+    const WithLanguage chosen(language.code);
+    for (const Material& material : test_catalogue().materials())
+      for (const GrainWord grain : {GrainWord::moss, GrainWord::bark, GrainWord::peat, GrainWord::coir, GrainWord::compost, GrainWord::soft_clay, GrainWord::vermiculite, GrainWord::perlite}) {
+        INFO(language.code << ": " << material.name << ", " << material_words(material.name).toStdString());
+        CHECK(speaks_of(material_words(material.name).toStdString(), grain) == speaks_of(material.name, grain));
+      }
+  }
 }
