@@ -34,22 +34,25 @@ double microseconds_of(int repeats, Work work) {
   return times[times.size() / 2];
 }
 
-constexpr int components = 5;
-constexpr int sieves = 10;
+struct Shelf {
+  int bags = 5;
+  int sieves = 10;
+  double spread = 0;  ///< above 0 each bag has its own sieves, so that no two sizes are shared
+};
 
-/// Five invented gradings over ten sieves. With `spread` above 0 each has its own sieves, so that no two sizes are shared.
-EvaluatorSetup five_bags(double spread) {
+/// Invented gradings, from .5 to 11.3 mm however many sieves there are.
+EvaluatorSetup bags(const Shelf& shelf) {
   EvaluatorSetup setup;
-  for (int k = 0; k < components; ++k) {
+  for (int k = 0; k < shelf.bags; ++k) {
     Component bag;
     bag.name = "bag " + std::to_string(k + 1);
-    bag.grain.bulk_density = bulk_g_l(450 + 150 * k);
-    bag.grain.particle_density = particle_g_l(900 + 280 * k);
+    bag.grain.bulk_density = bulk_g_l(450 + 150 * (k % 5));
+    bag.grain.particle_density = particle_g_l(900 + 280 * (k % 5));
     bag.grain.skeletal_density = skeletal_g_l(2400);
     Grading grading;
-    for (int i = 0; i < sieves; ++i) {
-      const double along = static_cast<double>(i) / (sieves - 1);
-      grading.points.push_back({aperture_mm(0.5 * std::pow(1.4142, i) * (1 + spread * k)), Passing(std::pow(along, 0.5 + 0.5 * k))});
+    for (int i = 0; i < shelf.sieves; ++i) {
+      const double along = static_cast<double>(i) / (shelf.sieves - 1);
+      grading.points.push_back({aperture_mm(0.5 * std::pow(1.4142, 9 * along) * (1 + shelf.spread * k)), Passing(std::pow(along, 0.5 + 0.5 * (k % 5)))});
     }
     bag.sizes = grading;
     setup.candidates.push_back(bag);
@@ -62,9 +65,9 @@ EvaluatorSetup five_bags(double spread) {
   return setup;
 }
 
-std::vector<Dose> recipe(int i) {
+std::vector<Dose> recipe(int i, std::size_t bags_in_it = 5) {
   std::vector<Dose> doses;
-  for (std::size_t k = 0; k < components; ++k) doses.push_back({k, 1 + static_cast<double>((i >> k) % 7)});
+  for (std::size_t k = 0; k < bags_in_it; ++k) doses.push_back({k, 1 + static_cast<double>((i >> k) % 7)});
   return doses;
 }
 
@@ -102,7 +105,7 @@ double evaluation_us(const EvaluatorSetup& setup) {
   MixEvaluator::Workspace workspace;
   RecipeFigures figures;
   std::vector<std::vector<Dose>> recipes;
-  for (int i = 0; i < 256; ++i) recipes.push_back(recipe(i));
+  for (int i = 0; i < 256; ++i) recipes.push_back(recipe(i, setup.candidates.size()));
   return microseconds_of(20000, [&](int i) {
     evaluator.evaluate(recipes[static_cast<std::size_t>(i) % recipes.size()], workspace, figures);
     return figures.container_capacity.front();
@@ -117,7 +120,7 @@ int main() {
     std::cerr << "the peer did not run\n";
     return 1;
   }
-  const EvaluatorSetup shared = five_bags(0), distinct = five_bags(0.04);
+  const EvaluatorSetup shared = bags({}), distinct = bags({5, 10, 0.04});
   const double ours = capacity_one_at_a_time(shared, recipe(0));
   // The peer integrates the pot over 64 points.
   if (!(std::abs(ours - theirs.capacity) < 1e-6)) {
@@ -126,6 +129,8 @@ int main() {
   }
   bench::print({"recipe of 5 bags x 10 sieves: packing, water and air in a pot", "us", evaluation_us(shared), 4, theirs.version, theirs.shared_us});
   bench::print({"recipe of 50 distinct sizes", "us", evaluation_us(distinct), 8, theirs.version, theirs.distinct_us});
+  bench::print({"recipe of 5 bags x 20 sieves, the sieves doubled", "us", evaluation_us(bags({5, 20, 0}))});
+  bench::print({"recipe of 10 bags x 10 sieves, the components doubled", "us", evaluation_us(bags({10, 10, 0}))});
   bench::print({"recipe by itself, nothing prepared", "us", microseconds_of(200, [&](int i) { return capacity_one_at_a_time(shared, recipe(i)); }), {},
                 theirs.version, theirs.shared_us});
   bench::print({"preparing 5 candidates and a pot, once", "us", microseconds_of(3, [&](int) { return static_cast<double>(MixEvaluator(shared).candidates()); })});

@@ -1,23 +1,26 @@
 // A workbook of many years: opening, searching, changing and tracing it, and what it takes of memory; beside it the same records in one
-// JSON file that is held in memory and written whole, safely, at every change. Each is measured in a process of its own.
+// JSON file that is held in memory and written whole, safely, at every change. Each is measured in a process of its own, which writes its
+// figures as lines of key and value, and all of it twice over, so that the growth is seen.
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
 #include <filesystem>
 #include <fstream>
-#include <iostream>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <set>
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
 #include "gritwright/workbook/exchange.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
 #include "gritwright/workbook/search.hpp"
@@ -46,6 +49,14 @@ Taken time_of(Work work) {
   return {std::chrono::duration<double, std::milli>(Watch::now() - start).count(), 1000.0 * static_cast<double>(std::clock() - computed) / CLOCKS_PER_SEC};
 }
 
+/// A figure of the process that measures, for the one that prints.
+void tell(const std::string& key, double value) { fmt::print("{} {}\n", key, value); }
+
+void tell(const std::string& key, const Taken& taken) {
+  tell(key, taken.wall);
+  tell(key + ".computing", taken.computing);
+}
+
 /// The same work done many times.
 class Times {
  public:
@@ -53,16 +64,11 @@ class Times {
   void add(Work work) {
     all_.push_back(time_of(work));
   }
-  [[nodiscard]] std::size_t size() const { return all_.size(); }
-  /// The index of the one that computed longest.
-  [[nodiscard]] std::size_t slowest() const { return static_cast<std::size_t>(std::ranges::max_element(all_, {}, &Taken::computing) - all_.begin()); }
-  [[nodiscard]] std::string text() const {
-    return fmt::format("{:.1f} ms, worst {:.1f} (computing {:.1f}, worst {:.1f})", median(&Taken::wall), std::ranges::max(all_, {}, &Taken::wall).wall,
-                       median(&Taken::computing), std::ranges::max(all_, {}, &Taken::computing).computing);
-  }
+  [[nodiscard]] Taken median() const { return {middle(&Taken::wall), middle(&Taken::computing)}; }
+  [[nodiscard]] Taken worst() const { return {std::ranges::max(all_, {}, &Taken::wall).wall, std::ranges::max(all_, {}, &Taken::computing).computing}; }
 
  private:
-  [[nodiscard]] double median(double Taken::*part) const {
+  [[nodiscard]] double middle(double Taken::*part) const {
     std::vector<double> sorted;
     for (const Taken& one : all_) sorted.push_back(one.*part);
     std::ranges::sort(sorted);
@@ -70,8 +76,6 @@ class Times {
   }
   std::vector<Taken> all_;
 };
-
-std::string text_of(const Taken& taken) { return fmt::format("{:.1f} ms (computing {:.1f})", taken.wall, taken.computing); }
 
 /// The most this process ever held, by the kernel's account.
 double peak_megabytes() {
@@ -110,8 +114,6 @@ std::vector<std::string> keystrokes() {
   return typed;
 }
 
-void row(const std::string& what, const std::string& figure, const char* limit = "") { fmt::print("  {:<46} {:<58} {}\n", what, figure, limit); }
-
 void must(bool done) {
   if (done) return;
   fmt::print(stderr, "a step of the bench failed\n");
@@ -120,11 +122,11 @@ void must(bool done) {
 
 int build(const fs::path& folder, const LargeSize& size) {
   OpenWorkbook workbook = opened(folder / "large.gritwright");
-  row("taken in through the import", text_of(time_of([&] { must(fill_large(workbook, size).ok()); })));
-  row("exported as JSON", text_of(time_of([&] {
-        std::ofstream out(folder / "large.json", std::ios::binary);
-        export_workbook(workbook, out);
-      })));
+  tell("import", time_of([&] { must(fill_large(workbook, size).ok()); }));
+  tell("export", time_of([&] {
+         std::ofstream out(folder / "large.json", std::ios::binary);
+         export_workbook(workbook, out);
+       }));
   return 0;
 }
 
@@ -164,65 +166,62 @@ Times typed_notes(OpenWorkbook& workbook, int count) {
 
 int measure_workbook(const fs::path& folder) {
   const fs::path file = folder / "large.gritwright";
-  row("size of the file", fmt::format("{:.0f} MB", static_cast<double>(fs::file_size(file)) / 1e6));
+  tell("file", static_cast<double>(fs::file_size(file)) / 1e6);
   forget(file);
   std::optional<OpenWorkbook> held;
   ListFilter first_page;
   first_page.limit = 200;
-  row("open to first lists, file not in the cache", text_of(time_of([&] {
-        held.emplace(opened(file));
-        must(!held->list(RecordKind::bag, first_page).empty() && !held->list(RecordKind::log_entry, first_page).empty());
-      })),
-      "500 ms");
+  tell("open", time_of([&] {
+         held.emplace(opened(file));
+         must(!held->list(RecordKind::bag, first_page).empty() && !held->list(RecordKind::log_entry, first_page).empty());
+       }));
   OpenWorkbook& workbook = *held;
-  row("  every bag listed with stock and tests", text_of(time_of([&] { (void)workbook.list(RecordKind::bag); })));
-  row("  every log entry listed", text_of(time_of([&] { (void)workbook.list(RecordKind::log_entry); })));
-  const Times plain = typed_searches(workbook, {});
-  row("keystroke of a search over everything", plain.text(), "30 ms");
-  row("  the slowest", keystrokes()[plain.slowest()]);
+  tell("bags", time_of([&] { (void)workbook.list(RecordKind::bag); }));
+  tell("entries", time_of([&] { (void)workbook.list(RecordKind::log_entry); }));
+  tell("search", typed_searches(workbook, {}).worst());
   SearchQuery year;
   year.from_day = "2012-01-01";
   year.to_day = "2012-12-31";
   year.material = "pumice";
-  row("  chosen: a year and a material", text_of(time_of([&] { (void)search(workbook, year); })));
-  row("  keystroke narrowed to them", typed_searches(workbook, year).text(), "30 ms");
+  tell("year", time_of([&] { (void)search(workbook, year); }));
+  tell("search-year", typed_searches(workbook, year).worst());
   SearchQuery tree;
   tree.tree = Id<Tree>{"TR-100500"};
-  row("  chosen: a tree", text_of(time_of([&] { (void)search(workbook, tree); })));
-  row("  keystroke narrowed to it", typed_searches(workbook, tree).text(), "30 ms");
-  const Times in_log = typed_in_log(workbook, {});
-  row("keystroke in the log on screen, counted and listed", in_log.text(), "30 ms");
-  row("  the slowest", keystrokes()[in_log.slowest()]);
+  tell("tree", time_of([&] { (void)search(workbook, tree); }));
+  tell("search-tree", typed_searches(workbook, tree).worst());
+  tell("log", typed_in_log(workbook, {}).worst());
   ListFilter about;
   about.about = RecordRef{RecordKind::tree, "TR-100500"};
-  row("  keystroke in the log about a tree", typed_in_log(workbook, about).text(), "30 ms");
-  row("one change, durable", typed_notes(workbook, 200).text(), "15 ms");
+  tell("log-tree", typed_in_log(workbook, about).worst());
+  const Times changes = typed_notes(workbook, 200);
+  tell("change", changes.median());
+  tell("change-worst", changes.worst());
   Times traces;
   for (int i = 0; i < 20; ++i) traces.add([&] { must(trace(workbook, first_bag(), TraceDirection::forward)->steps.size() > 100); });
-  row("trace of a bag to all trees", traces.text(), "50 ms");
-  row("  its recall list", text_of(time_of([&] { (void)recall_list(workbook, first_bag()); })));
-  row("  what the sick trees share", text_of(time_of([&] { (void)shared_traits(workbook); })));
-  row("resident at most", fmt::format("{:.0f} MB", peak_megabytes()), "200 MB");
+  tell("trace", traces.median());
+  tell("recall", time_of([&] { (void)recall_list(workbook, first_bag()); }));
+  tell("shared", time_of([&] { (void)shared_traits(workbook); }));
+  tell("memory", peak_megabytes());
   return 0;
 }
 
 int measure_first_change(const fs::path& folder) {
   OpenWorkbook workbook = opened(folder / "large.gritwright", true);
-  row("first change of a day, its backup beginning", typed_notes(workbook, 1).text());
-  row("  49 more while the backup is made", typed_notes(workbook, 49).text());
+  tell("first-change", typed_notes(workbook, 1).median());
+  tell("change-in-backup", typed_notes(workbook, 49).worst());
   return 0;
 }
 
 int measure_json(const fs::path& folder) {
   using nlohmann::json;
   const fs::path file = folder / "large.json";
-  row("size of the file", fmt::format("{:.0f} MB", static_cast<double>(fs::file_size(file)) / 1e6));
+  tell("file", static_cast<double>(fs::file_size(file)) / 1e6);
   forget(file);
   json all;
-  row("open to first list, file not in the cache", text_of(time_of([&] {
-        std::ifstream in(file, std::ios::binary);
-        all = json::parse(in);
-      })));
+  tell("open", time_of([&] {
+         std::ifstream in(file, std::ios::binary);
+         all = json::parse(in);
+       }));
   json& records = all.at("records");
   Times searches;
   for (const char* typed : {"p", "pumice d", "B-101234", "xylophone"})
@@ -231,7 +230,7 @@ int measure_json(const fs::path& folder) {
       for (auto record = records.rbegin(); record != records.rend() && hits < 200; ++record)
         if (record->dump().find(typed) != std::string::npos) ++hits;
     });
-  row("keystroke of a search over everything", searches.text());
+  tell("search", searches.worst());
   Times changes;
   for (std::size_t i = 0; i < 5; ++i) {
     records.at(i * 47).at("record")["note"] = fmt::format("typed {}", i);
@@ -244,7 +243,8 @@ int measure_json(const fs::path& folder) {
       fs::rename(partial, file);
     });
   }
-  row("one change, the whole file written safely", changes.text());
+  tell("change", changes.median());
+  tell("change-worst", changes.worst());
   Times traces;
   for (int i = 0; i < 3; ++i)
     traces.add([&] {
@@ -263,9 +263,66 @@ int measure_json(const fs::path& folder) {
       }
       must(reached.size() > 100);
     });
-  row("trace of a bag to all trees", traces.text());
-  row("resident at most", fmt::format("{:.0f} MB", peak_megabytes()));
+  tell("trace", traces.median());
+  tell("memory", peak_megabytes());
   return 0;
+}
+
+struct Figure {
+  const char* key;
+  const char* what;
+  const char* unit;
+  std::optional<double> limit{};
+};
+
+constexpr std::array figures{Figure{"open", "workbook: opened to the first lists, file not in the cache", "ms", 500},
+                             Figure{"search", "workbook: keystroke of a search over everything, worst", "ms", 30},
+                             Figure{"search-year", "workbook: the same within a year and a material, worst", "ms", 30},
+                             Figure{"search-tree", "workbook: the same about a tree, worst", "ms", 30},
+                             Figure{"log", "workbook: keystroke in the log on screen, counted and listed, worst", "ms", 30},
+                             Figure{"log-tree", "workbook: the same about a tree, worst", "ms", 30},
+                             Figure{"change", "workbook: one change, durable", "ms", 15},
+                             Figure{"change-worst", "workbook: one change, durable, worst", "ms"},
+                             Figure{"trace", "workbook: a bag followed to all trees", "ms", 50},
+                             Figure{"memory", "workbook: memory at its highest", "MB", 200},
+                             Figure{"file", "workbook: size of the file", "MB"},
+                             Figure{"first-change", "workbook: first change of a day, its backup beginning", "ms"},
+                             Figure{"change-in-backup", "workbook: change while the backup is made, worst of 49", "ms"},
+                             Figure{"year", "workbook: a year and a material chosen", "ms"},
+                             Figure{"tree", "workbook: a tree chosen", "ms"},
+                             Figure{"recall", "workbook: recall list of a bag in all trees", "ms"},
+                             Figure{"shared", "workbook: what the sick trees share", "ms"},
+                             Figure{"bags", "workbook: every bag listed with stock and tests", "ms"},
+                             Figure{"entries", "workbook: every log entry listed", "ms"},
+                             Figure{"import", "workbook: all records imported", "ms"},
+                             Figure{"export", "workbook: all records exported as JSON", "ms"}};
+
+using Figures = std::map<std::string, double>;
+
+/// What another process of this program measures; empty where it failed.
+Figures measured(const char* program, const char* what, const std::string& folder, int percent) {
+  Figures found;
+  std::FILE* pipe = popen(fmt::format("'{}' {} '{}' {}", program, what, folder, percent).c_str(), "r");
+  if (pipe == nullptr) return {};
+  std::array<char, 100> key{};
+  for (double value = 0; std::fscanf(pipe, "%99s %lf", key.data(), &value) == 2;) found[key.data()] = value;
+  return pclose(pipe) == 0 ? found : Figures{};
+}
+
+/// The figures of the workbook and of the JSON file; nothing where a step failed.
+std::optional<std::array<Figures, 2>> both(const char* program, int percent) {
+  std::string folder = (fs::temp_directory_path() / "gritwright-XXXXXX").string();
+  if (::mkdtemp(folder.data()) == nullptr) return std::nullopt;
+  std::array<Figures, 2> found;
+  bool complete = true;
+  for (const char* what : {"build", "workbook", "first-change", "json"}) {
+    Figures some = complete ? measured(program, what, folder, percent) : Figures{};
+    complete = !some.empty();
+    found[std::string(what) == "json" ? 1 : 0].merge(some);
+  }
+  std::error_code ignored;
+  fs::remove_all(folder, ignored);
+  return complete ? std::optional(found) : std::nullopt;
 }
 
 }  // namespace
@@ -279,28 +336,26 @@ int main(int argument_count, char** arguments) {
   }
   if (words.size() >= 2) {
     const fs::path folder = words[1];
-    std::setvbuf(stdout, nullptr, _IOLBF, BUFSIZ);
     if (words[0] == "build") return build(folder, size);
     if (words[0] == "workbook") return measure_workbook(folder);
     if (words[0] == "first-change") return measure_first_change(folder);
     if (words[0] == "json") return measure_json(folder);
   }
-  // Twice over, so that the growth is seen.
-  for (const int percent : {50, 100}) {
-    std::string name = (fs::temp_directory_path() / "gritwright-XXXXXX").string();
-    if (::mkdtemp(name.data()) == nullptr) return 1;
-    int failed = 0;
-    fmt::print("{} log entries, {} bags, {} sieve tests, {} trees\n", size.log_entries / 100 * percent, size.bags / 100 * percent,
-               size.sieve_tests / 100 * percent, size.trees / 100 * percent);
-    for (const char* what : {"build", "workbook", "first-change", "json"}) {
-      if (std::string(what) == "json") fmt::print(" one JSON file, held in memory\n");
-      if (std::string(what) == "build") fmt::print(" workbook\n");
-      std::fflush(stdout);
-      failed = failed != 0 ? failed : std::system(fmt::format("'{}' {} '{}' {}", arguments[0], what, name, percent).c_str());
+  const auto half = both(arguments[0], 50), whole = both(arguments[0], 100);
+  if (!half || !whole) return 1;
+  fmt::print("a workbook of {} log entries, {} bags, {} sieve tests and {} trees:\n", size.log_entries, size.bags, size.sieve_tests, size.trees);
+  const auto& [workbook, json_file] = *whole;
+  for (const Figure& figure : figures) {
+    bench::Row row{figure.what, figure.unit, workbook.at(figure.key), figure.limit};
+    if (const auto theirs = json_file.find(figure.key); theirs != json_file.end()) {
+      row.peer = "one JSON file, held in memory and written whole";
+      row.theirs = theirs->second;
     }
-    std::error_code ignored;
-    fs::remove_all(name, ignored);
-    if (failed != 0) return 1;
+    bench::print(row);
+    // Where others are at work too, what the processors did for it says more than the clock on the wall.
+    if (const auto computing = workbook.find(std::string(figure.key) + ".computing"); computing != workbook.end())
+      bench::print({"  of it on the processors", figure.unit, computing->second});
+    bench::print({"  with half the records", figure.unit, half->front().at(figure.key)});
   }
   return 0;
 }
