@@ -77,7 +77,7 @@ class CalibrateVerb final : public Verb {
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A pot test (.json), one or more tests of one mix; - reads standard input");
     argument(app, "--mix", mix_file_, "The mix (.json), where the test does not hold it", is_file_name);
-    argument(app, "--pot", pot_file_, "The container (.json) of the tests that name none", is_file_name);
+    argument(app, "--pot", pot_file_, "The pot (.json) of the tests that name none", is_file_name);
   }
 
   Exit run(const CommonOptions& options, Streams streams) override {

@@ -28,7 +28,7 @@ class LogVerb final : public Verb {
     required_choice(app, "ACTION", ask.action, "add TEXT, list [KIND], show ID..., trace ID, export [ID...], import FILE, check",
                     {"add", "list", "show", "trace", "export", "import", "check"});
     repeatable(app, "WHAT", ask.operands, "Text, ids (K-07 or bag:K-07), a kind or a file, as the action wants", any_text);
-    argument(app, "--workbook", ask.workbook, "The workbook; without it the one in your data folder");
+    argument(app, "--workbook", ask.workbook, "The file of the record; without it the one in your data folder");
     flag(app, "--read-only", ask.read_only, "Open for reading only, also what a newer version wrote");
     flag(app, "--csv", ask.csv, "Answer as CSV (list, trace, export)");
     argument(app, "--day", ask.day, "add: when it happened, like 2026-03-14");

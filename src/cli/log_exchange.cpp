@@ -211,7 +211,7 @@ Exit log_check(const LogRequest& request, const CommonOptions& options, Streams 
     json["newest_good_backup"] = newest_good ? Json(newest_good->file.string()) : Json(nullptr);
     streams.out << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
   } else {
-    if (problems.empty()) streams.out << "The workbook is whole.\n";
+    if (problems.empty()) streams.out << "The record is whole.\n";
     streams.out << notes_text(notes, options.units);
     const auto good = std::ranges::count_if(list, [](const Json& backup) { return backup["good"].get<bool>(); });
     streams.out << backups.size() << (backups.size() == 1 ? " backup, " : " backups, ") << good << " good";

@@ -34,8 +34,8 @@ class MixVerb final : public Verb {
   std::string summary() const override { return "What a mix is, and what it does in a pot"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A mix (.json); - reads standard input");
-    argument(app, "--pot", pot_file_, "A container (.json)", is_file_name);
-    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a container", is_positive_number);
+    argument(app, "--pot", pot_file_, "A pot (.json)", is_file_name);
+    argument(app, "--depth-cm", depth_text_, "Straight walls of this depth instead of a pot", is_positive_number);
     either_or(app, "--depth-cm", "--pot");
     argument(app, "--pot-test", pot_test_file_, "Pot tests (.json) of this mix, to learn its water constants from",
              is_file_name);

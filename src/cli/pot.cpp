@@ -111,9 +111,9 @@ std::string filling_text(const Filling& filling, UnitSystem units) {
 class Pot final : public Verb {
  public:
   std::string name() const override { return "pot"; }
-  std::string summary() const override { return "Volume and area of a container, and with a mix the water in it"; }
+  std::string summary() const override { return "Volume and area of a pot, and with a mix the water in it"; }
   void declare(CLI::App& app) override {
-    required_argument(app, "FILE", file_, "A container (.json); - reads standard input");
+    required_argument(app, "FILE", file_, "A pot (.json); - reads standard input");
     argument(app, "--mix", mix_file_, "A mix (.json) to fill it with", is_file_name);
     range_.declare(app);
   }

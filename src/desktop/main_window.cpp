@@ -156,7 +156,7 @@ void MainWindow::make_file_menu() {
     sieving_page_->show_sheet();
   });
   connect(action(menu, "action_open_sieve_test", tr("&Open sieve tests..."), QKeySequence::Open), &QAction::triggered, this, &MainWindow::choose_sieve_tests);
-  connect(action(menu, "action_open_container", tr("Open &container..."), QKeySequence(tr("Ctrl+Shift+O"))), &QAction::triggered, this, &MainWindow::choose_container);
+  connect(action(menu, "action_open_container", tr("Open po&t..."), QKeySequence(tr("Ctrl+Shift+O"))), &QAction::triggered, this, &MainWindow::choose_container);
   connect(action(menu, "action_demonstration", tr("&Demonstration"), QKeySequence(tr("Ctrl+Shift+D"))), &QAction::triggered, this, &MainWindow::demonstration_wanted);
   menu->addSeparator();
   connect(action(menu, "action_save_picture", tr("Save the &picture or its data..."), QKeySequence(tr("Ctrl+E"))), &QAction::triggered, this, &MainWindow::choose_picture_file);
@@ -490,7 +490,7 @@ void MainWindow::print_sheet() {
 void MainWindow::choose_sheet_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;
-  say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written.").arg(path));
+  say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is the folder yours?").arg(path));
 }
 
 void MainWindow::mark_as_demonstration() {
@@ -517,7 +517,7 @@ void MainWindow::choose_sieve_tests() {
 }
 
 void MainWindow::choose_container() {
-  const QString path = QFileDialog::getOpenFileName(this, tr("Open container"), {}, tr("Containers (*.json);;All files (*)"));
+  const QString path = QFileDialog::getOpenFileName(this, tr("Open pot"), {}, tr("Pots (*.json);;All files (*)"));
   if (!path.isEmpty()) open_container_file(path);
 }
 
@@ -553,8 +553,8 @@ void MainWindow::open_container_file(const QString& path) {
   const auto container = open_container(path, bench_.catalogue());
   if (!container) return show_problems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), container.problems());
   const auto sheet = sheet_of(*container);
-  if (!sheet) return say(tr("A container given as a table of areas is read by the command line only, for now."));
-  bench_.edit(tr("container opened"), {}, [&](BenchState& state) { state.pot = *sheet; });
+  if (!sheet) return say(tr("A pot given as a table of areas is read by the command line only, for now."));
+  bench_.edit(tr("pot opened"), {}, [&](BenchState& state) { state.pot = *sheet; });
   if (container->bottom_layer || container->top_dressing) say(tr("Bottom layer and top dressing of the file are not on this form and were left out."));
   show_mixes();
   mix_page_->show_pot();

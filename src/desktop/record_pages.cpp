@@ -641,7 +641,7 @@ void RecordPages::open_mix(const QString& id) {
 
 void RecordPages::choose_export() {
   const std::pair<QString, std::optional<RecordKind>> forms[] = {{tr("The whole record (*.json)"), std::nullopt},    {tr("List of bags (*.csv)"), RecordKind::bag},
-                                                                 {tr("List of sieve tests (*.csv)"), RecordKind::sieve_test}, {tr("List of containers (*.csv)"), RecordKind::container},
+                                                                 {tr("List of sieve tests (*.csv)"), RecordKind::sieve_test}, {tr("List of pots (*.csv)"), RecordKind::container},
                                                                  {tr("List of trees (*.csv)"), RecordKind::tree},     {tr("List of fractions (*.csv)"), RecordKind::fraction},
                                                                  {tr("List of the stock's entries (*.csv)"), RecordKind::stock_entry}, {tr("The log (*.csv)"), RecordKind::log_entry}};
   QStringList filters;

@@ -59,7 +59,7 @@ QString kind_text(RecordKind kind) {
     case RecordKind::sieve_set: return KindText::tr("sieve set");
     case RecordKind::sieve_test: return KindText::tr("sieve test");
     case RecordKind::mix: return KindText::tr("mix");
-    case RecordKind::container: return KindText::tr("container");
+    case RecordKind::container: return KindText::tr("pot");
     case RecordKind::tree: return KindText::tr("tree");
     case RecordKind::root_mass_plan: return KindText::tr("root-mass plan");
     case RecordKind::repotting_day: return KindText::tr("repotting day");
@@ -67,7 +67,7 @@ QString kind_text(RecordKind kind) {
     case RecordKind::pot_test: return KindText::tr("pot test");
     case RecordKind::stock_entry: return KindText::tr("stock entry");
     case RecordKind::log_entry: return KindText::tr("log entry");
-    case RecordKind::species_profile: return KindText::tr("species profile");
+    case RecordKind::species_profile: return KindText::tr("group of trees");
   }
   return {};
 }

@@ -76,14 +76,40 @@ std::string fill(std::string text, const Facts& facts) {
   return text;
 }
 
-/// Words of ours that stand as facts: kinds of records, faces and directions of a root mass, a pot as it was weighed.
-constexpr std::array words_in_facts{
-    GRITWRIGHT_TEXT("material"), GRITWRIGHT_TEXT("bag"), GRITWRIGHT_TEXT("bin"), GRITWRIGHT_TEXT("fraction"), GRITWRIGHT_TEXT("sieve-set"),
-    GRITWRIGHT_TEXT("sieve-test"), GRITWRIGHT_TEXT("mix"), GRITWRIGHT_TEXT("container"), GRITWRIGHT_TEXT("tree"), GRITWRIGHT_TEXT("root-mass-plan"),
-    GRITWRIGHT_TEXT("repotting-day"), GRITWRIGHT_TEXT("batch"), GRITWRIGHT_TEXT("pot-test"), GRITWRIGHT_TEXT("stock-entry"), GRITWRIGHT_TEXT("log-entry"),
-    GRITWRIGHT_TEXT("species-profile"), GRITWRIGHT_TEXT("right"), GRITWRIGHT_TEXT("left"), GRITWRIGHT_TEXT("back"), GRITWRIGHT_TEXT("front"),
-    GRITWRIGHT_TEXT("top"), GRITWRIGHT_TEXT("bottom"), GRITWRIGHT_TEXT("up"), GRITWRIGHT_TEXT("down"), GRITWRIGHT_TEXT("the empty pot"),
-    GRITWRIGHT_TEXT("the dry pot"), GRITWRIGHT_TEXT("the drained pot")};
+/// A word of ours that stands as a fact, and how it is said.
+struct SaidAs {
+  std::string_view word;
+  std::string_view said;
+};
+
+/// Kinds of records, faces and directions of a root mass, a pot as it was weighed.
+constexpr std::array words_in_facts{SaidAs{"material", GRITWRIGHT_TEXT("material")},
+                                    SaidAs{"bag", GRITWRIGHT_TEXT("bag")},
+                                    SaidAs{"bin", GRITWRIGHT_TEXT("bin")},
+                                    SaidAs{"fraction", GRITWRIGHT_TEXT("fraction")},
+                                    SaidAs{"sieve-set", GRITWRIGHT_TEXT("sieve set")},
+                                    SaidAs{"sieve-test", GRITWRIGHT_TEXT("sieve test")},
+                                    SaidAs{"mix", GRITWRIGHT_TEXT("mix")},
+                                    SaidAs{"container", GRITWRIGHT_TEXT("pot")},
+                                    SaidAs{"tree", GRITWRIGHT_TEXT("tree")},
+                                    SaidAs{"root-mass-plan", GRITWRIGHT_TEXT("root-mass plan")},
+                                    SaidAs{"repotting-day", GRITWRIGHT_TEXT("repotting day")},
+                                    SaidAs{"batch", GRITWRIGHT_TEXT("batch")},
+                                    SaidAs{"pot-test", GRITWRIGHT_TEXT("pot test")},
+                                    SaidAs{"stock-entry", GRITWRIGHT_TEXT("stock entry")},
+                                    SaidAs{"log-entry", GRITWRIGHT_TEXT("log entry")},
+                                    SaidAs{"species-profile", GRITWRIGHT_TEXT("group of trees")},
+                                    SaidAs{"right", GRITWRIGHT_TEXT("right")},
+                                    SaidAs{"left", GRITWRIGHT_TEXT("left")},
+                                    SaidAs{"back", GRITWRIGHT_TEXT("back")},
+                                    SaidAs{"front", GRITWRIGHT_TEXT("front")},
+                                    SaidAs{"top", GRITWRIGHT_TEXT("top")},
+                                    SaidAs{"bottom", GRITWRIGHT_TEXT("bottom")},
+                                    SaidAs{"up", GRITWRIGHT_TEXT("up")},
+                                    SaidAs{"down", GRITWRIGHT_TEXT("down")},
+                                    SaidAs{"the empty pot", GRITWRIGHT_TEXT("the empty pot")},
+                                    SaidAs{"the dry pot", GRITWRIGHT_TEXT("the dry pot")},
+                                    SaidAs{"the drained pot", GRITWRIGHT_TEXT("the drained pot")}};
 
 /// A name that is spelt like one of those words stays as it is: only these facts never hold one.
 Facts in_readers_words(Facts facts, const Translate& translate) {
@@ -91,7 +117,9 @@ Facts in_readers_words(Facts facts, const Translate& translate) {
     const auto fact = facts.find(key);
     if (fact == facts.end()) continue;
     auto* text = std::get_if<std::string>(&fact->second);
-    if (text != nullptr && std::ranges::any_of(words_in_facts, [&](std::string_view word) { return word == *text; })) *text = translate(*text);
+    if (text == nullptr) continue;
+    const auto* word = std::ranges::find(words_in_facts, std::string_view(*text), &SaidAs::word);
+    if (word != words_in_facts.end()) *text = translate ? translate(word->said) : std::string(word->said);
   }
   return facts;
 }
@@ -107,7 +135,7 @@ std::string sentence_for(const std::string& code, const Facts& facts, const Tran
   if (!text) return unknown_code(code, facts);
   std::string said = translate ? translate(*text) : std::string(*text);
   if (units == UnitSystem::us) said = in_us_units(std::move(said), facts);
-  return fill(std::move(said), translate ? in_readers_words(facts, translate) : facts);
+  return fill(std::move(said), in_readers_words(facts, translate));
 }
 
 }  // namespace

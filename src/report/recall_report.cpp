@@ -38,7 +38,7 @@ std::string trees_section(const RecallList& list, Standing standing, std::string
   }
   if (rows.empty()) return {};
   return '\n' + std::string(heading) + ":\n" +
-         text_table({"tree", "name", "condition", "potted", "container", "mix", "contains it", "way"}, rows);
+         text_table({"tree", "name", "condition", "potted", "pot", "mix", "contains it", "way"}, rows);
 }
 
 std::string trait_text(TraitSort sort) {

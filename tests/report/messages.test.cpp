@@ -1,6 +1,8 @@
 #include "gritwright/report/messages.hpp"
 
 #include <catch2/catch.hpp>
+#include <string>
+#include <string_view>
 
 using namespace gritwright;
 
@@ -43,4 +45,11 @@ TEST_CASE("A code without a template is still told with its facts", "[messages]"
 TEST_CASE("A message can be translated before its facts are filled in", "[messages]") {
   const Problem problem{"file.too-large", {}, {{"limit_mb", 64.0}}};
   CHECK(sentence(problem, [](std::string_view) { return std::string("mehr als {limit_mb} MB"); }) == "mehr als 64 MB");
+}
+
+TEST_CASE("A kind of record is named in words, not by its key in files", "[messages]") {
+  const auto said = [](const char* kind, const Translate& translate = {}) { return sentence(Problem{"workbook.not-there", {}, {{"kind", std::string(kind)}, {"id", std::string("X-1")}}}, translate); };
+  CHECK(said("root-mass-plan") == "there is no root-mass plan X-1");
+  CHECK(said("container") == "there is no pot X-1");
+  CHECK(said("bag", [](std::string_view text) { return text == "bag" ? std::string("Sack") : std::string(text); }) == "there is no Sack X-1");
 }

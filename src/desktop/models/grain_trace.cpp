@@ -116,7 +116,7 @@ QString condition_word(Condition condition) {
 RecordTable recalled_trees(const RecallList& list) {
   RecordTable made;
   made.table.heading = {TraceText::tr("tree"), TraceText::tr("name"), TraceText::tr("how"), TraceText::tr("condition"), TraceText::tr("potted"),
-                        TraceText::tr("until"), TraceText::tr("container"), TraceText::tr("mix"), TraceText::tr("contains it"), TraceText::tr("way")};
+                        TraceText::tr("until"), TraceText::tr("pot"), TraceText::tr("mix"), TraceText::tr("contains it"), TraceText::tr("way")};
   for (const Standing standing : {Standing::now, Standing::may_remain, Standing::was}) {
     for (const RecallRow& row : list.trees) {
       if (row.standing != standing) continue;

@@ -60,7 +60,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   layout->setSpacing(8);
   auto* heading = new QLabel(tr("Records from a file"), this);
   heading->setProperty("role", "heading");
-  auto* words = new QLabel(tr("A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in "
+  auto* words = new QLabel(tr("A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in "
                               "before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back."),
                            this);
   words->setProperty("role", "muted");
@@ -75,7 +75,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   auto* kind_label = new QLabel(tr("The &list holds"), this);
   kind_->setObjectName(QStringLiteral("import_kind"));
   kind_->setAccessibleName(tr("What the list holds"));
-  kind_->addItems({tr("what its columns say"), tr("bags"), tr("sieve tests"), tr("containers"), tr("trees")});
+  kind_->addItems({tr("what its columns say"), tr("bags"), tr("sieve tests"), tr("pots"), tr("trees")});
   kind_->setMinimumHeight(28);
   kind_label->setBuddy(kind_);
   replace_->setObjectName(QStringLiteral("import_replace"));

@@ -248,7 +248,7 @@ void RootPlanTab::print_sheet() {
   if (!document) return;
   QPrinter printer;
   QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted && !paint_pages(*document, printer)) emit book_.told(tr("The printer could not be reached."));
+  if (dialog.exec() == QDialog::Accepted && !paint_pages(*document, printer)) emit book_.told(tr("The printer could not be reached: is it on? The PDF can be printed later."));
 }
 
 void RootPlanTab::write_into_history() {

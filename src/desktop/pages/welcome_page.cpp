@@ -19,7 +19,7 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
   large.setPointSizeF(large.pointSizeF() * 1.5);
   heading->setFont(large);
   column->addWidget(heading);
-  auto* words = new QLabel(tr("Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, "
+  auto* words = new QLabel(tr("Type what stayed on each sieve, blend the bags, set the pot: read how much air and water the mix holds in it, "
                               "and how many litres of each to measure out."),
                            this);
   words->setWordWrap(true);
@@ -44,7 +44,7 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
   door("door_demonstration", tr("Look at the demonstration"), tr("An invented nursery in a window of its own: bags, sieve tests, a mix for pines. Closing it throws it away."),
        &WelcomePage::demonstration_wanted);
   door("door_sieving", tr("Record a sieving"), tr("An empty stack of sieves, ready to type into."), &WelcomePage::sieving_wanted);
-  door("door_container", tr("Describe a container"), tr("Shape and inside lengths: its volume at once, air and water when there is a mix."),
+  door("door_container", tr("Describe a pot"), tr("Shape and inside lengths: its volume at once, air and water when there is a mix."),
        &WelcomePage::container_wanted);
   auto* middle = new QHBoxLayout;
   middle->addStretch(1);

@@ -191,7 +191,7 @@ void FindPanel::choose_pot(int index) {
   const auto chosen = std::ranges::find(pots, id, &ShelfPot::id);
   if (chosen == pots.end()) return;
   const auto sheet = sheet_of(chosen->container);
-  if (!sheet) return emit bench_.told(tr("A container given as a table of areas is read by the command line only, for now."));
+  if (!sheet) return emit bench_.told(tr("A pot given as a table of areas is read by the command line only, for now."));
   bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = *sheet; });
 }
 
