@@ -275,7 +275,7 @@ struct Figure {
   std::optional<double> limit{};
 };
 
-constexpr std::array figures{Figure{"open", "workbook: opened to the first lists, file not in the cache", "ms", 500},
+constexpr std::array measured_figures{Figure{"open", "workbook: opened to the first lists, file not in the cache", "ms", 500},
                              Figure{"search", "workbook: keystroke of a search over everything, worst", "ms", 30},
                              Figure{"search-year", "workbook: the same within a year and a material, worst", "ms", 30},
                              Figure{"search-tree", "workbook: the same about a tree, worst", "ms", 30},
@@ -345,7 +345,7 @@ int main(int argument_count, char** arguments) {
   if (!half || !whole) return 1;
   fmt::print("a workbook of {} log entries, {} bags, {} sieve tests and {} trees:\n", size.log_entries, size.bags, size.sieve_tests, size.trees);
   const auto& [workbook, json_file] = *whole;
-  for (const Figure& figure : figures) {
+  for (const Figure& figure : measured_figures) {
     bench::Row row{figure.what, figure.unit, workbook.at(figure.key), figure.limit};
     if (const auto theirs = json_file.find(figure.key); theirs != json_file.end()) {
       row.peer = "one JSON file, held in memory and written whole";
