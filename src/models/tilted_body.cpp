@@ -53,7 +53,7 @@ class Chord {
 
 /// A bare table of areas has no sections: a round one of that area stands for it.
 Section section_for_tilt(const PotGeometry& pot, Depth height) {
-  const Section section = pot.section_at(height);
+  Section section = pot.section_at(height);
   if (pot.container().shape != Shape::profile) return section;
   const double to_disc = 2 / std::sqrt(pi);
   return {section.length * to_disc, section.width * to_disc};

@@ -90,8 +90,11 @@ void RootPlanDesk::record_changed() {
     if (read) plan_ = std::move(read).value().plan;
     else emit book_.told(sentence_text(read.problems().front()));
   }
-  if (plan_) work(PlanDetail::full);
-  else outcome_.reset();
+  if (plan_) {
+    work(PlanDetail::full);
+  } else {
+    outcome_.reset();
+  }
   emit changed();
 }
 
