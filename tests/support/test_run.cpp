@@ -1,4 +1,5 @@
-#define CATCH_CONFIG_RUNNER
+// What every test program does before its first test. Its main is Catch2's, which the package brings compiled: to compile it takes half a minute.
+#define CATCH_CONFIG_EXTERNAL_INTERFACES
 #include <catch2/catch.hpp>
 #include <clocale>
 #include <iostream>
@@ -6,13 +7,21 @@
 
 #include "support/no_network.hpp"
 
-int main(int argument_count, char** arguments) {
-  // The suite runs under the locale of the environment, as the programs do; one that is not installed is an error, not C.
-  std::locale::global(std::locale(""));
-  if (!gritwright::tests::forbid_network()) std::cout << "this kernel can't forbid the network\n";
-  Catch::Session session;
-  const int wrong_usage = session.applyCommandLine(argument_count, arguments);
-  if (wrong_usage != 0) return wrong_usage;
-  std::cout << "locale " << std::setlocale(LC_ALL, nullptr) << ", seed " << session.config().rngSeed() << '\n';
-  return session.run();
-}
+namespace {
+
+class TestRun : public Catch::TestEventListenerBase {
+ public:
+  using TestEventListenerBase::TestEventListenerBase;
+
+  void testRunStarting(const Catch::TestRunInfo& run) override {
+    TestEventListenerBase::testRunStarting(run);
+    // The suite runs under the locale of the environment, as the programs do; one that is not installed is an error, not C.
+    std::locale::global(std::locale(""));
+    if (!gritwright::tests::forbid_network()) std::cout << "this kernel can't forbid the network\n";
+    std::cout << "locale " << std::setlocale(LC_ALL, nullptr) << ", seed " << m_config->rngSeed() << '\n';
+  }
+};
+
+}  // namespace
+
+CATCH_REGISTER_LISTENER(TestRun)
