@@ -52,7 +52,7 @@ set(CPACK_PACKAGE_VENDOR "The Gritwright maintainers")
 set(CPACK_PACKAGE_CONTACT "The Gritwright maintainers <maintainers@gritwright.example>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "mixes, pots and record for trees in shallow containers")
 set(CPACK_PACKAGE_DESCRIPTION
-    "Grades sieved bags of aggregate, screens them into fractions, designs mixes by\nloose parts, estimates air and water in the container the mix goes into, plans\nrepottings and keeps the record that traces every bag to every tree.")
+    "Grades sieved bags of aggregate, screens them into fractions, designs mixes by\nloose parts, estimates air and water in the pot the mix goes into, plans\nrepottings and keeps the record that traces every bag to every tree.")
 set(CPACK_RESOURCE_FILE_LICENSE ${PROJECT_SOURCE_DIR}/LICENSE)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_GENERATOR "DEB;TGZ")
