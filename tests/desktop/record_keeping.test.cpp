@@ -337,8 +337,8 @@ TEST_CASE("What is typed over a change from another window is refused and shown,
   TwoWindows windows;
   REQUIRE(windows.bag().record.note == "du");
   windows.change_note_there("rained on");
-  SECTION("noticed while typing") {}
-  SECTION("noticed before the next sign is typed") { windows.here.session.record()->look_for_changes(); }
+  const bool noticed_before_typing = GENERATE(false, true);
+  if (noticed_before_typing) windows.here.session.record()->look_for_changes();
   QTest::keyClicks(windows.note(), QStringLiteral("st"));
   CHECK(windows.bag().record.note == "rained on");
   CHECK(windows.note()->text() == QStringLiteral("dust"));
@@ -361,16 +361,11 @@ TEST_CASE("What was being typed into a bag that another window deletes stays in 
   TwoWindows windows;
   const Stored<Bag> before = windows.bag();
   windows.delete_there();
-  SECTION("noticed while typing") {
-    QTest::keyClicks(windows.note(), QStringLiteral("s"));
-    CHECK_FALSE(windows.note()->accessibleDescription().isEmpty());
-    windows.here.session.record()->look_for_changes();
-    QTest::keyClicks(windows.note(), QStringLiteral("t"));
-  }
-  SECTION("noticed before the next sign is typed") {
-    windows.here.session.record()->look_for_changes();
-    QTest::keyClicks(windows.note(), QStringLiteral("st"));
-  }
+  // Noticed while typing, or before the next sign is typed.
+  const bool while_typing = GENERATE(true, false);
+  if (while_typing) QTest::keyClicks(windows.note(), QStringLiteral("s"));
+  windows.here.session.record()->look_for_changes();
+  QTest::keyClicks(windows.note(), while_typing ? QStringLiteral("t") : QStringLiteral("st"));
   CHECK(windows.note()->text() == QStringLiteral("dust"));
   CHECK(windows.here.find("bag_gone")->isVisible());
   CHECK(windows.here.find<QLabel>("bag_gone_words")->text().contains(QString::fromStdString(before.id.text)));

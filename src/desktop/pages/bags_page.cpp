@@ -546,7 +546,8 @@ void BagsPage::keep_selection() {
   if (form_->isAncestorOf(focusWidget()) && bag()) return;
   if (gone_->hold({RecordKind::bag, current_.toStdString()})) return;
   current_.clear();
-  if (list_->rowCount() == 0) return;
+  // A list that has not heard yet of what another window deleted names bags that are not there.
+  if (list_->rowCount() == 0 || list_->row_of(to_qt(list_->ref_at(0).id)) < 0) return;
   table_->setCurrentIndex(list_->index(0, 0));
   choose();
 }
