@@ -42,7 +42,7 @@ double percentile_mm(const Grading& grading, double percent) {
 OpenRange open_range_of(std::vector<double> values) {
   std::ranges::sort(values);
   const auto quantile = [&](double share) -> std::optional<double> {
-    const double value = values[static_cast<std::size_t>(share * static_cast<double>(values.size() - 1) + 0.5)];
+    const double value = values[static_cast<std::size_t>(std::lround(share * static_cast<double>(values.size() - 1)))];
     return std::isfinite(value) ? std::optional(value) : std::nullopt;
   };
   return {quantile(0.05), quantile(0.5), quantile(0.95)};

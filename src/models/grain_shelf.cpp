@@ -1,6 +1,7 @@
 #include "grain_shelf.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace gritwright {
@@ -133,7 +134,7 @@ void count_bags(GrainToBuy& purchase) {
   if (!purchase.bag_volume) return;
   const double bag_l = in_l(*purchase.bag_volume);
   const double bought_l = rounded_up(in_l(purchase.raw), bag_l);
-  purchase.bags = static_cast<int>(bought_l / bag_l + 0.5);
+  purchase.bags = static_cast<int>(std::lround(bought_l / bag_l));
   purchase.left_over = loose_l(std::max(0.0, bought_l - in_l(purchase.raw)));
   if (purchase.bag_price) purchase.cost = Price{purchase.bag_price->amount * *purchase.bags, purchase.bag_price->currency};
 }

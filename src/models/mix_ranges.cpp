@@ -87,7 +87,7 @@ class UncertainMix::Chain {
     switch (figure) {
       case MixFigure::skeletal_density_g_l: return has_volumes_ && solids_known_;
       case MixFigure::cec_meq_l: return has_volumes_ && exchange_known_;
-      case MixFigure::pot_volume_ml: return has_container();
+      case MixFigure::pot_volume_ml:
       case MixFigure::mixed_l: return has_container();
       case MixFigure::wet_mass_g: return has_volumes_ && has_container();
       case MixFigure::depth_cm: return has_pot();
