@@ -108,7 +108,8 @@ bool possible(const PlainWish& wish) {
 std::optional<double> least_move(const Ground& ground, const MovedRanking& ranking, std::size_t wish, double direction) {
   constexpr double step_points = 0.5, farthest_points = 60, exactness_points = 1e-4;
   const double unit = unit_per_point(ground.wishes()[wish]);
-  for (double points = step_points; points <= farthest_points; points += step_points) {
+  for (int step = 1; step * step_points <= farthest_points; ++step) {
+    const double points = step * step_points;
     if (!possible(moved(ground.wishes()[wish], direction * points * unit))) break;
     if (ranking.first(wish, direction * points * unit) == 0) continue;
     double stays = points - step_points, changes = points;

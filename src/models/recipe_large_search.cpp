@@ -43,7 +43,7 @@ std::optional<WholeRecipe> recipe_of(const Parts40& parts, const RecipeForm& for
 class Improver {
  public:
   Improver(const BoundTables& tables, const RecipeForm& form, Strictness strictness, const SearchControl& control)
-      : tables_(tables), ground_(tables.ground()), form_(form), strictness_(strictness), control_(control), bounds_(tables, strictness) {}
+      : ground_(tables.ground()), form_(form), strictness_(strictness), control_(control), bounds_(tables, strictness) {}
 
   /// Takes the best single change as long as there is one; every recipe on the way is kept.
   void improve(WholeRecipe recipe) {
@@ -129,7 +129,6 @@ class Improver {
     return list;
   }
 
-  const BoundTables& tables_;
   const Ground& ground_;
   RecipeForm form_;
   Strictness strictness_;

@@ -52,7 +52,7 @@ class Collector {
     if (own_.size() >= next_look_) lower_limit();
   }
 
-  std::vector<Entry> finish() && {
+  std::vector<Entry> finish() {
     lower_limit();
     return std::move(own_);
   }
@@ -153,7 +153,7 @@ class SliceSearch {
     }
     work_out_waiting();
     progress_.add(result_.examined + result_.excluded - reported);
-    result_.found = std::move(collector_).finish();
+    result_.found = collector_.finish();
     result_.limit = collector_.limit();
     return std::move(result_);
   }
@@ -295,7 +295,7 @@ Pass walk_once(const BoundTables& tables, std::span<const CandidateSet> sets, co
     Collector merged(ranks, listed, none, lowest);
     for (const Entry& entry : pass.pool)
       if (!merged.excludes(entry.low, entry.recipe)) merged.add(entry);
-    std::vector<Entry> kept = std::move(merged).finish();
+    std::vector<Entry> kept = merged.finish();
     pass.limit = merged.limit();
     pass.pool = std::move(kept);
     done += count;

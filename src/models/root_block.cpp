@@ -210,7 +210,7 @@ ConvexBody RootBlockBody::facets(int per_quadrant) const {
     // Corner powers as for a superellipse; the poles are kept small rather than pointed so that every facet has an area.
     const double power = 2 / exponent_;
     const int levels = std::max(8, per_quadrant / 2);
-    Outline outline{Outline::Kind::superellipse, 1, 1, 0, exponent_, 0};
+    Outline outline{Outline::Kind::superellipse, 1, 1, 0, exponent_, nullptr};
     for (int k = 0; k <= 2 * levels; ++k) {
       const double angle = pi / 2 * (static_cast<double>(k) / levels - 1);
       const bool pole = k == 0 || k == 2 * levels;

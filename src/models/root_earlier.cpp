@@ -35,7 +35,7 @@ EarlierPart::EarlierPart(const UntouchedPart& part, const Point3& trunk_base) : 
     for (int z = from(in_cm(box.up_from), low_.z); z < std::min(up_, from(in_cm(box.up_to), low_.z)); ++z)
       for (int y = from(in_cm(box.back_from), low_.y); y < std::min(back_, from(in_cm(box.back_to), low_.y)); ++y)
         for (int x = from(in_cm(box.right_from), low_.x); x < std::min(right_, from(in_cm(box.right_to), low_.x)); ++x)
-          cells_[static_cast<std::size_t>((z * back_ + y) * right_ + x)] = true;
+          cells_[cell_at(x, y, z)] = true;
 }
 
 bool EarlierPart::holds(const Point3& in_tree_now) const {
@@ -45,7 +45,7 @@ bool EarlierPart::holds(const Point3& in_tree_now) const {
   const int x = static_cast<int>(p.x / cell_cm);
   const int y = static_cast<int>(p.y / cell_cm);
   const int z = static_cast<int>(p.z / cell_cm);
-  return x < right_ && y < back_ && z < up_ && cells_[static_cast<std::size_t>((z * back_ + y) * right_ + x)];
+  return x < right_ && y < back_ && z < up_ && cells_[cell_at(x, y, z)];
 }
 
 }  // namespace gritwright
