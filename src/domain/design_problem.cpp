@@ -143,6 +143,7 @@ void check_candidates(const DesignProblem& problem, Problems& problems) {
     };
     if (candidate.stock) not_negative(in_l(*candidate.stock), "design.stock-negative", "/stock_l");
     if (candidate.price) not_negative(candidate.price->value(), "design.price-negative", "/price_per_l");
+    if (candidate.learnt) append(problems, under(check(learnt_constants(candidate, problem.water)), pointer + "/learnt"));
     something_in_stock = something_in_stock || !candidate.stock || in_l(*candidate.stock) != 0;
   }
   if (count > 0 && problem.need && !something_in_stock)
@@ -159,6 +160,15 @@ void check_form(const RecipeForm& form, Problems& problems) {
 }
 
 }  // namespace
+
+RetentionConstants learnt_constants(const Candidate& candidate, const RetentionConstants& usual) {
+  RetentionConstants constants = usual;
+  if (!candidate.learnt) return constants;
+  constants.k_cm_mm = candidate.learnt->k_cm_mm;
+  constants.flooded_fill = candidate.learnt->flooded_fill;
+  constants.grain_fill = candidate.learnt->grain_fill;
+  return constants;
+}
 
 Problems check(const DesignProblem& problem) {
   Problems problems;

@@ -19,6 +19,12 @@ MixEvaluator::MixEvaluator(EvaluatorSetup setup) : setup_(std::move(setup)) {
   gather_size_classes();
   gather_curve_points();
   for (const Component& component : setup_.candidates) describe(component, grains_.emplace_back());
+  for (std::size_t k = 0; k < setup_.learnt.size(); ++k) {
+    const RetentionConstants& water = setup_.learnt[k];
+    grains_[k].log_k_l = grains_[k].envelope_l * std::log(water.k_cm_mm);
+    grains_[k].flooded_l = grains_[k].envelope_l * water.flooded_fill;
+    grains_[k].grain_fill_l = grains_[k].envelope_l * water.grain_fill;
+  }
   for (const PotToFill& each : setup_.pots)
     pots_.push_back(SaturationKernel::for_pot(each.pot, setup_.water.n, each.layer ? &*each.layer : nullptr));
   for (const Depth& suction : setup_.suctions) suctions_.push_back(SaturationKernel::at_head(suction, setup_.water.n));
@@ -66,6 +72,7 @@ void MixEvaluator::describe(const Component& component, Grain& grain) const {
   grain.pores_l = grain.envelope_l * pores.pores.value();
   grain.open_l = grain.envelope_l * pores.open.value();
   grain.water_l = grain.envelope_l * pores.water.value();
+  if (!component.grain.water_absorption) grain.filled_l = grain.open_l;
 
   const std::vector<SizeClass> classes = size_classes(component.sizes);
   const double beta = class_beta(classes, *own).value();
@@ -108,6 +115,7 @@ LogSizes MixEvaluator::log_sizes(std::span<const Dose> doses, double envelope_l,
 
 void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, RecipeFigures& figures) const {
   double loose_l = 0, mass_g = 0, envelope_l = 0, pores_l = 0, open_l = 0, water_l = 0, exchange_meq = 0;
+  double filled_l = 0, log_k_l = 0, flooded_l = 0, grain_fill_l = 0;
   bool has_volumes = true, exchange_known = true;
   figures.passing.assign(setup_.apertures.size(), 0);
   for (const Dose& dose : doses) {
@@ -118,6 +126,10 @@ void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, R
     pores_l += dose.parts * grain.pores_l;
     open_l += dose.parts * grain.open_l;
     water_l += dose.parts * grain.water_l;
+    filled_l += dose.parts * grain.filled_l;
+    log_k_l += dose.parts * grain.log_k_l;
+    flooded_l += dose.parts * grain.flooded_l;
+    grain_fill_l += dose.parts * grain.grain_fill_l;
     has_volumes = has_volumes && grain.has_particle_density;
     exchange_known = exchange_known && grain.exchange_meq;
     if (exchange_known) exchange_meq += dose.parts * *grain.exchange_meq;
@@ -140,8 +152,14 @@ void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, R
   figures.open_porosity = figures.voids_between_grains + open_l / settled_l;
   figures.cation_exchange_meq_l = exchange_known ? std::optional(exchange_meq / settled_l) : std::nullopt;
 
+  double k_cm_mm = setup_.water.k_cm_mm, flooded_fill = setup_.water.flooded_fill;
+  if (!setup_.learnt.empty()) {
+    k_cm_mm = std::exp(log_k_l / envelope_l);
+    flooded_fill = flooded_l / envelope_l;
+    water_l += (grain_fill_l / envelope_l - setup_.water.grain_fill) * filled_l;
+  }
   const double grain_water = water_l / settled_l;
-  const double saturated = setup_.water.flooded_fill * figures.voids_between_grains;
+  const double saturated = flooded_fill * figures.voids_between_grains;
   const double residual = std::min(setup_.water.residual, saturated);
   figures.flooded = saturated + grain_water;
   const auto water = [&](double mean_saturation) { return residual + (saturated - residual) * mean_saturation + grain_water; };
@@ -149,7 +167,7 @@ void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, R
   figures.water_at_suction.clear();
   if (pots_.empty() && suctions_.empty()) return;
   const LogSizes sizes = log_sizes(doses, envelope_l, workspace);
-  const auto mean = [&](const SaturationKernel& kernel) { return kernel.mean(sizes, setup_.water.k_cm_mm, setup_.water.spread); };
+  const auto mean = [&](const SaturationKernel& kernel) { return kernel.mean(sizes, k_cm_mm, setup_.water.spread); };
   for (const SaturationKernel& pot : pots_) figures.container_capacity.push_back(water(mean(pot)));
   for (const SaturationKernel& suction : suctions_) figures.water_at_suction.push_back(water(mean(suction)));
 }

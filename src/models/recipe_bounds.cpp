@@ -116,12 +116,22 @@ BoundTables::BoundTables(const Ground& ground) : ground_(ground) {
   for (const Aperture& size : sizes)
     if (class_sizes_.empty() || !equal_sizes(class_sizes_.back(), size)) class_sizes_.push_back(size);
   grains_.resize(ground.size());
-  for (std::size_t k = 0; k < ground.size(); ++k) describe(k);
-  if (ground.asks_for_volumes()) describe_classes();
-  if (ground.asks_for_water()) tabulate_saturation();
+  most_flooded_fill_ = ground.problem().water.flooded_fill;
+  double most_grain_fill = ground.problem().water.grain_fill;
+  for (std::size_t k = 0; k < ground.size(); ++k) {
+    const RetentionConstants water = learnt_constants(ground.candidate(k), ground.problem().water);
+    most_flooded_fill_ = std::max(most_flooded_fill_, water.flooded_fill);
+    most_grain_fill = std::max(most_grain_fill, water.grain_fill);
+  }
+  for (std::size_t k = 0; k < ground.size(); ++k) describe(k, most_grain_fill);
 }
 
-void BoundTables::describe(std::size_t candidate) {
+void BoundTables::tabulate() {
+  if (ground_.asks_for_volumes()) describe_classes();
+  if (ground_.asks_for_water()) tabulate_saturation();
+}
+
+void BoundTables::describe(std::size_t candidate, double most_grain_fill) {
   const Candidate& from = ground_.candidate(candidate);
   const Component& component = from.component;
   Grain& grain = grains_[candidate];
@@ -143,6 +153,12 @@ void BoundTables::describe(std::size_t candidate) {
   const GrainPores pores = *grain_pores(component.grain, ground_.problem().water.grain_fill);
   grain.open_l = grain.envelope_l * pores.open.value();
   grain.water_l = grain.envelope_l * pores.water.value();
+  if (!component.grain.water_absorption) grain.filled_l = grain.open_l;
+  grain.most_water_l = grain.water_l + (most_grain_fill - ground_.problem().water.grain_fill) * grain.filled_l;
+  const RetentionConstants water = learnt_constants(from, ground_.problem().water);
+  grain.log_k_l = grain.envelope_l * std::log(water.k_cm_mm);
+  grain.flooded_l = grain.envelope_l * water.flooded_fill;
+  grain.grain_fill_l = grain.envelope_l * water.grain_fill;
   const auto all = stretches(component.sizes);
   grain.log_least = all.front().log_from;
   grain.log_greatest = all.back().log_to;
@@ -182,19 +198,22 @@ void BoundTables::describe_classes() {
 
 void BoundTables::tabulate_saturation() {
   const RetentionConstants& water = ground_.problem().water;
-  double least = infinite, greatest = -infinite, mean_least = infinite, mean_greatest = -infinite;
+  const double tilt = 1 - water.spread;
+  double least = infinite, greatest = -infinite, mean_least = infinite, mean_greatest = -infinite, log_k_least = infinite, log_k_greatest = -infinite;
   for (const Grain& grain : grains_) {
     if (!grain.has_volumes) continue;
     least = std::min(least, grain.log_least);
     greatest = std::max(greatest, grain.log_greatest);
     mean_least = std::min(mean_least, grain.log_size / grain.envelope_l);
     mean_greatest = std::max(mean_greatest, grain.log_size / grain.envelope_l);
+    log_k_least = std::min(log_k_least, grain.log_k_l / grain.envelope_l);
+    log_k_greatest = std::max(log_k_greatest, grain.log_k_l / grain.envelope_l);
   }
   if (!(least <= greatest)) return;
   const double step = step_times_n / water.n;
   // Every pore has a size between the mean and its grain's, so ln alpha stays in this range.
-  const double first = least - std::log(water.k_cm_mm) - step;
-  const auto count = static_cast<std::size_t>((greatest - least) / step) + 4;
+  const double first = least - log_k_greatest - step;
+  const auto count = static_cast<std::size_t>((greatest - least + log_k_greatest - log_k_least) / step) + 5;
   std::vector<Falling> falling;
   std::vector<std::vector<double>> values(ground_.pots().size());
   if (ground_.asks_for_available()) values.emplace_back();
@@ -208,25 +227,21 @@ void BoundTables::tabulate_saturation() {
   for (auto& column : values) falling.emplace_back(first, step, std::move(column));
   columns_ = falling.size();
 
-  // Linear interpolation of S errs by at most step² n²/8, once along ln alpha and once along the mean.
-  const double by_alpha = step * step * water.n * water.n / 8;
-  const double tilt = 1 - water.spread;
-  constexpr double finest = 1e-3, coarsest = 0.1;
-  const double mean_step = std::clamp(tilt > 0 ? step / tilt : coarsest, finest, coarsest);
-  saturation_error_ = by_alpha + mean_step * mean_step * tilt * tilt * water.n * water.n / 8;
+  // Linear interpolation of S errs by at most step² n²/8, once along ln alpha and once along its shift with the mean and k.
+  saturation_error_ = 2 * step * step * water.n * water.n / 8;
   for (const Falling& each : falling) steepest_ = std::max(steepest_, each.steepest());
   steepest_ += step * water.n * water.n;
 
-  nodes_ = static_cast<std::size_t>((mean_greatest - mean_least) / mean_step) + 3;
-  log_mean_first_ = mean_least;
-  nodes_per_log_ = 1 / mean_step;
+  shift_first_ = tilt * mean_least - log_k_greatest;
+  nodes_ = static_cast<std::size_t>((tilt * mean_greatest - log_k_least - shift_first_) / step) + 3;
+  nodes_per_log_ = 1 / step;
   last_node_ = static_cast<double>(nodes_ - 1);
   saturation_.resize(grains_.size() * columns_ * nodes_);
   for (std::size_t k = 0; k < grains_.size(); ++k) {
     if (!grains_[k].has_volumes) continue;
     const auto all = stretches(ground_.candidate(k).component.sizes);
     for (std::size_t node = 0; node < nodes_; ++node) {
-      const double shift = tilt * (log_mean_first_ + static_cast<double>(node) * mean_step) - std::log(water.k_cm_mm);
+      const double shift = shift_first_ + static_cast<double>(node) * step;
       for (std::size_t column = 0; column < columns_; ++column) {
         double mean = 0;
         for (const CurveStretch& each : all)
@@ -273,6 +288,7 @@ SubsetBounds::SubsetBounds(const BoundTables& tables, Strictness strictness)
     : tables_(tables),
       ground_(tables.ground()),
       strictness_(strictness),
+      log_usual_k_(std::log(ground_.problem().water.k_cm_mm)),
       air_and_water_(air_and_water(ground_, strictness)),
       passing_(ground_.apertures().size()) {
   figures_.passing_percent.resize(ground_.apertures().size());
@@ -288,96 +304,6 @@ void SubsetBounds::choose(std::span<const std::uint8_t> candidates) {
   for (std::size_t j = 0; j < count_; ++j) chosen_[j] = candidates[j];
   classes_gathered_ = false;
   has_volumes_ = std::ranges::all_of(candidates, [&](std::uint8_t each) { return tables_.grain(each).has_volumes; });
-}
-
-namespace {
-
-/// The least and the greatest that the candidates show by themselves; a mix lies between.
-template <class PercentOf>
-Range extremes(std::span<const std::uint8_t> candidates, const PercentOf& percent_of) {
-  Range range{infinite, -infinite};
-  for (const std::uint8_t each : candidates) {
-    const double percent = percent_of(each);
-    range.low = std::min(range.low, percent);
-    range.high = std::max(range.high, percent);
-  }
-  return range;
-}
-
-/// Points by which even the best of a range misses the limits.
-double off(const Range& range, double least, double most) {
-  return std::max({0.0, least - range.high - bound_percent_error, range.low - most - bound_percent_error});
-}
-
-/// Square of the points that every mix of the candidates misses a wish by.
-double least_square_missed(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken, const PlainWish& wish) {
-  const auto passing = [&](std::size_t aperture) {
-    return extremes(candidates, [&](std::uint8_t each) {
-      const BoundTables::Grain& grain = tables.grain(each);
-      return 100 * grain.passing_g[aperture] / grain.mass_g;
-    });
-  };
-  // One candidate without a figure leaves every mix with it without.
-  const auto undefined = [&](auto known) {
-    const auto lacks = [&](std::uint8_t each) { return !known(tables.grain(each)); };
-    return taken == Taken::all ? std::ranges::any_of(candidates, lacks) : std::ranges::all_of(candidates, lacks);
-  };
-  const bool no_volumes = undefined([](const BoundTables::Grain& grain) { return grain.has_volumes; });
-  double missed = 0;
-  switch (wish.kind) {
-    case PlainWish::Kind::limits:
-    case PlainWish::Kind::nearest: {
-      double square = 0;
-      for (std::size_t i = 0; i < wish.apertures.size(); ++i) {
-        const double away = off(passing(wish.apertures[i]), wish.low_percent[i], wish.high_percent[i]);
-        square += away * away;
-      }
-      return square / static_cast<double>(wish.apertures.size());
-    }
-    case PlainWish::Kind::finer: missed = off(passing(wish.apertures[0]), wish.least, wish.most); break;
-    case PlainWish::Kind::band: {
-      const Range range = extremes(candidates, [&](std::uint8_t each) {
-        const BoundTables::Grain& grain = tables.grain(each);
-        const double below = wish.apertures.size() > 1 ? grain.passing_g[wish.apertures[1]] : 0;
-        return 100 * (grain.passing_g[wish.apertures[0]] - below) / grain.mass_g;
-      });
-      missed = off(range, wish.least, wish.most);
-      break;
-    }
-    case PlainWish::Kind::share: {
-      std::size_t members = 0;
-      for (const std::uint8_t each : candidates) members += wish.candidates >> each & 1U;
-      if (members == 0) missed = wish.points_missed(0);
-      if (members == candidates.size()) missed = wish.points_missed(1);
-      break;
-    }
-    case PlainWish::Kind::price:
-      if (no_volumes || undefined([](const BoundTables::Grain& grain) { return grain.priced; })) missed = infinite;
-      break;
-    case PlainWish::Kind::exchange:
-      if (no_volumes || undefined([](const BoundTables::Grain& grain) { return grain.exchange_known; })) missed = infinite;
-      break;
-    default:
-      if (no_volumes) missed = infinite;
-  }
-  return missed * missed;
-}
-
-}  // namespace
-
-SubsetRating rate_by_extremes(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken,
-                              Strictness strictness) {
-  SubsetRating rating;
-  const auto& wishes = tables.ground().wishes();
-  for (std::size_t i = 0; i < wishes.size(); ++i) {
-    const double square = least_square_missed(tables, candidates, taken, wishes[i]);
-    if (wishes[i].hard && strictness == Strictness::as_wished) {
-      if (square > no_violation * no_violation) rating.broken |= std::uint64_t{1} << i;
-    } else if (wishes[i].weight > 0) {
-      rating.least_score += wishes[i].weight * square;
-    }
-  }
-  return rating;
 }
 
 void SubsetBounds::bound_gradings(const PartPatterns& patterns, std::size_t from, std::size_t count) {
@@ -510,16 +436,35 @@ double SubsetBounds::specific_volume(std::span<const double> parts, double envel
   return largest;
 }
 
+SubsetBounds::Constants SubsetBounds::constants(std::span<const double> parts, double envelope_l) const {
+  const RetentionConstants& water = ground_.problem().water;
+  Constants constants{log_usual_k_, water.flooded_fill, 0};
+  for (std::size_t j = 0; j < count_; ++j) constants.water_l += parts[j] * tables_.grain(chosen_[j]).water_l;
+  if (!ground_.has_learnt()) return constants;
+  double filled_l = 0, log_k_l = 0, flooded_l = 0, grain_fill_l = 0;
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
+    filled_l += parts[j] * grain.filled_l;
+    log_k_l += parts[j] * grain.log_k_l;
+    flooded_l += parts[j] * grain.flooded_l;
+    grain_fill_l += parts[j] * grain.grain_fill_l;
+  }
+  constants.log_k = log_k_l / envelope_l;
+  constants.flooded_fill = flooded_l / envelope_l;
+  constants.water_l += (grain_fill_l / envelope_l - water.grain_fill) * filled_l;
+  return constants;
+}
+
 double SubsetBounds::least_for_want_of_room(std::span<const double> parts) const {
   if (air_and_water_.empty() || !has_volumes_) return 0;
-  double envelope_l = 0, additive_l = 0, water_l = 0;
+  double envelope_l = 0, additive_l = 0;
   for (std::size_t j = 0; j < count_; ++j) {
     const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
     envelope_l += parts[j] * grain.envelope_l;
     additive_l += parts[j] * grain.additive_l;
-    water_l += parts[j] * grain.water_l;
   }
-  const double room = most_room(envelope_l / additive_l, water_l / envelope_l, ground_.problem().water.flooded_fill);
+  const Constants of = constants(parts, envelope_l);
+  const double room = most_room(envelope_l / additive_l, of.water_l / envelope_l, of.flooded_fill);
   double cost = 0;
   for (const AirAndWater& pair : air_and_water_) cost += pair.least_cost(room);
   return cost;
@@ -588,19 +533,22 @@ const FigureRanges& SubsetBounds::bound_volumes(std::span<const double> parts) {
 
 void SubsetBounds::bound_water(std::span<const double> parts, double envelope_l, double specific_volume) {
   const RetentionConstants& water = ground_.problem().water;
-  double log_size = 0, grain_water_l = 0, mass_g = 0, log_least = infinite, log_greatest = -infinite;
+  double log_size = 0, mass_g = 0, log_least = infinite, log_greatest = -infinite;
   for (std::size_t j = 0; j < count_; ++j) {
     const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
     log_size += parts[j] * grain.log_size;
-    grain_water_l += parts[j] * grain.water_l;
     mass_g += parts[j] * grain.mass_g;
     log_least = std::min(log_least, grain.log_least);
     log_greatest = std::max(log_greatest, grain.log_greatest);
   }
-  const double log_mean = log_size / envelope_l;
+  const Constants of = constants(parts, envelope_l);
+  const double shift = (1 - water.spread) * log_size / envelope_l - of.log_k;
   const double packing = 1 / specific_volume / (1 - ground_.problem().settling.value());
-  const double drains = water.flooded_fill * (1 - packing) - water.residual;
-  const double grain_water = packing * grain_water_l / envelope_l;
+  // Voids so small that a flood fills less of them than the residual share hold that throughout.
+  const double saturated = of.flooded_fill * (1 - packing);
+  const double residual = std::min(water.residual, saturated);
+  const double drains = saturated - residual;
+  const double grain_water = packing * of.water_l / envelope_l;
   const double bulk_g_l = packing * mass_g / envelope_l;
   // The mid-quantile rule of the hundred classes, on the mean size and on the saturation, both of which only fall or rise.
   const double mean_off = (log_greatest - log_least) / (2 * pore_classes);
@@ -608,7 +556,7 @@ void SubsetBounds::bound_water(std::span<const double> parts, double envelope_l,
   const auto saturation = [&](std::size_t column) {
     double mean = 0;
     for (std::size_t j = 0; j < count_; ++j)
-      mean += parts[j] * tables_.grain(chosen_[j]).envelope_l * tables_.saturation(chosen_[j], column, log_mean);
+      mean += parts[j] * tables_.grain(chosen_[j]).envelope_l * tables_.saturation(chosen_[j], column, shift);
     mean /= envelope_l;
     return Range{std::max(0.0, mean - error), std::min(1.0, mean + error)};
   };
@@ -622,7 +570,7 @@ void SubsetBounds::bound_water(std::span<const double> parts, double envelope_l,
   for (std::size_t pot = 0; pot < pots; ++pot) {
     const Range mean = saturation(pot);
     const Range held = spread_out(drains * mean.low, drains * mean.high);
-    figures_.capacity[pot] = {water.residual + held.low + grain_water, water.residual + held.high + grain_water};
+    figures_.capacity[pot] = {residual + held.low + grain_water, residual + held.high + grain_water};
     figures_.air[pot] = spread_out(drains * (1 - mean.low), drains * (1 - mean.high));
     if (ground_.asks_for_available())
       figures_.available[pot] = spread_out(drains * (mean.low - at_50.high), drains * (mean.high - at_50.low));

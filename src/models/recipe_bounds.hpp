@@ -14,6 +14,8 @@ namespace gritwright::recipe_search {
 class BoundTables {
  public:
   explicit BoundTables(const Ground& ground);
+  /// Makes the bounds of single recipes ready; those of whole sets of candidates need less.
+  void tabulate();
 
   /// Per loose litre of one candidate.
   struct Grain {
@@ -21,7 +23,12 @@ class BoundTables {
     bool has_volumes = false;
     double envelope_l = 0;
     double open_l = 0;
-    double water_l = 0;
+    double water_l = 0;       ///< at the problem's fill of the grains
+    double filled_l = 0;      ///< open pores whose water goes by that fill; 0 where the absorption is known
+    double most_water_l = 0;  ///< at the greatest fill learnt of any candidate
+    double log_k_l = 0;       ///< envelope litres times ln k, and times the fills
+    double flooded_l = 0;
+    double grain_fill_l = 0;
     double log_size = 0;  ///< envelope litres times the mean ln size in mm
     double log_least = 0;
     double log_greatest = 0;
@@ -48,10 +55,10 @@ class BoundTables {
   [[nodiscard]] std::size_t class_count() const { return class_sizes_.size(); }
   [[nodiscard]] std::size_t columns() const { return columns_; }
 
-  /// Mean saturation of candidate's pores in column `column` (pots, then the suction of 50 cm) if the blend's mean ln size is
-  /// `log_mean`; within saturation_error().
-  [[nodiscard]] double saturation(std::size_t candidate, std::size_t column, double log_mean) const {
-    const double position = (log_mean - log_mean_first_) * nodes_per_log_;
+  /// Mean saturation of candidate's pores in column `column` (pots, then the suction of 50 cm) where a pore of ln size 0 has
+  /// ln alpha `shift`, that is (1 - b) times the blend's mean ln size, less ln k; within saturation_error().
+  [[nodiscard]] double saturation(std::size_t candidate, std::size_t column, double shift) const {
+    const double position = (shift - shift_first_) * nodes_per_log_;
     const double inside = position < 0 ? 0 : position > last_node_ ? last_node_ : position;
     auto node = static_cast<std::size_t>(inside);
     if (node + 1 >= nodes_) node = nodes_ - 2;
@@ -62,9 +69,11 @@ class BoundTables {
   [[nodiscard]] double saturation_error() const { return saturation_error_; }
   /// Steepest fall of a saturation with ln alpha.
   [[nodiscard]] double steepest() const { return steepest_; }
+  /// The greatest share of the voids between grains that a flood fills in any recipe.
+  [[nodiscard]] double most_flooded_fill() const { return most_flooded_fill_; }
 
  private:
-  void describe(std::size_t candidate);
+  void describe(std::size_t candidate, double most_grain_fill);
   void describe_classes();
   void tabulate_saturation();
 
@@ -73,23 +82,14 @@ class BoundTables {
   std::vector<Grain> grains_;
   std::size_t columns_ = 0;
   std::size_t nodes_ = 0;
-  double log_mean_first_ = 0;
+  double shift_first_ = 0;
   double nodes_per_log_ = 0;
   double last_node_ = 0;
   double saturation_error_ = 0;
   double steepest_ = 0;
+  double most_flooded_fill_ = 0;
   std::vector<double> saturation_;
 };
-
-/// What holds for every recipe of some candidates, as far as gradings, shares and undefined figures say.
-struct SubsetRating {
-  double least_score = 0;
-  std::uint64_t broken = 0;  ///< hard wishes that can't hold
-};
-/// Whether recipes have parts of each of the candidates, or of some of them.
-enum class Taken { all, some };
-[[nodiscard]] SubsetRating rate_by_extremes(const BoundTables& tables, std::span<const std::uint8_t> candidates, Taken taken,
-                                            Strictness strictness);
 
 /// The most that air and capacity together can be, as a share of the volume, in a mix packed at least so densely.
 [[nodiscard]] double most_room(double packing, double grain_water, double flooded_fill);
@@ -128,6 +128,13 @@ class SubsetBounds {
   const FigureRanges& bound_volumes(std::span<const double> parts);
 
  private:
+  /// The constants of a recipe: the problem's, or the means of what was learnt.
+  struct Constants {
+    double log_k = 0;
+    double flooded_fill = 0;
+    double water_l = 0;  ///< in the grains
+  };
+  [[nodiscard]] Constants constants(std::span<const double> parts, double envelope_l) const;
   void gather_classes();
   [[nodiscard]] double specific_volume(std::span<const double> parts, double envelope_l);
   void bound_water(std::span<const double> parts, double envelope_l, double specific_volume);
@@ -135,6 +142,7 @@ class SubsetBounds {
   const BoundTables& tables_;
   const Ground& ground_;
   Strictness strictness_;
+  double log_usual_k_;
   std::array<std::uint8_t, 6> chosen_{};
   std::size_t count_ = 0;
   bool classes_gathered_ = false;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <bit>
 
+#include "recipe_set_bounds.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright::recipe_search {
@@ -22,12 +23,12 @@ class SliceWalk {
  public:
   SliceWalk(const BoundTables& tables, const RecipeForm& form, const std::vector<PartPatterns>& patterns, const MinimalSets& known,
             const SearchControl& control, ProgressCounter& progress)
-      : tables_(tables),
-        ground_(tables.ground()),
+      : ground_(tables.ground()),
         form_(form),
         patterns_(patterns),
         control_(control),
         progress_(progress),
+        sets_(tables, Strictness::as_wished),
         bounds_(tables, Strictness::as_wished) {
     result_.sets = known;
   }
@@ -54,8 +55,9 @@ class SliceWalk {
 
  private:
   void look_at(std::span<const std::uint8_t> subset) {
-    if (result_.sets.covers(rate_by_extremes(tables_, subset, Taken::all, Strictness::as_wished).broken)) return;
     const PartPatterns& patterns = patterns_[subset.size() - 1];
+    if (patterns.size() == 0) return;  // more candidates than parts
+    if (result_.sets.covers(sets_.of_whole_parts(subset, form_.total).broken)) return;
     recipe_ = {};
     recipe_.count = static_cast<std::uint8_t>(subset.size());
     std::ranges::copy(subset, recipe_.candidates.begin());
@@ -78,7 +80,7 @@ class SliceWalk {
     const std::vector<Dose> doses = doses_of(recipe_);
     ground_.evaluate(doses, workspace_, scratch_, figures_);
     if (settled(figures_)) return;
-    settled(ground_.exact(doses));
+    settled(ground_.worked_out(doses).figures);
   }
 
   /// Adds what the recipe breaks unless ranges leave that open.
@@ -90,12 +92,12 @@ class SliceWalk {
     return true;
   }
 
-  const BoundTables& tables_;
   const Ground& ground_;
   const RecipeForm& form_;
   const std::vector<PartPatterns>& patterns_;
   const SearchControl& control_;
   ProgressCounter& progress_;
+  SetBounds sets_;
   SubsetBounds bounds_;
   WholeRecipe recipe_;
   MixEvaluator::Workspace workspace_;

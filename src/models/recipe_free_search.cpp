@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "gritwright/models/free_shares.hpp"
+#include "recipe_set_bounds.hpp"
 
 namespace gritwright::recipe_search {
 
@@ -160,9 +161,9 @@ class OverCandidates {
   FigureRanges figures_;
 };
 
-std::optional<FreeRecipe> worked_out(const Ground& ground, std::vector<Dose> doses, Strictness strictness) {
+std::optional<FreeRecipe> free_recipe(const Ground& ground, std::vector<Dose> doses, Strictness strictness) {
   if (doses.empty()) return std::nullopt;
-  const FigureRanges figures = ground.exact(doses);
+  const FigureRanges figures = ground.worked_out(doses).figures;
   const Rating rating = ground.rate(figures, strictness);
   if (rating.broken != 0 || !rating.within_stock) return std::nullopt;
   return FreeRecipe{figure_key(rating.score.low, figures.price ? figures.price->low : infinite), rating.score.low, std::move(doses)};
@@ -250,7 +251,7 @@ class FreeSearch {
     ++result_.examined;
     auto doses = doses_from(candidates, shares);
     if (doses.size() > static_cast<std::size_t>(form_.components)) return infinite;
-    auto recipe = worked_out(ground_, std::move(doses), strictness_);
+    auto recipe = free_recipe(ground_, std::move(doses), strictness_);
     if (!recipe) return infinite;
     found_.push_back(*std::move(recipe));
     return found_.back().score;
@@ -373,14 +374,14 @@ std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vect
     shares.push_back(dose.parts);
   }
   OverCandidates over(ground, candidates, strictness);
-  return worked_out(ground, doses_from(candidates, over.improved(shares)), strictness);
+  return free_recipe(ground, doses_from(candidates, over.improved(shares)), strictness);
 }
 
 std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {
   const auto& wishes = tables.ground().wishes();
   std::vector<std::uint8_t> everything(tables.ground().size());
   std::iota(everything.begin(), everything.end(), std::uint8_t{0});
-  const std::uint64_t out_of_reach = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).broken;
+  const std::uint64_t out_of_reach = SetBounds(tables, Strictness::as_wished).of_shares(everything, Taken::some).broken;
   std::vector<std::vector<std::size_t>> found;
   std::vector<std::size_t> linear;
   std::vector<std::vector<LinearRow>> rows;

@@ -6,6 +6,7 @@
 
 #include "gritwright/models/blended_grading.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/prediction_score.hpp"
 
 namespace gritwright::recipe_search {
 
@@ -38,6 +39,7 @@ std::vector<double> content(const Candidate& candidate) {
                               grain.cation_exchange ? grain.cation_exchange->value() : -1,
                               candidate.price ? candidate.price->value() : -1,
                               candidate.stock ? in_l(*candidate.stock) : -1};
+  if (const auto& learnt = candidate.learnt) numbers.insert(numbers.end(), {learnt->k_cm_mm, learnt->flooded_fill, learnt->grain_fill});
   for (const GradingPoint& point : closed_grading(candidate.component.sizes)) {
     numbers.push_back(in_mm(point.aperture));
     numbers.push_back(point.passing.value());
@@ -72,11 +74,16 @@ Ground::Ground(const DesignProblem& problem) : problem_(problem) {
   for (const Wish& wish : problem_.wishes) compile(wish);
   checks_stock_ = problem_.need && std::ranges::any_of(problem_.candidates, [](const Candidate& each) { return each.stock.has_value(); });
   has_prices_ = std::ranges::any_of(problem_.candidates, [](const Candidate& each) { return each.price.has_value(); });
+  has_learnt_ = std::ranges::any_of(problem_.candidates, [](const Candidate& each) { return each.learnt.has_value(); });
   asks_for_volumes_ = asks_for_volumes_ || checks_stock_ || has_prices_;
+}
 
+void Ground::prepare_evaluator() {
   EvaluatorSetup setup;
   for (std::size_t i = 0; i < size(); ++i) setup.candidates.push_back(candidate(i).component);
   setup.water = problem_.water;
+  if (has_learnt_)
+    for (std::size_t i = 0; i < size(); ++i) setup.learnt.push_back(learnt_constants(candidate(i), problem_.water));
   setup.settling = problem_.settling;
   if (asks_for_water_) setup.pots = pots_;
   if (asks_for_available_) setup.suctions = {depth_cm(50)};
@@ -293,9 +300,26 @@ void Ground::evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& work
   }
 }
 
-FigureRanges Ground::exact(std::span<const Dose> doses, std::vector<PotWater>* in_pots) const {
+RetentionConstants Ground::constants_of(std::span<const Dose> doses) const {
+  if (!has_learnt_) return problem_.water;
+  std::vector<CalibratedMix> grains;
+  for (const Dose& dose : doses) {
+    const auto envelope_share = own_packing_density(candidate(dose.candidate).component.grain);
+    if (!envelope_share) return problem_.water;
+    grains.push_back({learnt_constants(candidate(dose.candidate), problem_.water), EnvelopeShare(dose.parts * envelope_share->value())});
+  }
+  return pooled_constants(grains).value_or(problem_.water);
+}
+
+PotWater Ground::water_in(const PotToFill& pot, const WorkedOut& recipe) const {
+  return pot_water(Retention(*retention_input(*recipe.state, recipe.water)), pot.pot, pot.layer ? &*pot.layer : nullptr);
+}
+
+WorkedOut Ground::worked_out(std::span<const Dose> doses) const {
+  WorkedOut recipe;
+  recipe.water = constants_of(doses);
   Mix mix;
-  mix.water = problem_.water;
+  mix.water = recipe.water;
   mix.settling = problem_.settling;
   double loose_l = 0;
   for (const Dose& dose : doses) {
@@ -304,32 +328,32 @@ FigureRanges Ground::exact(std::span<const Dose> doses, std::vector<PotWater>* i
     loose_l += dose.parts;
   }
   const auto known = [](double value) { return Range{value, value}; };
-  FigureRanges figures;
-  const auto state = mix_state(mix);
-  if (!state) {
+  FigureRanges& figures = recipe.figures;
+  auto mixed = mix_state(mix);
+  if (!mixed) {
     nothing_defined(doses, loose_l, figures);
-    return figures;
+    return recipe;
   }
+  const MixState& state = recipe.state.emplace(std::move(mixed).value());
   for (const Aperture& aperture : apertures_) {
     double passing = 0;
     for (std::size_t k = 0; k < mix.components.size(); ++k)
-      passing += state->mass_shares[k].value() * share_passing(closed_grading(mix.components[k].sizes), aperture);
+      passing += state.mass_shares[k].value() * share_passing(closed_grading(mix.components[k].sizes), aperture);
     figures.passing_percent.push_back(known(passing * 100));
   }
-  figures.has_volumes = state->settled.has_value();
-  shares_and_stock(doses, loose_l, state->poured ? std::optional(known(in_l(state->poured->volume))) : std::nullopt, figures);
-  if (!state->settled) return figures;
-  if (state->settled->cation_exchange) figures.exchange_meq_l = known(state->settled->cation_exchange->value());
-  if (!asks_for_water_) return figures;
+  figures.has_volumes = state.settled.has_value();
+  shares_and_stock(doses, loose_l, state.poured ? std::optional(known(in_l(state.poured->volume))) : std::nullopt, figures);
+  if (!state.settled) return recipe;
+  if (state.settled->cation_exchange) figures.exchange_meq_l = known(state.settled->cation_exchange->value());
+  if (!asks_for_water_) return recipe;
   for (const PotToFill& pot : pots_) {
-    const PotWater water = *mix_in_pot(*state, problem_.water, pot.pot);
+    const PotWater& water = recipe.in_pots.emplace_back(water_in(pot, recipe));
     figures.capacity.push_back(known(water.container_capacity.value()));
     figures.air.push_back(known(water.air_filled_porosity.value()));
     figures.available.push_back(known(water.available_in_pot.value()));
-    figures.wet_g_l.push_back(known(in_g_l(state->settled->bulk_density) + 1000 * water.container_capacity.value()));
-    if (in_pots != nullptr) in_pots->push_back(water);
+    figures.wet_g_l.push_back(known(in_g_l(state.settled->bulk_density) + 1000 * water.container_capacity.value()));
   }
-  return figures;
+  return recipe;
 }
 
 std::vector<Dose> doses_of(const WholeRecipe& recipe) {

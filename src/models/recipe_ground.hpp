@@ -11,6 +11,7 @@
 
 #include "gritwright/domain/design_problem.hpp"
 #include "gritwright/models/mix_evaluator.hpp"
+#include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/pot_water.hpp"
 #include "gritwright/models/recipe_space.hpp"
 
@@ -61,6 +62,15 @@ struct PlainWish {
   [[nodiscard]] double points_missed(double figure) const;
 };
 
+/// A recipe by the full model. Whichever way it was found, what is ranked and told of it comes from here: candidates are added up in
+/// the order of the ground, so that the last digit does not hang on the order of the problem.
+struct WorkedOut {
+  FigureRanges figures;            ///< exact
+  std::optional<MixState> state;   ///< of the dosed candidates in the ground's order; empty where nothing of it is defined
+  RetentionConstants water;
+  std::vector<PotWater> in_pots;   ///< in the order of the problem; empty where no wish asks for water or nothing is defined
+};
+
 struct Rating {
   Range score;
   std::uint64_t broken = 0;    ///< hard wishes that surely don't hold
@@ -78,6 +88,8 @@ class Ground {
  public:
   /// Precondition: check(problem) is empty.
   explicit Ground(const DesignProblem& problem);
+  /// Makes evaluate() ready, which not everyone needs.
+  void prepare_evaluator();
 
   [[nodiscard]] const DesignProblem& problem() const { return problem_; }
   [[nodiscard]] std::size_t size() const { return order_.size(); }
@@ -88,8 +100,8 @@ class Ground {
   [[nodiscard]] const std::vector<Aperture>& apertures() const { return apertures_; }
   [[nodiscard]] const std::vector<PlainWish>& wishes() const { return wishes_; }
   [[nodiscard]] const std::vector<PotToFill>& pots() const { return pots_; }
+  [[nodiscard]] const std::vector<std::string>& pot_names() const { return pot_names_; }
   [[nodiscard]] std::uint64_t hard_wishes() const { return hard_wishes_; }
-  [[nodiscard]] const MixEvaluator& evaluator() const { return *evaluator_; }
 
   /// Whether some wish, price or stock depends on volumes, that is on packing.
   [[nodiscard]] bool asks_for_volumes() const { return asks_for_volumes_; }
@@ -97,20 +109,24 @@ class Ground {
   [[nodiscard]] bool asks_for_available() const { return asks_for_available_; }
   [[nodiscard]] bool checks_stock() const { return checks_stock_; }
   [[nodiscard]] bool has_prices() const { return has_prices_; }
+  /// Whether tests taught constants of some candidate.
+  [[nodiscard]] bool has_learnt() const { return has_learnt_; }
 
   [[nodiscard]] Rating rate(const FigureRanges& figures, Strictness strictness, Counted counted = Counted::all) const;
   /// The range a wish is missed by, in points.
   [[nodiscard]] Range missed(const PlainWish& wish, const FigureRanges& figures) const;
 
-  /// Figures by the fast evaluator, with its error as their range.
+  /// Figures by the fast evaluator, with its error as their range. Precondition: prepare_evaluator().
   void evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& workspace, RecipeFigures& scratch, FigureRanges& figures) const;
-  /// Figures by the full model; `in_pots` takes the water of each pot in the order of the problem, none where no wish asks for it.
-  [[nodiscard]] FigureRanges exact(std::span<const Dose> doses, std::vector<PotWater>* in_pots = nullptr) const;
+  [[nodiscard]] WorkedOut worked_out(std::span<const Dose> doses) const;
+  /// Water of a worked-out recipe in one of the pots. Precondition: its state has volumes.
+  [[nodiscard]] PotWater water_in(const PotToFill& pot, const WorkedOut& recipe) const;
 
  private:
   void put_in_order();
   void compile(const Wish& wish);
   [[nodiscard]] std::size_t aperture_index(Aperture aperture);
+  [[nodiscard]] RetentionConstants constants_of(std::span<const Dose> doses) const;
   /// For a settling that leaves no voids: nothing about such a mix is defined.
   void nothing_defined(std::span<const Dose> doses, double loose_l, FigureRanges& figures) const;
   void shares_and_stock(std::span<const Dose> doses, double loose_l, std::optional<Range> volume_l, FigureRanges& figures) const;
@@ -129,6 +145,7 @@ class Ground {
   bool asks_for_available_ = false;
   bool checks_stock_ = false;
   bool has_prices_ = false;
+  bool has_learnt_ = false;
   std::unique_ptr<MixEvaluator> evaluator_;
 };
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "recipe_free_search.hpp"
+#include "recipe_set_bounds.hpp"
 
 namespace gritwright::recipe_search {
 
@@ -68,10 +69,10 @@ double least_for_want_of_room(const BoundTables& tables) {
   for (std::size_t k = 0; k < tables.ground().size(); ++k) {
     const BoundTables::Grain& grain = tables.grain(k);
     if (!grain.has_volumes) continue;
-    most_grain_water = std::max(most_grain_water, grain.water_l / grain.envelope_l);
+    most_grain_water = std::max(most_grain_water, grain.most_water_l / grain.envelope_l);
     least_packing = std::min(least_packing, grain.envelope_l / grain.additive_l);
   }
-  const double room = most_room(least_packing, most_grain_water, tables.ground().problem().water.flooded_fill);
+  const double room = most_room(least_packing, most_grain_water, tables.most_flooded_fill());
   double cost = 0;
   for (const AirAndWater& pair : air_and_water(tables.ground(), Strictness::as_wished)) cost += pair.least_cost(room);
   return cost;
@@ -82,7 +83,7 @@ double least_for_want_of_room(const BoundTables& tables) {
 double least_score(const BoundTables& tables) {
   std::vector<std::uint8_t> everything(tables.ground().size());
   std::iota(everything.begin(), everything.end(), std::uint8_t{0});
-  const double by_extremes = rate_by_extremes(tables, everything, Taken::some, Strictness::as_wished).least_score;
+  const double by_extremes = SetBounds(tables, Strictness::as_wished).of_shares(everything, Taken::some).least_score;
   return std::max(by_extremes, GradingCost(tables).least() + least_for_want_of_room(tables));
 }
 

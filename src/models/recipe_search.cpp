@@ -1,6 +1,7 @@
 #include "gritwright/models/recipe_search.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "gritwright/models/grading_curve.hpp"
@@ -9,6 +10,7 @@
 #include "recipe_free_search.hpp"
 #include "recipe_large_search.hpp"
 #include "recipe_least_score.hpp"
+#include "recipe_set_bounds.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright {
@@ -22,8 +24,6 @@ constexpr std::size_t wanted_recipes = 10;
 constexpr std::size_t most_known = 5000;
 /// Coarse recipes of the whole space that a trade-off picture looks at besides.
 constexpr std::uint64_t surveyed = 4000;
-/// Recipes that may take the first place when a wish moves.
-constexpr std::size_t most_rivals = 150;
 
 /// Every size a wish reads, with its place in the file.
 struct SizeAsked {
@@ -78,8 +78,7 @@ Notes notes_on_candidates(const DesignProblem& problem) {
 }
 
 Notes out_of_reach(const BoundTables& tables) {
-  const std::uint64_t broken =
-      rate_by_extremes(tables, all_candidates(tables.ground().size()), Taken::some, Strictness::as_wished).broken;
+  const std::uint64_t broken = SetBounds(tables, Strictness::as_wished).of_shares(all_candidates(tables.ground().size()), Taken::some).broken;
   Notes notes;
   for (std::size_t i = 0; i < tables.ground().wishes().size(); ++i)
     if ((broken >> i & 1U) != 0)
@@ -96,7 +95,9 @@ class Designer {
         ground_(problem),
         tables_(ground_),
         space_(recipe_count(static_cast<int>(ground_.size()), problem.form.components, problem.form.total)),
-        too_large_(space_ > largest_walk) {}
+        too_large_(space_ > largest_walk) {
+    control.runner(2, [this](std::size_t task) { task == 0 ? ground_.prepare_evaluator() : tables_.tabulate(); });
+  }
 
   DesignAnswer run() {
     answer_.notes = notes_on_candidates(problem_);
@@ -117,7 +118,7 @@ class Designer {
     answer_.stopped = found.stopped;
     std::vector<std::vector<Dose>> doses;
     for (const WholeRecipe& recipe : found.recipes) doses.push_back(doses_of(recipe));
-    list(doses, Strictness::as_wished);
+    list(doses, Strictness::as_wished, found.worked_out);
     if (doses.empty()) {
       if (!found.stopped) whole_without_solution();
       return;
@@ -126,17 +127,26 @@ class Designer {
     std::vector<std::vector<Dose>> known = doses;
     for (const WholeRecipe& recipe : in_order(found.pool))
       if (known.size() < most_known) known.push_back(doses_of(recipe));
-    const std::vector<std::vector<Dose>> rivals(known.begin(), known.begin() + static_cast<std::ptrdiff_t>(std::min(known.size(), most_rivals)));
+    const std::size_t listed_or_kept = known.size();
     survey(known);
     // What is told besides is worked out side by side.
     std::vector<double> free_scores(doses.size(), answer_.recipes.front().score);
-    control_.runner(doses.size() + 2, [&](std::size_t task) {
-      if (task == 0) return picture(known);
-      if (task == 1) return static_cast<void>(answer_.room = rooms(ground_, rivals));
-      if (const auto free = free_recipe_near(ground_, doses[task - 2], Strictness::as_wished)) free_scores[task - 2] = free->score;
+    tell_of(std::move(known), listed_or_kept, doses.size(), [&](std::size_t i) {
+      if (const auto free = free_recipe_near(ground_, doses[i], Strictness::as_wished)) free_scores[i] = free->score;
     });
     const double score = answer_.recipes.front().score;
-    answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
+    if (std::isfinite(score)) answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
+  }
+
+  /// Pictures and room of the wishes, and `count` other tasks beside them. The first `found` recipes hold what is hard.
+  void tell_of(std::vector<std::vector<Dose>> recipes, std::size_t found, std::size_t count, const std::function<void(std::size_t)>& task) {
+    KnownRecipes known(ground_, std::move(recipes), found);
+    control_.runner(count + known.slices(), [&](std::size_t i) { i < count ? task(i) : known.work_out(i - count); });
+    TradeOffs pictures = known.trade_offs();
+    answer_.air_and_water = std::move(pictures.air_and_water);
+    answer_.price_and_fit = std::move(pictures.price_and_fit);
+    answer_.room.resize(known.wishes().size());
+    control_.runner(known.wishes().size(), [&](std::size_t i) { answer_.room[i] = known.room(known.wishes()[i]); });
   }
 
   /// Each recipe once, in the order of what is known of them.
@@ -212,13 +222,10 @@ class Designer {
     answer_.stopped = found.stopped;
     std::vector<std::vector<Dose>> doses;
     for (const FreeRecipe& recipe : found.recipes) doses.push_back(recipe.doses);
-    list(doses, Strictness::as_wished);
-    picture(doses);
+    list(doses, Strictness::as_wished, {});
+    tell_of(doses, doses.size(), 0, [](std::size_t) {});
     answer_.notes.push_back({"design.free-shares-not-proven", Level::note, {}, {}});
-    if (!doses.empty()) {
-      answer_.room = rooms(ground_, doses);
-      return;
-    }
+    if (!doses.empty()) return;
     const FreeSearchResult nearest = search_free(tables_, problem_.form, Strictness::all_soft, 1, control_);
     if (!nearest.recipes.empty()) answer_.nearest = rated(ground_, nearest.recipes.front().doses, Strictness::all_soft);
     answer_.contradictions = linear_contradictions(tables_, control_.stop);
@@ -226,15 +233,9 @@ class Designer {
     answer_.notes.push_back({"design.contradictions-linear-only", Level::note, {}, {}});
   }
 
-  void list(const std::vector<std::vector<Dose>>& doses, Strictness strictness) {
+  void list(const std::vector<std::vector<Dose>>& doses, Strictness strictness, const std::vector<std::shared_ptr<const WorkedOut>>& known) {
     answer_.recipes.resize(doses.size());
-    control_.runner(doses.size(), [&](std::size_t i) { answer_.recipes[i] = rated(ground_, doses[i], strictness); });
-  }
-
-  void picture(const std::vector<std::vector<Dose>>& known) {
-    TradeOffs pictures = trade_offs(ground_, known, Strictness::as_wished);
-    answer_.air_and_water = std::move(pictures.air_and_water);
-    answer_.price_and_fit = std::move(pictures.price_and_fit);
+    control_.runner(doses.size(), [&](std::size_t i) { answer_.recipes[i] = rated(ground_, doses[i], strictness, i < known.size() ? known[i].get() : nullptr); });
   }
 
   const DesignProblem& problem_;
@@ -247,6 +248,16 @@ class Designer {
 };
 
 }  // namespace
+
+RecipeRater::RecipeRater(const DesignProblem& problem) : ground_(std::make_unique<const Ground>(problem)) {}
+RecipeRater::~RecipeRater() = default;
+
+RatedRecipe RecipeRater::rate(std::span<const double> parts, bool hard_as_soft) const {
+  std::vector<Dose> doses;
+  for (std::size_t k = 0; k < ground_->size(); ++k)
+    if (parts[ground_->input_place(k)] > 0) doses.push_back({k, parts[ground_->input_place(k)]});
+  return rated(*ground_, doses, hard_as_soft ? Strictness::all_soft : Strictness::as_wished);
+}
 
 void run_in_order(std::size_t count, const std::function<void(std::size_t)>& slice) {
   for (std::size_t i = 0; i < count; ++i) slice(i);

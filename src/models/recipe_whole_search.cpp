@@ -4,6 +4,8 @@
 #include <limits>
 #include <queue>
 
+#include "recipe_set_bounds.hpp"
+
 namespace gritwright::recipe_search {
 
 namespace {
@@ -85,9 +87,11 @@ struct SliceResult {
   bool stopped = false;
 };
 
-/// A set of candidates, and what its recipe of equal parts costs at least by gradings and room.
+/// A set of candidates, what its recipe of equal parts costs at least by gradings and room, and what any of its recipes does.
 struct CandidateSet {
+  double least = 0;
   float cost = 0;
+  bool is_out = false;  ///< a hard wish fails in all of them
   std::uint8_t count = 0;
   std::array<std::uint8_t, 6> candidates{};
 };
@@ -103,11 +107,19 @@ std::vector<CandidateSet> sets_by_promise(const BoundTables& tables, const Recip
     set.candidates = walk.places();
   }
   control.runner(slices, [&](std::size_t slice) {
+    SetBounds sets_bounds(tables, strictness);
     SubsetBounds bounds(tables, strictness);
     constexpr std::array<double, 6> equal{1, 1, 1, 1, 1, 1};
     for (std::size_t i = slice; i < sets.size(); i += slices) {
       CandidateSet& set = sets[i];
       if (patterns[set.count - 1U].size() == 0) continue;  // more candidates than parts
+      const SetRating rating = sets_bounds.of_whole_parts({set.candidates.data(), set.count}, form.total);
+      set.least = rating.least_score;
+      set.is_out = rating.broken != 0;
+      if (set.is_out) {
+        set.cost = std::numeric_limits<float>::infinity();
+        continue;
+      }
       bounds.choose({set.candidates.data(), set.count});
       // The first pattern is one part of each.
       bounds.bound_gradings(patterns[set.count - 1U], 0, 1);
@@ -124,8 +136,7 @@ class SliceSearch {
  public:
   SliceSearch(const BoundTables& tables, const std::vector<PartPatterns>& patterns, Strictness strictness,
               Collector collector, const SearchControl& control, ProgressCounter& progress)
-      : tables_(tables),
-        ground_(tables.ground()),
+      : ground_(tables.ground()),
         patterns_(patterns),
         strictness_(strictness),
         collector_(std::move(collector)),
@@ -161,16 +172,14 @@ class SliceSearch {
  private:
   void search_set(const CandidateSet& set) {
     const PartPatterns& patterns = patterns_[set.count - 1U];
-    const std::span<const std::uint8_t> subset(set.candidates.data(), set.count);
-    recipe_.count = set.count;
-    recipe_.candidates = set.candidates;
-    recipe_.parts = {};
-    bounds_.choose(subset);
-    const SubsetRating rating = rate_by_extremes(tables_, subset, Taken::all, strictness_);
-    if (rating.broken != 0 || beyond(rating.least_score)) {
+    if (set.is_out || beyond(set.least)) {
       result_.excluded += patterns.size();
       return;
     }
+    recipe_.count = set.count;
+    recipe_.candidates = set.candidates;
+    recipe_.parts = {};
+    bounds_.choose({set.candidates.data(), set.count});
     for (std::size_t from = 0; from < patterns.size(); from += SubsetBounds::block) {
       const std::size_t count = std::min(SubsetBounds::block, patterns.size() - from);
       bounds_.bound_gradings(patterns, from, count);
@@ -244,7 +253,6 @@ class SliceSearch {
            collector_.excludes(key_of(rating.score.low, figures.price, false), recipe);
   }
 
-  const BoundTables& tables_;
   const Ground& ground_;
   const std::vector<PartPatterns>& patterns_;
   Strictness strictness_;
@@ -303,22 +311,43 @@ Pass walk_once(const BoundTables& tables, std::span<const CandidateSet> sets, co
   return pass;
 }
 
+/// A recipe's place in the order and the figures it stands on; no place where a hard wish or the stock excludes it.
+struct PlacedRecipe {
+  std::optional<Entry> entry;
+  std::shared_ptr<const WorkedOut> worked_out;
+};
+
+PlacedRecipe exact_place(const Ground& ground, const WholeRecipe& recipe, Strictness strictness) {
+  PlacedRecipe placed;
+  placed.worked_out = std::make_shared<const WorkedOut>(ground.worked_out(doses_of(recipe)));
+  const FigureRanges& figures = placed.worked_out->figures;
+  const Rating rating = ground.rate(figures, strictness);
+  if (rating.broken == 0 && rating.within_stock) placed.entry = entry_of(recipe, rating, figures);
+  return placed;
+}
+
+struct FirstDistinct {
+  std::vector<WholeRecipe> recipes;
+  std::vector<std::shared_ptr<const WorkedOut>> worked_out;
+};
+
 /// Takes recipes in their order, working out exactly only those whose place matters. Empty where the pool's limit cut the list.
-std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, const Pass& pass, Strictness strictness, std::size_t wanted,
+std::optional<FirstDistinct> first_distinct(const Ground& ground, const Pass& pass, Strictness strictness, std::size_t wanted,
                                                        const SearchControl& control) {
   const std::vector<int>& ranks = ground.name_ranks();
   // Those that will most likely be asked for are worked out side by side.
   const std::vector<Entry> likely = distinct_first(pass.pool, wanted, ranks);
-  std::vector<std::optional<Entry>> known(likely.size());
-  control.runner(likely.size(), [&](std::size_t i) { known[i] = exact_entry(ground, likely[i].recipe, strictness); });
+  std::vector<PlacedRecipe> known(likely.size());
+  control.runner(likely.size(), [&](std::size_t i) { known[i] = exact_place(ground, likely[i].recipe, strictness); });
   const auto exactly = [&](const WholeRecipe& recipe) {
     const auto found = std::ranges::find(likely, recipe, &Entry::recipe);
-    return found != likely.end() ? known[static_cast<std::size_t>(found - likely.begin())] : exact_entry(ground, recipe, strictness);
+    return found != likely.end() ? known[static_cast<std::size_t>(found - likely.begin())] : exact_place(ground, recipe, strictness);
   };
   struct Open {
     FigureKey key;
     bool settled;
     WholeRecipe recipe;
+    std::shared_ptr<const WorkedOut> worked_out;
   };
   const auto later = [&](const Open& a, const Open& b) {
     if (const auto order = a.key <=> b.key; order != 0) return order > 0;
@@ -326,20 +355,22 @@ std::optional<std::vector<WholeRecipe>> first_distinct(const Ground& ground, con
     return comes_before(b.recipe, a.recipe, ranks);
   };
   std::priority_queue<Open, std::vector<Open>, decltype(later)> queue(later);
-  for (const Entry& entry : pass.pool) queue.push({entry.low, entry.low == entry.high && !entry.doubtful, entry.recipe});
-  std::vector<WholeRecipe> first;
-  while (!queue.empty() && first.size() < wanted) {
+  for (const Entry& entry : pass.pool) queue.push({entry.low, entry.low == entry.high && !entry.doubtful, entry.recipe, nullptr});
+  FirstDistinct first;
+  while (!queue.empty() && first.recipes.size() < wanted) {
     const Open open = queue.top();
     queue.pop();
     // What is listed already stands before everything that is still open.
-    if (!std::ranges::all_of(first, [&](const WholeRecipe& better) { return distinct(better, open.recipe); })) continue;
+    if (!std::ranges::all_of(first.recipes, [&](const WholeRecipe& better) { return distinct(better, open.recipe); })) continue;
     if (pass.limit.excludes(open.key, open.recipe, ranks)) return std::nullopt;
-    if (open.settled)
-      first.push_back(open.recipe);
-    else if (const auto exact = exactly(open.recipe))
-      queue.push({exact->low, true, open.recipe});
+    if (open.settled) {
+      first.recipes.push_back(open.recipe);
+      first.worked_out.push_back(open.worked_out);
+    } else if (const PlacedRecipe exact = exactly(open.recipe); exact.entry) {
+      queue.push({exact.entry->low, true, open.recipe, exact.worked_out});
+    }
   }
-  if (first.size() < wanted && pass.limit.is_set) return std::nullopt;
+  if (first.recipes.size() < wanted && pass.limit.is_set) return std::nullopt;
   return first;
 }
 
@@ -370,10 +401,7 @@ std::vector<PartPatterns> part_patterns(int components, int total) {
 }
 
 std::optional<Entry> exact_entry(const Ground& ground, const WholeRecipe& recipe, Strictness strictness) {
-  const FigureRanges figures = ground.exact(doses_of(recipe));
-  const Rating rating = ground.rate(figures, strictness);
-  if (rating.broken != 0 || !rating.within_stock) return std::nullopt;
-  return entry_of(recipe, rating, figures);
+  return exact_place(ground, recipe, strictness).entry;
 }
 
 WholeSearchResult search_whole(const BoundTables& tables, const RecipeForm& form, Strictness strictness, std::size_t wanted,
@@ -393,7 +421,8 @@ WholeSearchResult search_whole(const BoundTables& tables, const RecipeForm& form
     if (pass.stopped) pass.limit = {};
     auto first = first_distinct(tables.ground(), pass, strictness, wanted, control);
     if (!first) continue;
-    result.recipes = *std::move(first);
+    result.recipes = std::move(first->recipes);
+    result.worked_out = std::move(first->worked_out);
     result.pool = std::move(pass.pool);
     result.proven = !pass.stopped;
     return result;

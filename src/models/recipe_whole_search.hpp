@@ -3,6 +3,7 @@
 
 #include <atomic>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -14,6 +15,7 @@ namespace gritwright::recipe_search {
 
 struct WholeSearchResult {
   std::vector<WholeRecipe> recipes;  ///< distinct, best first
+  std::vector<std::shared_ptr<const WorkedOut>> worked_out;  ///< of each of them where the search had to know; may be shorter
   std::vector<Entry> pool;           ///< everything found that is not beyond the last recipe's neighbourhood
   std::uint64_t examined = 0;
   std::uint64_t excluded = 0;

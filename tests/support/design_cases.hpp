@@ -45,6 +45,7 @@ class DesignCases {
     }
     if (chance(0.9)) component.grain.cation_exchange = CationExchange(between(0, 40));
     if (chance(0.9)) made.price = PricePerLitre(chance(0.3) ? 0.5 : between(0.1, 2));
+    if (chance(0.3)) made.learnt = LearntConstants{between(5, 20), between(0.6, 0.95), between(0.4, 0.9)};
     if (chance(0.3)) made.stock = loose_l(between(2, 20));
     if (chance(0.5)) made.family = chance(0.5) ? "stone" : "clay";
     component.sizes = chance(0.3) ? GrainSizes(SingleSize{aperture_mm(below(6) + 1)}) : GrainSizes(grading());

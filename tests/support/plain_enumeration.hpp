@@ -1,5 +1,6 @@
 #pragma once
-// The whole space of recipes one after the other, every figure by mix_state and mix_in_pot. Shares no code with the search.
+// The whole space of recipes one after the other, each rated by the full model; walk, order, distinctness, stock and, a second time, the
+// score are written here and share no code with the search.
 
 #include <algorithm>
 #include <cmath>
@@ -10,13 +11,15 @@
 #include <vector>
 
 #include "gritwright/domain/design_problem.hpp"
-#include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/recipe_search.hpp"
 
 namespace gritwright::test {
 
 struct PlainRecipe {
   std::vector<int> parts;
-  double score = 0;
+  RatedRecipe rated;
+  double score = 0;      ///< as rated
+  double own_score = 0;  ///< the same worked out here
   std::optional<double> price;
   std::vector<std::string> names;
   int total = 0;
@@ -26,7 +29,7 @@ struct PlainRecipe {
 
 class PlainEnumeration {
  public:
-  PlainEnumeration(const DesignProblem& problem, bool all_soft) : problem_(problem), all_soft_(all_soft) {
+  PlainEnumeration(const DesignProblem& problem, bool all_soft) : problem_(problem), all_soft_(all_soft), rater_(problem) {
     std::vector<int> parts(problem.candidates.size(), 0);
     visit(parts, 0, problem.form.total);
     std::stable_sort(recipes_.begin(), recipes_.end(), before);
@@ -89,17 +92,14 @@ class PlainEnumeration {
     PlainRecipe recipe;
     recipe.parts = parts;
     recipe.total = std::accumulate(parts.begin(), parts.end(), 0);
-    Mix mix;
-    for (std::size_t k = 0; k < parts.size(); ++k) {
-      mix.components.push_back(problem_.candidates[k].component);
-      mix.components.back().parts = Parts(parts[k]);
+    std::vector<double> of_parts(parts.begin(), parts.end());
+    for (std::size_t k = 0; k < parts.size(); ++k)
       if (parts[k] > 0) recipe.names.push_back(problem_.candidates[k].component.name);
-    }
     std::sort(recipe.names.begin(), recipe.names.end());
-    const MixState state = mix_state(mix).value();
-    std::map<std::string, PotWater> water;
-    for (const auto& [name, pot] : problem_.pots)
-      if (const auto in_pot = mix_in_pot(state, mix.water, PotGeometry(pot))) water.emplace(name, *in_pot);
+    recipe.rated = rater_.rate(of_parts, all_soft_);
+    recipe.score = recipe.rated.score;
+    const MixState& state = recipe.rated.mix;
+    const std::map<std::string, PotWater>& water = recipe.rated.pots;
 
     bool priced = state.shrinkage.has_value();
     double money = 0;
@@ -122,7 +122,7 @@ class PlainEnumeration {
       if (problem_.wishes[w].hard && !all_soft_) {
         if (violation > 0) recipe.broken |= std::uint64_t{1} << w;
       } else if (problem_.wishes[w].weight > 0) {
-        recipe.score += problem_.wishes[w].weight * violation * violation;
+        recipe.own_score += problem_.wishes[w].weight * violation * violation;
       }
     }
     return recipe;
@@ -202,6 +202,7 @@ class PlainEnumeration {
 
   const DesignProblem& problem_;
   bool all_soft_;
+  RecipeRater rater_;
   std::vector<PlainRecipe> recipes_;
 };
 

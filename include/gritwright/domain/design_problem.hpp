@@ -19,12 +19,22 @@ struct price_per_litre;
 /// Money per litre, in the grower's own currency, >= 0.
 using PricePerLitre = Number<kind::price_per_litre>;
 
+/// Constants of the retention chain that pot tests taught of a grain's material; those a test does not reach are the problem's.
+struct LearntConstants {
+  double k_cm_mm = 0;
+  double flooded_fill = 0;
+  double grain_fill = 0;
+  friend bool operator==(const LearntConstants&, const LearntConstants&) = default;
+};
+
 /// What may go into a recipe: a bag, a fraction or a catalogue material. The parts of its component are not read.
 struct Candidate {
   Component component;
   std::optional<LooseVolume> stock;     ///< loose litres on the shelf; absent: as much as wanted
   std::optional<PricePerLitre> price;   ///< of a loose litre
   std::optional<std::string> family;    ///< "pumice", "organic": what share wishes may name
+  /// A recipe's k is the geometric mean and its fills are the means over its candidates by envelope volume; absent: the problem's.
+  std::optional<LearntConstants> learnt;
   friend bool operator==(const Candidate&, const Candidate&) = default;
 };
 
@@ -89,6 +99,9 @@ struct Wish {
   double weight = 1;  ///< of a soft wish, >= 0
   friend bool operator==(const Wish&, const Wish&) = default;
 };
+
+/// The problem's constants with what was learnt of a candidate in their place.
+[[nodiscard]] RetentionConstants learnt_constants(const Candidate& candidate, const RetentionConstants& usual);
 
 /// What a recipe may look like: whole parts with a total up to `total`, or free shares; at most `components` candidates.
 struct RecipeForm {

@@ -22,6 +22,9 @@ struct PotToFill {
 struct EvaluatorSetup {
   std::vector<Component> candidates;  ///< their parts are not read
   RetentionConstants water;
+  /// Where tests taught k, f and w of a candidate: one for each; a recipe's are their means by envelope volume, k's the geometric
+  /// one. Else empty.
+  std::vector<RetentionConstants> learnt;
   Settling settling{};
   std::vector<PotToFill> pots;       ///< a container capacity is worked out for each
   std::vector<Depth> suctions;       ///< a water share is worked out at each
@@ -88,7 +91,11 @@ class MixEvaluator {
     double envelope_l = 0;
     double pores_l = 0;
     double open_l = 0;
-    double water_l = 0;
+    double water_l = 0;    ///< at the setup's fill of the grains
+    double filled_l = 0;   ///< open pores whose water goes by that fill; 0 where the absorption is known
+    double log_k_l = 0;    ///< envelope times ln k, and times the fills
+    double flooded_l = 0;
+    double grain_fill_l = 0;
     std::optional<double> exchange_meq;
     std::vector<ClassAmount> classes;
     std::vector<double> passing_g;  ///< by aperture

@@ -3,7 +3,9 @@
 #include <cstdint>
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
+#include <span>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -44,6 +46,7 @@ struct Miss {
 struct RatedRecipe {
   std::vector<double> parts;   ///< one for each candidate, 0 included; whole numbers, or shares of the loose volume
   MixState mix;                ///< of all candidates with these parts
+  RetentionConstants water;    ///< the problem's, or blended of what was learnt of the candidates
   std::map<std::string, PotWater> pots;       ///< empty where a particle density is missing
   std::optional<PricePerLitre> price;         ///< of a mixed litre
   double score = 0;
@@ -79,11 +82,33 @@ struct DesignAnswer {
   bool proven = false;                 ///< examined + excluded is the whole space
   std::optional<double> gap;           ///< unproven: by how much the best score may be too high; 0: no recipe scores less
   std::vector<WishRoom> room;
-  std::optional<double> rounding_cost;  ///< score of the best whole recipe less that of the best free shares found near those listed
+  std::optional<double> rounding_cost;  ///< score of the best whole recipe less that of the best free shares found near those listed; empty where a figure is not defined
   std::vector<TradeOff> air_and_water;  ///< share of air across, of water up, in the first pot
   std::vector<TradeOff> price_and_fit;  ///< price across, score up
   bool stopped = false;
   Notes notes;
+};
+
+namespace recipe_search {
+class Ground;
+}
+
+/// Rates one recipe after another by the full model. What a search tells of a recipe are these very numbers, to the last digit and
+/// in whatever order the candidates stand.
+class RecipeRater {
+ public:
+  /// Precondition: check(problem) is empty.
+  explicit RecipeRater(const DesignProblem& problem);
+  ~RecipeRater();
+  RecipeRater(const RecipeRater&) = delete;
+  RecipeRater& operator=(const RecipeRater&) = delete;
+
+  /// `parts`: one for each candidate, some above 0. Counting hard wishes as soft ones, with their weight, is how a nearest recipe is
+  /// found.
+  [[nodiscard]] RatedRecipe rate(std::span<const double> parts, bool hard_as_soft = false) const;
+
+ private:
+  std::unique_ptr<const recipe_search::Ground> ground_;
 };
 
 /// Sizes in wishes that no candidate was tested at. Codes design.size-not-tested.
