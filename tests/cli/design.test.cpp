@@ -75,20 +75,21 @@ TEST_CASE("design keeps to the stock on hand with shrinkage", "[cli][design]") {
 }
 
 TEST_CASE("design refuses problems that cannot be searched, each fault at its place", "[cli][design][refuses]") {
-  const auto refused = [](const std::string& input, const std::string& place) {
+  const auto refused = [](const std::string& input, const std::string& place, const std::string& words = {}) {
     const Answer answer = run({"design", "-", "--json"}, input);
     INFO(answer.err);
     CHECK(answer.exit == Exit::input_refused);
     CHECK(answer.out.empty());
     CHECK(answer.err.find(place) != std::string::npos);
+    CHECK(answer.err.find(words) != std::string::npos);
   };
-  refused(R"({"format":"gritwright/design/1","candidates":[],"wishes":[]})", "#/candidates:");
-  refused(problem("", R"("parts":{"components":0},)"), "#/parts/components");
-  refused(problem("", R"("parts":{"total":0},)"), "#/parts/total");
+  refused(R"({"format":"gritwright/design/1","candidates":[],"wishes":[]})", "#/candidates:", "there is nothing to mix; expected 1 to 40 candidates");
+  refused(problem("", R"("parts":{"components":0},)"), "#/parts/components", "expected 1 to 6");
+  refused(problem("", R"("parts":{"total":0},)"), "#/parts/total", "expected 1 to 20");
   refused(problem("", R"("parts":{"total":2.5},)"), "#/parts/total");
   refused(problem("", R"("need_l":0,)"), "#/need_l");
-  refused(problem(R"({"finer_than_mm":2,"least":60,"most":40})"), "#/wishes/0/most");
-  refused(problem(R"({"limits":[{"aperture_mm":2,"low":60,"high":40}]})"), "#/wishes/0/limits/0/high");
+  refused(problem(R"({"finer_than_mm":2,"least":60,"most":40})"), "#/wishes/0/most", "the limits run from 60 down to 40");
+  refused(problem(R"({"limits":[{"aperture_mm":2,"low":60,"high":40}]})"), "#/wishes/0/limits/0/high", "the limits run from 60 down to 40");
   refused(problem(R"({"band":{"from_mm":6,"to_mm":2},"least":60})"), "#/wishes/0/band");
   refused(problem(R"({"air_filled_porosity":"b","least":0.2})"), "#/wishes/0/air_filled_porosity");
   refused(problem(R"({"share":"lava","least":0.2})"), "#/wishes/0/share");
@@ -97,15 +98,15 @@ TEST_CASE("design refuses problems that cannot be searched, each fault at its pl
   refused(problem(R"({"finer_than_mm":2,"most":5,"colour":1})"), "#/wishes/0/colour");
   refused(problem(R"({"finer_than_mm":2,"share":"fine","most":0.5})"), "#/wishes/0");
   refused(problem(R"({"cec_meq_l":false,"least":5})"), "#/wishes/0/cec_meq_l");
-  refused(problem(R"({"finer_than_mm":0.1,"most":5})"), "#/wishes/0/finer_than_mm");
+  refused(problem(R"({"finer_than_mm":0.1,"most":5})"), "#/wishes/0/finer_than_mm", "no candidate was tested at 0.1 mm; the curves are not extrapolated");
   std::string negative = problem("");
   negative.replace(negative.find("\"price_per_l\":0.5"), 0, "\"stock_l\":-1,");
-  refused(negative, "#/candidates/0/stock_l");
+  refused(negative, "#/candidates/0/stock_l", "a stock of -1 L can't be; expected 0 or more");
   std::string empty_shelf = problem("", R"("need_l":5,)");
   empty_shelf.replace(empty_shelf.find("\"price_per_l\":0.5"), 0, "\"stock_l\":0,");
   empty_shelf.replace(empty_shelf.find("\"family\""), 0, "\"stock_l\":0,");
-  refused(empty_shelf, "#/candidates:");
+  refused(empty_shelf, "#/candidates:", "the stock of every candidate is 0, so all are excluded");
   std::string many = R"({"format":"gritwright/design/1","candidates":[)";
   for (int i = 0; i < 41; ++i) many += std::string(i == 0 ? "" : ",") + R"({"name":"a","bulk_density_g_l":500,"class_mm":4})";
-  refused(many + R"(],"wishes":[]})", "#/candidates:");
+  refused(many + R"(],"wishes":[]})", "#/candidates:", "there are 41 candidates; at most 40 are searched");
 }
