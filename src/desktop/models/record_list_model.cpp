@@ -51,7 +51,7 @@ QVariant RecordListModel::data(const QModelIndex& index, int role) const {
     case Column::day: return day_text(line.day);
     case Column::tests: return line.sieve_tests == 0 ? tr("none yet") : QLocale().toString(line.sieve_tests);
     case Column::stock: return stock_shown(line);
-    case Column::state: return state_ ? state_(line) : QString();
+    case Column::state: return state_shown(line);
   }
   return {};
 }
@@ -66,6 +66,15 @@ QString RecordListModel::stock_shown(const RecordLine& line) const {
     return shown = short_stock_text(book_.workbook(), line, units_);
   } catch (const WorkbookTrouble&) {
     return to_local(mass_text(line.stock, units_));  // the trouble is told where the list is read
+  }
+}
+
+// Asked for while the list is painted, where nothing may be thrown; the trouble is told where the list is read.
+QString RecordListModel::state_shown(const RecordLine& line) const {
+  try {
+    return state_ ? state_(line) : QString();
+  } catch (const WorkbookTrouble&) {
+    return QStringLiteral("\u2013");
   }
 }
 

@@ -53,6 +53,7 @@ class RecordListModel : public QAbstractTableModel {
 
   /// Of a line that `line_at` gave last.
   [[nodiscard]] QString stock_shown(const RecordLine& line) const;
+  [[nodiscard]] QString state_shown(const RecordLine& line) const;
   void record_changed();
   void read();
   [[nodiscard]] Page read_page(int number) const;
