@@ -121,19 +121,11 @@ void apply_theme(QApplication& application, Theme theme, int text_percent) {
   QFont font = application.font();
   font.setPointSizeF(system_size * text_percent / 100);
   application.setFont(font);
-  application.setStyleSheet(
-      QStringLiteral("QFrame#card { background: %1; border: 1px solid %2; border-radius: 6px; }"
-                     "QFrame#caution { background: %3; border: 1px solid %2; border-radius: 6px; }"
-                     "QListWidget#import_faults::item { padding: 5px 2px; }"
-                     "QToolTip { padding: 4px; }"
-                     "QLabel[role=\"muted\"] { color: %4; }"
-                     "QLabel[role=\"fault\"] { color: %5; }"
-                     "QLabel[role=\"heading\"] { font-weight: bold; }"
-                     "QLabel[role=\"figure\"] { font-weight: bold; }")
-          .arg(chosen.card.name(), chosen.card_edge.name(), chosen.caution_fill.name(), chosen.muted.name(), chosen.fault.name()));
 }
 
 Theme system_theme(const QPalette& palette) {
+  constexpr double as_black_from_white = 20.5;
+  if (contrast(palette.color(QPalette::Window), palette.color(QPalette::WindowText)) >= as_black_from_white) return Theme::high_contrast;
   return luminance(palette.color(QPalette::Window)) < luminance(palette.color(QPalette::WindowText)) ? Theme::dark : Theme::light;
 }
 

@@ -50,7 +50,8 @@ class OnPaper {
 /// Style, palette and text size (percent of the system's) of the whole program.
 void apply_theme(QApplication& application, Theme theme, int text_percent);
 
-/// What the desktop asks for by its palette: dark if its window is darker than its text.
+/// What the desktop asks for by its palette: high contrast where text stands out from the window as black from white, which no ordinary
+/// palette does; else dark if its window is darker than its text.
 [[nodiscard]] Theme system_theme(const QPalette& palette);
 
 /// Contrast of two colours, 1..21. Source: WCAG 2.1, relative luminance.

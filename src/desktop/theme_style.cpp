@@ -1,5 +1,6 @@
 #include "theme_style.hpp"
 
+#include <QLabel>
 #include <QPainter>
 #include <QStyleOption>
 #include <algorithm>
@@ -29,7 +30,25 @@ void ThemeStyle::draw_edge(const QStyleOption* option, QRect rect, QPainter* pai
 
 int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
   const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+  constexpr int around_tips = 5;
+  if (metric == PM_ToolTipLabelFrameWidth) return std::max(usual, around_tips);
   return metric == PM_TabBarScrollButtonWidth ? std::max(usual, least_target) : usual;
+}
+
+void ThemeStyle::polish(QWidget* widget) {
+  QProxyStyle::polish(widget);
+  if (qobject_cast<QLabel*>(widget) == nullptr) return;
+  const QString role = widget->property("role").toString();
+  const bool is_fault = role == QStringLiteral("fault");
+  if (is_fault || role == QStringLiteral("muted")) {
+    QPalette palette;
+    palette.setColor(QPalette::WindowText, is_fault ? current_colours().fault : current_colours().muted);
+    widget->setPalette(palette);
+  } else if (role == QStringLiteral("heading") || role == QStringLiteral("figure")) {
+    QFont font = widget->font();
+    font.setBold(true);
+    widget->setFont(font);
+  }
 }
 
 void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
@@ -41,6 +60,19 @@ void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
 }
 
 void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
+  if (element == CE_ShapedFrame && widget != nullptr) {
+    const bool card = widget->objectName() == QStringLiteral("card");
+    if (card || widget->objectName() == QStringLiteral("caution")) {
+      constexpr double corner = 6;
+      painter->save();
+      painter->setRenderHint(QPainter::Antialiasing);
+      painter->setPen(QPen(current_colours().card_edge, 1));
+      painter->setBrush(card ? current_colours().card : current_colours().caution_fill);
+      painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), corner, corner);
+      painter->restore();
+      return;
+    }
+  }
   QProxyStyle::drawControl(element, option, painter, widget);
   if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;
   painter->fillRect(QRect(option->rect.left() + 2, option->rect.top() + 1, option->rect.width() - 4, 2), current_colours().palette.color(QPalette::Highlight));

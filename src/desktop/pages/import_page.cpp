@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <array>
@@ -24,6 +25,16 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr std::array<std::optional<RecordKind>, 5> listed_kinds{std::nullopt, RecordKind::bag, RecordKind::sieve_test, RecordKind::container, RecordKind::tree};
+
+/// Lines as high as other targets.
+class RoomyLines : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    constexpr QSize room(4, 10);
+    return QStyledItemDelegate::sizeHint(option, index) + room;
+  }
+};
 
 QPushButton* import_button(const char* object_name, const QString& text, QWidget* parent) {
   auto* button = new QPushButton(text, parent);
@@ -88,6 +99,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   choices->addWidget(kind_);
   choices->addStretch(1);
   faults_->setObjectName(QStringLiteral("import_faults"));
+  faults_->setItemDelegate(new RoomyLines(faults_));
   faults_->setAccessibleName(tr("What is wrong in the file, by row"));
   faults_->setWordWrap(true);
   faults_->setTabKeyNavigation(false);
@@ -110,9 +122,6 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   layout->addWidget(faults_, 1);
   layout->addWidget(table_, 2);
   layout->addLayout(buttons);
-  // Made in another order than they stand in.
-  const std::array<QWidget*, 8> reading_order{choose, again_, kind_, replace_, faults_, table_, take_in_, leave};
-  for (std::size_t k = 1; k < reading_order.size(); ++k) setTabOrder(reading_order[k - 1], reading_order[k]);
   connect(choose, &QPushButton::clicked, this, [this] { (void)choose_file(); });
   connect(again_, &QPushButton::clicked, this, &ImportPage::look);
   connect(kind_, &QComboBox::activated, this, &ImportPage::look);
