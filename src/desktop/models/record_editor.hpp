@@ -17,19 +17,23 @@ class RecordEditor {
   RecordEditor(RecordBook& book, std::function<QString()> id, std::function<QString(const QString&, const QString&)> label)
       : book_(book), id_(std::move(id)), label_(std::move(label)) {}
 
-  [[nodiscard]] std::optional<Stored<R>> record() const {
-    if (id_().isEmpty()) return std::nullopt;
-    try {
-      return book_.workbook().find(Id<R>{id_().toStdString()});
-    } catch (const WorkbookTrouble& trouble) {
-      emit book_.told(sentence_text(trouble.problem()));
-      return std::nullopt;
-    }
-  }
+  [[nodiscard]] std::optional<Stored<R>> record() const { return once_ ? *once_ : read(); }
+
+  /// While it lives the record is read once, however many fields are filled from it. Nothing may be saved meanwhile.
+  class ReadOnce {
+   public:
+    explicit ReadOnce(const RecordEditor& editor) : editor_(editor) { editor_.once_ = editor_.read(); }
+    ~ReadOnce() { editor_.once_.reset(); }
+    ReadOnce(const ReadOnce&) = delete;
+    ReadOnce& operator=(const ReadOnce&) = delete;
+
+   private:
+    const RecordEditor& editor_;
+  };
 
   /// Saves the record as `change` leaves it, or says what is wrong with that; then it stays as it was.
   Problems save(const QString& what, const std::function<void(R&)>& change) {
-    const auto was = record();
+    const auto was = read();
     if (!was) return id_().isEmpty() ? Problems{} : Problems{not_there(ref_to(Id<R>{id_().toStdString()}))};
     R now = was->record;
     change(now);
@@ -63,9 +67,20 @@ class RecordEditor {
   }
 
  private:
+  [[nodiscard]] std::optional<Stored<R>> read() const {
+    if (id_().isEmpty()) return std::nullopt;
+    try {
+      return book_.workbook().find(Id<R>{id_().toStdString()});
+    } catch (const WorkbookTrouble& trouble) {
+      emit book_.told(sentence_text(trouble.problem()));
+      return std::nullopt;
+    }
+  }
+
   RecordBook& book_;
   std::function<QString()> id_;
   std::function<QString(const QString&, const QString&)> label_;
+  mutable std::optional<std::optional<Stored<R>>> once_;
 };
 
 }  // namespace gritwright::desktop

@@ -18,6 +18,16 @@ constexpr int page_rows = 100;
 constexpr std::size_t most_pages = 6;       // more than a window shows at a time
 constexpr std::size_t most_read_again = 2;  // of them, at a change
 
+bool same_stock(const RecordLine& one, const RecordLine& other) {
+  return one.stock.has_value() == other.stock.has_value() && (!one.stock || *one.stock == *other.stock);
+}
+
+/// The litres of a stock hang on what else the record says.
+bool looks_alike(const RecordLine& one, const RecordLine& other) {
+  const bool same_litres = one.revision == other.revision || !one.stock;
+  return one.title == other.title && one.subject == other.subject && one.day == other.day && one.sieve_tests == other.sieve_tests && same_stock(one, other) && same_litres;
+}
+
 }  // namespace
 
 RecordListModel::RecordListModel(RecordBook& book, RecordKind kind, std::vector<Column> columns, QObject* parent)
@@ -140,7 +150,7 @@ void RecordListModel::set_in_sight(bool in_sight) {
 void RecordListModel::set_units(UnitSystem units) {
   units_ = units;
   for (Page& page : pages_) page.stocks.clear();
-  read();
+  if (row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
 }
 
 void RecordListModel::set_filter(ListFilter filter) {
@@ -165,8 +175,7 @@ void RecordListModel::keep_stocks(const Page& before, Page& now) {
   for (std::size_t i = 0; i < std::min({now.lines.size(), before.lines.size(), before.stocks.size()}); ++i) {
     const RecordLine& was = before.lines[i];
     const RecordLine& line = now.lines[i];
-    const bool same_stock = was.stock.has_value() == line.stock.has_value() && (!line.stock || *was.stock == *line.stock);
-    if (was.ref == line.ref && was.revision == line.revision && was.sieve_tests == line.sieve_tests && same_stock) now.stocks[i] = before.stocks[i];
+    if (was.ref == line.ref && was.revision == line.revision && was.sieve_tests == line.sieve_tests && same_stock(was, line)) now.stocks[i] = before.stocks[i];
   }
 }
 
@@ -213,14 +222,36 @@ void RecordListModel::read() {
     });
   };
   if (same_rows()) {
-    pages_ = std::move(pages);
-    if (row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
+    std::swap(pages_, pages);
+    tell_changed_rows(pages);
     return;
   }
   beginResetModel();
   row_count_ = count;
   pages_ = std::move(pages);
   endResetModel();
+}
+
+// While a note is typed no line looks different: then nothing is painted anew.
+void RecordListModel::tell_changed_rows(const std::list<Page>& before) {
+  const auto tell = [this](int first, int last) {
+    if (first <= std::min(last, row_count_ - 1)) emit dataChanged(index(first, 0), index(std::min(last, row_count_ - 1), columnCount() - 1));
+  };
+  // What a state says hangs on other records too.
+  if (state_) return tell(0, row_count_ - 1);
+  for (const Page& was : before) {
+    const int first = was.number * page_rows;
+    const auto now = std::ranges::find(pages_, was.number, &Page::number);
+    if (now == pages_.end()) {
+      tell(first, first + page_rows - 1);
+      continue;
+    }
+    const auto differs = [&](std::size_t at) { return !looks_alike(was.lines[at], now->lines[at]); };
+    std::size_t from = 0, to = std::min(was.lines.size(), now->lines.size());
+    while (from < to && !differs(from)) ++from;
+    while (to > from && !differs(to - 1)) --to;
+    if (from < to) tell(first + static_cast<int>(from), first + static_cast<int>(to) - 1);
+  }
 }
 
 }  // namespace gritwright::desktop

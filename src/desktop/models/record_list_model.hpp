@@ -56,6 +56,8 @@ class RecordListModel : public QAbstractTableModel {
   [[nodiscard]] QString state_shown(const RecordLine& line) const;
   void record_changed();
   void read();
+  /// Has painted anew what differs from `before`, its rows being the same records.
+  void tell_changed_rows(const std::list<Page>& before);
   [[nodiscard]] Page read_page(int number) const;
   /// Carries over what was worked out of lines that stayed the same.
   static void keep_stocks(const Page& before, Page& now);

@@ -12,6 +12,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
@@ -60,7 +61,8 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
       list_(new RecordListModel(book, RecordKind::bag, {Column::id, Column::title, Column::day, Column::tests, Column::stock}, this)),
       fraction_list_(new RecordListModel(book, RecordKind::fraction, {Column::id, Column::title, Column::day, Column::stock}, this)),
       tabs_(new QTabWidget(this)),
-      bins_(new BinsTab(book, catalogue, tabs_)) {
+      bins_(new BinsTab(book, catalogue, tabs_)),
+      editor_(book, [this] { return current_; }, [](const QString& what, const QString& id) { return tr("%1 of bag %2").arg(what, id); }) {
   auto* page = new QVBoxLayout(this);
   page->setContentsMargins(8, 8, 8, 8);
   tabs_->setObjectName(QStringLiteral("bags_tabs"));
@@ -84,6 +86,7 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   tabs_->addTab(bins_, tr("Bins and tubs"));
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
+  connect(list_, &RecordListModel::modelReset, this, [this] { rows_moved_ = true; });
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BagsPage::choose);
   refresh();
 }
@@ -232,7 +235,7 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
 }
 
 QLayout* BagsPage::form_buttons(QWidget* details) {
-  auto* grade_button = new QPushButton(tr("&Grade this bag"), details);
+  auto* grade_button = new QPushButton(tr("Grade thi&s bag"), details);
   grade_button->setObjectName(QStringLiteral("bag_grade"));
   grade_button->setAccessibleName(tr("Grade this bag"));
   grade_button->setMinimumHeight(28);
@@ -255,68 +258,31 @@ QLayout* BagsPage::form_buttons(QWidget* details) {
   return buttons;
 }
 
-std::optional<Stored<Bag>> BagsPage::bag() const {
-  if (current_.isEmpty()) return std::nullopt;
-  try {
-    return book_.workbook().find(Id<Bag>{current_.toStdString()});
-  } catch (const WorkbookTrouble& trouble) {
-    emit book_.told(sentence_text(trouble.problem()));
-    return std::nullopt;
-  }
-}
-
-Problems BagsPage::save(const QString& what, const std::function<void(Bag&)>& change) {
-  const auto was = bag();
-  if (!was) return current_.isEmpty() ? Problems{} : Problems{not_there({RecordKind::bag, current_.toStdString()})};
-  Bag now = was->record;
-  change(now);
-  if (Problems problems = check(now); !problems.empty()) return problems;
-  book_.replace(*was, now, tr("%1 of bag %2").arg(what, current_), QStringLiteral("bag/%1/%2").arg(current_, what));
-  return {};
-}
-
-std::function<QString()> BagsPage::shown(std::function<QString(const Bag&)> text) const {
-  return [this, text = std::move(text)]() -> QString {
-    const auto stored = bag();
-    return stored ? text(stored->record) : QString();
-  };
-}
-
-template <class Parse, class Set>
-std::function<Problems(const QString&)> BagsPage::taken(const QString& what, Parse parse, Set set) {
-  return [this, what, parse, set](const QString& text) -> Problems {
-    if (text.trimmed().isEmpty()) return save(what, [&](Bag& bag) { set(bag, {}); });
-    const auto value = parse(trimmed_utf8(text));
-    if (!value) return value.problems();
-    return save(what, [&](Bag& bag) { set(bag, *value); });
-  };
-}
-
 void BagsPage::add_arrival_rows() {
-  form_->add({QStringLiteral("bag_lot"), tr("&Lot"), Kind::words, tr("as marked on the bag"), shown([](const Bag& b) { return to_qt(b.lot); }),
-              [this](const QString& text) { return save(tr("lot"), [&](Bag& b) { b.lot = trimmed_utf8(text); }); }});
-  form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), shown([](const Bag& b) { return QString::number(b.count); }),
-              taken(tr("number"), number, [](Bag& b, std::optional<double> value) { b.count = static_cast<int>(std::min(value.value_or(0), 1e6)); })});
+  form_->add({QStringLiteral("bag_lot"), tr("&Lot"), Kind::words, tr("as marked on the bag"), editor_.shown([](const Bag& b) { return to_qt(b.lot); }),
+              editor_.words(tr("lot"), [](Bag& b, std::string text) { b.lot = std::move(text); })});
+  form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), editor_.shown([](const Bag& b) { return QString::number(b.count); }),
+              editor_.taken(tr("number"), number, [](Bag& b, std::optional<double> value) { b.count = static_cast<int>(std::min(value.value_or(0), 1e6)); })});
   form_->add({QStringLiteral("bag_size_from"), tr("&Printed size, from"), Kind::aperture, tr("provisional until the lot is sieved"),
-              shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->from), 9) : QString(); }),
-              taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> from) {
+              editor_.shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->from), 9) : QString(); }),
+              editor_.taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> from) {
                 if (!from) return b.printed_size.reset();
                 // The coarse end follows when it was not typed yet; the user sees and mends it in the next field.
                 b.printed_size = SizeBand{*from, b.printed_size && b.printed_size->to > *from ? b.printed_size->to : *from * 2};
               })});
   form_->add({QStringLiteral("bag_size_to"), tr("Printed size, to"), Kind::aperture, tr("the coarse end"),
-              shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->to), 9) : QString(); }),
-              taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> to) {
+              editor_.shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->to), 9) : QString(); }),
+              editor_.taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> to) {
                 if (!to) return b.printed_size.reset();
                 b.printed_size = SizeBand{b.printed_size ? b.printed_size->from : Aperture{}, *to};
               })});
   form_->add({QStringLiteral("bag_volume"), tr("Litres in one b&ag"), Kind::volume, tr("loose, as printed or measured"),
-              shown([](const Bag& b) { return digits(b.volume, [](LooseVolume v) { return in_l(v); }); }),
-              taken(tr("volume"), [](const std::string& text) { return parse_volume(text, VolumeUnit::litre); },
+              editor_.shown([](const Bag& b) { return digits(b.volume, [](LooseVolume v) { return in_l(v); }); }),
+              editor_.taken(tr("volume"), [](const std::string& text) { return parse_volume(text, VolumeUnit::litre); },
                     [](Bag& b, std::optional<Volume> value) { b.volume = value ? std::optional(LooseVolume(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_mass"), tr("&Weight of one bag"), Kind::mass, tr("as bagged; kg can be typed"),
-              shown([](const Bag& b) { return digits(b.mass_as_bagged, [](Mass m) { return in_g(m); }); }),
-              taken(tr("weight"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
+              editor_.shown([](const Bag& b) { return digits(b.mass_as_bagged, [](Mass m) { return in_g(m); }); }),
+              editor_.taken(tr("weight"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
                     [](Bag& b, std::optional<WrittenMass> value) { b.mass_as_bagged = value ? std::optional(value->mass) : std::nullopt; })});
 }
 
@@ -328,57 +294,57 @@ void BagsPage::add_grain_rows() {
     basis_->addItem(text, static_cast<int>(basis));
   }
   connect(basis_, &QComboBox::activated, this, [this](int index) {
-    save(tr("weighing"), [&](Bag& b) { b.moisture_basis = static_cast<MoistureBasis>(basis_->itemData(index).toInt()); });
+    editor_.save(tr("weighing"), [&](Bag& b) { b.moisture_basis = static_cast<MoistureBasis>(basis_->itemData(index).toInt()); });
   });
   form_->add(tr("Weighed"), basis_);
-  form_->add({QStringLiteral("bag_moisture"), tr("Moist&ure"), Kind::percent, tr("water per dry mass, as bagged"),
-              shown([](const Bag& b) { return digits(b.moisture, [](Moisture m) { return m.value() * 100; }); }),
-              taken(tr("moisture"), parse_percent,
+  form_->add({QStringLiteral("bag_moisture"), tr("Moisture"), Kind::percent, tr("water per dry mass, as bagged"),
+              editor_.shown([](const Bag& b) { return digits(b.moisture, [](Moisture m) { return m.value() * 100; }); }),
+              editor_.taken(tr("moisture"), parse_percent,
                     [](Bag& b, std::optional<double> value) { b.moisture = value ? std::optional(Moisture(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_bulk_density"), tr("Litre weight, &dry"), Kind::density, tr("measured on this lot"),
-              shown([](const Bag& b) { return digits(b.bulk_density, [](BulkDensity d) { return in_g_l(d); }); }),
-              taken(tr("litre weight"), number, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
+              editor_.shown([](const Bag& b) { return digits(b.bulk_density, [](BulkDensity d) { return in_g_l(d); }); }),
+              editor_.taken(tr("litre weight"), number, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_particle_density"), tr("Grain densit&y"), Kind::density, tr("measured on this lot"),
-              shown([](const Bag& b) { return digits(b.particle_density, [](ParticleDensity d) { return in_g_l(d); }); }),
-              taken(tr("grain density"), number,
+              editor_.shown([](const Bag& b) { return digits(b.particle_density, [](ParticleDensity d) { return in_g_l(d); }); }),
+              editor_.taken(tr("grain density"), number,
                     [](Bag& b, std::optional<double> value) { b.particle_density = value ? std::optional(particle_g_l(*value)) : std::nullopt; })});
 }
 
 void BagsPage::add_paper_rows() {
   form_->add({QStringLiteral("bag_price"), tr("Price of one &bag"), Kind::number, tr("in your money"),
-              shown([](const Bag& b) { return b.price ? number_text(b.price->amount, 9) : QString(); }),
-              taken(tr("price"), number, [](Bag& b, std::optional<double> value) {
+              editor_.shown([](const Bag& b) { return b.price ? number_text(b.price->amount, 9) : QString(); }),
+              editor_.taken(tr("price"), number, [](Bag& b, std::optional<double> value) {
                 if (!value) return b.price.reset();
                 b.price = Price{*value, b.price ? b.price->currency : std::string()};
               })});
   form_->add({QStringLiteral("bag_currency"), tr("Currency"), Kind::words, tr("your word for it; after the price"),
-              shown([](const Bag& b) { return b.price ? to_qt(b.price->currency) : QString(); }), [this](const QString& text) {
-                return save(tr("currency"), [&](Bag& b) {
+              editor_.shown([](const Bag& b) { return b.price ? to_qt(b.price->currency) : QString(); }), [this](const QString& text) {
+                return editor_.save(tr("currency"), [&](Bag& b) {
                   if (b.price) b.price->currency = trimmed_utf8(text);
                 });
               }});
   form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
-              shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
-                return save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text)); });
+              editor_.shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
+                return editor_.save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text)); });
               }});
-  form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), shown([](const Bag& b) { return to_qt(b.note); }),
-              [this](const QString& text) { return save(tr("note"), [&](Bag& b) { b.note = trimmed_utf8(text); }); }});
+  form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), editor_.shown([](const Bag& b) { return to_qt(b.note); }),
+              editor_.words(tr("note"), [](Bag& b, std::string text) { b.note = std::move(text); })});
 }
 
 void BagsPage::add_reclaimed_rows() {
   form_->add({QStringLiteral("bag_reclaimed_tree"), tr("Taken back from"), Kind::words, tr("a tree, like TR-06; empty for grain that was bought"),
-              shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->tree.text) : QString(); }), [this](const QString& text) { return set_reclaimed_tree(text); }});
+              editor_.shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->tree.text) : QString(); }), [this](const QString& text) { return set_reclaimed_tree(text); }});
   const auto is_reclaimed = [this] {
-    const auto stored = bag();
+    const auto stored = editor_.record();
     return stored && stored->record.reclaimed;
   };
   form_->add({QStringLiteral("bag_reclaimed_mix"), tr("It stood in"), Kind::words, tr("the mix it was, like MX-01/1"),
-              shown([](const Bag& b) { return b.reclaimed && b.reclaimed->mix ? to_qt(b.reclaimed->mix->text) : QString(); }),
+              editor_.shown([](const Bag& b) { return b.reclaimed && b.reclaimed->mix ? to_qt(b.reclaimed->mix->text) : QString(); }),
               [this](const QString& text) { return set_reclaimed_mix(text); }, is_reclaimed});
   form_->add({QStringLiteral("bag_reclaimed_day"), tr("Taken back on"), Kind::words, tr("a day like 2026-03-14"),
-              shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->day.value_or("")) : QString(); }),
+              editor_.shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->day.value_or("")) : QString(); }),
               [this](const QString& text) {
-                return save(tr("day"), [&](Bag& b) {
+                return editor_.save(tr("day"), [&](Bag& b) {
                   if (b.reclaimed) b.reclaimed->day = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text));
                 });
               },
@@ -386,10 +352,10 @@ void BagsPage::add_reclaimed_rows() {
 }
 
 Problems BagsPage::set_reclaimed_tree(const QString& text) {
-  if (text.trimmed().isEmpty()) return save(tr("tree"), [](Bag& b) { b.reclaimed.reset(); });
+  if (text.trimmed().isEmpty()) return editor_.save(tr("tree"), [](Bag& b) { b.reclaimed.reset(); });
   const auto tree = book_.workbook().find(Id<Tree>{trimmed_utf8(text)});
   if (!tree) return {Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", trimmed_utf8(text)}}}};
-  return save(tr("tree"), [&](Bag& b) {
+  return editor_.save(tr("tree"), [&](Bag& b) {
     if (b.reclaimed && b.reclaimed->tree == tree->id) return;
     b.reclaimed = reclaimed_from(*tree, b.reclaimed ? b.reclaimed->day : b.received);
   });
@@ -402,7 +368,7 @@ Problems BagsPage::set_reclaimed_mix(const QString& text) {
     if (!found) return {Problem{"workbook.not-there", {}, {{"kind", std::string("mix")}, {"id", trimmed_utf8(text)}}}};
     mix = found->id;
   }
-  return save(tr("mix"), [&](Bag& b) {
+  return editor_.save(tr("mix"), [&](Bag& b) {
     if (b.reclaimed) b.reclaimed->mix = mix;
   });
 }
@@ -491,7 +457,7 @@ void BagsPage::show_bins() { tabs_->setCurrentWidget(bins_); }
 
 void BagsPage::remove() {
   if (tabs_->currentWidget() == bins_) return bins_->remove_bin();
-  const auto stored = bag();
+  const auto stored = editor_.record();
   if (!stored) return;
   if (book_.workbook().is_used(ref_to(stored->id))) {
     emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it.").arg(current_));
@@ -503,7 +469,7 @@ void BagsPage::remove() {
 
 void BagsPage::take_into_stock() {
   show_bags();
-  const auto stored = bag();
+  const auto stored = editor_.record();
   if (!stored) return;
   const auto entry = arrival_of(ref_to(stored->id), stored->record, stored->record.received.value_or(today()));
   if (!entry || book_.workbook().stock_of(ref_to(stored->id))) return;
@@ -539,12 +505,19 @@ void BagsPage::choose() {
 // After the list was read anew the bag on screen keeps its row; if it is gone, the first in sight takes its place. A bag that is being typed
 // into stays even where what is typed takes it out of what was searched for: the next key must not go into another bag.
 void BagsPage::keep_selection() {
+  if (!std::exchange(rows_moved_, false) && !current_.isEmpty()) return;
   if (const int row = list_->row_of(current_); row >= 0) {
     if (table_->currentIndex().row() != row) table_->setCurrentIndex(list_->index(row, 0));
     return;
   }
-  if (form_->isAncestorOf(focusWidget()) && bag()) return;
-  if (gone_->hold({RecordKind::bag, current_.toStdString()})) return;
+  if (form_->isAncestorOf(focusWidget()) && editor_.record()) {
+    rows_moved_ = true;
+    return;
+  }
+  if (gone_->hold({RecordKind::bag, current_.toStdString()})) {
+    rows_moved_ = true;
+    return;
+  }
   current_.clear();
   // A list that has not heard yet of what another window deleted names bags that are not there.
   if (list_->rowCount() == 0 || list_->row_of(to_qt(list_->ref_at(0).id)) < 0) return;
@@ -562,7 +535,8 @@ void BagsPage::refresh() {
   const bool any_fractions = fraction_list_->rowCount() > 0;
   fraction_heading_->setVisible(any_fractions);
   fraction_table_->setVisible(any_fractions);
-  const auto stored = bag();
+  const RecordEditor<Bag>::ReadOnce once(editor_);
+  const auto stored = editor_.record();
   details_->setVisible(stored || gone_->is_holding());
   if (!stored) return;
   gone_->is_back();

@@ -1,10 +1,8 @@
 #pragma once
 #include <QWidget>
-#include <functional>
-#include <optional>
 
 #include "gritwright/domain/material.hpp"
-#include "models/record_book.hpp"
+#include "models/record_editor.hpp"
 #include "models/record_list_model.hpp"
 
 class QComboBox;
@@ -81,13 +79,6 @@ class BagsPage : public QWidget {
   void keep_selection();
   /// The line of the stock is for the grain that was chosen last, bag or fraction.
   void show_stock_line();
-  [[nodiscard]] std::optional<Stored<Bag>> bag() const;
-  /// Saves the bag on screen as `change` leaves it, or says what is wrong with that.
-  Problems save(const QString& what, const std::function<void(Bag&)>& change);
-  [[nodiscard]] std::function<QString()> shown(std::function<QString(const Bag&)> text) const;
-  /// An empty text means "not known"; what can't be read is not saved.
-  template <class Parse, class Set>
-  std::function<Problems(const QString&)> taken(const QString& what, Parse parse, Set set);
 
   RecordBook& book_;
   RecordListModel* list_;
@@ -111,6 +102,8 @@ class BagsPage : public QWidget {
   RecordForm* form_ = nullptr;
   GoneNotice* gone_ = nullptr;
   QString current_;
+  RecordEditor<Bag> editor_;
+  bool rows_moved_ = true;  ///< since the selection was last looked at
   bool fraction_used_last_ = false;
   UnitSystem units_ = UnitSystem::metric;
 };

@@ -17,6 +17,7 @@
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/models/tree_due.hpp"
+#include "models/grain_trace.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
@@ -32,16 +33,6 @@ constexpr int looked_at = -1;  // beside the conditions
 Result<double> tree_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 Result<Length> tree_length(const std::string& text) { return parse_length(text, LengthUnit::centimetre); }
 QString cm_of(std::optional<Length> length) { return length ? number_text(in_cm(*length), 6) : QString(); }
-
-QString condition_text(Condition condition) {
-  switch (condition) {
-    case Condition::thriving: return TreesTab::tr("thriving");
-    case Condition::watch: return TreesTab::tr("watch");
-    case Condition::sick: return TreesTab::tr("sick");
-    case Condition::dead: return TreesTab::tr("dead");
-  }
-  return {};
-}
 
 QString face_text(const std::string& face) {
   static const std::pair<const char*, const char*> names[] = {{"top", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "top")},     {"bottom", QT_TRANSLATE_NOOP("gritwright::desktop::TreesTab", "bottom")},
@@ -166,7 +157,7 @@ QString TreesTab::state_of(const std::string& id) const {
   const auto tree = book_.workbook().find(Id<Tree>{id});
   if (!tree) return {};
   QStringList words;
-  if (const auto condition = condition_now(tree->record)) words << condition_text(*condition);
+  if (const auto condition = condition_now(tree->record)) words << condition_word(*condition);
   if (const auto due = next_repotting(tree->record); due && condition_now(tree->record) != Condition::dead) words << tr("due %1").arg(to_qt(due->from.substr(0, 4)));
   return words.join(QStringLiteral(", "));
 }
@@ -302,7 +293,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
   seen_day_->setText(to_qt(today()));
   seen_as_ = choice(box, "tree_seen_as", tr("How it was"));
-  for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_text(condition), static_cast<int>(condition));
+  for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_word(condition), static_cast<int>(condition));
   seen_as_->addItem(tr("looked at for repotting"), looked_at);
   auto* first = new QHBoxLayout;
   lay_out(*first, tr("Da&y"), seen_day_);
@@ -466,6 +457,7 @@ void TreesTab::refresh_choices() {
 
 void TreesTab::refresh() {
   if (!isVisible()) return;
+  const RecordEditor<Tree>::ReadOnce once(editor_);
   const auto stored = editor_.record();
   details_->setVisible(stored || gone_->is_holding());
   history_->setEnabled(stored || gone_->is_holding());
@@ -492,7 +484,7 @@ void TreesTab::refresh() {
 
 void TreesTab::refresh_seen(const Tree& tree) {
   std::vector<QStringList> rows;
-  for (const ConditionEntry& one : tree.conditions) rows.push_back({to_qt(one.day), condition_text(one.condition), to_qt(one.note)});
+  for (const ConditionEntry& one : tree.conditions) rows.push_back({to_qt(one.day), condition_word(one.condition), to_qt(one.note)});
   for (const Inspection& one : tree.inspections) rows.push_back({to_qt(one.day), tr("looked at"), to_qt(one.note)});
   std::ranges::stable_sort(rows, std::greater<>(), [](const QStringList& row) { return row.front(); });
   fill_rows(*seen_, rows);
