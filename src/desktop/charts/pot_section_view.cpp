@@ -74,12 +74,18 @@ PotSectionView::PotSectionView(Bench& bench, QWidget* parent) : QWidget(parent),
   setAccessibleName(tr("Pot in section; up and down change its depth"));
   connect(&bench_, &Bench::changed, this, &PotSectionView::refresh);
   connect(&bench_, &Bench::units_changed, this, &PotSectionView::refresh);
-  refresh();
 }
 
 QSize PotSectionView::minimumSizeHint() const { return {280, 10 * fontMetrics().height()}; }
 
+void PotSectionView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
 void PotSectionView::refresh() {
+  // Its slices are cut anew each time; nobody waits for them while another picture is in front.
+  if (!isVisible()) return;
   section_ = bench_pot_section(bench_);
   setAccessibleDescription(pot_section_sentence(bench_));
   setToolTip(section_ ? tr("Drag the rim, or press Up and Down, to try another depth") : QString());

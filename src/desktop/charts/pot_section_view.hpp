@@ -20,6 +20,7 @@ class PotSectionView : public QWidget {
   [[nodiscard]] QSize minimumSizeHint() const override;
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;

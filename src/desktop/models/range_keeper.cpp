@@ -14,6 +14,9 @@ RangeKeeper::RangeKeeper(Bench& bench, QObject* parent) : QObject(parent), bench
   stands_still_.setSingleShot(true);
   stands_still_.setInterval(still_ms);
   connect(&stands_still_, &QTimer::timeout, this, &RangeKeeper::work_out_mix);
+  test_stands_still_.setSingleShot(true);
+  test_stands_still_.setInterval(still_ms);
+  connect(&test_stands_still_, &QTimer::timeout, this, &RangeKeeper::work_out_test);
 }
 
 const BenchRanges* RangeKeeper::mix() {
@@ -49,6 +52,7 @@ void RangeKeeper::work_out_mix() {
 const TestRanges* RangeKeeper::test() {
   const auto question = test_question(bench_);
   if (!question) {
+    test_stands_still_.stop();
     test_job_.cancel();
     asked_of_test_.reset();
     test_.reset();
@@ -58,13 +62,17 @@ const TestRanges* RangeKeeper::test() {
   test_.reset();
   if (asked_of_test_ != question) {
     asked_of_test_ = question;
-    work_out_test(*question);
+    // Both cores belong to the typing while there is any.
+    test_job_.cancel();
+    test_stands_still_.start();
   }
   return nullptr;
 }
 
-void RangeKeeper::work_out_test(const TestQuestion& question) {
-  test_job_.start([this, question](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+void RangeKeeper::work_out_test() {
+  test_stands_still_.stop();
+  if (!asked_of_test_ || test_) return;
+  test_job_.start([this, question = *asked_of_test_](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     auto ranges = ranges_of(question, on_all_cores());
     if (!ranges) return {};
     return [this, kept = std::make_shared<const TestRanges>(std::move(*ranges))] {
@@ -78,6 +86,7 @@ void RangeKeeper::finish() {
   (void)mix();
   (void)test();
   work_out_mix();
+  work_out_test();
   mix_job_.wait();
   test_job_.wait();
 }

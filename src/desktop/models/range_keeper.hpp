@@ -17,7 +17,7 @@ class RangeKeeper : public QObject {
 
   /// The mix as it is now; null without a mix.
   const BenchRanges* mix();
-  /// The finished test on screen; null until it is worked out, and without one.
+  /// The finished test on screen; null until it stood still and was worked out, and without one.
   const TestRanges* test();
   [[nodiscard]] BackgroundJob& mix_job() { return mix_job_; }
   [[nodiscard]] BackgroundJob& test_job() { return test_job_; }
@@ -30,7 +30,7 @@ class RangeKeeper : public QObject {
 
  private:
   void work_out_mix();
-  void work_out_test(const TestQuestion& question);
+  void work_out_test();
 
   Bench& bench_;
   std::shared_ptr<const BenchRanges> mix_;
@@ -38,6 +38,7 @@ class RangeKeeper : public QObject {
   std::shared_ptr<const TestRanges> test_;
   std::optional<TestQuestion> asked_of_test_;
   QTimer stands_still_;
+  QTimer test_stands_still_;
   BackgroundJob mix_job_;
   BackgroundJob test_job_;
 };

@@ -39,6 +39,8 @@ ExplanationPopup::ExplanationPopup(const QString& title, const QString& text, QW
   layout->setContentsMargins(12, 10, 12, 10);
   auto* heading = new QLabel(title, this);
   heading->setProperty("role", "heading");
+  heading->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  heading->setFocusPolicy(Qt::NoFocus);
   auto* body = new QLabel(text, this);
   body->setObjectName(QStringLiteral("explanation_text"));
   body->setTextFormat(Qt::PlainText);

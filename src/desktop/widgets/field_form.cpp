@@ -32,7 +32,7 @@ TypedField* FieldForm::add(Row row) {
   field->setPlaceholderText(row.hint);
   const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
   rows_.push_back({std::move(row), label, field, unit, fault});
-  refresh();
+  refresh_row(rows_.back());
   return field;
 }
 
@@ -40,26 +40,35 @@ void FieldForm::add(const QString& label_text, QWidget* widget) {
   add_plain_row(*grid_, *widget, label_text);
 }
 
+void FieldForm::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
 void FieldForm::refresh() {
-  const Faults* faults = faults_();
-  for (const Shown& shown : rows_) {
-    const bool visible = !shown.row.is_shown || shown.row.is_shown();
-    const QString fault = faults != nullptr && visible ? fault_sentences(*faults, shown.row.fault_places, bench_.units()) : QString();
-    if (shown.row.label_now) shown.label->setText(shown.row.label_now());
-    if (shown.row.placeholder) shown.field->setPlaceholderText(shown.row.placeholder());
-    const QString unit = unit_of(shown.row.kind, bench_.units());
-    shown.unit->setText(unit);
-    QString name = shown.label->text();
-    name.remove(u'&');
-    shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
-    shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
-    shown.field->setToolTip(fault.isEmpty() ? shown.row.hint : fault);
-    shown.fault->setText(fault);
-    shown.label->setVisible(visible);
-    shown.field->setVisible(visible);
-    shown.unit->setVisible(visible);
-    shown.fault->setVisible(visible && !fault.isEmpty());
-  }
+  // Most forms are out of sight while one is typed into; they are read again when they come into view.
+  if (!isVisible()) return;
+  for (const Shown& shown : rows_) refresh_row(shown);
+}
+
+void FieldForm::refresh_row(const Shown& shown) {
+  const Faults* const faults = faults_();
+  const bool visible = !shown.row.is_shown || shown.row.is_shown();
+  const QString fault = faults != nullptr && visible ? fault_sentences(*faults, shown.row.fault_places, bench_.units()) : QString();
+  if (shown.row.label_now) shown.label->setText(shown.row.label_now());
+  if (shown.row.placeholder) shown.field->setPlaceholderText(shown.row.placeholder());
+  const QString unit = unit_of(shown.row.kind, bench_.units());
+  shown.unit->setText(unit);
+  QString name = shown.label->text();
+  name.remove(u'&');
+  shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
+  shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
+  shown.field->setToolTip(fault.isEmpty() ? shown.row.hint : fault);
+  shown.fault->setText(fault);
+  shown.label->setVisible(visible);
+  shown.field->setVisible(visible);
+  shown.unit->setVisible(visible);
+  shown.fault->setVisible(visible && !fault.isEmpty());
 }
 
 }  // namespace gritwright::desktop

@@ -37,6 +37,9 @@ class FieldForm : public QWidget {
  public slots:
   void refresh();
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   struct Shown {
     Row row;
@@ -45,6 +48,8 @@ class FieldForm : public QWidget {
     QLabel* unit;
     QLabel* fault;
   };
+
+  void refresh_row(const Shown& shown);
 
   Bench& bench_;
   std::function<const Faults*()> faults_;

@@ -1,5 +1,6 @@
 #include "figure_panel.hpp"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QToolButton>
@@ -9,6 +10,24 @@
 #include "wrapped_label.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+/// As long as a text fits into what the label ever took, its size is fixed: a figure that changes would have the whole page laid out anew.
+void show_steadily(QLabel& label, const QString& text) {
+  if (label.text() == text) return;
+  label.setText(text);
+  const QSize wanted = label.sizeHint();
+  if (wanted.width() > label.minimumWidth() || wanted.height() > label.minimumHeight()) label.setFixedSize(wanted.expandedTo(label.minimumSize()));
+}
+
+/// After the font changed.
+void fit_anew(QLabel& label) {
+  label.setMinimumSize(0, 0);
+  label.setFixedSize(label.sizeHint());
+}
+
+}  // namespace
 
 FigurePanel::FigurePanel(QWidget* parent) : QFrame(parent), title_(new WrappedLabel(this)), reason_(new WrappedLabel(this)), grid_(new QGridLayout) {
   setObjectName(QStringLiteral("card"));
@@ -32,14 +51,14 @@ void FigurePanel::ensure_rows(std::size_t count) {
     const auto at = rows_.size();
     Row row{new WrappedLabel(this), new QLabel(this), new QLabel(this), new QToolButton(this)};
     row.label->setTextFormat(Qt::PlainText);
+    // Plain, and never to be selected: a label that can be selected lays out a whole document for its few signs. "How so?" has the figure as
+    // text to copy.
+    row.value->setTextFormat(Qt::PlainText);
+    row.range->setTextFormat(Qt::PlainText);
     row.value->setProperty("role", "figure");
     row.value->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    row.value->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    row.value->setFocusPolicy(Qt::NoFocus);
     row.range->setProperty("role", "muted");
     row.range->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    row.range->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    row.range->setFocusPolicy(Qt::NoFocus);
     row.how->setText(QStringLiteral("?"));
     row.how->setAutoRaise(true);
     row.how->setMinimumSize(26, 26);
@@ -47,8 +66,8 @@ void FigurePanel::ensure_rows(std::size_t count) {
     connect(row.how, &QToolButton::clicked, this, [this, at] { show_how(at); });
     const int line = static_cast<int>(at);
     grid_->addWidget(row.label, line, 0);
-    grid_->addWidget(row.value, line, 1);
-    grid_->addWidget(row.range, line, 2);
+    grid_->addWidget(row.value, line, 1, Qt::AlignRight | Qt::AlignVCenter);
+    grid_->addWidget(row.range, line, 2, Qt::AlignRight | Qt::AlignVCenter);
     grid_->addWidget(row.how, line, 3);
     rows_.push_back(row);
   }
@@ -75,11 +94,11 @@ void FigurePanel::show_group(const FigureGroup& group) {
     if (!used) continue;
     const Figure& figure = group.figures[i];
     row.label->setText(figure.label);
-    row.value->setText(figure.value);
+    show_steadily(*row.value, figure.value);
     row.value->setObjectName(QStringLiteral("figure_") + figure.key);
     row.value->setToolTip(figure.reason);
     row.value->setAccessibleName(figure.reason.isEmpty() ? tr("%1: %2").arg(figure.label, figure.value) : tr("%1: not computed, %2").arg(figure.label, figure.reason));
-    row.range->setText(figure.range);
+    show_steadily(*row.range, figure.range);
     row.range->setObjectName(QStringLiteral("range_") + figure.key);
     row.range->setToolTip(figure.range_detail.isEmpty() ? tr("nothing is known of its range") : figure.range_detail);
     row.range->setAccessibleName(figure.range_detail.isEmpty() ? tr("%1: no range").arg(figure.label) : tr("%1, in 90 of 100 cases: %2").arg(figure.label, figure.range));
@@ -87,6 +106,15 @@ void FigurePanel::show_group(const FigureGroup& group) {
     row.how->setAccessibleName(tr("How so: %1, %2").arg(figure.label, figure.value));
     const bool has_why = !figure.reason.isEmpty() || !figure.explanations.empty();
     row.how->setEnabled(has_why);
+  }
+}
+
+void FigurePanel::changeEvent(QEvent* event) {
+  QFrame::changeEvent(event);
+  if (event->type() != QEvent::FontChange && event->type() != QEvent::StyleChange) return;
+  for (const Row& row : rows_) {
+    fit_anew(*row.value);
+    fit_anew(*row.range);
   }
 }
 

@@ -18,6 +18,9 @@ class FigurePanel : public QFrame {
 
   void show_group(const FigureGroup& group);
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   struct Row {
     QLabel* label;

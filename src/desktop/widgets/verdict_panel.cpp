@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QResizeEvent>
 #include <QScrollBar>
+#include <QStyle>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -18,9 +19,31 @@ namespace {
 
 constexpr int signs_wide = 36;
 
-void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, const std::vector<QStringList>& rows) {
+/// Puts the texts into cells that are there already; false where the table has another shape or a text needs more room.
+bool put_into_cells(const QTableWidget& table, const QStringList& columns, const std::vector<QStringList>& rows) {
+  if (table.columnCount() != columns.size() || table.rowCount() != static_cast<int>(rows.size())) return false;
+  for (int column = 0; column < table.columnCount(); ++column) {
+    if (table.horizontalHeaderItem(column)->text() != columns[column]) return false;
+  }
+  const QFontMetrics metrics = table.fontMetrics();
+  const int around = 2 * (table.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &table) + 1);
+  bool fits = true;
+  for (int row = 0; row < table.rowCount(); ++row) {
+    const QStringList& cells = rows[static_cast<std::size_t>(row)];
+    for (int column = 0; column < cells.size(); ++column) {
+      QTableWidgetItem* const item = table.item(row, column);
+      if (item->text() == cells[column]) continue;
+      item->setText(cells[column]);
+      fits = fits && metrics.horizontalAdvance(cells[column]) + around <= table.columnWidth(column);
+    }
+  }
+  return fits;
+}
+
+void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, const std::vector<QStringList>& rows, bool anew) {
   table->setVisible(!rows.empty());
   heading->setVisible(!rows.empty());
+  if (!anew && put_into_cells(*table, columns, rows)) return;
   table->setColumnCount(static_cast<int>(columns.size()));
   table->setRowCount(static_cast<int>(rows.size()));
   table->setHorizontalHeaderLabels(columns);
@@ -32,9 +55,9 @@ void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, cons
       table->setItem(row, column, item);
     }
   }
-  // Every column as wide as its text, the rest to the first. Large text would make the table wider than half a small screen:
-  // then it scrolls sideways instead.
-  table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  // Every column as wide as its text, the rest to the first; measured again only where a text grows. Large text would make the table wider
+  // than half a small screen: then it scrolls sideways instead.
+  table->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   table->resizeColumnsToContents();
   int width = 2 * table->frameWidth();
   for (int column = 0; column < table->columnCount(); ++column) width += table->columnWidth(column);
@@ -105,16 +128,18 @@ void VerdictPanel::refresh() {
   const TestRanges* const ranges = ranges_.test();
   add_ranges(view.figures, ranges, bench_.units());
   const QString certainty = verdict_certainty(ranges);
-  certainty_->setText(certainty);
-  certainty_->setVisible(!certainty.isEmpty());
+  // Its line is kept free while it is worked out: what lies below would jump at every sign.
+  certainty_->setText(certainty.isEmpty() ? QStringLiteral("\u00a0") : certainty);
+  certainty_->setVisible(!view.fractions.empty() || !certainty.isEmpty());
   sentence_->setText(view.sentence);
   figures_->show_group(view.figures);
   laboratory_->setVisible(!view.laboratory.figures.empty());
   add_laboratory_ranges(view.laboratory, ranges);
   if (!view.laboratory.figures.empty()) laboratory_->show_group(view.laboratory);
-  fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions);
+  fill(fractions_, fractions_heading_, view.fraction_heading, view.fractions, fit_anew_);
   openings_heading_->setText(view.openings_are_owned ? tr("Which openings? From the sieves you own") : tr("Which openings? From the sieves of this test"));
-  fill(openings_, openings_heading_, view.opening_heading, view.openings);
+  fill(openings_, openings_heading_, view.opening_heading, view.openings, fit_anew_);
+  fit_anew_ = false;
   notes_->setText(view.notes.isEmpty() ? QString() : QStringLiteral("\u2022 ") + view.notes.join(QStringLiteral("\n\u2022 ")));
   notes_->setVisible(!view.notes.isEmpty());
 }
@@ -126,12 +151,16 @@ void VerdictPanel::showEvent(QShowEvent* event) {
 
 void VerdictPanel::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (event->size().width() != event->oldSize().width()) refresh();
+  if (event->size().width() == event->oldSize().width()) return;
+  fit_anew_ = true;
+  refresh();
 }
 
 void VerdictPanel::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) refresh();
+  if (event->type() != QEvent::FontChange) return;
+  fit_anew_ = true;
+  refresh();
 }
 
 }  // namespace gritwright::desktop

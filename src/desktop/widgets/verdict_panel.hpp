@@ -37,6 +37,7 @@ class VerdictPanel : public QWidget {
   QLabel* openings_heading_ = nullptr;
   QTableWidget* openings_;
   QLabel* notes_;
+  bool fit_anew_ = true;  ///< width or font changed since the tables were laid out
 };
 
 }  // namespace gritwright::desktop
