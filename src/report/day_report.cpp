@@ -6,6 +6,7 @@
 #include <map>
 #include <utility>
 
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 #include "words.hpp"
@@ -116,7 +117,7 @@ std::string working_order_table(const PlannedDay& day, const DayAnswer& answer, 
     const TreeOfDay& tree = answer.trees[answer.order[place]];
     const PlannedTree& planned = day.trees[tree.tree];
     rows.push_back({fmt::format("{}. {}", place + 1, planned.name), planned.mix, planned.pot, tree.whole_pot ? "-" : planned.plan, planned.bud,
-                    planned.helper, pot_text(tree.fill, units), mixed_text(tree.poured, units), figure(tree.scoops, 2)});
+                    planned.helper, pot_text(tree.fill, units), mixed_text(tree.poured, units), scoops_text(tree.scoops)});
     if (layers) rows.back().push_back(layers_text(tree, units));
   }
   std::vector<std::string> heading{"tree", "mix", "pot", "plan", "buds", "helper", "in the pot", "to pour", "scoops"};

@@ -11,6 +11,7 @@
 #include "gritwright/domain/grain_words.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/messages.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 #include "words.hpp"
@@ -95,7 +96,7 @@ PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Wor
     const PlannedTree& planned = day.trees[tree.tree];
     table.rows.push_back({fmt::format("{}", place + 1), planned.name + (planned.species.empty() ? "" : ", " + planned.species),
                           mix_with_version(day, planned.mix, words), planned.pot, tree.whole_pot ? "-" : planned.plan, planned.bud, planned.helper,
-                          litres(tree.poured, words.units), figure(tree.scoops, 2), printed_layers(tree, words), planned.note});
+                          litres(tree.poured, words.units), scoops_text(tree.scoops), printed_layers(tree, words), planned.note});
   }
   table.written_by_hand = static_cast<int>(table.heading.size()) - 1;
   leave_out_empty_columns(table);
@@ -325,7 +326,7 @@ PrintDocument batch_cards(const PlannedDay& day, const DayAnswer& answer, UnitSy
       const TreeOfDay& tree = answer.trees[place];
       const PlannedTree& planned = day.trees[tree.tree];
       if (planned.mix != mix.name) continue;
-      trees += (trees.empty() ? "" : "; ") + planned.name + " " + (tree.scoops ? words(GRITWRIGHT_TEXT("{count} scoops"), {{"count", figure(tree.scoops, 2)}}) : litres(tree.poured, units));
+      trees += (trees.empty() ? "" : "; ") + planned.name + " " + (tree.scoops ? words(GRITWRIGHT_TEXT("{count} scoops"), {{"count", scoops_text(tree.scoops)}}) : litres(tree.poured, units));
     }
     for (std::size_t b = 0; b < mix.batches->batches.size(); ++b) {
       const TubBatch& batch = mix.batches->batches[b];

@@ -44,6 +44,10 @@ std::string size_text(std::optional<Aperture> size, UnitSystem units) {
   return with_unit(mm ? std::optional(*mm / mm_per_inch) : std::nullopt, "in");
 }
 
+std::string scoops_text(std::optional<double> scoops) {
+  return scoops ? fmt::format("{:.4g}", std::round(4 * *scoops) / 4) : figure(std::nullopt, 0);
+}
+
 std::string depth_text(std::optional<Depth> depth, UnitSystem units) {
   const auto cm = number(depth, [](Depth value) { return in_cm(value); });
   if (units == UnitSystem::metric) return cm ? figure(cm, 1) + " cm" : figure(cm, 1);

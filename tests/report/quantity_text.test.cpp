@@ -13,6 +13,9 @@ TEST_CASE("Text gives a unit with every figure and a dash without one", "[quanti
   CHECK(volume_text(0.35, UnitSystem::metric) == "350 mL");
   CHECK(density_text(696.2, UnitSystem::metric) == "696 g/L");
   CHECK(percent_text(0.1724) == "17.2 %");
+  CHECK(scoops_text(9) == "9");
+  CHECK(scoops_text(12.75) == "12.75");
+  CHECK(scoops_text(std::nullopt) == "–");
   CHECK(size_text(std::nullopt, UnitSystem::metric) == "–");
   CHECK(percent_text(std::nullopt) == "–");
 }

@@ -24,6 +24,8 @@ enum class UnitSystem { metric, us };
 [[nodiscard]] std::string volume_text(std::optional<double> litres, UnitSystem units);
 /// "696 g/L", "43.5 lb/ft3".
 [[nodiscard]] std::string density_text(std::optional<double> g_per_l, UnitSystem units);
+/// Scoops to the quarter: "9", "9.25".
+[[nodiscard]] std::string scoops_text(std::optional<double> scoops);
 /// A share 0..1 as "17.2 %".
 [[nodiscard]] std::string percent_text(std::optional<double> share, int decimals = 1);
 

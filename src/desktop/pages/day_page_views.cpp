@@ -15,8 +15,8 @@
 #include "gritwright/models/root_plan.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/day_sheet.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
-#include "gritwright/report/text_table.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/figures.hpp"
@@ -187,7 +187,7 @@ void DayPage::show_lines() {
       if (of_day.whole_pot) line.plan = QStringLiteral("\u2013");
       line.in_pot = to_local(volume_text(in_ml(of_day.fill) / 1000, units_));
       line.pour = to_local(volume_text(in_l(of_day.poured), units_));
-      line.scoops = to_local(figure(of_day.scoops, 2));
+      line.scoops = to_local(scoops_text(of_day.scoops));
       lines.push_back(std::move(line));
     }
   }
