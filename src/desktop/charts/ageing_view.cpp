@@ -2,8 +2,10 @@
 
 #include <QLocale>
 #include <QPainter>
+#include <QStackedWidget>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "curve_look.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -81,8 +83,11 @@ class AgeingPlot {
   double free_from_ = -1e9;
 };
 
-/// Names with their swatches in a row that wraps; gives the height it takes.
-double paint_legend_row(QPainter& painter, const QFontMetricsF& metrics, const QRectF& room, const std::vector<std::pair<CurveLook, QString>>& entries) {
+using LegendEntries = std::vector<std::pair<CurveLook, QString>>;
+
+/// Where the names with their swatches stand in a row that wraps, and the height it takes.
+std::pair<std::vector<QPointF>, double> legend_row(const QFontMetricsF& metrics, const QRectF& room, const LegendEntries& entries) {
+  std::vector<QPointF> places;
   double x = room.left(), y = room.top();
   for (const auto& [look, text] : entries) {
     const double wide = swatch_wide + ageing_gap + metrics.horizontalAdvance(text);
@@ -90,15 +95,51 @@ double paint_legend_row(QPainter& painter, const QFontMetricsF& metrics, const Q
       x = room.left();
       y += metrics.height() + 2;
     }
+    places.emplace_back(x, y);
+    x += wide + 3 * ageing_gap;
+  }
+  return {std::move(places), y + metrics.height() - room.top()};
+}
+
+void paint_legend_row(QPainter& painter, const QFontMetricsF& metrics, const QRectF& room, const LegendEntries& entries) {
+  const auto [places, height] = legend_row(metrics, room, entries);
+  for (std::size_t i = 0; i < entries.size(); ++i) {
+    const auto& [look, text] = entries[i];
     painter.save();
-    painter.translate(x, y);
+    painter.translate(places[i]);
     paint_swatch(painter, look, QSize(static_cast<int>(swatch_wide), static_cast<int>(metrics.height())));
     painter.restore();
     painter.setPen(current_colours().palette.color(QPalette::Text));
-    painter.drawText(QPointF(x + swatch_wide + ageing_gap, y + metrics.ascent()), text);
-    x += wide + 3 * ageing_gap;
+    painter.drawText(QPointF(places[i].x() + swatch_wide + ageing_gap, places[i].y() + metrics.ascent()), text);
   }
-  return y + metrics.height() - room.top();
+}
+
+LegendEntries legend_of_air() { return {{look_of(staying_look), AgeingView::tr("crumbs stay")}, {look_of(washed_look), AgeingView::tr("crumbs wash down")}}; }
+
+LegendEntries legend_of_gradings(const AirOverYears& years) {
+  LegendEntries gradings;
+  for (const SeasonAir& season : years.seasons) gradings.emplace_back(look_of_season(season.season), season.season == 0 ? AgeingView::tr("new") : QLocale().toString(season.season));
+  return gradings;
+}
+
+/// The rooms of what the view shows; whatever is not plot is as high as its text.
+struct AgeingRooms {
+  QRectF left_legend;
+  QRectF right_legend;  ///< empty where there is room for one plot only
+  double legend = 0;    ///< height
+  double words = 0;     ///< height
+};
+
+AgeingRooms rooms_of(const QFontMetricsF& metrics, const QRectF& room, const AirOverYears& years, const QString& words) {
+  AgeingRooms rooms;
+  const bool both = room.width() >= ageing_narrow;
+  const double left = both ? room.width() * 0.52 : room.width();
+  rooms.left_legend = QRectF(room.left(), room.top(), left - 2 * ageing_gap, 0);
+  if (both) rooms.right_legend = QRectF(room.left() + left + ageing_gap, room.top(), room.width() - left - ageing_gap, 0);
+  rooms.legend = legend_row(metrics, rooms.left_legend, legend_of_air()).second;
+  if (both) rooms.legend = std::max(rooms.legend, legend_row(metrics, rooms.right_legend, legend_of_gradings(years)).second);
+  rooms.words = metrics.boundingRect(QRectF(0, 0, room.width(), 1e6), Qt::TextWordWrap, words).height();
+  return rooms;
 }
 
 void paint_air(QPainter& painter, const QRectF& room, const AirOverYears& years) {
@@ -161,6 +202,9 @@ AgeingView::AgeingView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The years to come: air and grading by season"));
   setAccessibleDescription(sentence());
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
   setBackgroundRole(QPalette::Base);
   setAutoFillBackground(true);
   stands_still_.setSingleShot(true);
@@ -171,6 +215,16 @@ AgeingView::AgeingView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(
 }
 
 QSize AgeingView::minimumSizeHint() const { return {280, 13 * fontMetrics().height()}; }
+
+QString AgeingView::words() const { return sentence() + u'\n' + ageing_notes(bench_, ageing_.get()).join(u' '); }
+
+int AgeingView::heightForWidth(int width) const {
+  if (!ageing_) return minimumSizeHint().height();
+  const QFontMetricsF metrics(font());
+  const AgeingRooms rooms = rooms_of(metrics, QRectF(0, 0, width - 2 * ageing_gap, 0), ageing_->years, words());
+  constexpr int plot_lines = 11;
+  return static_cast<int>(std::ceil(rooms.legend + rooms.words + 5 * ageing_gap + plot_lines * metrics.height()));
+}
 
 QString AgeingView::sentence() const {
   if (answered_ && !ageing_) return tr("Nothing can be foretold for this mix in this pot.");
@@ -184,7 +238,9 @@ void AgeingView::showEvent(QShowEvent* event) {
 
 void AgeingView::ask() {
   // Its table may stand in front of it.
-  if (!isVisible() && !(parentWidget() != nullptr && parentWidget()->isVisible())) return;
+  const QWidget* tab = parentWidget();
+  while (tab != nullptr && qobject_cast<const QStackedWidget*>(tab) == nullptr) tab = tab->parentWidget();
+  if (!isVisible() && !(tab != nullptr && tab->isVisible())) return;
   const auto question = ageing_question(bench_);
   if (question == asked_) return;
   asked_ = question;
@@ -193,7 +249,12 @@ void AgeingView::ask() {
   job_.cancel();
   if (asked_) stands_still_.start();
   else stands_still_.stop();
+  tell();
+}
+
+void AgeingView::tell() {
   setAccessibleDescription(sentence());
+  updateGeometry();
   update();
   emit aged();
 }
@@ -206,9 +267,7 @@ void AgeingView::work_out() {
     return [this, ageing = std::move(ageing)] {
       ageing_ = ageing;
       answered_ = true;
-      setAccessibleDescription(sentence());
-      update();
-      emit aged();
+      tell();
     };
   });
 }
@@ -230,23 +289,17 @@ void AgeingView::paintEvent(QPaintEvent*) {
     return;
   }
   const AirOverYears& years = ageing_->years;
-  const QString words = sentence() + u'\n' + ageing_notes(bench_, ageing_.get()).join(u' ');
-  const double words_height = std::min(metrics.boundingRect(room, Qt::TextWordWrap, words).height(), room.height() * 0.45);
-  std::vector<std::pair<CurveLook, QString>> air{{look_of(staying_look), tr("crumbs stay")}, {look_of(washed_look), tr("crumbs wash down")}};
-  std::vector<std::pair<CurveLook, QString>> gradings;
-  for (const SeasonAir& season : years.seasons) gradings.emplace_back(look_of_season(season.season), season.season == 0 ? tr("new") : QLocale().toString(season.season));
-  const bool both = room.width() >= ageing_narrow;
-  const double left = both ? room.width() * 0.52 : room.width();
-  const QRectF left_row(room.left(), room.top(), left - 2 * ageing_gap, 0);
-  const QRectF right_row(room.left() + left + ageing_gap, room.top(), room.width() - left - ageing_gap, 0);
-  double legend = paint_legend_row(painter, metrics, left_row, air);
-  if (both) legend = std::max(legend, paint_legend_row(painter, metrics, right_row, gradings));
-  const double top = room.top() + legend + ageing_gap;
-  const double height = room.bottom() - words_height - 2 * ageing_gap - top;
-  paint_air(painter, QRectF(room.left(), top, left, height), years);
-  if (both) paint_gradings(painter, QRectF(right_row.left(), top, right_row.width(), height), years, bench_.units());
+  const QString words_below = words();
+  const AgeingRooms rooms = rooms_of(metrics, room, years, words_below);
+  const bool both = !rooms.right_legend.isNull();
+  paint_legend_row(painter, metrics, rooms.left_legend, legend_of_air());
+  if (both) paint_legend_row(painter, metrics, rooms.right_legend, legend_of_gradings(years));
+  const double top = room.top() + rooms.legend + ageing_gap;
+  const double height = room.bottom() - rooms.words - 2 * ageing_gap - top;
+  paint_air(painter, QRectF(room.left(), top, rooms.left_legend.width() + 2 * ageing_gap, height), years);
+  if (both) paint_gradings(painter, QRectF(rooms.right_legend.left(), top, rooms.right_legend.width(), height), years, bench_.units());
   painter.setPen(current_colours().palette.color(QPalette::Text));
-  painter.drawText(QRectF(room.left(), room.bottom() - words_height, room.width(), words_height), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words);
+  painter.drawText(QRectF(room.left(), room.bottom() - rooms.words, room.width(), rooms.words), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words_below);
 }
 
 }  // namespace gritwright::desktop

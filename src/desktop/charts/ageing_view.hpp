@@ -23,6 +23,8 @@ class AgeingView : public QWidget {
   /// Works it out now, for tests and for pictures of the window.
   void finish();
   [[nodiscard]] QSize minimumSizeHint() const override;
+  /// Plots and every line of their words.
+  [[nodiscard]] int heightForWidth(int width) const override;
 
  signals:
   void aged();
@@ -33,7 +35,10 @@ class AgeingView : public QWidget {
 
  private:
   void work_out();
+  void tell();
   [[nodiscard]] QString sentence() const;
+  /// All that stands below the plots.
+  [[nodiscard]] QString words() const;
 
   Bench& bench_;
   std::shared_ptr<const BenchAgeing> ageing_;

@@ -1,6 +1,7 @@
 #include "bins_tab.hpp"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -123,7 +124,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
   card->addWidget(contents_, 1);
   card->addWidget(tipping_lines(details));
-  auto* grade = bin_button(details, "bin_grade", tr("&Grade this bin"));
+  auto* grade = bin_button(details, "bin_grade", tr("G&rade this bin"));
   auto* mix = bin_button(details, "bin_mix", tr("&Put into the mix"));
   connect(grade, &QPushButton::clicked, this, [this] { emit grade_wanted(list_->current()); });
   connect(mix, &QPushButton::clicked, this, [this] { emit mix_wanted(list_->current()); });
@@ -183,8 +184,11 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
   grid->setColumnStretch(2, 1);
   auto* tip = bin_button(lines, "bin_tip_in", tr("Tip in"));
   auto* empty = bin_button(lines, "bin_empty_out", tr("It is empty"));
-  grid->addWidget(tip, 1, 3);
-  grid->addWidget(empty, 1, 4);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(tip);
+  buttons->addWidget(empty);
+  buttons->addStretch(1);
+  grid->addLayout(buttons, 2, 0, 1, 3);
   connect(tip, &QPushButton::clicked, this, &BinsTab::tip_in);
   connect(empty, &QPushButton::clicked, this, &BinsTab::empty_out);
   fault_ = new QLabel(lines);
@@ -192,8 +196,16 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
   fault_->setProperty("role", "fault");
   fault_->setWordWrap(true);
   fault_->hide();
-  grid->addWidget(fault_, 2, 0, 1, 5);
+  grid->addWidget(fault_, 3, 0, 1, 3);
+  fit_day();
   return lines;
+}
+
+void BinsTab::fit_day() { day_->setMinimumWidth(day_->fontMetrics().horizontalAdvance(QStringLiteral("0000-00-00")) + 24); }
+
+void BinsTab::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && day_ != nullptr) fit_day();
 }
 
 void BinsTab::show_fault(const QString& text) {
@@ -321,6 +333,7 @@ void BinsTab::chosen() {
 
 void BinsTab::refresh() {
   if (!isVisible()) return;
+  const RecordEditor<Bin>::ReadOnce once(editor_);
   const auto bin = editor_.record();
   details_->setVisible(bin || gone_->is_holding());
   if (!bin) return;

@@ -39,6 +39,7 @@ class BinsTab : public QWidget {
   void trace_wanted(const QString& id);
 
  protected:
+  void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
@@ -46,6 +47,7 @@ class BinsTab : public QWidget {
   void add_rows(const Catalogue& catalogue);
   QWidget* tipping_lines(QWidget* parent);
   void chosen();
+  void fit_day();
   void refresh();
   void show_fault(const QString& text);
   [[nodiscard]] QString list_text(const RecordLine& bin) const;

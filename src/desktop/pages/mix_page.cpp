@@ -121,7 +121,7 @@ QWidget* MixPage::by_hand() {
   inside->setContentsMargins(0, 8, 0, 0);
   auto* heading = new QLabel(tr("Pot"), card);
   heading->setProperty("role", "heading");
-  auto* test = new QPushButton(tr("Pot tes&t..."), card);
+  auto* test = new QPushButton(tr("Pot test..."), card);
   test->setObjectName(QStringLiteral("mix_pot_test"));
   test->setAccessibleName(tr("Pot test: measure air and water of a kept mix"));
   test->setMinimumHeight(28);
@@ -151,7 +151,9 @@ QWidget* MixPage::answers() {
     pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
                   [this] { return comparison_data(comparison_->comparison()); }});
     ageing_ = new AgeingView(bench_, &pictures);
-    pictures.add({tr("Years"), ageing_, "ageing_table",
+    years_ = new ColumnScroll(ageing_, &pictures);
+    years_->setFocusProxy(ageing_);
+    pictures.add({tr("Years"), years_, "ageing_table",
                   [this] {
                     ageing_->ask();
                     return ageing_table(ageing_->ageing(), bench_.units());
@@ -193,8 +195,6 @@ QWidget* MixPage::figures() {
     auto* label = new WrappedLabel(below);
     label->setObjectName(QLatin1String(name));
     label->setTextFormat(Qt::PlainText);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    label->setFocusPolicy(Qt::NoFocus);
     layout->addWidget(label);
     return label;
   };
@@ -221,7 +221,7 @@ void MixPage::show_recipes() {
   if (table->isVisible()) table->setFocus();
 }
 
-void MixPage::show_ageing() { pictures_->show_picture(ageing_); }
+void MixPage::show_ageing() { pictures_->show_picture(years_); }
 void MixPage::show_scores() { pictures_->show_picture(scores_); }
 void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 

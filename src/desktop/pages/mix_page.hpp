@@ -34,6 +34,7 @@ class MixPage : public QWidget {
  public:
   MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
+  [[nodiscard]] PotForm& pot() { return *pot_; }
   [[nodiscard]] PartsPanel& parts() { return *parts_; }
   [[nodiscard]] GradingChart& chart() { return *chart_; }
   [[nodiscard]] CautionBar& caution() { return *caution_; }
@@ -99,6 +100,7 @@ class MixPage : public QWidget {
   ComparisonView* comparison_;
   ScoreView* scores_;
   AgeingView* ageing_;
+  QWidget* years_;  ///< it, scrolled where large text needs more room than there is
   BandRow* band_;
   QLabel* narrowing_heading_;
   QLabel* narrowing_;

@@ -15,6 +15,7 @@
 #include "charts/chart_export.hpp"
 #include "text.hpp"
 #include "theme.hpp"
+#include "widgets/column_scroll.hpp"
 #include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
@@ -56,8 +57,8 @@ SickTreesTab::SickTreesTab(RecordBook& book, QWidget* parent) : QWidget(parent),
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   splitter->addWidget(trees_side());
-  splitter->addWidget(shared_side());
-  splitter->setSizes({780, 480});
+  splitter->addWidget(new ColumnScroll(shared_side(), splitter));
+  splitter->setSizes({840, 420});
   layout->addWidget(splitter);
   connect(&book_, &RecordBook::changed, this, &SickTreesTab::refresh);
 }
