@@ -19,7 +19,7 @@ DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu
   on_page("action_new_day", tr("&New day"), tr("Ctrl+Alt+N"), &DayPage::new_day);
   on_page("action_day_add_tree", tr("&Put the tree on the day"), tr("Ctrl+Alt+A"), &DayPage::add_tree);
   on_page("action_day_remove_tree", tr("Take the tree o&ff the day"), tr("Ctrl+Alt+R"), &DayPage::remove_tree);
-  on_page("action_day_plan_again", tr("Take its plan &from the record"), tr("Ctrl+Alt+G"), &DayPage::take_plan_again);
+  on_page("action_day_plan_again", tr("Take its plan from the re&cord"), tr("Ctrl+Alt+G"), &DayPage::take_plan_again);
   own->addSeparator();
   on_page("action_day_tick", tr("&Tick the tree off, or back"), tr("Ctrl+Alt+K"), &DayPage::tick);
   on_page("action_day_evening", tr("Tick off &what has litres"), tr("Ctrl+Alt+E"), &DayPage::enter_evening);
@@ -32,7 +32,7 @@ DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu
   print("action_day_sheet", tr("&Day sheet as PDF..."), tr("Ctrl+Alt+D"), DaySheet::day);
   print("action_day_cards", tr("&Batch cards as PDF..."), tr("Ctrl+Alt+B"), DaySheet::cards);
   print("action_day_labels", tr("Pot &labels as PDF..."), tr("Ctrl+Alt+L"), DaySheet::labels);
-  print("action_day_root_plans", tr("Root pla&ns as PDF..."), tr("Ctrl+Alt+O"), DaySheet::root_plans);
+  print("action_day_root_plans", tr("R&oot plans as PDF..."), tr("Ctrl+Alt+O"), DaySheet::root_plans);
   for (const char* name : {"action_day_tick", "action_day_add_tree", "action_day_remove_tree", "action_day_plan_again"})
     page_->table().addAction(own->findChild<QAction*>(QLatin1String(name)));
   page_->table().setContextMenuPolicy(Qt::ActionsContextMenu);

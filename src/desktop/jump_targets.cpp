@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "day_room.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/workbook/search.hpp"
 #include "main_window.hpp"
@@ -16,8 +17,10 @@
 #include "models/record_book.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/bins_tab.hpp"
+#include "pages/day_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/pots_tab.hpp"
+#include "pages/root_plan_tab.hpp"
 #include "pages/sieving_page.hpp"
 #include "pages/trees_page.hpp"
 #include "pages/trees_tab.hpp"
@@ -54,6 +57,13 @@ void go_to(MainWindow& window, const RecordRef& ref) {
     pages->show_trees();
     pages->trees().show_pots();
     pages->trees().pots().list().show_record(id);
+  } else if (ref.kind == RecordKind::root_mass_plan) {
+    pages->show_trees();
+    pages->trees().show_plans();
+    pages->trees().plans().list().show_record(id);
+  } else if (ref.kind == RecordKind::repotting_day && window.day_room() != nullptr) {
+    window.day_room()->show();
+    window.day_room()->page().show_day(id);
   } else if (ref.kind == RecordKind::mix) {
     pages->open_mix(id);
   } else {

@@ -15,6 +15,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
+#include <QToolBar>
 #include <QUndoStack>
 
 #include "charts/chart_export.hpp"
@@ -48,10 +49,12 @@
 #include "widgets/caution_bar.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/jump_box.hpp"
+#include "widgets/page_stack.hpp"
 #include "widgets/parts_panel.hpp"
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
 #include "widgets/sieve_table.hpp"
+#include "widgets/tab_order.hpp"
 #include "widgets/verdict_panel.hpp"
 #include "window_memory.hpp"
 
@@ -62,7 +65,8 @@ namespace {
 /// True for a component that nobody has typed into: a file opened may take its place.
 bool is_untouched(const ComponentSheet& component) {
   const SieveSheet& sheet = component.sheet;
-  const auto typed = [](const PanText& pan) { return !pan.retained.isEmpty() || !pan.tare.isEmpty(); };
+  // The tares may be those of the sheet before.
+  const auto typed = [](const PanText& pan) { return !pan.retained.isEmpty(); };
   return !typed(sheet.pan) && sheet.dry_mass.isEmpty() && component.material.isEmpty() && component.grain == GrainText{} &&
          !std::ranges::any_of(sheet.rows, typed);
 }
@@ -74,7 +78,7 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
       bench_(bench),
       record_(record),
       settings_(read_settings()),
-      pages_(new QStackedWidget(this)),
+      pages_(new PageStack(this)),
       ranges_(new RangeKeeper(bench, this)),
       welcome_page_(new WelcomePage(this)),
       sieving_page_(new SievingPage(bench, *ranges_, this)),
@@ -151,7 +155,13 @@ QAction* MainWindow::action(QMenu* menu, const char* object_name, const QString&
 void MainWindow::make_file_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&File"));
   connect(action(menu, "action_new", tr("&New bench"), QKeySequence::New), &QAction::triggered, this, [this] {
-    bench_.edit(tr("bench cleared"), {}, [](BenchState& state) { state = empty_bench(); });
+    bench_.edit(tr("bench cleared"), {}, [](BenchState& state) {
+      BenchState fresh = empty_bench();
+      for (ComponentSheet& component : fresh.components) {
+        if (!state.components.empty()) component.sheet = same_stack(state.components.back().sheet);
+      }
+      state = std::move(fresh);
+    });
     show_sieving();
     sieving_page_->show_sheet();
   });
@@ -273,7 +283,7 @@ void MainWindow::make_go_menu() {
   go("action_show_recipes", tr("&Recipes found"), tr("Ctrl+Shift+8"), on_mixes(&MixPage::show_recipes));
   go("action_show_trade_off", tr("Trade-&offs of the recipes"), tr("Ctrl+Shift+9"), on_mixes(&MixPage::show_trade_off));
   go("action_show_ageing", tr("&Years to come"), tr("Ctrl+Alt+Y"), on_mixes(&MixPage::show_ageing));
-  go("action_show_scores", tr("Pot tests against the p&redictions"), tr("Ctrl+Alt+9"), on_mixes(&MixPage::show_scores));
+  go("action_show_scores", tr("Pot tests against the pre&dictions"), tr("Ctrl+Alt+9"), on_mixes(&MixPage::show_scores));
   menu->addSeparator();
   go("action_show_band", tr("&Wanted grain"), tr("Ctrl+B"), [this] {
     if (pages_->currentWidget() == mix_page_) return mix_page_->show_band();
@@ -484,12 +494,15 @@ void MainWindow::print_sheet() {
   printer.setPageMargins({});
   printer.setFullPage(true);
   QPrintDialog dialog(&printer, this);
-  if (dialog.exec() == QDialog::Accepted) print_test_sheet(bench_, printer);
+  if (dialog.exec() != QDialog::Accepted) return;
+  if (record_pages_ != nullptr) record_pages_->catch_up();
+  print_test_sheet(bench_, printer);
 }
 
 void MainWindow::choose_sheet_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;
+  if (record_pages_ != nullptr) record_pages_->catch_up();
   say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is the folder yours?").arg(path));
 }
 
@@ -552,12 +565,20 @@ bool MainWindow::put_component(const ComponentSheet& component) {
 void MainWindow::open_container_file(const QString& path) {
   const auto container = open_container(path, bench_.catalogue());
   if (!container) return show_problems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), container.problems());
-  const auto sheet = sheet_of(*container);
-  if (!sheet) return say(tr("A pot given as a table of areas is read by the command line only, for now."));
-  bench_.edit(tr("pot opened"), {}, [&](BenchState& state) { state.pot = *sheet; });
-  if (container->bottom_layer || container->top_dressing) say(tr("Bottom layer and top dressing of the file are not on this form and were left out."));
+  if (!put_pot(*container, tr("pot opened"))) return;
   show_mixes();
   mix_page_->show_pot();
+}
+
+bool MainWindow::put_pot(const Container& container, const QString& what) {
+  const auto sheet = sheet_of(container);
+  if (!sheet) {
+    say(tr("A pot given as a table of areas is read by the command line only, for now."));
+    return false;
+  }
+  bench_.edit(what, {}, [&](BenchState& state) { state.pot = *sheet; });
+  if (container.bottom_layer || container.top_dressing) say(tr("Bottom layer and top dressing of the pot are not on this form and were left out."));
+  return true;
 }
 
 void MainWindow::set_text_percent(int percent) {
@@ -614,6 +635,11 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   QSettings().setValue(QStringLiteral("window/geometry"), saveGeometry());
   remember_layout(*this);
   QMainWindow::closeEvent(event);
+}
+
+bool MainWindow::focusNextPrevChild(bool next) {
+  tab_in_reading_order({navigation_->bar(), pages_->currentWidget()});
+  return QMainWindow::focusNextPrevChild(next);
 }
 
 void MainWindow::showEvent(QShowEvent* event) {

@@ -73,6 +73,9 @@ class MainWindow : public QMainWindow {
   /// Of the record's file; told where it is this window's.
   void tell_trouble(const Problem& problem);
 
+  /// The pot in the mix's place for one; told and false where its form has no room for what the container is.
+  bool put_pot(const Container& container, const QString& what);
+
   /// Writes the picture in front to `path`, by its ending png, svg or pdf; its data where it is csv.
   bool save_picture(const QString& path);
 
@@ -86,6 +89,8 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  /// Rows come and go, so the order is made when it is asked for.
+  bool focusNextPrevChild(bool next) override;
   void showEvent(QShowEvent* event) override;
 
  private:

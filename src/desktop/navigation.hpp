@@ -26,6 +26,7 @@ class Navigation : public QObject {
   void replace_room(const char* key, QWidget* page);
   void show(QWidget* page);
   [[nodiscard]] QWidget* room(const char* key) const;
+  [[nodiscard]] QToolBar* bar() const { return bar_; }
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <iterator>
 #include <set>
+#include <utility>
 
 #include "charts/comparison_view.hpp"
 #include "charts/score_view.hpp"
@@ -37,6 +38,7 @@
 #include "pages/trees_tab.hpp"
 #include "text.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/pot_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
@@ -89,6 +91,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&sieving, &SievingPage::sieve_set_chosen, this, &RecordPages::use_sieve_set);
   connect(&sieving.screening(), &ScreeningPanel::keep_wanted, this, &RecordPages::keep_fractions);
   connect(&window_.mix_page(), &MixPage::keep_wanted, this, &RecordPages::keep_mix);
+  connect(&window_.mix_page().pot(), &PotForm::pot_wanted, this, &RecordPages::take_pot);
   connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
   window_.mix_page().finder().set_shelf([this] { return shelf_of(book_.workbook(), bench_.catalogue()); });
   connect(&window_.mix_page().find_panel(), &FindPanel::keep_profile_wanted, this, &RecordPages::keep_profile);
@@ -129,7 +132,7 @@ void RecordPages::make_menu(QMenu& before) {
   };
   action("action_receive_bags", tr("&Receive bags"), tr("Ctrl+R"), on_bags(&BagsPage::receive));
   action("action_grade_bag", tr("&Grade this bag"), tr("Ctrl+G"), on_bags(&BagsPage::grade));
-  action("action_put_in_mix", tr("&Put this grain into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
+  action("action_put_in_mix", tr("Put this grai&n into the mix"), tr("Ctrl+M"), [this] { put_in_mix(bags_->chosen_grain()); });
   action("action_take_into_stock", tr("&Take into stock"), tr("Ctrl+Shift+T"), on_bags(&BagsPage::take_into_stock));
   action("action_take_back", tr("Take &back grain from a tree"), tr("Ctrl+Alt+I"), [this] {
     const QString tree = window_.pages().currentWidget() == trees_ ? trees_->trees().list().current() : QString();
@@ -204,6 +207,9 @@ void RecordPages::make_context_menus() {
   give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_trace_grain", "action_remove_bag"});
   give(&bags_->fractions(), {"action_put_in_mix", "action_trace_grain"});
   give(&bags_->bins().list().table(), {"action_add_bin", "action_grade_bag", "action_put_in_mix", "action_trace_grain", "action_remove_bag"});
+  give(&trees_->trees().list().table(), {"action_add_tree", "action_plan_tree", "action_take_back", "action_trace_grain", "action_find", "action_remove_tree_or_pot"});
+  give(&trees_->pots().list().table(), {"action_add_pot", "action_find", "action_remove_tree_or_pot"});
+  give(&trees_->plans().list().table(), {"action_find", "action_remove_tree_or_pot"});
   give(&log_->table(), {"action_write_down", "action_find"});
 }
 
@@ -282,7 +288,7 @@ void RecordPages::page_changed() {
   redo_->setShortcut(bench ? far_redo : near_redo);
   if (bench_undo != nullptr) bench_undo->setShortcut(bench ? near_undo : far_undo);
   if (bench_redo != nullptr) bench_redo->setShortcut(bench ? near_redo : far_redo);
-  refresh_choices_in_sight();
+  catch_up_in_sight();
 }
 
 void RecordPages::refresh_undo() {
@@ -310,9 +316,12 @@ void RecordPages::record_changed() {
   if (grain || gradable || kinds.contains(RecordKind::sieve_set)) {
     seen_material_ = QString();
     seen_bag_ = QStringLiteral("?");
-    refresh_surroundings();
     choices_are_stale_ = true;
-    refresh_choices_in_sight();
+    catch_up_in_sight();
+  }
+  if (kinds.contains(RecordKind::container)) {
+    pots_are_stale_ = true;
+    catch_up_in_sight();
   }
   if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
     window_.mix_page().finder().forget_shelf();
@@ -336,12 +345,16 @@ bool RecordPages::bench_in_sight() const {
   return current == &window_.sieving_page() || current == &window_.mix_page();
 }
 
-// The bags to choose from are listed anew when the bench is looked at: not at every sign typed into a bag.
-void RecordPages::refresh_choices_in_sight() {
-  if (!choices_are_stale_ || !bench_in_sight()) return;
-  choices_are_stale_ = false;
+// Earlier bags and what there is to choose from are read anew when the bench is looked at: not at every sign typed into a bag.
+void RecordPages::catch_up_in_sight() {
+  if (bench_in_sight()) catch_up();
+}
+
+void RecordPages::catch_up() {
+  refresh_surroundings();
   try {
-    refresh_choices();
+    if (std::exchange(choices_are_stale_, false)) refresh_choices();
+    if (std::exchange(pots_are_stale_, false)) window_.mix_page().pot().set_pots(pots_for_bench(book_.workbook()));
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }
@@ -416,8 +429,12 @@ bool RecordPages::lay_on_bench(const QString& bag) {
     bench_.set_current_component(static_cast<int>(open - components.begin()));
     return true;
   }
-  const auto sheet = sheet_of_grain(book_.workbook(), bag);
-  return sheet && window_.put_component(*sheet);
+  auto sheet = sheet_of_grain(book_.workbook(), bag);
+  if (!sheet) return false;
+  const auto current = static_cast<std::size_t>(bench_.current_component());
+  const bool untested = evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty;
+  if (untested && current < components.size()) sheet->sheet = same_stack(components[current].sheet);
+  return window_.put_component(*sheet);
 }
 
 void RecordPages::grade(const QString& bag) {
@@ -430,6 +447,11 @@ void RecordPages::put_in_mix(const QString& bag) {
   if (bag.isEmpty() || !lay_on_bench(bag)) return;
   window_.show_mixes();
   window_.mix_page().show_parts();
+}
+
+void RecordPages::take_pot(const QString& id) {
+  const auto pot = book_.workbook().find(Id<RecordedContainer>{id.toStdString()});
+  if (pot) window_.put_pot(pot->record.container, tr("pot %1").arg(id));
 }
 
 void RecordPages::use_sieve_set(const QString& id) {
@@ -514,6 +536,7 @@ void RecordPages::save_sheet() {
 }
 
 void RecordPages::keep_fractions() {
+  catch_up();
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());

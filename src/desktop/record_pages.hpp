@@ -47,11 +47,15 @@ class RecordPages : public QObject {
   void keep_recipe(int recipe, bool reserve);
   /// Keeps what a group of trees is asked for as the record's own, in place of what the record had.
   void keep_profile(const SpeciesProfile& profile);
+  /// Puts a kept pot in the mix's place for one.
+  void take_pot(const QString& id);
   /// Lays the bags of a kept mix on the bench again, with its parts.
   void open_mix(const QString& id);
   void choose_export();
   void save_copy();
   void set_laboratory_figures(bool wanted);
+  /// Reads what the bench shows of the record, where the record changed since; done by itself while the bench is in sight.
+  void catch_up();
 
   [[nodiscard]] RecordBook& book() { return book_; }
   /// The menu of the record, for rooms that come later.
@@ -72,7 +76,7 @@ class RecordPages : public QObject {
   void refresh_undo();
   void record_changed();
   [[nodiscard]] bool bench_in_sight() const;
-  void refresh_choices_in_sight();
+  void catch_up_in_sight();
   void refresh_surroundings();
   void refresh_choices();
   void refresh_known();
@@ -102,6 +106,7 @@ class RecordPages : public QObject {
   QAction* redo_ = nullptr;
   bool laboratory_ = false;
   bool choices_are_stale_ = true;
+  bool pots_are_stale_ = true;
   std::int64_t seen_revision_ = -1;
   QString seen_bag_;
   QString seen_material_;

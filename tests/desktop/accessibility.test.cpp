@@ -9,14 +9,19 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
+#include <QToolButton>
+#include <algorithm>
 #include <filesystem>
 #include <functional>
 #include <map>
 #include <set>
+#include <utility>
+#include <vector>
 
 #include "gritwright/workbook/backups.hpp"
 #include "models/parts_finder.hpp"
@@ -85,7 +90,15 @@ void on_every_view(OpenWindow& open, const std::function<void(const char*)>& vis
   Tree tree;
   tree.species = "pine, invented";
   open.record->add(tree, QStringLiteral("tree"));
-  each({"action_page_bags", "action_take_back", "action_add_bin", "action_page_trees", "action_add_tree", "action_add_pot", "action_plan_tree", "action_groups", "action_page_day", "action_new_day", "action_day_add_tree"});
+  RecordedContainer pot;
+  pot.container.name = "tray";
+  pot.container.rim = {length_cm(30), length_cm(20)};
+  pot.container.depth = depth_cm(7);
+  open.record->add(pot, QStringLiteral("pot"));
+  each({"action_page_bags", "action_take_back", "action_add_bin", "action_page_trees", "action_add_tree", "action_add_pot"});
+  open.find<QPushButton>("new_pot_leave")->click();
+  view("pots");
+  each({"action_plan_tree", "action_groups", "action_page_day", "action_new_day", "action_day_add_tree"});
   auto* day_tabs = open.find<QTabWidget>("day_tabs");
   for (int tab = 0; tab < day_tabs->count(); ++tab) {
     day_tabs->setCurrentIndex(tab);
@@ -143,6 +156,25 @@ std::vector<QWidget*> focusable(const MainWindow& window) {
     if (takes_focus(widget) && !is_inner_part(widget)) found.push_back(widget);
   }
   return found;
+}
+
+/// What Tab goes through, from the first page's button to where it begins again.
+std::vector<QWidget*> tab_chain(MainWindow& window) {
+  auto* first = window.findChild<QWidget*>(QStringLiteral("action_page_bags_button"));
+  std::vector<QWidget*> chain{first};
+  for (QWidget* widget = first->nextInFocusChain(); widget != first; widget = widget->nextInFocusChain()) {
+    if (takes_focus(widget) && !is_inner_part(widget)) chain.push_back(widget);
+  }
+  return chain;
+}
+
+/// The two groups, of one parent, of which the one holds the first widget and the other the second.
+std::pair<QWidget*, QWidget*> where_they_part(QWidget* first, QWidget* second) {
+  QWidget* second_group = second;
+  while (second_group->parentWidget() != nullptr && !second_group->parentWidget()->isAncestorOf(first)) second_group = second_group->parentWidget();
+  QWidget* first_group = first;
+  while (first_group->parentWidget() != second_group->parentWidget() && first_group->parentWidget() != nullptr) first_group = first_group->parentWidget();
+  return {first_group, second_group};
 }
 
 std::string called(const QWidget* widget) {
@@ -231,40 +263,60 @@ TEST_CASE("No two actions share a shortcut, no two menus a mnemonic", "[accessib
   }
 }
 
-TEST_CASE("No two labels in view share a mnemonic, nor one with a menu", "[accessibility]") {
+TEST_CASE("No two entries of a menu share a mnemonic", "[accessibility]") {
+  OpenWindow open;
+  const std::function<void(const QMenu*)> look_through = [&](const QMenu* menu) {
+    std::map<QString, QString> owner;
+    for (const QAction* action : menu->actions()) {
+      const QString keys = QKeySequence::mnemonic(action->text()).toString();
+      INFO(menu->title().toStdString() << ": " << action->text().toStdString() << " and " << owner[keys].toStdString());
+      CHECK((keys.isEmpty() || owner[keys].isEmpty()));
+      owner[keys] = action->text();
+      if (action->menu() != nullptr) look_through(action->menu());
+    }
+  };
+  for (const QAction* top : open.window.menuBar()->actions()) look_through(top->menu());
+}
+
+TEST_CASE("No two labels or buttons in view share a mnemonic, nor one with a menu", "[accessibility]") {
   OpenWindow open;
   std::set<QString> menus;
   for (const QAction* top : open.window.menuBar()->actions()) menus.insert(QKeySequence::mnemonic(top->text()).toString());
   on_every_view(open, [&](const char* view) {
     std::map<QString, QString> owner;
-    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
-      if (!label->isVisible() || label->buddy() == nullptr) continue;
-      const QString keys = QKeySequence::mnemonic(label->text()).toString();
-      if (keys.isEmpty()) continue;
-      INFO(view << ": " << label->text().toStdString() << " and " << owner[keys].toStdString());
+    const auto claim = [&](const QString& text) {
+      const QString keys = QKeySequence::mnemonic(text).toString();
+      if (keys.isEmpty()) return;
+      INFO(view << ": " << text.toStdString() << " and " << owner[keys].toStdString());
       CHECK(owner[keys].isEmpty());
       CHECK_FALSE(menus.contains(keys));
-      owner[keys] = label->text();
+      owner[keys] = text;
+    };
+    for (const QLabel* label : open.window.findChildren<QLabel*>()) {
+      if (label->isVisible() && label->buddy() != nullptr) claim(label->text());
+    }
+    for (const QAbstractButton* button : open.window.findChildren<QAbstractButton*>()) {
+      if (button->isVisible()) claim(button->text());
     }
   });
 }
 
-TEST_CASE("The tab order follows the reading order inside every group", "[accessibility]") {
+TEST_CASE("The tab order follows the reading order, inside every group and from group to group", "[accessibility]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
-    // Walks the focus chain and looks at neighbours that share a parent: the next one must not lie above or, in the same line, left.
-    QWidget* first = nullptr;
-    for (QWidget* widget = open.window.nextInFocusChain(); widget != &open.window; widget = widget->nextInFocusChain()) {
-      if (!takes_focus(widget) || is_inner_part(widget)) continue;
-      if (first != nullptr && first->parentWidget() == widget->parentWidget()) {
-        const QRect before(first->mapTo(&open.window, QPoint(0, 0)), first->size());
-        const QRect after(widget->mapTo(&open.window, QPoint(0, 0)), widget->size());
-        INFO(view << ": " << called(first) << " then " << called(widget));
-        const bool same_line = after.top() < before.bottom() && before.top() < after.bottom();
-        CHECK((same_line ? after.left() >= before.left() : after.top() >= before.top()));
-      }
-      first = widget;
+    QTest::keyClick(&open.window, Qt::Key_Tab);  // puts the chain in order
+    const std::vector<QWidget*> order = tab_chain(open.window);
+    REQUIRE(order.size() > 6);
+    for (std::size_t i = 1; i < order.size(); ++i) {
+      const auto [before, after] = where_they_part(order[i - 1], order[i]);
+      INFO(view << ": " << called(order[i - 1]) << " then " << called(order[i]) << ", that is " << called(before) << " then " << called(after));
+      // The next group must not lie above or, in the same line, left; nor may a group be left and come back to.
+      const QRect first(before->mapTo(&open.window, QPoint(0, 0)), before->size());
+      const QRect second(after->mapTo(&open.window, QPoint(0, 0)), after->size());
+      const int overlap = std::min(first.bottom(), second.bottom()) - std::max(first.top(), second.top());
+      const bool same_line = 2 * overlap > std::min(first.height(), second.height());
+      CHECK((same_line ? second.left() >= first.left() : second.top() >= first.top()));
     }
   });
 }
@@ -348,16 +400,60 @@ TEST_CASE("No two curves share line or marker, so none is told by colour alone",
   }
 }
 
+TEST_CASE("The desktop's palette chooses light, dark or high contrast", "[accessibility]") {
+  const auto chosen = [](const QColor& window, const QColor& text) {
+    QPalette palette;
+    palette.setColor(QPalette::Window, window);
+    palette.setColor(QPalette::WindowText, text);
+    return system_theme(palette);
+  };
+  CHECK(chosen("#efefef", "#000000") == Theme::light);
+  CHECK(chosen("#353535", "#ffffff") == Theme::dark);
+  CHECK(chosen("#000000", "#ffffff") == Theme::high_contrast);
+  CHECK(chosen("#ffffff", "#000000") == Theme::high_contrast);
+  for (const Theme theme : {Theme::light, Theme::dark, Theme::high_contrast}) CHECK(system_theme(colours(theme).palette) == theme);
+}
+
 TEST_CASE("Contrast of black and white is 21 to 1", "[accessibility][published]") {
   // WCAG 2.1, definition of contrast ratio: 21:1 for black on white, 1:1 for equal colours.
   CHECK_THAT(contrast(Qt::black, Qt::white), Catch::Matchers::WithinAbs(21, 1e-9));
   CHECK_THAT(contrast(Qt::red, Qt::red), Catch::Matchers::WithinAbs(1, 1e-12));
 }
 
-TEST_CASE("The window fits 1024 by 700 at plain text size", "[accessibility]") {
+TEST_CASE("Every page fits a window of 1024 by 700 at plain text size", "[accessibility]") {
   OpenWindow open;
   open.bench.open(complete_bench());
-  QApplication::processEvents();
-  CHECK(open.window.minimumSizeHint().width() <= 1024);
-  CHECK(open.window.minimumSizeHint().height() <= 700);
+  on_every_view(open, [&](const char* view) {
+    INFO(view);
+    CHECK(open.window.minimumSizeHint().width() <= 1024);
+    CHECK(open.window.minimumSizeHint().height() <= 700);
+  });
+}
+
+TEST_CASE("A right click offers what the menu bar has, and every list of records has one", "[accessibility]") {
+  OpenWindow open;
+  const std::vector<QAction*> in_menus = menu_actions(open.window);
+  for (const QWidget* widget : open.window.findChildren<QWidget*>()) {
+    if (widget->contextMenuPolicy() != Qt::ActionsContextMenu) continue;
+    INFO(called(widget));
+    CHECK_FALSE(widget->actions().isEmpty());
+    for (QAction* action : widget->actions()) CHECK(std::ranges::find(in_menus, action) != in_menus.end());
+  }
+  for (const char* list : {"bags_table", "fraction_list", "bins_table", "trees_table", "pots_table", "plans_table", "day_table", "log_table"}) {
+    INFO(list);
+    CHECK(open.find<QWidget>(list)->contextMenuPolicy() == Qt::ActionsContextMenu);
+  }
+}
+
+TEST_CASE("Every figure in view answers how so", "[accessibility]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  on_every_view(open, [&](const char* view) {
+    for (const QToolButton* how : open.window.findChildren<QToolButton*>()) {
+      // Recipes found are explained figure by figure once they lie on the bench.
+      if (!how->isVisible() || !how->objectName().startsWith(QStringLiteral("how_")) || how->objectName().startsWith(QStringLiteral("how_recipe_"))) continue;
+      INFO(view << ": " << how->objectName().toStdString());
+      CHECK(how->isEnabled());
+    }
+  });
 }

@@ -1,3 +1,4 @@
+#include <QComboBox>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QLineEdit>
@@ -205,4 +206,37 @@ TEST_CASE("A screened fraction goes into the mix with the grading that was predi
     if (kept.record.mix.name == "coarse") found = kept.record.sources[0] == RecordRef{RecordKind::fraction, "P-03/1"};
   }
   CHECK(found);
+}
+
+TEST_CASE("A kept pot is chosen for the mix by its number, until a length of it is changed", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  auto* pots = open.find<QComboBox>("pot_kept");
+  CHECK_FALSE(pots->isEnabled());
+  RecordedContainer oval;
+  oval.container.name = "blue oval";
+  oval.container.shape = Shape::oval;
+  oval.container.rim = {length_cm(38), length_cm(29)};
+  oval.container.depth = depth_cm(5.5);
+  const QString id = open.record->add(oval, QStringLiteral("pot"));
+  oval.container.name = "broken";
+  oval.given_away = true;
+  open.record->add(oval, QStringLiteral("pot"));
+  REQUIRE(pots->count() == 2);
+  CHECK(pots->currentIndex() == 0);
+  pots->setCurrentIndex(1);
+  emit pots->activated(1);
+  CHECK(open.bench.state().pot.shape == Shape::oval);
+  REQUIRE(open.bench.evaluation().pot);
+  // An upright oval of 38 x 29 x 5.5 cm: pi/4 38 29 5.5 = 4760.3 mL, by hand.
+  CHECK_THAT(in_ml(open.bench.evaluation().pot->volume()), WithinAbs(4760.3, 0.1));
+  CHECK(pots->currentText().startsWith(id));
+  auto* depth = open.find<QLineEdit>("depth");
+  depth->setFocus();
+  depth->selectAll();
+  open.type(local("6.5"));
+  CHECK(pots->currentIndex() == 0);
+  open.trigger("action_undo");
+  open.trigger("action_undo");
+  CHECK(open.bench.state().pot == complete_bench().pot);
 }

@@ -15,6 +15,7 @@
 #include "models/verdict_figures.hpp"
 #include "record_pages.hpp"
 #include "text.hpp"
+#include "theme.hpp"
 
 #include "support.hpp"
 
@@ -244,4 +245,54 @@ TEST_CASE("A bag measured by bucket in litres is graded in the same form", "[sie
   REQUIRE(open.bench.evaluation().components[0].state == SheetState::finished);
   // 100 of 500 litres stayed on 4 mm.
   CHECK(open.cell(1, SieveTableModel::passing) == local("80.0 %"));
+}
+
+TEST_CASE("Tab goes from the sample over the way of measuring into the sieves", "[sieving_page][accessibility]") {
+  OpenWindow open;
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.press(Qt::Key_Tab);
+  CHECK(QApplication::focusWidget() == open.find<QComboBox>("measure"));
+  open.press(Qt::Key_Tab);
+  CHECK(QApplication::focusWidget() == open.find<QWidget>("sieve_table"));
+}
+
+TEST_CASE("The next sheet has the sieves and tares of the one before, and nothing weighed", "[sieving_page]") {
+  OpenWindow open;
+  BenchState state = empty_bench();
+  SieveSheet& sheet = state.components[0].sheet;
+  sheet.measure = Measure::gross_and_tare;
+  sheet.rows = {{QStringLiteral("5"), QStringLiteral("312"), QStringLiteral("250")}, {QStringLiteral("2.5"), QStringLiteral("400"), QStringLiteral("248")}};
+  sheet.pan = {QString(), QStringLiteral("270"), QStringLiteral("255")};
+  state.components.resize(1);
+  open.bench.open(state);
+  open.trigger("action_add_component");
+  const SieveSheet stack{Measure::gross_and_tare,
+                         {{QStringLiteral("5"), QString(), QStringLiteral("250")}, {QStringLiteral("2.5"), QString(), QStringLiteral("248")}},
+                         {QString(), QString(), QStringLiteral("255")}, {}, {}, {}, {}, {}, {}, false};
+  CHECK(open.bench.state().components[1].sheet == stack);
+  // A bag that was never tested is sieved on the same ones, in the place of the sheet nobody typed into.
+  Bag bag;
+  bag.material = "pumice";
+  const QString id = open.record->add(bag, QStringLiteral("bag"));
+  open.window.record_pages()->grade(id);
+  REQUIRE(open.bench.state().components.size() == 2);
+  CHECK(open.bench.state().components[1].bag == id);
+  CHECK(open.bench.state().components[1].sheet == stack);
+  open.trigger("action_new");
+  CHECK(open.bench.state().components[0].sheet == stack);
+}
+
+TEST_CASE("Sum and loss stay in view however long the stack and large the text", "[sieving_page]") {
+  OpenWindow open;
+  BenchState state = dusty_bench();
+  for (const char* aperture : {"0.5", "0.25", "0.2", "0.15", "0.125", "0.1", "0.09", "0.075", "0.063"}) state.components[0].sheet.rows.push_back({QString::fromLatin1(aperture), QStringLiteral("0"), {}});
+  open.bench.open(state);
+  apply_theme(*qApp, Theme::light, 150);
+  open.window.resize(1024, 700);
+  QApplication::processEvents();
+  const auto* balance = open.find<QLabel>("balance");
+  CHECK(balance->text().contains(QStringLiteral("Sum")));
+  CHECK(balance->visibleRegion().boundingRect() == balance->rect());
+  CHECK(open.window.rect().contains(QRect(balance->mapTo(&open.window, QPoint(0, 0)), balance->size())));
+  apply_theme(*qApp, Theme::light, 100);
 }

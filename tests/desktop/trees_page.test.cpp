@@ -5,15 +5,18 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
 #include <QTabWidget>
 #include <QTableWidget>
 
 #include "models/bench_evaluation.hpp"
 #include "models/pot_library.hpp"
 #include "models/record_editor.hpp"
+#include "pages/pots_tab.hpp"
 #include "pages/root_plan_tab.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
+#include "widgets/record_list_side.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -45,36 +48,78 @@ QLabel* fault_below(OpenWindow& open, const char* field) {
   return nullptr;
 }
 
+/// A tray of 30 x 20 x 7 cm, on screen.
+void keep_tray(OpenWindow& open) {
+  RecordedContainer tray;
+  tray.container.name = "tray";
+  tray.container.rim = {length_cm(30), length_cm(20)};
+  tray.container.depth = depth_cm(7);
+  tray.container.freeboard = depth_cm(0.5);
+  const QString id = open.record->add(tray, QStringLiteral("pot"));
+  TreesPage& trees = open.window.record_pages()->trees();
+  open.window.record_pages()->show_trees();
+  trees.show_pots();
+  trees.pots().list().show_record(id);
+  QApplication::processEvents();
+}
+
 Container first_kept_pot(OpenWindow& open) { return open.record->workbook().all<RecordedContainer>().front().record.container; }
 
 }  // namespace
 
-TEST_CASE("A pot's lengths are kept as they are typed, and Enter moves on", "[trees_page]") {
+TEST_CASE("A new pot is kept once its lengths are typed, and nothing is worked out of it before", "[trees_page]") {
   OpenWindow open;
   open.trigger("action_add_pot");
-  REQUIRE(open.record->workbook().count(RecordKind::container) == 1);
   open.type(QStringLiteral("grey tray"));
   open.press(Qt::Key_Return);
-  CHECK(open.find<QLineEdit>("pots_rim_length")->hasFocus());
+  CHECK(open.find<QLineEdit>("new_pot_rim_length")->hasFocus());
   open.type(local("40"));
   open.press(Qt::Key_Return);
   open.type(local("30"));
+  CHECK(open.record->workbook().count(RecordKind::container) == 0);
+  CHECK_FALSE(open.find<QPushButton>("new_pot_keep")->isEnabled());
+  CHECK(open.window.findChild<QLabel*>(QStringLiteral("figure_pots_volume")) == nullptr);
   open.press(Qt::Key_Return);
+  open.type(local("6"));
+  CHECK(open.find<QPushButton>("new_pot_keep")->isEnabled());
+  open.press(Qt::Key_Return);
+  REQUIRE(open.record->workbook().count(RecordKind::container) == 1);
+  CHECK(open.find<QLineEdit>("pots_base_length")->hasFocus());
   open.type(local("34"));
   open.press(Qt::Key_Return);
   open.type(local("22"));
-  retype(open, "pots_depth", local("6"));
   retype(open, "pots_freeboard", local("0"));
   const Container pot = first_kept_pot(open);
   CHECK(pot.name == "grey tray");
   // The prismatoid of rim 40 x 30, floor 34 x 22, depth 6 holds 5796 cm3 by hand: 6/6 (2 1200 + 2 748 + 880 + 1020).
   CHECK_THAT(in_ml(PotGeometry(pot).volume()), WithinAbs(5796, 0.01));
   CHECK(open.find<QWidget>("pot_drawing")->accessibleDescription().contains(local("34.0")));
+  open.trigger("action_add_pot");
+  CHECK(open.find<QLineEdit>("new_pot_rim_length")->text().isEmpty());
+}
+
+TEST_CASE("What was typed of a pot that is not kept yet waits for the next window", "[trees_page]") {
+  {
+    OpenWindow open;
+    open.trigger("action_add_pot");
+    open.type(QStringLiteral("blue bowl"));
+    open.press(Qt::Key_Return);
+    open.type(QStringLiteral("3x"));
+    CHECK(fault_below(open, "new_pot_rim_length") != nullptr);
+    open.find<QPushButton>("new_pot_leave")->click();
+    CHECK_FALSE(open.find<QLineEdit>("new_pot_name")->isVisible());
+  }
+  OpenWindow open;
+  open.trigger("action_add_pot");
+  CHECK(open.find<QLineEdit>("new_pot_name")->text() == QStringLiteral("blue bowl"));
+  CHECK(open.find<QLineEdit>("new_pot_rim_length")->text() == QStringLiteral("3x"));
+  CHECK(open.record->workbook().count(RecordKind::container) == 0);
+  QSettings().remove(QStringLiteral("new_pot"));
 }
 
 TEST_CASE("A length that can't be stays in its field with the reason, and the pot stays as it was", "[trees_page][refuses]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
+  keep_tray(open);
   retype(open, "pots_depth", QStringLiteral("-4"));
   CHECK_THAT(in_cm(first_kept_pot(open).depth), WithinAbs(7, 1e-9));
   CHECK(fault_below(open, "pots_depth") != nullptr);
@@ -86,7 +131,7 @@ TEST_CASE("A length that can't be stays in its field with the reason, and the po
 
 TEST_CASE("Every shape can be chosen and is drawn", "[trees_page]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
+  keep_tray(open);
   auto* shapes = open.find<QComboBox>("pots_shape");
   REQUIRE(shapes->count() == 9);
   for (int shape = 0; shape < shapes->count(); ++shape) {
@@ -100,7 +145,7 @@ TEST_CASE("Every shape can be chosen and is drawn", "[trees_page]") {
 
 TEST_CASE("A water fill overrides the lengths and the difference is shown", "[trees_page]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
+  keep_tray(open);
   retype(open, "pots_freeboard", local("0"));
   // 30 x 20 x 7 cm hold 4200 mL; 4620 mL are a tenth more.
   retype(open, "pots_water_fill", local("4620"));
@@ -110,7 +155,7 @@ TEST_CASE("A water fill overrides the lengths and the difference is shown", "[tr
 
 TEST_CASE("A pot is taken while a living tree stands in it", "[trees_page]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
+  keep_tray(open);
   const auto pot = open.record->workbook().all<RecordedContainer>().front().id;
   CHECK(free_pots(open.record->workbook()).size() == 1);
   open.trigger("action_add_tree");
@@ -150,7 +195,7 @@ TEST_CASE("A repotting on a day that is none is refused and nothing is written",
 
 TEST_CASE("Undo takes back a typed length of a pot in one step", "[trees_page]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
+  keep_tray(open);
   retype(open, "pots_rim_length", local("42.5"));
   open.press(Qt::Key_Return);
   CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(42.5, 1e-9));
@@ -164,7 +209,7 @@ namespace {
 class PlannedTree {
  public:
   explicit PlannedTree(SpeciesGroup group = SpeciesGroup::deciduous_developing) {
-    open.trigger("action_add_pot");
+    keep_tray(open);
     RecordedContainer larger = open.record->workbook().all<RecordedContainer>().front().record;
     const auto present = open.record->workbook().all<RecordedContainer>().front().id;
     larger.container.name = "larger";
@@ -202,6 +247,15 @@ TEST_CASE("A plan begins with the tree's group, its present pot as root mass and
   REQUIRE(planned.tab().desk().worked() != nullptr);
   CHECK(planned.tab().desk().worked()->fits);
   CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("1.")));
+}
+
+TEST_CASE("Asked again for the plan of a tree, the one it has comes to the front", "[trees_page]") {
+  PlannedTree planned;
+  OpenWindow& open = planned.open;
+  open.window.record_pages()->show_trees();
+  open.window.record_pages()->trees().show_trees();
+  for (int again = 0; again < 3; ++again) open.trigger("action_plan_tree");
+  CHECK(open.record->workbook().count(RecordKind::root_mass_plan) == 1);
 }
 
 TEST_CASE("A tree of no group gets no plan and the reason stands beside it", "[trees_page][refuses]") {

@@ -127,6 +127,18 @@ TEST_CASE("Ctrl+K finds a bag by number or word, a mix, and what to do", "[windo
   words->setText(QStringLiteral("pines mix"));
   QTest::keyClick(words, Qt::Key_Return);
   CHECK(open.bench.state().mix_name == QStringLiteral("pines"));
+  for (const auto& [number, list_name] : {std::pair{"TR-03", "trees_table"}, {"POT-02", "pots_table"}, {"RP-02", "plans_table"}}) {
+    open.trigger("action_jump");
+    words->setText(QLatin1String(number));
+    QTest::keyClick(words, Qt::Key_Return);
+    auto* there = open.find<QTableView>(list_name);
+    CHECK(there->isVisible());
+    CHECK(there->currentIndex().siblingAtColumn(0).data().toString() == QLatin1String(number));
+  }
+  open.trigger("action_jump");
+  words->setText(QStringLiteral("RD-02"));
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK(open.find("day_page")->isVisible());
   open.trigger("action_jump");
   words->setText(QStringLiteral("settings"));
   QTest::keyClick(words, Qt::Key_Return);

@@ -41,8 +41,6 @@ std::optional<Band> band_of(const BenchState& state, FieldReader& read) {
   return Band{*from, *to};
 }
 
-bool takes_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
-
 /// What the keys of the two lengths of a section are called for this shape.
 const char* first_key(Shape shape) {
   switch (shape) {
@@ -56,14 +54,15 @@ const char* first_key(Shape shape) {
 
 std::optional<Section> section_of(Shape shape, const QString& length, const QString& width, const std::string& place, FieldReader& read) {
   const auto first = read.length(length, place + first_key(shape));
-  if (!takes_width(shape)) return first ? std::optional(Section{*first, *first}) : std::nullopt;
+  if (!has_width(shape)) return first ? std::optional(Section{*first, *first}) : std::nullopt;
   const auto second = read.length(width, place + "/width_cm");
   if (first && !second && width.trimmed().isEmpty()) read.missing(place + "/width_cm");
   if (second && !first && length.trimmed().isEmpty()) read.missing(place + "/length_cm");
   return first && second ? std::optional(Section{*first, *second}) : std::nullopt;
 }
 
-/// The container as typed. Empty while rim or depth are not typed yet, and where something is wrong.
+}  // namespace
+
 std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   const std::size_t before = faults.size();
   FieldReader read(faults);
@@ -93,6 +92,8 @@ std::optional<Container> container_of(const PotSheet& sheet, Faults& faults) {
   for (const Problem& problem : problems) read.fault(problem.where.pointer, problem);
   return problems.empty() ? std::optional(pot) : std::nullopt;
 }
+
+namespace {
 
 bool is_left_out(const ComponentSheet& sheet, const ComponentEvaluation& evaluation) {
   if (evaluation.state == SheetState::empty && evaluation.faults.empty() && sheet.material.isEmpty()) return true;

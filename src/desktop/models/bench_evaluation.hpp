@@ -26,6 +26,9 @@ namespace gritwright::desktop {
 /// Problems by the place they stand beside: the JSON pointer the engine uses ("/retained/2/mass_g", "/dry_mass_g").
 using Faults = std::multimap<std::string, Problem>;
 
+/// The container as typed. Empty while rim or depth are not typed yet, and where something is wrong.
+[[nodiscard]] std::optional<Container> container_of(const PotSheet& sheet, Faults& faults);
+
 enum class SheetState {
   empty,       ///< nothing typed yet
   begun,       ///< rows typed, no starting mass and no pan: no base for percentages

@@ -19,6 +19,17 @@ ComponentSheet empty_component(const QString& name) {
   return component;
 }
 
+bool has_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
+
+SieveSheet same_stack(const SieveSheet& sheet) {
+  SieveSheet next;
+  next.measure = sheet.measure;
+  for (const PanText& row : sheet.rows) next.rows.push_back({row.aperture, {}, row.tare});
+  next.pan.tare = sheet.pan.tare;
+  next.sieve_diameter = sheet.sieve_diameter;
+  return next;
+}
+
 BenchState empty_bench() {
   BenchState state;
   const auto name = [](int number) { return QCoreApplication::translate("BenchState", "Component %1").arg(number); };

@@ -75,6 +75,9 @@ struct ComponentSheet {
   friend bool operator==(const ComponentSheet&, const ComponentSheet&) = default;
 };
 
+/// True for shapes with a length and a width; the others have one diameter.
+[[nodiscard]] bool has_width(Shape shape);
+
 struct PotSheet {
   Shape shape = Shape::rectangular;
   QString rim_length;  ///< also diameter, or across flats
@@ -115,6 +118,9 @@ inline constexpr std::size_t most_components = 6;
 
 /// A component with the sieves of the default set and nothing typed.
 [[nodiscard]] ComponentSheet empty_component(const QString& name);
+
+/// The sieves, pans and way of measuring of a sheet with nothing weighed yet: the next sample goes onto the same ones.
+[[nodiscard]] SieveSheet same_stack(const SieveSheet& sheet);
 
 /// Two empty components, no pot, our defaults for filling.
 [[nodiscard]] BenchState empty_bench();

@@ -243,7 +243,7 @@ void DayPage::add_day_rows() {
                     if (!litres) return litres.problems();
                     return save(tr("scoop"), [&](RepottingDay& d) { d.scoop = *litres ? std::optional(loose_l(**litres)) : std::nullopt; });
                   }});
-  day_form_->add({QStringLiteral("day_settling"), tr("Settling"), Kind::percent, tr("empty: as learnt, else none"),
+  day_form_->add({QStringLiteral("day_settling"), tr("Settling"), Kind::percent, tr("empty: of the mix, else as learnt, else 0 %"),
                   shown([](const RepottingDay& d) { return d.settling.value() > 0 ? number_text(d.settling.value() * 100, 6) : QString(); }), [this](const QString& text) {
                     const auto share = typed_share(text);
                     if (!share) return share.problems();

@@ -102,8 +102,6 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
     fill_list();
   });
   connect(leave, &QPushButton::clicked, this, &ManualPage::left);
-  read_pages();
-  fill_list();
 }
 
 // The index names the pages and their order, so that none is listed twice or forgotten.
@@ -122,6 +120,8 @@ void ManualPage::read_pages() {
 }
 
 void ManualPage::fill_list() {
+  // Read when it is first opened: most starts of the program never do.
+  if (all_.empty()) read_pages();
   const QStringList words = words_in(words_->text());
   const QSignalBlocker quiet(list_);
   list_->clear();
@@ -195,6 +195,7 @@ void ManualPage::keyPressEvent(QKeyEvent* event) {
 // Pictures take the width and the colours the page has now.
 void ManualPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
+  if (list_->count() == 0 && words_->text().isEmpty()) fill_list();
   if (!current().isEmpty()) reader_->reload();
 }
 

@@ -25,8 +25,6 @@ namespace gritwright::desktop {
 
 namespace {
 
-constexpr std::size_t most_figures = 8;  // of a pot test
-
 QLabel* measure_words(QWidget* parent, const char* object_name, const char* role = nullptr) {
   auto* label = new QLabel(parent);
   label->setObjectName(QLatin1String(object_name));
@@ -118,10 +116,6 @@ QWidget* MeasurePage::answer_side() {
   layout->setSpacing(8);
   figures_ = new FigurePanel(side);
   layout->addWidget(figures_);
-  // All its rows before the button below it, so that Tab goes from above to below.
-  FigureGroup most;
-  most.figures.resize(most_figures);
-  figures_->show_group(most);
   state_ = measure_words(side, "measure_state");
   layout->addWidget(state_);
   questions_ = measure_words(side, "measure_questions");
@@ -219,13 +213,6 @@ void MeasurePage::build_form() {
     }
     form_->set_units(units_);
     form_place_->addWidget(form_);
-    // The boxes above come first, then the fields, then what follows from them.
-    auto* before = findChild<QWidget*>(QStringLiteral("put_away_measuring"));
-    for (const ProtocolField& field : fields) {
-      auto* edit = form_->findChild<QWidget*>(QStringLiteral("measure_") + field.key);
-      setTabOrder(before, edit);
-      before = edit;
-    }
     form_->show();
   }
   refresh();

@@ -17,6 +17,8 @@
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
+#include "widgets/new_pot_form.hpp"
+#include "widgets/pot_form.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 
@@ -27,7 +29,6 @@ namespace {
 Result<double> pot_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 Result<Length> pot_length(const std::string& text) { return parse_length(text, LengthUnit::centimetre); }
 
-bool lengths_have_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
 bool is_table(Shape shape) { return shape == Shape::profile; }
 bool has_floor_edge(Shape shape) { return shape != Shape::bowl && shape != Shape::profile; }
 
@@ -37,7 +38,7 @@ QString cm_or_empty(Length length) { return length.value() == 0 ? QString() : cm
 /// Round shapes carry their diameter in both.
 void set_side(Section& section, Shape shape, Length length) {
   section.length = length;
-  if (!lengths_have_width(shape)) section.width = length;
+  if (!has_width(shape)) section.width = length;
 }
 
 /// "0 450; 4 520": heights and areas from the floor up.
@@ -78,7 +79,15 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   QPushButton* add = list_->add_button(QStringLiteral("pots_add"), tr("Add a &pot"));
   connect(add, &QPushButton::clicked, this, &PotsTab::add_pot);
   splitter->addWidget(list_);
-  splitter->addWidget(new ColumnScroll(form_side(), splitter));
+  auto* column = new QWidget(splitter);
+  auto* forms = new QVBoxLayout(column);
+  forms->setContentsMargins(0, 0, 0, 0);
+  fresh_ = new NewPotForm(column);
+  fresh_->hide();
+  forms->addWidget(fresh_);
+  forms->addWidget(form_side(), 1);
+  forms->addStretch(0);
+  splitter->addWidget(new ColumnScroll(column, splitter));
   splitter->addWidget(answer_side());
   splitter->setSizes({390, 400, 470});
   splitter->setStretchFactor(2, 1);
@@ -86,6 +95,12 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   connect(list_, &RecordListSide::chosen, this, &PotsTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::container, id.toStdString()}); });
   connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);
+  connect(fresh_, &NewPotForm::typed, this, &PotsTab::refresh);
+  connect(fresh_, &NewPotForm::keep_wanted, this, &PotsTab::keep_fresh);
+  connect(fresh_, &NewPotForm::left, this, [this] {
+    fresh_->hide();
+    refresh();
+  });
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &PotsTab::refresh);
   form_->refresh(true);
@@ -122,10 +137,8 @@ QWidget* PotsTab::form_side() {
   shapes_ = new QComboBox(form_);
   shapes_->setObjectName(QStringLiteral("pots_shape"));
   shapes_->setAccessibleName(tr("Shape"));
-  const std::pair<Shape, QString> shapes[] = {{Shape::rectangular, tr("rectangle")}, {Shape::oval, tr("oval")}, {Shape::round, tr("round")}, {Shape::hexagonal, tr("hexagon")},
-                                              {Shape::octagonal, tr("octagon")}, {Shape::drum, tr("drum, lip turned in")},
-                                              {Shape::superellipse, tr("rectangle with soft corners")}, {Shape::bowl, tr("bowl")}, {Shape::profile, tr("table of areas")}};
-  for (const auto& [shape, name] : shapes) shapes_->addItem(name, static_cast<int>(shape));
+  for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
+  shapes_->addItem(tr("table of areas"), static_cast<int>(Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) { set_shape(static_cast<Shape>(shapes_->itemData(index).toInt())); });
   form_->add(tr("&Shape"), shapes_);
   add_length_rows();
@@ -153,7 +166,7 @@ void PotsTab::add_length_rows() {
   };
   const auto named = [shape](const QString& length, const QString& diameter, const QString& flats) {
     return [=] {
-      if (lengths_have_width(shape())) return length;
+      if (has_width(shape())) return length;
       return shape() == Shape::hexagonal || shape() == Shape::octagonal ? flats : diameter;
     };
   };
@@ -164,7 +177,7 @@ void PotsTab::add_length_rows() {
   form_->add({QStringLiteral("pots_rim_width"), tr("Rim, width"), Kind::length, tr("inside, at the rim"),
               editor_.shown([](const RecordedContainer& c) { return cm_text(c.container.rim.width); }),
               editor_.taken(tr("rim width"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.rim.width = value.value_or(Length{}); }),
-              [shape] { return lengths_have_width(shape()); }});
+              [shape] { return has_width(shape()); }});
   form_->add({QStringLiteral("pots_middle"), tr("Middle, diameter"), Kind::length, tr("inside, at half the depth"),
               editor_.shown([](const RecordedContainer& c) { return c.container.middle ? cm_text(c.container.middle->length) : QString(); }),
               editor_.taken(tr("middle"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.middle = Section{value.value_or(Length{}), value.value_or(Length{})}; }),
@@ -184,7 +197,7 @@ void PotsTab::add_length_rows() {
                 if (!c.container.base) c.container.base = c.container.rim;
                 c.container.base->width = *value;
               }),
-              [shape] { return lengths_have_width(shape()) && has_floor_edge(shape()); }});
+              [shape] { return has_width(shape()) && has_floor_edge(shape()); }});
   form_->add({QStringLiteral("pots_exponent"), tr("Corner exponent"), Kind::number, tr("2 an ellipse, 4 soft corners, 6 nearly square"),
               editor_.shown([](const RecordedContainer& c) { return c.container.exponent ? number_text(*c.container.exponent, 4) : QString(); }),
               editor_.taken(tr("corner exponent"), pot_number, [](RecordedContainer& c, std::optional<double> value) { c.container.exponent = value; }),
@@ -279,7 +292,7 @@ void PotsTab::set_shape(Shape shape) {
       if (in_cm2(pot.areas.front().area) <= 0) pot.areas.front().area = area_cm2(0);
     }
     pot.shape = shape;
-    if (!lengths_have_width(shape)) {
+    if (!has_width(shape)) {
       pot.rim.width = pot.rim.length;
       if (pot.base) pot.base->width = pot.base->length;
     }
@@ -307,21 +320,26 @@ void PotsTab::showEvent(QShowEvent* event) {
 void PotsTab::set_units(UnitSystem units) {
   units_ = units;
   form_->set_units(units);
+  fresh_->set_units(units);
   refresh();
 }
 
 void PotsTab::add_pot() {
-  RecordedContainer fresh;
-  fresh.container.name = tr("new pot").toStdString();
-  fresh.container.rim = {length_cm(30), length_cm(20)};
-  fresh.container.depth = depth_cm(7);
-  fresh.container.freeboard = depth_cm(0.5);
-  const QString id = book_.add(fresh, tr("pot added"));
+  fresh_->begin();
+  refresh();
+}
+
+void PotsTab::keep_fresh() {
+  if (!fresh_->pot()) return;
+  RecordedContainer pot;
+  pot.container = *fresh_->pot();
+  const QString id = book_.add(pot, tr("pot added"));
   if (id.isEmpty()) return;
+  fresh_->forget();
+  fresh_->hide();
   list_->show_record(id);
-  auto* name = form_->findChild<QLineEdit*>(QStringLiteral("pots_name"));
-  name->setFocus();
-  name->selectAll();
+  refresh();
+  form_->findChild<QLineEdit*>(has_floor_edge(pot.container.shape) ? QStringLiteral("pots_base_length") : QStringLiteral("pots_freeboard"))->setFocus();
 }
 
 void PotsTab::remove_pot() {
@@ -337,6 +355,7 @@ void PotsTab::remove_pot() {
 
 void PotsTab::chosen() {
   gone_->leave();
+  fresh_->hide();
   book_.end_typing();
   form_->refresh(true);
   refresh();
@@ -344,12 +363,15 @@ void PotsTab::chosen() {
 
 void PotsTab::refresh() {
   if (!isVisible()) return;
+  const RecordEditor<RecordedContainer>::ReadOnce once(editor_);
   const auto stored = editor_.record();
-  details_->setVisible(stored || gone_->is_holding());
-  drawing_->show_pot(stored ? &stored->record.container : nullptr, units_);
+  const bool adding = !fresh_->isHidden();
+  const bool shown = stored && !adding;
+  details_->setVisible(shown || (gone_->is_holding() && !adding));
+  drawing_->show_pot(adding ? (fresh_->pot() ? &*fresh_->pot() : nullptr) : stored ? &stored->record.container : nullptr, units_);
   findChild<PictureTabs*>()->refresh_table();
-  figures_->setVisible(stored.has_value());
-  if (!stored) return;
+  figures_->setVisible(shown);
+  if (!shown) return;
   gone_->is_back();
   form_->refresh(false);
   shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(stored->record.container.shape)));

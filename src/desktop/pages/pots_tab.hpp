@@ -11,7 +11,11 @@ class QLabel;
 namespace gritwright::desktop {
 
 class FigurePanel;
+<<<<<<< HEAD
 class GoneNotice;
+=======
+class NewPotForm;
+>>>>>>> f48da89 (Begin a pot without lengths, choose a kept one for a mix, and lay out pages and Tab as they are read)
 class PotDrawing;
 class RecordForm;
 class RecordListSide;
@@ -22,6 +26,7 @@ class PotsTab : public QWidget {
  public:
   explicit PotsTab(RecordBook& book, QWidget* parent = nullptr);
 
+  /// Begins one: it is kept once its lengths are there.
   void add_pot();
   void remove_pot();
   void set_units(UnitSystem units);
@@ -38,6 +43,7 @@ class PotsTab : public QWidget {
   void add_paper_rows();
   void set_shape(Shape shape);
   void chosen();
+  void keep_fresh();
   void refresh();
   /// Trees that stand in the pot, or that it is free.
   [[nodiscard]] QString state_of(const std::string& id);
@@ -45,6 +51,7 @@ class PotsTab : public QWidget {
   RecordBook& book_;
   RecordListSide* list_ = nullptr;
   RecordEditor<RecordedContainer> editor_;
+  NewPotForm* fresh_ = nullptr;
   RecordForm* form_ = nullptr;
   GoneNotice* gone_ = nullptr;
   QComboBox* shapes_ = nullptr;

@@ -74,6 +74,8 @@ QLabel* plan_fault_label(QWidget* parent, const char* object_name) {
 
 RecordForm* RootPlanTab::new_form(QWidget* parent) {
   auto* form = new RecordForm(parent);
+  // Clear of the line below the tabs.
+  form->layout()->setContentsMargins(0, 8, 0, 0);
   connect(form, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
   forms_.push_back(form);
   return form;

@@ -93,7 +93,7 @@ QWidget* RootPlanTab::list_side() {
   auto* line = new QHBoxLayout;
   auto* label = new QLabel(tr("&Tree"), side);
   // An underlined first letter is drawn without the kerning that its width was measured with.
-  label->setContentsMargins(0, 0, 2, 0);
+  label->setContentsMargins(0, 0, 6, 0);
   trees_ = plan_choice(side, "plan_tree", tr("Tree to plan for"));
   label->setBuddy(trees_);
   auto* add = new QPushButton(tr("&Begin a plan"), side);
@@ -143,7 +143,7 @@ QWidget* RootPlanTab::answer_side() {
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));
   label->setBuddy(plans_);
   connect(plans_, &QComboBox::activated, this, [this](int index) { desk_->choose(static_cast<std::size_t>(index)); });
-  done_ = new QPushButton(tr("Write into &history"), top);
+  done_ = new QPushButton(tr("Write into histor&y"), top);
   done_->setObjectName(QStringLiteral("plan_done"));
   done_->setAccessibleName(tr("Done: write this plan into the tree's history"));
   done_->setMinimumHeight(28);
@@ -151,10 +151,10 @@ QWidget* RootPlanTab::answer_side() {
   line->addWidget(label);
   line->addWidget(plans_, 1);
   line->addWidget(done_);
-  auto* print = new QPushButton(tr("&Print..."), top);
+  auto* print = new QPushButton(tr("Pri&nt..."), top);
   print->setObjectName(QStringLiteral("plan_print"));
   print->setAccessibleName(tr("Print the root-plan sheet"));
-  auto* pdf = new QPushButton(tr("PD&F..."), top);
+  auto* pdf = new QPushButton(tr("P&DF..."), top);
   pdf->setObjectName(QStringLiteral("plan_pdf"));
   pdf->setAccessibleName(tr("Save the root-plan sheet as PDF"));
   for (QPushButton* button : {print, pdf}) {
@@ -325,6 +325,8 @@ void RootPlanTab::set_units(UnitSystem units) {
 }
 
 void RootPlanTab::chosen() {
+  // Worked out when it is looked at, not because the list was read.
+  if (!isVisible()) return;
   if (list_->current() != desk_->current()) gone_->leave();
   book_.end_typing();
   desk_->open(list_->current());

@@ -107,7 +107,15 @@ QWidget* SievingPage::inputs() {
   tabs_->addTab(sheet_, tr("Sieve test"));
   tabs_->addTab(new GrainForm(bench_, tabs_), tr("Grain"));
   layout->addWidget(tabs_, 1);
-  return new ColumnScroll(column, this);
+  // Outside of what scrolls: it is looked at after every pan.
+  auto* side = new QWidget(this);
+  auto* rows = new QVBoxLayout(side);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(4);
+  rows->addWidget(new ColumnScroll(column, side), 1);
+  sheet_->balance().setContentsMargins(10, 0, 10, 0);
+  rows->addWidget(&sheet_->balance());
+  return side;
 }
 
 QWidget* SievingPage::answers() {

@@ -159,11 +159,8 @@ void PartsPanel::add_component() {
   const QString name = tr("Component %1").arg(bench_.state().components.size() + 1);
   bench_.edit(tr("new component"), {}, [&](BenchState& state) {
     ComponentSheet fresh = empty_component(name);
-    // The same stack as before: a grower sieves with the sieves at hand.
-    const auto& rows = state.components.empty() ? fresh.sheet.rows : state.components.back().sheet.rows;
-    std::vector<PanText> stack;
-    for (const PanText& row : rows) stack.push_back({row.aperture, {}, {}});
-    fresh.sheet.rows = stack;
+    // A grower sieves with the sieves and pans at hand.
+    if (!state.components.empty()) fresh.sheet = same_stack(state.components.back().sheet);
     state.components.push_back(fresh);
   });
   bench_.set_current_component(static_cast<int>(bench_.state().components.size()) - 1);

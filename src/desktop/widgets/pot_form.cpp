@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "field_form.hpp"
 #include "text.hpp"
@@ -14,21 +15,35 @@ TextPlace pot_text(QString PotSheet::*member) {
   return [member](BenchState& state) -> QString* { return &(state.pot.*member); };
 }
 
-bool has_width(Shape shape) { return shape == Shape::rectangular || shape == Shape::oval || shape == Shape::superellipse || shape == Shape::bowl; }
-
 }  // namespace
 
+std::vector<std::pair<Shape, QString>> pot_shapes() {
+  return {{Shape::rectangular, PotForm::tr("rectangle")}, {Shape::oval, PotForm::tr("oval")}, {Shape::round, PotForm::tr("round")}, {Shape::hexagonal, PotForm::tr("hexagon")},
+          {Shape::octagonal, PotForm::tr("octagon")}, {Shape::drum, PotForm::tr("drum, lip turned in")}, {Shape::superellipse, PotForm::tr("rectangle with soft corners")},
+          {Shape::bowl, PotForm::tr("bowl")}};
+}
+
 PotForm::PotForm(Bench& bench, QWidget* parent)
-    : QWidget(parent), bench_(bench), form_(new FieldForm(bench, [&bench] { return &bench.evaluation().faults; }, this)), shapes_(new QComboBox(this)) {
+    : QWidget(parent),
+      bench_(bench),
+      form_(new FieldForm(bench, [&bench] { return &bench.evaluation().faults; }, this)),
+      kept_(new QComboBox(this)),
+      shapes_(new QComboBox(this)) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(10, 8, 10, 8);
+  kept_->setObjectName(QStringLiteral("pot_kept"));
+  kept_->setAccessibleName(tr("One of your pots"));
+  kept_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  kept_->setMinimumContentsLength(10);
+  form_->add(tr("&Your pots"), kept_);
+  connect(kept_, &QComboBox::activated, this, [this](int index) {
+    if (index > 0) emit pot_wanted(kept_->itemData(index).toString());
+    refresh();
+  });
+  set_pots({});
   shapes_->setObjectName(QStringLiteral("pot_shape"));
   shapes_->setAccessibleName(tr("Shape"));
-  const std::pair<Shape, QString> shapes[] = {
-      {Shape::rectangular, tr("rectangle")},  {Shape::oval, tr("oval")},      {Shape::round, tr("round")},
-      {Shape::hexagonal, tr("hexagon")},      {Shape::octagonal, tr("octagon")}, {Shape::drum, tr("drum, lip turned in")},
-      {Shape::superellipse, tr("rectangle with soft corners")}, {Shape::bowl, tr("bowl")}};
-  for (const auto& [shape, name] : shapes) shapes_->addItem(name, static_cast<int>(shape));
+  for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
   form_->add(tr("Sha&pe"), shapes_);
   connect(shapes_, &QComboBox::activated, this, [this](int index) {
     bench_.edit(tr("shape of the pot"), {}, [&](BenchState& state) {
@@ -84,7 +99,7 @@ void PotForm::add_fill() {
               tr("rise in the middle; none if empty"), {}, {}, {}});
   form_->add({QStringLiteral("saucer"), tr("Sa&ucer water"), Kind::length, [] { return tr("saucer of the pot"); }, pot_text(&PotSheet::saucer), {"/saucer_cm"},
               tr("standing water above the floor"), {}, {}, {}});
-  form_->add({QStringLiteral("wick"), tr("Wic&k or ground"), Kind::length, [] { return tr("wick of the pot"); }, pot_text(&PotSheet::wick), {"/wick_cm"},
+  form_->add({QStringLiteral("wick"), tr("Wick or ground"), Kind::length, [] { return tr("wick of the pot"); }, pot_text(&PotSheet::wick), {"/wick_cm"},
               tr("length below the floor"), {}, {}, {}});
   form_->add({QStringLiteral("tilt"), tr("Ti&lt, degrees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
               tr("about the length; level if empty"), {}, {}, {}});
@@ -101,6 +116,20 @@ QString PotForm::settling_hint() const {
   return evaluation.settled_by == SettledBy::grains ? tr("empty: %1, by your jug tests").arg(percent) : tr("empty: %1, worked in; 0 if poured").arg(percent);
 }
 
-void PotForm::refresh() { shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(bench_.state().pot.shape))); }
+void PotForm::set_pots(std::vector<KeptPot> pots) {
+  pots_ = std::move(pots);
+  kept_->clear();
+  kept_->addItem(pots_.empty() ? tr("none is kept yet") : tr("as typed, or choose one"), QString());
+  for (const KeptPot& pot : pots_) kept_->addItem(QStringLiteral("%1 %2").arg(pot.id, pot.name), pot.id);
+  kept_->setEnabled(!pots_.empty());
+  refresh();
+}
+
+void PotForm::refresh() {
+  // Whose lengths are typed is told by the lengths, so that a changed one no longer passes for the pot.
+  const auto same = std::ranges::find(pots_, bench_.state().pot, &KeptPot::sheet);
+  kept_->setCurrentIndex(same == pots_.end() ? 0 : 1 + static_cast<int>(same - pots_.begin()));
+  shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(bench_.state().pot.shape)));
+}
 
 }  // namespace gritwright::desktop

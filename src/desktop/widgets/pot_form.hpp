@@ -1,7 +1,10 @@
 #pragma once
 #include <QWidget>
+#include <utility>
+#include <vector>
 
 #include "models/bench.hpp"
+#include "models/pot_library.hpp"
 
 class QComboBox;
 
@@ -9,11 +12,20 @@ namespace gritwright::desktop {
 
 class FieldForm;
 
-/// The container: shape, inside lengths, fill line and how the mix is placed.
+/// The shapes whose lengths can be typed, by the names they are chosen by.
+[[nodiscard]] std::vector<std::pair<Shape, QString>> pot_shapes();
+
+/// The container: one of the grower's own or shape, inside lengths, fill line and how the mix is placed.
 class PotForm : public QWidget {
   Q_OBJECT
  public:
   explicit PotForm(Bench& bench, QWidget* parent = nullptr);
+
+  /// The pots to choose from.
+  void set_pots(std::vector<KeptPot> pots);
+
+ signals:
+  void pot_wanted(const QString& id);
 
  private:
   void refresh();
@@ -23,6 +35,8 @@ class PotForm : public QWidget {
 
   Bench& bench_;
   FieldForm* form_;
+  std::vector<KeptPot> pots_;
+  QComboBox* kept_;
   QComboBox* shapes_;
 };
 

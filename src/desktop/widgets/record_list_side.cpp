@@ -63,7 +63,6 @@ QPushButton* RecordListSide::add_button(const QString& object_name, const QStrin
   button->setAccessibleName(name.remove(u'&'));
   button->setMinimumHeight(28);
   tools_->addWidget(button);
-  setTabOrder(button, table_);
   return button;
 }
 

@@ -80,7 +80,6 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
   balance_->setObjectName(QStringLiteral("balance"));
   balance_->setWordWrap(true);
   balance_->setProperty("role", "figure");
-  layout->addWidget(balance_);
   checks_->setObjectName(QStringLiteral("sheet_checks"));
   checks_->setWordWrap(true);
   checks_->setTextFormat(Qt::PlainText);

@@ -18,6 +18,8 @@ class SheetEditor : public QWidget {
   explicit SheetEditor(Bench& bench, QWidget* parent = nullptr);
 
   [[nodiscard]] SieveTable& table() { return *table_; }
+  /// Running sum and loss, for whoever lays them out where they stay in view.
+  [[nodiscard]] QLabel& balance() { return *balance_; }
 
  private:
   void refresh();
