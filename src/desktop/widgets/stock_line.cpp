@@ -1,7 +1,7 @@
 #include "stock_line.hpp"
 
 #include <QComboBox>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -52,7 +52,7 @@ StockLine::StockLine(RecordBook& book, const Catalogue& catalogue, const QString
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(4);
-  auto* line = new QHBoxLayout;
+  auto* line = new QGridLayout;
   reason_->setObjectName(prefix + QStringLiteral("_stock_reason"));
   reason_->setAccessibleName(tr("What happened to the grain"));
   for (const auto& [reason, text] : {std::pair{StockReason::counted, tr("counted, left")}, {StockReason::used, tr("used")}, {StockReason::spilt, tr("spilt")},
@@ -73,11 +73,15 @@ StockLine::StockLine(RecordBook& book, const Catalogue& catalogue, const QString
   fault_->setProperty("role", "fault");
   fault_->setWordWrap(true);
   fault_->hide();
-  of_->setBuddy(amount_);
-  line->addWidget(of_);
-  line->addWidget(reason_);
-  line->addWidget(amount_, 1);
-  line->addWidget(enter_button);
+  of_->setBuddy(reason_);
+  auto* how_much = new QLabel(tr("How much"), this);
+  how_much->setBuddy(amount_);
+  line->addWidget(of_, 0, 0);
+  line->addWidget(reason_, 0, 1, 1, 2);
+  line->addWidget(how_much, 1, 0);
+  line->addWidget(amount_, 1, 1);
+  line->addWidget(enter_button, 1, 2);
+  line->setColumnStretch(1, 1);
   layout->addLayout(line);
   layout->addWidget(fault_);
   connect(enter_button, &QPushButton::clicked, this, &StockLine::enter);
