@@ -16,6 +16,9 @@ struct MaterialWord {
   std::string_view text;
   Value value;
 };
+// Clang 16 does not find it by itself.
+template <class Value>
+MaterialWord(const char*, Value) -> MaterialWord<Value>;
 constexpr std::array figure_kinds{MaterialWord{"measured", FigureKind::measured}, MaterialWord{"derived", FigureKind::derived},
                                   MaterialWord{"typical", FigureKind::typical}};
 constexpr std::array moisture_bases{MaterialWord{"oven-dry", MoistureBasis::oven_dry}, MaterialWord{"air-dry", MoistureBasis::air_dry},
