@@ -190,6 +190,38 @@ TEST_CASE("A found recipe becomes a version of a mix, lies on the bench, and can
   CHECK(open.record->workbook().count(RecordKind::mix) == 0);
 }
 
+TEST_CASE("What pot tests taught of a material counts in the search, is told, and is what the bench shows of the kept recipe", "[find_parts]") {
+  FindWindow open;
+  MixVersion tested;
+  tested.mix = *open.bench.evaluation().mix;
+  tested.mix.name = "tested, invented";
+  tested.mix.water.k_cm_mm = 6;
+  tested.calibrated_by = RecordRef{RecordKind::pot_test, "T-07"};
+  open.choose("find_group", 3);
+  open.searched();
+  REQUIRE(open.finder().found() != nullptr);
+  CHECK(open.finder().found()->answer.recipes.front().water == RetentionConstants{});
+  CHECK_FALSE(open.find<QLabel>("recipe_sentences")->text().contains(QStringLiteral("T-07")));
+
+  open.record->add(tested, QStringLiteral("mix"));
+  QApplication::processEvents();
+  // The answer of before answers another question now.
+  CHECK(open.finder().is_stale());
+  open.searched();
+  const RatedRecipe first = open.finder().found()->answer.recipes.front();
+  CHECK(first.water.k_cm_mm < RetentionConstants{}.k_cm_mm);
+  CHECK(first.water.k_cm_mm >= 6);
+  const QString told = open.find<QLabel>("recipe_sentences")->text();
+  CHECK(told.contains(QStringLiteral("T-07")));
+  open.find<QPushButton>("keep_recipe")->click();
+  QApplication::processEvents();
+  const BenchEvaluation& bench = open.bench.evaluation();
+  REQUIRE(bench.pooled.has_value());
+  CHECK_THAT(bench.mix->water.k_cm_mm, Catch::Matchers::WithinRel(first.water.k_cm_mm, 1e-9));
+  REQUIRE(bench.water.has_value());
+  CHECK_THAT(bench.water->air_filled_porosity.value(), Catch::Matchers::WithinAbs(first.pots.at(first_pot).air_filled_porosity.value(), 1e-6));
+}
+
 TEST_CASE("Reserved grain is missing from the next search", "[find_parts]") {
   DemonstrationSearch open;
   PartsFinder& finder = open.finder();

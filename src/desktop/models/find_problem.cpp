@@ -9,6 +9,7 @@
 #include "gritwright/formats/number.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/prediction_score.hpp"
 #include "gritwright/models/recipe_search.hpp"
 #include "sheet_reader.hpp"
 #include "text.hpp"
@@ -31,6 +32,8 @@ class SetupReader {
       : bench_(bench), shelf_(shelf), sheet_(bench.state().find), setup_(setup), read_(setup.faults) {}
 
   void run() {
+    setup_.tested = bench_.known().tested;
+    for (const TestedOfRecord& one : setup_.tested) tested_.push_back(one.shares);
     setup_.grain = grain_to_choose_from(bench_, shelf_);
     candidates();
     form();
@@ -47,6 +50,7 @@ class SetupReader {
       const bool taken = typed == nullptr || typed->use == CandidateText::Use::by_shelf ? item.taken : typed->use == CandidateText::Use::taken;
       if (!taken) continue;
       Candidate candidate = item.candidate;
+      learn(candidate);
       if (typed != nullptr) {
         if (const auto stock = read_.volume_l(typed->stock, place_of(item.key, "/stock_l"))) candidate.stock = LooseVolume(*stock);
         if (const auto price = read_.number(typed->price, place_of(item.key, "/price_per_l"))) candidate.price = PricePerLitre(*price);
@@ -55,6 +59,13 @@ class SetupReader {
       setup_.taken.push_back(i);
       problem_.candidates.push_back(std::move(candidate));
     }
+  }
+
+  /// What pot tests of the record taught of its material, as a mix of it alone would have it.
+  void learn(Candidate& candidate) const {
+    if (!candidate.component.material) return;
+    if (const auto pooled = pooled_for({{*candidate.component.material, 1.0}}, tested_))
+      candidate.learnt = LearntConstants{pooled->constants.k_cm_mm, pooled->constants.flooded_fill, pooled->constants.grain_fill};
   }
 
   void share(const CandidateText& typed, const std::string& name) {
@@ -200,6 +211,7 @@ class SetupReader {
   FindSetup& setup_;
   FieldReader read_;
   DesignProblem problem_;
+  std::vector<TestedShares> tested_;
   std::vector<Wish> shares_;
   std::vector<QString> keys_of_shares_;
   std::optional<PotVolume> filling_;  ///< of all pots

@@ -14,6 +14,7 @@ struct FindSetup {
   std::optional<DesignProblem> problem;  ///< absent while something is missing or wrong
   std::vector<ShelfItem> grain;          ///< all that may be chosen from
   std::vector<ShelfPot> further_pots;    ///< asked besides the first
+  std::vector<TestedOfRecord> tested;    ///< mixes whose pot tests taught the candidates' constants
   std::vector<std::size_t> taken;        ///< of them, the problem's candidates in its order
   std::vector<int> wish_of;              ///< row of each of the problem's wishes; -1 for a share of one candidate
   std::optional<MixedVolume> need;       ///< as typed, else one filling of each pot

@@ -7,6 +7,7 @@
 
 #include "bench_ranges.hpp"
 #include "gritwright/models/mix_spread.hpp"
+#include "gritwright/models/prediction_score.hpp"
 #include "gritwright/report/design_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "text.hpp"
@@ -81,7 +82,7 @@ QString proof_sentence(const FoundParts& found) {
 
 Mix mix_of(const FoundParts& found, const RatedRecipe& recipe) {
   Mix mix;
-  mix.water = found.problem().water;
+  mix.water = recipe.water;
   mix.settling = found.problem().settling;
   for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
     if (!(recipe.parts[i] > 0)) continue;
@@ -90,6 +91,35 @@ Mix mix_of(const FoundParts& found, const RatedRecipe& recipe) {
     mix.components.push_back(std::move(component));
   }
   return mix;
+}
+
+QString joined(QStringList names) {
+  names.sort();
+  names.removeDuplicates();
+  return names.join(QStringLiteral(", "));
+}
+
+/// The pot tests whose constants a recipe has; empty where it has the usual ones.
+std::optional<Note> learnt_note(const FoundParts& found, const RatedRecipe& recipe) {
+  if (recipe.water == found.problem().water) return std::nullopt;
+  std::vector<TestedShares> shares;
+  for (const TestedOfRecord& one : found.setup.tested) shares.push_back(one.shares);
+  const auto pooled = pooled_for(material_shares(mix_of(found, recipe)), shares);
+  if (!pooled) return std::nullopt;
+  QStringList tests, mixes, materials;
+  for (const std::size_t i : pooled->mixes) {
+    tests << to_qt(found.setup.tested[i].test);
+    mixes << to_qt(found.setup.tested[i].mix);
+  }
+  for (const std::string& material : pooled->materials) materials << to_qt(material);
+  return Note{"mix.pooled-from-tests",
+              Level::note,
+              {},
+              {{"tests", joined(tests).toStdString()},
+               {"mixes", joined(mixes).toStdString()},
+               {"materials", joined(materials).toStdString()},
+               {"percent", std::round(100 * pooled->known)},
+               {"k_cm_mm", recipe.water.k_cm_mm}}};
 }
 
 /// Draws of a recipe in a list of them.
@@ -191,6 +221,7 @@ QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSys
       sentences << FindResultText::tr("%1 is not sieved yet: its printed size stands in for its curve.").arg(to_qt(problem.candidates[i].component.name));
   }
   if (sentences.isEmpty()) sentences << FindResultText::tr("Holds every wish with room to spare.");
+  if (const auto learnt = learnt_note(found, recipe)) sentences << sentence_text(*learnt, units);
   return sentences;
 }
 
