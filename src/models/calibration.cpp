@@ -24,6 +24,7 @@ double normal_share_below(double score) { return 0.5 * std::erfc(-score / std::n
 /// One test as the chain sees it: theta_0 = f·voids + fixed + by_fill·w and CC by the mean saturation of its pot.
 struct Terms {
   const SaturationKernel* pot = nullptr;
+  LogSizes sizes{};
   double depth_cm = 0;
   double voids = 0;
   double fixed_grain_water = 0;
@@ -45,6 +46,17 @@ double sum_of_squares(const std::vector<Line>& lines, const std::vector<Terms>& 
     sum += miss * miss;
   }
   return sum;
+}
+
+bool state_has_volumes(const MixState& state) { return state.settled && state.envelope_grading && state.envelope_shares && state.particle_density; }
+
+LogSizes tested_sizes(const MixState& state) {
+  std::vector<double> log_sizes, shares;
+  for (const GradingPoint& point : *state.envelope_grading) {
+    log_sizes.push_back(std::log(in_mm(point.aperture)));
+    shares.push_back(point.passing.value());
+  }
+  return equal_volume_log_sizes(log_sizes, shares);
 }
 
 /// f as the flooded weights give it, for every grain fill.
@@ -74,13 +86,11 @@ class Fit {
  public:
   Fit(const Mix& mix, const MixState& state, std::span<const CalibrationTest> tests, const CalibrationPrior& prior)
       : prior_(prior), constants_(prior.constants) {
-    std::vector<double> log_sizes, shares;
-    for (const GradingPoint& point : *state.envelope_grading) {
-      log_sizes.push_back(std::log(in_mm(point.aperture)));
-      shares.push_back(point.passing.value());
+    for (const CalibrationTest& test : tests) {
+      const auto then = test.of ? mix_state(*test.of) : Result<MixState>(state);
+      if (then && state_has_volumes(*then)) add(test.of ? *test.of : mix, *then, test);
+      else add(mix, state, test);
     }
-    sizes_ = equal_volume_log_sizes(log_sizes, shares);
-    for (const CalibrationTest& test : tests) add(mix, state, test);
     gather_flooded_fill();
   }
 
@@ -111,6 +121,7 @@ class Fit {
     }
     Terms terms;
     terms.pot = &test.pot;
+    terms.sizes = tested_sizes(state);
     terms.depth_cm = in_cm(test.filled_depth);
     terms.voids = 1 - packing;
     for (std::size_t k = 0; k < mix.components.size(); ++k) {
@@ -151,7 +162,7 @@ class Fit {
   [[nodiscard]] std::vector<Line> lines_at(double log_k) const {
     std::vector<Line> lines;
     for (const Terms& test : weighed_) {
-      const double saturation = test.pot->mean(sizes_, std::exp(log_k), constants_.spread);
+      const double saturation = test.pot->mean(test.sizes, std::exp(log_k), constants_.spread);
       const double fill = flooded_fill_ ? flooded_fill_->at_no_grain_fill : constants_.flooded_fill;
       const double fill_slope = flooded_fill_ ? flooded_fill_->by_grain_fill : 0;
       lines.push_back({constants_.residual * (1 - saturation) + test.fixed_grain_water + test.voids * fill * saturation,
@@ -266,7 +277,7 @@ class Fit {
     sum.add(0, 1, usual.flooded_fill, widened * prior_.flooded_fill_deviation);
     for (const Terms& test : all_) {
       if (test.capacity) {
-        const double saturation = test.pot->mean(sizes_, std::exp(log_k), usual.spread);
+        const double saturation = test.pot->mean(test.sizes, std::exp(log_k), usual.spread);
         sum.add(test.grain_water_by_fill, test.voids * saturation,
                 *test.capacity - usual.residual * (1 - saturation) - test.fixed_grain_water, widened * prior_.capacity_deviation);
       }
@@ -341,7 +352,7 @@ class Fit {
   [[nodiscard]] std::vector<double> figures_of(const RetentionConstants& constants) const {
     std::vector<double> figures{constants.k_cm_mm, constants.grain_fill, constants.flooded_fill};
     for (const Terms& test : all_) {
-      const double saturation = test.pot->mean(sizes_, constants.k_cm_mm, constants.spread);
+      const double saturation = test.pot->mean(test.sizes, constants.k_cm_mm, constants.spread);
       const double saturated = constants.flooded_fill * test.voids;
       const double dry = std::min(constants.residual, saturated);
       figures.push_back(dry + (saturated - dry) * saturation + test.fixed_grain_water + test.grain_water_by_fill * constants.grain_fill);
@@ -359,7 +370,6 @@ class Fit {
 
   const CalibrationPrior& prior_;
   RetentionConstants constants_;
-  LogSizes sizes_{};
   std::vector<Terms> all_;
   std::vector<Terms> weighed_;  // with a capacity
   std::optional<FloodedFill> flooded_fill_;
@@ -460,7 +470,7 @@ ConstantsRange constants_range(const CalibratedBelief& belief, const RetentionSp
 
 std::optional<Calibration> calibrate(const Mix& mix, const MixState& state, std::span<const CalibrationTest> tests,
                                      const CalibrationPrior& prior) {
-  if (!state.settled || !state.envelope_grading || !state.envelope_shares || !state.particle_density) return std::nullopt;
+  if (!state_has_volumes(state)) return std::nullopt;
   return Fit(mix, state, tests, prior).run();
 }
 

@@ -1,4 +1,5 @@
 #pragma once
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -46,6 +47,7 @@ struct CalibrationTest {
   SaturationKernel pot;  ///< of the pot the test was made in, for the n of the prior's constants
   Depth filled_depth;
   MeasuredPorosities measured;
+  std::shared_ptr<const Mix> of = {};  ///< the mix as it was tested, where its grain was another; null: as it is
 };
 
 enum class CalibrationMethod {
@@ -92,8 +94,9 @@ struct Calibration {
 };
 
 /// Fits k, w and f of `mix` to its tests: f from the flooded weight, k by bisection on the capacity over 2..40, k and w from two
-/// depths, else by least squares with the prior. Voids are taken from the measured bulk density where it was weighed. Absent
-/// where the mix has no volumes (a particle density is missing). Source: water.md.
+/// depths, else by least squares with the prior. Voids are taken from the measured bulk density where it was weighed; each test is
+/// taken in the grain it was made of, where that has volumes. Absent where the mix has none (a particle density is missing).
+/// Source: water.md.
 [[nodiscard]] std::optional<Calibration> calibrate(const Mix& mix, const MixState& state, std::span<const CalibrationTest> tests,
                                                    const CalibrationPrior& prior = {});
 
