@@ -57,7 +57,7 @@ class UncertainMix::Chain {
   /// Takes over those tables of `other` that hold for its own constants and pot.
   Chain(Mix mix, MixSpread spread, Pot pot, const Chain& other) : mix_(std::move(mix)), spread_(std::move(spread)), pot_(std::move(pot)) {
     describe_mix();
-    if (mix_.water.n == other.mix_.water.n) heads_ = other.heads_;
+    if (mix_.water.n == other.mix_.water.n) by_head_ = other.by_head_;
     // What a bottom layer of the pot makes of it hangs on all constants.
     if (mix_.water == other.mix_.water && same_pot(pot_, other.pot_)) body_ = other.body_;
     describe_pot();
@@ -80,7 +80,8 @@ class UncertainMix::Chain {
   [[nodiscard]] std::size_t passing_at() const { return measure_out_at() + components(); }
   [[nodiscard]] std::size_t envelope_passing_at() const { return passing_at() + sieves(); }
   [[nodiscard]] std::size_t heights_at() const { return envelope_passing_at() + sieves(); }
-  [[nodiscard]] std::size_t perched_at() const { return heights_at() + heights; }
+  [[nodiscard]] std::size_t drained_at() const { return heights_at() + heights; }
+  [[nodiscard]] std::size_t perched_at() const { return drained_at() + heights; }
   [[nodiscard]] std::size_t columns() const { return perched_at() + 1; }
 
   [[nodiscard]] bool defined(MixFigure figure) const {
@@ -112,8 +113,11 @@ class UncertainMix::Chain {
     std::vector<double> mass, envelope, beta;
   };
 
-  /// Works out one draw; `row` has columns() places. Without `all` only the figures, no lists.
-  void draw(std::span<const double> z, bool all, Workspace& work, std::span<double> row) const;
+  /// How much of a draw is asked for: air and water of the pot and what leads to them, the other figures too, or the lists as well.
+  enum class Detail { air_and_water, figures, lists };
+
+  /// Works out one draw; `row` has columns() places, of which those are filled that are asked for.
+  void draw(std::span<const double> z, Detail detail, Workspace& work, std::span<double> row) const;
 
  private:
   struct Grain {
@@ -129,11 +133,6 @@ class UncertainMix::Chain {
     std::optional<PackingKernel> kernel;
     std::vector<std::size_t> class_at;  ///< place among all size classes
     std::vector<double> finer;          ///< share finer at each curve point, a row a class
-  };
-
-  /// What a suction does to every size of pore.
-  struct Heads {
-    SaturationKernel ten, fifty, one;
   };
 
   static bool same_pot(const Pot& a, const Pot& b) {
@@ -154,7 +153,7 @@ class UncertainMix::Chain {
     return spread_.belief ? constants_at(*spread_.belief, spread_.retention, scores)
                           : constants_at(mix_.water, spread_.retention, scores);
   }
-  [[nodiscard]] double perched_cm(const LogSizes& sizes, double k_cm_mm, double spread) const;
+  [[nodiscard]] double perched_cm(const SizeRuns& sizes, double k_cm_mm) const;
 
   Mix mix_;
   MixSpread spread_;
@@ -168,7 +167,7 @@ class UncertainMix::Chain {
   std::size_t dimensions_ = first_component;
   bool has_volumes_ = true, solids_known_ = true, exchange_known_ = true;
 
-  std::shared_ptr<const Heads> heads_;
+  std::shared_ptr<const SaturationKernel> by_head_;  ///< at 1 cm; a suction of h is that of k/h
   std::shared_ptr<const SaturationKernel> body_;
   double depth_cm_ = 0, volume_ml_ = 0, main_volume_ml_ = 0;
   double bottom_cm_ = 0, bottom_head_cm_ = 0, cosine_ = 1;
@@ -256,8 +255,7 @@ void UncertainMix::Chain::describe(std::size_t k) {
 void UncertainMix::Chain::describe_pot() {
   if (!has_pot()) return;
   const double n = mix_.water.n;
-  const auto at_head = [n](double head_cm) { return SaturationKernel::at_head(gritwright::depth_cm(head_cm), n); };
-  if (!heads_) heads_ = std::make_shared<const Heads>(Heads{at_head(10), at_head(50), at_head(1)});
+  if (!by_head_) by_head_ = SaturationKernel::by_head(n);
   height_in_mix_.fill(true);
   if (const auto* bare = std::get_if<Depth>(&pot_)) {
     if (!body_) body_ = std::make_shared<const SaturationKernel>(SaturationKernel::for_column(*bare, n));
@@ -287,10 +285,9 @@ void UncertainMix::Chain::describe_pot() {
 }
 
 /// By secants on ln h, from where one size of that mean would have it; the saturation falls smoothly there.
-double UncertainMix::Chain::perched_cm(const LogSizes& sizes, double k_cm_mm, double spread) const {
-  const double mean_log_mm = std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(sizes.size());
-  const auto excess = [&](double log_head) { return heads_->one.mean(sizes, k_cm_mm / std::exp(log_head), spread) - perched_saturation; };
-  double before = std::log(0.6 * k_cm_mm) - mean_log_mm;
+double UncertainMix::Chain::perched_cm(const SizeRuns& sizes, double k_cm_mm) const {
+  const auto excess = [&](double log_head) { return by_head_->mean(sizes, k_cm_mm / std::exp(log_head)) - perched_saturation; };
+  double before = std::log(0.6 * k_cm_mm) - sizes.log_mean();
   double excess_before = excess(before);
   // Se falls by about 1.2 per unit of ln h there.
   double here = before + std::clamp(0.8 * excess_before, -1.0, 1.0);
@@ -304,7 +301,8 @@ double UncertainMix::Chain::perched_cm(const LogSizes& sizes, double k_cm_mm, do
   return std::exp(here);
 }
 
-void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& work, std::span<double> row) const {
+void UncertainMix::Chain::draw(std::span<const double> z, Detail detail, Workspace& work, std::span<double> row) const {
+  const bool all = detail == Detail::lists;
   const std::size_t count = components(), points = curve_sizes_.size();
   const RetentionConstants water = constants(z);
   work.mass.assign(count, 0);
@@ -420,32 +418,35 @@ void UncertainMix::Chain::draw(std::span<const double> z, bool all, Workspace& w
   if (!has_pot()) return;
 
   for (double& finer : work.envelope_finer) finer = share_of(finer / envelope_l);
-  const LogSizes sizes = equal_volume_log_sizes(curve_log_mm_, work.envelope_finer);
+  const SizeRuns sizes(curve_log_mm_, work.envelope_finer, water.spread, mix_.water.n);
   const double saturated = water.flooded_fill * between;
   const double dry = std::min(water.residual, saturated);
   const auto theta = [&](double saturation) { return dry + (saturated - dry) * saturation + grain_water; };
   // A pot that is deeper by a factor is the same pot with a capillary constant smaller by it.
-  const double capacity = theta(body_->mean(sizes, water.k_cm_mm / lengths.depth, water.spread));
+  const double capacity = theta(body_->mean(sizes, water.k_cm_mm / lengths.depth));
   const double theta_0 = saturated + grain_water;
-  const double theta_10 = theta(heads_->ten.mean(sizes, water.k_cm_mm, water.spread));
-  const double theta_50 = theta(heads_->fifty.mean(sizes, water.k_cm_mm, water.spread));
   const double total_air = between + open_l / settled_l - capacity;
   put(MixFigure::container_capacity, capacity);
   put(MixFigure::air_filled_porosity, theta_0 - capacity);
   put(MixFigure::total_air, total_air);
   put(MixFigure::trapped_air, total_air - (theta_0 - capacity));
   put(MixFigure::theta_0, theta_0);
+  put(MixFigure::wet_mass_g, main_volume_ml_ * lengths.volume / 1000 * (mass_g / settled_l + 1000 * capacity));
+  if (detail == Detail::air_and_water) return;
+  const double theta_10 = theta(by_head_->mean(sizes, water.k_cm_mm / 10));
+  const double theta_50 = theta(by_head_->mean(sizes, water.k_cm_mm / 50));
   put(MixFigure::theta_10, theta_10);
   put(MixFigure::theta_50, theta_50);
   put(MixFigure::easily_available, theta_10 - theta_50);
   put(MixFigure::available_in_pot, capacity - theta_50);
-  put(MixFigure::wet_mass_g, main_volume_ml_ * lengths.volume / 1000 * (mass_g / settled_l + 1000 * capacity));
   if (!all) return;
   for (std::size_t i = 0; i < heights; ++i) {
     const double head = height_head_cm_[i] * lengths.depth;
-    row[heights_at() + i] = head > 0 ? theta(heads_->one.mean(sizes, water.k_cm_mm / head, water.spread)) : theta_0;
+    const double held = head > 0 ? theta(by_head_->mean(sizes, water.k_cm_mm / head)) : theta_0;
+    row[heights_at() + i] = held;
+    row[drained_at() + i] = theta_0 - held;
   }
-  const double rise = perched_cm(sizes, water.k_cm_mm, water.spread) - bottom_head_cm_;
+  const double rise = perched_cm(sizes, water.k_cm_mm) - bottom_head_cm_;
   row[perched_at()] = rise > 0 ? bottom_cm_ + rise / cosine_ : 0;
 }
 
@@ -458,11 +459,8 @@ UncertainMix& UncertainMix::operator=(UncertainMix&&) noexcept = default;
 UncertainMix::UncertainMix(Mix mix, MixSpread spread, Pot pot, const UncertainMix& before)
     : chain_(std::make_unique<const Chain>(std::move(mix), std::move(spread), std::move(pot), *before.chain_)) {}
 
-MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner) const { return ranges_and_passing(size, runner).first; }
-
-std::vector<std::vector<double>> UncertainMix::passing_draws(const SampleSize& size, const SliceRunner& runner) const { return ranges_and_passing(size, runner).second; }
-
-std::pair<MixRanges, std::vector<std::vector<double>>> UncertainMix::ranges_and_passing(const SampleSize& size, const SliceRunner& runner) const {
+/// Every figure and place of a list over the draws.
+std::vector<std::vector<double>> UncertainMix::drawn_columns(const SampleSize& size, const SliceRunner& runner) const {
   const Chain& chain = *chain_;
   std::vector<std::vector<double>> columns(chain.columns(), std::vector<double>(size.draws));
   over_draws(NormalScores(chain.dimensions(), size.seed), size, runner,
@@ -470,13 +468,15 @@ std::pair<MixRanges, std::vector<std::vector<double>>> UncertainMix::ranges_and_
                Chain::Workspace work;
                std::vector<double> row(chain.columns());
                for (std::size_t i = first; i < last; ++i) {
-                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), true, work, row);
+                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), Chain::Detail::lists, work, row);
                  for (std::size_t c = 0; c < row.size(); ++c) columns[c][i] = row[c];
                }
              });
-  std::vector<std::vector<double>> passing(size.draws, std::vector<double>(chain.sieves()));
-  for (std::size_t i = 0; i < chain.sieves(); ++i)
-    for (std::size_t draw = 0; draw < size.draws; ++draw) passing[draw][i] = columns[chain.passing_at() + i][draw];
+  return columns;
+}
+
+MixRanges UncertainMix::ranges_of(const std::vector<std::vector<double>>& columns) const {
+  const Chain& chain = *chain_;
   MixRanges ranges;
   const auto maybe = [&](std::size_t column, bool defined) { return defined ? std::optional(range_of(columns[column])) : std::nullopt; };
   for (std::size_t i = 0; i < figure_count; ++i) ranges.figures.push_back(maybe(i, chain.defined(static_cast<MixFigure>(i))));
@@ -492,21 +492,38 @@ std::pair<MixRanges, std::vector<std::vector<double>>> UncertainMix::ranges_and_
     ranges.envelope_passing.push_back(maybe(chain.envelope_passing_at() + i, chain.has_volumes()));
   }
   const bool wet = chain.has_volumes() && chain.has_pot();
-  for (std::size_t i = 0; i < heights; ++i) ranges.water_by_height.push_back(maybe(chain.heights_at() + i, wet && chain.height_in_mix(i)));
+  for (std::size_t i = 0; i < heights; ++i) {
+    ranges.water_by_height.push_back(maybe(chain.heights_at() + i, wet && chain.height_in_mix(i)));
+    ranges.free_air_by_height.push_back(maybe(chain.drained_at() + i, wet && chain.height_in_mix(i)));
+  }
   ranges.perched_height_cm = maybe(chain.perched_at(), wet);
-  return {std::move(ranges), std::move(passing)};
+  return ranges;
 }
+
+MixRanges UncertainMix::ranges(const SampleSize& size, const SliceRunner& runner) const { return ranges_of(drawn_columns(size, runner)); }
+
+std::pair<MixRanges, std::vector<std::vector<double>>> UncertainMix::ranges_and_passing(const SampleSize& size, const SliceRunner& runner) const {
+  const std::vector<std::vector<double>> drawn = drawn_columns(size, runner);
+  std::vector<std::vector<double>> passing(size.draws, std::vector<double>(chain_->sieves()));
+  for (std::size_t i = 0; i < chain_->sieves(); ++i)
+    for (std::size_t draw = 0; draw < size.draws; ++draw) passing[draw][i] = drawn[chain_->passing_at() + i][draw];
+  return {ranges_of(drawn), std::move(passing)};
+}
+
+std::vector<std::vector<double>> UncertainMix::passing_draws(const SampleSize& size, const SliceRunner& runner) const { return ranges_and_passing(size, runner).second; }
 
 std::vector<double> UncertainMix::draws_of(MixFigure figure, const SampleSize& size, const SliceRunner& runner) const {
   const Chain& chain = *chain_;
   if (!chain.defined(figure)) return {};
+  const bool of_heads = figure == MixFigure::theta_10 || figure == MixFigure::theta_50 || figure == MixFigure::easily_available || figure == MixFigure::available_in_pot;
+  const Chain::Detail detail = of_heads ? Chain::Detail::figures : Chain::Detail::air_and_water;
   std::vector<double> values(size.draws);
   over_draws(NormalScores(chain.dimensions(), size.seed), size, runner,
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
                Chain::Workspace work;
                std::vector<double> row(chain.columns());
                for (std::size_t i = first; i < last; ++i) {
-                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), false, work, row);
+                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), detail, work, row);
                  values[i] = row[at(figure)];
                }
              });
@@ -522,7 +539,7 @@ std::optional<UncertainMix::AirAndWater> UncertainMix::air_and_water(const Sampl
                Chain::Workspace work;
                std::vector<double> row(chain.columns());
                for (std::size_t i = first; i < last; ++i) {
-                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), false, work, row);
+                 chain.draw(points.subspan((i - first) * chain.dimensions(), chain.dimensions()), Chain::Detail::air_and_water, work, row);
                  air[i] = row[at(MixFigure::air_filled_porosity)];
                  capacity[i] = row[at(MixFigure::container_capacity)];
                }

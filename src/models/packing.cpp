@@ -152,10 +152,14 @@ double PackingKernel::class_volume(std::span<const double> shares, double own) c
     const auto share = [&](std::size_t j) { return shares[j]; };
     const RowSums coarser = row_sums(rows, 0, i, shares, share);
     const RowSums finer = row_sums(rows, i + 1, count_, shares, share);
-    const double g = coarser.effect - coarser.wedged * spread_by_coarser(coarser.apart);
-    const double f = finer.effect - finer.wedged * spread_by_finer(finer.apart);
-    // With one class volume V the dominant-class formula reads V(1 - f - g) + g, which rises with V.
-    least = std::min(least, (own - g) / (1 - f - g));
+    // With one class volume V the dominant-class formula reads V(1 - f - g) + g, which rises with V, and its V rises with f and g.
+    const auto volume = [&](double by_coarser, double by_finer) {
+      const double g = coarser.effect - coarser.wedged * by_coarser, f = finer.effect - finer.wedged * by_finer;
+      return (own - g) / (1 - f - g);
+    };
+    // A power curve lies under its chord: a class that stays above the least even so needs no powers.
+    if (volume((base_coarser - 1) * coarser.apart, (base_finer - 1) * finer.apart) >= least) continue;
+    least = std::min(least, volume(spread_by_coarser(coarser.apart), spread_by_finer(finer.apart)));
   }
   return least;
 }

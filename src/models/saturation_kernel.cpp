@@ -18,6 +18,9 @@ const double kernel_log_least = std::log(1e-4);
 const double kernel_log_greatest = std::log(1e3);
 const double kernel_log_step = (kernel_log_greatest - kernel_log_least) / intervals;
 
+/// Of an interval: one place stands for all, where differences of integrals would lose their digits.
+constexpr double hardly_apart = 0.05;
+
 /// The cubic through values at -1, 0, 1, 2: the factors of 1, u², u, u³, so that two products are made at a time.
 std::array<double, 4> cubic_through(double before, double low, double high, double after) {
   const double linear = high - before / 3 - low / 2 - after / 6, square = (before + high) / 2 - low;
@@ -59,12 +62,93 @@ LogSizes equal_volume_log_sizes(std::span<const double> log_sizes_mm, std::span<
   return sizes;
 }
 
-SaturationKernel::SaturationKernel(std::function<double(double)> by_log_alpha) : exact_(std::move(by_log_alpha)) {
+SizeRuns::SizeRuns(std::span<const double> log_sizes_mm, std::span<const double> shares_finer, double spread, double n) : spread_(spread) {
+  constexpr double classes = std::tuple_size_v<LogSizes>;
+  constexpr double widest_step = 0.5;  // in ln alpha over n: what the sum leaves out is below 1e-8 then
+  const double longest_step = widest_step / n / kernel_log_step;
+  const std::size_t last = shares_finer.size() - 1;
+  std::size_t upper = 0;
+  std::size_t done = 0;
+  while (done < runs_.size()) {
+    const double share = (static_cast<double>(done) + 0.5) / classes;
+    while (upper < last && shares_finer[upper] < share) ++upper;
+    std::size_t count = 1;
+    if (upper == 0 || shares_finer[upper] <= share) {
+      // Below the first point, right at one, or beyond the last: all of that size.
+      if (upper == last) count = runs_.size() - done;
+      add(log_sizes_mm[upper], 0, count, longest_step);
+    } else {
+      const double slope = (log_sizes_mm[upper] - log_sizes_mm[upper - 1]) / (shares_finer[upper] - shares_finer[upper - 1]);
+      // The classes whose middle lies below the point; one right at it begins the next stretch.
+      const double end = std::ceil(shares_finer[upper] * classes - 0.5);
+      count = std::clamp<std::size_t>(static_cast<std::size_t>(std::max(0.0, end)), done + 1, runs_.size()) - done;
+      add(log_sizes_mm[upper - 1] + (share - shares_finer[upper - 1]) * slope, slope / classes, count, longest_step);
+    }
+    done += count;
+  }
+}
+
+void SizeRuns::add(double first_log_mm, double step_log_mm, std::size_t count, double longest_step) {
+  constexpr std::size_t few = 4;
+  Run& run = runs_[count_++];
+  run.count = count;
+  run.first = spread_ * first_log_mm / kernel_log_step;
+  run.step = spread_ * step_log_mm / kernel_log_step;
+  run.by_ends = count >= few && run.step * static_cast<double>(count) >= hardly_apart && run.step <= longest_step;
+  if (run.by_ends) {
+    run.per_step = 1 / run.step;
+    run.by_slope = run.step / 24;
+    run.by_third = 42.0 / 5760 * run.step * run.step * run.step;
+  }
+  const auto all = static_cast<double>(count);
+  log_mean_ += (all * first_log_mm + step_log_mm * all * (all - 1) / 2) / static_cast<double>(std::tuple_size_v<LogSizes>);
+}
+
+namespace {
+
+/// Every so many-th place of a table is worked out and the ones between follow from six of them, within 1e-9: the function is smooth over 1/n
+/// of ln alpha.
+int places_apart(double n) { return n <= 8 ? 4 : n <= 12 ? 2 : 1; }
+
+/// Weights of the values at -2 ... 3 for a place 0..1 (Lagrange).
+std::array<double, 6> weights_at(double place) {
+  std::array<double, 6> weights{};
+  for (int i = -2; i <= 3; ++i) {
+    double weight = 1;
+    for (int j = -2; j <= 3; ++j)
+      if (j != i) weight *= (place - j) / (i - j);
+    weights[static_cast<std::size_t>(i + 2)] = weight;
+  }
+  return weights;
+}
+
+}  // namespace
+
+SaturationKernel::SaturationKernel(std::function<double(double)> by_log_alpha, double n) : exact_(std::move(by_log_alpha)) {
+  const int apart = places_apart(n);
+  // From -1 to intervals + 1, and a stencil's arms beyond.
+  const int stretches = (intervals + 2 + apart - 1) / apart;
+  std::vector<double> worked_out;
+  worked_out.reserve(static_cast<std::size_t>(stretches) + 6);
+  for (int i = -2; i <= stretches + 3; ++i) worked_out.push_back(exact_(kernel_log_least + (i * apart - 1) * kernel_log_step));
+  std::vector<std::array<double, 6>> weights;
+  for (int i = 0; i < apart; ++i) weights.push_back(weights_at(static_cast<double>(i) / apart));
   std::vector<double> values;
   values.reserve(intervals + 3);
-  for (int i = -1; i <= intervals + 1; ++i) values.push_back(exact_(kernel_log_least + i * kernel_log_step));
+  for (std::size_t i = 0; i < intervals + 3; ++i) {
+    const double* const near = worked_out.data() + i / weights.size();
+    const std::array<double, 6>& w = weights[i % weights.size()];
+    values.push_back(i % weights.size() == 0 ? near[2] : w[0] * near[0] + w[1] * near[1] + w[2] * near[2] + w[3] * near[3] + w[4] * near[4] + w[5] * near[5]);
+  }
   cubics_.reserve(intervals);
-  for (std::size_t i = 0; i < intervals; ++i) cubics_.push_back(cubic_through(values[i], values[i + 1], values[i + 2], values[i + 3]));
+  integrals_.reserve(intervals);
+  double integral = 0;
+  for (std::size_t i = 0; i < intervals; ++i) {
+    cubics_.push_back(cubic_through(values[i], values[i + 1], values[i + 2], values[i + 3]));
+    integrals_.push_back(integral);
+    const std::array<double, 4>& c = cubics_.back();
+    integral += c[0] + c[2] / 2 + c[1] / 3 + c[3] / 4;
+  }
 }
 
 SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n, const Retention* layer) {
@@ -78,23 +162,29 @@ SaturationKernel SaturationKernel::for_pot(const PotGeometry& pot, double n, con
       return std::accumulate(heads->begin(), heads->end(), 0.0, [&](double sum, const WeightedHead& point) {
         return sum + point.share * (point.head_cm > 0 ? table->saturation(alpha * point.head_cm) : 1);
       });
-    });
+    }, n);
   }
   return SaturationKernel([body = pot.profile(), bottom, top, free_water = bottom - bottom_head, table](double log_alpha) {
     return RetentionCurve(0, 1, {std::exp(log_alpha)}, table).mean_saturation(body, bottom, top, free_water);
-  });
+  }, n);
 }
 
 SaturationKernel SaturationKernel::for_column(Depth depth, double n) {
   return SaturationKernel([log_depth = std::log(in_cm(depth)), table = MomentTable::for_shape(n)](double log_alpha) {
     return table->at_log(log_alpha + log_depth, 0)[0];
-  });
+  }, n);
 }
 
 SaturationKernel SaturationKernel::at_head(Depth head, double n) {
   return SaturationKernel([head_cm = in_cm(head), table = MomentTable::for_shape(n)](double log_alpha) {
     return table->saturation(std::exp(log_alpha) * head_cm);
-  });
+  }, n);
+}
+
+std::shared_ptr<const SaturationKernel> SaturationKernel::by_head(double n) {
+  static const double usual_n = RetentionConstants{}.n;
+  static const auto usual = std::make_shared<const SaturationKernel>(at_head(depth_cm(1), usual_n));
+  return n == usual_n ? usual : std::make_shared<const SaturationKernel>(at_head(depth_cm(1), n));
 }
 
 // A call for each of a hundred sizes would cost more than the look-up.
@@ -103,6 +193,14 @@ SaturationKernel SaturationKernel::at_head(Depth head, double n) {
   const double u = position - index;
   const std::array<double, 4>& c = cubics_[static_cast<std::size_t>(index)];
   return (c[0] + u * c[2]) + (u * u) * (c[1] + u * c[3]);
+}
+
+[[gnu::always_inline]] inline SaturationKernel::End SaturationKernel::end_at(double position) const {
+  constexpr double third = 1.0 / 3;
+  const int index = static_cast<int>(position);
+  const double u = position - index;
+  const std::array<double, 4>& c = cubics_[static_cast<std::size_t>(index)];
+  return {integrals_[static_cast<std::size_t>(index)] + u * (c[0] + u * (0.5 * c[2] + u * (third * c[1] + u * (0.25 * c[3])))), c[2] + u * (2 * c[1] + u * (3 * c[3])), c[3]};
 }
 
 double SaturationKernel::at(double log_alpha) const {
@@ -136,6 +234,30 @@ double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spre
     return (sum[0] + sum[1]) / count;
   }
   return sum_of(sizes, [&](double size) { return at(spread * size + shift); }) / count;
+}
+
+double SaturationKernel::mean(const SizeRuns& sizes, double k_cm_mm) const {
+  const double shift = (1 - sizes.spread_) * sizes.log_mean_ - std::log(k_cm_mm);
+  const double offset = (shift - kernel_log_least) / kernel_log_step;
+  double sum = 0;
+  for (std::size_t i = 0; i < sizes.count_; ++i) {
+    const SizeRuns::Run& run = sizes.runs_[i];
+    const auto count = static_cast<double>(run.count);
+    const double first = run.first + offset;
+    const double low = first - run.step / 2, high = low + run.step * count;
+    if (!(low >= 0 && high < intervals)) {
+      for (std::size_t j = 0; j < run.count; ++j) sum += at((first + run.step * static_cast<double>(j)) * kernel_log_step + kernel_log_least);
+    } else if (run.by_ends) {
+      // The integral over the steps, less what the middles of steps are off by.
+      const End from = end_at(low), to = end_at(high);
+      sum += (to.integral - from.integral) * run.per_step - (to.slope - from.slope) * run.by_slope + (to.third - from.third) * run.by_third;
+    } else if (run.step * count < hardly_apart) {
+      sum += count * in_table(first + run.step * (count - 1) / 2);
+    } else {
+      for (std::size_t j = 0; j < run.count; ++j) sum += in_table(first + run.step * static_cast<double>(j));
+    }
+  }
+  return sum / static_cast<double>(std::tuple_size_v<LogSizes>);
 }
 
 }  // namespace gritwright

@@ -7,9 +7,12 @@
 #include <cstdio>
 #include <ctime>
 #include <iostream>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "bench_table.hpp"
+#include "gritwright/models/ageing.hpp"
 #include "gritwright/models/mix_ranges.hpp"
 #include "support/paths.hpp"
 
@@ -80,8 +83,22 @@ PeerAnswer peer() {
   return answer;
 }
 
-void row(const char* what, double ours_ms, double peer_ms, const char* limit) {
-  std::cout << fmt::format("{:<52} {:>10.2f} {:>10.0f} {:>8.0f}  {}\n", what, ours_ms, peer_ms, peer_ms / ours_ms, limit);
+/// A tray with rounded corners and floor.
+PotGeometry rounded_tray() {
+  Container container = tray().container();
+  container.corner_radius = length_cm(4);
+  container.fillet_radius = length_cm(1.5);
+  return PotGeometry(container);
+}
+
+/// Two of the five bags break by half in three seasons, quickly or slowly.
+std::vector<std::optional<Breakdown>> half_soft() {
+  const Breakdown soft{0.23, 1, factor_within(1, 0.5, 2)};
+  return {soft, std::nullopt, soft, std::nullopt, std::nullopt};
+}
+
+double years_ms(const Mix& mix, const PotGeometry& pot, std::size_t draws) {
+  return milliseconds_of([&] { return air_over_years(mix, usual_spread(mix), pot, half_soft(), 5, least_air_of_old_mix, {draws, 1})->seasons.back().staying.high; });
 }
 
 }  // namespace
@@ -103,17 +120,14 @@ int main() {
                              theirs.air.median, theirs.air.high);
     return 1;
   }
-  std::cout << fmt::format("{:<52} {:>10} {:>10} {:>8}  {}\n", "five bags x 10 sieves in a tapered pot, one core, median", "ours ms", "peer ms",
-                           "ratio", "peer: " + theirs.version);
-  row("4,096 draws, 5-50-95 % of every figure and curve",
-      milliseconds_of([&] { return uncertain.ranges().of(MixFigure::air_filled_porosity)->high; }), theirs.every_figure_ms, "at most 30");
-  row("4,096 draws, air only", milliseconds_of([&] { return uncertain.draws_of(MixFigure::air_filled_porosity, {}).front(); }),
-      theirs.air_ms, "");
-  std::cout << fmt::format("{:<52} {:>10.2f}\n", "256 draws of air and water, for a moving slider",
-                           milliseconds_of([&] { return uncertain.air_and_water({256, 1})->air.high; }));
-  std::cout << fmt::format("{:<52} {:>10.2f}\n", "what would narrow it most",
-                           milliseconds_of([&] { return uncertain.what_would_narrow(MixFigure::air_filled_porosity, {}).front().share; }));
-  std::cout << fmt::format("{:<52} {:>10.2f}\n", "preparing mix and pot, once",
-                           milliseconds_of([&] { return UncertainMix(mix, usual_spread(mix), tray()).air_and_water({1, 1})->air.high; }));
+  const auto air_of = [](const MixRanges& ranges) { return ranges.of(MixFigure::air_filled_porosity)->high; };
+  bench::print({"4,096 draws of 5 bags in a tray: range of every figure and curve", "ms", milliseconds_of([&] { return air_of(uncertain.ranges()); }), 30, theirs.version, theirs.every_figure_ms});
+  bench::print({"the same of the air only", "ms", milliseconds_of([&] { return uncertain.draws_of(MixFigure::air_filled_porosity, {}).front(); }), {}, theirs.version, theirs.air_ms});
+  bench::print({"128 draws of every figure and curve, while a slider moves", "ms", milliseconds_of([&] { return air_of(uncertain.ranges({128, 1})); })});
+  bench::print({"what would narrow the air most", "ms", milliseconds_of([&] { return uncertain.what_would_narrow(MixFigure::air_filled_porosity, {}).front().share; })});
+  bench::print({"preparing mix and pot, once", "ms", milliseconds_of([&] { return UncertainMix(mix, usual_spread(mix), tray()).air_and_water({1, 1})->air.high; })});
+  bench::print({"air over five seasons, 4,096 draws: tapered tray", "ms", years_ms(mix, tray(), 4096)});
+  bench::print({"air over five seasons, 4,096 draws: rounded tray", "ms", years_ms(mix, rounded_tray(), 4096)});
+  bench::print({"the same while a slider moves, 64 draws: rounded tray", "ms", years_ms(mix, rounded_tray(), 64)});
   return std::isfinite(checksum) ? 0 : 1;
 }

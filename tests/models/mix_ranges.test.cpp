@@ -3,9 +3,12 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
+#include <functional>
 #include <numbers>
 #include <numeric>
+#include <random>
 #include <thread>
+#include <utility>
 
 #include "gritwright/models/grading_curve.hpp"
 #include "gritwright/models/grading_ranges.hpp"
@@ -262,6 +265,32 @@ TEST_CASE("Quantiles lie between neighbours, however few values there are", "[mi
   CHECK(range_of(one) == Range{3, 3, 3});
   CHECK(range_of(two) == Range{0.5, 5, 9.5});
   CHECK(range_of(eleven) == Range{0.5, 5, 9.5});
+}
+
+TEST_CASE("Quantiles of thousands of values are those of the sorted list, however they are spread", "[mix_ranges][law]") {
+  std::mt19937_64 random(Catch::rngSeed());
+  std::lognormal_distribution<double> skewed(0, 2);
+  std::uniform_int_distribution<int> few(0, 3);
+  const auto check_range = [&](std::size_t count, const std::function<double()>& draw) {
+    std::vector<double> values(count);
+    std::ranges::generate(values, draw);
+    const Range range = range_of(values);
+    std::ranges::sort(values);
+    const auto at = [&](double share) {
+      const double place = share * static_cast<double>(count - 1);
+      const auto below = static_cast<std::size_t>(place);
+      return std::lerp(values[below], values[std::min(below + 1, count - 1)], place - std::floor(place));
+    };
+    CHECK(range == Range{at(0.05), at(0.5), at(0.95)});
+  };
+  for (const std::size_t count : {std::size_t{511}, std::size_t{512}, std::size_t{3000}, std::size_t{4096}}) {
+    check_range(count, [&] { return skewed(random); });
+    check_range(count, [&] { return -skewed(random); });
+    check_range(count, [&] { return few(random); });
+    check_range(count, [] { return 0.7; });
+    // One value far away puts all others into one bucket.
+    check_range(count, [&, first = true]() mutable { return std::exchange(first, false) ? 1e12 : skewed(random); });
+  }
 }
 
 TEST_CASE("A seed gives the same ranges with one thread and with many", "[mix_ranges][law]") {

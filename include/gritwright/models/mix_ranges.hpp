@@ -53,6 +53,7 @@ struct MixRanges {
   std::vector<Range> passing;
   std::vector<std::optional<Range>> envelope_passing;
   std::vector<std::optional<Range>> water_by_height;
+  std::vector<std::optional<Range>> free_air_by_height;  ///< what drained there, theta(0) - theta
   std::optional<Range> perched_height_cm;
 
   [[nodiscard]] const std::optional<Range>& of(MixFigure figure) const { return figures[static_cast<std::size_t>(figure)]; }
@@ -135,6 +136,8 @@ class UncertainMix {
 
  private:
   class Chain;
+  [[nodiscard]] std::vector<std::vector<double>> drawn_columns(const SampleSize& size, const SliceRunner& runner) const;
+  [[nodiscard]] MixRanges ranges_of(const std::vector<std::vector<double>>& columns) const;
   std::unique_ptr<const Chain> chain_;
 };
 

@@ -13,8 +13,8 @@ struct Range {
   friend bool operator==(const Range&, const Range&) = default;
 };
 
-/// 5, 50 and 95 % of values (reordered), by linear interpolation between neighbours. Precondition: not empty.
-[[nodiscard]] Range range_of(std::span<double> values);
+/// 5, 50 and 95 % of values in any order, by linear interpolation between neighbours. Precondition: not empty.
+[[nodiscard]] Range range_of(std::span<const double> values);
 
 /// How many draws, and which.
 struct SampleSize {
