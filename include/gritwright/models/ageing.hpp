@@ -41,7 +41,8 @@ struct AirOverYears {
 inline constexpr Porosity least_air_of_old_mix{0.20};
 
 /// Air over `seasons` years, with its range from everything uncertain about the mix and from the rates. Absent where the mix has no
-/// volumes or no pot. The same for every runner; the rates share the draws out, each with a seed of its own.
+/// volumes or no pot. The same for every runner; the rates share the draws out, each with a seed of its own, and a small sample has the
+/// first of them. The new mix has the range UncertainMix gives it.
 [[nodiscard]] std::optional<AirOverYears> air_over_years(const Mix& mix, const MixSpread& spread, const UncertainMix::Pot& pot,
                                                          std::span<const std::optional<Breakdown>> breakdowns, int seasons = 5,
                                                          Porosity limit = least_air_of_old_mix, const SampleSize& size = {},
