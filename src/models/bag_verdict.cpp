@@ -136,15 +136,19 @@ Band snapped(const Band& band, std::span<const Aperture> owned) {
   return snapped.from < snapped.to ? snapped : band;
 }
 
+std::optional<OpeningChoice> opening_choice(const Grading& grading, const Band& wanted, std::optional<Aperture> coarse, std::optional<Aperture> fine,
+                                            const VerdictLimits& limits, Sharpness sharpness) {
+  if (!band_share(grading, wanted)) return std::nullopt;
+  const auto kept = keep({grading, MassShare(0)}, wanted, coarse, fine, sharpness, {});
+  if (!kept || !kept->shares) return std::nullopt;
+  return OpeningChoice{coarse, fine, kept->fraction.share, MassShare(kept->fraction.share.value() * kept->shares->in_band.value()), kept->shares->finer, takes(*kept->shares, limits)};
+}
+
 std::vector<OpeningChoice> opening_choices(const Grading& grading, const Band& wanted, std::span<const Aperture> owned,
                                            const VerdictLimits& limits, Sharpness sharpness) {
   std::vector<OpeningChoice> choices;
-  if (!band_share(grading, wanted)) return choices;
   const auto consider = [&](std::optional<Aperture> coarse, std::optional<Aperture> fine) {
-    const auto kept = keep({grading, MassShare(0)}, wanted, coarse, fine, sharpness, {});
-    if (!kept || !kept->shares) return;
-    choices.push_back({coarse, fine, kept->fraction.share, MassShare(kept->fraction.share.value() * kept->shares->in_band.value()),
-                       kept->shares->finer, takes(*kept->shares, limits)});
+    if (const auto choice = opening_choice(grading, wanted, coarse, fine, limits, sharpness)) choices.push_back(*choice);
   };
   for (const Aperture& one : owned) {
     consider({}, one);

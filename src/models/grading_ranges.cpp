@@ -195,4 +195,53 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
   return ranges;
 }
 
+std::vector<FractionRange> screening_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Aperture> openings, const PackingDensityOf& packing,
+                                            Sharpness sharpness, const SampleSize& size, const SliceRunner& runner) {
+  const auto nominal = screen(analysis.grading, openings, sharpness, packing);
+  if (!nominal) return {};
+  std::vector<std::vector<ScreenedFraction>> draws(size.draws);
+  const std::vector<Grading> gradings = drawn_gradings(test, analysis, size, runner);
+  runner(size.draws, [&](std::size_t i) {
+    Grading grading = gradings[i];
+    settle_ends(analysis.grading, grading);
+    draws[i] = screen(grading, openings, sharpness, packing).value().fractions;
+  });
+  std::vector<FractionRange> ranges;
+  for (std::size_t k = 0; k < nominal->fractions.size(); ++k) {
+    std::vector<double> shares, litres, middles;
+    for (const auto& drawn : draws) {
+      const ScreenedFraction& fraction = drawn[k];
+      shares.push_back(fraction.share.value());
+      if (fraction.loose_per_loose) litres.push_back(fraction.loose_per_loose->value());
+      // A fraction that a draw leaves empty has no sizes; it says nothing of them.
+      if (fraction.grading) middles.push_back(percentile_mm(*fraction.grading, 50));
+    }
+    ranges.push_back({range_of(shares), {}, {}});
+    if (nominal->fractions[k].loose_per_loose && !litres.empty()) ranges.back().loose_per_loose = range_of(litres);
+    if (nominal->fractions[k].grading && percentile(*nominal->fractions[k].grading, 50) && !middles.empty()) ranges.back().middle_mm = open_range_of(std::move(middles));
+  }
+  return ranges;
+}
+
+std::vector<OpeningRange> opening_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted, std::span<const OpeningChoice> choices,
+                                         const VerdictLimits& limits, const SampleSize& size, const SliceRunner& runner) {
+  std::vector<Grading> gradings = drawn_gradings(test, analysis, size, runner);
+  for (Grading& grading : gradings) settle_ends(analysis.grading, grading);
+  std::vector<OpeningRange> ranges(choices.size());
+  runner(choices.size(), [&](std::size_t k) {
+    std::vector<double> kept, usable, dust;
+    for (const Grading& grading : gradings) {
+      const auto drawn = opening_choice(grading, wanted, choices[k].coarse, choices[k].fine, limits);
+      kept.push_back(drawn ? drawn->kept.value() : 0);
+      usable.push_back(drawn ? drawn->usable.value() : 0);
+      dust.push_back(drawn ? drawn->dust.value() : 0);
+      if (drawn && drawn->takes) ranges[k].takes += 1 / static_cast<double>(size.draws);
+    }
+    ranges[k].kept = range_of(kept);
+    ranges[k].usable = range_of(usable);
+    ranges[k].dust = range_of(dust);
+  });
+  return ranges;
+}
+
 }  // namespace gritwright

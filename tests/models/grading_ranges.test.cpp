@@ -165,3 +165,42 @@ TEST_CASE("A band that ends beyond the sieves has a range where nominally nothin
   CHECK_THAT(ranges.bands[1]->low, WithinAbs(0.4, 0.05));
   CHECK_THAT(ranges.bands[1]->high, WithinAbs(0.6, 0.05));
 }
+
+TEST_CASE("What a screening gives and what each way to screen comes to lie in their ranges, the same in any order of slices", "[grading_ranges][law]") {
+  const SieveTest test = usual_bag();
+  const SieveAnalysis analysis = analyse(test).value();
+  const Band wanted{aperture_mm(2), aperture_mm(5.6)};
+  const PackingDensityOf packing = fraction_packing(analysis.grading, bulk_g_l(480), particle_g_l(1000)).of;
+  const std::vector<Aperture> openings{aperture_mm(5.6), aperture_mm(2)};
+  const auto screened = screen(analysis.grading, openings, {}, packing).value();
+  const auto fractions = screening_ranges(test, analysis, openings, packing);
+  REQUIRE(fractions.size() == screened.fractions.size());
+  double middles = 0;
+  for (std::size_t i = 0; i < fractions.size(); ++i) {
+    CHECK(fractions[i].share.low < screened.fractions[i].share.value());
+    CHECK(fractions[i].share.high > screened.fractions[i].share.value());
+    REQUIRE(fractions[i].loose_per_loose);
+    CHECK(fractions[i].loose_per_loose->low < screened.fractions[i].loose_per_loose->value());
+    CHECK(fractions[i].loose_per_loose->high > screened.fractions[i].loose_per_loose->value());
+    middles += fractions[i].share.median;
+  }
+  CHECK_THAT(middles, WithinAbs(1, 0.01));
+  const auto choices = opening_choices(analysis.grading, wanted, openings);
+  REQUIRE(choices.size() == 5);
+  const auto ranges = opening_ranges(test, analysis, wanted, choices);
+  REQUIRE(ranges.size() == choices.size());
+  for (std::size_t i = 0; i < choices.size(); ++i) {
+    CHECK(ranges[i].kept.low <= choices[i].kept.value());
+    CHECK(ranges[i].kept.high >= choices[i].kept.value());
+    CHECK(ranges[i].usable.low <= choices[i].usable.value());
+    CHECK(ranges[i].usable.high >= choices[i].usable.value());
+    CHECK(ranges[i].takes >= 0);
+    CHECK(ranges[i].takes <= 1 + 1e-9);
+  }
+  const SliceRunner backward = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
+    for (std::size_t i = count; i-- > 0;) slice(i);
+  };
+  CHECK(screening_ranges(test, analysis, openings, packing, {}, {512, 1}, backward).front().share == fractions.front().share);
+  CHECK(opening_ranges(test, analysis, wanted, choices, {}, {512, 1}, backward).front().usable == ranges.front().usable);
+  CHECK(screening_ranges(test, analysis, {}, packing).empty());
+}

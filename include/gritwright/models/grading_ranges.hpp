@@ -74,4 +74,29 @@ struct VerdictRanges {
                                                           const PackingDensityOf& packing, const VerdictLimits& limits = {},
                                                           const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
 
+/// What one fraction of a screening could amount to.
+struct FractionRange {
+  Range share;                           ///< of the mass screened
+  std::optional<Range> loose_per_loose;  ///< absent without packing densities
+  std::optional<OpenRange> middle_mm;    ///< D50; absent where the fraction has none
+};
+
+/// Screening at `openings` again for every draw of the curve; fractions as screen() orders them, none where it refuses. The same for
+/// every runner.
+[[nodiscard]] std::vector<FractionRange> screening_ranges(const SieveTest& test, const SieveAnalysis& analysis, std::span<const Aperture> openings,
+                                                          const PackingDensityOf& packing, Sharpness sharpness = {}, const SampleSize& size = {512, 1},
+                                                          const SliceRunner& runner = run_in_order);
+
+/// What one way to screen a bag could come to, as shares of the mass like those of OpeningChoice.
+struct OpeningRange {
+  Range kept;
+  Range usable;
+  Range dust;
+  double takes = 0;  ///< share of the draws in which what is kept meets the limits, 0..1
+};
+
+/// In the order of `choices`. The same for every runner.
+[[nodiscard]] std::vector<OpeningRange> opening_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted, std::span<const OpeningChoice> choices,
+                                                       const VerdictLimits& limits = {}, const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);
+
 }  // namespace gritwright
