@@ -94,6 +94,14 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
   connect(&window_.mix_page().pot(), &PotForm::pot_wanted, this, &RecordPages::take_pot);
   connect(&window_.mix_page(), &MixPage::bag_dropped, this, &RecordPages::put_in_mix);
   window_.mix_page().finder().set_shelf([this] { return shelf_of(book_.workbook(), bench_.catalogue()); });
+  window_.mix_page().comparison().set_kept([this] {
+    try {
+      return kept_mixes(book_.workbook(), bench_.catalogue(), book_.calibrations());
+    } catch (const WorkbookTrouble& trouble) {
+      emit bench_.told(sentence_text(trouble.problem()));
+      return std::vector<KeptMix>{};
+    }
+  });
   connect(&window_.mix_page().find_panel(), &FindPanel::keep_profile_wanted, this, &RecordPages::keep_profile);
   connect(&window_.mix_page().find_panel(), &FindPanel::groups_wanted, this, [this] {
     show_groups();
@@ -241,15 +249,17 @@ void RecordPages::measure_chosen() {
   measure(Protocol::jug, bags_->current_bag());
 }
 
+// The newest version of the mix on the bench with its recipe, else the newest version.
 void RecordPages::test_mix() {
-  const auto& calibration = bench_.evaluation().calibration;
-  QString mix = calibration ? to_qt(calibration->mix) : QString();
+  const auto& mix = bench_.evaluation().mix;
+  QString newest;
   for (const RecordLine& line : book_.workbook().list(RecordKind::mix)) {
-    if (!mix.isEmpty()) break;
     const auto kept = book_.workbook().find(Id<MixVersion>{line.ref.id});
-    if (kept && to_qt(kept->record.mix.name) == bench_.state().mix_name.trimmed()) mix = to_qt(line.ref.id);
+    if (!kept || to_qt(kept->record.mix.name) != bench_.state().mix_name.trimmed()) continue;
+    if (mix && same_recipe(kept->record.mix, *mix)) return measure(Protocol::pot_by_balance, to_qt(line.ref.id));
+    if (newest.isEmpty()) newest = to_qt(line.ref.id);
   }
-  measure(Protocol::pot_by_balance, mix);
+  measure(Protocol::pot_by_balance, newest);
 }
 
 void RecordPages::take_measured(const QString& bag) {
@@ -269,7 +279,7 @@ void RecordPages::take_measured(const QString& bag) {
 void RecordPages::refresh_known() {
   known_by_ = known_by(bench_.state());
   try {
-    bench_.set_known(knowledge_of(book_.workbook(), bench_.state()));
+    bench_.set_known(knowledge_of(book_.workbook(), bench_.state(), book_.calibrations()));
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }
@@ -326,18 +336,18 @@ void RecordPages::record_changed() {
   if (grain || kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch) || kinds.contains(RecordKind::container)) {
     window_.mix_page().finder().forget_shelf();
   }
-  if (kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test)) {
+  // A pot that is measured again says something else about the tests made in it.
+  const bool tests = kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test) || kinds.contains(RecordKind::container);
+  if (tests) {
     refresh_known();
   } else if (grain || kinds.contains(RecordKind::fraction)) {
     RecordKnowledge known = bench_.known();
     known.grains = grains_of(book_.workbook(), bench_.state());
     bench_.set_known(std::move(known));
   }
-  if (kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::pot_test)) {
-    window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
-  }
+  if (tests) window_.mix_page().scores().set_tests(compared_tests(book_.workbook()));
   if (kinds.contains(RecordKind::species_profile)) refresh_profiles();
-  if (kinds.contains(RecordKind::mix)) window_.mix_page().comparison().set_kept(kept_mixes(book_.workbook()));
+  if (tests || grain) window_.mix_page().comparison().forget_kept();
 }
 
 bool RecordPages::bench_in_sight() const {
@@ -368,7 +378,7 @@ void RecordPages::refresh_surroundings() {
   seen_bag_ = sheet.bag;
   seen_material_ = sheet.material;
   try {
-    Surroundings around = surroundings_of(book_.workbook(), sheet);
+    Surroundings around = surroundings_of(book_.workbook(), sheet, book_.calibrations());
     around.laboratory_figures = laboratory_;
     bench_.set_surroundings(std::move(around));
   } catch (const WorkbookTrouble& trouble) {

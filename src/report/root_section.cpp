@@ -93,10 +93,9 @@ PrintDrawing root_section_drawing(const RootSection& section, UnitSystem units, 
 PrintSection root_section_print(const RootSection& section, const std::string& mix_name, UnitSystem units, const Translate& translate) {
   const Words words{translate, units};
   PrintTable table{words.each({GRITWRIGHT_TEXT("New mix only"), GRITWRIGHT_TEXT("Air"), GRITWRIGHT_TEXT("Water held"), GRITWRIGHT_TEXT("Wet zone")}), {}, {false, true, true, true}};
-  const auto air = section.ranges ? std::optional(section.ranges->air) : std::nullopt;
-  const auto capacity = section.ranges ? std::optional(section.ranges->capacity) : std::nullopt;
-  table.rows.push_back({mix_name, share_or_range(section.water.air_filled_porosity, air, words), share_or_range(section.water.container_capacity, capacity, words),
-                        depth_text(section.pot.perched, units)});
+  const auto of = [&](MixFigure figure) { return section.ranges ? section.ranges->of(figure) : std::nullopt; };
+  table.rows.push_back({mix_name, share_or_range(section.water.air_filled_porosity, of(MixFigure::air_filled_porosity), words),
+                        share_or_range(section.water.container_capacity, of(MixFigure::container_capacity), words), depth_text(section.pot.perched, units)});
   PrintSection print{words(GRITWRIGHT_TEXT("Air and water: {what}"), {{"what", new_mix_only_text(section, translate)}}), {root_section_drawing(section, units, translate), table}};
   if (!section.kept.empty()) print.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("What the kept root mass (hatched) holds is not known; the figures say nothing about it."))});
   return print;

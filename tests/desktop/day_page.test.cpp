@@ -48,8 +48,9 @@ TEST_CASE("How sure the litres of a day are stands below them, as the draws of t
     return false;
   };
   CHECK(said(QStringLiteral("How sure are the litres?")));
-  const PlannedDay plan = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()}).plan;
-  const DayRanges ranges = day_ranges(plan, spreads_of(plan, test_catalogue()));
+  const auto& calibrations = open.record->calibrations();
+  const DayGround ground = ground_of(open.book(), test_catalogue(), Id<RepottingDay>{open.page().current_day().toStdString()}, calibrations);
+  const DayRanges ranges = day_ranges(ground.plan, spreads_of(ground.plan, ground.mixes, open.book(), test_catalogue(), calibrations));
   CHECK(ranges.mixes.front().needed_l.low < in_l(answer.mixes.front().needed));
   CHECK(ranges.mixes.front().needed_l.high > in_l(answer.mixes.front().needed));
   const auto sections = litres_certainty(ranges, answer.mixes, answer.components, UnitSystem::metric);

@@ -297,14 +297,31 @@ TEST_CASE("A bag outside the usual range of its material is pointed out with wha
   REQUIRE_FALSE(findings.isEmpty());
   CHECK(findings.front().contains(local("28.0 %")));
   CHECK(findings.last().contains(QStringLiteral("M-01/1")));
-  CHECK(verdict_view(open.bench).notes.contains(findings.front()));
+  CHECK(verdict_view(open.bench).lots == findings);
+  // It is seen with the verdict, whatever is typed besides.
+  open.trigger("action_show_verdict");
+  QApplication::processEvents();
+  CHECK(open.find<QLabel>("verdict_lots")->isVisible());
+  CHECK(open.find<QLabel>("verdict_lots")->text().contains(local("28.0 %")));
   CHECK(lot_sentence(open.bench).contains(QStringLiteral("Outside what is usual")));
   const PictureTable table = lot_table(open.bench);
   REQUIRE(table.rows.size() == 7);
   CHECK(table.rows[5][2] == local("28.0 %"));
-  // The bag before it is as usual.
-  open.window.record_pages()->grade(QStringLiteral("P-04"));
-  CHECK(lot_points(open.bench).size() == 6);
+  // Without a wanted band the size printed on the bag tells what is dust.
+  auto dusty = *open.record->workbook().find(Id<Bag>{"P-06"});
+  Bag printed = dusty.record;
+  printed.printed_size = SizeBand{aperture_mm(2), aperture_mm(8)};
+  REQUIRE(open.record->replace(dusty, printed, QStringLiteral("printed size")));
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) { state.band_from = state.band_to = QString(); });
+  CHECK(lot_findings(open.bench) == findings);
+  // A bag that came before is compared with those before it, and is as usual.
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) {
+    state.band_from = QStringLiteral("2");
+    state.band_to = QStringLiteral("8");
+  });
+  open.window.record_pages()->grade(QStringLiteral("P-05"));
+  CHECK(lot_points(open.bench).size() == 5);
+  CHECK(verdict_view(open.bench).lots.isEmpty());
 }
 
 TEST_CASE("Every measurement says how it is done and draws it", "[measuring]") {

@@ -10,6 +10,7 @@
 #include "charts/comparison_view.hpp"
 #include "charts/parts_bar.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/range_keeper.hpp"
 #include "models/record_list_model.hpp"
 #include "models/record_surroundings.hpp"
 #include "pages/mix_page.hpp"
@@ -32,18 +33,30 @@ void compare(OpenWindow& open) {
 
 TEST_CASE("The litres that go in and come out are those of the engine, and what fills them adds up", "[mixes]") {
   OpenWindow open(Start::mixes);
-  CHECK(parts_picture(open.bench).in.empty());
-  CHECK_FALSE(parts_sentence(open.bench).isEmpty());
+  CHECK(parts_picture(open.bench, nullptr).in.empty());
+  CHECK_FALSE(parts_sentence(open.bench, nullptr).isEmpty());
   open.bench.open(complete_bench());
-  const PartsPicture picture = parts_picture(open.bench);
+  open.window.ranges().finish();
+  const PartsPicture picture = parts_picture(open.bench, open.window.ranges().mix());
   REQUIRE(picture.in.size() == 2);
   CHECK_THAT(picture.in[0].litres, WithinAbs(in_l((*open.bench.evaluation().to_measure_out)[0]), 1e-12));
   double filled = 0;
   for (const PartsPicture::Share& share : picture.filling) filled += share.share;
   CHECK_THAT(filled, WithinAbs(1, 1e-9));
+  // How sure each is stands beside it.
+  const auto holds = [](const std::optional<Range>& range, double value) {
+    REQUIRE(range);
+    CHECK(range->low < value);
+    CHECK(range->high > value);
+  };
+  for (const PartsPicture::Part& part : picture.in) holds(part.range, part.litres);
+  for (const PartsPicture::Share& share : picture.filling) holds(share.range, share.share);
+  holds(picture.litres_out_range, *picture.litres_out);
   open.trigger("action_show_litres");
   open.trigger("action_chart_table");
-  CHECK(open.find<QTableWidget>("parts_table")->rowCount() == 6);
+  const auto* table = open.find<QTableWidget>("parts_table");
+  CHECK(table->rowCount() == 6);
+  for (int row = 0; row < table->rowCount(); ++row) CHECK(table->item(row, 2)->text() != QStringLiteral("\u2013"));
 }
 
 TEST_CASE("A mix is kept under its name, a change of it as its next version", "[mixes]") {
@@ -99,7 +112,7 @@ TEST_CASE("A kept mix lays its bags and parts on the bench again", "[mixes]") {
   OpenWindow open(Start::mixes);
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
   QString pines;
-  for (const KeptMix& mix : kept_mixes(open.record->workbook())) {
+  for (const KeptMix& mix : kept_mixes(open.record->workbook(), test_catalogue(), open.record->calibrations())) {
     if (mix.name.endsWith(QStringLiteral("pines"))) pines = mix.id;
   }
   REQUIRE_FALSE(pines.isEmpty());

@@ -4,6 +4,7 @@
 #include <QTableWidget>
 
 #include "gritwright/report/quantity_text.hpp"
+#include "models/range_keeper.hpp"
 #include "support.hpp"
 #include "text.hpp"
 
@@ -24,6 +25,18 @@ TEST_CASE("The pot in section follows the mix and its table has a row for every 
   const auto* table = open.find<QTableWidget>("pot_section_table");
   REQUIRE(table->rowCount() == static_cast<int>(section->slices.size()));
   CHECK(table->item(0, 0)->text() == to_local(depth_text(section->fill_line, UnitSystem::metric)));
+  // Water, trapped and free air have their range beside them, by the draws at that height; the floor comes last.
+  open.window.ranges().finish();
+  const BenchRanges* ranges = open.window.ranges().mix();
+  REQUIRE(ranges != nullptr);
+  const PictureTable ranged = pot_section_table(open.bench, ranges);
+  REQUIRE(ranged.heading.size() == 8);
+  for (const QStringList& row : ranged.rows) {
+    for (const int column : {3, 5, 7}) CHECK(row[column] != QStringLiteral("\u2013"));
+  }
+  CHECK(ranged.rows.back()[3] == share_range_text(*ranges->mix.water_by_height.front(), 1));
+  CHECK(ranged.rows.front()[7] == share_range_text(*ranges->mix.free_air_by_height.back(), 1));
+  for (const QStringList& row : pot_section_table(open.bench, nullptr).rows) CHECK(row[3] == QStringLiteral("\u2013"));
   CHECK(open.find<PotSectionView>("pot_section")->accessibleDescription() == pot_section_sentence(open.bench));
 }
 

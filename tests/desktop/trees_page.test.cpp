@@ -469,7 +469,7 @@ TEST_CASE("The mix chosen for a plan is shown around a root mass whose moisture 
   CHECK(drawn.new_mix_share < 1);
   CHECK_FALSE(drawn.kept.empty());
   REQUIRE(drawn.ranges);
-  CHECK(drawn.ranges->air.low < drawn.ranges->air.high);
+  CHECK(drawn.ranges->of(MixFigure::air_filled_porosity)->low < drawn.ranges->of(MixFigure::air_filled_porosity)->high);
   CHECK(section->accessibleDescription().contains(QStringLiteral("new mix only")));
   CHECK(section->accessibleDescription().contains(QStringLiteral("not known")));
   CHECK(planned.tab().desk().kept()->record.mix == Id<MixVersion>{mix.toStdString()});

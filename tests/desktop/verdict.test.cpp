@@ -5,6 +5,7 @@
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "models/range_keeper.hpp"
 #include "support.hpp"
 #include "text.hpp"
 
@@ -80,4 +81,34 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
     INFO(figure.key.toStdString());
     CHECK_FALSE(figure.explanations.empty());
   }
+}
+
+TEST_CASE("Every figure of screening and of the openings to choose has its range below it", "[verdict][ranges]") {
+  OpenWindow open;
+  open.bench.open(dusty_bag_bench());
+  open.trigger("action_show_verdict");
+  open.window.ranges().finish();
+  QApplication::processEvents();
+  const TestRanges* ranges = open.window.ranges().test();
+  REQUIRE(ranges != nullptr);
+  const auto* fractions = open.find<QTableWidget>("verdict_fractions");
+  REQUIRE(ranges->fractions.size() == static_cast<std::size_t>(fractions->rowCount()));
+  for (int row = 0; row < fractions->rowCount(); ++row) {
+    const FractionRange& range = ranges->fractions[static_cast<std::size_t>(row)];
+    CHECK(range.share.low < range.share.high);
+    CHECK(fractions->item(row, 1)->text().endsWith(u'\n' + share_range_text(range.share, 0)));
+    REQUIRE(range.loose_per_loose);
+    CHECK(fractions->item(row, 2)->text().contains(QStringLiteral("\u2013")));
+    // The sheet belongs to no bag, so nothing is known of its litres nor how sure they are.
+    CHECK(fractions->item(row, 3)->text() == QStringLiteral("\u2013\n\u2013"));
+  }
+  const auto* openings = open.find<QTableWidget>("verdict_openings");
+  REQUIRE(ranges->openings.size() == static_cast<std::size_t>(openings->rowCount()));
+  for (int row = 0; row < openings->rowCount(); ++row) {
+    const OpeningRange& range = ranges->openings[static_cast<std::size_t>(row)];
+    CHECK(openings->item(row, 2)->text().endsWith(u'\n' + share_range_text(range.usable, 0)));
+    CHECK(openings->item(row, 4)->text().contains(QLocale().toString(qRound(100 * range.takes))));
+  }
+  // Both lines are seen.
+  CHECK(fractions->rowHeight(0) >= 2 * fractions->fontMetrics().height());
 }

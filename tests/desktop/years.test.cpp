@@ -1,5 +1,6 @@
 // The years to come on the Mixes page, and what jugs, crumble tests and pot tests of the record change on the bench.
 #include <QLineEdit>
+#include <QSlider>
 #include <QTableWidget>
 #include <algorithm>
 
@@ -202,10 +203,10 @@ TEST_CASE("Beside a tree's next repotting stands when its ground likely holds to
   repotting.day = "2026-03-14";
   repotting.mix = kept.id;
   tree.repottings.push_back(repotting);
-  CHECK_FALSE(ageing_question(open.record->workbook(), test_catalogue(), repotting));
+  CHECK_FALSE(ageing_question(open.record->workbook(), test_catalogue(), repotting, {}));
   tree.repottings.back().container = Id<RecordedContainer>{pot_id.toStdString()};
   // The bag's own crumble test counts for the tree, too.
-  const auto question = ageing_question(open.record->workbook(), test_catalogue(), tree.repottings.back());
+  const auto question = ageing_question(open.record->workbook(), test_catalogue(), tree.repottings.back(), open.record->calibrations());
   REQUIRE(question);
   CHECK_THAT(question->breakdowns[0]->per_season, WithinRel(2.0, 1e-9));
   open.record->add(tree, QStringLiteral("tree"));
@@ -213,6 +214,23 @@ TEST_CASE("Beside a tree's next repotting stands when its ground likely holds to
   auto* note = open.find<TreeAirNote>("tree_air_text");
   note->job().wait();
   CHECK(note->isVisible());
-  CHECK(note->text() == tree_air_sentence(tree.repottings.back(), ageing_of(*question, test_catalogue(), run_in_order)->years));
+  CHECK(note->text() == tree_air_sentence(tree.repottings.back(), *ageing_of(*question, test_catalogue(), run_in_order)));
   CHECK(note->text().contains(day_text("2026-03-14")));
+}
+
+TEST_CASE("While a slider moves the years follow from a small sample, and stand still on the whole one", "[years]") {
+  YearsWindow open;
+  const double still = open.aged().years.seasons.back().staying.median;
+  CHECK(open.aged().draws == standing_sample.draws);
+  open.find<QSlider>("parts_slider_1")->setValue(60);
+  // What was there stands until the first answer; then it is that of the mix that is shown.
+  REQUIRE(open.view().ageing() != nullptr);
+  open.view().moving_job().wait();
+  REQUIRE(open.view().ageing() != nullptr);
+  CHECK(open.view().ageing()->draws == moving_years_sample.draws);
+  CHECK(open.view().ageing()->of.mix.mix.components[0].parts.value() == 6);
+  const double moving = open.view().ageing()->years.seasons.back().staying.median;
+  CHECK(moving != still);
+  QTRY_VERIFY(open.view().ageing()->draws == standing_sample.draws);
+  CHECK_THAT(open.view().ageing()->years.seasons.back().staying.median, WithinAbs(moving, 0.02));
 }

@@ -19,7 +19,7 @@ struct RootSection {
   PotWater water;
   ViewOutline kept;          ///< closed, from the middle of the inside floor; empty where all ground was taken off
   double new_mix_share = 0;  ///< of the pot, 0..1
-  std::optional<UncertainMix::AirAndWater> ranges;
+  std::optional<MixRanges> ranges;
 };
 
 /// Empty for a plan in stages, and where a particle density of the mix is missing. `worked` is one of the plans of `plan`; `side` is its

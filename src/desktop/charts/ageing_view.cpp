@@ -23,6 +23,9 @@ constexpr int staying_look = 0;
 constexpr int washed_look = 1;
 constexpr double swatch_wide = 30;
 
+/// Whether one answer may stand in for the other for a moment: the same grains that break alike.
+bool same_grains(const AgeingQuestion& a, const AgeingQuestion& b) { return a.mix.mix.components.size() == b.mix.mix.components.size() && a.breakdowns == b.breakdowns; }
+
 /// The new mix has the look of a mix, each season one of its own.
 CurveLook look_of_season(int season) { return look_of(season - 1); }
 
@@ -244,11 +247,16 @@ void AgeingView::ask() {
   const auto question = ageing_question(bench_);
   if (question == asked_) return;
   asked_ = question;
-  ageing_.reset();
   answered_ = false;
   job_.cancel();
-  if (asked_) stands_still_.start();
-  else stands_still_.stop();
+  if (!asked_ || (ageing_ && !same_grains(ageing_->of, *asked_))) ageing_.reset();
+  if (asked_) {
+    stands_still_.start();
+    follow();
+  } else {
+    stands_still_.stop();
+    moving_job_.cancel();
+  }
   tell();
 }
 
@@ -259,21 +267,42 @@ void AgeingView::tell() {
   emit aged();
 }
 
+void AgeingView::show_ageing(std::shared_ptr<const BenchAgeing> ageing) {
+  ageing_ = std::move(ageing);
+  tell();
+}
+
+// An answer under way is shown even if something moved meanwhile: otherwise nothing would be seen until it stands still.
+void AgeingView::follow() {
+  if (moving_job_.is_running()) return;
+  moving_job_.start([this, question = *asked_, &catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    auto ageing = ageing_of(question, catalogue, on_all_cores(), stop, moving_years_sample);
+    return [this, ageing = std::move(ageing)] {
+      if (!asked_ || answered_) return;
+      const bool of_now = ageing && ageing->of == *asked_;
+      if (ageing && same_grains(ageing->of, *asked_)) show_ageing(ageing);
+      if (ageing && !of_now) QTimer::singleShot(0, this, [this] {
+        if (asked_ && !answered_) follow();
+      });
+    };
+  });
+}
+
 void AgeingView::work_out() {
   stands_still_.stop();
   if (!asked_ || answered_) return;
   job_.start([this, question = *asked_, &catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     auto ageing = ageing_of(question, catalogue, on_all_cores(), stop);
     return [this, ageing = std::move(ageing)] {
-      ageing_ = ageing;
       answered_ = true;
-      tell();
+      show_ageing(ageing);
     };
   });
 }
 
 void AgeingView::finish() {
   ask();
+  moving_job_.cancel();
   work_out();
   job_.wait();
 }

@@ -13,6 +13,7 @@
 #include "curve_look.hpp"
 #include "text.hpp"
 #include "theme.hpp"
+#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 
@@ -71,7 +72,7 @@ class ComparisonPicture : public QWidget {
   }
 
  private:
-  [[nodiscard]] double cell_height() const { return 11.0 * fontMetrics().height(); }
+  [[nodiscard]] double cell_height() const { return 12.0 * fontMetrics().height(); }
   [[nodiscard]] int column_count() const { return std::max(1, width() / (24 * std::max(1, fontMetrics().averageCharWidth()))); }
 
   void fit() {
@@ -91,13 +92,15 @@ class ComparisonPicture : public QWidget {
     painter.drawText(QRectF(inside.left(), inside.top(), inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
                      QFontMetricsF(bold).elidedText(mix.name, Qt::ElideMiddle, inside.width()));
     painter.setFont(font());
-    const QRectF plot(inside.left(), inside.top() + line + 4, inside.width(), inside.height() - 4 * line - 12);
+    const QRectF plot(inside.left(), inside.top() + line + 4, inside.width(), inside.height() - 5 * line - 12);
     paint_curve(painter, mix, plot);
     paint_bar(painter, mix, QRectF(inside.left(), plot.bottom() + 6, inside.width(), line * 0.8));
     painter.setPen(colours.palette.color(QPalette::Text));
     const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
-    const QRectF words(inside.left(), plot.bottom() + 8 + line * 0.8, inside.width(), 2 * line);
-    painter.drawText(words, Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, ComparisonView::tr("air %1, water %2").arg(percent(mix.air), percent(mix.water)));
+    const QRectF words(inside.left(), plot.bottom() + 8 + line * 0.8, inside.width(), 3 * line);
+    const auto with_range = [](const QString& middle, const std::optional<Range>& range) { return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0)) : middle; };
+    const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
+    painter.drawText(words, Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests));
   }
 
   void paint_curve(QPainter& painter, const ComparedMix& mix, const QRectF& plot) const {
@@ -174,9 +177,13 @@ ComparisonView::ComparisonView(Bench& bench, QWidget* parent)
   connect(&bench_, &Bench::changed, this, &ComparisonView::start);
 }
 
-void ComparisonView::set_kept(std::vector<KeptMix> kept) {
-  if (kept == kept_) return;
-  kept_ = std::move(kept);
+void ComparisonView::set_kept(std::function<std::vector<KeptMix>()> read) {
+  read_kept_ = std::move(read);
+  forget_kept();
+}
+
+void ComparisonView::forget_kept() {
+  kept_.reset();
   start();
 }
 
@@ -190,12 +197,13 @@ void ComparisonView::showEvent(QShowEvent* event) {
 void ComparisonView::start() {
   if (!isVisible()) return;
   const BenchEvaluation& evaluation = bench_.evaluation();
-  std::vector<KeptMix> mixes = kept_;
-  if (evaluation.mix) mixes.insert(mixes.begin(), KeptMix{QString(), tr("on the bench"), *evaluation.mix});
+  if (!kept_) kept_ = read_kept_ ? read_kept_() : std::vector<KeptMix>{};
+  std::vector<KeptMix> mixes = *kept_;
+  if (auto question = mix_question(bench_)) mixes.insert(mixes.begin(), KeptMix{QString(), tr("on the bench"), std::move(*question)});
   std::shared_ptr<const PotGeometry> pot;
   if (evaluation.pot) pot = std::make_shared<const PotGeometry>(*evaluation.pot);
   job_->start([this, mixes = std::move(mixes), pot, band = evaluation.band, &catalogue = bench_.catalogue()](const std::stop_token& stop, const BackgroundJob::Progress& progress) -> BackgroundJob::Delivery {
-    auto answer = std::make_shared<Comparison>(gritwright::desktop::compared(mixes, pot.get(), band, catalogue, stop, progress));
+    auto answer = std::make_shared<Comparison>(gritwright::desktop::compared(mixes, pot.get(), band, catalogue, on_all_cores(), stop, progress));
     return [this, answer] {
       comparison_ = *answer;
       picture_->show_comparison(comparison_, comparison_sentence(comparison_, bench_.units()));

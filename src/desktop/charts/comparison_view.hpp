@@ -1,6 +1,9 @@
 #pragma once
 #include <QWidget>
+#include <functional>
 #include <memory>
+#include <optional>
+#include <vector>
 
 #include "models/mix_comparison.hpp"
 #include "workers/background_job.hpp"
@@ -19,8 +22,10 @@ class ComparisonView : public QWidget {
  public:
   explicit ComparisonView(Bench& bench, QWidget* parent = nullptr);
 
-  /// The mixes of the record; the one on the bench stands first by itself.
-  void set_kept(std::vector<KeptMix> kept);
+  /// Where the mixes of the record come from: they are read when the comparison is looked at. The one on the bench stands first by itself.
+  void set_kept(std::function<std::vector<KeptMix>()> read);
+  /// They changed.
+  void forget_kept();
   [[nodiscard]] const Comparison& comparison() const { return comparison_; }
   [[nodiscard]] BackgroundJob& job() { return *job_; }
   /// The picture alone, without progress bar and button.
@@ -36,7 +41,8 @@ class ComparisonView : public QWidget {
   void start();
 
   Bench& bench_;
-  std::vector<KeptMix> kept_;
+  std::function<std::vector<KeptMix>()> read_kept_;
+  std::optional<std::vector<KeptMix>> kept_;
   Comparison comparison_;
   ComparisonPicture* picture_;
   QWidget* working_;

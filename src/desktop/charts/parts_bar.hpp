@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include "models/bench.hpp"
+#include "models/range_keeper.hpp"
 #include "picture_table.hpp"
 
 namespace gritwright::desktop {
@@ -14,26 +14,30 @@ struct PartsPicture {
     QString name;
     double litres;  ///< loose
     int look;
+    std::optional<Range> range = {};  ///< of the litres
   };
   struct Share {
     QString name;
     double share;  ///< of the mixed litres, 0..1
+    std::optional<Range> range = {};
   };
   std::vector<Part> in;            ///< empty while there is no mix
   std::optional<double> litres_out;
+  std::optional<Range> litres_out_range;
   std::vector<Share> filling;      ///< between grains, inside grains, solid; adds up to 1
   QString reason;                  ///< why it is empty
 };
-[[nodiscard]] PartsPicture parts_picture(const Bench& bench);
-[[nodiscard]] QString parts_sentence(const Bench& bench);
-[[nodiscard]] PictureTable parts_table(const Bench& bench);
-[[nodiscard]] PictureTable parts_data(const Bench& bench);
+/// `ranges` null: none is known.
+[[nodiscard]] PartsPicture parts_picture(const Bench& bench, const BenchRanges* ranges);
+[[nodiscard]] QString parts_sentence(const Bench& bench, const BenchRanges* ranges);
+[[nodiscard]] PictureTable parts_table(const Bench& bench, const BenchRanges* ranges);
+[[nodiscard]] PictureTable parts_data(const Bench& bench, const BenchRanges* ranges);
 
 /// The litres in and out as bars to one scale.
 class PartsBar : public QWidget {
   Q_OBJECT
  public:
-  explicit PartsBar(Bench& bench, QWidget* parent = nullptr);
+  PartsBar(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
   [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -47,6 +51,7 @@ class PartsBar : public QWidget {
   void paint_out(QPainter& painter, const QRectF& bar, double pixels_per_litre) const;
 
   Bench& bench_;
+  RangeKeeper& ranges_;
   PartsPicture picture_;
 };
 

@@ -8,6 +8,7 @@
 
 #include "gritwright/report/quantity_text.hpp"
 #include "models/typed_text.hpp"
+#include "section_table.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 
@@ -39,33 +40,14 @@ QString pot_section_sentence(const Bench& bench) {
            to_local(percent_text(section->slices.back().water.value())));
 }
 
-PictureTable pot_section_table(const Bench& bench) {
-  PictureTable table;
-  table.heading << PotSectionView::tr("height");
-  for (const SectionFilling& filling : section_fillings()) table.heading << filling.name;
+PictureTable pot_section_table(const Bench& bench, const BenchRanges* ranges) {
   const auto section = bench_pot_section(bench);
-  if (!section) return table;
-  for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
-    QStringList row{to_local(depth_text(slice->height, bench.units()))};
-    for (const SectionFilling& filling : section_fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
-    table.rows.push_back(row);
-  }
-  return table;
+  return section_table(section ? &*section : nullptr, ranges != nullptr ? &ranges->mix : nullptr, bench.units());
 }
 
-PictureTable pot_section_data(const Bench& bench) {
-  PictureTable table;
-  table.heading << QStringLiteral("height_cm") << QStringLiteral("grain_share") << QStringLiteral("water_share") << QStringLiteral("trapped_air_share")
-                << QStringLiteral("free_air_share");
+PictureTable pot_section_data(const Bench& bench, const BenchRanges* ranges) {
   const auto section = bench_pot_section(bench);
-  if (!section) return table;
-  const QLocale plain = QLocale::c();
-  for (auto slice = section->slices.rbegin(); slice != section->slices.rend(); ++slice) {
-    QStringList row{plain.toString(in_cm(slice->height), 'f', 3)};
-    for (const Porosity share : {slice->grain, slice->water, slice->trapped_air, slice->free_air}) row << plain.toString(share.value(), 'f', 4);
-    table.rows.push_back(row);
-  }
-  return table;
+  return section_data(section ? &*section : nullptr, ranges != nullptr ? &ranges->mix : nullptr);
 }
 
 PotSectionView::PotSectionView(Bench& bench, QWidget* parent) : QWidget(parent), bench_(bench) {

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "gritwright/report/pot_section.hpp"
-#include "models/bench.hpp"
+#include "models/bench_ranges.hpp"
 #include "picture_table.hpp"
 #include "section_painting.hpp"
 
@@ -50,9 +50,9 @@ class PotSectionView : public QWidget {
 /// Its summary in one sentence, or why there is no picture.
 [[nodiscard]] QString pot_section_sentence(const Bench& bench);
 
-/// Its table: height, grain, water, trapped and free air, from the fill line down.
-[[nodiscard]] PictureTable pot_section_table(const Bench& bench);
-/// The same in cm and percent for a file.
-[[nodiscard]] PictureTable pot_section_data(const Bench& bench);
+/// Its table: height, grain, water, trapped and free air with their ranges, a dash without any, from the fill line down.
+[[nodiscard]] PictureTable pot_section_table(const Bench& bench, const BenchRanges* ranges);
+/// The same in cm and shares for a file.
+[[nodiscard]] PictureTable pot_section_data(const Bench& bench, const BenchRanges* ranges);
 
 }  // namespace gritwright::desktop

@@ -8,6 +8,7 @@
 
 #include "gritwright/report/root_section.hpp"
 #include "section_painting.hpp"
+#include "section_table.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 
@@ -19,7 +20,7 @@ constexpr double root_section_gap = 8;
 
 QBrush not_known_brush() { return {current_colours().muted, Qt::DiagCrossPattern}; }
 
-QString range_text(Porosity share, const std::optional<Range>& range) {
+QString share_or_its_range(Porosity share, const std::optional<Range>& range) {
   if (!range) return to_local(percent_text(share.value()));
   return RootSectionView::tr("%1 to %2").arg(to_local(percent_text(range->low)), to_local(percent_text(range->high)));
 }
@@ -28,9 +29,9 @@ QString new_mix_only(const RootSection& section) { return to_local(new_mix_only_
 
 /// Air and water held, as ranges where they are known.
 QString air_and_water_text(const RootSection& section) {
-  const auto air = section.ranges ? std::optional(section.ranges->air) : std::nullopt;
-  const auto capacity = section.ranges ? std::optional(section.ranges->capacity) : std::nullopt;
-  return RootSectionView::tr("air %1, water held %2").arg(range_text(section.water.air_filled_porosity, air), range_text(section.water.container_capacity, capacity));
+  const auto of = [&](MixFigure figure) { return section.ranges ? section.ranges->of(figure) : std::nullopt; };
+  return RootSectionView::tr("air %1, water held %2")
+      .arg(share_or_its_range(section.water.air_filled_porosity, of(MixFigure::air_filled_porosity)), share_or_its_range(section.water.container_capacity, of(MixFigure::container_capacity)));
 }
 
 }  // namespace
@@ -76,34 +77,19 @@ void RootSectionView::refresh() {
 }
 
 PictureTable RootSectionView::table() const {
-  PictureTable table;
-  table.heading << tr("height");
-  for (const SectionFilling& filling : section_fillings()) table.heading << filling.name;
   const RootSection* drawn = section();
+  PictureTable table = section_table(drawn != nullptr ? &drawn->pot : nullptr, drawn != nullptr && drawn->ranges ? &*drawn->ranges : nullptr, units_);
   if (drawn == nullptr) return table;
-  for (auto slice = drawn->pot.slices.rbegin(); slice != drawn->pot.slices.rend(); ++slice) {
-    QStringList row{to_local(depth_text(slice->height, units_))};
-    for (const SectionFilling& filling : section_fillings()) row << to_local(percent_text(((*slice).*filling.share).value()));
-    table.rows.push_back(row);
-  }
   table.rows.push_back({new_mix_only(*drawn)});
   table.rows.back().resize(table.heading.size());
   return table;
 }
 
 PictureTable RootSectionView::data() const {
-  PictureTable table;
-  table.heading << QStringLiteral("height_cm") << QStringLiteral("grain_share") << QStringLiteral("water_share") << QStringLiteral("trapped_air_share") << QStringLiteral("free_air_share")
-                << QStringLiteral("new_mix_share_of_pot");
   const RootSection* drawn = section();
-  if (drawn == nullptr) return table;
-  const QLocale plain = QLocale::c();
-  for (auto slice = drawn->pot.slices.rbegin(); slice != drawn->pot.slices.rend(); ++slice) {
-    QStringList row{plain.toString(in_cm(slice->height), 'f', 3)};
-    for (const Porosity share : {slice->grain, slice->water, slice->trapped_air, slice->free_air}) row << plain.toString(share.value(), 'f', 4);
-    row << plain.toString(drawn->new_mix_share, 'f', 4);
-    table.rows.push_back(row);
-  }
+  PictureTable table = section_data(drawn != nullptr ? &drawn->pot : nullptr, drawn != nullptr && drawn->ranges ? &*drawn->ranges : nullptr);
+  table.heading << QStringLiteral("new_mix_share_of_pot");
+  for (QStringList& row : table.rows) row << QLocale::c().toString(drawn->new_mix_share, 'f', 4);
   return table;
 }
 

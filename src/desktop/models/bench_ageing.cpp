@@ -15,9 +15,6 @@ class AgeingText {
   Q_DECLARE_TR_FUNCTIONS(Ageing)
 };
 
-/// The draws go round over the rates; as many as a picture needs.
-constexpr SampleSize ageing_sample{1024, 1};
-
 QString aged_share(double share) { return to_local(percent_text(share)); }
 QString aged_limit() { return to_local(percent_text(least_air_of_old_mix.value(), 0)); }
 
@@ -38,7 +35,7 @@ std::optional<AgeingQuestion> ageing_question(const Bench& bench) {
   return question;
 }
 
-std::shared_ptr<const BenchAgeing> ageing_of(const AgeingQuestion& question, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop) {
+std::shared_ptr<const BenchAgeing> ageing_of(const AgeingQuestion& question, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop, const SampleSize& size) {
   struct NoLongerAsked {};
   const SliceRunner until_stopped = [&](std::size_t count, const std::function<void(std::size_t)>& slice) {
     runner(count, [&](std::size_t i) {
@@ -47,8 +44,8 @@ std::shared_ptr<const BenchAgeing> ageing_of(const AgeingQuestion& question, con
     });
   };
   try {
-    auto years = air_over_years(question.mix.mix, spread_of(question.mix, catalogue), pot_of(question.mix), question.breakdowns, seasons_ahead, least_air_of_old_mix, ageing_sample, until_stopped);
-    return years ? std::make_shared<const BenchAgeing>(BenchAgeing{question, std::move(*years)}) : nullptr;
+    auto years = air_over_years(question.mix.mix, spread_of(question.mix, catalogue), pot_of(question.mix), question.breakdowns, seasons_ahead, least_air_of_old_mix, size, until_stopped);
+    return years ? std::make_shared<const BenchAgeing>(BenchAgeing{question, std::move(*years), size.draws}) : nullptr;
   } catch (const NoLongerAsked&) {
     return nullptr;
   }

@@ -29,10 +29,15 @@ inline constexpr int seasons_ahead = 5;
 struct BenchAgeing {
   AgeingQuestion of;
   AirOverYears years;
+  std::size_t draws = 0;
 };
 
-/// Takes a second or so. Null where nothing can be foretold, and when asked to stop.
-[[nodiscard]] std::shared_ptr<const BenchAgeing> ageing_of(const AgeingQuestion& question, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop = {});
+/// Draws of a picture of the years that moves with a slider; they are the beginning of those of one that stands still.
+inline constexpr SampleSize moving_years_sample{64, 1};
+
+/// Null where nothing can be foretold, and when asked to stop.
+[[nodiscard]] std::shared_ptr<const BenchAgeing> ageing_of(const AgeingQuestion& question, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop = {},
+                                                           const SampleSize& size = standing_sample);
 
 /// "24.0 % air when new, after 5 seasons 17.1 % if ...; likely below 20 % in season 3 ..., an estimate"; why there is none where
 /// `ageing` is null.

@@ -121,29 +121,25 @@ std::string joined_names(std::vector<std::string> names) {
   return list;
 }
 
-/// A mix that nobody tested takes what tests of other mixes taught about its materials.
-void pool_for_mix(Mix& mix, BenchEvaluation& evaluation, const std::vector<TestedOfRecord>& tested) {
-  if (tested.empty()) return;
-  std::vector<TestedShares> shares;
-  for (const TestedOfRecord& one : tested) shares.push_back(one.shares);
-  evaluation.pooled = pooled_for(material_shares(mix), shares);
-  if (!evaluation.pooled) return;
-  mix.water = evaluation.pooled->constants;
-  std::vector<std::string> tests, mixes;
-  for (const std::size_t i : evaluation.pooled->mixes) {
-    tests.push_back(tested[i].test);
-    mixes.push_back(tested[i].mix);
-  }
-  evaluation.notes.push_back({"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(tests)}, {"mixes", joined_names(mixes)}, {"materials", joined_names(evaluation.pooled->materials)},
-                                                                        {"percent", std::round(100 * evaluation.pooled->known)}, {"k_cm_mm", mix.water.k_cm_mm}}});
-}
+/// What is typed or kept is as written, not as computed.
+bool as_written(double a, double b) { return std::abs(a - b) < 1e-6; }
 
-void calibrate_mix(Mix& mix, BenchEvaluation& evaluation, const RecordKnowledge& known) {
-  const auto found = std::ranges::find_if(known.calibrations, [&](const MixCalibration& one) { return is_same_mix(one.parts, mix.components); });
-  if (found == known.calibrations.end()) return pool_for_mix(mix, evaluation, known.tested);
-  mix.water = found->constants;
-  evaluation.calibration = *found;
-  evaluation.notes.push_back({"mix.calibrated-by-tests", Level::note, "", {{"test", found->calibrated_by.id}, {"mix", found->mix}, {"count", static_cast<double>(found->tests)}, {"k_cm_mm", found->constants.k_cm_mm}}});
+/// By its own tests, else by what tests of other mixes taught about its materials.
+void calibrate_mix(const std::string& name, Mix& mix, BenchEvaluation& evaluation, const std::vector<MixCalibration>& calibrations) {
+  LearntConstants learnt = learnt_for(mix, name, calibrations);
+  mix.water = learnt.constants;
+  evaluation.pot_tests = tests_behind(learnt, calibrations);
+  if (learnt.own) {
+    const MixCalibration& own = calibrations[*learnt.own];
+    evaluation.calibration = own;
+    evaluation.notes.push_back({"mix.calibrated-by-tests", Level::note, "", {{"test", own.calibrated_by.id}, {"mix", own.mix}, {"count", static_cast<double>(own.tests)}, {"k_cm_mm", own.constants.k_cm_mm}}});
+  } else if (learnt.pooled) {
+    std::vector<std::string> mixes;
+    for (const std::size_t i : learnt.pooled->mixes) mixes.push_back(calibrations[i].mix);
+    evaluation.notes.push_back({"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(evaluation.pot_tests)}, {"mixes", joined_names(mixes)}, {"materials", joined_names(learnt.pooled->materials)},
+                                                                          {"percent", std::round(100 * learnt.pooled->known)}, {"k_cm_mm", mix.water.k_cm_mm}}});
+    evaluation.pooled = std::move(learnt.pooled);
+  }
 }
 
 /// As typed; else by a jug of the mix itself, by jugs of its grains, or as usual.
@@ -161,18 +157,20 @@ void evaluate_settling(const BenchState& state, BenchEvaluation& evaluation, Fie
   }
   const auto jug = std::ranges::find_if(known.settlings, [&](const MixSettling& one) { return is_same_mix(one.parts, components); });
   const auto typed = read.share(state.settling, "/settling");
-  constexpr double as_written = 1e-6;
-  if (jug != known.settlings.end() && (!typed || std::abs(*typed - jug->settling.value()) < as_written)) {
+  const auto by_grains = settling_of_grains(grains, default_settling(Placing::worked_in));
+  // A kept mix that is laid on the bench again has what its jugs said as if it were typed.
+  const auto stands = [&](Settling measured) { return !typed || as_written(*typed, measured.value()); };
+  if (jug != known.settlings.end() && stands(jug->settling)) {
     evaluation.settled_by = SettledBy::jug;
     evaluation.settling = jug->settling;
     evaluation.notes.push_back({"mix.settling-by-jug", Level::note, "", {{"mix", jug->mix}, {"percent", 100 * jug->settling.value()}}});
+  } else if (by_grains && stands(*by_grains)) {
+    evaluation.settled_by = bags.size() == grains.size() ? SettledBy::grains : SettledBy::usual;
+    evaluation.settling = *by_grains;
+    evaluation.notes.push_back({"mix.settling-by-grains", Level::note, "", {{"bags", joined_names(bags)}, {"percent", 100 * by_grains->value()}}});
   } else if (typed) {
     evaluation.settled_by = SettledBy::typed;
     evaluation.settling = Settling(*typed);
-  } else if (const auto settling = settling_of_grains(grains, default_settling(Placing::worked_in))) {
-    evaluation.settled_by = bags.size() == grains.size() ? SettledBy::grains : SettledBy::usual;
-    evaluation.settling = *settling;
-    evaluation.notes.push_back({"mix.settling-by-grains", Level::note, "", {{"bags", joined_names(bags)}, {"percent", 100 * settling->value()}}});
   }
 }
 
@@ -191,7 +189,7 @@ void evaluate_mix(const BenchState& state, BenchEvaluation& evaluation, FieldRea
   mix.settling = evaluation.settling;
   if (const auto spill = read.share(state.spill, "/spill")) mix.spill = Spill(*spill);
   if (mix.components.empty() || !evaluation.faults.empty()) return;
-  calibrate_mix(mix, evaluation, known);
+  calibrate_mix(state.mix_name.trimmed().toStdString(), mix, evaluation, known.calibrations);
   auto mixed = mix_state(mix);
   for (const Problem& problem : mixed.problems()) read.fault(problem.where.pointer, problem);
   if (!mixed) return;
@@ -210,11 +208,6 @@ void evaluate_pot(BenchEvaluation& evaluation) {
 }
 
 }  // namespace
-
-bool operator==(const MixCalibration& a, const MixCalibration& b) {
-  // A belief is made of the constants and the tests.
-  return a.mix == b.mix && a.calibrated_by == b.calibrated_by && a.tests == b.tests && a.parts == b.parts && a.constants == b.constants && a.belief.has_value() == b.belief.has_value();
-}
 
 const Grading* ComponentEvaluation::grading() const {
   if (pooled) return &pooled->grading;

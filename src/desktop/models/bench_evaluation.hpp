@@ -12,14 +12,13 @@
 #include "gritwright/domain/material.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/record_ref.hpp"
-#include "gritwright/models/calibration.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/pot_geometry.hpp"
-#include "gritwright/models/prediction_score.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/result.hpp"
+#include "mix_learning.hpp"
 
 namespace gritwright::desktop {
 
@@ -61,31 +60,12 @@ struct ComponentEvaluation {
   [[nodiscard]] const Grading* grading() const;
 };
 
-/// What pot tests taught about a kept mix; it holds on the bench while the same components lie there in the same parts.
-struct MixCalibration {
-  std::string mix;
-  RecordRef calibrated_by;
-  std::size_t tests = 0;
-  std::vector<std::pair<std::string, double>> parts;  ///< of each component
-  RetentionConstants constants;
-  std::optional<CalibratedBelief> belief;
-  friend bool operator==(const MixCalibration& a, const MixCalibration& b);
-};
-
 /// A jug of a kept mix that was worked in; it holds for the same components in the same parts.
 struct MixSettling {
   std::string mix;
   std::vector<std::pair<std::string, double>> parts;
   Settling settling;
   friend bool operator==(const MixSettling&, const MixSettling&) = default;
-};
-
-/// A mix of the record with pot tests of its own, for mixes that share its materials.
-struct TestedOfRecord {
-  std::string mix;
-  std::string test;  ///< the one that calibrated it
-  TestedShares shares;
-  friend bool operator==(const TestedOfRecord&, const TestedOfRecord&) = default;
 };
 
 /// What the record measured of a grain beyond what its sheet shows.
@@ -98,9 +78,8 @@ struct GrainOfRecord {
 
 /// What the record knows about what lies on the bench, so that the bench itself needs none.
 struct RecordKnowledge {
-  std::vector<MixCalibration> calibrations;  ///< the first that fits the mix is used
-  std::vector<MixSettling> settlings;        ///< the same
-  std::vector<TestedOfRecord> tested;
+  std::vector<MixCalibration> calibrations;  ///< of all mixes of the record
+  std::vector<MixSettling> settlings;        ///< of the mix's name; the first that fits it is used
   std::map<QString, GrainOfRecord> grains;   ///< by the number on a component's sheet
   friend bool operator==(const RecordKnowledge&, const RecordKnowledge&) = default;
 };
@@ -115,6 +94,7 @@ struct BenchEvaluation {
   std::optional<Mix> mix;            ///< of the components that are ready and have parts
   std::optional<MixCalibration> calibration;  ///< whose constants the mix has
   std::optional<PooledForMix> pooled;             ///< whose constants it has where it has no test of its own
+  std::vector<std::string> pot_tests;             ///< that the constants rest on
   SettledBy settled_by = SettledBy::usual;
   Settling settling = default_settling(Placing::worked_in);  ///< of the mix, also while there is none yet
   std::vector<std::optional<Crumbling>> crumbling;  ///< by crumble test, in the mix's order

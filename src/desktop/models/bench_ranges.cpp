@@ -5,6 +5,7 @@
 #include <cmath>
 #include <functional>
 
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/mix_spread.hpp"
 #include "gritwright/report/range_report.hpp"
@@ -113,7 +114,18 @@ class RangeOf {
 
 bool operator==(const MixQuestion& a, const MixQuestion& b) {
   // A belief is made of the constants and the tests; where it differs, the constants do too.
-  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by;
+  return a.mix == b.mix && a.samples == b.samples && a.belief.has_value() == b.belief.has_value() && a.container == b.container && a.band == b.band && a.settled_by == b.settled_by && a.pot_tests == b.pot_tests;
+}
+
+std::optional<SievedSample> sample_of(const ComponentEvaluation& component) {
+  if (!component.test || !component.analysis) return std::nullopt;
+  SievedSample sample = sample_of(*component.test, *component.analysis);
+  for (const ReplicateEvaluation& replicate : component.replicates) {
+    if (!replicate.test || !replicate.analysis) continue;
+    sample.dry += sample_of(*replicate.test, *replicate.analysis).dry;
+    ++sample.tests;
+  }
+  return sample;
 }
 
 std::optional<MixQuestion> mix_question(const Bench& bench) {
@@ -121,23 +133,19 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
   if (!evaluation.mix) return std::nullopt;
   MixQuestion question;
   question.mix = *evaluation.mix;
-  for (const std::size_t i : evaluation.mixed) {
-    const ComponentEvaluation& component = evaluation.components[i];
-    question.samples.emplace_back();
-    if (!component.test || !component.analysis) continue;
-    SievedSample sample = sample_of(*component.test, *component.analysis);
-    for (const ReplicateEvaluation& replicate : component.replicates) {
-      if (!replicate.test || !replicate.analysis) continue;
-      sample.dry += sample_of(*replicate.test, *replicate.analysis).dry;
-      ++sample.tests;
-    }
-    question.samples.back() = sample;
-  }
+  for (const std::size_t i : evaluation.mixed) question.samples.push_back(sample_of(evaluation.components[i]));
   if (evaluation.pot) question.container = evaluation.pot->container();
   question.band = evaluation.band;
   question.settled_by = evaluation.settled_by;
   if (evaluation.calibration) question.belief = evaluation.calibration->belief;
+  question.pot_tests = evaluation.pot_tests;
   return question;
+}
+
+QString by_pot_tests(const MixQuestion& question) {
+  QStringList tests;
+  for (const std::string& test : question.pot_tests) tests << to_qt(test);
+  return tests.isEmpty() ? QString() : RangeText::tr(", by pot test %1").arg(tests.join(QStringLiteral(", ")));
 }
 
 MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue) {
@@ -182,8 +190,10 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
   if (index >= bench.evaluation().components.size()) return std::nullopt;
   const ComponentEvaluation& component = bench.evaluation().components[index];
   if (component.state != SheetState::finished || !component.test || !component.analysis || component.pooled) return std::nullopt;
-  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density, false};
+  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density, false, {}, {}};
   question.laboratory = bench.surroundings().laboratory_figures;
+  question.owned_sieves = bench.surroundings().owned_sieves;
+  question.screening = screening_view(bench).openings;
   if (component.component) {
     question.bulk_density = component.component->grain.bulk_density;
     question.particle_density = component.component->grain.particle_density;
@@ -197,17 +207,26 @@ std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRun
   if (question.particle_density) test.particle_density = question.particle_density;
   const auto analysis = analyse(test);
   if (!analysis) return std::nullopt;
-  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}, {}};
+  TestRanges ranges{question, grading_ranges(test, *analysis, {}, standing_sample, runner), {}, {}, {}, {}, {}, {}};
   if (question.laboratory) ranges.laboratory = laboratory_ranges(test, *analysis, {1024, 1}, runner);
   for (const SieveShare& sieve : analysis->sieves) ranges.sieves.push_back(sieve.aperture);
+  const FractionPacking packing = fraction_packing(analysis->grading, question.bulk_density, question.particle_density);
+  ranges.screening = screening_ranges(test, *analysis, question.screening, packing.of, {}, {512, 1}, runner);
   if (question.band) {
-    const FractionPacking packing = fraction_packing(analysis->grading, question.bulk_density, question.particle_density);
     ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
+    if (const auto judged = judge(analysis->grading, *question.band, {}, {}, packing.of).value) {
+      ranges.fractions = screening_ranges(test, *analysis, judged->openings, packing.of, {}, {512, 1}, runner);
+      ranges.openings = opening_ranges(test, *analysis, *question.band, shown_choices(analysis->grading, *question.band, question.owned_sieves), {}, {512, 1}, runner);
+    }
   }
   return ranges;
 }
 
 QString share_range_text(const Range& range, int decimals) { return span(to_local(percent_text(range.low, decimals)), to_local(percent_text(range.high, decimals))); }
+
+QString range_text(const std::optional<Range>& range, const std::function<std::string(double)>& text) {
+  return range ? span(to_local(text(range->low)), to_local(text(range->high))) : QStringLiteral("\u2013");
+}
 
 void put_range(Figure& figure, const std::optional<Range>& range, const std::function<std::string(double)>& text) {
   figure.range = QStringLiteral("\u2013");
@@ -224,17 +243,80 @@ void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const Benc
   }
 }
 
-void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units) {
-  verdict.has_ranges = true;
-  for (Figure& figure : verdict.figures) {
+namespace {
+
+/// What a litre of the bag costs where so much of it is usable: dear where little is.
+std::optional<Range> price_range(const std::optional<Bag>& bag, const Range& usable) {
+  if (!bag) return std::nullopt;
+  const auto at = [&](double share) { return price_per_usable_l(*bag, LooseShare(share)); };
+  const auto dear = at(usable.low), middle = at(usable.median), cheap = at(usable.high);
+  return dear && middle && cheap ? std::optional(Range{cheap->amount, middle->amount, dear->amount}) : std::nullopt;
+}
+
+/// The range as a second line of a cell.
+void put_below(QString& cell, const QString& range) { cell += u'\n' + range; }
+
+QString middle_range_text(const std::optional<OpenRange>& range, UnitSystem units) {
+  if (!range) return QStringLiteral("\u2013");
+  const auto end = [&](const std::optional<double>& mm) { return mm ? to_local(size_text(aperture_mm(*mm), units)) : RangeText::tr("open"); };
+  return span(end(range->low), end(range->high));
+}
+
+std::optional<Range> of_so_many_litres(const std::optional<Range>& per_litre, const std::optional<LooseVolume>& litres) {
+  if (!per_litre || !litres) return std::nullopt;
+  const double l = in_l(*litres);
+  return Range{l * per_litre->low, l * per_litre->median, l * per_litre->high};
+}
+
+}  // namespace
+
+void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* ranges) {
+  const UnitSystem units = bench.units();
+  const auto& bag = bench.surroundings().bag;
+  const TextOf litres = [units](double l) { return volume_text(l, units); };
+  verdict.figures.has_ranges = true;
+  for (Figure& figure : verdict.figures.figures) {
     figure.range = QStringLiteral("\u2013");
     if (ranges == nullptr || !ranges->verdict) continue;
     const auto is = [&](const char* key) { return figure.key == QLatin1String(key); };
     if (is("verdict_in_band")) put(figure, std::optional(ranges->verdict->in_band), share_text);
     else if (is("verdict_finer")) put(figure, std::optional(ranges->verdict->finer), share_text);
     else if (is("verdict_coarser")) put(figure, std::optional(ranges->verdict->coarser), share_text);
-    else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), [units](double l) { return volume_text(l, units); });
+    else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), litres);
+    else if (is("verdict_price")) put(figure, price_range(bag, ranges->verdict->usable), [](double amount) { return gritwright::figure(amount, 2); });
   }
+  const auto share = [](const std::optional<Range>& range) { return range_text(range, [](double one) { return percent_text(one, 0); }); };
+  for (std::size_t i = 0; i < verdict.fractions.size(); ++i) {
+    const FractionRange* const range = ranges != nullptr && i < ranges->fractions.size() ? &ranges->fractions[i] : nullptr;
+    QStringList& row = verdict.fractions[i];
+    const auto per_litre = range != nullptr ? range->loose_per_loose : std::nullopt;
+    put_below(row[1], share(range != nullptr ? std::optional(range->share) : std::nullopt));
+    put_below(row[2], range_text(per_litre, litres));
+    put_below(row[3], range_text(of_so_many_litres(per_litre, bag ? bag->volume : std::nullopt), litres));
+    put_below(row[4], middle_range_text(range != nullptr ? range->middle_mm : std::nullopt, units));
+  }
+  for (std::size_t i = 0; i < verdict.openings.size(); ++i) {
+    const OpeningRange* const range = ranges != nullptr && i < ranges->openings.size() ? &ranges->openings[i] : nullptr;
+    QStringList& row = verdict.openings[i];
+    const auto of = [&](Range OpeningRange::*member) { return share(range != nullptr ? std::optional((*range).*member) : std::nullopt); };
+    put_below(row[1], of(&OpeningRange::kept));
+    put_below(row[2], of(&OpeningRange::usable));
+    put_below(row[3], of(&OpeningRange::dust));
+    if (range != nullptr) put_below(row[4], RangeText::tr("in %1 of 100 cases").arg(qRound(100 * range->takes)));
+  }
+}
+
+FractionRangeTexts fraction_range_texts(const ScreeningRow& row, const FractionRange* range, UnitSystem units) {
+  const QString none = QStringLiteral("\u2013");
+  FractionRangeTexts texts{none, none, none};
+  if (range == nullptr) return texts;
+  texts.share = range_text(range->share, [](double share) { return percent_text(share, 0); });
+  // Of so much grain, of so many litres.
+  if (const double share = row.predicted.share.value(); row.amount.dry_mass && share > 0)
+    texts.mass = range_text(range->share, [&](double one) { return mass_text(*row.amount.dry_mass * (one / share), units); });
+  if (const auto& per_litre = row.predicted.loose_per_loose; row.amount.volume && per_litre && per_litre->value() > 0)
+    texts.litres = range_text(range->loose_per_loose, [&](double one) { return volume_text(in_l(*row.amount.volume) * one / per_litre->value(), units); });
+  return texts;
 }
 
 void add_laboratory_ranges(FigureGroup& laboratory, const TestRanges* ranges) {

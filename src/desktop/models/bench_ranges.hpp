@@ -11,6 +11,8 @@
 #include "figures.hpp"
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/mix_ranges.hpp"
+#include "screening_view.hpp"
+#include "verdict_figures.hpp"
 
 namespace gritwright::desktop {
 
@@ -22,8 +24,12 @@ struct MixQuestion {
   std::optional<Container> container;
   std::optional<Band> band;
   SettledBy settled_by = SettledBy::usual;
+  std::vector<std::string> pot_tests;  ///< that its water constants rest on; to be quoted beside the figures
   friend bool operator==(const MixQuestion& a, const MixQuestion& b);
 };
+
+/// What the grading of a component rests on: all finished samples of its sheet together. Empty without one.
+[[nodiscard]] std::optional<SievedSample> sample_of(const ComponentEvaluation& component);
 
 /// The mix on the bench as a question; empty where there is no mix.
 [[nodiscard]] std::optional<MixQuestion> mix_question(const Bench& bench);
@@ -42,7 +48,10 @@ struct BenchRanges {
   std::size_t draws = 0;
 };
 
-/// What is uncertain about the mix, and its pot.
+/// ", by pot test T-01" behind the name of a mix; empty without a test.
+[[nodiscard]] QString by_pot_tests(const MixQuestion& question);
+
+/// What is uncertain about the mix: the one place that says so, for every page.
 [[nodiscard]] MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue);
 [[nodiscard]] UncertainMix::Pot pot_of(const MixQuestion& question);
 /// The mix ready to be drawn; quicker after the one `before`, which may be null.
@@ -58,6 +67,8 @@ struct TestQuestion {
   std::optional<BulkDensity> bulk_density;
   std::optional<ParticleDensity> particle_density;
   bool laboratory = false;  ///< whether its figures are wanted too
+  std::vector<Aperture> owned_sieves;
+  std::vector<Aperture> screening;  ///< openings of the screening that is planned
   friend bool operator==(const TestQuestion&, const TestQuestion&) = default;
 };
 /// The finished single test on screen; several samples have their own ribbon and no question.
@@ -69,18 +80,30 @@ struct TestRanges {
   std::vector<Aperture> sieves;  ///< in the order of the ranges
   std::optional<VerdictRanges> verdict;
   LaboratoryRanges laboratory;
+  std::vector<FractionRange> fractions;  ///< of screening as the verdict says
+  std::vector<OpeningRange> openings;    ///< of the shown choices
+  std::vector<FractionRange> screening;  ///< of the screening that is planned
 };
 [[nodiscard]] std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRunner& runner);
 
 /// "15.9 - 21.3 %" of shares.
 [[nodiscard]] QString share_range_text(const Range& range, int decimals);
+/// "9.8 - 10.5 L", each end as `text` gives it; a dash where there is none.
+[[nodiscard]] QString range_text(const std::optional<Range>& range, const std::function<std::string(double)>& text);
 
 /// Writes a range beside a figure, a dash where there is none; a figure that is not defined has no range either.
 void put_range(Figure& figure, const std::optional<Range>& range, const std::function<std::string(double)>& text);
 
 /// Writes the ranges beside the figures they belong to; a dash where there is none.
 void add_ranges(std::vector<FigureGroup>& groups, const Bench& bench, const BenchRanges* ranges);
-void add_ranges(FigureGroup& verdict, const TestRanges* ranges, UnitSystem units);
+void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* ranges);
+/// Where share, mass and litres of a planned fraction lie; dashes without ranges.
+struct FractionRangeTexts {
+  QString share;
+  QString mass;
+  QString litres;
+};
+[[nodiscard]] FractionRangeTexts fraction_range_texts(const ScreeningRow& row, const FractionRange* range, UnitSystem units);
 void add_laboratory_ranges(FigureGroup& laboratory, const TestRanges* ranges);
 /// "holds in 83 of 100 cases"; empty without ranges.
 [[nodiscard]] QString verdict_certainty(const TestRanges* ranges);

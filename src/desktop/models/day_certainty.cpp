@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "gritwright/report/text_table.hpp"
+#include "known_mix.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -31,9 +32,16 @@ void add_range(PrintTable& table, const std::string& name, const Range& range, T
 
 }  // namespace
 
-std::vector<MixSpread> spreads_of(const PlannedDay& day, const Catalogue& catalogue) {
+std::vector<MixSpread> spreads_of(const PlannedDay& day, const std::vector<DayMixSources>& mixes, const OpenWorkbook& workbook, const Catalogue& catalogue,
+                                  std::span<const MixCalibration> calibrations) {
   std::vector<MixSpread> spreads;
-  for (const DayMix& mix : day.mixes) spreads.push_back(usual_spread(mix.mix, &catalogue));
+  for (std::size_t i = 0; i < day.mixes.size(); ++i) {
+    // A day may name a mix that was deleted since.
+    const auto stored = workbook.find_even_deleted(ref_to(mixes[i].id));
+    MixQuestion known = known_mix(workbook, catalogue, std::get<MixVersion>(stored.value().record), calibrations);
+    if (day.mixes[i].mix.settling != known.mix.settling) known.settled_by = SettledBy::typed;
+    spreads.push_back(spread_of(known, catalogue));
+  }
   return spreads;
 }
 

@@ -12,7 +12,9 @@
 #include "gritwright/models/root_mix.hpp"
 #include "gritwright/models/root_plan.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
+#include "known_mix.hpp"
 #include "pot_library.hpp"
+#include "pot_test_records.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
 
@@ -27,13 +29,6 @@ class GroundText {
 std::string with_blanks(std::string name) {
   std::ranges::replace(name, '_', ' ');
   return name;
-}
-
-/// "M-03" and 2 of "M-03/2".
-std::pair<std::string, int> stem_and_version(const std::string& id) {
-  const std::size_t slash = id.rfind('/');
-  const int version = slash == std::string::npos ? 0 : to_qt(id.substr(slash + 1)).toInt();
-  return version > 0 ? std::pair(id.substr(0, slash), version) : std::pair(id, 1);
 }
 
 /// Sizes between which a graded grain lies; a pan reaches down to 0.
@@ -74,8 +69,8 @@ std::map<std::string, R> by_id(const OpenWorkbook& workbook) {
 /// Reads what days hang on once, for one day or many.
 class DayReader {
  public:
-  DayReader(const OpenWorkbook& workbook, const Catalogue& catalogue)
-      : workbook_(workbook), catalogue_(catalogue), trees_(by_id<Tree>(workbook)), mixes_(by_id<MixVersion>(workbook)), pots_(by_id<RecordedContainer>(workbook)) {
+  DayReader(const OpenWorkbook& workbook, const Catalogue& catalogue, std::span<const MixCalibration> calibrations = {})
+      : workbook_(workbook), catalogue_(catalogue), calibrations_(calibrations), trees_(by_id<Tree>(workbook)), mixes_(by_id<MixVersion>(workbook)), pots_(by_id<RecordedContainer>(workbook)) {
     for (const auto& [id, version] : mixes_) {
       const auto [stem, number] = stem_and_version(id);
       newest_[stem] = std::max(newest_[stem], number);
@@ -340,6 +335,7 @@ class DayReader {
     mix.name = version.mix.name;
     if (std::ranges::find(ground.plan.mixes, mix.name, &DayMix::name) != ground.plan.mixes.end()) mix.name += " " + id.text;
     mix.mix = std::move(version.mix);
+    mix.mix.water = known_water(mix.mix, calibrations_);
     version.sources.resize(mix.mix.components.size());
     name_by_source(mix.mix, version.sources);
     ground.mixes.push_back({id, std::move(version.sources)});
@@ -429,6 +425,7 @@ class DayReader {
 
   const OpenWorkbook& workbook_;
   const Catalogue& catalogue_;
+  std::span<const MixCalibration> calibrations_;
   std::map<std::string, Tree> trees_;
   std::map<std::string, MixVersion> mixes_;
   std::map<std::string, RecordedContainer> pots_;
@@ -478,13 +475,13 @@ std::string tree_title(const Id<Tree>& id, const Tree& tree) {
   return name.empty() || name == id.text ? id.text : id.text + " " + name;
 }
 
-DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& id) {
+DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& id, std::span<const MixCalibration> calibrations) {
   DayGround ground;
   const auto stored = workbook.find(id);
   if (!stored) return ground;
   const RepottingDay& day = stored->record;
   const auto days = workbook.all<RepottingDay>();
-  DayReader reader(workbook, catalogue);
+  DayReader reader(workbook, catalogue, calibrations);
   for (std::size_t i = 0; i < day.trees.size(); ++i) reader.add(ground, day.trees[i], i, {});
   ground.plan.name = day.name;
   ground.plan.day = day.day;
@@ -518,8 +515,8 @@ DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, co
   return ground;
 }
 
-SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until) {
-  DayReader reader(workbook, catalogue);
+SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until, std::span<const MixCalibration> calibrations) {
+  DayReader reader(workbook, catalogue, calibrations);
   const auto days = workbook.all<RepottingDay>();
   DayGround ground;
   std::set<std::string> taken;
@@ -545,7 +542,7 @@ SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue,
   reader.add_losses(ground, nullptr);
   reader.add_shelf(ground, {});
   reader.add_reserves(ground);
-  return {{std::move(ground.plan), until}, std::move(ground.left_out)};
+  return {{std::move(ground.plan), until}, std::move(ground.left_out), std::move(ground.mixes)};
 }
 
 std::optional<TreePlan> plan_of_tree(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<Tree>& tree) {

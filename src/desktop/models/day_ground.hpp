@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -12,6 +13,7 @@
 #include "gritwright/models/placing_experience.hpp"
 #include "gritwright/models/season.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
+#include "mix_learning.hpp"
 
 namespace gritwright::desktop {
 
@@ -22,7 +24,7 @@ struct LeftOutTree {
   friend bool operator==(const LeftOutTree&, const LeftOutTree&) = default;
 };
 
-/// Where a mix's component comes from and where its grain is taken.
+/// Which mix of the record a mix of the day is, and where its grain is taken.
 struct DayMixSources {
   Id<MixVersion> id;
   std::vector<std::optional<RecordRef>> sources;  ///< one per component
@@ -42,15 +44,16 @@ struct DayGround {
 [[nodiscard]] std::optional<Id<MixVersion>> newest_version(const OpenWorkbook& workbook, const Id<MixVersion>& mix);
 
 /// The day with all of its trees; what it has taken from the shelf already is put back first, so that the totals stay those of the
-/// whole day. Grain that earlier days and reserved mixes want is marked as promised.
-[[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& day);
+/// whole day. Grain that earlier days and reserved mixes want is marked as promised. `calibrations` are those of the record, here and below.
+[[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& day, std::span<const MixCalibration> calibrations = {});
 
 /// All days with trees to be done, and every tree that is on none, with the mix and pot it stands in.
 struct SeasonGround {
   PlannedSeason season;
   std::vector<LeftOutTree> left_out;
+  std::vector<DayMixSources> mixes;  ///< in the order of the season's
 };
-[[nodiscard]] SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until);
+[[nodiscard]] SeasonGround season_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const std::string& until, std::span<const MixCalibration> calibrations = {});
 
 /// Fills of plan A and its fall-backs as they lie, by a root-mass plan of the record; empty where it can't be worked out.
 struct TreePlan {

@@ -32,8 +32,8 @@ class SetupReader {
       : bench_(bench), shelf_(shelf), sheet_(bench.state().find), setup_(setup), read_(setup.faults) {}
 
   void run() {
-    setup_.tested = bench_.known().tested;
-    for (const TestedOfRecord& one : setup_.tested) tested_.push_back(one.shares);
+    setup_.calibrations = bench_.known().calibrations;
+    tested_ = tested_shares(setup_.calibrations);
     setup_.grain = grain_to_choose_from(bench_, shelf_);
     candidates();
     form();
@@ -65,7 +65,7 @@ class SetupReader {
   void learn(Candidate& candidate) const {
     if (!candidate.component.material) return;
     if (const auto pooled = pooled_for({{*candidate.component.material, 1.0}}, tested_))
-      candidate.learnt = LearntConstants{pooled->constants.k_cm_mm, pooled->constants.flooded_fill, pooled->constants.grain_fill};
+      candidate.learnt = gritwright::LearntConstants{pooled->constants.k_cm_mm, pooled->constants.flooded_fill, pooled->constants.grain_fill};
   }
 
   void share(const CandidateText& typed, const std::string& name) {

@@ -5,6 +5,7 @@
 
 #include "gritwright/domain/design_problem.hpp"
 #include "gritwright/domain/species_profile.hpp"
+#include "mix_learning.hpp"
 #include "shelf.hpp"
 
 namespace gritwright::desktop {
@@ -14,8 +15,8 @@ struct FindSetup {
   std::optional<DesignProblem> problem;  ///< absent while something is missing or wrong
   std::vector<ShelfItem> grain;          ///< all that may be chosen from
   std::vector<ShelfPot> further_pots;    ///< asked besides the first
-  std::vector<TestedOfRecord> tested;    ///< mixes whose pot tests taught the candidates' constants
   std::vector<std::size_t> taken;        ///< of them, the problem's candidates in its order
+  std::vector<MixCalibration> calibrations;  ///< that taught the candidates' constants
   std::vector<int> wish_of;              ///< row of each of the problem's wishes; -1 for a share of one candidate
   std::optional<MixedVolume> need;       ///< as typed, else one filling of each pot
   QString waiting;                       ///< what is still missing, in words

@@ -6,10 +6,10 @@
 #include <cmath>
 
 #include "bench_ranges.hpp"
-#include "gritwright/models/mix_spread.hpp"
 #include "gritwright/models/prediction_score.hpp"
 #include "gritwright/report/design_report.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "record_surroundings.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -102,14 +102,13 @@ QString joined(QStringList names) {
 /// The pot tests whose constants a recipe has; empty where it has the usual ones.
 std::optional<Note> learnt_note(const FoundParts& found, const RatedRecipe& recipe) {
   if (recipe.water == found.problem().water) return std::nullopt;
-  std::vector<TestedShares> shares;
-  for (const TestedOfRecord& one : found.setup.tested) shares.push_back(one.shares);
-  const auto pooled = pooled_for(material_shares(mix_of(found, recipe)), shares);
+  const std::vector<MixCalibration>& calibrations = found.setup.calibrations;
+  const auto pooled = pooled_for(material_shares(mix_of(found, recipe)), tested_shares(calibrations));
   if (!pooled) return std::nullopt;
   QStringList tests, mixes, materials;
   for (const std::size_t i : pooled->mixes) {
-    tests << to_qt(found.setup.tested[i].test);
-    mixes << to_qt(found.setup.tested[i].mix);
+    tests << to_qt(calibrations[i].calibrated_by.id);
+    mixes << to_qt(calibrations[i].mix);
   }
   for (const std::string& material : pooled->materials) materials << to_qt(material);
   return Note{"mix.pooled-from-tests",
@@ -122,8 +121,20 @@ std::optional<Note> learnt_note(const FoundParts& found, const RatedRecipe& reci
                {"k_cm_mm", recipe.water.k_cm_mm}}};
 }
 
-/// Draws of a recipe in a list of them.
-constexpr SampleSize recipe_sample{512, 1};
+/// A recipe with all that its ranges hang on, as the bench would have it.
+MixQuestion recipe_question(const FoundParts& found, const RatedRecipe& recipe, const Catalogue& catalogue) {
+  MixQuestion question;
+  question.mix = mix_of(found, recipe);
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    const ShelfItem& item = found.setup.grain[found.setup.taken[i]];
+    // What is not sieved yet is laid on the bench as a sheet of its own.
+    question.samples.push_back(item.sample ? item.sample : sample_of(evaluate_component(sheet_as_designed(item.candidate.component, catalogue), catalogue)));
+  }
+  if (const auto pot = found.problem().pots.find(first_pot); pot != found.problem().pots.end()) question.container = pot->second;
+  return question;
+}
+
 
 std::optional<Range> range_of_recipe(const FoundParts& found, std::size_t index, MixFigure figure) { return index < found.ranges.size() ? found.ranges[index].of(figure) : std::nullopt; }
 
@@ -305,15 +316,13 @@ QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
 }
 
 void add_ranges(FoundParts& found, const Catalogue& catalogue, const SliceRunner& runner, const std::stop_token& stop) {
-  const auto pot = found.problem().pots.find(first_pot);
   std::optional<UncertainMix> before;
   for (const RatedRecipe* recipe : found.listed()) {
     if (stop.stop_requested()) return;
-    const Mix mix = mix_of(found, *recipe);
-    UncertainMix::Pot body;
-    if (pot != found.problem().pots.end()) body = PotGeometry(pot->second);
-    UncertainMix drawn = before ? UncertainMix(mix, usual_spread(mix, &catalogue), body, *before) : UncertainMix(mix, usual_spread(mix, &catalogue), body);
-    found.ranges.push_back(drawn.ranges(recipe_sample, runner));
+    const MixQuestion question = recipe_question(found, *recipe, catalogue);
+    MixSpread spread = spread_of(question, catalogue);
+    UncertainMix drawn = before ? UncertainMix(question.mix, std::move(spread), pot_of(question), *before) : UncertainMix(question.mix, std::move(spread), pot_of(question));
+    found.ranges.push_back(drawn.ranges(standing_sample, runner));
     before.emplace(std::move(drawn));
   }
 }

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <optional>
 #include <stop_token>
+#include <string>
 #include <vector>
 
 #include "charts/picture_table.hpp"

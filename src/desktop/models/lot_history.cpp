@@ -24,15 +24,24 @@ QString lot_share(Porosity value) { return to_local(percent_text(value.value()))
 
 }  // namespace
 
+std::optional<Band> lot_band(const Bench& bench) {
+  if (const auto& wanted = bench.evaluation().band) return wanted;
+  const auto& bag = bench.surroundings().bag;
+  return bag && bag->printed_size ? std::optional(Band{bag->printed_size->from, bag->printed_size->to}) : std::nullopt;
+}
+
 std::vector<LotPoint> lot_points(const Bench& bench) {
   std::vector<LotPoint> points;
-  const auto& band = bench.evaluation().band;
+  const auto band = lot_band(bench);
   if (!band) return points;
   const ComponentEvaluation* const component = lot_component(bench);
   std::optional<GrainProperties> grain;
   if (component != nullptr && component->component) grain = component->component->grain;
   const auto& earlier = bench.surroundings().earlier;
-  for (auto test = earlier.rbegin(); test != earlier.rend(); ++test) points.push_back({test->bag, test->day, lot_figures(test->grading, *band, grain)});
+  const auto& bag = bench.surroundings().bag;
+  const auto printed = bag ? bag->printed_size : std::nullopt;
+  for (auto test = earlier.rbegin(); test != earlier.rend(); ++test)
+    if (!printed || !test->printed_size || printed == test->printed_size) points.push_back({test->bag, test->day, lot_figures(test->grading, *band, grain)});
   if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain)});
   return points;
 }
@@ -63,8 +72,9 @@ QString lot_figure_text(LotFigure figure, std::optional<double> value, UnitSyste
 
 QStringList lot_findings(const Bench& bench) {
   QStringList sentences;
-  if (!has_lot(lot_component(bench)) || !bench.evaluation().band || bench.surroundings().earlier.size() < least_lots) return sentences;
+  if (!has_lot(lot_component(bench)) || bench.surroundings().earlier.size() < least_lots) return sentences;
   const auto points = lot_points(bench);
+  if (points.size() <= least_lots) return sentences;
   std::vector<LotFigures> earlier;
   for (std::size_t i = 0; i + 1 < points.size(); ++i) earlier.push_back(points[i].figures);
   const auto findings = unusual(points.back().figures, earlier);

@@ -2,6 +2,7 @@
 #include <QString>
 #include <QStringList>
 #include <array>
+#include <optional>
 #include <vector>
 
 #include "bench.hpp"
@@ -18,7 +19,10 @@ struct LotPoint {
   LotFigures figures;
 };
 
-/// Earlier lots of the material on screen oldest first, the bag on screen last. Their air is compared in the grain of the bag on
+/// The band that lots are compared in: the wanted one, else the size printed on the bag. Empty without either.
+[[nodiscard]] std::optional<Band> lot_band(const Bench& bench);
+
+/// Earlier lots of the material on screen oldest first, the bag on screen last; bags that were sold as another size are no lots of it. Their air is compared in the grain of the bag on
 /// screen, so that only the grading tells them apart.
 [[nodiscard]] std::vector<LotPoint> lot_points(const Bench& bench);
 

@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include "bench_ranges.hpp"
+#include "gritwright/models/mix_in_pot.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -14,12 +14,13 @@ class ComparisonText {
   Q_DECLARE_TR_FUNCTIONS(Comparison)
 };
 
-/// Draws of one mix among many.
-constexpr SampleSize compared_sample{512, 1};
-
-ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue) {
-  ComparedMix compared{kept.id, kept.name, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-  const auto state = mix_state(kept.mix);
+ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue, const SliceRunner& runner) {
+  ComparedMix compared{kept.id, kept.name, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+  const Mix& mix = kept.of.mix;
+  QStringList tests;
+  for (const std::string& test : kept.of.pot_tests) tests << to_qt(test);
+  compared.pot_tests = tests.join(QStringLiteral(", "));
+  const auto state = mix_state(mix);
   if (!state) return compared;
   compared.grading = Grading{state->passing, {}, {}};
   if (state->settled) compared.bulk_density = state->settled->bulk_density;
@@ -27,12 +28,12 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
     compared.in_band = band_share(compared.grading, *band);
     compared.finer = band_share(compared.grading, {aperture_mm(0), band->from});
   }
-  const auto water = pot != nullptr ? mix_in_pot(*state, kept.mix.water, *pot) : std::nullopt;
+  const auto water = pot != nullptr ? mix_in_pot(*state, mix.water, *pot) : std::nullopt;
   if (water) {
     compared.air = water->air_filled_porosity;
     compared.water = water->container_capacity;
     compared.available = water->available_in_pot;
-    if (const auto drawn = UncertainMix(kept.mix, usual_spread(kept.mix, &catalogue), *pot).air_and_water(compared_sample)) {
+    if (const auto drawn = UncertainMix(mix, spread_of(kept.of, catalogue), *pot).air_and_water(standing_sample, runner)) {
       compared.air_range = drawn->air;
       compared.water_range = drawn->capacity;
     }
@@ -47,14 +48,14 @@ std::optional<double> value_of(const std::optional<Share>& share) {
 
 }  // namespace
 
-Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue, const std::stop_token& stop,
-                    const std::function<void(int, int)>& progress) {
+Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue,
+                    const SliceRunner& runner, const std::stop_token& stop, const std::function<void(int, int)>& progress) {
   Comparison comparison;
   comparison.band = band;
   if (pot != nullptr) comparison.depth = pot->filled_depth();
   for (const KeptMix& kept : mixes) {
     if (stop.stop_requested()) break;
-    comparison.mixes.push_back(compared_mix(kept, pot, band, catalogue));
+    comparison.mixes.push_back(compared_mix(kept, pot, band, catalogue, runner));
     progress(static_cast<int>(comparison.mixes.size()), static_cast<int>(mixes.size()));
   }
   return comparison;
@@ -64,7 +65,8 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
   if (comparison.mixes.empty()) return ComparisonText::tr("Nothing to compare yet: keep a mix, or finish the one on the bench.");
   QStringList mixes;
   for (const ComparedMix& mix : comparison.mixes) {
-    mixes << (mix.air ? ComparisonText::tr("%1 holds %2 air and %3 water").arg(mix.name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
+    const QString name = mix.pot_tests.isEmpty() ? mix.name : ComparisonText::tr("%1 (by pot test %2)").arg(mix.name, mix.pot_tests);
+    mixes << (mix.air ? ComparisonText::tr("%1 holds %2 air and %3 water").arg(name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
                       : ComparisonText::tr("%1 without a pot").arg(mix.name));
   }
   const QString list = mixes.join(QStringLiteral(", "));
@@ -74,28 +76,28 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
 PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
   PictureTable table;
   table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("90 of 100") << ComparisonText::tr("water") << ComparisonText::tr("90 of 100") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
-                << ComparisonText::tr("D50");
+                << ComparisonText::tr("D50") << ComparisonText::tr("by pot test");
   const auto percent = [](const auto& share) { return to_local(percent_text(value_of(share))); };
   const auto ends = [](const std::optional<Range>& range) { return range ? share_range_text(*range, 0) : QStringLiteral("\u2013"); };
   for (const ComparedMix& mix : comparison.mixes) {
     const auto density = mix.bulk_density ? std::optional<double>(in_g_l(*mix.bulk_density)) : std::nullopt;
     const auto half = mix.grading.points.empty() ? std::nullopt : percentile(mix.grading, 50);
     table.rows.push_back({mix.name, percent(mix.air), ends(mix.air_range), percent(mix.water), ends(mix.water_range), percent(mix.available), percent(mix.in_band), percent(mix.finer),
-                          to_local(density_text(density, units)), to_local(size_text(half, units))});
+                          to_local(density_text(density, units)), to_local(size_text(half, units)), mix.pot_tests.isEmpty() ? QStringLiteral("\u2013") : mix.pot_tests});
   }
   return table;
 }
 
 PictureTable comparison_data(const Comparison& comparison) {
   PictureTable table;
-  for (const char* name : {"mix", "air_share", "water_share", "available_share", "in_band_share", "finer_share", "bulk_density_g_l", "air_low", "air_high", "water_low", "water_high"}) table.heading << QLatin1String(name);
+  for (const char* name : {"mix", "air_share", "water_share", "available_share", "in_band_share", "finer_share", "bulk_density_g_l", "air_low", "air_high", "water_low", "water_high", "pot_tests"}) table.heading << QLatin1String(name);
   const QLocale plain = QLocale::c();
   const auto share = [&](const auto& value) { return value ? plain.toString(value->value(), 'f', 4) : QString(); };
   const auto end = [&](const std::optional<Range>& range, double Range::*member) { return range ? plain.toString((*range).*member, 'f', 4) : QString(); };
   for (const ComparedMix& mix : comparison.mixes) {
     table.rows.push_back({mix.name, share(mix.air), share(mix.water), share(mix.available), share(mix.in_band), share(mix.finer),
                           mix.bulk_density ? plain.toString(in_g_l(*mix.bulk_density), 'f', 1) : QString(), end(mix.air_range, &Range::low), end(mix.air_range, &Range::high),
-                          end(mix.water_range, &Range::low), end(mix.water_range, &Range::high)});
+                          end(mix.water_range, &Range::low), end(mix.water_range, &Range::high), mix.pot_tests});
   }
   return table;
 }

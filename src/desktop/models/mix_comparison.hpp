@@ -5,10 +5,10 @@
 #include <stop_token>
 #include <vector>
 
-#include "bench.hpp"
+#include "bench_ranges.hpp"
 #include "charts/picture_table.hpp"
-#include "gritwright/domain/mix_version.hpp"
 #include "gritwright/models/range.hpp"
+#include "gritwright/models/slice_runner.hpp"
 
 namespace gritwright::desktop {
 
@@ -16,7 +16,7 @@ namespace gritwright::desktop {
 struct KeptMix {
   QString id;  ///< empty for the mix on the bench
   QString name;
-  Mix mix;
+  MixQuestion of;  ///< without a pot
   friend bool operator==(const KeptMix&, const KeptMix&) = default;
 };
 
@@ -24,6 +24,7 @@ struct KeptMix {
 struct ComparedMix {
   QString id;
   QString name;
+  QString pot_tests;  ///< "T-01, T-02"; empty without
   Grading grading;
   std::optional<Porosity> air;
   std::optional<Porosity> water;
@@ -41,10 +42,9 @@ struct Comparison {
   std::vector<ComparedMix> mixes;
 };
 
-/// Every mix in the same pot, in order; ends early, with what it has, when asked to stop. `pot` may be null. Ranges are by the usual
-/// spreads of `catalogue`.
-[[nodiscard]] Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band,
-                                  const Catalogue& catalogue, const std::stop_token& stop, const std::function<void(int done, int of)>& progress);
+/// Every mix in the same pot, in order; ends early, with what it has, when asked to stop. `pot` may be null.
+[[nodiscard]] Comparison compared(const std::vector<KeptMix>& mixes, const PotGeometry* pot, const std::optional<Band>& band, const Catalogue& catalogue,
+                                  const SliceRunner& runner, const std::stop_token& stop, const std::function<void(int done, int of)>& progress);
 
 [[nodiscard]] QString comparison_sentence(const Comparison& comparison, UnitSystem units);
 [[nodiscard]] PictureTable comparison_table(const Comparison& comparison, UnitSystem units);

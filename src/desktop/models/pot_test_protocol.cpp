@@ -108,7 +108,7 @@ void answer_pot_test(ProtocolAnswer& answer, const OpenWorkbook& workbook, const
     std::optional<KeptPotTest> readable;
     if (problems.empty()) readable = kept_pot_test(test, container_of(workbook, test));
     if (readable) {
-      std::vector<KeptPotTest> all = kept_pot_tests(workbook, version->id);
+      std::vector<KeptPotTest> all = kept_pot_tests(workbook, *version);
       all.push_back(*readable);
       tested = tested_mix(version->record.mix, all);
       if (!tested) answer.faults << PotTestText::tr("A component of the mix has no grain density: measure it first, then the test can be compared.");

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "gritwright/workbook/open_workbook.hpp"
+#include "pot_test_records.hpp"
 
 namespace gritwright::desktop {
 
@@ -17,6 +18,8 @@ class RecordBook : public QObject {
   [[nodiscard]] static Result<std::unique_ptr<RecordBook>> open(const QString& file, const QString& backups_folder = {}, Access access = Access::write);
 
   [[nodiscard]] const OpenWorkbook& workbook() const { return workbook_; }
+  /// What its pot tests taught about its mixes.
+  [[nodiscard]] const std::vector<MixCalibration>& calibrations() const { return calibrations_.of(workbook_); }
   [[nodiscard]] QString file() const;
   [[nodiscard]] bool is_read_only() const { return workbook_.access() == Access::read_only; }
   /// Looks for changes by others and for what the workbook has to say, as it does by itself twice a second.
@@ -74,6 +77,7 @@ class RecordBook : public QObject {
   void tell(const WorkbookTrouble& trouble);
 
   OpenWorkbook workbook_;
+  mutable CalibrationKeeper calibrations_;
   std::int64_t seen_revision_ = 0;
   QString trouble_;  ///< told last, while it lasts
 };

@@ -7,8 +7,8 @@
 
 #include "gritwright/models/measured_properties.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "known_mix.hpp"
 #include "material_words.hpp"
-#include "pot_test_records.hpp"
 #include "sheets_from_records.hpp"
 #include "text.hpp"
 
@@ -24,24 +24,26 @@ constexpr std::size_t most_earlier = 8;  // more curves than these hide each oth
 constexpr std::size_t most_mixes = 24;
 constexpr std::size_t most_changed_mixes = 3;  // of which is told what an unusual lot would change
 
-std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::string& material, const std::string& but_not) {
+std::vector<EarlierTest> earlier_tests(const OpenWorkbook& workbook, const std::string& material, const std::string& but_not, const std::optional<std::string>& until) {
   std::vector<EarlierTest> tests;
   constexpr std::size_t most_looked_at_again = 200;  // untested ones among them
   ListFilter filter;
   filter.subject = material;
   filter.limit = most_looked_at_again;
+  filter.to_day = until;
   for (const RecordLine& line : workbook.list(RecordKind::bag, filter)) {
     if (tests.size() == most_earlier) break;
     if (line.sieve_tests == 0 || line.ref.id == but_not) continue;
     const auto stored = workbook.sieve_tests_of(line.ref);
     if (stored.empty()) continue;
     const auto analysis = analyse(stored.back().record.test);
-    if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading});
+    const auto bag = workbook.find(Id<Bag>{line.ref.id});
+    if (analysis) tests.push_back({to_qt(line.ref.id), to_qt(line.day), analysis->grading, bag ? bag->record.printed_size : std::nullopt});
   }
   return tests;
 }
 
-std::vector<MixOfMaterial> mixes_of(const OpenWorkbook& workbook, const std::string& material) {
+std::vector<MixOfMaterial> mixes_of(const OpenWorkbook& workbook, const std::string& material, std::span<const MixCalibration> calibrations) {
   std::vector<MixOfMaterial> mixes;
   ListFilter newest;
   newest.limit = most_mixes;
@@ -52,6 +54,7 @@ std::vector<MixOfMaterial> mixes_of(const OpenWorkbook& workbook, const std::str
     const auto found = std::ranges::find(components, std::optional(material), &Component::material);
     if (found == components.end()) continue;
     mixes.push_back({to_qt(line.ref.id), stored->record.mix, static_cast<std::size_t>(found - components.begin())});
+    mixes.back().mix.water = known_water(stored->record.mix, calibrations);
     if (mixes.size() == most_changed_mixes) break;
   }
   return mixes;
@@ -59,7 +62,7 @@ std::vector<MixOfMaterial> mixes_of(const OpenWorkbook& workbook, const std::str
 
 }  // namespace
 
-Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet& sheet) {
+Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet& sheet, std::span<const MixCalibration> calibrations) {
   Surroundings around;
   const std::string id = sheet.bag.toStdString();
   if (!id.empty()) {
@@ -73,8 +76,9 @@ Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet&
   }
   const std::string material = around.bag ? around.bag->material : sheet.material.toStdString();
   if (!material.empty()) {
-    around.earlier = earlier_tests(workbook, material, id);
-    around.mixes = mixes_of(workbook, material);
+    // A bag that is graded again is compared with those before it.
+    around.earlier = earlier_tests(workbook, material, id, around.bag ? around.bag->received : std::nullopt);
+    around.mixes = mixes_of(workbook, material, calibrations);
   }
   for (const auto& set : workbook.all<SieveSet>()) {
     for (const OwnedSieve& sieve : set.record.sieves) around.owned_sieves.push_back(sieve.aperture);
@@ -84,39 +88,17 @@ Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet&
   return around;
 }
 
-std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook) {
+std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook, const Catalogue& catalogue, std::span<const MixCalibration> calibrations) {
   std::vector<KeptMix> mixes;
-  for (auto& stored : workbook.all<MixVersion>()) {
-    const QString id = to_qt(stored.id.text);
-    mixes.push_back({id, QStringLiteral("%1 %2").arg(id, to_qt(stored.record.mix.name)), std::move(stored.record.mix)});
+  ListFilter newest;
+  newest.limit = most_mixes;
+  for (const RecordLine& line : workbook.list(RecordKind::mix, newest)) {
+    const auto stored = workbook.find(Id<MixVersion>{line.ref.id});
+    if (!stored) continue;
+    const QString id = to_qt(line.ref.id);
+    mixes.push_back({id, QStringLiteral("%1 %2").arg(id, to_qt(stored->record.mix.name)), known_mix(workbook, catalogue, stored->record, calibrations)});
   }
-  std::ranges::reverse(mixes);
-  if (mixes.size() > most_mixes) mixes.resize(most_mixes);
   return mixes;
-}
-
-std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, const std::string& name) {
-  std::vector<MixCalibration> all;
-  for (const auto& stored : workbook.all<MixVersion>()) {
-    if (stored.record.mix.name != name || !stored.record.calibrated_by) continue;
-    const auto tests = kept_pot_tests(workbook, stored.id);
-    const auto tested = tested_mix(stored.record.mix, tests);
-    MixCalibration one;
-    one.mix = stored.id.text;
-    one.calibrated_by = *stored.record.calibrated_by;
-    one.tests = tests.size();
-    one.constants = stored.record.mix.water;
-    // The belief is worked out anew; where its tests are gone the constants stand by themselves. Lengths that went through the file
-    // can differ in their last binary digit.
-    const auto alike = [](double a, double b) { return std::abs(a - b) <= 1e-6 * std::abs(b); };
-    const bool same = tested && tested->calibration && alike(tested->calibration->constants.k_cm_mm, one.constants.k_cm_mm) &&
-                      alike(tested->calibration->constants.grain_fill, one.constants.grain_fill) && alike(tested->calibration->constants.flooded_fill, one.constants.flooded_fill);
-    if (same) one.belief = tested->calibration->belief;
-    for (const Component& component : stored.record.mix.components) one.parts.emplace_back(component.name, component.parts.value());
-    all.push_back(std::move(one));
-  }
-  std::ranges::reverse(all);
-  return all;
 }
 
 std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const QString& id) {
@@ -141,19 +123,15 @@ std::map<QString, GrainOfRecord> grains_of(const OpenWorkbook& workbook, const B
   return grains;
 }
 
-RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state) {
+RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state, std::span<const MixCalibration> calibrations) {
   RecordKnowledge known;
+  known.calibrations.assign(calibrations.begin(), calibrations.end());
   const std::string name = state.mix_name.trimmed().toStdString();
-  if (!name.empty()) known.calibrations = calibrations_called(workbook, name);
   for (const auto& stored : workbook.all<MixVersion>()) {
-    if (stored.record.settling_measured && stored.record.mix.name == name) {
-      MixSettling jug{stored.id.text, {}, stored.record.mix.settling};
-      for (const Component& component : stored.record.mix.components) jug.parts.emplace_back(component.name, component.parts.value());
-      known.settlings.insert(known.settlings.begin(), std::move(jug));
-    }
-    if (!stored.record.calibrated_by) continue;
-    TestedOfRecord tested{stored.id.text, stored.record.calibrated_by->id, {stored.record.mix.water, material_shares(stored.record.mix)}};
-    if (!tested.shares.materials.empty()) known.tested.push_back(std::move(tested));
+    if (!stored.record.settling_measured || stored.record.mix.name != name) continue;
+    MixSettling jug{stored.id.text, {}, stored.record.mix.settling};
+    for (const Component& component : stored.record.mix.components) jug.parts.emplace_back(component.name, component.parts.value());
+    known.settlings.insert(known.settlings.begin(), std::move(jug));
   }
   known.grains = grains_of(workbook, state);
   return known;

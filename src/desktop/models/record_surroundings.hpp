@@ -1,4 +1,6 @@
 #pragma once
+#include <span>
+
 #include "bench_evaluation.hpp"
 #include "bench_state.hpp"
 #include "gritwright/domain/material.hpp"
@@ -8,14 +10,12 @@
 
 namespace gritwright::desktop {
 
-/// What the record knows around the bag of a sheet, at most eight earlier tests; `owned_sieves` are those of all sets.
-[[nodiscard]] Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet& sheet);
+/// What the record knows around the bag of a sheet, at most eight earlier tests; `owned_sieves` are those of all sets. `calibrations`
+/// are those of the record, here and below.
+[[nodiscard]] Surroundings surroundings_of(const OpenWorkbook& workbook, const ComponentSheet& sheet, std::span<const MixCalibration> calibrations);
 
-/// The newest kept mixes, at most 24, newest first.
-[[nodiscard]] std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook);
-
-/// What pot tests taught about the kept mixes of a name, newest first.
-[[nodiscard]] std::vector<MixCalibration> calibrations_called(const OpenWorkbook& workbook, const std::string& name);
+/// The newest kept mixes, at most 24, newest first, as the record now knows them.
+[[nodiscard]] std::vector<KeptMix> kept_mixes(const OpenWorkbook& workbook, const Catalogue& catalogue, std::span<const MixCalibration> calibrations);
 
 /// Jug and crumble test of a bag, or of the bag a fraction was screened from; empty without either.
 [[nodiscard]] std::optional<GrainOfRecord> grain_of_record(const OpenWorkbook& workbook, const QString& id);
@@ -23,9 +23,8 @@ namespace gritwright::desktop {
 /// The same of the grains of `state`, by the numbers on their sheets.
 [[nodiscard]] std::map<QString, GrainOfRecord> grains_of(const OpenWorkbook& workbook, const BenchState& state);
 
-/// All that the record knows of the mix and the grains of `state`: pot tests of mixes of its name, tested mixes whose materials it
-/// may share, jug and crumble tests of its bags.
-[[nodiscard]] RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state);
+/// All that the record knows of the mix and the grains of `state`: what pot tests taught, jug and crumble tests of its bags.
+[[nodiscard]] RecordKnowledge knowledge_of(const OpenWorkbook& workbook, const BenchState& state, std::span<const MixCalibration> calibrations);
 
 /// What that hangs on: the name of the mix and the numbers of its grains.
 [[nodiscard]] QStringList known_by(const BenchState& state);

@@ -4,10 +4,11 @@
 
 #include "day_ground.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
-#include "gritwright/models/mix_spread.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "known_mix.hpp"
 #include "pot_library.hpp"
 #include "text.hpp"
+#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 
@@ -17,16 +18,17 @@ namespace {
 struct Filling {
   Mix mix;
   MixSpread spread;
+  QString name;  ///< with the pot tests that its figures rest on
 };
 
 void add_section(RootPlanOutcome& outcome, const WorkedPlan& worked, const Filling& filling, const std::stop_token& stop) {
-  outcome.mix_name = filling.mix.name;
+  outcome.mix_name = filling.name.toStdString();
   const auto state = mix_state(filling.mix);
   if (!state || !outcome.views) return;
   outcome.section = root_section(outcome.plan, worked, outcome.views->side, filling.mix, *state);
   // While the tree is dragged the middle of the range is enough.
   if (!outcome.section || outcome.coarse || stop.stop_requested()) return;
-  outcome.section->ranges = uncertain_new_mix(outcome.plan, worked, filling.mix, filling.spread).air_and_water();
+  outcome.section->ranges = uncertain_new_mix(outcome.plan, worked, filling.mix, filling.spread).ranges(SampleSize{}, on_all_cores());
 }
 
 std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, const std::optional<Filling>& filling, PlanDetail detail, std::size_t chosen,
@@ -69,6 +71,7 @@ void RootPlanDesk::open(const QString& id) {
   chosen_ = 0;
   text_.clear();
   mix_.reset();
+  water_.reset();
   plan_.reset();
   dragged_.reset();
   outcome_.reset();
@@ -77,12 +80,25 @@ void RootPlanDesk::open(const QString& id) {
   emit changed();
 }
 
+// A pot test that is kept says something else about the mix of the plan.
+std::optional<RetentionConstants> RootPlanDesk::water_of(const std::optional<Id<MixVersion>>& mix) const {
+  try {
+    const auto version = mix ? book_.workbook().find(*mix) : std::nullopt;
+    return version ? std::optional(known_water(version->record.mix, book_.calibrations())) : std::nullopt;
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return std::nullopt;
+  }
+}
+
 void RootPlanDesk::record_changed() {
   const auto stored = kept();
   const std::string text = stored ? stored->record.plan : std::string();
   const auto mix = stored ? stored->record.mix : std::nullopt;
-  if (text == text_ && mix == mix_) return;
+  const auto water = water_of(mix);
+  if (text == text_ && mix == mix_ && water == water_) return;
   mix_ = mix;
+  water_ = water;
   text_ = text;
   plan_.reset();
   if (stored) {
@@ -199,7 +215,10 @@ void RootPlanDesk::work(PlanDetail detail) {
     for (const auto& pot : free_pots(book_.workbook())) plan.free_pots.push_back(pot.record.container);
   }
   std::optional<Filling> filling;
-  if (const auto mix = mix_ ? book_.workbook().find(*mix_) : std::nullopt) filling = Filling{mix->record.mix, usual_spread(mix->record.mix, &catalogue_)};
+  if (const auto mix = mix_ ? book_.workbook().find(*mix_) : std::nullopt) {
+    MixQuestion known = known_mix(book_.workbook(), catalogue_, mix->record, book_.calibrations());
+    filling = Filling{known.mix, spread_of(known, catalogue_), to_qt(known.mix.name) + by_pot_tests(known)};
+  }
   job_.start([this, plan = std::move(plan), filling = std::move(filling), detail, chosen = chosen_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     auto outcome = worked_out(plan, filling, detail, chosen, stop);
     return [this, outcome = std::move(outcome)] {

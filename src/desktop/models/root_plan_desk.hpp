@@ -67,6 +67,7 @@ class RootPlanDesk : public QObject {
 
  private:
   void record_changed();
+  [[nodiscard]] std::optional<RetentionConstants> water_of(const std::optional<Id<MixVersion>>& mix) const;
   void work(PlanDetail detail);
 
   RecordBook& book_;
@@ -75,6 +76,7 @@ class RootPlanDesk : public QObject {
   QString current_;
   std::string text_;  ///< the plan as it is kept
   std::optional<Id<MixVersion>> mix_;
+  std::optional<RetentionConstants> water_;  ///< of the mix, as the record now knows it
   std::optional<RootMassPlan> plan_;
   std::optional<Pose> dragged_;
   std::size_t chosen_ = 0;

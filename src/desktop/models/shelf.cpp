@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "bench_ranges.hpp"
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
@@ -54,7 +55,10 @@ std::map<RecordRef, double> reserved_l(const OpenWorkbook& workbook) {
 std::optional<Component> component_of_grain(const OpenWorkbook& workbook, const Catalogue& catalogue, const RecordRef& ref, ShelfItem& item) {
   const auto sheet = sheet_of_grain(workbook, to_qt(ref.id));
   if (!sheet) return std::nullopt;
-  if (const auto& component = evaluate_component(*sheet, catalogue).component) return component;
+  if (const ComponentEvaluation graded = evaluate_component(*sheet, catalogue); graded.component) {
+    item.sample = sample_of(graded);
+    return graded.component;
+  }
   if (ref.kind != RecordKind::bag) return std::nullopt;
   const Bag bag = workbook.find(Id<Bag>{ref.id})->record;
   const Material* const material = catalogue.find(bag.material);
@@ -153,6 +157,7 @@ std::vector<ShelfItem> grain_to_choose_from(const Bench& bench, const Shelf& she
     ShelfItem item;
     item.key = QStringLiteral("bench:%1").arg(bench.state().components[i].name);
     item.candidate.component = *components[i].component;
+    item.sample = sample_of(components[i]);
     item.candidate.component.parts = Parts(1);
     item.candidate.family = components[i].component->material;
     item.taken = shelf.grain.empty();

@@ -5,6 +5,7 @@
 
 #include "bench.hpp"
 #include "gritwright/domain/design_problem.hpp"
+#include "gritwright/models/sieving_spread.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
 
 namespace gritwright::desktop {
@@ -17,6 +18,7 @@ struct ShelfItem {
   std::optional<LooseVolume> reserved;
   bool is_printed_size = false;  ///< graded by what is printed on the bag, not sieved yet
   bool taken = true;             ///< unless the grower says otherwise
+  std::optional<SievedSample> sample;  ///< that its grading rests on
   friend bool operator==(const ShelfItem&, const ShelfItem&) = default;
 };
 

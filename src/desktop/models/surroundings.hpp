@@ -15,6 +15,7 @@ struct EarlierTest {
   QString bag;
   QString day;
   Grading grading;
+  std::optional<SizeBand> printed_size = {};  ///< on the bag
   friend bool operator==(const EarlierTest&, const EarlierTest&) = default;
 };
 

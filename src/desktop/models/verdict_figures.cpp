@@ -61,13 +61,8 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
 
 void add_openings(VerdictView& view, const Grading& grading, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
   view.opening_heading = {VerdictText::tr("screen at"), VerdictText::tr("kept"), VerdictText::tr("usable"), VerdictText::tr("dust in it"), VerdictText::tr("good enough")};
-  std::vector<Aperture> sieves = owned;
-  if (sieves.empty()) {
-    for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
-  }
   view.openings_are_owned = !owned.empty();
-  for (const OpeningChoice& choice : opening_choices(grading, band, sieves)) {
-    if (view.openings.size() == most_choices) break;
+  for (const OpeningChoice& choice : shown_choices(grading, band, owned)) {
     std::vector<Aperture> at;
     for (const auto& opening : {choice.coarse, choice.fine}) {
       if (opening) at.push_back(*opening);
@@ -134,7 +129,7 @@ VerdictView verdict_view(const Bench& bench) {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
     }
   }
-  view.notes << lot_findings(bench);
+  view.lots = lot_findings(bench);
   view.sentence = judged ? sentence_of(*judged, units) : VerdictText::tr("No verdict: %1").arg(reason);
   const std::vector<Explanation> explanations = judged ? explain(*judged) : std::vector<Explanation>{};
   const auto add = [&](const char* key, const QString& label, std::optional<std::string> value) {
@@ -153,6 +148,16 @@ VerdictView verdict_view(const Bench& bench) {
   add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();
   return view;
+}
+
+std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned) {
+  std::vector<Aperture> sieves = owned;
+  if (sieves.empty()) {
+    for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
+  }
+  auto choices = opening_choices(grading, band, sieves);
+  if (choices.size() > most_choices) choices.resize(most_choices);
+  return choices;
 }
 
 QString fraction_name(const ScreenedFraction& fraction, UnitSystem units) {

@@ -5,6 +5,7 @@
 
 #include "bench.hpp"
 #include "figures.hpp"
+#include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
 
 namespace gritwright::desktop {
@@ -19,6 +20,7 @@ struct VerdictView {
   QStringList opening_heading;
   std::vector<QStringList> openings;   ///< "which openings?" over the sieves of the sheet, best first
   bool openings_are_owned = false;     ///< over the sieves owned, else over those of the test
+  QStringList lots;  ///< what is unusual about the bag for its material, and what it would change
   QStringList notes;
 };
 
@@ -26,6 +28,9 @@ struct VerdictView {
 
 /// "2 mm to 4 mm", "over 4 mm", "under 2 mm".
 [[nodiscard]] QString fraction_name(const ScreenedFraction& fraction, UnitSystem units);
+
+/// The ways to screen that are listed, best first: over the owned sieves, without any over those of the test.
+[[nodiscard]] std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned);
 
 /// The grading and densities of the component on screen as the verdict takes them; empty without a finished test.
 struct GradedBag {

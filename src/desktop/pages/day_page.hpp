@@ -90,7 +90,9 @@ class DayPage : public QWidget {
   void show_how();
   /// Starts what is behind the tables of how sure the litres are, unless it is known or under way.
   void ask_ranges();
-  void ask_season_ranges(const PlannedSeason& season);
+  void ask_season_ranges(const SeasonGround& season);
+  /// What is uncertain about the mixes; empty where the record can't be read, which is told.
+  [[nodiscard]] std::optional<std::vector<MixSpread>> spreads_or_told(const PlannedDay& day, const std::vector<DayMixSources>& mixes);
   void return_left();
 
   [[nodiscard]] std::optional<Stored<RepottingDay>> day() const;

@@ -112,7 +112,7 @@ void DayPage::compute() {
   const auto stored = day();
   if (!stored) return;
   try {
-    ground_ = ground_of(book_.workbook(), catalogue_, stored->id);
+    ground_ = ground_of(book_.workbook(), catalogue_, stored->id, book_.calibrations());
   } catch (const WorkbookTrouble& trouble) {
     emit book_.told(sentence_text(trouble.problem()));
     return;
@@ -130,9 +130,11 @@ void DayPage::ask_ranges() {
     return;
   }
   if (ranges_asked_ == ground_.plan) return;
+  auto spreads = spreads_or_told(ground_.plan, ground_.mixes);
+  if (!spreads) return;
   ranges_asked_ = ground_.plan;
   ranges_.reset();
-  ranges_job_.start([this, day = ground_.plan, spreads = spreads_of(ground_.plan, catalogue_)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+  ranges_job_.start([this, day = ground_.plan, spreads = std::move(*spreads)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     return [this, ranges = day_ranges(day, spreads, {512, 1}, on_all_cores())]() mutable {
       ranges_ = std::move(ranges);
       if (isVisible()) show_answer();
@@ -140,11 +142,22 @@ void DayPage::ask_ranges() {
   });
 }
 
-void DayPage::ask_season_ranges(const PlannedSeason& season) {
-  if (season_ranges_asked_ == season) return;
-  season_ranges_asked_ = season;
+std::optional<std::vector<MixSpread>> DayPage::spreads_or_told(const PlannedDay& day, const std::vector<DayMixSources>& mixes) {
+  try {
+    return spreads_of(day, mixes, book_.workbook(), catalogue_, book_.calibrations());
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return std::nullopt;
+  }
+}
+
+void DayPage::ask_season_ranges(const SeasonGround& season) {
+  if (season_ranges_asked_ == season.season) return;
+  auto spreads = spreads_or_told(season.season.ground, season.mixes);
+  if (!spreads) return;
+  season_ranges_asked_ = season.season;
   season_ranges_.reset();
-  season_ranges_job_.start([this, season, spreads = spreads_of(season.ground, catalogue_)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+  season_ranges_job_.start([this, season = season.season, spreads = std::move(*spreads)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
     return [this, ranges = season_ranges(season, spreads, {256, 1}, on_all_cores())]() mutable {
       season_ranges_ = std::move(ranges);
       show_season_answer();
@@ -329,7 +342,7 @@ void DayPage::show_season_answer() {
   if (season_ == nullptr || !season_->isVisible()) return;
   SeasonGround ground;
   try {
-    ground = season_of(book_.workbook(), catalogue_, until_);
+    ground = season_of(book_.workbook(), catalogue_, until_, book_.calibrations());
   } catch (const WorkbookTrouble& trouble) {
     emit book_.told(sentence_text(trouble.problem()));
     return;
@@ -340,7 +353,7 @@ void DayPage::show_season_answer() {
     const auto answer = work_out(ground.season);
     if (answer) {
       sections = season_sheet(ground.season, *answer, units_, translated).sections;
-      ask_season_ranges(ground.season);
+      ask_season_ranges(ground);
       if (season_ranges_) {
         for (PrintSection& more : litres_certainty(*season_ranges_, answer->mixes, answer->components, units_)) sections.push_back(std::move(more));
         for (PrintSection& more : bags_certainty(*season_ranges_, units_)) sections.push_back(std::move(more));
@@ -396,7 +409,7 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
     return false;
   };
   if (sheet == DaySheet::season) {
-    const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_);
+    const SeasonGround ground = season_of(book_.workbook(), catalogue_, until_, book_.calibrations());
     const auto answer = work_out(ground.season);
     return answer ? written(season_sheet(ground.season, *answer, units_, translated)) : nothing(sentence_text(answer.problems().front(), units_));
   }

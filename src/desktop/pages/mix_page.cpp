@@ -55,7 +55,9 @@ MixPage::MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(p
   connect(&bench_, &Bench::changed, this, &MixPage::refresh);
   connect(&bench_, &Bench::units_changed, this, &MixPage::refresh);
   connect(&ranges_, &RangeKeeper::mix_changed, this, [this] {
-    if (isVisible()) refresh_figures();
+    if (!isVisible()) return;
+    refresh_figures();
+    pictures_->refresh_table();
   });
   connect(comparison_, &ComparisonView::compared, pictures_, &PictureTabs::refresh_table);
   connect(ageing_, &AgeingView::aged, pictures_, &PictureTabs::refresh_table);
@@ -143,11 +145,11 @@ QWidget* MixPage::answers() {
     chart_ = new GradingChart(&pictures);
     chart_->setObjectName(QStringLiteral("grading_chart"));
     section_ = new PotSectionView(bench_, &pictures);
-    litres_ = new PartsBar(bench_, &pictures);
+    litres_ = new PartsBar(bench_, ranges_, &pictures);
     comparison_ = new ComparisonView(bench_, &pictures);
     pictures.add({tr("Curves"), chart_, "grading_table", [this] { return grading_table(bench_); }, [this] { return grading_data(bench_); }});
-    pictures.add({tr("Pot in section"), section_, "pot_section_table", [this] { return pot_section_table(bench_); }, [this] { return pot_section_data(bench_); }});
-    pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_); }, [this] { return parts_data(bench_); }});
+    pictures.add({tr("Pot in section"), section_, "pot_section_table", [this] { return pot_section_table(bench_, ranges_.mix()); }, [this] { return pot_section_data(bench_, ranges_.mix()); }});
+    pictures.add({tr("Litres"), litres_, "parts_table", [this] { return parts_table(bench_, ranges_.mix()); }, [this] { return parts_data(bench_, ranges_.mix()); }});
     pictures.add({tr("Compare"), comparison_, "comparison_table", [this] { return comparison_table(comparison_->comparison(), bench_.units()); },
                   [this] { return comparison_data(comparison_->comparison()); }});
     ageing_ = new AgeingView(bench_, &pictures);

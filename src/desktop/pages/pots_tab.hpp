@@ -11,11 +11,8 @@ class QLabel;
 namespace gritwright::desktop {
 
 class FigurePanel;
-<<<<<<< HEAD
 class GoneNotice;
-=======
 class NewPotForm;
->>>>>>> f48da89 (Begin a pot without lengths, choose a kept one for a mix, and lay out pages and Tab as they are read)
 class PotDrawing;
 class RecordForm;
 class RecordListSide;

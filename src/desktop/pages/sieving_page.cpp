@@ -136,7 +136,7 @@ QWidget* SievingPage::answers() {
   follows_->setAccessibleName(tr("What follows for the bag"));
   follows_->setDocumentMode(true);
   verdict_ = new VerdictPanel(bench_, ranges_, follows_);
-  screening_ = new ScreeningPanel(bench_, follows_);
+  screening_ = new ScreeningPanel(bench_, ranges_, follows_);
   follows_->addTab(new ColumnScroll(verdict_, follows_), tr("Verdict"));
   follows_->addTab(new ColumnScroll(screening_, follows_), tr("Screen this bag"));
   column->addWidget(follows_);

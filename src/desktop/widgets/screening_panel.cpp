@@ -10,6 +10,7 @@
 
 #include "caution_bar.hpp"
 #include "field_form.hpp"
+#include "models/range_keeper.hpp"
 #include "models/screening_view.hpp"
 #include "sheet_editor.hpp"
 #include "text.hpp"
@@ -23,9 +24,10 @@ enum ScreeningColumn { fraction, share, mass, litres, weighed, measured, column_
 
 }  // namespace
 
-ScreeningPanel::ScreeningPanel(Bench& bench, QWidget* parent)
+ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent)
     : QWidget(parent),
       bench_(bench),
+      ranges_(ranges),
       form_(new FieldForm(bench, [] { return static_cast<const Faults*>(nullptr); }, this)),
       fault_(new QLabel(this)),
       reason_(new QLabel(this)),
@@ -76,6 +78,7 @@ ScreeningPanel::ScreeningPanel(Bench& bench, QWidget* parent)
   layout->addStretch(1);
   connect(&bench_, &Bench::changed, this, &ScreeningPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, &ScreeningPanel::refresh);
+  connect(&ranges_, &RangeKeeper::test_changed, this, &ScreeningPanel::refresh);
   connect(&bench_, &Bench::surroundings_changed, this, &ScreeningPanel::refresh);
   connect(&bench_, &Bench::current_component_changed, this, &ScreeningPanel::refresh);
 }
@@ -128,6 +131,7 @@ void ScreeningPanel::refresh() {
                                      tr("measured, %1").arg(unit_of(Kind::volume, units))});
   table_->setRowCount(static_cast<int>(view.rows.size()));
   const auto index = static_cast<std::size_t>(bench_.current_component());
+  const TestRanges* const ranges = ranges_.test();
   for (int line = 0; line < table_->rowCount(); ++line) {
     const auto at = static_cast<std::size_t>(line);
     const ScreeningRow& row = view.rows[at];
@@ -144,9 +148,11 @@ void ScreeningPanel::refresh() {
     };
     const auto litres_predicted = row.amount.volume ? std::optional<double>(in_l(*row.amount.volume)) : std::nullopt;
     cell(fraction, row.name, false);
-    cell(share, to_local(percent_text(row.predicted.share.value())), false);
-    cell(mass, to_local(mass_text(row.amount.dry_mass, units)), false);
-    cell(litres, to_local(volume_text(litres_predicted, units)), false);
+    const FractionRangeTexts range = fraction_range_texts(row, ranges != nullptr && at < ranges->screening.size() ? &ranges->screening[at] : nullptr, units);
+    const auto above = [](const std::string& predicted, const QString& below) { return QStringLiteral("%1\n%2").arg(to_local(predicted), below); };
+    cell(share, above(percent_text(row.predicted.share.value()), range.share), false);
+    cell(mass, above(mass_text(row.amount.dry_mass, units), range.mass), false);
+    cell(litres, above(volume_text(litres_predicted, units), range.litres), false);
     cell(weighed, shown_text(own.retained, Kind::mass, units), true);
     cell(measured, shown_text(own.tare, Kind::volume, units), true);
   }
@@ -159,7 +165,7 @@ void ScreeningPanel::refresh() {
 }
 
 void ScreeningPanel::fit() {
-  const int line = std::max(24, table_->fontMetrics().height() + 8);
+  const int line = std::max(24, 2 * table_->fontMetrics().lineSpacing() + 8);  // a figure and its range below it
   table_->verticalHeader()->setDefaultSectionSize(line);
   table_->resizeColumnsToContents();
   table_->horizontalHeader()->setSectionResizeMode(fraction, QHeaderView::Stretch);

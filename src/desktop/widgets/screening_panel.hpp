@@ -10,12 +10,13 @@ class QTableWidget;
 namespace gritwright::desktop {
 
 class FieldForm;
+class RangeKeeper;
 
-/// "Screen this bag": openings, fractions as predicted, and beside them what was weighed and measured.
+/// "Screen this bag": openings, fractions as predicted with their ranges, and beside them what was weighed and measured.
 class ScreeningPanel : public QWidget {
   Q_OBJECT
  public:
-  explicit ScreeningPanel(Bench& bench, QWidget* parent = nullptr);
+  ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent = nullptr);
 
   void take_focus();
 
@@ -33,6 +34,7 @@ class ScreeningPanel : public QWidget {
   void take(int row, int column);
 
   Bench& bench_;
+  RangeKeeper& ranges_;
   FieldForm* form_;
   QLabel* fault_;
   QLabel* reason_;

@@ -65,7 +65,9 @@ void fill(QTableWidget* table, QLabel* heading, const QStringList& columns, cons
   if (table->columnCount() > 0 && fits) table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   table->setMinimumWidth(std::min(width, signs_wide * table->fontMetrics().averageCharWidth()));
   const int bar = fits ? 0 : table->horizontalScrollBar()->sizeHint().height();
-  const int line = std::max(24, table->fontMetrics().height() + 8);
+  const auto has_two_lines = [](const QStringList& cells) { return std::ranges::any_of(cells, [](const QString& cell) { return cell.contains(u'\n'); }); };
+  const int lines = std::ranges::any_of(rows, has_two_lines) ? 2 : 1;
+  const int line = std::max(24, lines * table->fontMetrics().lineSpacing() + 8);
   table->verticalHeader()->setDefaultSectionSize(line);
   table->setFixedHeight(table->rowCount() * line + table->horizontalHeader()->sizeHint().height() + bar + 2 * table->frameWidth());
 }
@@ -85,6 +87,13 @@ VerdictPanel::VerdictPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent) :
   certainty_->setProperty("role", "muted");
   certainty_->setWordWrap(true);
   layout->addWidget(certainty_);
+  // Right below the verdict: an unusual bag is to be seen when it is graded, not when somebody scrolls.
+  lots_ = new QLabel(this);
+  lots_->setObjectName(QStringLiteral("verdict_lots"));
+  lots_->setProperty("role", "fault");
+  lots_->setWordWrap(true);
+  lots_->setTextFormat(Qt::PlainText);
+  layout->addWidget(lots_);
   layout->addWidget(figures_);
   fractions_ = table("verdict_fractions", tr("What screening there gives"), fractions_heading_);
   openings_ = table("verdict_openings", tr("Which openings? From the sieves of this test"), openings_heading_);
@@ -126,11 +135,13 @@ void VerdictPanel::refresh() {
   if (!isVisible()) return;
   VerdictView view = verdict_view(bench_);
   const TestRanges* const ranges = ranges_.test();
-  add_ranges(view.figures, ranges, bench_.units());
+  add_ranges(view, bench_, ranges);
   const QString certainty = verdict_certainty(ranges);
   // Its line is kept free while it is worked out: what lies below would jump at every sign.
   certainty_->setText(certainty.isEmpty() ? QStringLiteral("\u00a0") : certainty);
   certainty_->setVisible(!view.fractions.empty() || !certainty.isEmpty());
+  lots_->setText(view.lots.join(u'\n'));
+  lots_->setVisible(!view.lots.isEmpty());
   sentence_->setText(view.sentence);
   figures_->show_group(view.figures);
   laboratory_->setVisible(!view.laboratory.figures.empty());

@@ -30,6 +30,7 @@ class VerdictPanel : public QWidget {
   RangeKeeper& ranges_;
   QLabel* sentence_;
   QLabel* certainty_;
+  QLabel* lots_;
   FigurePanel* figures_;
   FigurePanel* laboratory_;
   QLabel* fractions_heading_ = nullptr;

@@ -1,0 +1,48 @@
+#include "mix_learning.hpp"
+
+#include <algorithm>
+
+#include "gritwright/models/kept_pot_tests.hpp"
+
+namespace gritwright::desktop {
+
+bool operator==(const MixCalibration& a, const MixCalibration& b) {
+  // A belief is made of the constants and the tests.
+  return a.mix == b.mix && a.names == b.names && a.recipes == b.recipes && a.calibrated_by == b.calibrated_by && a.tests == b.tests && a.constants == b.constants &&
+         a.belief.has_value() == b.belief.has_value();
+}
+
+std::vector<TestedShares> tested_shares(std::span<const MixCalibration> calibrations) {
+  std::vector<TestedShares> tested;
+  for (const MixCalibration& one : calibrations) tested.push_back({one.constants, one.materials});
+  return tested;
+}
+
+LearntConstants learnt_for(const Mix& mix, const std::string& name, std::span<const MixCalibration> calibrations) {
+  LearntConstants learnt;
+  const auto is_own = [&](const MixCalibration& one) {
+    return std::ranges::count(one.names, name) > 0 && std::ranges::any_of(one.recipes, [&](const Mix& tested) { return same_recipe(tested, mix); });
+  };
+  if (const auto own = std::ranges::find_if(calibrations, is_own); own != calibrations.end()) {
+    learnt.own = static_cast<std::size_t>(own - calibrations.begin());
+    learnt.constants = own->constants;
+    return learnt;
+  }
+  if (calibrations.empty()) return learnt;
+  learnt.pooled = pooled_for(material_shares(mix), tested_shares(calibrations));
+  if (learnt.pooled) learnt.constants = learnt.pooled->constants;
+  return learnt;
+}
+
+std::vector<std::string> tests_behind(const LearntConstants& learnt, std::span<const MixCalibration> calibrations) {
+  std::vector<std::string> tests;
+  if (learnt.own) tests.push_back(calibrations[*learnt.own].calibrated_by.id);
+  if (learnt.pooled) {
+    for (const std::size_t i : learnt.pooled->mixes) tests.push_back(calibrations[i].calibrated_by.id);
+  }
+  std::ranges::sort(tests);
+  tests.erase(std::unique(tests.begin(), tests.end()), tests.end());
+  return tests;
+}
+
+}  // namespace gritwright::desktop
