@@ -167,6 +167,14 @@
         <source>90 of 100</source>
         <translation>90 von 100</translation>
     </message>
+    <message>
+        <source>%1 (by pot test %2)</source>
+        <translation>%1 (nach Schalentest %2)</translation>
+    </message>
+    <message>
+        <source>by pot test</source>
+        <translation>nach Schalentest</translation>
+    </message>
 </context>
 <context>
     <name>DayCertainty</name>
@@ -267,6 +275,22 @@
     <message>
         <source>left-over of %1</source>
         <translation>Rest von %1</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>Berichtigt: %1</translation>
+    </message>
+    <message>
+        <source>tick of %1 corrected</source>
+        <translation>Haken von %1 berichtigt</translation>
+    </message>
+    <message>
+        <source>day of repotting day %1</source>
+        <translation>Datum von Umtopftag %1</translation>
+    </message>
+    <message>
+        <source>What was done on %1 was done on %2</source>
+        <translation>Was für den %1 eingetragen war, wurde am %2 getan</translation>
     </message>
 </context>
 <context>
@@ -918,10 +942,6 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>Baum</translation>
     </message>
@@ -1080,6 +1100,10 @@
     <message>
         <source>the watering: who, how often, and did it run through?</source>
         <translation>das Gießen: wer, wie oft, und lief es durch?</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>Schale</translation>
     </message>
 </context>
 <context>
@@ -1717,6 +1741,14 @@
         <source>The same verdict in %1 of 100 cases.</source>
         <translation>Dasselbe Urteil in %1 von 100 Fällen.</translation>
     </message>
+    <message>
+        <source>, by pot test %1</source>
+        <translation>, nach Schalentest %1</translation>
+    </message>
+    <message>
+        <source>in %1 of 100 cases</source>
+        <translation>in %1 von 100 Fällen</translation>
+    </message>
 </context>
 <context>
     <name>RecordKind</name>
@@ -1749,10 +1781,6 @@
         <translation>Mischung</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>Baum</translation>
     </message>
@@ -1781,8 +1809,12 @@
         <translation>Tagebucheintrag</translation>
     </message>
     <message>
-        <source>species profile</source>
-        <translation>Artenprofil</translation>
+        <source>pot</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>Baumgruppe</translation>
     </message>
 </context>
 <context>
@@ -1806,6 +1838,17 @@
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Die Maschenweiten zum Absieben eingeben; das Urteil nennt keine.</translation>
+    </message>
+</context>
+<context>
+    <name>Section</name>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 von 100 Fällen</translation>
     </message>
 </context>
 <context>
@@ -1890,10 +1933,6 @@
         <translation>Litergewicht, trocken</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test</source>
-        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse</translation>
-    </message>
-    <message>
         <source>its litre weight is not known</source>
         <translation>sein Litergewicht ist nicht bekannt</translation>
     </message>
@@ -1918,6 +1957,14 @@
             <numerusform>Geprüft: %n Siebanalyse</numerusform>
             <numerusform>Geprüft: %n Siebanalysen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 bei %3</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
+        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse, sonst sein Trockengewicht durch die Liter, mit denen es kam</translation>
     </message>
 </context>
 <context>
@@ -1985,8 +2032,8 @@
 <context>
     <name>TreeAgeing</name>
     <message>
-        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
-        <translation>Wie das Korn zerfällt, in Saisons seit dem Umtopfen am %1: %2</translation>
+        <source>As the grain breaks down, in seasons since the repotting of %1%2: %3</source>
+        <translation>Wie das Korn zerfällt, in Saisons seit dem Umtopfen am %1%2: %3</translation>
     </message>
 </context>
 <context>
@@ -2241,20 +2288,12 @@
         <translation>Tag</translation>
     </message>
     <message>
-        <source>looked through</source>
-        <translation>durchgesehen</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>Größe</translation>
     </message>
     <message>
         <source>not yet</source>
         <translation>noch nicht</translation>
-    </message>
-    <message>
-        <source>whole</source>
-        <translation>ganz</translation>
     </message>
     <message>
         <source>damaged</source>
@@ -2267,6 +2306,14 @@
     <message>
         <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
         <translation>In %1. Eine entsteht vor der ersten Änderung eines Tages; die der letzten 10 Tage und die jeweils letzte von 12 Monaten bleiben.</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>geprüft</translation>
+    </message>
+    <message>
+        <source>intact</source>
+        <translation>unversehrt</translation>
     </message>
 </context>
 <context>
@@ -2314,10 +2361,6 @@
     <message>
         <source>Enter puts the fraction into the mix.</source>
         <translation>Die Eingabetaste gibt die Fraktion in die Mischung.</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bag</source>
-        <translation>Körnung &amp;prüfen</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -2434,10 +2477,6 @@
     <message>
         <source>Weighed</source>
         <translation>Gewogen</translation>
-    </message>
-    <message>
-        <source>Moist&amp;ure</source>
-        <translation>&amp;Feuchte</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
@@ -2587,6 +2626,14 @@
         <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
         <translation>Gewicht eines Sacks oder Liter und Litergewicht eingeben, um ihn in den Vorrat zu nehmen.</translation>
     </message>
+    <message>
+        <source>Grade thi&amp;s bag</source>
+        <translation>Körnung &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Feuchte</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2656,10 +2703,6 @@
     <message>
         <source>What was tipped into it</source>
         <translation>Was hineingefüllt wurde</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bin</source>
-        <translation>Körnung &amp;prüfen</translation>
     </message>
     <message>
         <source>&amp;Put into the mix</source>
@@ -2817,6 +2860,10 @@
         <source>still in it</source>
         <translation>noch darin</translation>
     </message>
+    <message>
+        <source>G&amp;rade this bin</source>
+        <translation>Körnung &amp;prüfen</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
@@ -2854,6 +2901,14 @@
     <message>
         <source>on the bench</source>
         <translation>auf dem Arbeitstisch</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1; by pot test %2</source>
+        <translation>%1; nach Schalentest %2</translation>
     </message>
 </context>
 <context>
@@ -3057,10 +3112,6 @@
     <message>
         <source>Settling</source>
         <translation>Setzung</translation>
-    </message>
-    <message>
-        <source>empty: as learnt, else none</source>
-        <translation>leer: wie gelernt, sonst keine</translation>
     </message>
     <message>
         <source>settling</source>
@@ -3458,6 +3509,42 @@
         <source>sheet of repotting day %1 printed</source>
         <translation>Blatt von Umtopftag %1 gedruckt</translation>
     </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 0 %</source>
+        <translation>leer: die der Mischung, sonst wie gelernt, sonst 0 %</translation>
+    </message>
+    <message>
+        <source>Sphagnum of the shoulder</source>
+        <translation>Sphagnum der Schulter</translation>
+    </message>
+    <message>
+        <source>as it lies; from the plan, where there is a shoulder</source>
+        <translation>wie es liegt; aus dem Plan, wo es eine Schulter gibt</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>Sphagnum</translation>
+    </message>
+    <message>
+        <source>Top dressing of</source>
+        <translation>Abdeckung aus</translation>
+    </message>
+    <message>
+        <source>a bag like K-07, a fraction or a material; its thickness stands at the pot</source>
+        <translation>ein Sack wie K-07, eine Fraktion oder ein Material; ihre Dicke steht bei der Schale</translation>
+    </message>
+    <message>
+        <source>top dressing</source>
+        <translation>Abdeckung</translation>
+    </message>
+    <message>
+        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
+        <translation>Baum %1 lässt sich nicht berichtigen: Sein Umtopfen an diesem Tag steht nicht mehr in seiner Geschichte. Den Haken zurücknehmen und neu setzen.</translation>
+    </message>
+    <message>
+        <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
+        <translation>Berichtigt: Baum %1, mit seiner Geschichte und dem Vorrat. Rückgängig gibt alles zurück.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3488,10 +3575,6 @@
     <message>
         <source>Ctrl+Alt+R</source>
         <translation>Ctrl+Alt+R</translation>
-    </message>
-    <message>
-        <source>Take its plan &amp;from the record</source>
-        <translation>Seinen &amp;Plan aus der Aufzeichnung holen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
@@ -3554,12 +3637,16 @@
         <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
-        <source>Root pla&amp;ns as PDF...</source>
-        <translation>&amp;Ballenpläne als PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+O</source>
         <translation>Ctrl+Alt+O</translation>
+    </message>
+    <message>
+        <source>Take its plan from the re&amp;cord</source>
+        <translation>Seinen &amp;Plan aus der Aufzeichnung holen</translation>
+    </message>
+    <message>
+        <source>R&amp;oot plans as PDF...</source>
+        <translation>&amp;Ballenpläne als PDF...</translation>
     </message>
 </context>
 <context>
@@ -3821,10 +3908,6 @@
         <translation>Wünsche für %1</translation>
     </message>
     <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Ein Gefäß, das als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
-    </message>
-    <message>
         <source>pot %1</source>
         <translation>Schale %1</translation>
     </message>
@@ -3919,6 +4002,33 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 vorgemerkt</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GoneNotice</name>
+    <message>
+        <source>Bring it back with what I typed</source>
+        <translation>Mit dem Eingegebenen zurückholen</translation>
+    </message>
+    <message>
+        <source>Let it go</source>
+        <translation>Nicht zurückholen</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 steht nicht mehr in der Aufzeichnung: Es wurde inzwischen gelöscht oder rückgängig gemacht, vielleicht in einem anderen Fenster. Das Eingegebene steht hier und ist noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>What was typed into %1 and not saved: %2</source>
+        <translation>Was in %1 eingegeben und nicht gespeichert wurde: %2</translation>
+    </message>
+    <message>
+        <source>%1 brought back</source>
+        <translation>%1 zurückgeholt</translation>
     </message>
 </context>
 <context>
@@ -4222,10 +4332,6 @@
         <translation>Einträge aus einer Datei</translation>
     </message>
     <message>
-        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
-        <translation>Eine Liste von Säcken, Siebanalysen, Gefäßen oder Bäumen, wie eine Tabellenkalkulation sie speichert (CSV), oder Einträge und ganze Arbeitsmappen als JSON. Nichts wird übernommen, bevor Sie es sagen; dieselbe Datei zweimal zu übernehmen fügt nichts doppelt hinzu, und ein Rückgängig nimmt alles zurück.</translation>
-    </message>
-    <message>
         <source>Another file...</source>
         <translation>Andere Datei...</translation>
     </message>
@@ -4248,10 +4354,6 @@
     <message>
         <source>sieve tests</source>
         <translation>Siebanalysen</translation>
-    </message>
-    <message>
-        <source>containers</source>
-        <translation>Gefäße</translation>
     </message>
     <message>
         <source>trees</source>
@@ -4312,6 +4414,14 @@
             <numerusform>%n Eintrag übernommen; ein Rückgängig nimmt ihn zurück.</numerusform>
             <numerusform>%n Einträge übernommen; ein Rückgängig nimmt sie zurück.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Eine Liste von Säcken, Siebanalysen, Schalen oder Bäumen, wie eine Tabellenkalkulation sie speichert (CSV), oder Einträge, einzelne oder alle, als JSON. Nichts wird übernommen, bevor Sie es sagen; dieselbe Datei zweimal zu übernehmen fügt nichts doppelt hinzu, und ein Rückgängig nimmt alles zurück.</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation>Schalen</translation>
     </message>
 </context>
 <context>
@@ -4462,6 +4572,26 @@
         <source>like 2026-04-30</source>
         <translation>wie 2026-04-30</translation>
     </message>
+    <message>
+        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
+        <translation>Eine kleine Änderung ist ein Feld, in das etwas eingegeben wurde: eine Notiz, ein Gewicht, ein Name. Alles andere, was geschah, steht ohnehin hier.</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too</source>
+        <translation>Auch &amp;kleine Änderungen</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too (%1)</source>
+        <translation>Auch &amp;kleine Änderungen (%1)</translation>
+    </message>
+    <message>
+        <source>Show small changes too</source>
+        <translation>Auch kleine Änderungen zeigen</translation>
+    </message>
+    <message>
+        <source>Show small changes too, %1 are left out</source>
+        <translation>Auch kleine Änderungen zeigen, %1 sind ausgelassen</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
@@ -4563,10 +4693,6 @@
         <translation>Siebanalysen ö&amp;ffnen...</translation>
     </message>
     <message>
-        <source>Open &amp;container...</source>
-        <translation>&amp;Gefäß öffnen...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+O</source>
         <translation>Ctrl+Shift+O</translation>
     </message>
@@ -4619,16 +4745,8 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <source>Undo:</source>
-        <translation>Rückgängig:</translation>
-    </message>
-    <message>
         <source>Ctrl+Z</source>
         <translation>Ctrl+Z</translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation>Wiederholen:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
@@ -4835,10 +4953,6 @@
         <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
-        <source>Pot tests against the p&amp;redictions</source>
-        <translation>Schalentests gegen &amp;Vorhersagen</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+9</source>
         <translation>Ctrl+Alt+9</translation>
     </message>
@@ -5013,10 +5127,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <source>%1 could not be written.</source>
-        <translation>%1 ließ sich nicht schreiben.</translation>
-    </message>
-    <message>
         <source>Gritwright – demonstration, an invented nursery</source>
         <translation>Gritwright – Vorführung, eine erfundene Baumschule</translation>
     </message>
@@ -5041,14 +5151,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Siebanalysen (*.csv *.json);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <source>Open container</source>
-        <translation>Gefäß öffnen</translation>
-    </message>
-    <message>
-        <source>Containers (*.json);;All files (*)</source>
-        <translation>Gefäße (*.json);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>%1 was not opened</source>
         <translation>%1 wurde nicht geöffnet</translation>
     </message>
@@ -5059,18 +5161,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 opened</source>
         <translation>%1 geöffnet</translation>
-    </message>
-    <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Ein Gefäß, das als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
-    </message>
-    <message>
-        <source>container opened</source>
-        <translation>Gefäß geöffnet</translation>
-    </message>
-    <message>
-        <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation>Drainageschicht und Abdeckung der Datei gibt es in diesem Formular nicht; sie wurden ausgelassen.</translation>
     </message>
     <message>
         <source>&amp;Years to come</source>
@@ -5159,6 +5249,54 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>This is %1, not the usual record.</source>
         <translation>Das ist %1, nicht die übliche Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Open po&amp;t...</source>
+        <translation>&amp;Schale öffnen...</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>Rück&amp;gängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>Rück&amp;gängig</translation>
+    </message>
+    <message>
+        <source>Re&amp;do: %1</source>
+        <translation>Wieder&amp;holen: %1</translation>
+    </message>
+    <message>
+        <source>Re&amp;do</source>
+        <translation>Wieder&amp;holen</translation>
+    </message>
+    <message>
+        <source>Pot tests against the pre&amp;dictions</source>
+        <translation>Schalentests gegen &amp;Vorhersagen</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
+    </message>
+    <message>
+        <source>Open pot</source>
+        <translation>Schale öffnen</translation>
+    </message>
+    <message>
+        <source>Pots (*.json);;All files (*)</source>
+        <translation>Schalen (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>pot opened</source>
+        <translation>Schale geöffnet</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
+    </message>
+    <message>
+        <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
+        <translation>Drainageschicht und Abdeckung der Schale gibt es in diesem Formular nicht; sie wurden ausgelassen.</translation>
     </message>
 </context>
 <context>
@@ -5313,10 +5451,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Schale</translation>
     </message>
     <message>
-        <source>Pot tes&amp;t...</source>
-        <translation>Scha&amp;lentest...</translation>
-    </message>
-    <message>
         <source>Pot test: measure air and water of a kept mix</source>
         <translation>Schalentest: Luft und Wasser einer aufbewahrten Mischung messen</translation>
     </message>
@@ -5364,12 +5498,99 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Years</source>
         <translation>Jahre</translation>
     </message>
+    <message>
+        <source>Pot test...</source>
+        <translation>Schalentest...</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
         <translation>Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::NewPotForm</name>
+    <message>
+        <source>&amp;Keep this pot</source>
+        <translation>Diese Scha&amp;le aufbewahren</translation>
+    </message>
+    <message>
+        <source>A new pot</source>
+        <translation>Eine neue Schale</translation>
+    </message>
+    <message>
+        <source>Measure its inside at the rim, and its depth. Nothing is worked out before.</source>
+        <translation>Innen am Rand messen, und die Tiefe. Vorher wird nichts berechnet.</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>as you call it</source>
+        <translation>eigene Bezeichnung</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>&amp;Shape</source>
+        <translation>&amp;Form</translation>
+    </message>
+    <message>
+        <source>Rim, length</source>
+        <translation>Rand, Länge</translation>
+    </message>
+    <message>
+        <source>Rim, across flats</source>
+        <translation>Rand, Schlüsselweite</translation>
+    </message>
+    <message>
+        <source>Rim, diameter</source>
+        <translation>Rand, Durchmesser</translation>
+    </message>
+    <message>
+        <source>inside, at the rim</source>
+        <translation>innen, am Rand</translation>
+    </message>
+    <message>
+        <source>Rim, width</source>
+        <translation>Rand, Breite</translation>
+    </message>
+    <message>
+        <source>Middle, diameter</source>
+        <translation>Mitte, Durchmesser</translation>
+    </message>
+    <message>
+        <source>inside, at half the depth</source>
+        <translation>innen, auf halber Tiefe</translation>
+    </message>
+    <message>
+        <source>&amp;Depth inside</source>
+        <translation>&amp;Tiefe innen</translation>
+    </message>
+    <message>
+        <source>floor to rim</source>
+        <translation>Boden bis Rand</translation>
+    </message>
+    <message>
+        <source>Keep this pot</source>
+        <translation>Diese Schale aufbewahren</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Nicht jetzt</translation>
+    </message>
+    <message>
+        <source>Not now; what is typed waits</source>
+        <translation>Nicht jetzt; das Eingegebene wartet</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>Schale</translation>
     </message>
 </context>
 <context>
@@ -5433,6 +5654,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
         <translation>Heraus: %1 gemischt; was füllt, wenn es sich gesetzt hat</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 von 100 Fällen</translation>
     </message>
 </context>
 <context>
@@ -5739,10 +5968,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>stehendes Wasser über dem Boden</translation>
     </message>
     <message>
-        <source>Wic&amp;k or ground</source>
-        <translation>Do&amp;cht oder Erde</translation>
-    </message>
-    <message>
         <source>wick of the pot</source>
         <translation>Docht der Schale</translation>
     </message>
@@ -5798,6 +6023,26 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>empty: %1, worked in; 0 if poured</source>
         <translation>leer: %1, eingearbeitet; 0, wenn geschüttet</translation>
     </message>
+    <message>
+        <source>One of your pots</source>
+        <translation>Eine Ihrer Schalen</translation>
+    </message>
+    <message>
+        <source>&amp;Your pots</source>
+        <translation>Ihre S&amp;chalen</translation>
+    </message>
+    <message>
+        <source>Wick or ground</source>
+        <translation>Docht oder Erde</translation>
+    </message>
+    <message>
+        <source>none is kept yet</source>
+        <translation>noch keine aufbewahrt</translation>
+    </message>
+    <message>
+        <source>as typed, or choose one</source>
+        <translation>wie eingegeben, oder eine wählen</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
@@ -5812,10 +6057,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
         <translation>Schale im Schnitt, %1 hoch gefüllt: die untersten %2 bleiben nass; Wasser %3 am Boden und %4 an der Füllhöhe.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>Höhe</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
@@ -5895,38 +6136,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Shape</source>
         <translation>Form</translation>
-    </message>
-    <message>
-        <source>rectangle</source>
-        <translation>Rechteck</translation>
-    </message>
-    <message>
-        <source>oval</source>
-        <translation>oval</translation>
-    </message>
-    <message>
-        <source>round</source>
-        <translation>rund</translation>
-    </message>
-    <message>
-        <source>hexagon</source>
-        <translation>Sechseck</translation>
-    </message>
-    <message>
-        <source>octagon</source>
-        <translation>Achteck</translation>
-    </message>
-    <message>
-        <source>drum, lip turned in</source>
-        <translation>Trommel, Rand eingezogen</translation>
-    </message>
-    <message>
-        <source>rectangle with soft corners</source>
-        <translation>Rechteck mit weichen Ecken</translation>
-    </message>
-    <message>
-        <source>bowl</source>
-        <translation>Halbkugelschale</translation>
     </message>
     <message>
         <source>table of areas</source>
@@ -6175,10 +6384,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>shape</source>
         <translation>Form</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>neue Schale</translation>
     </message>
     <message>
         <source>pot added</source>
@@ -6462,10 +6667,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Ctrl+G</source>
         <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>&amp;Put this grain into the mix</source>
-        <translation>Dieses Korn in die Mis&amp;chung geben</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -6831,10 +7032,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Liste der Siebanalysen (*.csv)</translation>
     </message>
     <message>
-        <source>List of containers (*.csv)</source>
-        <translation>Liste der Gefäße (*.csv)</translation>
-    </message>
-    <message>
         <source>List of trees (*.csv)</source>
         <translation>Liste der Bäume (*.csv)</translation>
     </message>
@@ -6870,6 +7067,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
         <translation>Aufbewahrt als %1 und auf den Arbeitstisch gelegt; sein Korn für %2 bleibt anderen Suchen vorenthalten, bis es gemischt ist.</translation>
     </message>
+    <message>
+        <source>Put this grai&amp;n into the mix</source>
+        <translation>Dieses Korn in die Mis&amp;chung geben</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>Schale %1</translation>
+    </message>
+    <message>
+        <source>List of pots (*.csv)</source>
+        <translation>Liste der Schalen (*.csv)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -6895,10 +7104,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 of root-mass plan %2</source>
         <translation>%1 von Ballenplan %2</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>neue Schale</translation>
     </message>
     <message>
         <source>%1 into %2</source>
@@ -7284,24 +7489,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Gezeigter Plan</translation>
     </message>
     <message>
-        <source>Write into &amp;history</source>
-        <translation>In die Geschi&amp;chte</translation>
-    </message>
-    <message>
         <source>Done: write this plan into the tree&apos;s history</source>
         <translation>Erledigt: diesen Plan in die Geschichte des Baums schreiben</translation>
     </message>
     <message>
-        <source>&amp;Print...</source>
-        <translation>Druc&amp;ken...</translation>
-    </message>
-    <message>
         <source>Print the root-plan sheet</source>
         <translation>Das Ballenplanblatt drucken</translation>
-    </message>
-    <message>
-        <source>PD&amp;F...</source>
-        <translation>PD&amp;F...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
@@ -7366,10 +7559,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Saved %1</source>
         <translation>%1 gespeichert</translation>
-    </message>
-    <message>
-        <source>The printer could not be reached.</source>
-        <translation>Der Drucker war nicht zu erreichen.</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
@@ -7594,6 +7783,34 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>worked last time and again</source>
         <translation>letztes Mal bearbeitet und wieder</translation>
+    </message>
+    <message>
+        <source>Write into histor&amp;y</source>
+        <translation>In die Geschi&amp;chte</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt...</source>
+        <translation>Druc&amp;ken...</translation>
+    </message>
+    <message>
+        <source>P&amp;DF...</source>
+        <translation>PD&amp;F...</translation>
+    </message>
+    <message>
+        <source>The printer could not be reached: is it on? The PDF can be printed later.</source>
+        <translation>Der Drucker war nicht zu erreichen: Ist er eingeschaltet? Das PDF lässt sich auch später drucken.</translation>
+    </message>
+    <message>
+        <source>No pot is free: add the pot it shall go into on the Pots tab.</source>
+        <translation>Keine Schale ist frei: die Schale, in die er soll, unter Schalen hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.</source>
+        <translation>Den Ballen messen und Länge, Breite und Höhe eingeben, oder die Schale wählen, in der er steht. Vorher wird nichts berechnet.</translation>
+    </message>
+    <message>
+        <source>sphagnum of the shoulder, about</source>
+        <translation>Sphagnum der Schulter, etwa</translation>
     </message>
 </context>
 <context>
@@ -7824,10 +8041,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 has a component without a particle density, so its water is not known.</source>
         <translation>%1 hat einen Bestandteil ohne Korndichte, deshalb ist sein Wasser nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>Höhe</translation>
     </message>
     <message>
         <source>kept root mass: not known</source>
@@ -8594,6 +8807,89 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::StockLine</name>
+    <message>
+        <source>What happened to the grain</source>
+        <translation>Was mit dem Korn geschah</translation>
+    </message>
+    <message>
+        <source>counted, left</source>
+        <translation>gezählt, übrig</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>benutzt</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>verschüttet</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>weggeworfen</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>zurückgetan</translation>
+    </message>
+    <message>
+        <source>How much, dry</source>
+        <translation>Wie viel, trocken</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g oder 2 L, trocken</translation>
+    </message>
+    <message>
+        <source>Book it</source>
+        <translation>Buchen</translation>
+    </message>
+    <message>
+        <source>Book it in the stock</source>
+        <translation>Im Vorrat buchen</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>Von %1</translation>
+    </message>
+    <message>
+        <source>Nothing of it is in stock yet: take it into stock, or count what is left.</source>
+        <translation>Davon ist noch nichts im Vorrat: in den Vorrat nehmen, oder zählen, was übrig ist.</translation>
+    </message>
+    <message>
+        <source>Counted %1: %2 left</source>
+        <translation>%1 gezählt: %2 übrig</translation>
+    </message>
+    <message>
+        <source>Spilt %2 of %1</source>
+        <translation>%2 von %1 verschüttet</translation>
+    </message>
+    <message>
+        <source>Threw out %2 of %1</source>
+        <translation>%2 von %1 weggeworfen</translation>
+    </message>
+    <message>
+        <source>Put %2 back to %1</source>
+        <translation>%2 zu %1 zurückgetan</translation>
+    </message>
+    <message>
+        <source>Used %2 of %1</source>
+        <translation>%2 von %1 benutzt</translation>
+    </message>
+    <message>
+        <source>%1, at its own litre weight of %2.</source>
+        <translation>%1, beim eigenen Litergewicht von %2.</translation>
+    </message>
+    <message>
+        <source>%1, at the typical litre weight of %2: measure its own.</source>
+        <translation>%1, beim üblichen Litergewicht von %2: das eigene messen.</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::TraceTab</name>
     <message>
         <source>Save the list...</source>
@@ -8711,22 +9007,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
-    <message>
-        <source>thriving</source>
-        <translation>wüchsig</translation>
-    </message>
-    <message>
-        <source>watch</source>
-        <translation>fraglich</translation>
-    </message>
-    <message>
-        <source>sick</source>
-        <translation>krank</translation>
-    </message>
-    <message>
-        <source>dead</source>
-        <translation>tot</translation>
-    </message>
     <message>
         <source>top</source>
         <translation>oben</translation>
@@ -9235,8 +9515,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Diese noch einmal versuchen</translation>
     </message>
     <message>
-        <source>Restore the newest whole backup: %1</source>
-        <translation>Die neueste heile Sicherung wiederherstellen: %1</translation>
+        <source>Restore the newest intact backup: %1</source>
+        <translation>Die neueste unversehrte Sicherung wiederherstellen: %1</translation>
     </message>
 </context>
 <context>
@@ -9261,10 +9541,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Von der gewogenen Siebprobe zur Mischung in der Schale</translation>
     </message>
     <message>
-        <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation>Eingeben, was auf jedem Sieb lag, die Säcke mischen, die Schale angeben: ablesen, wie viel Luft und Wasser die Mischung darin hält und wie viele Liter von jedem abzumessen sind.</translation>
-    </message>
-    <message>
         <source>Look at the demonstration</source>
         <translation>Die Vorführung ansehen</translation>
     </message>
@@ -9281,12 +9557,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Ein leerer Siebturm, bereit zur Eingabe.</translation>
     </message>
     <message>
-        <source>Describe a container</source>
-        <translation>Ein Gefäß beschreiben</translation>
-    </message>
-    <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Form und Innenmaße: sofort das Volumen, Luft und Wasser, sobald es eine Mischung gibt.</translation>
+    </message>
+    <message>
+        <source>Type what stayed on each sieve, blend the bags, set the pot: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
+        <translation>Eingeben, was auf jedem Sieb lag, die Säcke mischen, die Schale angeben: ablesen, wie viel Luft und Wasser die Mischung darin hält und wie viele Liter von jedem abzumessen sind.</translation>
+    </message>
+    <message>
+        <source>Describe a pot</source>
+        <translation>Eine Schale beschreiben</translation>
     </message>
 </context>
 <context>
@@ -9697,10 +9977,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Körnung nach dem Zerfall liegt {points} Punkte neben jedem gleichmäßigen Zerbrechen; die Zahlen sind grob</translation>
     </message>
     <message>
-        <source>the two sievings have no two sieves in common</source>
-        <translation>die beiden Siebungen haben keine zwei Siebe gemeinsam</translation>
-    </message>
-    <message>
         <source>the number of rounds is missing or not above 0</source>
         <translation>die Zahl der Runden fehlt oder liegt nicht über 0</translation>
     </message>
@@ -9715,10 +9991,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the grain displaces no water; look at the three weights</source>
         <translation>das Korn verdrängt kein Wasser; die drei Gewichte ansehen</translation>
-    </message>
-    <message>
-        <source>the dry grain outweighs the soaked grain</source>
-        <translation>das trockene Korn wiegt mehr als das eingeweichte</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9737,16 +10009,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{density_g_l} g/L sind für Korn ungewöhnlich; die Gewichte und das Volumen des Krugs ansehen</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one</source>
-        <translation>der gefüllte Krug wiegt nicht mehr als der leere</translation>
-    </message>
-    <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>das Korn verlor beim Einarbeiten {percent} % seines Volumens; 5 bis 13 % sind üblich: War es lose gefüllt?</translation>
-    </message>
-    <message>
-        <source>the grain fills more after working in than before</source>
-        <translation>das Korn füllt nach dem Einarbeiten mehr als davor</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
@@ -10145,10 +10409,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Eckenradius {radius_cm} cm ist mehr als die halbe kürzere Seite ({limit_cm} cm)</translation>
     </message>
     <message>
-        <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation>ein Eckenradius gehört zu einem rechteckigen Gefäß; die anderen Formen haben keinen</translation>
-    </message>
-    <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
         <translation>ein Rechteck mit weichen Ecken braucht seinen Exponenten (2 ist eine Ellipse, 4 ein Rechteck mit weichen Ecken)</translation>
     </message>
@@ -10159,14 +10419,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>der Exponent ist {exponent}; er muss 1 oder mehr sein</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation>der Exponent {exponent} weicht von {other} ab; ein Gefäß hat nur einen</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber das Gefäß ist nur {depth_cm} cm tief</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
@@ -10249,10 +10501,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>das Volumen ist {volume_ml} mL; es muss über 0 liegen</translation>
     </message>
     <message>
-        <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation>das Volumen ist {volume_ml} mL; so viel fasst kein Gefäß</translation>
-    </message>
-    <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
         <translation>mit {diameter_cm} cm auf halber Tiefe würden sich die Wände treffen; die drei Durchmesser prüfen</translation>
     </message>
@@ -10281,24 +10529,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>hier stehen {found} Zellen; der Kopf hat {expected} Spalten</translation>
     </message>
     <message>
-        <source>there is no column called {column}</source>
-        <translation>es gibt keine Spalte namens {column}</translation>
-    </message>
-    <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
         <translation>{text} ist kein Tag; erwartet wird ein Datum wie 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
         <translation>die Datei ist beschädigt; sie wurde nicht verändert. Die neueste gute Sicherung wiederherstellen</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing of this change was written</source>
-        <translation>der Datenträger ist voll; von dieser Änderung wurde nichts geschrieben</translation>
-    </message>
-    <message>
-        <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation>die Datei ist leer; erwartet wird eine Siebanalyse, eine Mischung oder ein Gefäß</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
@@ -10309,18 +10545,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>das ist ein Ordner; eine Datei nennen</translation>
     </message>
     <message>
-        <source>another program holds the workbook; try again in a moment</source>
-        <translation>ein anderes Programm hält die Arbeitsmappe; gleich noch einmal versuchen</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read</source>
-        <translation>die Datei ist nicht da oder lässt sich nicht lesen</translation>
-    </message>
-    <message>
-        <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation>die Arbeitsmappe wurde von einem neueren Gritwright geschrieben (Version {version}, hier bekannt: {known}); nur zum Lesen öffnen oder aktualisieren</translation>
-    </message>
-    <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
         <translation>der Ordner mit den Referenzmaterialien wurde nicht gefunden; GRITWRIGHT_DATA auf den Ordner setzen, der materials/ enthält</translation>
     </message>
@@ -10329,28 +10553,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es wird eine Datei verlangt, aber ihr Name ist leer</translation>
     </message>
     <message>
-        <source>this is no Gritwright workbook</source>
-        <translation>das ist keine Gritwright-Arbeitsmappe</translation>
-    </message>
-    <message>
-        <source>the file or its folder can&apos;t be written to</source>
-        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben</translation>
-    </message>
-    <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
         <translation>die Datei ist größer als {limit_mb} MB; eine Siebanalyse oder Mischung hat wenige Kilobyte</translation>
-    </message>
-    <message>
-        <source>the file made trouble: {text}</source>
-        <translation>die Datei machte Schwierigkeiten: {text}</translation>
-    </message>
-    <message>
-        <source>reading stopped half-way; nothing was done with the file</source>
-        <translation>das Lesen brach auf halbem Weg ab; mit der Datei wurde nichts getan</translation>
-    </message>
-    <message>
-        <source>writing failed; nothing of this change was kept</source>
-        <translation>das Schreiben misslang; von dieser Änderung wurde nichts behalten</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10411,10 +10615,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the key {key} is missing</source>
         <translation>der Schlüssel {key} fehlt</translation>
-    </message>
-    <message>
-        <source>there is no key called {key}</source>
-        <translation>es gibt keinen Schlüssel namens {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10805,10 +11005,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es wurde keine Ausbeute gemessen; {percent} % nutzbar wurden angenommen, wo gewöhnlich ein Zehntel bis ein Drittel eines Sacks verloren geht</translation>
     </message>
     <message>
-        <source>{text} is no species group</source>
-        <translation>{text} ist keine Artengruppe</translation>
-    </message>
-    <message>
         <source>the day has no mix called {text}</source>
         <translation>der Tag hat keine Mischung namens {text}</translation>
     </message>
@@ -10839,10 +11035,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
         <translation>eine Ausbeute von {share} kann nicht sein; erwartet wird mehr als 0 und höchstens 1.2, Liter je abgesiebtem Liter</translation>
-    </message>
-    <message>
-        <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>eine Maschenweite von {aperture_mm} mm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
@@ -10883,10 +11075,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>{value} L werden benötigt; erwartet wird mehr als 0</translation>
-    </message>
-    <message>
-        <source>expected at least one aperture</source>
-        <translation>erwartet wird mindestens eine Maschenweite</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
@@ -10991,14 +11179,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} steht zweimal in dieser Datei</translation>
-    </message>
-    <message>
-        <source>names {text}, which is not in the workbook</source>
-        <translation>nennt {text}, was nicht in der Arbeitsmappe steht</translation>
-    </message>
-    <message>
-        <source>the entry says nothing</source>
-        <translation>der Eintrag sagt nichts</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -11169,10 +11349,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>krank: tote und faule Wurzeln kommen ab, keine gesunde; saubere Werkzeuge, das alte Substrat wegwerfen</translation>
     </message>
     <message>
-        <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation>nicht in einem Zug: dieses Jahr diese Schnitte und zurück in die alte Schale, der Rest nach {years} Jahren</translation>
-    </message>
-    <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>nicht in einem Zug: diese Schnitte und zurück in die alte Schale, der Rest, wenn der Baum sich erholt hat</translation>
     </message>
@@ -11269,52 +11445,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>angehalten; nichts wurde geschrieben</translation>
     </message>
     <message>
-        <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation>die Arbeitsmappe wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
-    </message>
-    <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
         <translation>die Uhr dieses Rechners steht vor dem letzten Eintrag ({time}); die Einträge behalten trotzdem ihre Reihenfolge</translation>
     </message>
     <message>
-        <source>this is the workbook itself; choose another name</source>
-        <translation>das ist die Arbeitsmappe selbst; einen anderen Namen wählen</translation>
-    </message>
-    <message>
-        <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation>die Datei der Arbeitsmappe ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} kann {text} sein; die Art davorschreiben</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation>{kind} {id} gibt oder gab es; eine Kennung wird nie wieder benutzt</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation>die Arbeitsmappe liegt in einem Netzordner: Dort speichert sie langsamer, und nur eine Person sollte zugleich darin arbeiten</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation>die Arbeitsmappe liegt in einem Ordner, den ein anderes Programm anderswohin kopiert: das Kopieren beenden lassen, bevor sie auf einem anderen Rechner geöffnet wird</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself</source>
-        <translation>die Listen stimmen nicht mit {kind} {id} selbst überein</translation>
-    </message>
-    <message>
-        <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation>ein anderes Fenster hat die Arbeitsmappe offen, deshalb ließ sich ihre Speicherweise ({mode}) nicht ändern</translation>
-    </message>
-    <message>
-        <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation>die Arbeitsmappe wurde auf Version {version} gebracht; davor wurde eine Sicherung angelegt</translation>
-    </message>
-    <message>
-        <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation>die Arbeitsmappe war nicht da und eine neue wurde angelegt, aber es gibt Sicherungen einer dieses Namens; die neueste wiederherstellen, falls sie verloren ging</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
@@ -11329,20 +11465,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>nichts rückgängig zu machen</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Arbeitsmappe ist nur zum Lesen geöffnet</translation>
-    </message>
-    <message>
-        <source>the workbook is open for reading only</source>
-        <translation>die Arbeitsmappe ist nur zum Lesen geöffnet</translation>
-    </message>
-    <message>
         <source>would be refused today ({reason})</source>
         <translation>würde heute abgelehnt ({reason})</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation>{kind} {id} lässt sich aus der Datei nicht lesen</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
@@ -12641,10 +12765,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{stand}, um {angle} nach {toward} gekippt (von rechts in der Schale nach hinten)</translation>
     </message>
     <message>
-        <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation>Die Schulter mit Sphagnum bauen, {height} über dem Substrat</translation>
-    </message>
-    <message>
         <source>Plan {plan}</source>
         <translation>Plan {plan}</translation>
     </message>
@@ -12725,48 +12845,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Fraktion</translation>
     </message>
     <message>
-        <source>sieve-set</source>
-        <translation>Siebsatz</translation>
-    </message>
-    <message>
-        <source>sieve-test</source>
-        <translation>Siebanalyse</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>Gefäß</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>Baum</translation>
     </message>
     <message>
-        <source>root-mass-plan</source>
-        <translation>Wurzelballenplan</translation>
-    </message>
-    <message>
-        <source>repotting-day</source>
-        <translation>Umtopftag</translation>
-    </message>
-    <message>
         <source>batch</source>
         <translation>Ansatz</translation>
-    </message>
-    <message>
-        <source>pot-test</source>
-        <translation>Schalentest</translation>
-    </message>
-    <message>
-        <source>stock-entry</source>
-        <translation>Vorratsbuchung</translation>
-    </message>
-    <message>
-        <source>log-entry</source>
-        <translation>Tagebucheintrag</translation>
-    </message>
-    <message>
-        <source>species-profile</source>
-        <translation>Artenprofil</translation>
     </message>
     <message>
         <source>top</source>
@@ -12789,38 +12873,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die abgetropfte Schale</translation>
     </message>
     <message>
-        <source>sphagnum</source>
-        <translation>Sphagnum</translation>
-    </message>
-    <message>
-        <source>moss</source>
-        <translation>Moos</translation>
-    </message>
-    <message>
-        <source>bark</source>
-        <translation>Rinde</translation>
-    </message>
-    <message>
-        <source>peat</source>
-        <translation>Torf</translation>
-    </message>
-    <message>
-        <source>coir</source>
-        <translation>Kokos</translation>
-    </message>
-    <message>
-        <source>compost</source>
-        <translation>Kompost</translation>
-    </message>
-    <message>
-        <source>vermiculite</source>
-        <translation>Vermiculit</translation>
-    </message>
-    <message>
-        <source>perlite</source>
-        <translation>Perlit</translation>
-    </message>
-    <message>
         <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
         <translation>diese Mischung hat keinen eigenen Schalentest: Luft und Wasser stützen sich zu {percent} % auf die Schalentests {tests} der Mischungen {mixes} mit {materials}: k {k_cm_mm} cm mm</translation>
     </message>
@@ -12839,10 +12891,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
         <translation>was diese Liste enthält, lässt sich an den Spalten nicht erkennen; sagen, welche Art von Einträgen sie führt (auf der Befehlszeile mit --kind)</translation>
-    </message>
-    <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>die Arbeitsmappe ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben; nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
@@ -12931,6 +12979,210 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} lässt sich nicht lesen; erwartet werden Teile und ein Name, etwa 5 akadama, mit : dazwischen</translation>
+    </message>
+    <message>
+        <source>{tree} in {pot}</source>
+        <translation>{tree} in {pot}</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Schichten</translation>
+    </message>
+    <message>
+        <source>the two sievings have no two sieves in common; sieve both with the same set</source>
+        <translation>die beiden Siebungen haben keine zwei Siebe gemeinsam; beide mit demselben Satz sieben</translation>
+    </message>
+    <message>
+        <source>the dry grain outweighs the soaked grain; look at both weights</source>
+        <translation>das trockene Korn wiegt mehr als das eingeweichte; beide Gewichte ansehen</translation>
+    </message>
+    <message>
+        <source>the filled jug weighs no more than the empty one; look at both weights</source>
+        <translation>der gefüllte Krug wiegt nicht mehr als der leere; beide Gewichte ansehen</translation>
+    </message>
+    <message>
+        <source>the grain fills more after working in than before; look at both volumes</source>
+        <translation>das Korn füllt nach dem Einarbeiten mehr als davor; beide Volumen ansehen</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
+        <translation>ein Eckenradius gehört zu einer rechteckigen Schale; die anderen Formen haben keinen</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; a pot has one</source>
+        <translation>der Exponent {exponent} weicht von {other} ab; eine Schale hat nur einen</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
+        <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber die Schale ist nur {depth_cm} cm tief</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL; no pot holds that</source>
+        <translation>das Volumen ist {volume_ml} mL; so viel fasst keine Schale</translation>
+    </message>
+    <message>
+        <source>there is no column called {column}; known here: {known}</source>
+        <translation>es gibt keine Spalte namens {column}; hier bekannt: {known}</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing of this change was written. Make room and try again</source>
+        <translation>der Datenträger ist voll; von dieser Änderung wurde nichts geschrieben. Platz schaffen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>the file is empty; look whether it was saved</source>
+        <translation>die Datei ist leer; nachsehen, ob sie gespeichert wurde</translation>
+    </message>
+    <message>
+        <source>another program holds the record; try again in a moment</source>
+        <translation>ein anderes Programm hält die Aufzeichnung; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
+        <translation>die Datei ist nicht da oder lässt sich nicht lesen; ihren Namen ansehen und wem sie gehört</translation>
+    </message>
+    <message>
+        <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
+        <translation>die Aufzeichnung wurde von einem neueren Gritwright geschrieben (Version {version}, hier bekannt: {known}); nur zum Lesen öffnen oder aktualisieren</translation>
+    </message>
+    <message>
+        <source>this is no Gritwright record; choose a file that ends in .gritwright</source>
+        <translation>das ist keine Gritwright-Aufzeichnung; eine Datei wählen, die auf .gritwright endet</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; look whose they are, or choose another folder</source>
+        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; nachsehen, wem sie gehören, oder einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <translation>die Datei machte Schwierigkeiten ({text}); noch einmal versuchen, und wenn es so bleibt, die neueste gute Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>reading stopped half-way; nothing was done with the file. Try again, or copy it to this machine first</source>
+        <translation>das Lesen brach auf halbem Weg ab; mit der Datei wurde nichts getan. Noch einmal versuchen oder sie zuerst auf diesen Rechner kopieren</translation>
+    </message>
+    <message>
+        <source>writing failed; nothing of this change was kept. Look whether the disk is there and has room, and try again</source>
+        <translation>das Schreiben misslang; von dieser Änderung wurde nichts behalten. Nachsehen, ob der Datenträger da ist und Platz hat, und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>there is no key called {key}; look at its spelling, or leave it out</source>
+        <translation>es gibt keinen Schlüssel namens {key}; seine Schreibweise ansehen oder ihn weglassen</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>Siebsatz</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>Siebanalyse</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>Ballenplan</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>Umtopftag</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>Schalentest</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>Vorratsbuchung</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>Tagebucheintrag</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>Baumgruppe</translation>
+    </message>
+    <message>
+        <source>{text} is no group of trees; look at its spelling</source>
+        <translation>{text} ist keine Baumgruppe; die Schreibweise ansehen</translation>
+    </message>
+    <message>
+        <source>expected at least one opening</source>
+        <translation>erwartet wird mindestens eine Maschenweite</translation>
+    </message>
+    <message>
+        <source>names {text}, which is not in the record; add it there, or take the name out</source>
+        <translation>nennt {text}, was nicht in der Aufzeichnung steht; dort hinzufügen oder den Namen herausnehmen</translation>
+    </message>
+    <message>
+        <source>the entry says nothing; write what happened</source>
+        <translation>der Eintrag sagt nichts; schreiben, was geschah</translation>
+    </message>
+    <message>
+        <source>not in one go: this year these cuts and back into the old pot, the rest later (years between: {years})</source>
+        <translation>nicht in einem Zug: dieses Jahr diese Schnitte und zurück in die alte Schale, der Rest später (Jahre dazwischen: {years})</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it again</source>
+        <translation>die Aufzeichnung wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>this is the record itself; choose another name</source>
+        <translation>das ist die Aufzeichnung selbst; einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <translation>die Datei der Aufzeichnung ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
+        <translation>{kind} {id} gibt oder gab es, und eine Kennung wird nie wieder benutzt; eine andere wählen</translation>
+    </message>
+    <message>
+        <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
+        <translation>die Aufzeichnung liegt in einem Netzordner: Dort speichert sie langsamer, und nur eine Person sollte zugleich darin arbeiten</translation>
+    </message>
+    <message>
+        <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
+        <translation>die Aufzeichnung liegt in einem Ordner, den ein anderes Programm anderswohin kopiert: das Kopieren beenden lassen, bevor sie auf einem anderen Rechner geöffnet wird</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <translation>die Listen stimmen nicht mit {kind} {id} selbst überein; die neueste gute Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
+        <translation>ein anderes Fenster hat die Aufzeichnung offen und bestimmt, wie sie gespeichert wird ({mode}); jenes Fenster schließen und die Aufzeichnung noch einmal öffnen</translation>
+    </message>
+    <message>
+        <source>the record was brought to version {version}; a backup was made before</source>
+        <translation>die Aufzeichnung wurde auf Version {version} gebracht; davor wurde eine Sicherung angelegt</translation>
+    </message>
+    <message>
+        <source>the record was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
+        <translation>die Aufzeichnung war nicht da und eine neue wurde angelegt, aber es gibt Sicherungen einer dieses Namens; die neueste wiederherstellen, falls sie verloren ging</translation>
+    </message>
+    <message>
+        <source>the record is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>die Aufzeichnung ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben; nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
+        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Aufzeichnung ist nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+        <source>the record is open for reading only; save a copy of it to write in</source>
+        <translation>die Aufzeichnung ist nur zum Lesen geöffnet; zum Schreiben eine Kopie von ihr speichern</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <translation>{kind} {id} lässt sich aus der Datei nicht lesen; die neueste gute Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
+        <translation>Die Schulter mit etwa {litres} Sphagnum bauen, {height} über dem Substrat</translation>
     </message>
 </context>
 </TS>

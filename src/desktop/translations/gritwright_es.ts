@@ -167,6 +167,14 @@
         <source>90 of 100</source>
         <translation>90 de 100</translation>
     </message>
+    <message>
+        <source>%1 (by pot test %2)</source>
+        <translation>%1 (según el ensayo en maceta %2)</translation>
+    </message>
+    <message>
+        <source>by pot test</source>
+        <translation>según el ensayo en maceta</translation>
+    </message>
 </context>
 <context>
     <name>DayCertainty</name>
@@ -267,6 +275,22 @@
     <message>
         <source>left-over of %1</source>
         <translation>sobrante de %1</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>Corregido: %1</translation>
+    </message>
+    <message>
+        <source>tick of %1 corrected</source>
+        <translation>marca de %1 corregida</translation>
+    </message>
+    <message>
+        <source>day of repotting day %1</source>
+        <translation>fecha de la jornada de trasplante %1</translation>
+    </message>
+    <message>
+        <source>What was done on %1 was done on %2</source>
+        <translation>Lo anotado para el %1 se hizo el %2</translation>
     </message>
 </context>
 <context>
@@ -918,10 +942,6 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>recipiente</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>árbol</translation>
     </message>
@@ -1080,6 +1100,10 @@
     <message>
         <source>the watering: who, how often, and did it run through?</source>
         <translation>el riego: ¿quién, cada cuánto, y atravesó la maceta?</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>maceta</translation>
     </message>
 </context>
 <context>
@@ -1717,6 +1741,14 @@
         <source>The same verdict in %1 of 100 cases.</source>
         <translation>El mismo dictamen en %1 de 100 casos.</translation>
     </message>
+    <message>
+        <source>, by pot test %1</source>
+        <translation>, según el ensayo en maceta %1</translation>
+    </message>
+    <message>
+        <source>in %1 of 100 cases</source>
+        <translation>en %1 de 100 casos</translation>
+    </message>
 </context>
 <context>
     <name>RecordKind</name>
@@ -1749,10 +1781,6 @@
         <translation>mezcla</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>recipiente</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>árbol</translation>
     </message>
@@ -1781,8 +1809,12 @@
         <translation>entrada del diario</translation>
     </message>
     <message>
-        <source>species profile</source>
-        <translation>grupo de especies</translation>
+        <source>pot</source>
+        <translation>maceta</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>grupo de árboles</translation>
     </message>
 </context>
 <context>
@@ -1806,6 +1838,17 @@
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Escriba las aberturas a las que cribar; el dictamen no da ninguna.</translation>
+    </message>
+</context>
+<context>
+    <name>Section</name>
+    <message>
+        <source>height</source>
+        <translation>altura</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 de 100 casos</translation>
     </message>
 </context>
 <context>
@@ -1890,10 +1933,6 @@
         <translation>peso por litro, seco</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test</source>
-        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo</translation>
-    </message>
-    <message>
         <source>its litre weight is not known</source>
         <translation>no se conoce su peso por litro</translation>
     </message>
@@ -1918,6 +1957,14 @@
             <numerusform>Ensayado: %n ensayo de tamizado</numerusform>
             <numerusform>Ensayado: %n ensayos de tamizado</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 a %3</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo, si no su peso seco entre los litros con que llegó</translation>
     </message>
 </context>
 <context>
@@ -1985,8 +2032,8 @@
 <context>
     <name>TreeAgeing</name>
     <message>
-        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
-        <translation>Al deshacerse el grano, en temporadas desde el trasplante de %1: %2</translation>
+        <source>As the grain breaks down, in seasons since the repotting of %1%2: %3</source>
+        <translation>Al deshacerse el grano, en temporadas desde el trasplante de %1%2: %3</translation>
     </message>
 </context>
 <context>
@@ -2241,20 +2288,12 @@
         <translation>día</translation>
     </message>
     <message>
-        <source>looked through</source>
-        <translation>revisada</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>tamaño</translation>
     </message>
     <message>
         <source>not yet</source>
         <translation>aún no</translation>
-    </message>
-    <message>
-        <source>whole</source>
-        <translation>íntegra</translation>
     </message>
     <message>
         <source>damaged</source>
@@ -2267,6 +2306,14 @@
     <message>
         <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
         <translation>En %1. Se hace una antes del primer cambio de cada día; se guardan las de los últimos 10 días y la última de cada uno de 12 meses.</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>comprobada</translation>
+    </message>
+    <message>
+        <source>intact</source>
+        <translation>íntegra</translation>
     </message>
 </context>
 <context>
@@ -2314,10 +2361,6 @@
     <message>
         <source>Enter puts the fraction into the mix.</source>
         <translation>Intro pone la fracción en la mezcla.</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bag</source>
-        <translation>&amp;Tamizar este saco</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -2434,10 +2477,6 @@
     <message>
         <source>Weighed</source>
         <translation>Pesado</translation>
-    </message>
-    <message>
-        <source>Moist&amp;ure</source>
-        <translation>&amp;Humedad</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
@@ -2587,6 +2626,14 @@
         <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
         <translation>Escriba el peso de un saco, o sus litros y el peso por litro, para pasarlo a existencias.</translation>
     </message>
+    <message>
+        <source>Grade thi&amp;s bag</source>
+        <translation>&amp;Tamizar este saco</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2656,10 +2703,6 @@
     <message>
         <source>What was tipped into it</source>
         <translation>Lo que se echó en ella</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bin</source>
-        <translation>&amp;Tamizar esta cubeta</translation>
     </message>
     <message>
         <source>&amp;Put into the mix</source>
@@ -2817,6 +2860,10 @@
         <source>still in it</source>
         <translation>aún en ella</translation>
     </message>
+    <message>
+        <source>G&amp;rade this bin</source>
+        <translation>&amp;Tamizar esta cubeta</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
@@ -2854,6 +2901,14 @@
     <message>
         <source>on the bench</source>
         <translation>en el banco</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1; by pot test %2</source>
+        <translation>%1; según el ensayo en maceta %2</translation>
     </message>
 </context>
 <context>
@@ -3057,10 +3112,6 @@
     <message>
         <source>Settling</source>
         <translation>Asentamiento</translation>
-    </message>
-    <message>
-        <source>empty: as learnt, else none</source>
-        <translation>vacío: lo aprendido o nada</translation>
     </message>
     <message>
         <source>settling</source>
@@ -3458,6 +3509,42 @@
         <source>sheet of repotting day %1 printed</source>
         <translation>hoja de la jornada de trasplante %1 impresa</translation>
     </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 0 %</source>
+        <translation>vacío: el de la mezcla, si no lo aprendido o 0 %</translation>
+    </message>
+    <message>
+        <source>Sphagnum of the shoulder</source>
+        <translation>Esfagno del talud</translation>
+    </message>
+    <message>
+        <source>as it lies; from the plan, where there is a shoulder</source>
+        <translation>ya asentado; del plan, donde hay talud</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>esfagno</translation>
+    </message>
+    <message>
+        <source>Top dressing of</source>
+        <translation>Cobertura de</translation>
+    </message>
+    <message>
+        <source>a bag like K-07, a fraction or a material; its thickness stands at the pot</source>
+        <translation>un saco como K-07, una fracción o un material; su grosor consta en la maceta</translation>
+    </message>
+    <message>
+        <source>top dressing</source>
+        <translation>cobertura</translation>
+    </message>
+    <message>
+        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
+        <translation>El árbol %1 no se puede corregir: su trasplante de ese día ya no está en su historial. Retire su marca y vuelva a marcarlo.</translation>
+    </message>
+    <message>
+        <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
+        <translation>Corregido: árbol %1, con su historial y las existencias. Deshacer lo devuelve todo.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3488,10 +3575,6 @@
     <message>
         <source>Ctrl+Alt+R</source>
         <translation>Ctrl+Alt+R</translation>
-    </message>
-    <message>
-        <source>Take its plan &amp;from the record</source>
-        <translation>&amp;Tomar su plan del registro</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
@@ -3554,12 +3637,16 @@
         <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
-        <source>Root pla&amp;ns as PDF...</source>
-        <translation>Planes de &amp;cepellón como PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+O</source>
         <translation>Ctrl+Alt+O</translation>
+    </message>
+    <message>
+        <source>Take its plan from the re&amp;cord</source>
+        <translation>&amp;Tomar su plan del registro</translation>
+    </message>
+    <message>
+        <source>R&amp;oot plans as PDF...</source>
+        <translation>Planes de &amp;cepellón como PDF...</translation>
     </message>
 </context>
 <context>
@@ -3821,10 +3908,6 @@
         <translation>deseos para %1</translation>
     </message>
     <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un recipiente dado como tabla de áreas solo lo lee por ahora la línea de órdenes.</translation>
-    </message>
-    <message>
         <source>pot %1</source>
         <translation>maceta %1</translation>
     </message>
@@ -3919,6 +4002,33 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 reservados</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GoneNotice</name>
+    <message>
+        <source>Bring it back with what I typed</source>
+        <translation>Recuperarlo con lo que escribí</translation>
+    </message>
+    <message>
+        <source>Let it go</source>
+        <translation>No recuperarlo</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 ya no está en el registro: entretanto se borró o se deshizo, quizá en otra ventana. Lo que escribió sigue aquí y aún no está guardado.</translation>
+    </message>
+    <message>
+        <source>What was typed into %1 and not saved: %2</source>
+        <translation>Lo que se escribió en %1 y no se guardó: %2</translation>
+    </message>
+    <message>
+        <source>%1 brought back</source>
+        <translation>%1 recuperado</translation>
     </message>
 </context>
 <context>
@@ -4222,10 +4332,6 @@
         <translation>Registros de un archivo</translation>
     </message>
     <message>
-        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
-        <translation>Una lista de sacos, ensayos de tamizado, recipientes o árboles como la guarda una hoja de cálculo (CSV), o registros y libros de trabajo enteros como JSON. Nada se incorpora hasta que usted lo diga, incorporar dos veces el mismo archivo no añade nada dos veces, y un solo deshacer lo retira todo.</translation>
-    </message>
-    <message>
         <source>Another file...</source>
         <translation>Otro archivo...</translation>
     </message>
@@ -4248,10 +4354,6 @@
     <message>
         <source>sieve tests</source>
         <translation>tamizados</translation>
-    </message>
-    <message>
-        <source>containers</source>
-        <translation>recipientes</translation>
     </message>
     <message>
         <source>trees</source>
@@ -4312,6 +4414,14 @@
             <numerusform>%n registro incorporado; un solo deshacer lo retira.</numerusform>
             <numerusform>%n registros incorporados; un solo deshacer los retira.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Una lista de sacos, ensayos de tamizado, macetas o árboles como la guarda una hoja de cálculo (CSV), o registros, uno o todos, como JSON. Nada se incorpora hasta que usted lo diga, incorporar dos veces el mismo archivo no añade nada dos veces, y un solo deshacer lo retira todo.</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation>macetas</translation>
     </message>
 </context>
 <context>
@@ -4462,6 +4572,26 @@
         <source>like 2026-04-30</source>
         <translation>como 2026-04-30</translation>
     </message>
+    <message>
+        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
+        <translation>Un cambio pequeño es un campo en el que se escribió: una nota, un peso, un nombre. Todo lo demás que pasó consta aquí de todos modos.</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too</source>
+        <translation>También cambios &amp;pequeños</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too (%1)</source>
+        <translation>También cambios &amp;pequeños (%1)</translation>
+    </message>
+    <message>
+        <source>Show small changes too</source>
+        <translation>Mostrar también los cambios pequeños</translation>
+    </message>
+    <message>
+        <source>Show small changes too, %1 are left out</source>
+        <translation>Mostrar también los cambios pequeños, %1 omitidos</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
@@ -4563,10 +4693,6 @@
         <translation>&amp;Abrir ensayos de tamizado...</translation>
     </message>
     <message>
-        <source>Open &amp;container...</source>
-        <translation>Abrir re&amp;cipiente...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+O</source>
         <translation>Ctrl+Shift+O</translation>
     </message>
@@ -4619,16 +4745,8 @@
         <translation>&amp;Editar</translation>
     </message>
     <message>
-        <source>Undo:</source>
-        <translation>Deshacer:</translation>
-    </message>
-    <message>
         <source>Ctrl+Z</source>
         <translation>Ctrl+Z</translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation>Rehacer:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
@@ -4835,10 +4953,6 @@
         <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
-        <source>Pot tests against the p&amp;redictions</source>
-        <translation>Ensayos en maceta y &amp;previsiones</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+9</source>
         <translation>Ctrl+Alt+9</translation>
     </message>
@@ -5013,10 +5127,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <source>%1 could not be written.</source>
-        <translation>No se pudo escribir %1.</translation>
-    </message>
-    <message>
         <source>Gritwright – demonstration, an invented nursery</source>
         <translation>Gritwright – demostración, un vivero inventado</translation>
     </message>
@@ -5041,14 +5151,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Ensayos de tamizado (*.csv *.json);;Todos los archivos (*)</translation>
     </message>
     <message>
-        <source>Open container</source>
-        <translation>Abrir recipiente</translation>
-    </message>
-    <message>
-        <source>Containers (*.json);;All files (*)</source>
-        <translation>Recipientes (*.json);;Todos los archivos (*)</translation>
-    </message>
-    <message>
         <source>%1 was not opened</source>
         <translation>%1 no se abrió</translation>
     </message>
@@ -5059,18 +5161,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 opened</source>
         <translation>%1 abierto</translation>
-    </message>
-    <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un recipiente dado como tabla de áreas solo lo lee por ahora la línea de órdenes.</translation>
-    </message>
-    <message>
-        <source>container opened</source>
-        <translation>recipiente abierto</translation>
-    </message>
-    <message>
-        <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation>La capa de fondo y la cobertura del archivo no están en este formulario y se omitieron.</translation>
     </message>
     <message>
         <source>&amp;Years to come</source>
@@ -5159,6 +5249,54 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>This is %1, not the usual record.</source>
         <translation>Este es %1, no el registro habitual.</translation>
+    </message>
+    <message>
+        <source>Open po&amp;t...</source>
+        <translation>Abrir ma&amp;ceta...</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>Re&amp;do: %1</source>
+        <translation>&amp;Rehacer: %1</translation>
+    </message>
+    <message>
+        <source>Re&amp;do</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>Pot tests against the pre&amp;dictions</source>
+        <translation>Ensayos en maceta y &amp;previsiones</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
+    </message>
+    <message>
+        <source>Open pot</source>
+        <translation>Abrir maceta</translation>
+    </message>
+    <message>
+        <source>Pots (*.json);;All files (*)</source>
+        <translation>Macetas (*.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>pot opened</source>
+        <translation>maceta abierta</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes.</translation>
+    </message>
+    <message>
+        <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
+        <translation>La capa de fondo y la cobertura de la maceta no están en este formulario y se omitieron.</translation>
     </message>
 </context>
 <context>
@@ -5313,10 +5451,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Maceta</translation>
     </message>
     <message>
-        <source>Pot tes&amp;t...</source>
-        <translation>Ensayo en maceta...</translation>
-    </message>
-    <message>
         <source>Pot test: measure air and water of a kept mix</source>
         <translation>Ensayo en maceta: medir aire y agua de una mezcla guardada</translation>
     </message>
@@ -5364,12 +5498,99 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>Years</source>
         <translation>Años</translation>
     </message>
+    <message>
+        <source>Pot test...</source>
+        <translation>Ensayo en maceta...</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
         <translation>Páginas</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::NewPotForm</name>
+    <message>
+        <source>&amp;Keep this pot</source>
+        <translation>&amp;Guardar esta maceta</translation>
+    </message>
+    <message>
+        <source>A new pot</source>
+        <translation>Una maceta nueva</translation>
+    </message>
+    <message>
+        <source>Measure its inside at the rim, and its depth. Nothing is worked out before.</source>
+        <translation>Mida su interior en el borde, y la profundidad. Antes no se calcula nada.</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>as you call it</source>
+        <translation>como usted la llama</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Forma</translation>
+    </message>
+    <message>
+        <source>&amp;Shape</source>
+        <translation>F&amp;orma</translation>
+    </message>
+    <message>
+        <source>Rim, length</source>
+        <translation>Borde, largo</translation>
+    </message>
+    <message>
+        <source>Rim, across flats</source>
+        <translation>Borde, entre caras</translation>
+    </message>
+    <message>
+        <source>Rim, diameter</source>
+        <translation>Borde, diámetro</translation>
+    </message>
+    <message>
+        <source>inside, at the rim</source>
+        <translation>por dentro, en el borde</translation>
+    </message>
+    <message>
+        <source>Rim, width</source>
+        <translation>Borde, ancho</translation>
+    </message>
+    <message>
+        <source>Middle, diameter</source>
+        <translation>Medio, diámetro</translation>
+    </message>
+    <message>
+        <source>inside, at half the depth</source>
+        <translation>por dentro, a media profundidad</translation>
+    </message>
+    <message>
+        <source>&amp;Depth inside</source>
+        <translation>Pro&amp;fundidad interior</translation>
+    </message>
+    <message>
+        <source>floor to rim</source>
+        <translation>del fondo al borde</translation>
+    </message>
+    <message>
+        <source>Keep this pot</source>
+        <translation>Guardar esta maceta</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>Not now; what is typed waits</source>
+        <translation>Ahora no; lo escrito queda en espera</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>maceta</translation>
     </message>
 </context>
 <context>
@@ -5433,6 +5654,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
         <translation>Sale: %1 mezclado; lo que lo llena una vez asentado</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 de 100 casos</translation>
     </message>
 </context>
 <context>
@@ -5739,10 +5968,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>agua estancada sobre el fondo</translation>
     </message>
     <message>
-        <source>Wic&amp;k or ground</source>
-        <translation>Mecha o &amp;suelo</translation>
-    </message>
-    <message>
         <source>wick of the pot</source>
         <translation>mecha de la maceta</translation>
     </message>
@@ -5798,6 +6023,26 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>empty: %1, worked in; 0 if poured</source>
         <translation>vacío: %1, asentado; 0 si se vierte</translation>
     </message>
+    <message>
+        <source>One of your pots</source>
+        <translation>Una de sus macetas</translation>
+    </message>
+    <message>
+        <source>&amp;Your pots</source>
+        <translation>&amp;Sus macetas</translation>
+    </message>
+    <message>
+        <source>Wick or ground</source>
+        <translation>Mecha o suelo</translation>
+    </message>
+    <message>
+        <source>none is kept yet</source>
+        <translation>aún no hay ninguna guardada</translation>
+    </message>
+    <message>
+        <source>as typed, or choose one</source>
+        <translation>como se escribió, o elija una</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
@@ -5812,10 +6057,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
         <translation>Maceta en sección, llena %1 de hondo: los %2 inferiores quedan mojados; agua %3 en el fondo y %4 en la línea de llenado.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>altura</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
@@ -5895,38 +6136,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Shape</source>
         <translation>Forma</translation>
-    </message>
-    <message>
-        <source>rectangle</source>
-        <translation>rectángulo</translation>
-    </message>
-    <message>
-        <source>oval</source>
-        <translation>óvalo</translation>
-    </message>
-    <message>
-        <source>round</source>
-        <translation>redonda</translation>
-    </message>
-    <message>
-        <source>hexagon</source>
-        <translation>hexágono</translation>
-    </message>
-    <message>
-        <source>octagon</source>
-        <translation>octágono</translation>
-    </message>
-    <message>
-        <source>drum, lip turned in</source>
-        <translation>tambor, borde hacia dentro</translation>
-    </message>
-    <message>
-        <source>rectangle with soft corners</source>
-        <translation>rectángulo de esquinas suaves</translation>
-    </message>
-    <message>
-        <source>bowl</source>
-        <translation>cuenco</translation>
     </message>
     <message>
         <source>table of areas</source>
@@ -6175,10 +6384,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>shape</source>
         <translation>forma</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>maceta nueva</translation>
     </message>
     <message>
         <source>pot added</source>
@@ -6462,10 +6667,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Ctrl+G</source>
         <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>&amp;Put this grain into the mix</source>
-        <translation>Poner este grano en la &amp;mezcla</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -6831,10 +7032,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Lista de ensayos de tamizado (*.csv)</translation>
     </message>
     <message>
-        <source>List of containers (*.csv)</source>
-        <translation>Lista de recipientes (*.csv)</translation>
-    </message>
-    <message>
         <source>List of trees (*.csv)</source>
         <translation>Lista de árboles (*.csv)</translation>
     </message>
@@ -6870,6 +7067,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
         <translation>Guardada como %1 y puesta en el banco; su grano para %2 queda fuera de otras búsquedas hasta que se mezcle.</translation>
     </message>
+    <message>
+        <source>Put this grai&amp;n into the mix</source>
+        <translation>Poner este grano en la &amp;mezcla</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>maceta %1</translation>
+    </message>
+    <message>
+        <source>List of pots (*.csv)</source>
+        <translation>Lista de macetas (*.csv)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -6895,10 +7104,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 of root-mass plan %2</source>
         <translation>%1 del plan de cepellón %2</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>maceta nueva</translation>
     </message>
     <message>
         <source>%1 into %2</source>
@@ -7284,24 +7489,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Plan mostrado</translation>
     </message>
     <message>
-        <source>Write into &amp;history</source>
-        <translation>Escribir en el &amp;historial</translation>
-    </message>
-    <message>
         <source>Done: write this plan into the tree&apos;s history</source>
         <translation>Hecho: escribir este plan en el historial del árbol</translation>
     </message>
     <message>
-        <source>&amp;Print...</source>
-        <translation>Im&amp;primir...</translation>
-    </message>
-    <message>
         <source>Print the root-plan sheet</source>
         <translation>Imprimir la hoja del plan de cepellón</translation>
-    </message>
-    <message>
-        <source>PD&amp;F...</source>
-        <translation>PD&amp;F...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
@@ -7366,10 +7559,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Saved %1</source>
         <translation>%1 guardado</translation>
-    </message>
-    <message>
-        <source>The printer could not be reached.</source>
-        <translation>No se pudo acceder a la impresora.</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
@@ -7594,6 +7783,34 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>worked last time and again</source>
         <translation>trabajado la última vez y otra vez</translation>
+    </message>
+    <message>
+        <source>Write into histor&amp;y</source>
+        <translation>Escribir en el &amp;historial</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt...</source>
+        <translation>Im&amp;primir...</translation>
+    </message>
+    <message>
+        <source>P&amp;DF...</source>
+        <translation>PD&amp;F...</translation>
+    </message>
+    <message>
+        <source>The printer could not be reached: is it on? The PDF can be printed later.</source>
+        <translation>No se pudo acceder a la impresora: ¿está encendida? El PDF se puede imprimir más tarde.</translation>
+    </message>
+    <message>
+        <source>No pot is free: add the pot it shall go into on the Pots tab.</source>
+        <translation>Ninguna maceta está libre: añada en la pestaña Macetas aquella a la que deba ir.</translation>
+    </message>
+    <message>
+        <source>Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.</source>
+        <translation>Mida el cepellón y escriba su largo, ancho y alto, o elija la maceta en que está. Antes no se calcula nada.</translation>
+    </message>
+    <message>
+        <source>sphagnum of the shoulder, about</source>
+        <translation>esfagno del talud, aproximado</translation>
     </message>
 </context>
 <context>
@@ -7824,10 +8041,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 has a component without a particle density, so its water is not known.</source>
         <translation>%1 tiene un componente sin densidad del grano, así que no se conoce su agua.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>altura</translation>
     </message>
     <message>
         <source>kept root mass: not known</source>
@@ -8594,6 +8807,89 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::StockLine</name>
+    <message>
+        <source>What happened to the grain</source>
+        <translation>Lo que pasó con el grano</translation>
+    </message>
+    <message>
+        <source>counted, left</source>
+        <translation>contado, queda</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>usado</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>derramado</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>tirado</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>repuesto</translation>
+    </message>
+    <message>
+        <source>How much, dry</source>
+        <translation>Cuánto, seco</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g o 2 L, seco</translation>
+    </message>
+    <message>
+        <source>Book it</source>
+        <translation>Anotar</translation>
+    </message>
+    <message>
+        <source>Book it in the stock</source>
+        <translation>Anotar en existencias</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Nothing of it is in stock yet: take it into stock, or count what is left.</source>
+        <translation>Aún no hay nada de ello en existencias: páselo a existencias o cuente lo que queda.</translation>
+    </message>
+    <message>
+        <source>Counted %1: %2 left</source>
+        <translation>Contado %1: quedan %2</translation>
+    </message>
+    <message>
+        <source>Spilt %2 of %1</source>
+        <translation>Se derramaron %2 de %1</translation>
+    </message>
+    <message>
+        <source>Threw out %2 of %1</source>
+        <translation>Se tiraron %2 de %1</translation>
+    </message>
+    <message>
+        <source>Put %2 back to %1</source>
+        <translation>Se repusieron %2 en %1</translation>
+    </message>
+    <message>
+        <source>Used %2 of %1</source>
+        <translation>Se usaron %2 de %1</translation>
+    </message>
+    <message>
+        <source>%1, at its own litre weight of %2.</source>
+        <translation>%1, a su propio peso por litro de %2.</translation>
+    </message>
+    <message>
+        <source>%1, at the typical litre weight of %2: measure its own.</source>
+        <translation>%1, al peso por litro típico de %2: mida el suyo.</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::TraceTab</name>
     <message>
         <source>Save the list...</source>
@@ -8711,22 +9007,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
-    <message>
-        <source>thriving</source>
-        <translation>vigoroso</translation>
-    </message>
-    <message>
-        <source>watch</source>
-        <translation>vigilar</translation>
-    </message>
-    <message>
-        <source>sick</source>
-        <translation>enfermo</translation>
-    </message>
-    <message>
-        <source>dead</source>
-        <translation>muerto</translation>
-    </message>
     <message>
         <source>top</source>
         <translation>arriba</translation>
@@ -9235,7 +9515,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Probar este otra vez</translation>
     </message>
     <message>
-        <source>Restore the newest whole backup: %1</source>
+        <source>Restore the newest intact backup: %1</source>
         <translation>Restaurar la copia íntegra más nueva: %1</translation>
     </message>
 </context>
@@ -9261,10 +9541,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>De una muestra tamizada y pesada a una mezcla en la maceta</translation>
     </message>
     <message>
-        <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation>Escriba lo que quedó en cada tamiz, mezcle los sacos, fije el recipiente: lea cuánto aire y agua tiene en él la mezcla y cuántos litros de cada uno hay que medir.</translation>
-    </message>
-    <message>
         <source>Look at the demonstration</source>
         <translation>Ver la demostración</translation>
     </message>
@@ -9281,12 +9557,16 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Una columna de tamices vacía, lista para escribir.</translation>
     </message>
     <message>
-        <source>Describe a container</source>
-        <translation>Describir un recipiente</translation>
-    </message>
-    <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Forma y medidas interiores: su volumen al momento, y aire y agua cuando haya mezcla.</translation>
+    </message>
+    <message>
+        <source>Type what stayed on each sieve, blend the bags, set the pot: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
+        <translation>Escriba lo que quedó en cada tamiz, mezcle los sacos, fije la maceta: lea cuánto aire y agua tiene en ella la mezcla y cuántos litros de cada uno hay que medir.</translation>
+    </message>
+    <message>
+        <source>Describe a pot</source>
+        <translation>Describir una maceta</translation>
     </message>
 </context>
 <context>
@@ -9697,10 +9977,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la granulometría desmenuzada se aparta {points} puntos de toda rotura uniforme; las cifras son aproximadas</translation>
     </message>
     <message>
-        <source>the two sievings have no two sieves in common</source>
-        <translation>los dos tamizados no tienen dos tamices en común</translation>
-    </message>
-    <message>
         <source>the number of rounds is missing or not above 0</source>
         <translation>falta el número de rondas o no es mayor que 0</translation>
     </message>
@@ -9715,10 +9991,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the grain displaces no water; look at the three weights</source>
         <translation>el grano no desplaza agua; revise los tres pesos</translation>
-    </message>
-    <message>
-        <source>the dry grain outweighs the soaked grain</source>
-        <translation>el grano seco pesa más que el grano remojado</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9737,16 +10009,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{density_g_l} g/L es inusual para grano; revise los pesos y el volumen de la jarra</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one</source>
-        <translation>la jarra llena no pesa más que la vacía</translation>
-    </message>
-    <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>el grano perdió un {percent} % de su volumen al asentarlo; lo habitual es del 5 al 13 %: ¿se llenó suelto?</translation>
-    </message>
-    <message>
-        <source>the grain fills more after working in than before</source>
-        <translation>el grano ocupa más después de asentarlo que antes</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
@@ -10145,10 +10409,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el radio de esquina {radius_cm} cm es más de la mitad del lado corto ({limit_cm} cm)</translation>
     </message>
     <message>
-        <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation>un radio de esquina es propio de un recipiente rectangular; las otras formas no lo tienen</translation>
-    </message>
-    <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
         <translation>un rectángulo de esquinas suaves necesita su exponente (2 es una elipse, 4 un rectángulo de esquinas suaves)</translation>
     </message>
@@ -10159,14 +10419,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>el exponente es {exponent}; debe ser 1 o más</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation>el exponente {exponent} difiere de {other}; un recipiente tiene uno solo</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation>la línea de llenado está {freeboard_cm} cm bajo el borde, pero el recipiente solo tiene {depth_cm} cm de hondo</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
@@ -10249,10 +10501,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el volumen es {volume_ml} mL; debe ser mayor que 0</translation>
     </message>
     <message>
-        <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation>el volumen es {volume_ml} mL; ningún recipiente contiene eso</translation>
-    </message>
-    <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
         <translation>con {diameter_cm} cm a media profundidad las paredes se tocarían; compruebe los tres diámetros</translation>
     </message>
@@ -10281,24 +10529,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>aquí hay {found} celdas; la cabecera tiene {expected} columnas</translation>
     </message>
     <message>
-        <source>there is no column called {column}</source>
-        <translation>no hay ninguna columna llamada {column}</translation>
-    </message>
-    <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
         <translation>{text} no es un día; se espera una fecha como 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
         <translation>el archivo está dañado; no se modificó. Restaure la copia de seguridad buena más reciente</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing of this change was written</source>
-        <translation>el disco está lleno; no se escribió nada de este cambio</translation>
-    </message>
-    <message>
-        <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation>el archivo está vacío; se espera un ensayo de tamizado, una mezcla o un recipiente</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
@@ -10309,18 +10545,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>esto es una carpeta; indique un archivo</translation>
     </message>
     <message>
-        <source>another program holds the workbook; try again in a moment</source>
-        <translation>otro programa retiene el libro de trabajo; inténtelo de nuevo en un momento</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read</source>
-        <translation>el archivo no está o no se puede leer</translation>
-    </message>
-    <message>
-        <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation>el libro de trabajo lo escribió un Gritwright más nuevo (versión {version}, aquí se conoce {known}); ábralo solo para lectura o actualice</translation>
-    </message>
-    <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
         <translation>no se encontró la carpeta de los materiales de referencia; ponga en GRITWRIGHT_DATA la carpeta que contiene materials/</translation>
     </message>
@@ -10329,28 +10553,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>se pide un archivo, pero su nombre está vacío</translation>
     </message>
     <message>
-        <source>this is no Gritwright workbook</source>
-        <translation>esto no es un libro de trabajo de Gritwright</translation>
-    </message>
-    <message>
-        <source>the file or its folder can&apos;t be written to</source>
-        <translation>no se puede escribir en el archivo o su carpeta</translation>
-    </message>
-    <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
         <translation>el archivo pasa de {limit_mb} MB; un ensayo de tamizado o una mezcla ocupa unos kilobytes</translation>
-    </message>
-    <message>
-        <source>the file made trouble: {text}</source>
-        <translation>el archivo dio problemas: {text}</translation>
-    </message>
-    <message>
-        <source>reading stopped half-way; nothing was done with the file</source>
-        <translation>la lectura se detuvo a medias; no se hizo nada con el archivo</translation>
-    </message>
-    <message>
-        <source>writing failed; nothing of this change was kept</source>
-        <translation>la escritura falló; nada de este cambio se conservó</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10411,10 +10615,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the key {key} is missing</source>
         <translation>falta la clave {key}</translation>
-    </message>
-    <message>
-        <source>there is no key called {key}</source>
-        <translation>no hay ninguna clave llamada {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10805,10 +11005,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se midió rendimiento; se supuso un {percent} % aprovechable, donde es común perder de una décima a una tercera parte del saco</translation>
     </message>
     <message>
-        <source>{text} is no species group</source>
-        <translation>{text} no es un grupo de especies</translation>
-    </message>
-    <message>
         <source>the day has no mix called {text}</source>
         <translation>la jornada no tiene ninguna mezcla llamada {text}</translation>
     </message>
@@ -10839,10 +11035,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
         <translation>un rendimiento de {share} no es posible; se espera más de 0 y como máximo 1,2 litros por cada litro cribado</translation>
-    </message>
-    <message>
-        <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>una abertura de {aperture_mm} mm no es posible; se espera más de 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
@@ -10883,10 +11075,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>se necesitan {value} L; se espera más de 0</translation>
-    </message>
-    <message>
-        <source>expected at least one aperture</source>
-        <translation>se espera al menos una abertura</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
@@ -10991,14 +11179,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} aparece dos veces en este archivo</translation>
-    </message>
-    <message>
-        <source>names {text}, which is not in the workbook</source>
-        <translation>nombra {text}, que no está en el libro de trabajo</translation>
-    </message>
-    <message>
-        <source>the entry says nothing</source>
-        <translation>la entrada no dice nada</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -11169,10 +11349,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>enfermo: se quitan raíces muertas y podridas, ninguna sana; limpie las herramientas, tire la tierra vieja</translation>
     </message>
     <message>
-        <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation>no de una vez: este año estos cortes y vuelta a la maceta antigua, el resto tras {years} años</translation>
-    </message>
-    <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>no de una vez: estos cortes y vuelta a la maceta antigua, el resto cuando el árbol se haya recuperado</translation>
     </message>
@@ -11269,52 +11445,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>detenido; no se escribió nada</translation>
     </message>
     <message>
-        <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation>el libro de trabajo se cambió entretanto en otra parte; mírelo de nuevo</translation>
-    </message>
-    <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
         <translation>el reloj de esta máquina va por detrás de la última entrada ({time}); las entradas conservan su orden igualmente</translation>
     </message>
     <message>
-        <source>this is the workbook itself; choose another name</source>
-        <translation>este es el propio libro de trabajo; elija otro nombre</translation>
-    </message>
-    <message>
-        <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation>el archivo del libro de trabajo está dañado; restaure la copia de seguridad buena más reciente</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} puede ser {text}; escriba el tipo delante</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation>{kind} {id} existe o existió; un id nunca se vuelve a usar</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation>el libro de trabajo está en una carpeta de red: allí se guarda más despacio, y solo una persona debería trabajar en él a la vez</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation>el libro de trabajo está en una carpeta que otro programa copia a otra parte: espere a que acabe de copiar antes de abrirlo en otra máquina</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself</source>
-        <translation>las listas no coinciden con {kind} {id}</translation>
-    </message>
-    <message>
-        <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation>otra ventana tiene abierto el libro de trabajo, así que no se pudo cambiar su modo de guardar ({mode})</translation>
-    </message>
-    <message>
-        <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation>el libro de trabajo se pasó a la versión {version}; antes se hizo una copia de seguridad</translation>
-    </message>
-    <message>
-        <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation>el libro de trabajo no estaba y se creó uno nuevo, pero hay copias de seguridad de uno de ese nombre; restaure la más reciente si se perdió</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
@@ -11329,20 +11465,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay nada que deshacer</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation>no se puede escribir en el archivo o su carpeta; el libro de trabajo está abierto solo para lectura</translation>
-    </message>
-    <message>
-        <source>the workbook is open for reading only</source>
-        <translation>el libro de trabajo está abierto solo para lectura</translation>
-    </message>
-    <message>
         <source>would be refused today ({reason})</source>
         <translation>hoy se rechazaría ({reason})</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation>{kind} {id} no se puede leer del archivo</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
@@ -12641,10 +12765,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{stand}, volcado {angle} hacia {toward} (de la derecha de la maceta hacia su parte trasera)</translation>
     </message>
     <message>
-        <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation>Hacer el talud con esfagno, {height} sobre la tierra</translation>
-    </message>
-    <message>
         <source>Plan {plan}</source>
         <translation>Plan {plan}</translation>
     </message>
@@ -12725,48 +12845,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>fracción</translation>
     </message>
     <message>
-        <source>sieve-set</source>
-        <translation>juego de tamices</translation>
-    </message>
-    <message>
-        <source>sieve-test</source>
-        <translation>ensayo de tamizado</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>recipiente</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>árbol</translation>
     </message>
     <message>
-        <source>root-mass-plan</source>
-        <translation>plan de cepellón</translation>
-    </message>
-    <message>
-        <source>repotting-day</source>
-        <translation>jornada de trasplante</translation>
-    </message>
-    <message>
         <source>batch</source>
         <translation>tanda</translation>
-    </message>
-    <message>
-        <source>pot-test</source>
-        <translation>ensayo en maceta</translation>
-    </message>
-    <message>
-        <source>stock-entry</source>
-        <translation>asiento de existencias</translation>
-    </message>
-    <message>
-        <source>log-entry</source>
-        <translation>entrada del diario</translation>
-    </message>
-    <message>
-        <source>species-profile</source>
-        <translation>grupo de especies</translation>
     </message>
     <message>
         <source>top</source>
@@ -12789,38 +12873,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la maceta drenada</translation>
     </message>
     <message>
-        <source>sphagnum</source>
-        <translation>esfagno</translation>
-    </message>
-    <message>
-        <source>moss</source>
-        <translation>musgo</translation>
-    </message>
-    <message>
-        <source>bark</source>
-        <translation>corteza</translation>
-    </message>
-    <message>
-        <source>peat</source>
-        <translation>turba</translation>
-    </message>
-    <message>
-        <source>coir</source>
-        <translation>coco</translation>
-    </message>
-    <message>
-        <source>compost</source>
-        <translation>compost</translation>
-    </message>
-    <message>
-        <source>vermiculite</source>
-        <translation>vermiculita</translation>
-    </message>
-    <message>
-        <source>perlite</source>
-        <translation>perlita</translation>
-    </message>
-    <message>
         <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
         <translation>esta mezcla no tiene ensayo en maceta propio: aire y agua se apoyan un {percent} % en los ensayos {tests} de las mezclas {mixes} con {materials}: k {k_cm_mm} cm mm</translation>
     </message>
@@ -12839,10 +12891,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
         <translation>por sus columnas no se sabe qué contiene esta lista; diga qué tipo de registro enumera (en la línea de órdenes con --kind)</translation>
-    </message>
-    <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>el libro de trabajo es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file}; no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
@@ -12931,6 +12979,210 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} no se puede leer; se esperan partes y un nombre, como 5 akadama, con : entre ellos</translation>
+    </message>
+    <message>
+        <source>{tree} in {pot}</source>
+        <translation>{tree} en {pot}</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Capas</translation>
+    </message>
+    <message>
+        <source>the two sievings have no two sieves in common; sieve both with the same set</source>
+        <translation>los dos tamizados no tienen dos tamices en común; tamice ambos con el mismo juego</translation>
+    </message>
+    <message>
+        <source>the dry grain outweighs the soaked grain; look at both weights</source>
+        <translation>el grano seco pesa más que el grano remojado; revise ambos pesos</translation>
+    </message>
+    <message>
+        <source>the filled jug weighs no more than the empty one; look at both weights</source>
+        <translation>la jarra llena no pesa más que la vacía; revise ambos pesos</translation>
+    </message>
+    <message>
+        <source>the grain fills more after working in than before; look at both volumes</source>
+        <translation>el grano ocupa más después de asentarlo que antes; revise ambos volúmenes</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
+        <translation>un radio de esquina es propio de una maceta rectangular; las otras formas no lo tienen</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; a pot has one</source>
+        <translation>el exponente {exponent} difiere de {other}; una maceta tiene uno solo</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
+        <translation>la línea de llenado está {freeboard_cm} cm bajo el borde, pero la maceta solo tiene {depth_cm} cm de hondo</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL; no pot holds that</source>
+        <translation>el volumen es {volume_ml} mL; ninguna maceta contiene eso</translation>
+    </message>
+    <message>
+        <source>there is no column called {column}; known here: {known}</source>
+        <translation>no hay ninguna columna llamada {column}; aquí se conocen: {known}</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing of this change was written. Make room and try again</source>
+        <translation>el disco está lleno; no se escribió nada de este cambio. Haga sitio e inténtelo de nuevo</translation>
+    </message>
+    <message>
+        <source>the file is empty; look whether it was saved</source>
+        <translation>el archivo está vacío; mire si se guardó</translation>
+    </message>
+    <message>
+        <source>another program holds the record; try again in a moment</source>
+        <translation>otro programa retiene el registro; inténtelo de nuevo en un momento</translation>
+    </message>
+    <message>
+        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
+        <translation>el archivo no está o no se puede leer; revise su nombre y de quién es</translation>
+    </message>
+    <message>
+        <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
+        <translation>el registro lo escribió un Gritwright más nuevo (versión {version}, aquí se conoce {known}); ábralo solo para lectura o actualice</translation>
+    </message>
+    <message>
+        <source>this is no Gritwright record; choose a file that ends in .gritwright</source>
+        <translation>este no es un registro de Gritwright; elija un archivo que termine en .gritwright</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; look whose they are, or choose another folder</source>
+        <translation>no se puede escribir en el archivo o su carpeta; mire de quién son o elija otra carpeta</translation>
+    </message>
+    <message>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <translation>el archivo dio problemas ({text}); inténtelo de nuevo y, si sigue así, restaure la copia de seguridad buena más reciente</translation>
+    </message>
+    <message>
+        <source>reading stopped half-way; nothing was done with the file. Try again, or copy it to this machine first</source>
+        <translation>la lectura se detuvo a medias; no se hizo nada con el archivo. Inténtelo de nuevo o cópielo antes a esta máquina</translation>
+    </message>
+    <message>
+        <source>writing failed; nothing of this change was kept. Look whether the disk is there and has room, and try again</source>
+        <translation>la escritura falló; nada de este cambio se conservó. Mire si el disco está y tiene espacio, e inténtelo de nuevo</translation>
+    </message>
+    <message>
+        <source>there is no key called {key}; look at its spelling, or leave it out</source>
+        <translation>no hay ninguna clave llamada {key}; revise cómo está escrita u omítala</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>juego de tamices</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>maceta</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de cepellón</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>jornada de trasplante</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>asiento de existencias</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrada del diario</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>grupo de árboles</translation>
+    </message>
+    <message>
+        <source>{text} is no group of trees; look at its spelling</source>
+        <translation>{text} no es un grupo de árboles; revise cómo está escrito</translation>
+    </message>
+    <message>
+        <source>expected at least one opening</source>
+        <translation>se espera al menos una abertura</translation>
+    </message>
+    <message>
+        <source>names {text}, which is not in the record; add it there, or take the name out</source>
+        <translation>nombra {text}, que no está en el registro; añádalo allí o quite el nombre</translation>
+    </message>
+    <message>
+        <source>the entry says nothing; write what happened</source>
+        <translation>la entrada no dice nada; escriba qué pasó</translation>
+    </message>
+    <message>
+        <source>not in one go: this year these cuts and back into the old pot, the rest later (years between: {years})</source>
+        <translation>no de una vez: este año estos cortes y vuelta a la maceta antigua, el resto más adelante (años entre medias: {years})</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it again</source>
+        <translation>el registro se cambió entretanto en otra parte; mírelo de nuevo</translation>
+    </message>
+    <message>
+        <source>this is the record itself; choose another name</source>
+        <translation>este es el propio registro; elija otro nombre</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <translation>el archivo del registro está dañado; restaure la copia de seguridad buena más reciente</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
+        <translation>{kind} {id} existe o existió, y un id nunca se vuelve a usar; elija otro</translation>
+    </message>
+    <message>
+        <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
+        <translation>el registro está en una carpeta de red: allí se guarda más despacio, y solo una persona debería trabajar en él a la vez</translation>
+    </message>
+    <message>
+        <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
+        <translation>el registro está en una carpeta que otro programa copia a otra parte: espere a que acabe de copiar antes de abrirlo en otra máquina</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <translation>las listas no coinciden con {kind} {id}; restaure la copia de seguridad buena más reciente</translation>
+    </message>
+    <message>
+        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
+        <translation>otra ventana tiene abierto el registro y decide cómo se guarda ({mode}); cierre esa ventana y vuelva a abrir el registro</translation>
+    </message>
+    <message>
+        <source>the record was brought to version {version}; a backup was made before</source>
+        <translation>el registro se pasó a la versión {version}; antes se hizo una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>the record was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
+        <translation>el registro no estaba y se creó uno nuevo, pero hay copias de seguridad de uno de ese nombre; restaure la más reciente si se perdió</translation>
+    </message>
+    <message>
+        <source>the record is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>el registro es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file}; no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
+        <translation>no se puede escribir en el archivo o su carpeta; el registro está abierto solo para lectura</translation>
+    </message>
+    <message>
+        <source>the record is open for reading only; save a copy of it to write in</source>
+        <translation>el registro está abierto solo para lectura; guarde una copia para escribir en ella</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <translation>{kind} {id} no se puede leer del archivo; restaure la copia de seguridad buena más reciente</translation>
+    </message>
+    <message>
+        <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
+        <translation>Hacer el talud con unos {litres} de esfagno, {height} sobre la tierra</translation>
     </message>
 </context>
 </TS>

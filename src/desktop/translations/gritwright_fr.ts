@@ -167,6 +167,14 @@
         <source>90 of 100</source>
         <translation>90 sur 100</translation>
     </message>
+    <message>
+        <source>%1 (by pot test %2)</source>
+        <translation>%1 (d’après l’essai en pot %2)</translation>
+    </message>
+    <message>
+        <source>by pot test</source>
+        <translation>d’après l’essai en pot</translation>
+    </message>
 </context>
 <context>
     <name>DayCertainty</name>
@@ -267,6 +275,22 @@
     <message>
         <source>left-over of %1</source>
         <translation>reste de %1</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>Corrigé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>tick of %1 corrected</source>
+        <translation>coche de %1 corrigée</translation>
+    </message>
+    <message>
+        <source>day of repotting day %1</source>
+        <translation>date de la journée de rempotage %1</translation>
+    </message>
+    <message>
+        <source>What was done on %1 was done on %2</source>
+        <translation>Ce qui était noté au %1 a été fait le %2</translation>
     </message>
 </context>
 <context>
@@ -918,10 +942,6 @@
         <translation>%1 de %2</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>contenant</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>arbre</translation>
     </message>
@@ -1080,6 +1100,10 @@
     <message>
         <source>the watering: who, how often, and did it run through?</source>
         <translation>l’arrosage&#xa0;: qui, combien de fois, et a-t-il traversé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>pot</translation>
     </message>
 </context>
 <context>
@@ -1717,6 +1741,14 @@
         <source>The same verdict in %1 of 100 cases.</source>
         <translation>Même verdict dans %1 cas sur 100.</translation>
     </message>
+    <message>
+        <source>, by pot test %1</source>
+        <translation>, d’après l’essai en pot %1</translation>
+    </message>
+    <message>
+        <source>in %1 of 100 cases</source>
+        <translation>dans %1 cas sur 100</translation>
+    </message>
 </context>
 <context>
     <name>RecordKind</name>
@@ -1749,10 +1781,6 @@
         <translation>mélange</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>contenant</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>arbre</translation>
     </message>
@@ -1781,8 +1809,12 @@
         <translation>entrée du journal</translation>
     </message>
     <message>
-        <source>species profile</source>
-        <translation>profil d’espèces</translation>
+        <source>pot</source>
+        <translation>pot</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>groupe d’arbres</translation>
     </message>
 </context>
 <context>
@@ -1806,6 +1838,17 @@
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>Saisissez les ouvertures de criblage&#xa0;; le verdict n’en indique aucune.</translation>
+    </message>
+</context>
+<context>
+    <name>Section</name>
+    <message>
+        <source>height</source>
+        <translation>hauteur</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 cas sur 100</translation>
     </message>
 </context>
 <context>
@@ -1890,10 +1933,6 @@
         <translation>poids du litre, sec</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test</source>
-        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage</translation>
-    </message>
-    <message>
         <source>its litre weight is not known</source>
         <translation>son poids du litre n’est pas connu</translation>
     </message>
@@ -1918,6 +1957,14 @@
             <numerusform>Essayé&#xa0;: %n essai de tamisage</numerusform>
             <numerusform>Essayé&#xa0;: %n essais de tamisage</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1, %2 à %3</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
+        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage, sinon son poids sec divisé par les litres de son arrivée</translation>
     </message>
 </context>
 <context>
@@ -1985,8 +2032,8 @@
 <context>
     <name>TreeAgeing</name>
     <message>
-        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
-        <translation>Comme le grain se dégrade, en saisons depuis le rempotage du %1&#xa0;: %2</translation>
+        <source>As the grain breaks down, in seasons since the repotting of %1%2: %3</source>
+        <translation>Comme le grain se dégrade, en saisons depuis le rempotage du %1%2 : %3</translation>
     </message>
 </context>
 <context>
@@ -2241,20 +2288,12 @@
         <translation>jour</translation>
     </message>
     <message>
-        <source>looked through</source>
-        <translation>vérifiée</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>taille</translation>
     </message>
     <message>
         <source>not yet</source>
         <translation>pas encore</translation>
-    </message>
-    <message>
-        <source>whole</source>
-        <translation>entière</translation>
     </message>
     <message>
         <source>damaged</source>
@@ -2267,6 +2306,14 @@
     <message>
         <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
         <translation>Dans %1. Une est faite avant le premier changement d’un jour&#xa0;; celles des 10 derniers jours et la dernière de chacun de 12 mois sont gardées.</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>vérifiée</translation>
+    </message>
+    <message>
+        <source>intact</source>
+        <translation>intacte</translation>
     </message>
 </context>
 <context>
@@ -2314,10 +2361,6 @@
     <message>
         <source>Enter puts the fraction into the mix.</source>
         <translation>Entrée met la fraction dans le mélange.</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bag</source>
-        <translation>Contrôler ce sac</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -2434,10 +2477,6 @@
     <message>
         <source>Weighed</source>
         <translation>Pesé</translation>
-    </message>
-    <message>
-        <source>Moist&amp;ure</source>
-        <translation>Humi&amp;dité</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
@@ -2587,6 +2626,14 @@
         <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
         <translation>Saisissez le poids d’un sac, ou ses litres et le poids du litre, pour le mettre en stock.</translation>
     </message>
+    <message>
+        <source>Grade thi&amp;s bag</source>
+        <translation>Contrôler ce sac</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humidité</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2656,10 +2703,6 @@
     <message>
         <source>What was tipped into it</source>
         <translation>Ce qui y a été versé</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bin</source>
-        <translation>Con&amp;trôler cette caisse</translation>
     </message>
     <message>
         <source>&amp;Put into the mix</source>
@@ -2817,6 +2860,10 @@
         <source>still in it</source>
         <translation>encore dedans</translation>
     </message>
+    <message>
+        <source>G&amp;rade this bin</source>
+        <translation>Con&amp;trôler cette caisse</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
@@ -2854,6 +2901,14 @@
     <message>
         <source>on the bench</source>
         <translation>sur l’établi</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1; by pot test %2</source>
+        <translation>%1 ; d’après l’essai en pot %2</translation>
     </message>
 </context>
 <context>
@@ -3057,10 +3112,6 @@
     <message>
         <source>Settling</source>
         <translation>Tassement</translation>
-    </message>
-    <message>
-        <source>empty: as learnt, else none</source>
-        <translation>vide&#xa0;: comme appris, sinon aucun</translation>
     </message>
     <message>
         <source>settling</source>
@@ -3458,6 +3509,42 @@
         <source>sheet of repotting day %1 printed</source>
         <translation>feuille de la journée de rempotage %1 imprimée</translation>
     </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 0 %</source>
+        <translation>vide&#xa0;: celui du mélange, sinon comme appris, sinon 0 %</translation>
+    </message>
+    <message>
+        <source>Sphagnum of the shoulder</source>
+        <translation>Sphaigne de l’épaulement</translation>
+    </message>
+    <message>
+        <source>as it lies; from the plan, where there is a shoulder</source>
+        <translation>en place&#xa0;; tiré du plan, s’il y a un épaulement</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>sphaigne</translation>
+    </message>
+    <message>
+        <source>Top dressing of</source>
+        <translation>Couche de surface de</translation>
+    </message>
+    <message>
+        <source>a bag like K-07, a fraction or a material; its thickness stands at the pot</source>
+        <translation>un sac comme K-07, une fraction ou un matériau&#xa0;; son épaisseur est notée au pot</translation>
+    </message>
+    <message>
+        <source>top dressing</source>
+        <translation>couche de surface</translation>
+    </message>
+    <message>
+        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
+        <translation>L’arbre %1 ne peut pas être corrigé&#xa0;: son rempotage de ce jour n’est plus dans son histoire. Retirez sa coche et cochez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
+        <translation>Corrigé&#xa0;: arbre %1, avec son histoire et le stock. Annuler rend tout.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3488,10 +3575,6 @@
     <message>
         <source>Ctrl+Alt+R</source>
         <translation>Ctrl+Alt+R</translation>
-    </message>
-    <message>
-        <source>Take its plan &amp;from the record</source>
-        <translation>Prendre son &amp;plan du registre</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
@@ -3554,12 +3637,16 @@
         <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
-        <source>Root pla&amp;ns as PDF...</source>
-        <translation>Plans de m&amp;otte en PDF...</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+O</source>
         <translation>Ctrl+Alt+O</translation>
+    </message>
+    <message>
+        <source>Take its plan from the re&amp;cord</source>
+        <translation>Prendre son &amp;plan du registre</translation>
+    </message>
+    <message>
+        <source>R&amp;oot plans as PDF...</source>
+        <translation>Plans de m&amp;otte en PDF...</translation>
     </message>
 </context>
 <context>
@@ -3821,10 +3908,6 @@
         <translation>souhaits pour %1</translation>
     </message>
     <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un contenant donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
-    </message>
-    <message>
         <source>pot %1</source>
         <translation>pot %1</translation>
     </message>
@@ -3919,6 +4002,33 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1, %2 réservé</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GoneNotice</name>
+    <message>
+        <source>Bring it back with what I typed</source>
+        <translation>Le rétablir avec ma saisie</translation>
+    </message>
+    <message>
+        <source>Let it go</source>
+        <translation>Ne pas le rétablir</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 n’est plus dans le registre&#xa0;: supprimé ou annulé entre-temps, peut-être dans une autre fenêtre. Votre saisie reste ici et n’est pas encore enregistrée.</translation>
+    </message>
+    <message>
+        <source>What was typed into %1 and not saved: %2</source>
+        <translation>Ce qui a été saisi dans %1 et non enregistré&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 brought back</source>
+        <translation>%1 rétabli</translation>
     </message>
 </context>
 <context>
@@ -4222,10 +4332,6 @@
         <translation>Enregistrements d’un fichier</translation>
     </message>
     <message>
-        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
-        <translation>Une liste de sacs, d’essais de tamisage, de contenants ou d’arbres telle qu’un tableur l’enregistre (CSV), ou des enregistrements et des classeurs entiers en JSON. Rien n’est repris avant que vous le disiez&#xa0;; reprendre deux fois le même fichier n’ajoute rien en double, et une annulation retire tout.</translation>
-    </message>
-    <message>
         <source>Another file...</source>
         <translation>Autre fichier...</translation>
     </message>
@@ -4248,10 +4354,6 @@
     <message>
         <source>sieve tests</source>
         <translation>essais de tamisage</translation>
-    </message>
-    <message>
-        <source>containers</source>
-        <translation>contenants</translation>
     </message>
     <message>
         <source>trees</source>
@@ -4312,6 +4414,14 @@
             <numerusform>%n enregistrement repris&#xa0;; une annulation le retire.</numerusform>
             <numerusform>%n enregistrements repris&#xa0;; une annulation les retire.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>Une liste de sacs, d’essais de tamisage, de pots ou d’arbres telle qu’un tableur l’enregistre (CSV), ou des enregistrements, un seul ou tous, en JSON. Rien n’est repris avant que vous le disiez&#xa0;; reprendre deux fois le même fichier n’ajoute rien en double, et une annulation retire tout.</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation>pots</translation>
     </message>
 </context>
 <context>
@@ -4462,6 +4572,26 @@
         <source>like 2026-04-30</source>
         <translation>comme 2026-04-30</translation>
     </message>
+    <message>
+        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
+        <translation>Un petit changement est un champ où l’on a saisi&#xa0;: une note, un poids, un nom. Tout le reste de ce qui s’est passé figure ici de toute façon.</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too</source>
+        <translation>&amp;Petits changements aussi</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too (%1)</source>
+        <translation>&amp;Petits changements aussi (%1)</translation>
+    </message>
+    <message>
+        <source>Show small changes too</source>
+        <translation>Montrer aussi les petits changements</translation>
+    </message>
+    <message>
+        <source>Show small changes too, %1 are left out</source>
+        <translation>Montrer aussi les petits changements, %1 sont laissés de côté</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
@@ -4563,10 +4693,6 @@
         <translation>&amp;Ouvrir des essais de tamisage...</translation>
     </message>
     <message>
-        <source>Open &amp;container...</source>
-        <translation>Ouvrir un &amp;contenant...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+O</source>
         <translation>Ctrl+Shift+O</translation>
     </message>
@@ -4619,16 +4745,8 @@
         <translation>&amp;Édition</translation>
     </message>
     <message>
-        <source>Undo:</source>
-        <translation>Annuler&#xa0;:</translation>
-    </message>
-    <message>
         <source>Ctrl+Z</source>
         <translation>Ctrl+Z</translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation>Rétablir&#xa0;:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
@@ -4835,10 +4953,6 @@
         <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
-        <source>Pot tests against the p&amp;redictions</source>
-        <translation>Essais en pot contre les pré&amp;dictions</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+9</source>
         <translation>Ctrl+Alt+9</translation>
     </message>
@@ -5013,10 +5127,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <source>%1 could not be written.</source>
-        <translation>%1 n’a pas pu être écrit.</translation>
-    </message>
-    <message>
         <source>Gritwright – demonstration, an invented nursery</source>
         <translation>Gritwright – démonstration, une pépinière inventée</translation>
     </message>
@@ -5041,14 +5151,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Essais de tamisage (*.csv *.json);;Tous les fichiers (*)</translation>
     </message>
     <message>
-        <source>Open container</source>
-        <translation>Ouvrir un contenant</translation>
-    </message>
-    <message>
-        <source>Containers (*.json);;All files (*)</source>
-        <translation>Contenants (*.json);;Tous les fichiers (*)</translation>
-    </message>
-    <message>
         <source>%1 was not opened</source>
         <translation>%1 n’a pas été ouvert</translation>
     </message>
@@ -5059,18 +5161,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 opened</source>
         <translation>%1 ouvert</translation>
-    </message>
-    <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un contenant donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
-    </message>
-    <message>
-        <source>container opened</source>
-        <translation>contenant ouvert</translation>
-    </message>
-    <message>
-        <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation>La couche de drainage et la couche de surface du fichier n’existent pas dans ce formulaire et ont été laissées de côté.</translation>
     </message>
     <message>
         <source>&amp;Years to come</source>
@@ -5159,6 +5249,54 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>This is %1, not the usual record.</source>
         <translation>Ceci est %1, pas le registre habituel.</translation>
+    </message>
+    <message>
+        <source>Open po&amp;t...</source>
+        <translation>Ouvrir un po&amp;t...</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Annuler&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Annuler</translation>
+    </message>
+    <message>
+        <source>Re&amp;do: %1</source>
+        <translation>&amp;Rétablir&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Re&amp;do</source>
+        <translation>&amp;Rétablir</translation>
+    </message>
+    <message>
+        <source>Pot tests against the pre&amp;dictions</source>
+        <translation>Essais en pot contre les pré&amp;dictions</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Open pot</source>
+        <translation>Ouvrir un pot</translation>
+    </message>
+    <message>
+        <source>Pots (*.json);;All files (*)</source>
+        <translation>Pots (*.json);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>pot opened</source>
+        <translation>pot ouvert</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
+    </message>
+    <message>
+        <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
+        <translation>La couche de drainage et la couche de surface du pot n’existent pas dans ce formulaire et ont été laissées de côté.</translation>
     </message>
 </context>
 <context>
@@ -5313,10 +5451,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Pot</translation>
     </message>
     <message>
-        <source>Pot tes&amp;t...</source>
-        <translation>Essai en pot...</translation>
-    </message>
-    <message>
         <source>Pot test: measure air and water of a kept mix</source>
         <translation>Essai en pot&#xa0;: mesurer l’air et l’eau d’un mélange conservé</translation>
     </message>
@@ -5364,12 +5498,99 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>Years</source>
         <translation>Années</translation>
     </message>
+    <message>
+        <source>Pot test...</source>
+        <translation>Essai en pot...</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
         <translation>Pages</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::NewPotForm</name>
+    <message>
+        <source>&amp;Keep this pot</source>
+        <translation>Conser&amp;ver ce pot</translation>
+    </message>
+    <message>
+        <source>A new pot</source>
+        <translation>Un nouveau pot</translation>
+    </message>
+    <message>
+        <source>Measure its inside at the rim, and its depth. Nothing is worked out before.</source>
+        <translation>Mesurez-en l’intérieur au bord, et la profondeur. Rien n’est calculé avant.</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nom</translation>
+    </message>
+    <message>
+        <source>as you call it</source>
+        <translation>comme vous l’appelez</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Forme</translation>
+    </message>
+    <message>
+        <source>&amp;Shape</source>
+        <translation>F&amp;orme</translation>
+    </message>
+    <message>
+        <source>Rim, length</source>
+        <translation>Bord, longueur</translation>
+    </message>
+    <message>
+        <source>Rim, across flats</source>
+        <translation>Bord, entre plats</translation>
+    </message>
+    <message>
+        <source>Rim, diameter</source>
+        <translation>Bord, diamètre</translation>
+    </message>
+    <message>
+        <source>inside, at the rim</source>
+        <translation>intérieur, au bord</translation>
+    </message>
+    <message>
+        <source>Rim, width</source>
+        <translation>Bord, largeur</translation>
+    </message>
+    <message>
+        <source>Middle, diameter</source>
+        <translation>Milieu, diamètre</translation>
+    </message>
+    <message>
+        <source>inside, at half the depth</source>
+        <translation>intérieur, à mi-profondeur</translation>
+    </message>
+    <message>
+        <source>&amp;Depth inside</source>
+        <translation>&amp;Profondeur intérieure</translation>
+    </message>
+    <message>
+        <source>floor to rim</source>
+        <translation>du fond au bord</translation>
+    </message>
+    <message>
+        <source>Keep this pot</source>
+        <translation>Conserver ce pot</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Pas maintenant</translation>
+    </message>
+    <message>
+        <source>Not now; what is typed waits</source>
+        <translation>Pas maintenant&#xa0;; ce qui est saisi attend</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>pot</translation>
     </message>
 </context>
 <context>
@@ -5433,6 +5654,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
         <translation>Sortie&#xa0;: %1 mélangés&#xa0;; ce qui remplit une fois tassé</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>90 cas sur 100</translation>
     </message>
 </context>
 <context>
@@ -5739,10 +5968,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>eau stagnante au-dessus du fond</translation>
     </message>
     <message>
-        <source>Wic&amp;k or ground</source>
-        <translation>Mèche ou &amp;sol</translation>
-    </message>
-    <message>
         <source>wick of the pot</source>
         <translation>mèche du pot</translation>
     </message>
@@ -5798,6 +6023,26 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>empty: %1, worked in; 0 if poured</source>
         <translation>vide&#xa0;: %1, mis en place&#xa0;; 0 si versé</translation>
     </message>
+    <message>
+        <source>One of your pots</source>
+        <translation>Un de vos pots</translation>
+    </message>
+    <message>
+        <source>&amp;Your pots</source>
+        <translation>Vo&amp;s pots</translation>
+    </message>
+    <message>
+        <source>Wick or ground</source>
+        <translation>Mèche ou sol</translation>
+    </message>
+    <message>
+        <source>none is kept yet</source>
+        <translation>aucun n’est encore conservé</translation>
+    </message>
+    <message>
+        <source>as typed, or choose one</source>
+        <translation>comme saisi, ou choisissez-en un</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
@@ -5812,10 +6057,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
         <translation>Pot en coupe, rempli sur %1&#xa0;: les %2 du bas restent saturés&#xa0;; eau %3 au fond et %4 au niveau.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>hauteur</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
@@ -5895,38 +6136,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Shape</source>
         <translation>Forme</translation>
-    </message>
-    <message>
-        <source>rectangle</source>
-        <translation>rectangle</translation>
-    </message>
-    <message>
-        <source>oval</source>
-        <translation>ovale</translation>
-    </message>
-    <message>
-        <source>round</source>
-        <translation>rond</translation>
-    </message>
-    <message>
-        <source>hexagon</source>
-        <translation>hexagone</translation>
-    </message>
-    <message>
-        <source>octagon</source>
-        <translation>octogone</translation>
-    </message>
-    <message>
-        <source>drum, lip turned in</source>
-        <translation>tambour, lèvre rentrée</translation>
-    </message>
-    <message>
-        <source>rectangle with soft corners</source>
-        <translation>rectangle à coins doux</translation>
-    </message>
-    <message>
-        <source>bowl</source>
-        <translation>coupe</translation>
     </message>
     <message>
         <source>table of areas</source>
@@ -6175,10 +6384,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>shape</source>
         <translation>forme</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>nouveau pot</translation>
     </message>
     <message>
         <source>pot added</source>
@@ -6462,10 +6667,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Ctrl+G</source>
         <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>&amp;Put this grain into the mix</source>
-        <translation>Mettre ce grain dans le mélange</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -6831,10 +7032,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Liste des essais de tamisage (*.csv)</translation>
     </message>
     <message>
-        <source>List of containers (*.csv)</source>
-        <translation>Liste des contenants (*.csv)</translation>
-    </message>
-    <message>
         <source>List of trees (*.csv)</source>
         <translation>Liste des arbres (*.csv)</translation>
     </message>
@@ -6870,6 +7067,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
         <translation>Conservé sous %1 et posé sur l’établi&#xa0;; son grain pour %2 est gardé des autres recherches jusqu’à son mélange.</translation>
     </message>
+    <message>
+        <source>Put this grai&amp;n into the mix</source>
+        <translation>Mettre ce grain dans le mélange</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>pot %1</translation>
+    </message>
+    <message>
+        <source>List of pots (*.csv)</source>
+        <translation>Liste des pots (*.csv)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -6895,10 +7104,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 of root-mass plan %2</source>
         <translation>%1 du plan de motte %2</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>nouveau pot</translation>
     </message>
     <message>
         <source>%1 into %2</source>
@@ -7284,24 +7489,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Plan montré</translation>
     </message>
     <message>
-        <source>Write into &amp;history</source>
-        <translation>&amp;Vers l’histoire</translation>
-    </message>
-    <message>
         <source>Done: write this plan into the tree&apos;s history</source>
         <translation>Fait&#xa0;: écrire ce plan dans l’histoire de l’arbre</translation>
     </message>
     <message>
-        <source>&amp;Print...</source>
-        <translation>I&amp;mprimer...</translation>
-    </message>
-    <message>
         <source>Print the root-plan sheet</source>
         <translation>Imprimer la feuille du plan de motte</translation>
-    </message>
-    <message>
-        <source>PD&amp;F...</source>
-        <translation>&amp;PDF...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
@@ -7366,10 +7559,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Saved %1</source>
         <translation>%1 enregistré</translation>
-    </message>
-    <message>
-        <source>The printer could not be reached.</source>
-        <translation>L’imprimante n’a pas pu être jointe.</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
@@ -7594,6 +7783,34 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>worked last time and again</source>
         <translation>travaillé la dernière fois et encore</translation>
+    </message>
+    <message>
+        <source>Write into histor&amp;y</source>
+        <translation>&amp;Vers l’histoire</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt...</source>
+        <translation>I&amp;mprimer...</translation>
+    </message>
+    <message>
+        <source>P&amp;DF...</source>
+        <translation>&amp;PDF...</translation>
+    </message>
+    <message>
+        <source>The printer could not be reached: is it on? The PDF can be printed later.</source>
+        <translation>L’imprimante n’a pas pu être jointe&#xa0;: est-elle allumée&#xa0;? Le PDF peut être imprimé plus tard.</translation>
+    </message>
+    <message>
+        <source>No pot is free: add the pot it shall go into on the Pots tab.</source>
+        <translation>Aucun pot n’est libre&#xa0;: ajoutez sous l’onglet Pots celui où il doit aller.</translation>
+    </message>
+    <message>
+        <source>Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.</source>
+        <translation>Mesurez la motte et saisissez sa longueur, sa largeur et sa hauteur, ou choisissez le pot où elle se trouve. Rien n’est calculé avant.</translation>
+    </message>
+    <message>
+        <source>sphagnum of the shoulder, about</source>
+        <translation>sphaigne de l’épaulement, environ</translation>
     </message>
 </context>
 <context>
@@ -7824,10 +8041,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 has a component without a particle density, so its water is not known.</source>
         <translation>%1 a un composant sans densité de grain, son eau n’est donc pas connue.</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>hauteur</translation>
     </message>
     <message>
         <source>kept root mass: not known</source>
@@ -8594,6 +8807,89 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::StockLine</name>
+    <message>
+        <source>What happened to the grain</source>
+        <translation>Ce qui est arrivé au grain</translation>
+    </message>
+    <message>
+        <source>counted, left</source>
+        <translation>compté, il reste</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>utilisé</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>renversé</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>jeté</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>remis</translation>
+    </message>
+    <message>
+        <source>How much, dry</source>
+        <translation>Combien, sec</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g ou 2 L, sec</translation>
+    </message>
+    <message>
+        <source>Book it</source>
+        <translation>Inscrire</translation>
+    </message>
+    <message>
+        <source>Book it in the stock</source>
+        <translation>Inscrire au stock</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Combien</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>De %1</translation>
+    </message>
+    <message>
+        <source>Nothing of it is in stock yet: take it into stock, or count what is left.</source>
+        <translation>Rien n’en est encore en stock&#xa0;: mettez-le en stock, ou comptez ce qui reste.</translation>
+    </message>
+    <message>
+        <source>Counted %1: %2 left</source>
+        <translation>Compté %1&#xa0;: il reste %2</translation>
+    </message>
+    <message>
+        <source>Spilt %2 of %1</source>
+        <translation>Renversé %2 de %1</translation>
+    </message>
+    <message>
+        <source>Threw out %2 of %1</source>
+        <translation>Jeté %2 de %1</translation>
+    </message>
+    <message>
+        <source>Put %2 back to %1</source>
+        <translation>Remis %2 dans %1</translation>
+    </message>
+    <message>
+        <source>Used %2 of %1</source>
+        <translation>Utilisé %2 de %1</translation>
+    </message>
+    <message>
+        <source>%1, at its own litre weight of %2.</source>
+        <translation>%1, à son propre poids du litre de %2.</translation>
+    </message>
+    <message>
+        <source>%1, at the typical litre weight of %2: measure its own.</source>
+        <translation>%1, au poids du litre usuel de %2&#xa0;: mesurez le sien.</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::TraceTab</name>
     <message>
         <source>Save the list...</source>
@@ -8711,22 +9007,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
-    <message>
-        <source>thriving</source>
-        <translation>vigoureux</translation>
-    </message>
-    <message>
-        <source>watch</source>
-        <translation>à suivre</translation>
-    </message>
-    <message>
-        <source>sick</source>
-        <translation>malade</translation>
-    </message>
-    <message>
-        <source>dead</source>
-        <translation>mort</translation>
-    </message>
     <message>
         <source>top</source>
         <translation>dessus</translation>
@@ -9235,8 +9515,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Réessayer celui-ci</translation>
     </message>
     <message>
-        <source>Restore the newest whole backup: %1</source>
-        <translation>Restaurer la plus récente sauvegarde entière&#xa0;: %1</translation>
+        <source>Restore the newest intact backup: %1</source>
+        <translation>Restaurer la plus récente sauvegarde intacte&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -9261,10 +9541,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>D’un échantillon tamisé et pesé à un mélange dans un pot</translation>
     </message>
     <message>
-        <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation>Saisissez ce qui est resté sur chaque tamis, mélangez les sacs, choisissez le contenant&#xa0;: lisez combien d’air et d’eau le mélange y garde, et combien de litres mesurer de chacun.</translation>
-    </message>
-    <message>
         <source>Look at the demonstration</source>
         <translation>Voir la démonstration</translation>
     </message>
@@ -9281,12 +9557,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Une colonne de tamis vide, prête à la saisie.</translation>
     </message>
     <message>
-        <source>Describe a container</source>
-        <translation>Décrire un contenant</translation>
-    </message>
-    <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>Forme et dimensions intérieures&#xa0;: son volume aussitôt, air et eau dès qu’il y a un mélange.</translation>
+    </message>
+    <message>
+        <source>Type what stayed on each sieve, blend the bags, set the pot: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
+        <translation>Saisissez ce qui est resté sur chaque tamis, mélangez les sacs, choisissez le pot&#xa0;: lisez combien d’air et d’eau le mélange y garde, et combien de litres mesurer de chacun.</translation>
+    </message>
+    <message>
+        <source>Describe a pot</source>
+        <translation>Décrire un pot</translation>
     </message>
 </context>
 <context>
@@ -9697,10 +9977,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la granulométrie effritée est à {points} points de tout bris régulier&#xa0;; les chiffres sont grossiers</translation>
     </message>
     <message>
-        <source>the two sievings have no two sieves in common</source>
-        <translation>les deux tamisages n’ont pas deux tamis en commun</translation>
-    </message>
-    <message>
         <source>the number of rounds is missing or not above 0</source>
         <translation>le nombre de cycles manque ou n’est pas supérieur à 0</translation>
     </message>
@@ -9715,10 +9991,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the grain displaces no water; look at the three weights</source>
         <translation>le grain ne déplace pas d’eau&#xa0;; vérifiez les trois poids</translation>
-    </message>
-    <message>
-        <source>the dry grain outweighs the soaked grain</source>
-        <translation>le grain sec pèse plus que le grain trempé</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9737,16 +10009,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{density_g_l} g/L est inhabituel pour du grain&#xa0;; vérifiez les poids et le volume du pichet</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one</source>
-        <translation>le pichet rempli ne pèse pas plus que le vide</translation>
-    </message>
-    <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>le grain a perdu {percent}&#xa0;% de son volume à la mise en place&#xa0;; 5 à 13&#xa0;% est usuel&#xa0;: était-il rempli en vrac&#xa0;?</translation>
-    </message>
-    <message>
-        <source>the grain fills more after working in than before</source>
-        <translation>le grain remplit plus après la mise en place qu’avant</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
@@ -10145,10 +10409,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le rayon des coins {radius_cm} cm dépasse la moitié du petit côté ({limit_cm} cm)</translation>
     </message>
     <message>
-        <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation>un rayon de coins va avec un contenant rectangulaire&#xa0;; les autres formes n’en ont pas</translation>
-    </message>
-    <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
         <translation>un rectangle à coins doux demande son exposant (2 est une ellipse, 4 un rectangle à coins doux)</translation>
     </message>
@@ -10159,14 +10419,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>l’exposant est {exponent}&#xa0;; il doit être 1 ou plus</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation>l’exposant {exponent} diffère de {other}&#xa0;; un contenant n’en a qu’un</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le contenant n’a que {depth_cm} cm de profondeur</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
@@ -10249,10 +10501,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le volume est de {volume_ml} mL&#xa0;; il doit dépasser 0</translation>
     </message>
     <message>
-        <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation>le volume est de {volume_ml} mL&#xa0;; aucun contenant ne tient cela</translation>
-    </message>
-    <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
         <translation>avec {diameter_cm} cm à mi-profondeur, les parois se rejoindraient&#xa0;; vérifiez les trois diamètres</translation>
     </message>
@@ -10281,24 +10529,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il y a ici {found} cellules&#xa0;; l’en-tête a {expected} colonnes</translation>
     </message>
     <message>
-        <source>there is no column called {column}</source>
-        <translation>il n’y a pas de colonne appelée {column}</translation>
-    </message>
-    <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
         <translation>{text} n’est pas un jour&#xa0;; attendu une date comme 2026-03-14</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
         <translation>le fichier est abîmé&#xa0;; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing of this change was written</source>
-        <translation>le disque est plein&#xa0;; rien de ce changement n’a été écrit</translation>
-    </message>
-    <message>
-        <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation>le fichier est vide&#xa0;; attendu un essai de tamisage, un mélange ou un contenant</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
@@ -10309,18 +10545,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>c’est un dossier&#xa0;; nommez un fichier</translation>
     </message>
     <message>
-        <source>another program holds the workbook; try again in a moment</source>
-        <translation>un autre programme tient le classeur&#xa0;; réessayez dans un instant</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read</source>
-        <translation>le fichier n’est pas là ou ne peut pas être lu</translation>
-    </message>
-    <message>
-        <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation>le classeur a été écrit par un Gritwright plus récent (version {version}, connue ici&#xa0;: {known})&#xa0;; ouvrez-le en lecture seule, ou mettez à jour</translation>
-    </message>
-    <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
         <translation>le dossier des matériaux de référence n’a pas été trouvé&#xa0;; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
     </message>
@@ -10329,28 +10553,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>un fichier est demandé, mais son nom est vide</translation>
     </message>
     <message>
-        <source>this is no Gritwright workbook</source>
-        <translation>ce n’est pas un classeur Gritwright</translation>
-    </message>
-    <message>
-        <source>the file or its folder can&apos;t be written to</source>
-        <translation>le fichier ou son dossier ne peut pas être écrit</translation>
-    </message>
-    <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
         <translation>le fichier dépasse {limit_mb} Mo&#xa0;; un essai de tamisage ou un mélange fait quelques kilo-octets</translation>
-    </message>
-    <message>
-        <source>the file made trouble: {text}</source>
-        <translation>le fichier a posé problème&#xa0;: {text}</translation>
-    </message>
-    <message>
-        <source>reading stopped half-way; nothing was done with the file</source>
-        <translation>la lecture s’est arrêtée à mi-chemin&#xa0;; rien n’a été fait du fichier</translation>
-    </message>
-    <message>
-        <source>writing failed; nothing of this change was kept</source>
-        <translation>l’écriture a échoué&#xa0;; rien de ce changement n’a été gardé</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10411,10 +10615,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the key {key} is missing</source>
         <translation>la clé {key} manque</translation>
-    </message>
-    <message>
-        <source>there is no key called {key}</source>
-        <translation>il n’y a pas de clé appelée {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10805,10 +11005,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucun rendement n’a été mesuré&#xa0;; {percent}&#xa0;% utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
     </message>
     <message>
-        <source>{text} is no species group</source>
-        <translation>{text} n’est pas un groupe d’espèces</translation>
-    </message>
-    <message>
         <source>the day has no mix called {text}</source>
         <translation>la journée n’a pas de mélange appelé {text}</translation>
     </message>
@@ -10839,10 +11035,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
         <translation>un rendement de {share} est impossible&#xa0;; attendu plus de 0 et au plus 1.2, litres par litre criblé</translation>
-    </message>
-    <message>
-        <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
@@ -10883,10 +11075,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>{value} L sont demandés&#xa0;; attendu plus de 0</translation>
-    </message>
-    <message>
-        <source>expected at least one aperture</source>
-        <translation>attendu au moins une ouverture</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
@@ -10991,14 +11179,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} est deux fois dans ce fichier</translation>
-    </message>
-    <message>
-        <source>names {text}, which is not in the workbook</source>
-        <translation>cite {text}, qui n’est pas dans le classeur</translation>
-    </message>
-    <message>
-        <source>the entry says nothing</source>
-        <translation>l’entrée ne dit rien</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -11169,10 +11349,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>malade&#xa0;: les racines mortes et pourries s’ôtent, aucune saine&#xa0;; outils propres, jetez l’ancien substrat</translation>
     </message>
     <message>
-        <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation>pas en une fois&#xa0;: cette année ces coupes et retour dans l’ancien pot, le reste après {years} ans</translation>
-    </message>
-    <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>pas en une fois&#xa0;: ces coupes et retour dans l’ancien pot, le reste quand l’arbre s’est remis</translation>
     </message>
@@ -11269,52 +11445,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>arrêté&#xa0;; rien n’a été écrit</translation>
     </message>
     <message>
-        <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation>le classeur a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
-    </message>
-    <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
         <translation>l’horloge de cette machine est avant la dernière entrée ({time})&#xa0;; les entrées gardent leur ordre malgré tout</translation>
     </message>
     <message>
-        <source>this is the workbook itself; choose another name</source>
-        <translation>c’est le classeur lui-même&#xa0;; choisissez un autre nom</translation>
-    </message>
-    <message>
-        <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation>le fichier du classeur est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} peut être {text}&#xa0;; écrivez le genre devant</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation>{kind} {id} existe ou a existé&#xa0;; un identifiant n’est jamais réutilisé</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation>le classeur est dans un dossier réseau&#xa0;: il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation>le classeur est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself</source>
-        <translation>les listes ne s’accordent pas avec {kind} {id} lui-même</translation>
-    </message>
-    <message>
-        <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation>une autre fenêtre a ouvert le classeur, sa façon d’enregistrer ({mode}) n’a donc pas pu être changée</translation>
-    </message>
-    <message>
-        <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation>le classeur a été porté à la version {version}&#xa0;; une sauvegarde a été faite avant</translation>
-    </message>
-    <message>
-        <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation>le classeur n’était pas là et un nouveau a été créé, mais il y a des sauvegardes d’un classeur de ce nom&#xa0;; restaurez la plus récente s’il a disparu</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
@@ -11329,20 +11465,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>rien à annuler</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le classeur est ouvert en lecture seule</translation>
-    </message>
-    <message>
-        <source>the workbook is open for reading only</source>
-        <translation>le classeur est ouvert en lecture seule</translation>
-    </message>
-    <message>
         <source>would be refused today ({reason})</source>
         <translation>serait refusé aujourd’hui ({reason})</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation>{kind} {id} ne peut pas être lu dans le fichier</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
@@ -12641,10 +12765,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{stand}, basculée de {angle} vers {toward} (de la droite du pot vers son arrière)</translation>
     </message>
     <message>
-        <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation>Bâtir l’épaulement avec de la sphaigne, {height} au-dessus du substrat</translation>
-    </message>
-    <message>
         <source>Plan {plan}</source>
         <translation>Plan {plan}</translation>
     </message>
@@ -12725,48 +12845,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>fraction</translation>
     </message>
     <message>
-        <source>sieve-set</source>
-        <translation>jeu de tamis</translation>
-    </message>
-    <message>
-        <source>sieve-test</source>
-        <translation>essai de tamisage</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>contenant</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>arbre</translation>
     </message>
     <message>
-        <source>root-mass-plan</source>
-        <translation>plan de motte</translation>
-    </message>
-    <message>
-        <source>repotting-day</source>
-        <translation>journée de rempotage</translation>
-    </message>
-    <message>
         <source>batch</source>
         <translation>gâchée</translation>
-    </message>
-    <message>
-        <source>pot-test</source>
-        <translation>essai en pot</translation>
-    </message>
-    <message>
-        <source>stock-entry</source>
-        <translation>écriture de stock</translation>
-    </message>
-    <message>
-        <source>log-entry</source>
-        <translation>entrée du journal</translation>
-    </message>
-    <message>
-        <source>species-profile</source>
-        <translation>profil d’espèces</translation>
     </message>
     <message>
         <source>top</source>
@@ -12789,38 +12873,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le pot égoutté</translation>
     </message>
     <message>
-        <source>sphagnum</source>
-        <translation>sphaigne</translation>
-    </message>
-    <message>
-        <source>moss</source>
-        <translation>mousse</translation>
-    </message>
-    <message>
-        <source>bark</source>
-        <translation>écorce</translation>
-    </message>
-    <message>
-        <source>peat</source>
-        <translation>tourbe</translation>
-    </message>
-    <message>
-        <source>coir</source>
-        <translation>coco</translation>
-    </message>
-    <message>
-        <source>compost</source>
-        <translation>compost</translation>
-    </message>
-    <message>
-        <source>vermiculite</source>
-        <translation>vermiculite</translation>
-    </message>
-    <message>
-        <source>perlite</source>
-        <translation>perlite</translation>
-    </message>
-    <message>
         <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
         <translation>ce mélange n’a pas d’essai en pot à lui&#xa0;: air et eau s’appuient à {percent}&#xa0;% sur les essais {tests} des mélanges {mixes} avec {materials}&#xa0;: k {k_cm_mm} cm mm</translation>
     </message>
@@ -12839,10 +12891,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
         <translation>ce que contient cette liste ne se voit pas à ses colonnes&#xa0;; dites quel genre d’enregistrements elle liste (sur la ligne de commande avec --kind)</translation>
-    </message>
-    <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>le classeur est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file}&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
@@ -12931,6 +12979,210 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} ne peut pas être lu&#xa0;; attendu des parts et un nom, comme 5 akadama, avec&#xa0;: entre eux</translation>
+    </message>
+    <message>
+        <source>{tree} in {pot}</source>
+        <translation>{tree} dans {pot}</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>Couches</translation>
+    </message>
+    <message>
+        <source>the two sievings have no two sieves in common; sieve both with the same set</source>
+        <translation>les deux tamisages n’ont pas deux tamis en commun&#xa0;; tamisez les deux avec le même jeu</translation>
+    </message>
+    <message>
+        <source>the dry grain outweighs the soaked grain; look at both weights</source>
+        <translation>le grain sec pèse plus que le grain trempé&#xa0;; vérifiez les deux poids</translation>
+    </message>
+    <message>
+        <source>the filled jug weighs no more than the empty one; look at both weights</source>
+        <translation>le pichet rempli ne pèse pas plus que le vide&#xa0;; vérifiez les deux poids</translation>
+    </message>
+    <message>
+        <source>the grain fills more after working in than before; look at both volumes</source>
+        <translation>le grain remplit plus après la mise en place qu’avant&#xa0;; vérifiez les deux volumes</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
+        <translation>un rayon de coins va avec un pot rectangulaire&#xa0;; les autres formes n’en ont pas</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; a pot has one</source>
+        <translation>l’exposant {exponent} diffère de {other}&#xa0;; un pot n’en a qu’un</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
+        <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le pot n’a que {depth_cm} cm de profondeur</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL; no pot holds that</source>
+        <translation>le volume est de {volume_ml} mL&#xa0;; aucun pot ne tient cela</translation>
+    </message>
+    <message>
+        <source>there is no column called {column}; known here: {known}</source>
+        <translation>il n’y a pas de colonne appelée {column}&#xa0;; connues ici&#xa0;: {known}</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing of this change was written. Make room and try again</source>
+        <translation>le disque est plein&#xa0;; rien de ce changement n’a été écrit. Faites de la place et réessayez</translation>
+    </message>
+    <message>
+        <source>the file is empty; look whether it was saved</source>
+        <translation>le fichier est vide&#xa0;; voyez s’il a été enregistré</translation>
+    </message>
+    <message>
+        <source>another program holds the record; try again in a moment</source>
+        <translation>un autre programme tient le registre&#xa0;; réessayez dans un instant</translation>
+    </message>
+    <message>
+        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
+        <translation>le fichier n’est pas là ou ne peut pas être lu&#xa0;; vérifiez son nom et à qui il est</translation>
+    </message>
+    <message>
+        <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
+        <translation>le registre a été écrit par un Gritwright plus récent (version {version}, connue ici&#xa0;: {known})&#xa0;; ouvrez-le en lecture seule, ou mettez à jour</translation>
+    </message>
+    <message>
+        <source>this is no Gritwright record; choose a file that ends in .gritwright</source>
+        <translation>ce n’est pas un registre Gritwright&#xa0;; choisissez un fichier qui finit par .gritwright</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; look whose they are, or choose another folder</source>
+        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; voyez à qui ils sont, ou choisissez un autre dossier</translation>
+    </message>
+    <message>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <translation>le fichier a fait des difficultés ({text})&#xa0;; réessayez, et si cela dure, restaurez la plus récente bonne sauvegarde</translation>
+    </message>
+    <message>
+        <source>reading stopped half-way; nothing was done with the file. Try again, or copy it to this machine first</source>
+        <translation>la lecture s’est arrêtée à mi-chemin&#xa0;; rien n’a été fait du fichier. Réessayez, ou copiez-le d’abord sur cette machine</translation>
+    </message>
+    <message>
+        <source>writing failed; nothing of this change was kept. Look whether the disk is there and has room, and try again</source>
+        <translation>l’écriture a échoué&#xa0;; rien de ce changement n’a été gardé. Voyez si le disque est là et a de la place, et réessayez</translation>
+    </message>
+    <message>
+        <source>there is no key called {key}; look at its spelling, or leave it out</source>
+        <translation>il n’y a pas de clé appelée {key}&#xa0;; vérifiez son orthographe, ou omettez-la</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>jeu de tamis</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>essai de tamisage</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>pot</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>plan de motte</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>journée de rempotage</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>essai en pot</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>écriture de stock</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>entrée du journal</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>groupe d’arbres</translation>
+    </message>
+    <message>
+        <source>{text} is no group of trees; look at its spelling</source>
+        <translation>{text} n’est pas un groupe d’arbres&#xa0;; vérifiez l’orthographe</translation>
+    </message>
+    <message>
+        <source>expected at least one opening</source>
+        <translation>attendu au moins une ouverture</translation>
+    </message>
+    <message>
+        <source>names {text}, which is not in the record; add it there, or take the name out</source>
+        <translation>cite {text}, qui n’est pas dans le registre&#xa0;; ajoutez-le là, ou retirez ce nom</translation>
+    </message>
+    <message>
+        <source>the entry says nothing; write what happened</source>
+        <translation>l’entrée ne dit rien&#xa0;; écrivez ce qui s’est passé</translation>
+    </message>
+    <message>
+        <source>not in one go: this year these cuts and back into the old pot, the rest later (years between: {years})</source>
+        <translation>pas en une fois&#xa0;: cette année ces coupes et retour dans l’ancien pot, le reste plus tard (années entre les deux&#xa0;: {years})</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it again</source>
+        <translation>le registre a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
+    </message>
+    <message>
+        <source>this is the record itself; choose another name</source>
+        <translation>c’est le registre lui-même&#xa0;; choisissez un autre nom</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <translation>le fichier du registre est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
+        <translation>{kind} {id} existe ou a existé, et un identifiant n’est jamais réutilisé&#xa0;; choisissez-en un autre</translation>
+    </message>
+    <message>
+        <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
+        <translation>le registre est dans un dossier réseau&#xa0;: il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
+    </message>
+    <message>
+        <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
+        <translation>le registre est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <translation>les listes ne s’accordent pas avec {kind} {id} lui-même&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
+    </message>
+    <message>
+        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
+        <translation>une autre fenêtre a ouvert le registre et décide comment il est enregistré ({mode})&#xa0;; fermez cette fenêtre et rouvrez le registre</translation>
+    </message>
+    <message>
+        <source>the record was brought to version {version}; a backup was made before</source>
+        <translation>le registre a été porté à la version {version}&#xa0;; une sauvegarde a été faite avant</translation>
+    </message>
+    <message>
+        <source>the record was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
+        <translation>le registre n’était pas là et un nouveau a été créé, mais il y a des sauvegardes d’un registre de ce nom&#xa0;; restaurez la plus récente s’il a disparu</translation>
+    </message>
+    <message>
+        <source>the record is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>le registre est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file}&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
+        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le registre est ouvert en lecture seule</translation>
+    </message>
+    <message>
+        <source>the record is open for reading only; save a copy of it to write in</source>
+        <translation>le registre est ouvert en lecture seule&#xa0;; enregistrez-en une copie pour y écrire</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <translation>{kind} {id} ne peut pas être lu dans le fichier&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
+    </message>
+    <message>
+        <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
+        <translation>Bâtir l’épaulement avec environ {litres} de sphaigne, {height} au-dessus du substrat</translation>
     </message>
 </context>
 </TS>

@@ -166,6 +166,14 @@
         <source>90 of 100</source>
         <translation>90/100</translation>
     </message>
+    <message>
+        <source>%1 (by pot test %2)</source>
+        <translation>%1（鉢試験 %2 による）</translation>
+    </message>
+    <message>
+        <source>by pot test</source>
+        <translation>鉢試験</translation>
+    </message>
 </context>
 <context>
     <name>DayCertainty</name>
@@ -266,6 +274,22 @@
     <message>
         <source>left-over of %1</source>
         <translation>%1 の残り</translation>
+    </message>
+    <message>
+        <source>Corrected: %1</source>
+        <translation>訂正：%1</translation>
+    </message>
+    <message>
+        <source>tick of %1 corrected</source>
+        <translation>%1 の済みの訂正</translation>
+    </message>
+    <message>
+        <source>day of repotting day %1</source>
+        <translation>植え替え日 %1 の日付</translation>
+    </message>
+    <message>
+        <source>What was done on %1 was done on %2</source>
+        <translation>%1 に行ったとした作業は %2 に行った</translation>
     </message>
 </context>
 <context>
@@ -913,10 +937,6 @@
         <translation>%1 / %2</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>鉢</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>木</translation>
     </message>
@@ -1071,6 +1091,10 @@
     <message>
         <source>the watering: who, how often, and did it run through?</source>
         <translation>潅水：だれが、どのくらいの頻度で、底まで抜けたか？</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>鉢</translation>
     </message>
 </context>
 <context>
@@ -1707,6 +1731,14 @@
         <source>The same verdict in %1 of 100 cases.</source>
         <translation>100 例中 %1 例で同じ判定。</translation>
     </message>
+    <message>
+        <source>, by pot test %1</source>
+        <translation>、鉢試験 %1 による</translation>
+    </message>
+    <message>
+        <source>in %1 of 100 cases</source>
+        <translation>100 例中 %1 例</translation>
+    </message>
 </context>
 <context>
     <name>RecordKind</name>
@@ -1739,10 +1771,6 @@
         <translation>配合</translation>
     </message>
     <message>
-        <source>container</source>
-        <translation>鉢</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>木</translation>
     </message>
@@ -1771,7 +1799,11 @@
         <translation>日誌の記入</translation>
     </message>
     <message>
-        <source>species profile</source>
+        <source>pot</source>
+        <translation>鉢</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
         <translation>樹種グループ</translation>
     </message>
 </context>
@@ -1796,6 +1828,17 @@
     <message>
         <source>Type the openings to screen at; the verdict names none.</source>
         <translation>ふるい分ける目開きを入力してください。判定は示していません。</translation>
+    </message>
+</context>
+<context>
+    <name>Section</name>
+    <message>
+        <source>height</source>
+        <translation>高さ</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>100 例中 90 例</translation>
     </message>
 </context>
 <context>
@@ -1880,10 +1923,6 @@
         <translation>容積重、乾燥</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test</source>
-        <translation>自身の容積重、なければ最新のふるい試験の値</translation>
-    </message>
-    <message>
         <source>its litre weight is not known</source>
         <translation>容積重が不明です</translation>
     </message>
@@ -1906,6 +1945,14 @@
         <translation>
             <numerusform>試験：ふるい試験 %n 件</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1, %2 at %3</source>
+        <translation>%1、%2（%3 で換算）</translation>
+    </message>
+    <message>
+        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
+        <translation>自身の容積重、なければ最新のふるい試験の値、それもなければ乾燥重量 ÷ 入荷時の L</translation>
     </message>
 </context>
 <context>
@@ -1973,8 +2020,8 @@
 <context>
     <name>TreeAgeing</name>
     <message>
-        <source>As the grain breaks down, in seasons since the repotting of %1: %2</source>
-        <translation>粒の崩れにより、%1 の植え替えからのシーズン：%2</translation>
+        <source>As the grain breaks down, in seasons since the repotting of %1%2: %3</source>
+        <translation>粒の崩れにより、%1%2 の植え替えからのシーズン：%3</translation>
     </message>
 </context>
 <context>
@@ -2229,20 +2276,12 @@
         <translation>日付</translation>
     </message>
     <message>
-        <source>looked through</source>
-        <translation>確認</translation>
-    </message>
-    <message>
         <source>size</source>
         <translation>サイズ</translation>
     </message>
     <message>
         <source>not yet</source>
         <translation>未確認</translation>
-    </message>
-    <message>
-        <source>whole</source>
-        <translation>正常</translation>
     </message>
     <message>
         <source>damaged</source>
@@ -2255,6 +2294,14 @@
     <message>
         <source>In %1. One is made before the first change of a day; those of the last 10 days and the last one of each of 12 months are kept.</source>
         <translation>場所：%1。その日の最初の変更の前に作られます。直近 10 日分と、12 か月各月の最後の分を残します。</translation>
+    </message>
+    <message>
+        <source>checked</source>
+        <translation>確認</translation>
+    </message>
+    <message>
+        <source>intact</source>
+        <translation>正常</translation>
     </message>
 </context>
 <context>
@@ -2302,10 +2349,6 @@
     <message>
         <source>Enter puts the fraction into the mix.</source>
         <translation>Enter で区分を配合に入れます。</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bag</source>
-        <translation>この袋の粒度を測る(&amp;G)</translation>
     </message>
     <message>
         <source>Grade this bag</source>
@@ -2422,10 +2465,6 @@
     <message>
         <source>Weighed</source>
         <translation>計量</translation>
-    </message>
-    <message>
-        <source>Moist&amp;ure</source>
-        <translation>水分(&amp;U)</translation>
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
@@ -2575,6 +2614,14 @@
         <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
         <translation>在庫に入れるには、1 袋の重さ、または容量と容積重を入力してください。</translation>
     </message>
+    <message>
+        <source>Grade thi&amp;s bag</source>
+        <translation>この袋の粒度を測る(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>水分</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2644,10 +2691,6 @@
     <message>
         <source>What was tipped into it</source>
         <translation>投入したもの</translation>
-    </message>
-    <message>
-        <source>&amp;Grade this bin</source>
-        <translation>この保管容器の粒度を測る(&amp;G)</translation>
     </message>
     <message>
         <source>&amp;Put into the mix</source>
@@ -2805,6 +2848,10 @@
         <source>still in it</source>
         <translation>まだ中にある</translation>
     </message>
+    <message>
+        <source>G&amp;rade this bin</source>
+        <translation>この保管容器の粒度を測る(&amp;R)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::CautionBar</name>
@@ -2842,6 +2889,14 @@
     <message>
         <source>on the bench</source>
         <translation>作業台</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>%1; by pot test %2</source>
+        <translation>%1；鉢試験 %2 による</translation>
     </message>
 </context>
 <context>
@@ -3045,10 +3100,6 @@
     <message>
         <source>Settling</source>
         <translation>締まり</translation>
-    </message>
-    <message>
-        <source>empty: as learnt, else none</source>
-        <translation>空欄：これまでの実績、なければなし</translation>
     </message>
     <message>
         <source>settling</source>
@@ -3446,6 +3497,42 @@
         <source>sheet of repotting day %1 printed</source>
         <translation>植え替え日 %1 のシートを印刷</translation>
     </message>
+    <message>
+        <source>empty: of the mix, else as learnt, else 0 %</source>
+        <translation>空欄：配合の値、なければこれまでの実績、なければ 0 %</translation>
+    </message>
+    <message>
+        <source>Sphagnum of the shoulder</source>
+        <translation>肩盛りのミズゴケ</translation>
+    </message>
+    <message>
+        <source>as it lies; from the plan, where there is a shoulder</source>
+        <translation>締まった量。肩盛りがあれば計画から</translation>
+    </message>
+    <message>
+        <source>sphagnum</source>
+        <translation>ミズゴケ</translation>
+    </message>
+    <message>
+        <source>Top dressing of</source>
+        <translation>化粧土に使うもの</translation>
+    </message>
+    <message>
+        <source>a bag like K-07, a fraction or a material; its thickness stands at the pot</source>
+        <translation>K-07 のような袋、区分または資材。厚さは鉢に記入</translation>
+    </message>
+    <message>
+        <source>top dressing</source>
+        <translation>化粧土</translation>
+    </message>
+    <message>
+        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
+        <translation>木 %1 は訂正できません。その日の植え替えが履歴にもうありません。済みを取り消してから、もう一度済みにしてください。</translation>
+    </message>
+    <message>
+        <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
+        <translation>訂正：木 %1、履歴と在庫も。「元に戻す」で全部戻ります。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::DayRoom</name>
@@ -3476,10 +3563,6 @@
     <message>
         <source>Ctrl+Alt+R</source>
         <translation>Ctrl+Alt+R</translation>
-    </message>
-    <message>
-        <source>Take its plan &amp;from the record</source>
-        <translation>記録の計画を使う(&amp;F)</translation>
     </message>
     <message>
         <source>Ctrl+Alt+G</source>
@@ -3542,12 +3625,16 @@
         <translation>Ctrl+Alt+L</translation>
     </message>
     <message>
-        <source>Root pla&amp;ns as PDF...</source>
-        <translation>根鉢計画を PDF に(&amp;N)...</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+O</source>
         <translation>Ctrl+Alt+O</translation>
+    </message>
+    <message>
+        <source>Take its plan from the re&amp;cord</source>
+        <translation>記録の計画を使う(&amp;C)</translation>
+    </message>
+    <message>
+        <source>R&amp;oot plans as PDF...</source>
+        <translation>根鉢計画を PDF に(&amp;N)...</translation>
     </message>
 </context>
 <context>
@@ -3809,10 +3896,6 @@
         <translation>%1 の希望条件</translation>
     </message>
     <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
-    </message>
-    <message>
         <source>pot %1</source>
         <translation>鉢 %1</translation>
     </message>
@@ -3907,6 +3990,33 @@
     <message>
         <source>%1, %2 reserved</source>
         <translation>%1、取り置き %2</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::GoneNotice</name>
+    <message>
+        <source>Bring it back with what I typed</source>
+        <translation>入力した内容とともに復活させる</translation>
+    </message>
+    <message>
+        <source>Let it go</source>
+        <translation>復活させない</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 はもう記録にありません。その間に、おそらく別のウィンドウで、削除されたか元に戻されました。入力した内容はここにあり、まだ保存されていません。</translation>
+    </message>
+    <message>
+        <source>What was typed into %1 and not saved: %2</source>
+        <translation>%1 に入力して保存しなかった内容：%2</translation>
+    </message>
+    <message>
+        <source>%1 brought back</source>
+        <translation>%1 の復活</translation>
     </message>
 </context>
 <context>
@@ -4210,10 +4320,6 @@
         <translation>ファイルから記録を取り込む</translation>
     </message>
     <message>
-        <source>A list of bags, sieve tests, containers or trees as a spreadsheet saves it (CSV), or records and whole workbooks as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
-        <translation>表計算で保存した袋・ふるい試験・鉢・木の一覧（CSV）、または記録や帳簿ファイル全体の JSON です。指示するまで何も取り込まず、同じファイルを二度取り込んでも重複せず、一度の「元に戻す」で全部戻せます。</translation>
-    </message>
-    <message>
         <source>Another file...</source>
         <translation>別のファイル...</translation>
     </message>
@@ -4236,10 +4342,6 @@
     <message>
         <source>sieve tests</source>
         <translation>ふるい試験</translation>
-    </message>
-    <message>
-        <source>containers</source>
-        <translation>鉢</translation>
     </message>
     <message>
         <source>trees</source>
@@ -4296,6 +4398,14 @@
         <translation>
             <numerusform>記録 %n 件を取り込みました。一度の「元に戻す」で全部戻ります。</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A list of bags, sieve tests, pots or trees as a spreadsheet saves it (CSV), or records, one or all, as JSON. Nothing is taken in before you say so, taking the same file in twice adds nothing twice, and one undo takes all of it back.</source>
+        <translation>表計算で保存した袋・ふるい試験・鉢・木の一覧（CSV）、または一件もしくは全部の記録の JSON です。指示するまで何も取り込まず、同じファイルを二度取り込んでも重複せず、一度の「元に戻す」で全部戻せます。</translation>
+    </message>
+    <message>
+        <source>pots</source>
+        <translation>鉢</translation>
     </message>
 </context>
 <context>
@@ -4446,6 +4556,26 @@
         <source>like 2026-04-30</source>
         <translation>例：2026-04-30</translation>
     </message>
+    <message>
+        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
+        <translation>小さな変更とは、メモ、重さ、名前などの欄への入力です。それ以外の出来事はいつもここに表示されます。</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too</source>
+        <translation>小さな変更も(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Small changes too (%1)</source>
+        <translation>小さな変更も(&amp;S)（%1）</translation>
+    </message>
+    <message>
+        <source>Show small changes too</source>
+        <translation>小さな変更も表示</translation>
+    </message>
+    <message>
+        <source>Show small changes too, %1 are left out</source>
+        <translation>小さな変更も表示、%1 件を省略中</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::LotChart</name>
@@ -4545,10 +4675,6 @@
         <translation>ふるい試験を開く(&amp;O)...</translation>
     </message>
     <message>
-        <source>Open &amp;container...</source>
-        <translation>鉢を開く(&amp;C)...</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+O</source>
         <translation>Ctrl+Shift+O</translation>
     </message>
@@ -4601,16 +4727,8 @@
         <translation>編集(&amp;E)</translation>
     </message>
     <message>
-        <source>Undo:</source>
-        <translation>元に戻す:</translation>
-    </message>
-    <message>
         <source>Ctrl+Z</source>
         <translation>Ctrl+Z</translation>
-    </message>
-    <message>
-        <source>Redo:</source>
-        <translation>やり直す:</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
@@ -4817,10 +4935,6 @@
         <translation>Ctrl+Shift+9</translation>
     </message>
     <message>
-        <source>Pot tests against the p&amp;redictions</source>
-        <translation>鉢試験と予測の比較(&amp;R)</translation>
-    </message>
-    <message>
         <source>Ctrl+Alt+9</source>
         <translation>Ctrl+Alt+9</translation>
     </message>
@@ -4995,10 +5109,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <source>%1 could not be written.</source>
-        <translation>%1 を書き込めませんでした。</translation>
-    </message>
-    <message>
         <source>Gritwright – demonstration, an invented nursery</source>
         <translation>Gritwright – デモ（架空の樹木園）</translation>
     </message>
@@ -5023,14 +5133,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるい試験 (*.csv *.json);;すべてのファイル (*)</translation>
     </message>
     <message>
-        <source>Open container</source>
-        <translation>鉢を開く</translation>
-    </message>
-    <message>
-        <source>Containers (*.json);;All files (*)</source>
-        <translation>鉢 (*.json);;すべてのファイル (*)</translation>
-    </message>
-    <message>
         <source>%1 was not opened</source>
         <translation>%1 は開きませんでした</translation>
     </message>
@@ -5041,18 +5143,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 opened</source>
         <translation>%1 を開く</translation>
-    </message>
-    <message>
-        <source>A container given as a table of areas is read by the command line only, for now.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
-    </message>
-    <message>
-        <source>container opened</source>
-        <translation>鉢を開く</translation>
-    </message>
-    <message>
-        <source>Bottom layer and top dressing of the file are not on this form and were left out.</source>
-        <translation>ファイルの鉢底土と化粧土はこの入力欄にないため、省きました。</translation>
     </message>
     <message>
         <source>&amp;Years to come</source>
@@ -5141,6 +5231,54 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>This is %1, not the usual record.</source>
         <translation>これは %1 で、いつもの記録ではありません。</translation>
+    </message>
+    <message>
+        <source>Open po&amp;t...</source>
+        <translation>鉢を開く(&amp;T)...</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>元に戻す(&amp;U)：%1</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>元に戻す(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Re&amp;do: %1</source>
+        <translation>やり直す(&amp;D)：%1</translation>
+    </message>
+    <message>
+        <source>Re&amp;do</source>
+        <translation>やり直す(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Pot tests against the pre&amp;dictions</source>
+        <translation>鉢試験と予測の比較(&amp;D)</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: is the folder yours?</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
+    </message>
+    <message>
+        <source>Open pot</source>
+        <translation>鉢を開く</translation>
+    </message>
+    <message>
+        <source>Pots (*.json);;All files (*)</source>
+        <translation>鉢 (*.json);;すべてのファイル (*)</translation>
+    </message>
+    <message>
+        <source>pot opened</source>
+        <translation>鉢を開く</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now.</source>
+        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
+    </message>
+    <message>
+        <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
+        <translation>鉢の鉢底土と化粧土はこの入力欄にないため、省きました。</translation>
     </message>
 </context>
 <context>
@@ -5294,10 +5432,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢</translation>
     </message>
     <message>
-        <source>Pot tes&amp;t...</source>
-        <translation>鉢試験(&amp;T)...</translation>
-    </message>
-    <message>
         <source>Pot test: measure air and water of a kept mix</source>
         <translation>鉢試験：保存した配合の空気と水を測る</translation>
     </message>
@@ -5345,12 +5479,99 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>Years</source>
         <translation>年数</translation>
     </message>
+    <message>
+        <source>Pot test...</source>
+        <translation>鉢試験...</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::Navigation</name>
     <message>
         <source>Pages</source>
         <translation>ページ</translation>
+    </message>
+</context>
+<context>
+    <name>gritwright::desktop::NewPotForm</name>
+    <message>
+        <source>&amp;Keep this pot</source>
+        <translation>この鉢を保存(&amp;K)</translation>
+    </message>
+    <message>
+        <source>A new pot</source>
+        <translation>新しい鉢</translation>
+    </message>
+    <message>
+        <source>Measure its inside at the rim, and its depth. Nothing is worked out before.</source>
+        <translation>縁での内寸と深さを測ってください。それまでは何も計算しません。</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>名前(&amp;N)</translation>
+    </message>
+    <message>
+        <source>as you call it</source>
+        <translation>呼び名</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>形</translation>
+    </message>
+    <message>
+        <source>&amp;Shape</source>
+        <translation>形(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Rim, length</source>
+        <translation>縁、長さ</translation>
+    </message>
+    <message>
+        <source>Rim, across flats</source>
+        <translation>縁、対辺</translation>
+    </message>
+    <message>
+        <source>Rim, diameter</source>
+        <translation>縁、直径</translation>
+    </message>
+    <message>
+        <source>inside, at the rim</source>
+        <translation>内寸、縁で</translation>
+    </message>
+    <message>
+        <source>Rim, width</source>
+        <translation>縁、幅</translation>
+    </message>
+    <message>
+        <source>Middle, diameter</source>
+        <translation>中央、直径</translation>
+    </message>
+    <message>
+        <source>inside, at half the depth</source>
+        <translation>内寸、深さの半分で</translation>
+    </message>
+    <message>
+        <source>&amp;Depth inside</source>
+        <translation>内側の深さ(&amp;D)</translation>
+    </message>
+    <message>
+        <source>floor to rim</source>
+        <translation>底から縁まで</translation>
+    </message>
+    <message>
+        <source>Keep this pot</source>
+        <translation>この鉢を保存</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>今はしない</translation>
+    </message>
+    <message>
+        <source>Not now; what is typed waits</source>
+        <translation>今はしない。入力した内容は残ります</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>鉢</translation>
     </message>
 </context>
 <context>
@@ -5414,6 +5635,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Out: %1 mixed; what fills it once settled</source>
         <translation>できあがり：混合 %1、締まった後の中身</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>90 of 100 cases</source>
+        <translation>100 例中 90 例</translation>
     </message>
 </context>
 <context>
@@ -5720,10 +5949,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>底より上の溜まり水</translation>
     </message>
     <message>
-        <source>Wic&amp;k or ground</source>
-        <translation>灯芯または地面(&amp;K)</translation>
-    </message>
-    <message>
         <source>wick of the pot</source>
         <translation>鉢の灯芯</translation>
     </message>
@@ -5779,6 +6004,26 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>empty: %1, worked in; 0 if poured</source>
         <translation>空欄：%1（突き込み）。注ぐだけなら 0</translation>
     </message>
+    <message>
+        <source>One of your pots</source>
+        <translation>手持ちの鉢の一つ</translation>
+    </message>
+    <message>
+        <source>&amp;Your pots</source>
+        <translation>手持ちの鉢(&amp;Y)</translation>
+    </message>
+    <message>
+        <source>Wick or ground</source>
+        <translation>灯芯または地面</translation>
+    </message>
+    <message>
+        <source>none is kept yet</source>
+        <translation>まだ保存した鉢はありません</translation>
+    </message>
+    <message>
+        <source>as typed, or choose one</source>
+        <translation>入力どおり、または選ぶ</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::PotSectionView</name>
@@ -5793,10 +6038,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Pot in section, filled %1 deep: the lowest %2 stay wet; water %3 at the floor and %4 at the fill line.</source>
         <translation>鉢の断面、充填の深さ %1：下 %2 は濡れたまま。水は底で %3、充填線で %4。</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>高さ</translation>
     </message>
     <message>
         <source>Pot in section; up and down change its depth</source>
@@ -5876,38 +6117,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Shape</source>
         <translation>形</translation>
-    </message>
-    <message>
-        <source>rectangle</source>
-        <translation>長方形</translation>
-    </message>
-    <message>
-        <source>oval</source>
-        <translation>楕円</translation>
-    </message>
-    <message>
-        <source>round</source>
-        <translation>丸</translation>
-    </message>
-    <message>
-        <source>hexagon</source>
-        <translation>六角</translation>
-    </message>
-    <message>
-        <source>octagon</source>
-        <translation>八角</translation>
-    </message>
-    <message>
-        <source>drum, lip turned in</source>
-        <translation>胴張り、縁は内すぼまり</translation>
-    </message>
-    <message>
-        <source>rectangle with soft corners</source>
-        <translation>隅丸の長方形</translation>
-    </message>
-    <message>
-        <source>bowl</source>
-        <translation>椀形</translation>
     </message>
     <message>
         <source>table of areas</source>
@@ -6156,10 +6365,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>shape</source>
         <translation>形</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>新しい鉢</translation>
     </message>
     <message>
         <source>pot added</source>
@@ -6442,10 +6647,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Ctrl+G</source>
         <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>&amp;Put this grain into the mix</source>
-        <translation>この粒を配合に入れる(&amp;P)</translation>
     </message>
     <message>
         <source>Ctrl+M</source>
@@ -6810,10 +7011,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるい試験の一覧 (*.csv)</translation>
     </message>
     <message>
-        <source>List of containers (*.csv)</source>
-        <translation>鉢の一覧 (*.csv)</translation>
-    </message>
-    <message>
         <source>List of trees (*.csv)</source>
         <translation>木の一覧 (*.csv)</translation>
     </message>
@@ -6849,6 +7046,18 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.</source>
         <translation>%1 として保存し、作業台に載せました。%2 分の粒は、混ぜるまで他の検索では使いません。</translation>
     </message>
+    <message>
+        <source>Put this grai&amp;n into the mix</source>
+        <translation>この粒を配合に入れる(&amp;N)</translation>
+    </message>
+    <message>
+        <source>pot %1</source>
+        <translation>鉢 %1</translation>
+    </message>
+    <message>
+        <source>List of pots (*.csv)</source>
+        <translation>鉢の一覧 (*.csv)</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -6874,10 +7083,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 of root-mass plan %2</source>
         <translation>根鉢計画 %2 の%1</translation>
-    </message>
-    <message>
-        <source>new pot</source>
-        <translation>新しい鉢</translation>
     </message>
     <message>
         <source>%1 into %2</source>
@@ -7263,24 +7468,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>表示中の計画</translation>
     </message>
     <message>
-        <source>Write into &amp;history</source>
-        <translation>履歴に書き込む(&amp;H)</translation>
-    </message>
-    <message>
         <source>Done: write this plan into the tree&apos;s history</source>
         <translation>済み：この計画を木の履歴に書き込む</translation>
     </message>
     <message>
-        <source>&amp;Print...</source>
-        <translation>印刷...</translation>
-    </message>
-    <message>
         <source>Print the root-plan sheet</source>
         <translation>根鉢計画書を印刷</translation>
-    </message>
-    <message>
-        <source>PD&amp;F...</source>
-        <translation>PDF(&amp;F)...</translation>
     </message>
     <message>
         <source>Save the root-plan sheet as PDF</source>
@@ -7345,10 +7538,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Saved %1</source>
         <translation>%1 を保存しました</translation>
-    </message>
-    <message>
-        <source>The printer could not be reached.</source>
-        <translation>プリンターに接続できませんでした。</translation>
     </message>
     <message>
         <source>repotting of tree %1 by plan %2</source>
@@ -7573,6 +7762,34 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>worked last time and again</source>
         <translation>前回も今回も手を付ける部分</translation>
+    </message>
+    <message>
+        <source>Write into histor&amp;y</source>
+        <translation>履歴に書き込む(&amp;Y)</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt...</source>
+        <translation>印刷(&amp;N)...</translation>
+    </message>
+    <message>
+        <source>P&amp;DF...</source>
+        <translation>PDF(&amp;D)...</translation>
+    </message>
+    <message>
+        <source>The printer could not be reached: is it on? The PDF can be printed later.</source>
+        <translation>プリンターに接続できませんでした。電源は入っていますか？ PDF は後で印刷できます。</translation>
+    </message>
+    <message>
+        <source>No pot is free: add the pot it shall go into on the Pots tab.</source>
+        <translation>空いている鉢がありません。植える鉢を「鉢」タブで追加してください。</translation>
+    </message>
+    <message>
+        <source>Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.</source>
+        <translation>根鉢を測って長さ・幅・高さを入力するか、今植わっている鉢を選んでください。それまでは何も計算しません。</translation>
+    </message>
+    <message>
+        <source>sphagnum of the shoulder, about</source>
+        <translation>肩盛りのミズゴケ、約</translation>
     </message>
 </context>
 <context>
@@ -7803,10 +8020,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 has a component without a particle density, so its water is not known.</source>
         <translation>%1 には粒子密度のない配合材があり、水は不明です。</translation>
-    </message>
-    <message>
-        <source>height</source>
-        <translation>高さ</translation>
     </message>
     <message>
         <source>kept root mass: not known</source>
@@ -8569,6 +8782,89 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
 </context>
 <context>
+    <name>gritwright::desktop::StockLine</name>
+    <message>
+        <source>What happened to the grain</source>
+        <translation>粒に起きたこと</translation>
+    </message>
+    <message>
+        <source>counted, left</source>
+        <translation>数えた残り</translation>
+    </message>
+    <message>
+        <source>used</source>
+        <translation>使用</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>こぼれ</translation>
+    </message>
+    <message>
+        <source>thrown out</source>
+        <translation>廃棄</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation>戻し</translation>
+    </message>
+    <message>
+        <source>How much, dry</source>
+        <translation>量、乾燥</translation>
+    </message>
+    <message>
+        <source>900 g or 2 L, dry</source>
+        <translation>900 g か 2 L、乾燥</translation>
+    </message>
+    <message>
+        <source>Book it</source>
+        <translation>記帳</translation>
+    </message>
+    <message>
+        <source>Book it in the stock</source>
+        <translation>在庫に記帳</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>量</translation>
+    </message>
+    <message>
+        <source>Of %1</source>
+        <translation>%1 の</translation>
+    </message>
+    <message>
+        <source>Nothing of it is in stock yet: take it into stock, or count what is left.</source>
+        <translation>まだ在庫に入っていません。在庫に入れるか、残りを数えてください。</translation>
+    </message>
+    <message>
+        <source>Counted %1: %2 left</source>
+        <translation>%1 を数えた：残り %2</translation>
+    </message>
+    <message>
+        <source>Spilt %2 of %1</source>
+        <translation>%1 を %2 こぼした</translation>
+    </message>
+    <message>
+        <source>Threw out %2 of %1</source>
+        <translation>%1 を %2 廃棄した</translation>
+    </message>
+    <message>
+        <source>Put %2 back to %1</source>
+        <translation>%1 に %2 戻した</translation>
+    </message>
+    <message>
+        <source>Used %2 of %1</source>
+        <translation>%1 を %2 使った</translation>
+    </message>
+    <message>
+        <source>%1, at its own litre weight of %2.</source>
+        <translation>%1。自身の容積重 %2 で換算。</translation>
+    </message>
+    <message>
+        <source>%1, at the typical litre weight of %2: measure its own.</source>
+        <translation>%1。代表的な容積重 %2 で換算：実物を測ってください。</translation>
+    </message>
+</context>
+<context>
     <name>gritwright::desktop::TraceTab</name>
     <message>
         <source>Save the list...</source>
@@ -8686,22 +8982,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
 </context>
 <context>
     <name>gritwright::desktop::TreesTab</name>
-    <message>
-        <source>thriving</source>
-        <translation>元気</translation>
-    </message>
-    <message>
-        <source>watch</source>
-        <translation>要観察</translation>
-    </message>
-    <message>
-        <source>sick</source>
-        <translation>弱っている</translation>
-    </message>
-    <message>
-        <source>dead</source>
-        <translation>枯死</translation>
-    </message>
     <message>
         <source>top</source>
         <translation>上</translation>
@@ -9210,7 +9490,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>もう一度試す</translation>
     </message>
     <message>
-        <source>Restore the newest whole backup: %1</source>
+        <source>Restore the newest intact backup: %1</source>
         <translation>最新の正常なバックアップを復元：%1</translation>
     </message>
 </context>
@@ -9236,10 +9516,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるって量った試料から、鉢の用土まで</translation>
     </message>
     <message>
-        <source>Type what stayed on each sieve, blend the bags, set the container: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
-        <translation>各ふるいに残った量を入力し、袋を配合し、鉢を決める。すると、用土が鉢の中で持つ空気と水、そしてそれぞれ何 L 量るかがわかります。</translation>
-    </message>
-    <message>
         <source>Look at the demonstration</source>
         <translation>デモを見る</translation>
     </message>
@@ -9256,12 +9532,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>空のふるいの段。すぐ入力できます。</translation>
     </message>
     <message>
-        <source>Describe a container</source>
-        <translation>鉢を入力する</translation>
-    </message>
-    <message>
         <source>Shape and inside lengths: its volume at once, air and water when there is a mix.</source>
         <translation>形と内寸：容積がすぐにわかり、配合があれば空気と水も。</translation>
+    </message>
+    <message>
+        <source>Type what stayed on each sieve, blend the bags, set the pot: read how much air and water the mix holds in it, and how many litres of each to measure out.</source>
+        <translation>各ふるいに残った量を入力し、袋を配合し、鉢を決める。すると、用土が鉢の中で持つ空気と水、そしてそれぞれ何 L 量るかがわかります。</translation>
+    </message>
+    <message>
+        <source>Describe a pot</source>
+        <translation>鉢を入力する</translation>
     </message>
 </context>
 <context>
@@ -9672,10 +9952,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>崩れた後の粒度は、一様な崩れ方から {points} ポイント外れています。値はおおよそです</translation>
     </message>
     <message>
-        <source>the two sievings have no two sieves in common</source>
-        <translation>二つのふるい試験に共通のふるいが二つありません</translation>
-    </message>
-    <message>
         <source>the number of rounds is missing or not above 0</source>
         <translation>回数がないか、0 より大きくありません</translation>
     </message>
@@ -9690,10 +9966,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the grain displaces no water; look at the three weights</source>
         <translation>粒が水を押しのけていません。三つの重さを確かめてください</translation>
-    </message>
-    <message>
-        <source>the dry grain outweighs the soaked grain</source>
-        <translation>乾いた粒が吸水した粒より重くなっています</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9712,16 +9984,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{density_g_l} g/L は粒として異例です。重さとジョッキの容積を確かめてください</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one</source>
-        <translation>入れたジョッキが空のジョッキより重くありません</translation>
-    </message>
-    <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>突き込みで体積が {percent} % 減りました。通常は 5～13 % です。ふんわり入れましたか？</translation>
-    </message>
-    <message>
-        <source>the grain fills more after working in than before</source>
-        <translation>突き込み後の体積が前より大きくなっています</translation>
     </message>
     <message>
         <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
@@ -10120,10 +10384,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>隅の半径 {radius_cm} cm が短辺の半分（{limit_cm} cm）を超えています</translation>
     </message>
     <message>
-        <source>a corner radius belongs to a rectangular container; the other shapes have none</source>
-        <translation>隅の半径は長方形の鉢だけのものです</translation>
-    </message>
-    <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
         <translation>隅丸の長方形には指数が必要です（2 は楕円、4 は隅丸の長方形）</translation>
     </message>
@@ -10134,14 +10394,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the exponent is {exponent}; it must be 1 or more</source>
         <translation>指数が {exponent} です。1 以上にしてください</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a container has one</source>
-        <translation>指数 {exponent} が {other} と違います。鉢の指数は一つです</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the container is only {depth_cm} cm deep</source>
-        <translation>充填線が縁から {freeboard_cm} cm 下ですが、鉢の深さは {depth_cm} cm しかありません</translation>
     </message>
     <message>
         <source>the fillet radius {radius_cm} cm leaves no floor; at most {limit_cm} cm fits here</source>
@@ -10224,10 +10476,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>容積が {volume_ml} mL です。0 より大きくしてください</translation>
     </message>
     <message>
-        <source>the volume is {volume_ml} mL; no container holds that</source>
-        <translation>容積が {volume_ml} mL です。そのような鉢はありません</translation>
-    </message>
-    <message>
         <source>with {diameter_cm} cm at half the depth the walls would meet; check the three diameters</source>
         <translation>深さの半分で {diameter_cm} cm では壁がぶつかります。三つの直径を確かめてください</translation>
     </message>
@@ -10256,24 +10504,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ここにはセルが {found} 個あります。見出しは {expected} 列です</translation>
     </message>
     <message>
-        <source>there is no column called {column}</source>
-        <translation>{column} という列はありません</translation>
-    </message>
-    <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
         <translation>{text} は日付ではありません。2026-03-14 のような日付にしてください</translation>
     </message>
     <message>
         <source>the file is damaged; it was not changed. Restore the newest good backup</source>
         <translation>ファイルが壊れています。変更はしていません。最新の正常なバックアップを復元してください</translation>
-    </message>
-    <message>
-        <source>the disk is full; nothing of this change was written</source>
-        <translation>ディスクがいっぱいです。この変更は書き込まれていません</translation>
-    </message>
-    <message>
-        <source>the file is empty; expected a sieve test, a mix or a container</source>
-        <translation>ファイルが空です。ふるい試験、配合または鉢が必要です</translation>
     </message>
     <message>
         <source>the file is no longer where it was opened; save a copy of what is open</source>
@@ -10284,18 +10520,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>これはフォルダーです。ファイルを指定してください</translation>
     </message>
     <message>
-        <source>another program holds the workbook; try again in a moment</source>
-        <translation>別のプログラムが帳簿ファイルを使っています。少し待ってやり直してください</translation>
-    </message>
-    <message>
-        <source>the file is not there or can&apos;t be read</source>
-        <translation>ファイルがないか、読めません</translation>
-    </message>
-    <message>
-        <source>the workbook was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
-        <translation>帳簿ファイルは新しい Gritwright（バージョン {version}、ここで使えるのは {known}）で書かれています。読み取り専用で開くか、更新してください</translation>
-    </message>
-    <message>
         <source>the folder with the reference materials was not found; set GRITWRIGHT_DATA to the folder that holds materials/</source>
         <translation>基準資材のフォルダーが見つかりません。GRITWRIGHT_DATA に materials/ のあるフォルダーを設定してください</translation>
     </message>
@@ -10304,28 +10528,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ファイルが必要ですが、名前が空です</translation>
     </message>
     <message>
-        <source>this is no Gritwright workbook</source>
-        <translation>これは Gritwright の帳簿ファイルではありません</translation>
-    </message>
-    <message>
-        <source>the file or its folder can&apos;t be written to</source>
-        <translation>ファイルまたはフォルダーに書き込めません</translation>
-    </message>
-    <message>
         <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
         <translation>ファイルが {limit_mb} MB を超えています。ふるい試験や配合は数キロバイトです</translation>
-    </message>
-    <message>
-        <source>the file made trouble: {text}</source>
-        <translation>ファイルで問題が起きました：{text}</translation>
-    </message>
-    <message>
-        <source>reading stopped half-way; nothing was done with the file</source>
-        <translation>読み込みが途中で止まりました。ファイルには何もしていません</translation>
-    </message>
-    <message>
-        <source>writing failed; nothing of this change was kept</source>
-        <translation>書き込みに失敗しました。この変更は保存されていません</translation>
     </message>
     <message>
         <source>the format is {found}; expected {expected}</source>
@@ -10386,10 +10590,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the key {key} is missing</source>
         <translation>キー {key} がありません</translation>
-    </message>
-    <message>
-        <source>there is no key called {key}</source>
-        <translation>{key} というキーはありません</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10780,10 +10980,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>歩留まりは未測定です。使える割合を {percent} % としました。袋の 1 割から 3 分の 1 が失われるのが普通です</translation>
     </message>
     <message>
-        <source>{text} is no species group</source>
-        <translation>{text} は樹種グループではありません</translation>
-    </message>
-    <message>
         <source>the day has no mix called {text}</source>
         <translation>その日に {text} という配合はありません</translation>
     </message>
@@ -10814,10 +11010,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>a yield of {share} can&apos;t be; expected more than 0 and at most 1.2, litres for each litre screened</source>
         <translation>歩留まり {share} はありえません。0 より大きく 1.2 以下（ふるった 1 L あたりの L）にしてください</translation>
-    </message>
-    <message>
-        <source>an aperture of {aperture_mm} mm can&apos;t be; expected more than 0</source>
-        <translation>目開き {aperture_mm} mm はありえません。0 より大きくしてください</translation>
     </message>
     <message>
         <source>the band runs from {from_mm} to {to_mm} mm; expected the finer size first</source>
@@ -10858,10 +11050,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>必要量が {value} L です。0 より大きくしてください</translation>
-    </message>
-    <message>
-        <source>expected at least one aperture</source>
-        <translation>目開きが一つ以上必要です</translation>
     </message>
     <message>
         <source>there is nothing to mix; expected 1 to 40 candidates</source>
@@ -10966,14 +11154,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} がこのファイルに二度あります</translation>
-    </message>
-    <message>
-        <source>names {text}, which is not in the workbook</source>
-        <translation>{text} を参照していますが、帳簿ファイルにありません</translation>
-    </message>
-    <message>
-        <source>the entry says nothing</source>
-        <translation>記入内容がありません</translation>
     </message>
     <message>
         <source>this must be above 0; leave it out if it is not known</source>
@@ -11144,10 +11324,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>弱った木：枯れた根と腐った根だけを除き、健全な根は切りません。道具を清潔にし、古い土は捨てます</translation>
     </message>
     <message>
-        <source>not in one go: this year these cuts and back into the old pot, the rest after {years} years</source>
-        <translation>一度にはできません。今年はこの切断だけで元の鉢に戻し、残りは {years} 年後に</translation>
-    </message>
-    <message>
         <source>not in one go: these cuts and back into the old pot, the rest when the tree has recovered</source>
         <translation>一度にはできません。この切断だけで元の鉢に戻し、残りは木が回復してから</translation>
     </message>
@@ -11244,52 +11420,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>止めました。何も書き込んでいません</translation>
     </message>
     <message>
-        <source>the workbook was changed elsewhere meanwhile; look at it again</source>
-        <translation>その間に帳簿ファイルが別の場所で変更されました。見直してください</translation>
-    </message>
-    <message>
         <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
         <translation>このコンピューターの時計が最後の記入（{time}）より前です。記入の順序は保たれます</translation>
     </message>
     <message>
-        <source>this is the workbook itself; choose another name</source>
-        <translation>これは帳簿ファイルそのものです。別の名前にしてください</translation>
-    </message>
-    <message>
-        <source>the workbook&apos;s file is damaged; restore the newest good backup</source>
-        <translation>帳簿ファイルが壊れています。最新の正常なバックアップを復元してください</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} は {text} かもしれません。前に種類を書いてください</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} exists or existed; an id is never used again</source>
-        <translation>{kind} {id} はあるか、かつてありました。番号は二度使いません</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
-        <translation>帳簿ファイルがネットワークフォルダーにあります。保存が遅くなり、同時に使うのは一人だけにしてください</translation>
-    </message>
-    <message>
-        <source>the workbook lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
-        <translation>帳簿ファイルが、別のプログラムがよそへコピーするフォルダーにあります。別のコンピューターで開く前に、コピーが終わるのを待ってください</translation>
-    </message>
-    <message>
-        <source>the lists disagree with the {kind} {id} itself</source>
-        <translation>一覧が {kind} {id} の内容と一致しません</translation>
-    </message>
-    <message>
-        <source>another window has the workbook open, so its way of saving ({mode}) could not be changed</source>
-        <translation>別のウィンドウが帳簿ファイルを開いているため、保存方式（{mode}）を変更できませんでした</translation>
-    </message>
-    <message>
-        <source>the workbook was brought to version {version}; a backup was made before</source>
-        <translation>帳簿ファイルをバージョン {version} にしました。その前にバックアップを作りました</translation>
-    </message>
-    <message>
-        <source>the workbook was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
-        <translation>帳簿ファイルがなかったため新しく作りましたが、同じ名前のバックアップがあります。なくなったのなら最新のものを復元してください</translation>
     </message>
     <message>
         <source>there is no {kind} {id}</source>
@@ -11304,20 +11440,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>元に戻すものがありません</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the workbook is open for reading only</source>
-        <translation>ファイルまたはフォルダーに書き込めません。帳簿ファイルは読み取り専用で開いています</translation>
-    </message>
-    <message>
-        <source>the workbook is open for reading only</source>
-        <translation>帳簿ファイルは読み取り専用で開いています</translation>
-    </message>
-    <message>
         <source>would be refused today ({reason})</source>
         <translation>今なら受け付けられません（{reason}）</translation>
-    </message>
-    <message>
-        <source>the {kind} {id} can&apos;t be read from the file</source>
-        <translation>{kind} {id} をファイルから読めません</translation>
     </message>
     <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
@@ -12616,10 +12740,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{stand}、{toward} の向きに {angle} 倒す（鉢の右から後ろへ測る）</translation>
     </message>
     <message>
-        <source>Build the shoulder with sphagnum, {height} over the soil</source>
-        <translation>ミズゴケで肩盛りをする、土面から {height}</translation>
-    </message>
-    <message>
         <source>Plan {plan}</source>
         <translation>計画 {plan}</translation>
     </message>
@@ -12700,48 +12820,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>区分</translation>
     </message>
     <message>
-        <source>sieve-set</source>
-        <translation>ふるいの組</translation>
-    </message>
-    <message>
-        <source>sieve-test</source>
-        <translation>ふるい試験</translation>
-    </message>
-    <message>
-        <source>container</source>
-        <translation>鉢</translation>
-    </message>
-    <message>
         <source>tree</source>
         <translation>木</translation>
     </message>
     <message>
-        <source>root-mass-plan</source>
-        <translation>根鉢計画</translation>
-    </message>
-    <message>
-        <source>repotting-day</source>
-        <translation>植え替え日</translation>
-    </message>
-    <message>
         <source>batch</source>
         <translation>バッチ</translation>
-    </message>
-    <message>
-        <source>pot-test</source>
-        <translation>鉢試験</translation>
-    </message>
-    <message>
-        <source>stock-entry</source>
-        <translation>在庫の記入</translation>
-    </message>
-    <message>
-        <source>log-entry</source>
-        <translation>日誌の記入</translation>
-    </message>
-    <message>
-        <source>species-profile</source>
-        <translation>樹種グループ</translation>
     </message>
     <message>
         <source>top</source>
@@ -12764,38 +12848,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>排水後の鉢</translation>
     </message>
     <message>
-        <source>sphagnum</source>
-        <translation>ミズゴケ</translation>
-    </message>
-    <message>
-        <source>moss</source>
-        <translation>苔</translation>
-    </message>
-    <message>
-        <source>bark</source>
-        <translation>バーク</translation>
-    </message>
-    <message>
-        <source>peat</source>
-        <translation>ピート</translation>
-    </message>
-    <message>
-        <source>coir</source>
-        <translation>ヤシ</translation>
-    </message>
-    <message>
-        <source>compost</source>
-        <translation>堆肥</translation>
-    </message>
-    <message>
-        <source>vermiculite</source>
-        <translation>バーミキュライト</translation>
-    </message>
-    <message>
-        <source>perlite</source>
-        <translation>パーライト</translation>
-    </message>
-    <message>
         <source>this mix has no pot test of its own: air and water lean by {percent} % on pot tests {tests} of mixes {mixes} with {materials}: k {k_cm_mm} cm mm</source>
         <translation>この配合自身の鉢試験はありません。空気と水は、{materials} を含む配合 {mixes} の鉢試験 {tests} に {percent} % 基づきます：k {k_cm_mm} cm mm</translation>
     </message>
@@ -12814,10 +12866,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>what this list holds can&apos;t be told from its columns; say which kind of record it lists (on the command line with --kind)</source>
         <translation>列からは一覧の種類がわかりません。何の記録の一覧か指定してください（コマンドラインでは --kind）</translation>
-    </message>
-    <message>
-        <source>the workbook is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
-        <translation>帳簿ファイルは古いバージョンで、更新前のバックアップを {file} に書けませんでした。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
     </message>
     <message>
         <source>{left_l} L can&apos;t be left over; expected 0 to what was made</source>
@@ -12906,6 +12954,210 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} は読めません。5 akadama のように配合比と名前を書き、間は : で区切ってください</translation>
+    </message>
+    <message>
+        <source>{tree} in {pot}</source>
+        <translation>{pot} の {tree}</translation>
+    </message>
+    <message>
+        <source>Layers</source>
+        <translation>層</translation>
+    </message>
+    <message>
+        <source>the two sievings have no two sieves in common; sieve both with the same set</source>
+        <translation>二つのふるい試験に共通のふるいが二つありません。同じふるい一式で両方をふるってください</translation>
+    </message>
+    <message>
+        <source>the dry grain outweighs the soaked grain; look at both weights</source>
+        <translation>乾いた粒が吸水した粒より重くなっています。両方の重さを確かめてください</translation>
+    </message>
+    <message>
+        <source>the filled jug weighs no more than the empty one; look at both weights</source>
+        <translation>入れたジョッキが空のジョッキより重くありません。両方の重さを確かめてください</translation>
+    </message>
+    <message>
+        <source>the grain fills more after working in than before; look at both volumes</source>
+        <translation>突き込み後の体積が前より大きくなっています。両方の体積を確かめてください</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
+        <translation>隅の半径は長方形の鉢だけのものです</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; a pot has one</source>
+        <translation>指数 {exponent} が {other} と違います。鉢の指数は一つです</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
+        <translation>充填線が縁から {freeboard_cm} cm 下ですが、鉢の深さは {depth_cm} cm しかありません</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL; no pot holds that</source>
+        <translation>容積が {volume_ml} mL です。そのような鉢はありません</translation>
+    </message>
+    <message>
+        <source>there is no column called {column}; known here: {known}</source>
+        <translation>{column} という列はありません。使えるのは {known} です</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing of this change was written. Make room and try again</source>
+        <translation>ディスクがいっぱいです。この変更は書き込まれていません。空きを作ってやり直してください</translation>
+    </message>
+    <message>
+        <source>the file is empty; look whether it was saved</source>
+        <translation>ファイルが空です。保存されたか確かめてください</translation>
+    </message>
+    <message>
+        <source>another program holds the record; try again in a moment</source>
+        <translation>別のプログラムが記録を使っています。少し待ってやり直してください</translation>
+    </message>
+    <message>
+        <source>the file is not there or can&apos;t be read; look at its name and at whose it is</source>
+        <translation>ファイルがないか、読めません。名前と所有者を確かめてください</translation>
+    </message>
+    <message>
+        <source>the record was written by a newer Gritwright (version {version}, known here: {known}); open it for reading only, or update</source>
+        <translation>記録は新しい Gritwright（バージョン {version}、ここで使えるのは {known}）で書かれています。読み取り専用で開くか、更新してください</translation>
+    </message>
+    <message>
+        <source>this is no Gritwright record; choose a file that ends in .gritwright</source>
+        <translation>これは Gritwright の記録ではありません。.gritwright で終わるファイルを選んでください</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; look whose they are, or choose another folder</source>
+        <translation>ファイルまたはフォルダーに書き込めません。所有者を確かめるか、別のフォルダーを選んでください</translation>
+    </message>
+    <message>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <translation>ファイルに問題が起きました（{text}）。やり直し、直らなければ最新の正常なバックアップを復元してください</translation>
+    </message>
+    <message>
+        <source>reading stopped half-way; nothing was done with the file. Try again, or copy it to this machine first</source>
+        <translation>読み込みが途中で止まりました。ファイルには何もしていません。やり直すか、先にこのコンピューターへコピーしてください</translation>
+    </message>
+    <message>
+        <source>writing failed; nothing of this change was kept. Look whether the disk is there and has room, and try again</source>
+        <translation>書き込みに失敗しました。この変更は保存されていません。ディスクがあり、空きがあるか確かめて、やり直してください</translation>
+    </message>
+    <message>
+        <source>there is no key called {key}; look at its spelling, or leave it out</source>
+        <translation>{key} というキーはありません。つづりを確かめるか、省いてください</translation>
+    </message>
+    <message>
+        <source>sieve set</source>
+        <translation>ふるいの組</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>ふるい試験</translation>
+    </message>
+    <message>
+        <source>pot</source>
+        <translation>鉢</translation>
+    </message>
+    <message>
+        <source>root-mass plan</source>
+        <translation>根鉢計画</translation>
+    </message>
+    <message>
+        <source>repotting day</source>
+        <translation>植え替え日</translation>
+    </message>
+    <message>
+        <source>pot test</source>
+        <translation>鉢試験</translation>
+    </message>
+    <message>
+        <source>stock entry</source>
+        <translation>在庫の記入</translation>
+    </message>
+    <message>
+        <source>log entry</source>
+        <translation>日誌の記入</translation>
+    </message>
+    <message>
+        <source>group of trees</source>
+        <translation>樹種グループ</translation>
+    </message>
+    <message>
+        <source>{text} is no group of trees; look at its spelling</source>
+        <translation>{text} という樹種グループはありません。つづりを確かめてください</translation>
+    </message>
+    <message>
+        <source>expected at least one opening</source>
+        <translation>目開きが一つ以上必要です</translation>
+    </message>
+    <message>
+        <source>names {text}, which is not in the record; add it there, or take the name out</source>
+        <translation>{text} を参照していますが、記録にありません。記録に追加するか、その名前を外してください</translation>
+    </message>
+    <message>
+        <source>the entry says nothing; write what happened</source>
+        <translation>記入内容がありません。何があったかを書いてください</translation>
+    </message>
+    <message>
+        <source>not in one go: this year these cuts and back into the old pot, the rest later (years between: {years})</source>
+        <translation>一度にはできません。今年はこの切断だけで元の鉢に戻し、残りは後で（間の年数：{years}）</translation>
+    </message>
+    <message>
+        <source>the record was changed elsewhere meanwhile; look at it again</source>
+        <translation>その間に記録が別の場所で変更されました。見直してください</translation>
+    </message>
+    <message>
+        <source>this is the record itself; choose another name</source>
+        <translation>これは記録そのものです。別の名前にしてください</translation>
+    </message>
+    <message>
+        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <translation>記録のファイルが壊れています。最新の正常なバックアップを復元してください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
+        <translation>{kind} {id} はあるか、かつてありました。番号は二度使いません。別の番号にしてください</translation>
+    </message>
+    <message>
+        <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
+        <translation>記録がネットワークフォルダーにあります。保存が遅くなり、同時に使うのは一人だけにしてください</translation>
+    </message>
+    <message>
+        <source>the record lies in a folder that another program copies elsewhere: let the copying finish before it is opened on another machine</source>
+        <translation>記録が、別のプログラムがよそへコピーするフォルダーにあります。別のコンピューターで開く前に、コピーが終わるのを待ってください</translation>
+    </message>
+    <message>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <translation>一覧が {kind} {id} の内容と一致しません。最新の正常なバックアップを復元してください</translation>
+    </message>
+    <message>
+        <source>another window has the record open and says how it is saved ({mode}); close that window and open the record again</source>
+        <translation>別のウィンドウが記録を開いていて、保存方式（{mode}）はそちらで決まっています。そのウィンドウを閉じてから、記録を開き直してください</translation>
+    </message>
+    <message>
+        <source>the record was brought to version {version}; a backup was made before</source>
+        <translation>記録をバージョン {version} にしました。その前にバックアップを作りました</translation>
+    </message>
+    <message>
+        <source>the record was not there and a new one was made, but there are backups of one of that name; restore the newest if it went missing</source>
+        <translation>記録がなかったため新しく作りましたが、同じ名前のバックアップがあります。なくなったのなら最新のものを復元してください</translation>
+    </message>
+    <message>
+        <source>the record is of an older version, and the backup before it is brought forward could not be written to {file}; nothing was changed. Choose another backups folder or make room, or open it for reading only</source>
+        <translation>記録は古いバージョンで、更新前のバックアップを {file} に書けませんでした。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
+        <translation>ファイルまたはフォルダーに書き込めません。記録は読み取り専用で開いています</translation>
+    </message>
+    <message>
+        <source>the record is open for reading only; save a copy of it to write in</source>
+        <translation>記録は読み取り専用で開いています。書き込むにはコピーを保存してください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <translation>{kind} {id} をファイルから読めません。最新の正常なバックアップを復元してください</translation>
+    </message>
+    <message>
+        <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
+        <translation>約 {litres} のミズゴケで肩盛りをする、土面から {height}</translation>
     </message>
 </context>
 </TS>
