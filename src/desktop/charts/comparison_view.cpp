@@ -67,7 +67,8 @@ class ComparisonPicture : public QWidget {
     for (std::size_t i = 0; i < comparison_.mixes.size(); ++i) {
       const int at = static_cast<int>(i);
       const int column = layoutDirection() == Qt::RightToLeft ? columns - 1 - at % columns : at % columns;
-      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, (at / columns) * cell_height(), cell_width, cell_height()));
+      const int row = at / columns;
+      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, row * cell_height(), cell_width, cell_height()));
     }
   }
 
