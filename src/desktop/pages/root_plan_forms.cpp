@@ -12,6 +12,7 @@
 #include <cmath>
 #include <utility>
 
+#include "charts/root_plan_view.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/models/pot_geometry.hpp"
