@@ -268,13 +268,11 @@ TEST_CASE("A tree of no group gets no plan and the reason stands beside it", "[t
 
 TEST_CASE("A root mass that nobody measured begins without lengths, and nothing is worked out before they are typed", "[trees_page]") {
   OpenWindow open;
-  open.trigger("action_add_pot");
-  const auto stored = open.record->workbook().all<RecordedContainer>().front();
-  RecordedContainer tray = stored.record;
+  RecordedContainer tray;
   tray.container.shape = Shape::rectangular;
   tray.container.rim = {length_cm(36), length_cm(26)};
   tray.container.depth = depth_cm(8);
-  open.record->replace(stored, tray, QStringLiteral("pot"));
+  open.record->add(tray, QStringLiteral("pot"));
   Tree tree;
   tree.name = "collected";
   tree.group = SpeciesGroup::deciduous_developing;
