@@ -15,7 +15,7 @@ constexpr double column_cm = 0.5;
 class ShoulderColumns {
  public:
   explicit ShoulderColumns(const Outline& rim)
-      : right_(half_count(rim.reach_x_cm(0))), back_(half_count(rim.reach_y_cm(0))), over_(static_cast<std::size_t>(4 * right_ * back_)) {}
+      : right_(half_count(rim.reach_x_cm(0))), back_(half_count(rim.reach_y_cm(0))), over_(static_cast<std::size_t>(4 * right_ * back_)), top_(over_.size()) {}
 
   struct At {
     int right, back;
@@ -25,6 +25,8 @@ class ShoulderColumns {
     return {static_cast<int>(std::floor(x / column_cm)) + right_, static_cast<int>(std::floor(y / column_cm)) + back_};
   }
   [[nodiscard]] double& over(At at) { return over_[index(at)]; }
+  /// The highest kept point of a column that stands over the soil.
+  [[nodiscard]] Point3& top(At at) { return top_[index(at)]; }
   /// 0 outside the pot.
   [[nodiscard]] double over(At at) const { return has(at) ? over_[index(at)] : 0; }
   [[nodiscard]] double x(At at) const { return (at.right - right_ + 0.5) * column_cm; }
@@ -51,7 +53,24 @@ class ShoulderColumns {
   int right_;
   int back_;
   std::vector<double> over_;
+  std::vector<Point3> top_;
 };
+
+bool keeps_at(const RootBlockBody& block, const Cutting& cutting, const Point3& in_pot) {
+  for (const HalfSpace& plane : cutting.planes)
+    if (plane.beyond(in_pot) > 0) return false;
+  return (cutting.space == nullptr || cutting.space->holds(in_pot, cutting.rise_cm)) && block.contains(cutting.placement.to_tree(in_pot));
+}
+
+/// Height of the kept root mass straight above a kept point of it.
+double surface_cm(const RootBlockBody& block, const Cutting& cutting, Point3 at) {
+  constexpr double exactness_cm = 1e-4;
+  double low = at.z;
+  for (double step = column_cm / 2; step > exactness_cm; step /= 2) {
+    while (keeps_at(block, cutting, {at.x, at.y, low + step})) low += step;
+  }
+  return low;
+}
 
 }  // namespace
 
@@ -64,14 +83,15 @@ double shoulder_sphagnum_cm3(const PlanGround& ground, const AllowedSpace& space
     const Point3 p = cutting.placement.to_pot(points[i]);
     const double over = p.z - space.soil_cm(p.x, p.y);
     const auto at = columns.at(p.x, p.y);
-    if (over > 0 && columns.has(at)) columns.over(at) = std::max(columns.over(at), over);
+    if (over <= 0 || !columns.has(at) || over <= columns.over(at)) continue;
+    columns.over(at) = over;
+    columns.top(at) = p;
   }
-  // The highest of so many points lies a little below the surface.
-  const double below_surface = ground.block.volume_cm3() / static_cast<double>(points.size()) / (column_cm * column_cm);
   std::vector<ShoulderColumns::At> edge;
   columns.each([&](auto at) {
     if (columns.over(at) <= 0) return;
-    columns.over(at) += below_surface;
+    const Point3 top = columns.top(at);
+    columns.over(at) += surface_cm(ground.block, cutting, top) - top.z;
   });
   columns.each([&](auto at) {
     if (std::as_const(columns).over(at) > 0 && columns.at_the_edge(at)) edge.push_back(at);

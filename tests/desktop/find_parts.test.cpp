@@ -300,7 +300,7 @@ TEST_CASE("A mix is sought that is good in several pots at once", "[find_parts]"
   const RatedRecipe& first = found.answer.recipes.front();
   for (const int row : {0, 2}) {
     const ShelfPot& pot = finder.shelf().pots[static_cast<std::size_t>(row)];
-    const auto alone = mix_in_pot(first.mix, problem.water, PotGeometry(pot.container));
+    const auto alone = mix_in_pot(first.mix, first.water, PotGeometry(pot.container));
     REQUIRE(alone);
     const QString shown = open.find<QLabel>(QStringLiteral("figure_recipe_air_in_%1").arg(pot.id).toUtf8().constData())->text();
     CHECK(shown == to_local(percent_text(alone->air_filled_porosity.value(), 1)));

@@ -204,6 +204,9 @@ TEST_CASE("A mix has the same range in the same pot on every page", "[known_mix]
     // The section of a root-mass plan, whose pot is the tray less its root mass.
     tree.group = SpeciesGroup::conifer;
     const QString planned = open.record->add(tree, QStringLiteral("tree"));
+    // Worked out while it is looked at.
+    open.window.record_pages()->show_trees();
+    open.window.record_pages()->trees().show_plans();
     RootPlanTab& plans = open.window.record_pages()->trees().plans();
     plans.plan_tree(planned);
     plans.desk().fill_with(to_qt(version.id.text));

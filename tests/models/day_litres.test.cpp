@@ -320,6 +320,7 @@ TEST_CASE("Layers stand with their litres at each tree, and the totals, the shel
   GrainSupply dressing = bag_of("K-09", "", 0.5);
   dressing.bulk_density = bulk_g_l(600);
   dressing.screened = true;
+  dressing.yield.reset();
   day.shelf = {dressing};
   const auto answer = work_out(day);
   REQUIRE(answer);
