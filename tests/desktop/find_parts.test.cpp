@@ -2,6 +2,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPalette>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QToolButton>
@@ -18,6 +19,7 @@
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "text.hpp"
+#include "theme.hpp"
 #include "widgets/find_panel.hpp"
 #include "widgets/recipes_panel.hpp"
 
@@ -156,13 +158,27 @@ TEST_CASE("Recipes stay, marked as stale, while the inputs change", "[find_parts
   CHECK_FALSE(open.finder().is_stale());
   CHECK(open.find<QPushButton>("keep_recipe")->isEnabled());
   const int rows = open.find<QTableWidget>("recipes_table")->rowCount();
+  const auto is_grey = [&](const char* label) { return open.find<QLabel>(label)->palette().color(QPalette::WindowText) == current_colours().muted; };
+  const auto shown_of_recipe = {"recipe_sentences", "figure_recipe_air", "figure_recipe_score", "answer_sentences"};
+  for (const char* label : shown_of_recipe) {
+    INFO(label);
+    CHECK_FALSE(is_grey(label));
+  }
   open.wish(WishRow::air, 1, "17");
   CHECK(open.finder().is_stale());
   CHECK(open.find<QTableWidget>("recipes_table")->rowCount() == rows);
   CHECK(open.find<QLabel>("find_state")->text().contains(QStringLiteral("grey")));
   CHECK_FALSE(open.find<QPushButton>("keep_recipe")->isEnabled());
+  for (const char* label : shown_of_recipe) {
+    INFO(label);
+    CHECK(is_grey(label));
+  }
   // It searches by itself once the typing pauses.
   QTRY_VERIFY(!open.finder().is_stale());
+  for (const char* label : shown_of_recipe) {
+    INFO(label);
+    CHECK_FALSE(is_grey(label));
+  }
   CHECK(open.find<QPushButton>("keep_recipe")->isEnabled());
 }
 

@@ -4,12 +4,14 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPalette>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <initializer_list>
 
 #include "figure_panel.hpp"
 #include "theme.hpp"
@@ -201,11 +203,9 @@ void RecipesPanel::refresh_chosen() {
   sentences_->setText(listed(recipe_sentences(*found, index, bench_.units())));
   figures_->show_group(recipe_figures(*found, index, bench_.units()));
   answer_->setText(listed(answer_sentences(*found, bench_.units())));
-  for (QLabel* label : {sentences_, answer_}) {
-    QPalette palette;
-    if (finder_.is_stale()) palette.setColor(QPalette::WindowText, current_colours().muted);
-    label->setPalette(palette);
-  }
+  QPalette palette;
+  if (finder_.is_stale()) palette.setColor(QPalette::WindowText, current_colours().muted);
+  for (QWidget* widget : std::initializer_list<QWidget*>{sentences_, figures_, answer_}) widget->setPalette(palette);
 }
 
 void RecipesPanel::fit() {
