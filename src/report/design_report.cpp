@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "gritwright/report/mix_report.hpp"
+#include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
 
 namespace gritwright {
@@ -180,6 +181,17 @@ std::vector<Explanation> explain_design() {
                      "puts it behind the list"),
            {},
            "docs/science/recipe-search.md"}};
+}
+
+Explanation explain_price(const DesignProblem& problem, const RatedRecipe& recipe) {
+  Explanation price{"price", "sum (v x p) / V", {}, "docs/science/recipe-search.md"};
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    if (!(recipe.parts[i] > 0)) continue;
+    const Candidate& candidate = problem.candidates[i];
+    price.inputs.emplace_back(candidate.component.name, fmt::format("{} x {}", four_digits(recipe.parts[i]), figure(candidate.price->value(), 2)));
+  }
+  price.inputs.emplace_back("V", volume_text(in_l(recipe.mix.poured->volume), UnitSystem::metric));
+  return price;
 }
 
 }  // namespace gritwright

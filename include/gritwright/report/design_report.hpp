@@ -17,4 +17,7 @@ namespace gritwright {
 /// How recipes are scored, ordered and proven.
 [[nodiscard]] std::vector<Explanation> explain_design();
 
+/// Price of a mixed litre of a recipe of the problem whose price is known. Key price.
+[[nodiscard]] Explanation explain_price(const DesignProblem& problem, const RatedRecipe& recipe);
+
 }  // namespace gritwright
