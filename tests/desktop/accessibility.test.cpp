@@ -450,8 +450,7 @@ TEST_CASE("Every figure in view answers how so", "[accessibility]") {
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
     for (const QToolButton* how : open.window.findChildren<QToolButton*>()) {
-      // Recipes found are explained figure by figure once they lie on the bench.
-      if (!how->isVisible() || !how->objectName().startsWith(QStringLiteral("how_")) || how->objectName().startsWith(QStringLiteral("how_recipe_"))) continue;
+      if (!how->isVisible() || !how->objectName().startsWith(QStringLiteral("how_"))) continue;
       INFO(view << ": " << how->objectName().toStdString());
       CHECK(how->isEnabled());
     }

@@ -1,5 +1,6 @@
 // Find parts on the Mixes page: from a group and a pot to a kept mix, and every wrong input at its field.
 #include <QComboBox>
+#include <QFrame>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPalette>
@@ -116,6 +117,55 @@ TEST_CASE("A group and a pot are enough to find recipes", "[find_parts]") {
   CHECK(table->item(0, 3)->text().contains(u'\n'));
   CHECK(open.find<QLabel>("answer_sentences")->text().contains(QStringLiteral("Proven best")));
   CHECK(open.find<QLabel>("recipe_sentences")->text().contains(QStringLiteral("Misses")));
+}
+
+TEST_CASE("How so? tells where each figure of a found recipe comes from, with its own numbers", "[find_parts]") {
+  FindWindow open;
+  open.choose("find_group", 3);
+  open.grain(0, 2, "3");
+  open.grain(1, 2, "4");
+  open.searched();
+  REQUIRE(open.finder().found() != nullptr);
+  REQUIRE_FALSE(open.finder().found()->answer.recipes.empty());
+  const RatedRecipe recipe = open.finder().found()->answer.recipes.front();
+  const DesignProblem problem = open.finder().found()->problem();
+  const auto how_so = [&](const char* button, const char* figure, const char* label) {
+    INFO(button);
+    auto* how = open.find<QToolButton>(button);
+    REQUIRE(how->isEnabled());
+    how->click();
+    auto* popup = open.find<QFrame>("explanation_popup");
+    // The name of the figure and its value head the explanation.
+    CHECK(popup->accessibleName() == QStringLiteral("%1: %2").arg(QLatin1String(label), open.find<QLabel>(figure)->text()));
+    const QString told = popup->findChild<QLabel*>(QStringLiteral("explanation_text"))->text();
+    CHECK(told.contains(QStringLiteral("Source:")));
+    delete popup;
+    return told;
+  };
+  const PotWater& water = recipe.pots.at(first_pot);
+  const QString capacity = to_local(percent_text(water.container_capacity.value()));
+  CHECK(how_so("how_recipe_air", "figure_recipe_air", "Air that drains free").contains(QStringLiteral("capacity: %1").arg(capacity)));
+  CHECK(how_so("how_recipe_water", "figure_recipe_water", "Water held").contains(QStringLiteral("cm mm")));
+  CHECK(how_so("how_recipe_available", "figure_recipe_available", "Water plants can take").contains(QStringLiteral("theta(50): %1").arg(to_local(percent_text(water.theta_50.value())))));
+  CHECK(how_so("how_recipe_weight", "figure_recipe_weight", "Litre weight, dry").contains(QStringLiteral("settling")));
+  CHECK(how_so("how_recipe_shrinkage", "figure_recipe_shrinkage", "Shrinks on mixing by").contains(QStringLiteral("phi")));
+  CHECK(how_so("how_recipe_score", "figure_recipe_score", "Score, 0 is best").contains(QStringLiteral("soft wishes")));
+  // The price is what its explanation says: loose litres at their price, over the mixed litres.
+  const QString price = how_so("how_recipe_price", "figure_recipe_price", "Price of a mixed litre");
+  double money = 0;
+  for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
+    const Candidate& candidate = problem.candidates[i];
+    if (!(recipe.parts[i] > 0)) {
+      CHECK_FALSE(price.contains(to_qt(candidate.component.name)));
+      continue;
+    }
+    money += recipe.parts[i] * candidate.price->value();
+    CHECK(price.contains(QStringLiteral("%1: %2 x %3").arg(to_qt(candidate.component.name), number_text(recipe.parts[i], 4), to_local(figure(candidate.price->value(), 2)))));
+  }
+  const double mixed_l = in_l(recipe.mix.poured->volume);
+  CHECK(price.contains(QStringLiteral("V: %1").arg(to_local(volume_text(mixed_l, UnitSystem::metric)))));
+  REQUIRE(recipe.price.has_value());
+  CHECK_THAT(recipe.price->value(), Catch::Matchers::WithinRel(money / mixed_l, 1e-6));
 }
 
 TEST_CASE("What a group asks for comes and goes with one step of undo", "[find_parts]") {

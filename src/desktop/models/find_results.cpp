@@ -4,10 +4,13 @@
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
+#include <string_view>
+#include <utility>
 
 #include "bench_ranges.hpp"
 #include "gritwright/models/prediction_score.hpp"
 #include "gritwright/report/design_report.hpp"
+#include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
@@ -91,6 +94,38 @@ Mix mix_of(const FoundParts& found, const RatedRecipe& recipe) {
     mix.components.push_back(std::move(component));
   }
   return mix;
+}
+
+/// The state of the mix of `mix_of`, without the candidates that are not in it.
+MixState state_of_used(const RatedRecipe& recipe) {
+  MixState state = recipe.mix;
+  const auto keep_used = [&](auto& list) {
+    auto kept = list.begin();
+    for (std::size_t i = 0; i < list.size(); ++i)
+      if (recipe.parts[i] > 0) *kept++ = list[i];
+    list.erase(kept, list.end());
+  };
+  keep_used(state.mass_shares);
+  keep_used(state.loose_shares);
+  keep_used(state.class_betas);
+  keep_used(state.grain_pores);
+  if (state.envelope_shares) keep_used(*state.envelope_shares);
+  return state;
+}
+
+/// Where the figures of a recipe come from, by itself and in one pot of the problem; as on the bench.
+std::vector<Explanation> recipe_explanations(const FoundParts& found, const RatedRecipe& recipe, const std::string& pot) {
+  const Mix mix = mix_of(found, recipe);
+  const MixState state = state_of_used(recipe);
+  const auto water = recipe.pots.find(pot);
+  return water != recipe.pots.end() ? explain(mix, state, water->second) : explain(mix, state);
+}
+
+std::vector<Explanation> explanations_of(const std::vector<Explanation>& all, std::string_view figure) {
+  std::vector<Explanation> chosen;
+  for (const Explanation& explanation : all)
+    if (explanation.figure == figure) chosen.push_back(explanation);
+  return chosen;
 }
 
 QString joined(QStringList names) {
@@ -241,16 +276,17 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   const auto recipes = found.listed();
   if (index >= recipes.size()) return group;
   const RatedRecipe& recipe = *recipes[index];
-  const auto why = explain_design();
-  const auto add = [&](const char* key, const QString& label, const QString& value, const QString& reason, const std::optional<Range>& range = {},
+  std::vector<Explanation> why = recipe_explanations(found, recipe, first_pot);
+  for (Explanation& explanation : explain_design()) why.push_back(std::move(explanation));
+  if (recipe.price) why.push_back(explain_price(found.problem(), recipe));
+  const auto add = [&](const char* key, const char* explained_as, const QString& label, const QString& value, const QString& reason, const std::optional<Range>& range = {},
                        const std::function<std::string(double)>& text = {}) {
     Figure figure{QStringLiteral("recipe_") + QLatin1String(key), label, value, {}, {}};
     if (value.isEmpty()) {
       figure.value = dash();
       figure.reason = reason;
     }
-    for (const Explanation& explanation : why)
-      if (explanation.figure == key) figure.explanations.push_back(explanation);
+    figure.explanations = explanations_of(why, explained_as);
     put_range(figure, range, text);
     group.figures.push_back(std::move(figure));
   };
@@ -260,29 +296,31 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   const PotWater* water = in_pot(recipe);
   const QString no_pot = FindResultText::tr("no pot, or a grain density is missing");
   const auto share = [&](Porosity PotWater::*member) { return water != nullptr ? percent((water->*member).value()) : QString(); };
-  add("air", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot, drawn(MixFigure::air_filled_porosity), in_percent);
-  add("water", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot, drawn(MixFigure::container_capacity), in_percent);
-  add("available", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot, drawn(MixFigure::available_in_pot), in_percent);
+  add("air", "air_filled_porosity", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot, drawn(MixFigure::air_filled_porosity), in_percent);
+  add("water", "container_capacity", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot, drawn(MixFigure::container_capacity), in_percent);
+  add("available", "available_in_pot", FindResultText::tr("Water plants can take"), share(&PotWater::available_in_pot), no_pot, drawn(MixFigure::available_in_pot), in_percent);
   for (const ShelfPot& further : found.setup.further_pots) {
     const auto in_it = recipe.pots.find(further_pot(further.id));
     const QString name = found.pot_name(further_pot(further.id));
-    const auto figure = [&](const char* key, const QString& label, Porosity PotWater::*member) {
-      add(key, label, in_it != recipe.pots.end() ? percent((in_it->second.*member).value()) : QString(), no_pot);
+    const std::vector<Explanation> why_in_it = recipe_explanations(found, recipe, further_pot(further.id));
+    const auto figure = [&](const char* key, const char* explained_as, const QString& label, Porosity PotWater::*member) {
+      add(key, explained_as, label, in_it != recipe.pots.end() ? percent((in_it->second.*member).value()) : QString(), no_pot);
       group.figures.back().key += QStringLiteral("_in_") + further.id;
+      group.figures.back().explanations = explanations_of(why_in_it, explained_as);
     };
-    figure("air", FindResultText::tr("Air in %1").arg(name), &PotWater::air_filled_porosity);
-    figure("water", FindResultText::tr("Water in %1").arg(name), &PotWater::container_capacity);
+    figure("air", "air_filled_porosity", FindResultText::tr("Air in %1").arg(name), &PotWater::air_filled_porosity);
+    figure("water", "container_capacity", FindResultText::tr("Water in %1").arg(name), &PotWater::container_capacity);
   }
   const auto& settled = recipe.mix.settled;
-  add("weight", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"),
+  add("weight", "bulk_density_g_l", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"),
       drawn(MixFigure::bulk_density_g_l), density);
   const auto shrinkage = recipe.mix.shrinkage;
-  add("shrinkage", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"), drawn(MixFigure::shrinkage), in_percent);
-  add("exchange", FindResultText::tr("Exchange capacity"),
+  add("shrinkage", "shrinkage_percent", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"), drawn(MixFigure::shrinkage), in_percent);
+  add("exchange", "cec_meq_l", FindResultText::tr("Exchange capacity"),
       settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"),
       drawn(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0).append(" meq/L"); });
-  add("price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
-  add("score", FindResultText::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
+  add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
+  add("score", "score", FindResultText::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
   return group;
 }
 
