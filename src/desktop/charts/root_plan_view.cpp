@@ -273,9 +273,10 @@ void RootPlanView::paintEvent(QPaintEvent*) {
     painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
     return;
   }
-  paint_view(painter, desk_.outcome()->views->side, both->first, false);
-  paint_view(painter, desk_.outcome()->views->top, both->second, true);
-  paint_rings(painter, both->first, both->second);
+  std::vector<QRectF> names;
+  paint_view(painter, desk_.outcome()->views->side, both->first, false, names);
+  paint_view(painter, desk_.outcome()->views->top, both->second, true, names);
+  paint_rings(painter, both->first, both->second, names);
   paint_legend(painter);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
@@ -284,7 +285,7 @@ void RootPlanView::paintEvent(QPaintEvent*) {
   }
 }
 
-void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above) const {
+void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, std::vector<QRectF>& names) const {
   const PlanInks all = plan_inks(palette());
   const auto at = [&](Length across, Length along) { return QPointF(place.origin.x() + in_cm(across) * place.pixels_per_cm, place.origin.y() - in_cm(along) * place.pixels_per_cm); };
   const auto polygon = [&](const ViewOutline& outline) {
@@ -335,12 +336,27 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
     const double wide = fontMetrics().horizontalAdvance(text);
     where.setX(std::clamp(where.x() - wide / 2, 2.0, std::max(2.0, width() - wide - 2)));
     where.setY(std::clamp(where.y() - 3, legend_height() + fontMetrics().ascent(), height() - 3.0));
-    const QRectF ground(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height());
-    QColor base = palette().color(QPalette::Base);
-    base.setAlpha(215);
-    painter.fillRect(ground, base);
-    painter.drawText(where, text);
+    paint_name(painter, text, QRectF(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height()), names);
   }
+}
+
+void RootPlanView::paint_name(QPainter& painter, const QString& name, const QRectF& wanted, std::vector<QRectF>& names) const {
+  const auto is_free = [&](const QRectF& place) { return std::ranges::none_of(names, [&](const QRectF& other) { return other.intersects(place); }); };
+  const double highest = legend_height();
+  const double lowest = height() - wanted.height();
+  QRectF words = wanted;
+  for (double away = 0; away < height() && !is_free(words); away += 1) {
+    for (const double y : {wanted.top() + away, wanted.top() - away}) {
+      QRectF moved = wanted;
+      moved.moveTop(y);
+      if (y >= highest && y <= lowest && is_free(moved)) words = moved;
+    }
+  }
+  names.push_back(words);
+  QColor ground = palette().color(QPalette::Base);
+  ground.setAlpha(215);
+  painter.fillRect(words, ground);
+  painter.drawText(words, Qt::AlignCenter, name);
 }
 
 std::optional<Pose> RootPlanView::pose_now() const {
@@ -391,7 +407,7 @@ QPointF RootPlanView::tip_ring(const Place& place) const {
           place.origin.y() - (in_cm(trunk.along) + trunk_drawn_cm * std::cos(tip)) * place.pixels_per_cm};
 }
 
-void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top) const {
+void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const {
   if (desk_.worked() == nullptr || !desk_.worked()->fits) return;
   const RootViews& views = *desk_.outcome()->views;
   const auto ring = [&](const ViewPoint& trunk, const Place& place, const QPointF& at, const QString& name) {
@@ -401,11 +417,7 @@ void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place
     painter.drawEllipse(at, ring_px, ring_px);
     const double wide = fontMetrics().horizontalAdvance(name);
     const double left = at.x() + ring_px + 4 + wide > width() ? at.x() - ring_px - 4 - wide : at.x() + ring_px + 4;
-    const QRectF words(left - 2, at.y() - fontMetrics().height() / 2.0, wide + 4, fontMetrics().height());
-    QColor ground = palette().color(QPalette::Base);
-    ground.setAlpha(215);
-    painter.fillRect(words, ground);
-    painter.drawText(words, Qt::AlignCenter, name);
+    paint_name(painter, name, QRectF(left - 2, at.y() - fontMetrics().height() / 2.0, wide + 4, fontMetrics().height()), names);
   };
   ring(views.side.trunk_base, side, tip_ring(side), tr("trunk"));
   ring(views.top.trunk_base, top, turn_ring(top), tr("old front"));

@@ -1,6 +1,7 @@
 #pragma once
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 #include "gritwright/report/quantity_text.hpp"
 #include "models/root_plan_desk.hpp"
@@ -45,7 +46,9 @@ class RootPlanView : public QWidget {
 
   void refresh();
   [[nodiscard]] std::optional<std::pair<Place, Place>> places() const;
-  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above) const;
+  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, std::vector<QRectF>& names) const;
+  /// Where it is wanted, or a little above or below where another of the `names` stands there.
+  void paint_name(QPainter& painter, const QString& name, const QRectF& wanted, std::vector<QRectF>& names) const;
   void paint_legend(QPainter& painter) const;
   [[nodiscard]] double legend_height() const;
   /// The pose with the trunk base where the plan drawn has it, so that a move starts there.
@@ -57,7 +60,7 @@ class RootPlanView : public QWidget {
   /// Where the rings are that turn and tip the tree.
   [[nodiscard]] QPointF turn_ring(const Place& place) const;
   [[nodiscard]] QPointF tip_ring(const Place& place) const;
-  void paint_rings(QPainter& painter, const Place& side, const Place& top) const;
+  void paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const;
 
   RootPlanDesk& desk_;
   UnitSystem units_ = UnitSystem::metric;
