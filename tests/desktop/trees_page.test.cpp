@@ -136,10 +136,39 @@ TEST_CASE("Every shape can be chosen and is drawn", "[trees_page]") {
   REQUIRE(shapes->count() == 9);
   for (int shape = 0; shape < shapes->count(); ++shape) {
     choose(shapes, shapes->itemData(shape));
+    if (shapes->itemData(shape).toInt() == static_cast<int>(Shape::drum)) retype(open, "pots_middle", local("33"));
     INFO(shapes->itemText(shape).toStdString());
     CHECK(static_cast<int>(first_kept_pot(open).shape) == shapes->itemData(shape).toInt());
     CHECK(check(first_kept_pot(open)).empty());
     CHECK_FALSE(open.find<QWidget>("pot_drawing")->grab().isNull());
+  }
+}
+
+TEST_CASE("A kept pot becomes a drum once its diameter at half the depth is typed, and nothing is worked out of it before", "[trees_page]") {
+  OpenWindow open;
+  keep_tray(open);
+  const Container before = first_kept_pot(open);
+  auto* shapes = open.find<QComboBox>("pots_shape");
+  choose(shapes, static_cast<int>(Shape::drum));
+  auto* middle = open.find<QLineEdit>("pots_middle");
+  CHECK(middle->isVisible());
+  CHECK(middle->hasFocus());
+  CHECK(middle->text().isEmpty());
+  CHECK_FALSE(open.find<QLineEdit>("pots_rim_width")->isVisible());
+  CHECK_FALSE(open.find<QLabel>("figure_pots_volume")->isVisible());
+  CHECK(first_kept_pot(open) == before);
+  SECTION("typed") {
+    open.type(local("33"));
+    const Container drum = first_kept_pot(open);
+    CHECK(drum.shape == Shape::drum);
+    CHECK(drum.middle == Section{length_cm(33), length_cm(33)});
+    CHECK(open.find<QLabel>("figure_pots_volume")->isVisible());
+  }
+  SECTION("another shape after all") {
+    choose(shapes, static_cast<int>(Shape::rectangular));
+    CHECK(first_kept_pot(open) == before);
+    CHECK_FALSE(middle->isVisible());
+    CHECK(open.find<QLabel>("figure_pots_volume")->isVisible());
   }
 }
 

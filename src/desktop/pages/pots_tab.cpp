@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QSplitter>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "charts/picture_tabs.hpp"
 #include "charts/pot_drawing.hpp"
@@ -59,6 +60,30 @@ QString areas_text(const std::vector<AreaAtHeight>& areas) {
   QStringList rows;
   for (const AreaAtHeight& row : areas) rows << QStringLiteral("%1 %2").arg(number_text(in_cm(row.height), 6), number_text(in_cm2(row.area), 6));
   return rows.join(QStringLiteral("; "));
+}
+
+void take_shape(Container& pot, Shape shape) {
+  if (shape == Shape::profile) {
+    // Starts from what the pot was, so that the picture stays where it is.
+    const PotGeometry geometry(pot);
+    pot.areas.clear();
+    for (const double share : {0.0, 0.5, 1.0}) pot.areas.push_back({pot.depth * share, geometry.area_at(pot.depth * share)});
+    if (in_cm2(pot.areas.front().area) <= 0) pot.areas.front().area = area_cm2(0);
+  }
+  pot.shape = shape;
+  if (!has_width(shape)) {
+    pot.rim.width = pot.rim.length;
+    if (pot.base) pot.base->width = pot.base->length;
+  }
+  if (!has_floor_edge(shape)) {
+    pot.base.reset();
+    pot.fillet_radius = Length{};
+  }
+  if (shape != Shape::rectangular) pot.corner_radius = Length{};
+  if (shape != Shape::drum) pot.middle.reset();
+  if (shape == Shape::superellipse && !pot.exponent) pot.exponent = 4;
+  if (shape != Shape::superellipse) pot.exponent.reset();
+  if (shape != Shape::profile) pot.areas.clear();
 }
 
 }  // namespace
@@ -161,6 +186,7 @@ QWidget* PotsTab::form_side() {
 
 void PotsTab::add_length_rows() {
   const auto shape = [this] {
+    if (drum_wanted_) return Shape::drum;
     const auto stored = editor_.record();
     return stored ? stored->record.container.shape : Shape::rectangular;
   };
@@ -180,7 +206,10 @@ void PotsTab::add_length_rows() {
               [shape] { return has_width(shape()); }});
   form_->add({QStringLiteral("pots_middle"), tr("Middle, diameter"), Kind::length, tr("inside, at half the depth"),
               editor_.shown([](const RecordedContainer& c) { return c.container.middle ? cm_text(c.container.middle->length) : QString(); }),
-              editor_.taken(tr("middle"), pot_length, [](RecordedContainer& c, std::optional<Length> value) { c.container.middle = Section{value.value_or(Length{}), value.value_or(Length{})}; }),
+              editor_.taken(tr("middle"), pot_length, [this](RecordedContainer& c, std::optional<Length> value) {
+                if (drum_wanted_) take_shape(c.container, Shape::drum);
+                c.container.middle = Section{value.value_or(Length{}), value.value_or(Length{})};
+              }),
               [shape] { return shape() == Shape::drum; }});
   form_->add({QStringLiteral("pots_base_length"), tr("Floor, length"), Kind::length, tr("as the rim: straight walls"),
               editor_.shown([](const RecordedContainer& c) { return c.container.base ? cm_text(c.container.base->length) : QString(); }),
@@ -282,34 +311,12 @@ QWidget* PotsTab::answer_side() {
 }
 
 void PotsTab::set_shape(Shape shape) {
-  const Problems problems = editor_.save(tr("shape"), [&](RecordedContainer& record) {
-    Container& pot = record.container;
-    if (shape == Shape::profile) {
-      // Starts from what the pot was, so that the picture stays where it is.
-      const PotGeometry geometry(pot);
-      pot.areas.clear();
-      for (const double share : {0.0, 0.5, 1.0}) pot.areas.push_back({pot.depth * share, geometry.area_at(pot.depth * share)});
-      if (in_cm2(pot.areas.front().area) <= 0) pot.areas.front().area = area_cm2(0);
-    }
-    pot.shape = shape;
-    if (!has_width(shape)) {
-      pot.rim.width = pot.rim.length;
-      if (pot.base) pot.base->width = pot.base->length;
-    }
-    if (!has_floor_edge(shape)) {
-      pot.base.reset();
-      pot.fillet_radius = Length{};
-    }
-    if (shape != Shape::rectangular) pot.corner_radius = Length{};
-    if (shape == Shape::drum && !pot.middle) pot.middle = Section{1.1 * pot.rim.length, 1.1 * pot.rim.length};
-    if (shape != Shape::drum) pot.middle.reset();
-    if (shape == Shape::superellipse && !pot.exponent) pot.exponent = 4;
-    if (shape != Shape::superellipse) pot.exponent.reset();
-    if (shape != Shape::profile) pot.areas.clear();
-  });
+  const Problems problems = editor_.save(tr("shape"), [&](RecordedContainer& record) { take_shape(record.container, shape); });
+  drum_wanted_ = std::ranges::find(problems, "container.middle-missing", &Problem::code) != problems.end();
   for (const Problem& problem : problems) emit book_.told(sentence_text(problem, units_));
   form_->refresh(true);
   refresh();
+  if (drum_wanted_) form_->findChild<QLineEdit*>(QStringLiteral("pots_middle"))->setFocus();
 }
 
 void PotsTab::showEvent(QShowEvent* event) {
@@ -355,6 +362,7 @@ void PotsTab::remove_pot() {
 
 void PotsTab::chosen() {
   gone_->leave();
+  drum_wanted_ = false;
   fresh_->hide();
   book_.end_typing();
   form_->refresh(true);
@@ -367,16 +375,18 @@ void PotsTab::refresh() {
   const auto stored = editor_.record();
   const bool adding = !fresh_->isHidden();
   const bool shown = stored && !adding;
+  if (stored && stored->record.container.shape == Shape::drum) drum_wanted_ = false;
   details_->setVisible(shown || (gone_->is_holding() && !adding));
-  drawing_->show_pot(adding ? (fresh_->pot() ? &*fresh_->pot() : nullptr) : stored ? &stored->record.container : nullptr, units_);
+  drawing_->show_pot(adding ? (fresh_->pot() ? &*fresh_->pot() : nullptr) : stored && !drum_wanted_ ? &stored->record.container : nullptr, units_);
   findChild<PictureTabs*>()->refresh_table();
-  figures_->setVisible(shown);
+  figures_->setVisible(shown && !drum_wanted_);
   if (!shown) return;
   gone_->is_back();
   form_->refresh(false);
-  shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(stored->record.container.shape)));
+  shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(drum_wanted_ ? Shape::drum : stored->record.container.shape)));
   given_away_->setChecked(stored->record.given_away);
   title_->setText(tr("Pot %1: %2").arg(list_->current(), state_of(stored->id.text)));
+  if (drum_wanted_) return;
   const PotGeometry pot(stored->record.container);
   const auto why = explain_holding(pot);
   const auto explained = [&](const char* key) {

@@ -57,6 +57,7 @@ class PotsTab : public QWidget {
   QWidget* details_ = nullptr;
   PotDrawing* drawing_ = nullptr;
   FigurePanel* figures_ = nullptr;
+  bool drum_wanted_ = false;  ///< chosen, and not saved before its diameter at half the depth is typed
   std::map<std::string, std::vector<std::string>> used_;
   std::int64_t used_revision_ = -1;
   UnitSystem units_ = UnitSystem::metric;
