@@ -92,7 +92,8 @@ CREATE INDEX imported_fingerprint ON imported(fingerprint);
 // narrowing by themselves: a record of a material, and what is linked to it, are found without reading the records.
 constexpr const char* narrowing_schema = R"sql(
 DROP INDEX record_by_subject;
-UPDATE record SET subject = coalesce(json_extract(body, '$.sort'), 'event') WHERE kind = 'log-entry' AND body IS NOT NULL;
+UPDATE record SET subject = CASE WHEN json_valid(body) THEN coalesce(json_extract(body, '$.sort'), 'event') ELSE 'event' END
+  WHERE kind = 'log-entry' AND body IS NOT NULL;
 CREATE INDEX record_by_subject ON record(kind, subject, id) WHERE body IS NOT NULL;
 CREATE INDEX log_told ON record(kind, number) WHERE body IS NOT NULL AND kind = 'log-entry' AND subject <> 'bookkeeping';
 DROP INDEX link_from;
