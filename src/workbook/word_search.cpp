@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
 #include "inside.hpp"
@@ -21,28 +22,30 @@ class NumberWalk {
  public:
   NumberWalk(const SQLite::Database& database, const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers = {})
       : handle_(database.getHandle()) {
-    must(sqlite3_prepare_v2(handle_, sql.c_str(), static_cast<int>(sql.size()), &statement_, nullptr));
+    sqlite3_stmt* prepared = nullptr;
+    must(sqlite3_prepare_v2(handle_, sql.c_str(), static_cast<int>(sql.size()), &prepared, nullptr));
+    statement_.reset(prepared);
     int index = 0;
-    for (const std::string& text : texts) must(sqlite3_bind_text(statement_, ++index, text.data(), static_cast<int>(text.size()), SQLITE_TRANSIENT));
-    for (const std::int64_t number : numbers) must(sqlite3_bind_int64(statement_, ++index, number));
+    for (const std::string& text : texts) must(sqlite3_bind_text(prepared, ++index, text.data(), static_cast<int>(text.size()), SQLITE_TRANSIENT));
+    for (const std::int64_t number : numbers) must(sqlite3_bind_int64(prepared, ++index, number));
   }
-  ~NumberWalk() { sqlite3_finalize(statement_); }
-  NumberWalk(const NumberWalk&) = delete;
-  NumberWalk& operator=(const NumberWalk&) = delete;
 
   bool step() {
-    const int code = sqlite3_step(statement_);
+    const int code = sqlite3_step(statement_.get());
     if (code != SQLITE_DONE) must(code == SQLITE_ROW ? SQLITE_OK : code);
     return code == SQLITE_ROW;
   }
-  [[nodiscard]] std::int64_t number() const { return sqlite3_column_int64(statement_, 0); }
+  [[nodiscard]] std::int64_t number() const { return sqlite3_column_int64(statement_.get(), 0); }
 
  private:
+  struct Finalize {
+    void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+  };
   void must(int code) const {
     if (code != SQLITE_OK) throw SQLite::Exception(handle_, code);
   }
   sqlite3* handle_;
-  sqlite3_stmt* statement_ = nullptr;
+  std::unique_ptr<sqlite3_stmt, Finalize> statement_;
 };
 
 std::string key_of(const std::vector<NumberQuery>& narrowings) {
