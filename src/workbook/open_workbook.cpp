@@ -160,7 +160,7 @@ std::vector<RecordLine> OpenWorkbook::list(RecordKind kind, const ListFilter& fi
   return inside_->read([&] {
     if (!match_of(filter.words).empty()) {
       const std::vector<std::int64_t>& numbers = numbers_by_words(*inside_, kind, filter);
-      SQLite::Statement statement(*inside_->database, std::string("SELECT ") + line_columns + " FROM record r WHERE r.number = ?1");
+      SQLite::Statement statement(*inside_->database, std::string("SELECT ") + line_columns + " FROM record r WHERE r.number = ?1 AND r.body IS NOT NULL");
       std::vector<RecordLine> lines;
       for (std::size_t i = filter.offset; i < numbers.size() && lines.size() < filter.limit; ++i) {
         statement.bind(1, numbers[i]);
