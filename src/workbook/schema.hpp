@@ -10,10 +10,6 @@ namespace gritwright {
 /// "GritW" cannot fit four bytes; these spell "Grit".
 inline constexpr std::int32_t workbook_application_id = 0x47726974;
 
-/// The index of the records' words, as the first schema has it.
-inline constexpr const char* words_table =
-    "CREATE VIRTUAL TABLE search USING fts5(words, prefix='1 2 3', tokenize='unicode61 remove_diacritics 2')";
-
 /// One step forward: the statements that turn version `to` - 1 into `to`.
 struct Migration {
   int to;

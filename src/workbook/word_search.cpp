@@ -1,5 +1,6 @@
 #include "word_search.hpp"
 
+#include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <sqlite3.h>
 
@@ -96,7 +97,8 @@ const WordSearch::Narrowed& WordSearch::narrowed_to(const std::vector<NumberQuer
 
 void WordSearch::index_words(Narrowed& narrowed) const {
   narrowed.words = std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX);
-  narrowed.words->exec(words_table);
+  // Made by the workbook's own statement, so that both take words apart alike.
+  narrowed.words->exec(inside_->database->execAndGet("SELECT sql FROM sqlite_master WHERE name = 'search'").getString());
   narrowed.words->exec("BEGIN");
   SQLite::Statement insert(*narrowed.words, "INSERT INTO search(rowid, words) VALUES (?1, ?2)");
   SQLite::Statement words(*inside_->database, "SELECT words FROM search WHERE rowid = ?1");
