@@ -28,8 +28,11 @@ constexpr std::array words_of_grain{
     WordOf{GrainWord::compost, "compost"},    WordOf{GrainWord::compost, "kompost"},     WordOf{GrainWord::compost, "terreau"},
     WordOf{GrainWord::compost, "堆肥"},       WordOf{GrainWord::compost, "腐葉土"},      WordOf{GrainWord::soft_clay, "akadama"},
     WordOf{GrainWord::soft_clay, "kanuma"},   WordOf{GrainWord::soft_clay, "赤玉"},      WordOf{GrainWord::soft_clay, "鹿沼"},
-    WordOf{GrainWord::vermiculite, "vermic"}, WordOf{GrainWord::vermiculite, "バーミキュライト"},
+    WordOf{GrainWord::vermiculite, "vermicul"}, WordOf{GrainWord::vermiculite, "バーミキュライト"},
     WordOf{GrainWord::perlite, "perlit"},     WordOf{GrainWord::perlite, "パーライト"}};
+
+/// They say that there is none of it.
+constexpr std::array<std::string_view, 8> without_peat{"peat-free", "peat free", "peatfree", "torffrei", "ohne torf", "sans tourbe", "sin turba", "ピートフリー"};
 
 /// Small letters without accents, for the accents of Western Europe; every other sign stays as it is.
 std::string plain_letters(std::string_view text) {
@@ -54,7 +57,9 @@ std::string plain_letters(std::string_view text) {
 }  // namespace
 
 bool speaks_of(std::string_view name, GrainWord grain) {
-  const std::string letters = plain_letters(name);
+  std::string letters = plain_letters(name);
+  for (const std::string_view absent : without_peat)
+    for (std::size_t at = letters.find(absent); at != std::string::npos; at = letters.find(absent, at)) letters.replace(at, absent.size(), 1, ' ');
   return std::ranges::any_of(words_of_grain, [&](const WordOf& each) { return each.grain == grain && letters.find(each.word) != std::string::npos; });
 }
 

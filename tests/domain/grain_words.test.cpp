@@ -25,3 +25,18 @@ TEST_CASE("Stone is none of the grains that ask for a caution by name", "[grain_
       CHECK_FALSE(speaks_of(name, grain));
     }
 }
+
+TEST_CASE("Vermicompost is compost and no vermiculite, and what is free of peat is no peat", "[grain_words][regression]") {
+  for (const char* name : {"vermicompost", "Vermikompost", "Wurmhumus (Vermicompost)"}) {
+    INFO(name);
+    CHECK(speaks_of(name, GrainWord::compost));
+    CHECK_FALSE(speaks_of(name, GrainWord::vermiculite));
+  }
+  for (const char* name : {"peat-free compost", "Peat Free", "torffreie Erde", "Erde ohne Torf", "terreau sans tourbe", "sustrato sin turba", "ピートフリー培土"}) {
+    INFO(name);
+    CHECK_FALSE(speaks_of(name, GrainWord::peat));
+  }
+  CHECK(speaks_of("peat-free compost", GrainWord::compost));
+  CHECK(speaks_of("terreau sans tourbe", GrainWord::compost));
+  CHECK(speaks_of("torffreie Erde, Weißtorf", GrainWord::peat));
+}
