@@ -142,8 +142,9 @@ class TouchTest {
         // The line that touches the outline goes out as the outline's lengths grow under the place where it touches.
         const Outline above = space.outlines().at(height + step);
         const double to_curve = wall->depth_cm + outline.inset_cm;
-        lean = (wall->right * (p.x + to_curve * wall->right) * (above.half_length_cm / outline.half_length_cm - 1) +
-                wall->back * (p.y + to_curve * wall->back) * (above.half_width_cm / outline.half_width_cm - 1) -
+        const auto growth = [](double half_above_cm, double half_cm) { return half_cm > 0 ? half_above_cm / half_cm - 1 : 0.0; };
+        lean = (wall->right * (p.x + to_curve * wall->right) * growth(above.half_length_cm, outline.half_length_cm) +
+                wall->back * (p.y + to_curve * wall->back) * growth(above.half_width_cm, outline.half_width_cm) -
                 (above.inset_cm - outline.inset_cm)) / step;
       }
       const double norm = std::sqrt(1 + lean * lean);
