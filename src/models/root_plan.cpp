@@ -175,8 +175,9 @@ class Planner {
 
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
     WorkedPlan worked = described(name, climb, space);
+    const Cutting cut = cutting(ground_, space, climb.at);
     std::optional<CountedPoints> only_now;
-    if (!climb.counted) only_now = count(ground_, cutting(ground_, space, climb.at));
+    if (!climb.counted) only_now = count(ground_, cut);
     const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
     take(worked, counted);
     if (climb.at.rise_cm > 0) {
@@ -184,7 +185,7 @@ class Planner {
       for (const Point3& p : climb.at.remaining.corners())
         if (p.z > space.highest_cm()) over = std::max(over, p.z - space.soil_cm(p.x, p.y));
       worked.shoulder = depth_cm(over);
-      if (!name.empty()) worked.sphagnum = pot_ml(shoulder_sphagnum_cm3(ground_, space, cutting(ground_, space, climb.at), counted.shares));
+      if (!name.empty()) worked.sphagnum = pot_ml(shoulder_sphagnum_cm3(ground_, space, cut, counted.shares));
     }
     if (pot != nullptr) {
       worked.other_pot = plan_.free_pots[pot->index].name;
@@ -193,7 +194,7 @@ class Planner {
     }
     // Without its ground a root mass takes up next to nothing; how much is not known.
     if (plan_.bare_root) worked.kept_under_soil = PotVolume{};
-    if (!name.empty() && !plan_.bare_root) slice(worked, cutting(ground_, space, climb.at), space.highest_cm());
+    if (!name.empty() && !plan_.bare_root) slice(worked, cut, space.highest_cm());
     worked.fill = main_mix(space, worked.kept_under_soil, plan_.displaced);
     worked.cautions = cautions_for(plan_, worked, space, ground_);
     return worked;
