@@ -1,7 +1,6 @@
 #include <SQLiteCpp/Database.h>
 
 #include <algorithm>
-#include <string>
 
 #include "gritwright/workbook/backups.hpp"
 #include "gritwright/workbook/search.hpp"
@@ -134,22 +133,19 @@ TEST_CASE("A log entry that can't be read does not keep a workbook of the second
   const Folder folder;
   Hand hand;
   std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_2.gritwright", folder.file());
-  const std::string broken = R"({"format":"gritwright/log-entry/1","da)";
   {
     SQLite::Database database(folder.file().string(), SQLite::OPEN_READWRITE);
-    REQUIRE(database.exec("UPDATE record SET body = '" + broken + "' WHERE kind = 'log-entry' AND id = 'L-02'") == 1);
+    REQUIRE(database.exec("UPDATE record SET body = substr(body, 1, 38) WHERE kind = 'log-entry' AND id = 'L-02'") == 1);
   }
   ListFilter told;
   told.without_small = true;
-  {
-    const OpenWorkbook workbook = opened(folder.file(), hand.options());
-    const Problems problems = check_content(workbook);
-    REQUIRE(problems.size() == 1);
-    CHECK(problems.front().code == "workbook.record-unreadable");
-    CHECK(workbook.count(RecordKind::log_entry) == 4);
-    CHECK(workbook.count(RecordKind::log_entry, told) == 2);  // what can't be read is not taken for a small change
-  }
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
   CHECK(schema_of(folder.file()) > 2);
+  const Problems problems = check_content(workbook);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().code == "workbook.record-unreadable");
+  CHECK(workbook.count(RecordKind::log_entry) == 4);
+  CHECK(workbook.count(RecordKind::log_entry, told) == 2);  // what can't be read is not taken for a small change
   SQLite::Database database(folder.file().string(), SQLite::OPEN_READONLY);
-  CHECK(database.execAndGet("SELECT body FROM record WHERE kind = 'log-entry' AND id = 'L-02'").getString() == broken);
+  CHECK(database.execAndGet("SELECT length(body) FROM record WHERE kind = 'log-entry' AND id = 'L-02'").getInt() == 38);
 }
