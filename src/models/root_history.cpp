@@ -1,6 +1,7 @@
 #include "gritwright/models/root_history.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 #include <utility>
@@ -17,6 +18,14 @@ Point3 base_of(const RootMassPlan& plan, const RootBlockBody& block) {
   if (!plan.trunk_base) return {0, 0, block.height_cm()};
   return {in_cm(plan.trunk_base->right), in_cm(plan.trunk_base->back), in_cm(plan.trunk_base->up)};
 }
+
+/// What is written down for life has no noise of reckoning in it: "-8.9e-16 cm" is no length that was measured, and a record refuses it.
+double as_written(double value) {
+  constexpr double finest = 1e-7;
+  return std::round(value / finest) * finest + 0.0;
+}
+Length as_written(Length length) { return length_cm(as_written(in_cm(length))); }
+Angle as_written(Angle angle) { return angle_deg(as_written(in_deg(angle))); }
 
 /// Cells of one level as rectangles {right from, to, back from, to}: runs, each joined to the same run of the row before.
 using Rectangle = std::array<int, 4>;
@@ -55,8 +64,8 @@ std::vector<TreeBox> joined_boxes(const RootBlockBody& block, const std::vector<
   std::vector<TreeBox> boxes;
   std::map<Rectangle, std::pair<int, int>> open;  // with its levels, from and to
   const auto close = [&](const Rectangle& rectangle, const std::pair<int, int>& up) {
-    const auto right = [&](int cell) { return length_cm(-block.length_cm() / 2 + cell * cell_cm); };
-    const auto back = [&](int cell) { return length_cm(-block.width_cm() / 2 + cell * cell_cm); };
+    const auto right = [&](int cell) { return as_written(length_cm(-block.length_cm() / 2 + cell * cell_cm)); };
+    const auto back = [&](int cell) { return as_written(length_cm(-block.width_cm() / 2 + cell * cell_cm)); };
     boxes.push_back({right(rectangle[0]), right(rectangle[1]), back(rectangle[2]), back(rectangle[3]), length_cm(up.first * cell_cm), length_cm(up.second * cell_cm)});
   };
   for (auto& [up, level] : levels) {
@@ -77,28 +86,28 @@ std::vector<TreeBox> joined_boxes(const RootBlockBody& block, const std::vector<
 }  // namespace
 
 TrunkBase trunk_base_after(const RootMassPlan& plan, const WorkedPlan& worked) {
-  if (worked.fits) return {worked.right, worked.back, worked.trunk_base.quantity()};
+  if (worked.fits) return {as_written(worked.right), as_written(worked.back), as_written(worked.trunk_base.quantity())};
   const Point3 base = base_of(plan, RootBlockBody(plan.block));
-  return {length_cm(base.x), length_cm(base.y), length_cm(base.z)};
+  return {as_written(length_cm(base.x)), as_written(length_cm(base.y)), as_written(length_cm(base.z))};
 }
 
 Repotting repotting_by(const RootMassPlan& plan, const WorkedPlan& worked) {
   Repotting done;
   done.plan_name = worked.name;
-  done.removed_share = RemovedShare(worked.removed_share);
+  done.removed_share = RemovedShare(as_written(worked.removed_share));
   done.bare_rooted = plan.bare_root;
-  for (const PlannedCut& cut : worked.cuts) done.cut.push_back({face_name(cut.face), cut.depth});
-  for (const CombedFace& combed : worked.combed) done.combed.push_back({face_name(combed.face), combed.depth});
+  for (const PlannedCut& cut : worked.cuts) done.cut.push_back({face_name(cut.face), as_written(cut.depth)});
+  for (const CombedFace& combed : worked.combed) done.combed.push_back({face_name(combed.face), as_written(combed.depth)});
   if (plan.bare_root) return done;
-  done.untouched_share = UntouchedShare(worked.untouched_share);
+  done.untouched_share = UntouchedShare(as_written(worked.untouched_share));
   if (worked.untouched.empty()) return done;
   const RootBlockBody block(plan.block);
   const Point3 base = base_of(plan, block);
-  UntouchedPart part{length_cm(base.x), length_cm(base.y), length_cm(base.z), {}, {}, {}, joined_boxes(block, worked.untouched)};
+  UntouchedPart part{as_written(length_cm(base.x)), as_written(length_cm(base.y)), as_written(length_cm(base.z)), {}, {}, {}, joined_boxes(block, worked.untouched)};
   if (worked.fits) {
-    part.turn = worked.turn;
-    part.tip = worked.tip;
-    part.tip_toward = worked.tip_toward;
+    part.turn = as_written(worked.turn);
+    part.tip = as_written(worked.tip);
+    part.tip_toward = as_written(worked.tip_toward);
   }
   done.untouched = std::move(part);
   return done;
