@@ -1,4 +1,5 @@
 // What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
+#include <QStatusBar>
 #include <catch2/catch.hpp>
 #include <map>
 
@@ -102,6 +103,20 @@ TEST_CASE("A plan corrected after the tick stands in the history with its cuts, 
   open.trigger("action_record_undo");
   CHECK(open.tree(open.id) == ticked);
   CHECK(open.day().trees.front().done_plan == "A");
+}
+
+TEST_CASE("A note corrected after the tick changes nothing else of the history, and no stock", "[day_page][regression]") {
+  PlannedPineOnDay open;
+  open.trigger("action_day_tick");
+  Tree expected = open.tree(open.id);
+  REQUIRE(expected.repottings.back().removed_share);
+  const auto stock = stock_g(open.book());
+  // The day counts on other litres since.
+  open.type_into("day_spill", QStringLiteral("20"));
+  expected.repottings.back().note = "a root was torn";
+  open.write(0, DayTreesModel::note, QStringLiteral("a root was torn"));
+  CHECK(open.tree(open.id) == expected);
+  check_same(stock_g(open.book()), stock);
 }
 
 TEST_CASE("Litres corrected after the tick change history and stock by the difference, in one step", "[day_page]") {
@@ -280,6 +295,7 @@ TEST_CASE("Grain that lies in several bags of one material leaves them in their 
   const auto before = stock_g(open.book());
   open.write(0, DayTreesModel::used, QStringLiteral("5"));
   open.trigger("action_day_tick");
+  INFO(open.window.statusBar()->currentMessage().toStdString());
   REQUIRE(open.day().trees.front().done);
   const auto after = stock_g(open.book());
   // One grain alone does not shrink: 5 L poured in are 5 L of the bags, 100 g each; the first gives its one litre.

@@ -317,7 +317,7 @@ class Ticking {
     return true;
   }
 
-  /// The row as it shall be; its mix stays. False where its history is gone.
+  /// The row as it shall be; its mix stays. False where its history is gone, or the plan it is to have followed can't be worked out.
   bool correct(std::size_t row, DayTree wanted) {
     const auto place = place_of(row);
     const DayTree was = now_.trees[row];
@@ -327,18 +327,31 @@ class Ticking {
     const auto done = repotting_on(tree, now_.day, was.mix);
     if (done == tree.repottings.end()) return false;
     const Repotting before = *done;
-    tree.repottings.erase(done);
-    if (before.removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook_, catalogue_, was), before);
+    const bool newest = std::next(done) == tree.repottings.end();
     wanted.done = true;
     if (wanted.done_plan.empty()) wanted.done_plan = wanted.plan_name;
     now_.trees[row] = wanted;
     const MixedVolume used_before = litres_taken(workbook_, was, now_.day);
-    const MixedVolume used = litres_of(wanted, place->index);
-    std::vector<RecordRef> grain = before.grain;
-    const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
-    if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, in_l(used_before), more_l, grain);
-    Repotting repotting = write_history(tree, wanted, used, std::move(grain));
-    repotting.due = before.due;
+    Repotting repotting = before;
+    MixedVolume used = used_before;
+    if (wanted.plan == was.plan && wanted.done_plan == was.done_plan && wanted.container == was.container && wanted.used == was.used) {
+      // What was done stays as it was written down: the day's plan and litres may be others by now.
+      repotting.note = wanted.note;
+      tree.repottings.erase(done);
+    } else {
+      if (wanted.plan && !carried_out(workbook_, catalogue_, wanted)) return false;
+      const auto trunk_base_now = tree.trunk_base;
+      tree.repottings.erase(done);
+      if (before.removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook_, catalogue_, was), before);
+      used = litres_of(wanted, place->index);
+      std::vector<RecordRef> grain = before.grain;
+      const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
+      if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, in_l(used_before), more_l, grain);
+      repotting = write_history(tree, wanted, used, std::move(grain));
+      repotting.due = before.due;
+      // A later repotting moved it on.
+      if (!newest) tree.trunk_base = trunk_base_now;
+    }
     LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
     entry.text = TickText::tr("Corrected: %1").arg(to_qt(entry.text)).toStdString();
     booking_.log(std::move(entry));
