@@ -68,14 +68,6 @@ class DayGrain {
     return grain;
   }
 
-  /// Back to the bag, to be taken again.
-  void put_back(const RecordRef& holder, Mass mass) {
-    const auto at = std::ranges::find(ground_.shelf, holder);
-    if (at == ground_.shelf.end()) return;
-    const auto supply = static_cast<std::size_t>(at - ground_.shelf.begin());
-    if (const auto density = ground_.plan.shelf[supply].bulk_density) taken_l_[supply] -= in_l(loose_volume(mass, *density));
-  }
-
  private:
   /// False where the day counts on no bag for it. `density` stands in where a bag's own is not known.
   bool take_component(const std::string& name, LooseVolume ready, const std::optional<BulkDensity>& density, std::vector<RawGrain>& grain) {
@@ -149,12 +141,6 @@ class DayBooking {
   void use(const RawGrain& grain, const std::string& note) {
     take_in(grain.holder);
     entry(grain.holder, StockReason::used, grain.raw * grain.density * -1.0, note, grain.raw, grain.density);
-  }
-
-  /// More or less of a bag than was booked before.
-  void correct(const RecordRef& holder, Mass mass, const std::string& note) {
-    if (mass < Mass{}) take_in(holder);
-    entry(holder, mass < Mass{} ? StockReason::used : StockReason::returned, mass, note);
   }
 
   template <class R>
@@ -346,7 +332,7 @@ class Ticking {
       used = litres_of(wanted, place->index);
       std::vector<RecordRef> grain = before.grain;
       const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
-      if (std::abs(more_l) > no_litres) book_anew(place->mix, was.tree.text, in_l(used_before), more_l, grain);
+      if (std::abs(more_l) > no_litres) book_difference(place->mix, was.tree.text, in_l(used_before), more_l, grain);
       repotting = write_history(tree, wanted, used, std::move(grain));
       repotting.due = before.due;
       // A later repotting moved it on.
@@ -402,22 +388,14 @@ class Ticking {
     }
   }
 
-  /// Takes a tree's mix back and takes it again; the ledger has what is more or less of each bag, and `stands_in` the bags it now is of.
-  void book_anew(std::size_t mix, const std::string& tree, double before_l, double more_l, std::vector<RecordRef>& stands_in) {
-    std::map<RecordRef, Mass> back = booked_under(workbook_, day_.id, tree);
-    // A tree that was filled from a tub has nothing booked of its own.
-    const MixedVolume litres = mixed_l(std::max(0.0, (back.empty() ? 0 : before_l) + more_l));
-    for (const auto& [holder, mass] : back) {
-      shelf_.put_back(holder, mass);
-      std::erase(stands_in, holder);
-    }
-    for (const RawGrain& each : shelf_.take(mix, litres)) {
-      if (std::ranges::find(stands_in, each.holder) == stands_in.end()) stands_in.push_back(each.holder);
-      back[each.holder] -= each.raw * each.density;
-    }
-    for (const auto& [holder, mass] : back) {
-      constexpr double no_grain_g = 1e-6;
-      if (std::abs(in_g(mass)) > no_grain_g) booking_.correct(holder, mass, tree);
+  /// Books what a tree took more; what it took less goes back to its bags, to each its share. A tree that was filled from a tub alone has
+  /// nothing booked of its own to give back.
+  void book_difference(std::size_t mix, const std::string& tree, double before_l, double more_l, std::vector<RecordRef>& stands_in) {
+    if (more_l > 0) return book(shelf_.take(mix, mixed_l(more_l)), tree, stands_in);
+    constexpr double no_grain_g = 1e-6;
+    const double share = std::min(1.0, -more_l / before_l);
+    for (const auto& [holder, mass] : booked_under(workbook_, day_.id, tree)) {
+      if (in_g(mass * share) > no_grain_g) booking_.entry(holder, StockReason::returned, mass * share, tree);
     }
   }
 
