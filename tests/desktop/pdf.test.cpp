@@ -185,7 +185,7 @@ TEST_CASE("Long names of trees, mixes and grain are whole on batch cards, and so
     for (const QImage& page : pages) check_look(page, 12);
     Printed sheet;
     REQUIRE(write_pdf(day_sheet(day, answer, UnitSystem::metric), sheet.file, paper));
-    for (const char* word : {"fibred", "shaded", "nursery", "wrung"}) {
+    for (const char* word : {"sphagnum", "shaded", "nursery", "wrung"}) {
       INFO(word);
       CHECK(sheet.flowing_text().contains(QLatin1String(word)));
     }
