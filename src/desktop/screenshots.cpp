@@ -155,7 +155,7 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
     shoot("plan");
     RootPlanTab& plans = window.record_pages()->trees().plans();
     auto* pictures = window.findChild<QTabWidget*>(QStringLiteral("plan_pictures"));
-    plans.list().show_record(QStringLiteral("RP-01"));  // the invented nursery's plan that fits
+    plans.list().show_record(QStringLiteral("RP-01"));
     plans.desk().job().wait();
     shoot("plan_fits");
     pictures->setCurrentIndex(1);
