@@ -40,6 +40,12 @@ class WindowTestRun : public Catch::TestEventListenerBase {
     std::cout << "locale " << std::setlocale(LC_ALL, nullptr) << ", seed " << m_config->rngSeed() << '\n';
   }
 
+  // What one test chose of units or paper is not another's: the order is random.
+  void testCaseStarting(const Catch::TestCaseInfo& test) override {
+    TestEventListenerBase::testCaseStarting(test);
+    QSettings().clear();
+  }
+
   void testRunEnded(const Catch::TestRunStats& stats) override {
     TestEventListenerBase::testRunEnded(stats);
     application_.reset();
