@@ -85,7 +85,7 @@ Json purchases_json(const std::vector<GrainToBuy>& buy) {
                     {"typical", purchase.typical_yield},
                     {"bag_l", litres(purchase.bag_volume)},
                     {"cost", purchase.cost ? Json(purchase.cost->amount) : Json(nullptr)},
-                    {"currency", purchase.cost ? Json(purchase.cost->currency) : Json(nullptr)},
+                    {"currency", purchase.cost && !purchase.cost->currency.empty() ? Json(purchase.cost->currency) : Json(nullptr)},
                     {"left_over_l", litres(purchase.left_over)}});
   return list;
 }

@@ -170,7 +170,7 @@ class Grade final : public Verb {
       verdicts.push_back(judge(analysis->grading, snapped(band, sieves), {}, {}, packing.of, lost_share(*analysis)));
     const bool litres_told = std::ranges::any_of(verdicts, [](const auto& verdict) { return verdict.value && verdict.value->kept; });
     std::optional<LaboratoryFigures> laboratory;
-    if (options.laboratory) laboratory = laboratory_figures(analysis->grading);
+    if (options.laboratory) laboratory = laboratory_figures(analysis->grading, analysis->pan);
     Notes notes = analysis->notes;
     for (const auto& verdict : verdicts) append(notes, verdict.notes);
     if (litres_told) append(notes, packing.notes);

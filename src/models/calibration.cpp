@@ -8,6 +8,8 @@
 #include <limits>
 #include <numbers>
 
+#include "gritwright/models/normal_scores.hpp"
+#include "gritwright/models/range.hpp"
 #include "gritwright/models/retention.hpp"
 
 namespace gritwright {
@@ -440,32 +442,27 @@ RetentionConstants constants_at(const CalibratedBelief& belief, const RetentionS
 }
 
 ConstantsRange constants_range(const CalibratedBelief& belief, const RetentionSpread& spread) {
-  // Over w and f within each k, a grid of scores of equal weight; its quantiles are good to a hundredth of the range.
-  constexpr int steps = 40;
-  const auto score_of = [](int step) { return -std::numbers::sqrt2 * boost::math::erfc_inv(2 * (step + 0.5) / steps); };
+  const SampleSize size;
+  constexpr std::size_t axes = 3;
+  std::vector<double> scores(axes * size.draws);
+  NormalScores(axes, size.seed).fill(0, scores);
   std::vector<double> k, grain_fill, flooded_fill;
-  for (int i = 0; i < steps; ++i) {
-    for (int j = 0; j < steps; ++j) {
-      // A third row of scores, shifted from one pair to the next, spreads f over all pairs.
-      const RetentionConstants at = constants_at(belief, spread, {score_of(i), score_of(j), score_of((7 * i + 11 * j) % steps), 0});
-      k.push_back(at.k_cm_mm);
-      grain_fill.push_back(at.grain_fill);
-      flooded_fill.push_back(at.flooded_fill);
-    }
+  for (std::size_t i = 0; i < size.draws; ++i) {
+    const double* const of = scores.data() + axes * i;
+    const RetentionConstants at = constants_at(belief, spread, {of[0], of[1], of[2], 0});
+    k.push_back(at.k_cm_mm);
+    grain_fill.push_back(at.grain_fill);
+    flooded_fill.push_back(at.flooded_fill);
   }
-  const auto quantile = [](std::vector<double>& values, double share) {
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size()));
-    std::ranges::nth_element(values, at);
-    return *at;
-  };
-  const auto row = [&](double share) {
+  const Range of_k = range_of(k), of_grain_fill = range_of(grain_fill), of_flooded_fill = range_of(flooded_fill);
+  const auto row = [&](double Range::*share) {
     RetentionConstants constants = belief.constants;
-    constants.k_cm_mm = quantile(k, share);
-    constants.grain_fill = quantile(grain_fill, share);
-    constants.flooded_fill = quantile(flooded_fill, share);
+    constants.k_cm_mm = of_k.*share;
+    constants.grain_fill = of_grain_fill.*share;
+    constants.flooded_fill = of_flooded_fill.*share;
     return constants;
   };
-  return {row(0.05), row(0.5), row(0.95)};
+  return {row(&Range::low), row(&Range::median), row(&Range::high)};
 }
 
 std::optional<Calibration> calibrate(const Mix& mix, const MixState& state, std::span<const CalibrationTest> tests,

@@ -61,7 +61,7 @@ double GrainShelf::take_from(std::size_t index, const GrainLitres& need, double 
   row.taken_l += raw_l;
   if (row.free_l) *row.free_l -= raw_l;
   GrainTaken taken{index, need.name, loose_l(raw_l), loose_l(raw_l * yield.value()), {}, typical, {}};
-  if (!row.supply->screened) taken.yield = yield;
+  if (!row.supply->screened && !used_unscreened(row.supply->material)) taken.yield = yield;
   if (row.supply->bulk_density) taken.dry_mass = loose_l(raw_l) * *row.supply->bulk_density;
   taken_.push_back(std::move(taken));
   return raw_l * yield.value();
@@ -72,8 +72,8 @@ GrainToBuy& GrainShelf::purchase_of(const std::string& material, const std::vect
   if (known != buy_.end()) return *known;
   GrainToBuy purchase;
   purchase.material = material;
-  purchase.yield = typical_yield;
-  purchase.typical_yield = true;
+  purchase.typical_yield = !used_unscreened(material);
+  purchase.yield = purchase.typical_yield ? typical_yield : ScreenYield(1);
   const auto learn_from = [&](const Row& row) {
     if (row.supply->bag_volume) purchase.bag_volume = row.supply->bag_volume;
     if (row.supply->price) purchase.bag_price = row.supply->price;

@@ -16,7 +16,7 @@ constexpr std::array fineness_sieves_mm{0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9
 bool same_sieve(double a_mm, double b_mm) { return std::abs(a_mm - b_mm) <= 1e-6 * b_mm; }
 
 /// FM = sum of cumulative percent retained on the listed sieves / 100.
-void fineness(const Grading& grading, LaboratoryFigures& figures) {
+void fineness(const Grading& grading, MassShare pan, LaboratoryFigures& figures) {
   const GradingPoint& finest = grading.points.front();
   const GradingPoint& coarsest = grading.points.back();
   const GradingCurve curve(grading);
@@ -26,9 +26,9 @@ void fineness(const Grading& grading, LaboratoryFigures& figures) {
     if (used != grading.points.end()) {
       modulus += 1 - used->passing.value();
     } else if (aperture_mm(mm) < finest.aperture) {
-      if (finest.passing.value() > 0) {
+      if (pan.value() > 0) {
         figures.notes.push_back({"laboratory.fineness-needs-finer-sieve", Level::note, "fineness_modulus",
-                                 {{"aperture_mm", mm}, {"percent", in_percent(finest.passing)}, {"finest_mm", in_mm(finest.aperture)}}});
+                                 {{"aperture_mm", mm}, {"percent", pan.value() * 100}, {"finest_mm", in_mm(finest.aperture)}}});
         return;
       }
       modulus += 1;
@@ -73,14 +73,14 @@ void folk_and_ward(const Grading& grading, LaboratoryFigures& figures) {
 
 double phi_of(Aperture size) { return -std::log2(in_mm(size)); }
 
-LaboratoryFigures laboratory_figures(const Grading& grading) {
+LaboratoryFigures laboratory_figures(const Grading& grading, std::optional<MassShare> pan) {
   LaboratoryFigures figures;
   if (grading.points.empty()) return figures;
   const auto d10 = percentile(grading, 10);
   const auto d30 = percentile(grading, 30);
   const auto d60 = percentile(grading, 60);
   if (d10 && d30 && d60) figures.curvature = (*d30 / *d10) * (*d30 / *d60);
-  fineness(grading, figures);
+  fineness(grading, pan.value_or(MassShare(grading.points.front().passing.value())), figures);
   folk_and_ward(grading, figures);
   if (!figures.curvature || !figures.median_phi || !figures.mean_phi || !figures.sorting_phi || !figures.skewness || !figures.kurtosis) {
     figures.notes.push_back({"laboratory.outside-sieves", Level::note, "", {}});

@@ -19,7 +19,7 @@ constexpr double lightest_solid_g_l = 300;
 constexpr double heaviest_solid_g_l = 2950;
 // Parts that add up to nearly 100 were probably meant as percent.
 constexpr double near_hundred = 5;
-// A component alone neither shrinks nor swells but for the last bits.
+// Equal grains neither shrink nor swell but for the last bits.
 constexpr double state_rounding = 1e-9;
 
 bool speaks_of_any(const Component& component, std::initializer_list<GrainWord> grains) {
@@ -200,7 +200,8 @@ class Blend {
     const double settled_phi = phi / (1 - settling);
     if (settled_phi >= 1)
       return problem_at("mix.settling-beyond-voids", "/settling", {{"percent", settling * 100}, {"most_percent", (1 - phi) * 100}});
-    state_.shrinkage = Shrinkage(1 - envelope_l_ / phi / loose_l_);
+    const bool alone = std::ranges::count_if(parts_, [](const Part& part) { return part.loose_l > 0; }) == 1;
+    state_.shrinkage = Shrinkage(alone ? 0 : 1 - envelope_l_ / phi / loose_l_);
     state_.poured = packed_at(phi);
     state_.settled = packed_at(settled_phi);
     if (state_.shrinkage->value() < -state_rounding)

@@ -1,14 +1,19 @@
 #include <array>
+#include <string_view>
 
+#include "gritwright/domain/grain_words.hpp"
 #include "gritwright/models/day_litres.hpp"
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/screening.hpp"
 
 namespace gritwright {
 
+bool used_unscreened(std::string_view grain) { return speaks_of(grain, GrainWord::moss); }
+
 std::optional<ScreenYield> known_yield(const GrainSupply& supply) {
   if (supply.screened) return ScreenYield(1);
   if (supply.yield) return supply.yield;
+  if (used_unscreened(supply.material)) return ScreenYield(1);
   if (!supply.grading || !supply.keeps) return std::nullopt;
   const FractionPacking packing = fraction_packing(*supply.grading, supply.bulk_density, supply.particle_density);
   const std::array openings{supply.keeps->from, supply.keeps->to};

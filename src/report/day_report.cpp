@@ -64,7 +64,7 @@ std::string batches_text(const std::vector<MixOfDay>& mixes, UnitSystem units) {
       const TubBatch& batch = mix.batches->batches[b];
       std::vector<std::string> row{fmt::format("batch {} of {}", b + 1, mix.batches->batches.size())};
       for (std::size_t k = 0; k < batch.loose.size(); ++k)
-        row.push_back(batch.scoops.empty() ? loose_text(batch.loose[k], units) : fmt::format("{} scoops", batch.scoops[k]));
+        row.push_back(batch.scoops.empty() ? loose_text(batch.loose[k], units) : batch.scoops[k] == 1 ? "1 scoop" : fmt::format("{} scoops", batch.scoops[k]));
       row.push_back(mixed_text(batch.made, units));
       rows.push_back(std::move(row));
     }

@@ -95,6 +95,19 @@ TEST_CASE("With the water in the grains known one capacity gives k by bisection"
   }
 }
 
+TEST_CASE("What a test says nothing about keeps the range it is believed to have", "[calibration][law]") {
+  Mix mix = check_mix();
+  mix.components.front().grain.water_absorption = WaterAbsorption(0.35 * 1000 / 1200);
+  const auto water = mix_in_column(state_of(mix), {}, depth_cm(6));
+  const Calibration fitted = fit(mix, {measured_at(6, water->container_capacity.value(), water->theta_0.value())});
+  REQUIRE(fitted.belief);
+  const ConstantsRange range = constants_range(*fitted.belief);
+  // With the absorption known no open share is left to fill: .7 -+ 1.6449 . .15.
+  CHECK_THAT(range.low.grain_fill, WithinAbs(0.4533, 0.002));
+  CHECK_THAT(range.median.grain_fill, WithinAbs(0.7, 0.002));
+  CHECK_THAT(range.high.grain_fill, WithinAbs(0.9467, 0.002));
+}
+
 TEST_CASE("The flooded weight gives f back", "[calibration][law]") {
   Mix mix = check_mix();
   mix.components.front().grain.water_absorption = WaterAbsorption(0.35 * 1000 / 1200);

@@ -212,6 +212,21 @@ TEST_CASE("A bag without a measured yield is taken at the typical one, and that 
   CHECK(note_of(answer->notes, "day.typical-yield")->where == "K-07");
 }
 
+TEST_CASE("A batch that has to do without a grain of its recipe says so", "[day_litres]") {
+  PlannedDay day;
+  // 1.7 : 3 : .5 in a tub of 3 L by scoops of .4 L: 1 + 2 + 0 is nearer than any batch that holds all three, and 9.6 points off.
+  day.mixes.push_back(mix_of("m", {grain("a", 1.7, 500, 950, 2400, 6), grain("b", 3, 700, 1300, 2500, 2), grain("c", 0.5, 300, 600, 2300, 3)}));
+  day.trees = {tree_of("t", "m", 4800)};
+  day.tub = loose_l(3);
+  day.scoop = loose_l(0.4);
+  const auto answer = work_out(day);
+  REQUIRE(answer);
+  const auto& batches = answer->mixes.front().batches->batches;
+  REQUIRE(std::ranges::any_of(batches, [](const TubBatch& batch) { return batch.scoops.back() == 0; }));
+  REQUIRE(note_of(answer->notes, "day.batch-off-recipe") != nullptr);
+  CHECK(note_of(answer->notes, "day.batch-off-recipe")->where == "m");
+}
+
 TEST_CASE("A bag's own grading gives its yield through real screens", "[day_litres]") {
   GrainSupply supply = bag_of("K-07", "g", 100);
   supply.yield.reset();
@@ -345,6 +360,11 @@ TEST_CASE("Layers stand with their litres at each tree, and the totals, the shel
     INFO(material);
     CHECK(std::ranges::find(answer->buy, material, &GrainToBuy::material) != answer->buy.end());
   }
+  // Moss is torn, not screened: what is short is what is bought.
+  const auto moss = std::ranges::find(answer->buy, "sphagnum", &GrainToBuy::material);
+  REQUIRE(moss != answer->buy.end());
+  CHECK_THAT(in_l(moss->raw), WithinAbs(1, 1e-9));
+  CHECK_FALSE(moss->typical_yield);
 }
 
 TEST_CASE("A full pot is mix with its water, root mass, tree and pot, and what was not weighed makes it at least that", "[day_litres]") {

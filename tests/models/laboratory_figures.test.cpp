@@ -61,6 +61,14 @@ TEST_CASE("The fineness modulus is not defined when dust is finer than the fines
   CHECK_THAT(shut.fineness_modulus.value(), WithinAbs(5, 1e-9));
 }
 
+TEST_CASE("The pan, not what was lost, decides whether a finer sieve is missing", "[laboratory_figures][law]") {
+  const Grading lost_some = laboratory_grading({{2, 0.1}, {4, 100}});
+  // Four listed sieves below 2 mm hold all; 2.36 mm is read off the curve.
+  const double passing_2_36 = 0.001 + 0.999 * std::log(2.36 / 2) / std::log(2.0);
+  CHECK_THAT(laboratory_figures(lost_some, MassShare(0)).fineness_modulus.value(), WithinAbs(4 + 1 - passing_2_36, 1e-9));
+  CHECK_FALSE(laboratory_figures(laboratory_grading({{2, 0}, {4, 100}}), MassShare(0.003)).fineness_modulus);
+}
+
 // Folk, Petrology of Sedimentary Rocks, p. 43: phi 16 1, phi 50 1.5, phi 84 3 give a graphic skewness of +.50, which is twice
 // the first term of the inclusive one; the outer percentiles are chosen so that the second term is zero.
 TEST_CASE("Skewness agrees with a textbook example", "[laboratory_figures][published]") {

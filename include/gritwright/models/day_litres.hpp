@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "gritwright/domain/planned_day.hpp"
@@ -112,7 +113,10 @@ struct DayAnswer {
 /// practice, no source.
 inline constexpr ScreenYield typical_yield{0.75};
 
-/// Litres that a supply gives for each litre of it: 1 when screened, measured, by its grading through real screens, or empty.
+/// Moss is torn or cut, not screened. `grain` is a material or a name in the grower's words.
+[[nodiscard]] bool used_unscreened(std::string_view grain);
+
+/// Litres that a supply gives for each litre of it: 1 when screened or not to be, measured, by its grading through real screens, or empty.
 [[nodiscard]] std::optional<ScreenYield> known_yield(const GrainSupply& supply);
 
 /// From here two people or a trolley are advised: about 16 kg for women and 25 kg for men, close to the body at elbow height, and

@@ -21,7 +21,8 @@ struct LaboratoryFigures {
   Notes notes;
 };
 
-/// Precondition: check(grading) is empty.
-[[nodiscard]] LaboratoryFigures laboratory_figures(const Grading& grading);
+/// `pan` is what lay under the finest sieve: what was lost passes by the curve but asks for no finer sieve. Without it the curve's own
+/// share counts. Precondition: check(grading) is empty.
+[[nodiscard]] LaboratoryFigures laboratory_figures(const Grading& grading, std::optional<MassShare> pan = {});
 
 }  // namespace gritwright

@@ -72,8 +72,9 @@ void add_openings(VerdictView& view, const Grading& grading, const Band& band, c
   }
 }
 
-void add_laboratory(VerdictView& view, const Grading& grading) {
-  const LaboratoryFigures figures = laboratory_figures(grading);
+void add_laboratory(VerdictView& view, const ComponentEvaluation& component) {
+  const auto pan = component.pooled ? std::nullopt : std::optional(component.analysis->pan);
+  const LaboratoryFigures figures = laboratory_figures(*component.grading(), pan);
   view.laboratory.key = QStringLiteral("laboratory");
   view.laboratory.title = VerdictText::tr("Laboratory figures");
   const auto add = [&](const char* key, const QString& label, const std::optional<double>& value, const std::string& formula, const std::string& source) {
@@ -144,7 +145,7 @@ VerdictView verdict_view(const Bench& bench) {
   add("finer", VerdictText::tr("Finer"), share(&BagVerdict::finer));
   add("coarser", VerdictText::tr("Coarser"), share(&BagVerdict::coarser));
   add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(volume_text(judged->usable.value(), units)) : std::nullopt);
-  if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, *component.grading());
+  if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, component);
   add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();
   return view;
