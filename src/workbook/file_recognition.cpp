@@ -93,8 +93,8 @@ bool is_network(const fs::path& folder) {
   struct statfs info {};
   if (::statfs(folder.c_str(), &info) != 0) return false;
   // Magic numbers of linux/magic.h and of the network file systems that are not in it.
-  constexpr std::array<std::uint32_t, 11> network{0x6969,     0x517B,     0xFF534D42, 0xFE534D42, 0x65735546, 0x01021997,
-                                                  0x5346414F, 0x00C36400, 0x564C,     0x73757245, 0x7461636F};
+  constexpr std::array<std::uint32_t, 12> network{0x6969,     0x517B,     0xFF534D42, 0xFE534D42, 0x65735546, 0x01021997,
+                                                  0x5346414F, 0x6B414653, 0x00C36400, 0x564C,     0x73757245, 0x7461636F};
   return std::ranges::find(network, static_cast<std::uint32_t>(info.f_type)) != network.end();
 }
 
