@@ -25,6 +25,7 @@ namespace fs = std::filesystem;
 
 constexpr const char* suffix = ".gritwright";
 constexpr const char* partial_mark = ".partial-";
+constexpr std::chrono::milliseconds patience_with_others{2000};
 
 bool is_day(const std::string& text) {
   if (text.size() != 10) return false;
@@ -236,9 +237,9 @@ std::vector<BackupFile> backups_of(const fs::path& workbook, const fs::path& fol
 Problems check_file(const fs::path& file) {
   if (Problems problems = recognise(file); !problems.empty()) return problems;
   try {
-    SQLite::Database database(file.string(), SQLite::OPEN_READONLY, 2000);
-    if (Problems problems = integrity_of(database, file); !problems.empty()) return problems;
-    if (!database.tableExists("record") || schema_version(database) < 1) return {file_problem("file.damaged", file)};
+    const auto database = connect_to_read(file, patience_with_others, {});
+    if (Problems problems = integrity_of(*database, file); !problems.empty()) return problems;
+    if (!database->tableExists("record") || schema_version(*database) < 1) return {file_problem("file.damaged", file)};
   } catch (const SQLite::Exception& trouble) {
     return {problem_of(trouble, file)};
   }
@@ -267,8 +268,8 @@ Result<std::optional<fs::path>> restore(const fs::path& backup, const fs::path& 
   if (held.is_busy()) return file_problem("file.locked", workbook);
   const fs::path incoming = beside(workbook, ".restoring");
   try {
-    SQLite::Database source(backup.string(), SQLite::OPEN_READONLY, 2000);
-    if (Result<Done> copied = copy_database(source, incoming, {}, {}); !copied) return copied.problems();
+    const auto source = connect_to_read(backup, patience_with_others, {});
+    if (Result<Done> copied = copy_database(*source, incoming, {}, {}); !copied) return copied.problems();
   } catch (const SQLite::Exception& trouble) {
     return problem_of(trouble, backup);
   }

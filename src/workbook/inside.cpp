@@ -28,6 +28,11 @@ std::string local_day(std::chrono::system_clock::time_point time) {
   return {text, length};
 }
 
+std::int64_t micrograms_of(Mass mass) {
+  constexpr double micrograms_per_gram = 1e6;
+  return std::llround(in_g(mass) * micrograms_per_gram);
+}
+
 Problem file_problem(const char* code, const std::filesystem::path& file) {
   Place place;
   place.file = file.string();
@@ -174,10 +179,9 @@ std::int64_t OpenWorkbook::Inside::put(const RecordRef& ref, const std::optional
               link.to.id, link.day, link.until, int{link.certain})
         .run();
   if (const auto* stock = std::get_if<StockEntry>(&*record)) {
-    constexpr double micrograms_per_gram = 1e6;
     query("INSERT INTO stock VALUES (?1, ?2, ?3, ?4)")
         .with(number, std::string(kind_name(stock->holder.kind)), stock->holder.id,
-              std::llround(in_g(stock->change) * micrograms_per_gram))
+              micrograms_of(stock->change))
         .run();
   }
   return revision;

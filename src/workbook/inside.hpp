@@ -4,6 +4,9 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <atomic>
+#include <chrono>
+#include <cstdint>
+#include <filesystem>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -16,6 +19,7 @@
 #include <vector>
 
 #include "file_recognition.hpp"
+#include "gritwright/units.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
 #include "schema.hpp"
 #include "word_search.hpp"
@@ -68,12 +72,18 @@ class Query {
   SQLite::Statement* statement_;
 };
 
-/// "2026-03-14T09:30:00Z" and its first ten signs.
+/// "2026-03-14T09:30:00Z".
 [[nodiscard]] std::string written_time(std::chrono::system_clock::time_point time);
-[[nodiscard]] inline std::string day_of(std::chrono::system_clock::time_point time) { return written_time(time).substr(0, 10); }
 
 /// The day where this machine stands: what happened late in the evening happened that day.
 [[nodiscard]] std::string local_day(std::chrono::system_clock::time_point time);
+
+/// As the ledger adds it up.
+[[nodiscard]] std::int64_t micrograms_of(Mass mass);
+
+/// Opens `file` for reading, also where nothing can be written beside it.
+[[nodiscard]] std::unique_ptr<SQLite::Database> connect_to_read(const std::filesystem::path& file, std::chrono::milliseconds patience,
+                                                                const std::string& file_layer);
 
 /// What a failure of SQLite means to the user.
 [[nodiscard]] Problem problem_of(const SQLite::Exception& trouble, const std::filesystem::path& file);

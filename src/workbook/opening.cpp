@@ -95,17 +95,9 @@ std::string immutable_uri(const fs::path& file) {
 
 // One thread works with a connection at a time, so it needs no lock of its own.
 std::unique_ptr<SQLite::Database> connect(const fs::path& file, Access access, const OpeningOptions& options) {
-  const int patience = static_cast<int>(options.patience.count());
-  if (access == Access::write) {
-    return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, patience, options.file_layer);
-  }
-  std::error_code trouble;
-  const bool has_log = fs::exists(file.string() + "-wal", trouble);
-  // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
-  if (!has_log && !may_write(folder_of(file)))
-    return std::make_unique<SQLite::Database>(immutable_uri(file), SQLite::OPEN_READONLY | SQLite::OPEN_URI | SQLite::OPEN_NOMUTEX, patience,
-                                              options.file_layer);
-  return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX, patience, options.file_layer);
+  if (access == Access::read_only) return connect_to_read(file, options.patience, options.file_layer);
+  return std::make_unique<SQLite::Database>(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, static_cast<int>(options.patience.count()),
+                                            options.file_layer);
 }
 
 /// Problems of the content that can be seen at once: wrong version, tables missing, pages that do not fit.
@@ -143,6 +135,15 @@ void choose_journal(SQLite::Database& database, Placement placement, NoteBox& no
 }
 
 }  // namespace
+
+std::unique_ptr<SQLite::Database> connect_to_read(const fs::path& file, std::chrono::milliseconds patience, const std::string& file_layer) {
+  std::error_code trouble;
+  const bool has_log = fs::exists(file.string() + "-wal", trouble);
+  // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
+  const bool alone = !has_log && !may_write(folder_of(file));
+  const int flags = SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX | (alone ? SQLite::OPEN_URI : 0);
+  return std::make_unique<SQLite::Database>(alone ? immutable_uri(file) : file.string(), flags, static_cast<int>(patience.count()), file_layer);
+}
 
 Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions options) {
   if (!options.clock) throw std::logic_error("a workbook needs a clock");
@@ -197,7 +198,7 @@ Problems bring_forward(SQLite::Database& database, const fs::path& file, const f
   std::error_code trouble;
   fs::create_directories(backups, trouble);
   const fs::path target = backups / (file.stem().string() + "-before-version-" + std::to_string(steps.back().to) + "-" +
-                                     day_of(inside.options.clock()) + ".gritwright");
+                                     local_day(inside.options.clock()) + ".gritwright");
   if (Result<Done> copied = copy_database(database, target, inside.options.file_layer, {}); !copied) {
     // A damaged file says so itself; whatever else stood in the way concerns the backup.
     if (copied.problems().front().code == "file.damaged") return copied.problems();
@@ -220,7 +221,7 @@ Problems bring_forward(SQLite::Database& database, const fs::path& file, const f
 
 void OpenWorkbook::Inside::back_up_before_first_write() {
   if (!options.daily_backup) return;
-  const std::string today = day_of(options.clock());
+  const std::string today = local_day(options.clock());
   if (backed_up_day == today) return;
   backed_up_day = today;
   std::error_code trouble;

@@ -1,5 +1,9 @@
 #include "gritwright/workbook/workbook_check.hpp"
 
+#include <array>
+#include <cstdint>
+#include <set>
+#include <string>
 #include <utility>
 
 #include "backup_copy.hpp"
@@ -16,6 +20,33 @@ Problem damage_of(const char* code, const RecordRef& ref) {
   return {code, {}, {{"kind", std::string(kind_name(ref.kind))}, {"id", ref.id}}};
 }
 
+using Threads = std::multiset<std::array<std::string, 8>>;
+
+std::array<std::string, 8> thread_of(const Link& link) {
+  return {link.role, std::string(kind_name(link.from.kind)), link.from.id, std::string(kind_name(link.to.kind)), link.to.id, link.day, link.until, link.certain ? "1" : "0"};
+}
+
+/// Whether what lists, search, tracing and ledger were given of a record is what the record itself says.
+bool is_indexed(OpenWorkbook::Inside& inside, std::int64_t number, const IndexEntry& entry, const Record& record) {
+  Query words = inside.query("SELECT words FROM search WHERE rowid = ?1");
+  if (!words.with(number).step() || words.text(0) != entry.words) return false;
+  Threads told, kept;
+  for (const Link& link : entry.links) told.insert(thread_of(link));
+  Query links = inside.query("SELECT role, from_kind, from_id, to_kind, to_id, day, until, certain FROM link WHERE owner = ?1");
+  links.with(number);
+  while (links.step()) {
+    std::array<std::string, 8> thread;
+    for (std::size_t i = 0; i < thread.size(); ++i) thread[i] = links.text(static_cast<int>(i));
+    kept.insert(std::move(thread));
+  }
+  if (told != kept) return false;
+  const auto* line = std::get_if<StockEntry>(&record);
+  if (line == nullptr) return true;
+  Query stock = inside.query("SELECT holder_kind, holder_id, micrograms FROM stock WHERE number = ?1");
+  return stock.with(number).step() && stock.text(0) == kind_name(line->holder.kind) && stock.text(1) == line->holder.id &&
+         stock.whole(2) == micrograms_of(line->change);
+}
+
 }  // namespace
 
 Problems check_content(const OpenWorkbook& workbook) {
@@ -25,7 +56,7 @@ Problems check_content(const OpenWorkbook& workbook) {
   inside.read([&] {
     // An older version's indexes are drawn anew when it is brought forward.
     const bool of_now = schema_version(*inside.database) == newest_schema();
-    Query found = inside.query("SELECT kind, id, body, title, subject, day FROM record WHERE body IS NOT NULL ORDER BY number");
+    Query found = inside.query("SELECT kind, id, body, title, subject, day, number FROM record WHERE body IS NOT NULL ORDER BY number");
     while (found.step()) {
       const auto kind = kind_named(found.text(0));
       if (!kind) continue;
@@ -36,11 +67,12 @@ Problems check_content(const OpenWorkbook& workbook) {
         continue;
       }
       const IndexEntry entry = index_of(ref, *record);
-      if (of_now && (entry.title != found.text(3) || entry.subject != found.text(4) || entry.day != found.text(5)))
+      const bool listed = entry.title == found.text(3) && entry.subject == found.text(4) && entry.day == found.text(5);
+      if (of_now && !(listed && is_indexed(inside, found.whole(6), entry, *record)))
         problems.push_back(damage_of("workbook.index-differs", ref));
     }
     Query ledger = inside.query(
-        "SELECT r.id FROM record r LEFT JOIN stock s ON s.number = r.number WHERE r.kind = 'stock-entry' AND (r.body IS NULL) <> (s.number IS NULL)");
+        "SELECT r.id FROM stock s JOIN record r ON r.number = s.number WHERE r.kind <> 'stock-entry' OR r.body IS NULL");
     while (ledger.step()) problems.push_back(damage_of("workbook.index-differs", {RecordKind::stock_entry, ledger.text(0)}));
   });
   return problems;

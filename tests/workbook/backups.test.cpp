@@ -1,8 +1,19 @@
 #include "gritwright/workbook/backups.hpp"
 
+#include <linux/magic.h>
+#include <stdlib.h>
+#include <sys/syscall.h>
+#include <sys/vfs.h>
+#include <time.h>
+#include <unistd.h>
+
 #include <algorithm>
+#include <atomic>
 #include <fstream>
 #include <functional>
+#include <optional>
+#include <string>
+#include <vector>
 
 #include "failing_files.hpp"
 #include "workbook_folder.hpp"
@@ -22,7 +33,44 @@ OpeningOptions with_backups(Hand& hand) {
   return options;
 }
 
+/// The zone this machine says it stands in, for the length of a test.
+class ZoneOfThisMachine {
+ public:
+  explicit ZoneOfThisMachine(const char* zone) {
+    if (const char* before = std::getenv("TZ")) before_ = before;
+    ::setenv("TZ", zone, 1);
+    ::tzset();
+  }
+  ~ZoneOfThisMachine() {
+    if (before_) ::setenv("TZ", before_->c_str(), 1);
+    else ::unsetenv("TZ");
+    ::tzset();
+  }
+  ZoneOfThisMachine(const ZoneOfThisMachine&) = delete;
+  ZoneOfThisMachine& operator=(const ZoneOfThisMachine&) = delete;
+
+ private:
+  std::optional<std::string> before_;
+};
+
+/// The kind of file system that every folder is said to be on, for the length of a test; 0: the true one.
+struct SaidFileSystem {
+  static inline std::atomic<long> kind = 0;
+  SaidFileSystem() = default;
+  ~SaidFileSystem() { kind = 0; }
+  SaidFileSystem(const SaidFileSystem&) = delete;
+  SaidFileSystem& operator=(const SaidFileSystem&) = delete;
+};
+
 }  // namespace
+
+// In the place of the system's, since a test can't mount a network.
+extern "C" int statfs(const char* path, struct statfs* info) noexcept {
+  if (SaidFileSystem::kind == 0) return static_cast<int>(::syscall(SYS_statfs, path, info));
+  *info = {};
+  info->f_type = SaidFileSystem::kind;
+  return 0;
+}
 
 TEST_CASE("Before the first write of a day the workbook as it was is copied, checked, and the owner's alone", "[workbook][backup]") {
   const Folder folder;
@@ -203,13 +251,34 @@ TEST_CASE("A new workbook beside backups of its name says that one went missing"
   CHECK(notes.front().code == "workbook.new-beside-backups");
 }
 
+TEST_CASE("The day before whose first write a backup is made begins at midnight where the grower is", "[workbook][backup]") {
+  const ZoneOfThisMachine far_east("XYZ-13");
+  const Folder folder;
+  Hand hand;
+  const auto write_at = [&](int hour_of_march_in_utc) {
+    hand.now = std::chrono::sys_days(std::chrono::year(2026) / std::chrono::March / 1) + std::chrono::hours(hour_of_march_in_utc);
+    REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("lot"), "a bag"));
+  };
+  write_at(7);   // on the 1st at 8 in the evening
+  write_at(19);  // on the 2nd at 8 in the morning
+  write_at(34);  // on the 2nd at 11 in the evening
+  const auto backups = backups_of(folder.file(), default_backup_folder(folder.file()));
+  REQUIRE(backups.size() == 1);
+  CHECK(backups.front().day == "2026-03-02");
+  CHECK(opened(backups.front().file, hand.options()).count(RecordKind::bag) == 1);
+}
+
 TEST_CASE("In a network or synchronised folder no write-ahead log is used and the grower is told", "[workbook][placement]") {
   const Folder folder;
   Hand hand;
+  { REQUIRE(opened(folder.file(), hand.options()).add(akadama_bag("from before it was moved here"), "a bag")); }
+  REQUIRE(bytes_of(folder.file()).at(18) == 2);
   OpeningOptions options = hand.options();
   std::string expected;
+  const SaidFileSystem said;
   SECTION("a network folder") {
-    options.placement = Placement::network_folder;
+    options.placement.reset();
+    SaidFileSystem::kind = SMB_SUPER_MAGIC;
     expected = "workbook.in-network-folder";
   }
   SECTION("a folder that a synchronising program marked") {
@@ -224,4 +293,28 @@ TEST_CASE("In a network or synchronised folder no write-ahead log is used and th
   REQUIRE(workbook.add(akadama_bag("one"), "a bag"));
   CHECK_FALSE(fs::exists(folder.file("nursery.gritwright-wal")));
   CHECK(bytes_of(folder.file()).at(18) == 1);
+  CHECK(workbook.count(RecordKind::bag) == 2);
+}
+
+// Kinds of file systems: linux/magic.h of the kernel.
+TEST_CASE("A network's file systems are recognised by their kind, a disk's are not", "[workbook][placement][published]") {
+  const Folder folder;
+  Hand hand;
+  OpeningOptions options = hand.options();
+  options.placement.reset();
+  const SaidFileSystem said;
+  const auto lies = [&](long kind) {
+    SaidFileSystem::kind = kind;
+    return opened(folder.file(), options).placement();
+  };
+  for (const long kind : {long{NFS_SUPER_MAGIC}, long{SMB_SUPER_MAGIC}, long{CIFS_SUPER_MAGIC}, long{SMB2_SUPER_MAGIC}, long{FUSE_SUPER_MAGIC},
+                          long{V9FS_MAGIC}, long{AFS_SUPER_MAGIC}, long{AFS_FS_MAGIC}, long{CEPH_SUPER_MAGIC}, long{NCP_SUPER_MAGIC},
+                          long{CODA_SUPER_MAGIC}, long{OCFS2_SUPER_MAGIC}}) {
+    INFO(std::hex << kind);
+    CHECK(lies(kind) == Placement::network_folder);
+  }
+  for (const long kind : {long{EXT4_SUPER_MAGIC}, long{BTRFS_SUPER_MAGIC}, long{XFS_SUPER_MAGIC}, long{TMPFS_MAGIC}, long{MSDOS_SUPER_MAGIC}, long{OVERLAYFS_SUPER_MAGIC}}) {
+    INFO(std::hex << kind);
+    CHECK(lies(kind) == Placement::local);
+  }
 }

@@ -4,6 +4,7 @@
 #include "gritwright/formats/record_csv.hpp"
 #include "gritwright/workbook/exchange.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
+#include "other_program.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -141,6 +142,30 @@ TEST_CASE("A preview says what would come in and writes nothing", "[exchange]") 
   REQUIRE(preview.notes.size() == 1);
   CHECK(preview.notes.front().code == "import.names-unknown");
   CHECK(workbook.revision() == 0);
+}
+
+TEST_CASE("Two programs that take one list in at the same moment add it once", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  { const OpenWorkbook made = opened(folder.file(), hand.options()); }
+  std::string list = "material,lot\n";
+  for (int i = 0; i < 200; ++i) list += "pumice,lot " + std::to_string(i) + "\n";
+  const auto records = bags_of(list);
+  const auto take_in = [&] {
+    auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    if (!workbook) return 1;
+    OpenWorkbook mine = std::move(workbook).value();
+    return import_records(mine, records, "import") ? 0 : 2;
+  };
+  OtherProgram one(take_in);
+  OtherProgram two(take_in);
+  one.start();
+  two.start();
+  CHECK(one.finish() == 0);
+  CHECK(two.finish() == 0);
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  CHECK(workbook.count(RecordKind::bag) == 200);
+  CHECK(workbook.count(RecordKind::log_entry) == 1);
 }
 
 TEST_CASE("Two imports of one list at the same moment add it once", "[exchange][law]") {

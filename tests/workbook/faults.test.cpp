@@ -1,15 +1,20 @@
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <fcntl.h>
 #include <sqlite3.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <csignal>
 #include <functional>
 #include <random>
 
 #include "failing_files.hpp"
 #include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "gritwright/workbook/workbook_check.hpp"
+#include "other_program.hpp"
 #include "support/paths.hpp"
 #include "workbook_folder.hpp"
 
@@ -44,44 +49,6 @@ int in_child(const std::function<int()>& work) {
   ::waitpid(child, &status, 0);
   return WIFEXITED(status) ? WEXITSTATUS(status) : 1000 + WTERMSIG(status);
 }
-
-/// Another program, begun before this one opens anything: SQLite's handles must not be carried over a fork.
-class OtherProgram {
- public:
-  explicit OtherProgram(const std::function<int()>& work) {
-    REQUIRE(::pipe(start_) == 0);
-    child_ = ::fork();
-    REQUIRE(child_ >= 0);
-    if (child_ != 0) return;
-    char sign = 0;
-    ::_exit(::read(start_[0], &sign, 1) == 1 ? work() : 99);
-  }
-  ~OtherProgram() {
-    if (child_ > 0) ::kill(child_, SIGKILL);
-    finish();
-    ::close(start_[0]);
-    ::close(start_[1]);
-  }
-  OtherProgram(const OtherProgram&) = delete;
-  OtherProgram& operator=(const OtherProgram&) = delete;
-  void start() const { REQUIRE(::write(start_[1], "!", 1) == 1); }
-  void kill() {
-    ::kill(child_, SIGKILL);
-    finish();
-  }
-  /// Its answer.
-  int finish() {
-    if (child_ <= 0) return -1;
-    int status = 0;
-    ::waitpid(child_, &status, 0);
-    child_ = 0;
-    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
-  }
-
- private:
-  int start_[2]{};
-  pid_t child_ = 0;
-};
 
 /// A closed workbook with some bags; its bytes.
 std::string bytes_of_some_bags(const std::filesystem::path& file, Hand& hand, int bags) {
@@ -118,9 +85,10 @@ void refuse_or_give_all(const std::filesystem::path& file, const std::string& by
   }
 }
 
-void kill_while_writing(int times) {
+void kill_while_writing(int times, Placement placement) {
   const Folder folder;
   Hand hand;
+  hand.placement = placement;
   bytes_of_some_bags(folder.file(), hand, 1);
   std::mt19937 random(20260301);
   std::vector<std::string> acknowledged;
@@ -140,7 +108,11 @@ void kill_while_writing(int times) {
     // Most kills shall come in the midst of writing, some while the file is made or opened.
     std::string said;
     char buffer[4096];
-    if (round % 5 != 0 && ::read(ends[0], buffer, 1) == 1) said = "!";
+    const int changes_first = round % 5 == 0 ? -1 : std::uniform_int_distribution<int>(0, 3)(random);
+    for (int seen = -1; seen < changes_first && ::read(ends[0], buffer, 1) == 1;) {
+      said += buffer[0];
+      if (buffer[0] == '!' || buffer[0] == '\n') ++seen;
+    }
     ::usleep(std::uniform_int_distribution<useconds_t>(0, 40'000)(random));
     ::kill(child, SIGKILL);
     int status = 0;
@@ -261,14 +233,15 @@ TEST_CASE("A full disk at the making of a workbook leaves no file behind", "[wor
   }
 }
 
-TEST_CASE("A workbook in a folder that can't be written to opens for reading and says so", "[workbook][refuses]") {
-  const Folder folder;
+TEST_CASE("A workbook in a folder that can't be written to opens for reading and says so, can be checked, and copied out of it", "[workbook][refuses]") {
+  const Folder folder, elsewhere;
   Hand hand;
   bytes_of_some_bags(folder.file(), hand, 3);
   constexpr unsigned nobody = 65534;
   const bool is_root = ::geteuid() == 0;
   if (is_root) REQUIRE(::chown(folder.path().c_str(), nobody, nobody) == 0);
   if (is_root) REQUIRE(::chown(folder.file().c_str(), nobody, nobody) == 0);
+  if (is_root) REQUIRE(::chown(elsewhere.path().c_str(), nobody, nobody) == 0);
   std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_read | std::filesystem::perms::owner_exec);
   const int answer = in_child([&] {
     if (is_root && ::setresuid(nobody, nobody, nobody) != 0) return 1;
@@ -279,6 +252,8 @@ TEST_CASE("A workbook in a folder that can't be written to opens for reading and
     if (workbook->all<Bag>().size() != 3) return 4;
     if (code_of(workbook->add(akadama_bag("x"), "x")) != "workbook.read-only") return 5;
     if (code_of(OpenWorkbook::open(folder.file("new.gritwright"), hand.options())) != "file.read-only") return 6;
+    if (!check_file(folder.file()).empty() || !check_content(*workbook).empty()) return 7;
+    if (!save_copy(*workbook, elsewhere.file())) return 8;
     return 0;
   });
   std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_all);
@@ -354,6 +329,36 @@ TEST_CASE("A file cut off at any of 1,000 places is recognised as damaged and no
     INFO(length);
     refuse_or_give_all(folder.file("cut.gritwright"), whole.substr(0, length), hand, 30, true);
   }
+}
+
+TEST_CASE("The check names every record whose list, words, links or ledger line say something else than it does", "[workbook][refuses]") {
+  struct Spoilt {
+    const char* by;
+    const char* told;
+  };
+  const auto spoilt = GENERATE(Spoilt{"UPDATE record SET title = 'x' WHERE kind = 'bag'", "bag:A-01"}, Spoilt{"UPDATE record SET day = '2020-01-01' WHERE kind = 'bag'", "bag:A-01"},
+                               Spoilt{"UPDATE search SET words = 'x' WHERE rowid = (SELECT number FROM record WHERE kind = 'bag')", "bag:A-01"},
+                               Spoilt{"DELETE FROM search WHERE rowid = (SELECT number FROM record WHERE kind = 'bag')", "bag:A-01"},
+                               Spoilt{"DELETE FROM link WHERE role = 'about' AND to_kind = 'bag' OR role = 'about' AND from_kind = 'bag'", "log-entry:L-01"},
+                               Spoilt{"UPDATE stock SET micrograms = micrograms + 1", "stock-entry:S-01"}, Spoilt{"UPDATE stock SET holder_id = 'A-02'", "stock-entry:S-01"},
+                               Spoilt{"DELETE FROM stock", "stock-entry:S-01"}, Spoilt{"UPDATE record SET body = substr(body, 1, 20) WHERE kind = 'bag'", "bag:A-01"});
+  INFO(spoilt.by);
+  const Folder folder;
+  Hand hand;
+  Bag bag = akadama_bag("lot");
+  bag.bulk_density = bulk_g_l(480);
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    REQUIRE(receive(workbook, bag));
+  }
+  CHECK(check_content(opened(folder.file(), hand.options())).empty());
+  {
+    SQLite::Database file(folder.file().string(), SQLite::OPEN_READWRITE);
+    file.exec(spoilt.by);
+  }
+  const Problems problems = check_content(opened(folder.file(), hand.options()));
+  REQUIRE(problems.size() == 1);
+  CHECK(std::get<std::string>(problems.front().facts.at("kind")) + ":" + std::get<std::string>(problems.front().facts.at("id")) == spoilt.told);
 }
 
 TEST_CASE("With any byte of the header flipped a workbook is refused untouched or gives all it held", "[workbook][refuses]") {
@@ -447,10 +452,70 @@ TEST_CASE("Opening a second window keeps the first one's hold on the file agains
 }
 
 TEST_CASE("Killed at a random moment of writing, a workbook has every change that was acknowledged", "[workbook][law]") {
-  kill_while_writing(30);
+  kill_while_writing(30, GENERATE(Placement::local, Placement::synced_folder));
 }
 
-TEST_CASE("Killed 300 times, a workbook has every change that was acknowledged", "[.][many]") { kill_while_writing(300); }
+TEST_CASE("Killed 300 times, a workbook has every change that was acknowledged", "[.][many]") {
+  kill_while_writing(300, GENERATE(Placement::local, Placement::synced_folder));
+}
+
+TEST_CASE("Killed while an older workbook is brought forward, it is whole and comes forward later", "[workbook][law]") {
+  Hand hand;
+  std::mt19937 random(20260302);
+  int before_the_end = 0;
+  for (int round = 0; round < 40; ++round) {
+    const Folder folder;
+    std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/version_1.gritwright", folder.file());
+    OtherProgram other([&] {
+      const auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+      ::pause();
+      return workbook ? 0 : 1;
+    });
+    other.start();
+    ::usleep(std::uniform_int_distribution<useconds_t>(0, 20'000)(random));
+    other.kill();
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    for (const Note& note : workbook.take_notes()) before_the_end += note.code == "workbook.migrated" ? 1 : 0;
+    CHECK(check_content(workbook).empty());
+    CHECK(workbook.find(Id<Tree>{"TR-01"}));
+    CHECK(in_g(*workbook.stock_of({RecordKind::bag, "K-07"})) == 5600);
+    CHECK(newest_good_backup(folder.file(), workbook.backup_folder()));
+  }
+  CHECK(before_the_end > 0);
+}
+
+TEST_CASE("Of two programs that write into one note at the same moment neither loses the other's words", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 1);
+  constexpr int words = 40;
+  const auto write_into_the_note = [&](char word) {
+    return [&, word] {
+      auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+      if (!workbook) return 1;
+      for (int written = 0; written < words;) {
+        const auto bag = workbook->find(Id<Bag>{"A-01"});
+        Bag more = bag->record;
+        more.note += word;
+        const std::string refused = code_of(workbook->replace(*bag, more, "note of bag"));
+        if (refused.empty()) ++written;
+        else if (refused != "workbook.stale-change" && refused != "file.locked") return 2;
+      }
+      return 0;
+    };
+  };
+  OtherProgram one(write_into_the_note('a'));
+  OtherProgram two(write_into_the_note('b'));
+  one.start();
+  two.start();
+  CHECK(one.finish() == 0);
+  CHECK(two.finish() == 0);
+  const OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const std::string note = workbook.find(Id<Bag>{"A-01"})->record.note;
+  CHECK(std::ranges::count(note, 'a') == words);
+  CHECK(std::ranges::count(note, 'b') == words);
+  CHECK(workbook.count(RecordKind::log_entry) == 1 + 2 * words);
+}
 
 TEST_CASE("A clock set back is told, and entries keep their order", "[workbook][law]") {
   const Folder folder;
@@ -506,6 +571,13 @@ TEST_CASE("Undo survives closing for the last 200 steps", "[workbook][law]") {
     CHECK(code_of(workbook.undo()) == "workbook.nothing-to-undo");
     CHECK(workbook.count(RecordKind::bag) == 10);
     CHECK(workbook.count(RecordKind::log_entry) == 10);
+  }
+  {
+    // What belonged to the steps that are no longer kept went with them.
+    SQLite::Database file(folder.file().string(), SQLite::OPEN_READONLY);
+    CHECK(file.execAndGet("SELECT count(*) FROM step").getInt() == 200);
+    SQLite::Statement strangers(file, "PRAGMA foreign_key_check");
+    CHECK_FALSE(strangers.executeStep());
   }
   OpenWorkbook workbook = opened(folder.file(), hand.options());
   for (int i = 10; i < 210; ++i) REQUIRE(workbook.redo());

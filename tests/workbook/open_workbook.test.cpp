@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "gritwright/workbook/default_workbook.hpp"
+#include "gritwright/workbook/exchange.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -126,4 +127,28 @@ TEST_CASE("An id is never used again", "[workbook][refuses]") {
   CHECK(workbook.suggest_id(RecordKind::bag, "kanuma") == "K-08");
   CHECK(workbook.find_even_deleted({RecordKind::bag, "K-07"}));
   CHECK_FALSE(workbook.find(Id<Bag>{"K-07"}));
+}
+
+TEST_CASE("An id that undo took back, a list brought or another session gave is never given to another record", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    CHECK(workbook.add(akadama_bag("one"), "a bag")->text == "A-01");
+    REQUIRE(workbook.undo());
+    CHECK(workbook.add(akadama_bag("two"), "a bag")->text == "A-02");
+    REQUIRE(import_records(workbook, {{{RecordKind::bag, ""}, akadama_bag("three"), {}}, {{RecordKind::bag, "A-40"}, akadama_bag("four"), {}}}, "a list"));
+    CHECK(workbook.find(Id<Bag>{"A-03"})->record.lot == "three");
+    REQUIRE(workbook.undo());
+  }
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.undo());
+  CHECK(workbook.count(RecordKind::bag) == 0);
+  CHECK(workbook.add(akadama_bag("five"), "a bag")->text == "A-41");
+  for (const char* used : {"A-01", "A-02", "A-03", "a-40"}) {
+    INFO(used);
+    CHECK(code_of(workbook.add(akadama_bag("six"), "a bag", used)) == "workbook.id-used");
+    CHECK_FALSE(import_records(workbook, {{{RecordKind::bag, used}, akadama_bag("six"), {}}}, "a list", {.replace = true}));
+  }
+  CHECK(workbook.count(RecordKind::bag) == 1);
 }

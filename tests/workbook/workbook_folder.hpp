@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 #include <chrono>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -20,17 +21,25 @@ class Folder : public TemporaryFolder {
   [[nodiscard]] std::filesystem::path file(const std::string& name = "nursery.gritwright") const { return path() / name; }
 };
 
+/// Where this machine stands.
 inline std::chrono::system_clock::time_point noon(int day_of_march_2026) {
-  return std::chrono::sys_days(std::chrono::year(2026) / std::chrono::March / day_of_march_2026) + std::chrono::hours(12);
+  std::tm parts{};
+  parts.tm_year = 2026 - 1900;
+  parts.tm_mon = 2;
+  parts.tm_mday = day_of_march_2026;
+  parts.tm_hour = 12;
+  parts.tm_isdst = -1;
+  return std::chrono::system_clock::from_time_t(std::mktime(&parts));
 }
 
 /// A clock that stands still until a test moves it.
 struct Hand {
   std::chrono::system_clock::time_point now = noon(1);
+  Placement placement = Placement::local;
   [[nodiscard]] OpeningOptions options() {
     OpeningOptions options;
     options.clock = [this] { return now; };
-    options.placement = Placement::local;
+    options.placement = placement;
     options.daily_backup = false;
     return options;
   }
