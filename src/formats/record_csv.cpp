@@ -117,6 +117,13 @@ class RowReader {
   void report(const char* code, int line, int column, Facts facts = {}) {
     problems_.push_back({code, where(line, column), std::move(facts)});
   }
+  /// The places in a record that the heading names.
+  [[nodiscard]] std::vector<std::string_view> listed() const {
+    std::vector<std::string_view> places;
+    for (const auto& [name, column] : known_)
+      if (index_.contains(name)) places.push_back(column->pointer);
+    return places;
+  }
   [[nodiscard]] Place where(int line, int column) const {
     Place place;
     place.file = file_name_;
@@ -191,7 +198,7 @@ CsvRecords read_rows(RecordKind kind, const CsvTable& table, const std::string& 
     if (!record) record = read_without_faults(kind, std::move(json), record.problems(), file_name);
     if (record) reader.place(check(*record), row);
     if (answer.problems.size() > before || !record) continue;
-    answer.records.push_back({{kind, reader.text(row, "id")}, std::move(record).value(), reader.where(row.line, 1)});
+    answer.records.push_back({{kind, reader.text(row, "id")}, std::move(record).value(), reader.where(row.line, 1), reader.listed()});
   }
   return answer;
 }
@@ -274,6 +281,31 @@ class SieveListReader {
   RowReader reader_;
 };
 
+/// What stands at `at` in `said`, also that nothing does.
+void take_over(ListJson& into, const ListJson& said, const ListJson::json_pointer& at) {
+  if (said.contains(at)) {
+    into[at] = said.at(at);
+    return;
+  }
+  if (!into.contains(at)) return;
+  const ListJson::json_pointer above = at.parent_pointer();
+  into.at(above).erase(at.back());
+  if (into.at(above).empty() && !above.empty()) into.at(above.parent_pointer()).erase(above.back());
+}
+
+/// Puts an item with a day into a history, oldest first; of the item of that day only `members` change.
+void take_into_history(ListJson& history, const ListJson& item, const std::vector<std::string>& members) {
+  const auto day_of_item = [](const ListJson& one) { return one.value("day", std::string()); };
+  const std::string day = day_of_item(item);
+  for (auto at = history.rbegin(); at != history.rend(); ++at) {
+    if (day_of_item(*at) != day) continue;
+    for (const std::string& member : members) take_over(*at, item, ListJson::json_pointer("/" + member));
+    return;
+  }
+  const auto later = std::ranges::find_if(history, [&](const ListJson& one) { return day_of_item(one) > day; });
+  history.insert(later, item);
+}
+
 /// A file with one test has its own heading and may have remarks.
 bool is_one_sieve_test(std::string_view text) {
   const std::string_view body = trimmed(without_byte_order_mark(text));
@@ -285,6 +317,35 @@ bool is_one_sieve_test(std::string_view text) {
 }
 
 }  // namespace
+
+Result<Record> with_listed(const Record& here, const IdentifiedRecord& row) {
+  ListJson whole = ListJson::parse(write_record(here));
+  const ListJson was = whole;
+  const ListJson said = ListJson::parse(write_record(row.record));
+  constexpr std::string_view first_item = "/0/";
+  std::map<std::string, std::vector<std::string>> histories;
+  for (const std::string_view place : row.listed) {
+    const auto item = place.find(first_item);
+    if (item == std::string_view::npos)
+      take_over(whole, said, ListJson::json_pointer(std::string(place)));
+    else
+      histories[std::string(place.substr(1, item - 1))].emplace_back(place.substr(item + first_item.size()));
+  }
+  for (const auto& [name, members] : histories) {
+    if (!said.contains(name) || said[name].empty()) continue;
+    if (!whole.contains(name)) whole[name] = ListJson::array();
+    take_into_history(whole[name], said[name].back(), members);
+  }
+  // A round pot has one width: where a list has no column for it, it follows the length.
+  for (const std::string section : {"/container/rim", "/container/middle", "/container/base"}) {
+    const ListJson::json_pointer length(section + "/length_cm");
+    const ListJson::json_pointer width(section + "/width_cm");
+    const bool one_width = was.contains(width) && was.contains(length) && was.at(width) == was.at(length);
+    const bool is_listed = std::ranges::find(row.listed, width.to_string()) != row.listed.end();
+    if (one_width && !is_listed && whole.contains(length)) whole[width] = whole.at(length);
+  }
+  return read_record(row.ref.kind, whole.dump(), row.from.file.value_or(""));
+}
 
 std::vector<std::string> csv_columns(RecordKind kind) {
   std::vector<std::string> names{"id"};

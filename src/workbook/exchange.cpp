@@ -7,6 +7,7 @@
 #include <unordered_set>
 #include <utility>
 
+#include "gritwright/formats/record_csv.hpp"
 #include "gritwright/formats/record_file.hpp"
 #include "inside.hpp"
 #include "record_index.hpp"
@@ -50,6 +51,7 @@ class Previewer {
 
  private:
   void take(IdentifiedRecord record) {
+    complete(record);
     for (Problem& problem : check(record.record)) {
       Place place = record.from;
       place.pointer += problem.where.pointer;
@@ -68,6 +70,18 @@ class Previewer {
     line.title = index_of(record.ref, record.record).title;
     line.record = std::move(record);
     preview_.lines.push_back(std::move(line));
+  }
+
+  /// What a list has no columns for stays as it is here.
+  void complete(IdentifiedRecord& record) {
+    if (record.listed.empty() || record.ref.id.empty()) return;
+    const auto row = inside_.row(record.ref);
+    if (!row || !(row->body || row->gone)) return;
+    const Result<Record> here = read_record(record.ref.kind, row->body ? *row->body : *row->gone, ref_text(record.ref));
+    if (!here) return;
+    Result<Record> whole = with_listed(*here, record);
+    for (const Problem& problem : whole.problems()) preview_.problems.push_back({problem.code, record.from, problem.facts});
+    if (whole) record.record = std::move(whole).value();
   }
 
   Arrival arrival_of(const IdentifiedRecord& record, const std::string& body) {

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <iterator>
 #include <set>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -80,6 +81,13 @@ TEST_CASE("Every mix and container of the demonstration is read", "[demo_data]")
 
 namespace {
 
+SchemaTexts schemas_of_files() {
+  SchemaTexts schemas;
+  for (const auto& entry : fs::directory_iterator(fs::path(GRITWRIGHT_SOURCE_DIR) / "docs" / "file-format"))
+    if (entry.path().extension() == ".json") schemas[entry.path().filename().string()] = text_of(entry.path());
+  return schemas;
+}
+
 std::vector<IdentifiedRecord> nursery() {
   const auto read = read_exchange(text_of(demo / "nursery.json"), "nursery.json");
   INFO((read ? "" : read.problems().front().code + " " + read.problems().front().where.pointer));
@@ -97,10 +105,29 @@ std::vector<R> all_of(const std::vector<IdentifiedRecord>& records) {
 
 }  // namespace
 
+TEST_CASE("A record of every kind keeps to its schema as it is written, and comes back the same", "[demo_data][roundtrip]") {
+  const SchemaTexts schemas = schemas_of_files();
+  const auto records = nursery();
+  std::ostringstream all;
+  ExchangeWriter writer(all);
+  for (const IdentifiedRecord& record : records) {
+    INFO(ref_text(record.ref));
+    writer.add(record.ref, record.record);
+    const std::string text = write_identified_record(record.ref, record.record);
+    CHECK(check_against_schema(text, "record.schema.json", schemas).empty());
+    const auto back = read_exchange(text, "record.json");
+    REQUIRE(back);
+    CHECK(*back == std::vector{record});
+  }
+  writer.finish();
+  CHECK(check_against_schema(all.str(), "workbook.schema.json", schemas).empty());
+  const auto back = read_exchange(all.str(), "workbook.json");
+  REQUIRE(back);
+  CHECK(*back == records);
+}
+
 TEST_CASE("The nursery keeps to its schema, every record of it is sound, and every kind is there", "[demo_data]") {
-  SchemaTexts schemas;
-  for (const auto& entry : fs::directory_iterator(fs::path(GRITWRIGHT_SOURCE_DIR) / "docs" / "file-format"))
-    if (entry.path().extension() == ".json") schemas[entry.path().filename().string()] = text_of(entry.path());
+  const SchemaTexts schemas = schemas_of_files();
   const std::string text = text_of(demo / "nursery.json");
   for (const Problem& problem : check_against_schema(text, "workbook.schema.json", schemas)) {
     INFO(problem.code << " " << problem.where.pointer);

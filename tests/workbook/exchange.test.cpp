@@ -5,6 +5,7 @@
 #include "gritwright/workbook/exchange.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "other_program.hpp"
+#include "support/paths.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -126,6 +127,81 @@ TEST_CASE("A record that differs under the same id is refused, or replaced when 
   REQUIRE(workbook.undo());
   CHECK(workbook.find(Id<Bag>{"A-01"})->record.lot == "here");
   CHECK(workbook.count(RecordKind::bag) == 1);
+}
+
+TEST_CASE("A list that was written from the record is here already when it comes back, though the records hold more than it does", "[exchange][roundtrip]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(import_records(workbook, read(bytes_of(GRITWRIGHT_SOURCE_DIR "/demo-data/nursery.json")), "nursery"));
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::sieve_test, RecordKind::container, RecordKind::tree}) {
+    std::vector<IdentifiedRecord> records;
+    for (StoredRecord& stored : workbook.all_of(kind)) records.push_back({stored.ref, std::move(stored.record), {}});
+    const auto list = read_records_csv(kind, write_records_csv(kind, records), "list.csv");
+    REQUIRE(list);
+    CHECK(list->problems.empty());
+    CHECK(list->records.size() == records.size());
+    const ImportPreview preview = preview_import(workbook, list->records);
+    INFO(kind_name(kind));
+    CHECK(preview.problems.empty());
+    CHECK(preview.count(Arrival::already_there) == records.size());
+  }
+}
+
+TEST_CASE("A list changes what it has columns for, and a day of a history, and leaves all else of a record", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  Tree tree;
+  tree.name = "old pine";
+  tree.species = "Pinus thunbergii";
+  tree.note = "by the gate";
+  tree.conditions = {{"2025-05-01", Condition::thriving, "new shoots"}, {"2026-02-01", Condition::watch, "needles yellow"}};
+  for (const char* day : {"2021-03-01", "2025-03-01"}) {
+    tree.repottings.emplace_back();
+    tree.repottings.back().day = day;
+    tree.repottings.back().grain = {{RecordKind::bag, "A-01"}};
+    tree.repottings.back().plan_name = "B";
+  }
+  Bag bag = akadama_bag("lot 1");
+  bag.crumbling = Crumbling{0.2, 1, 10};
+  REQUIRE(workbook.add(bag, "bag", "A-01"));
+  REQUIRE(workbook.add(tree, "tree", "TR-01"));
+  const auto take_in = [&](RecordKind kind, const std::string& csv) {
+    const auto list = read_records_csv(kind, csv, "list.csv");
+    REQUIRE(list);
+    REQUIRE(list->problems.empty());
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    REQUIRE(imported);
+    return imported->preview.lines.front().arrival;
+  };
+  const std::string heading = "id,name,species,condition,condition_day,note\n";
+  CHECK(take_in(RecordKind::tree, heading + "TR-01,old pine,Pinus thunbergii,thriving,2025-05-01,by the gate\n") == Arrival::already_there);
+  CHECK(take_in(RecordKind::tree, heading + "TR-01,old pine,Pinus thunbergii,sick,2026-03-10,\n") == Arrival::differs);
+  CHECK(take_in(RecordKind::tree, heading + "TR-01,old pine,Pinus thunbergii,thriving,2025-09-01,\n") == Arrival::differs);
+  Tree expected = tree;
+  expected.note.clear();
+  expected.conditions.push_back({"2026-03-10", Condition::sick, ""});
+  expected.conditions.insert(expected.conditions.begin() + 1, {"2025-09-01", Condition::thriving, ""});
+  CHECK(workbook.find(Id<Tree>{"TR-01"})->record == expected);
+
+  CHECK(take_in(RecordKind::bag, "id,material,price,currency\nA-01,akadama,23.5,EUR\n") == Arrival::differs);
+  bag.price = Price{23.5, "EUR"};
+  CHECK(workbook.find(Id<Bag>{"A-01"})->record == bag);
+  CHECK(take_in(RecordKind::bag, "id,material,price,currency\nA-01,akadama,,\n") == Arrival::differs);
+  bag.price.reset();
+  CHECK(workbook.find(Id<Bag>{"A-01"})->record == bag);
+
+  RecordedContainer bowl;
+  bowl.container.name = "bowl";
+  bowl.container.shape = Shape::round;
+  bowl.container.rim = {length_cm(20), length_cm(20)};
+  bowl.container.depth = depth_cm(7);
+  bowl.container.bottom_layer = BottomLayer{depth_cm(1), {}};
+  REQUIRE(workbook.add(bowl, "pot", "POT-01"));
+  CHECK(take_in(RecordKind::container, "id,name,shape,length_cm,depth_cm\nPOT-01,bowl,round,24,7\n") == Arrival::differs);
+  bowl.container.rim = {length_cm(24), length_cm(24)};
+  CHECK(workbook.find(Id<RecordedContainer>{"POT-01"})->record == bowl);
 }
 
 TEST_CASE("A preview says what would come in and writes nothing", "[exchange]") {

@@ -19,6 +19,8 @@ struct IdentifiedRecord {
   RecordRef ref;
   Record record;
   Place from{};  ///< where it stood in the file it was read from
+  /// Of a row of a list: the places in the record that the list has columns for. Empty: the record is whole.
+  std::vector<std::string_view> listed{};
   friend bool operator==(const IdentifiedRecord& a, const IdentifiedRecord& b) { return a.ref == b.ref && a.record == b.record; }
 };
 

@@ -17,6 +17,10 @@ namespace gritwright {
 /// What has no column (histories, bottom layers, root-mass plans) stays in the JSON form.
 [[nodiscard]] std::string write_records_csv(RecordKind kind, const std::vector<IdentifiedRecord>& records);
 
+/// `here` with what a row of a list says of it. What the list has no columns for stays; what a row says of a day in a history takes that
+/// day's place or goes in among the others. Errors: those of reading the record that comes of it.
+[[nodiscard]] Result<Record> with_listed(const Record& here, const IdentifiedRecord& row);
+
 /// What a list holds: the rows that are whole, and the problems of all others, each with line and column.
 struct CsvRecords {
   RecordKind kind = RecordKind::bag;
