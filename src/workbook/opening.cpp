@@ -138,7 +138,8 @@ void choose_journal(SQLite::Database& database, Placement placement, NoteBox& no
 
 std::unique_ptr<SQLite::Database> connect_to_read(const fs::path& file, std::chrono::milliseconds patience, const std::string& file_layer) {
   std::error_code trouble;
-  const bool has_log = fs::exists(file.string() + "-wal", trouble);
+  const std::uintmax_t log_bytes = fs::file_size(file.string() + "-wal", trouble);
+  const bool has_log = !trouble && log_bytes > 0;
   // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
   const bool alone = !has_log && !may_write(folder_of(file));
   const int flags = SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX | (alone ? SQLite::OPEN_URI : 0);

@@ -237,6 +237,8 @@ TEST_CASE("A workbook in a folder that can't be written to opens for reading and
   const Folder folder, elsewhere;
   Hand hand;
   bytes_of_some_bags(folder.file(), hand, 3);
+  // An empty log may have been left, as by a program that only read.
+  if (GENERATE(false, true)) write_bytes(folder.file("nursery.gritwright-wal"), "");
   constexpr unsigned nobody = 65534;
   const bool is_root = ::geteuid() == 0;
   if (is_root) REQUIRE(::chown(folder.path().c_str(), nobody, nobody) == 0);

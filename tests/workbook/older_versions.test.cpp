@@ -1,6 +1,9 @@
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 #include "gritwright/workbook/backups.hpp"
 #include "gritwright/workbook/search.hpp"
@@ -52,6 +55,23 @@ TEST_CASE("A workbook of the first version is brought forward with a backup, and
   CHECK_FALSE(step_to("TR-01")->certain);
   REQUIRE(step_to("TR-02") != walked->steps.end());
   CHECK(step_to("TR-02")->deleted);
+}
+
+TEST_CASE("A workbook that was brought forward has the tables and indexes of a new one", "[workbook][law]") {
+  const std::string older = GENERATE(as<std::string>{}, "version_1", "version_2");
+  const Folder folder;
+  Hand hand;
+  std::filesystem::copy_file(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/workbook/" + older + ".gritwright", folder.file());
+  { const OpenWorkbook forward = opened(folder.file(), hand.options()), made = opened(folder.file("new.gritwright"), hand.options()); }
+  const auto built = [](const std::filesystem::path& file) {
+    SQLite::Database database(file.string(), SQLite::OPEN_READONLY);
+    SQLite::Statement parts(database, "SELECT coalesce(sql, name) FROM sqlite_master ORDER BY name");
+    std::vector<std::string> all;
+    while (parts.executeStep()) all.push_back(parts.getColumn(0).getString());
+    return all;
+  };
+  CHECK(built(folder.file()).size() > 10);
+  CHECK(built(folder.file()) == built(folder.file("new.gritwright")));
 }
 
 TEST_CASE("A workbook that was brought forward opens again without another backup", "[workbook]") {

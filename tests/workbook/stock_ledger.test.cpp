@@ -119,6 +119,21 @@ TEST_CASE("A count that disagrees is an entry with the difference, never an over
   CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(5000, 1e-6));
 }
 
+TEST_CASE("What comes raises the stock and what goes lowers it, whatever the reason, and a sign that does not suit it is refused", "[stock][law]") {
+  const auto [reason, sign] = GENERATE(table<StockReason, double>({{StockReason::received, 1}, {StockReason::screened_into, 1}, {StockReason::returned, 1},
+                                                                   {StockReason::screened_out_of, -1}, {StockReason::used, -1}, {StockReason::spilt, -1},
+                                                                   {StockReason::thrown_out, -1}}));
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const RecordRef bag = receive(workbook, kanuma())->revisions.front().first;
+  REQUIRE(enter_stock(workbook, bag, reason, litres(2), "2026-03-01"));
+  CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(8680 + sign * 2 * 310, 1e-6));
+  StockEntry wrong = workbook.all<StockEntry>().back().record;
+  wrong.change = -1.0 * wrong.change;
+  CHECK(check(wrong).size() == 1);
+}
+
 TEST_CASE("A part of a bag's grain takes its part of the bag's litres", "[stock][law]") {
   Bag bag;
   bag.count = 2;
