@@ -1,4 +1,9 @@
+#include <stdlib.h>
+
+#include <filesystem>
 #include <nlohmann/json.hpp>
+#include <optional>
+#include <system_error>
 
 #include "gritwright/formats/csv_text.hpp"
 #include "gritwright/formats/exchange_file.hpp"
@@ -18,6 +23,26 @@ namespace {
 std::string any_text(const std::string&) { return {}; }
 
 std::string or_dash(const std::string& text) { return text.empty() ? "–" : text; }
+
+/// A folder of this program's own, as long as it is needed.
+class PassingFolder {
+ public:
+  PassingFolder() {
+    std::error_code unknown;
+    std::string name = (std::filesystem::temp_directory_path(unknown) / "gritwright-XXXXXX").string();
+    if (::mkdtemp(name.data()) != nullptr) path_ = name;
+  }
+  ~PassingFolder() {
+    std::error_code ignored;
+    if (!path_.empty()) std::filesystem::remove_all(path_, ignored);
+  }
+  PassingFolder(const PassingFolder&) = delete;
+  PassingFolder& operator=(const PassingFolder&) = delete;
+  [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
+ private:
+  std::filesystem::path path_;
+};
 
 class LogVerb final : public Verb {
  public:
@@ -51,7 +76,20 @@ class LogVerb final : public Verb {
   Exit run(const CommonOptions& options, Streams streams) override {
     if (request_.action == "check") return log_check(request_, options, streams);
     const bool writes = request_.action == "add" || (request_.action == "import" && !request_.preview);
-    auto opened = OpenWorkbook::open(workbook_file(request_), opening_options(request_, writes));
+    std::filesystem::path file = workbook_file(request_);
+    OpeningOptions opening = opening_options(request_, writes);
+    std::optional<PassingFolder> passing;
+    std::error_code unknown;
+    // What would come into a record that is not there yet is what would come into an empty one.
+    const bool is_there = std::filesystem::symlink_status(file, unknown).type() != std::filesystem::file_type::not_found;
+    if (request_.action == "import" && request_.preview && !is_there) passing.emplace();
+    if (passing && !passing->path().empty()) {
+      file = passing->path() / "empty.gritwright";
+      opening.create = true;
+      opening.access = Access::write;
+      opening.placement = Placement::local;
+    }
+    auto opened = OpenWorkbook::open(file, std::move(opening));
     if (!opened) return refuse(opened.problems(), streams.err);
     OpenWorkbook workbook = std::move(opened).value();
     LogCall call{request_, options, streams, workbook};
@@ -125,6 +163,26 @@ Result<RecordRef> ref_asked_for(const OpenWorkbook& workbook, const std::string&
   return Problem{"workbook.id-ambiguous", {}, {{"id", text}, {"text", choices}}};
 }
 
+namespace {
+
+/// Another program may have written something since, so the newest entry need not be ours.
+std::string newest_with(const OpenWorkbook& workbook, const std::string& text) {
+  constexpr std::size_t most_written_since = 1000;
+  for (const RecordLine& line : workbook.list(RecordKind::log_entry, {.subject = {}, .from_day = {}, .to_day = {}, .about = {}, .limit = most_written_since})) {
+    const auto found = workbook.find(Id<LogEntry>{line.ref.id});
+    if (found && found->record.text == text) return line.ref.id;
+  }
+  return {};
+}
+
+/// What is wrong with an option has no place in a file.
+Problems of_option(Problems problems) {
+  for (Problem& problem : problems) problem.where = {};
+  return problems;
+}
+
+}  // namespace
+
 Exit log_add(LogCall& call) {
   const LogRequest& ask = call.request;
   if (ask.operands.size() != 1) {
@@ -144,15 +202,15 @@ Exit log_add(LogCall& call) {
   LogEntry judged = entry;
   // The workbook fills in today.
   if (judged.day.empty()) judged.day = "2000-01-01";
-  append(problems, check(judged));
+  append(problems, of_option(check(judged)));
   if (!problems.empty()) return refuse(problems, call.streams.err);
+  const std::string text = entry.text;
   Change change;
   change.label = "log entry";
   change.log = std::move(entry);
   const auto applied = call.workbook.apply(std::move(change));
   if (!applied) return refuse(applied.problems(), call.streams.err);
-  const auto newest = call.workbook.list(RecordKind::log_entry, {.subject = {}, .from_day = {}, .to_day = {}, .about = {}, .limit = 1});
-  const std::string id = newest.empty() ? "" : newest.front().ref.id;
+  const std::string id = newest_with(call.workbook, text);
   if (call.options.json)
     call.streams.out << Json{{"added", "log-entry:" + id}}.dump(2) << '\n';
   else
@@ -164,12 +222,12 @@ Exit log_list(LogCall& call) {
   const LogRequest& ask = call.request;
   SearchQuery query;
   query.words = ask.words;
-  query.limit = ask.limit;
+  query.limit = std::size_t{ask.limit} + 1;
   Problems problems;
   const auto day = [&](const std::string& text, std::optional<std::string>& value) {
     if (text.empty()) return;
     value = text;
-    append(problems, check(LogEntry{text, {}, LogSort::event, "-", {}}));
+    append(problems, of_option(check(LogEntry{text, {}, LogSort::event, "-", {}})));
   };
   day(ask.from_day, query.from_day);
   day(ask.to_day, query.to_day);
@@ -186,7 +244,11 @@ Exit log_list(LogCall& call) {
     query.kinds = {RecordKind::log_entry};
   }
   if (!problems.empty()) return refuse(problems, call.streams.err);
-  const std::vector<RecordLine> lines = search(call.workbook, query);
+  std::vector<RecordLine> lines = search(call.workbook, query);
+  if (lines.size() > ask.limit) {
+    lines.resize(ask.limit);
+    call.streams.err << "The newest " << ask.limit << " are shown; there are more: narrow the list, or ask for more with --limit.\n";
+  }
   if (call.options.json) {
     Json json{{"records", Json::array()}};
     for (const RecordLine& line : lines) json["records"].push_back(line_json(call.workbook, line));

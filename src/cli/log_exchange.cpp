@@ -73,6 +73,13 @@ void tell(const LogCall& call, const ImportPreview& preview, bool done) {
   call.streams.out << ".\n";
 }
 
+Exit refuse_import(const LogCall& call, const Problems& problems) {
+  const Exit exit = refuse(problems, call.streams.err);
+  if (std::ranges::find(problems, "import.id-differs", &Problem::code) != problems.end())
+    call.streams.err << "Give it an id of its own in the file, or let it take the place of the one here with --replace (undone in one step in the window).\n";
+  return exit;
+}
+
 /// Writes beside the target and renames, so that nobody finds half a file.
 Exit write_out(const LogCall& call, const std::string& text) {
   const std::string& target = call.request.output;
@@ -165,10 +172,10 @@ Exit log_import(LogCall& call) {
     append(problems, preview.problems);
     if (call.request.preview) tell(call, preview, false);
     call.notes = preview.notes;
-    return problems.empty() ? Exit::done : refuse(problems, call.streams.err);
+    return problems.empty() ? Exit::done : refuse_import(call, problems);
   }
   const auto imported = import_records(call.workbook, records.records, "import of " + fs::path(shown_name(path)).filename().string(), options);
-  if (!imported) return refuse(imported.problems(), call.streams.err);
+  if (!imported) return refuse_import(call, imported.problems());
   tell(call, imported->preview, true);
   call.notes = imported->preview.notes;
   return Exit::done;
@@ -217,6 +224,7 @@ Exit log_check(const LogRequest& request, const CommonOptions& options, Streams 
     streams.out << backups.size() << (backups.size() == 1 ? " backup, " : " backups, ") << good << " good";
     if (newest_good) streams.out << "; the newest good one is of " << newest_good->day << ": " << newest_good->file.string();
     streams.out << '\n';
+    if (!problems.empty() && newest_good) streams.out << "Choose it in the window, gritwright-desktop: it takes the record's place, and the file as it is now is kept.\n";
   }
   if (!problems.empty()) return refuse(problems, streams.err);
   return exit_for(notes, options);

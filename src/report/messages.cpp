@@ -154,7 +154,8 @@ std::string place_text(const Place& place) {
 std::string place_text(const Problem& problem) {
   const Place& place = problem.where;
   // The empty pointer is the root of a JSON document; only trouble with the file as such has no place in it.
-  const bool at_root = place.file && !place.line && place.pointer.empty() && !problem.code.starts_with("file.");
+  const auto is_about = [&](const char* what) { return problem.code.starts_with(what); };
+  const bool at_root = place.file && !place.line && place.pointer.empty() && !is_about("file.") && !is_about("workbook.") && !is_about("import.");
   return place_text(place) + (at_root ? "#" : "");
 }
 

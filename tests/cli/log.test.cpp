@@ -74,6 +74,10 @@ TEST_CASE("A recall list comes as text, CSV and JSON, and a tree says what it st
 
 TEST_CASE("A preview adds nothing, faulty rows are named and keep everything out, and a second import adds nothing", "[cli][log]") {
   const Bench bench;
+  const Answer first = bench.log({"import", "-", "--preview"}, bags);
+  CHECK(first.exit == Exit::done);
+  CHECK(first.out.find("2 to add") != std::string::npos);
+  CHECK_FALSE(fs::exists(bench.file("nursery.gritwright")));
   REQUIRE(bench.log({"add", "start"}).exit == Exit::done);
   const Answer preview = bench.log({"import", "-", "--preview"}, bags);
   CHECK(preview.exit == Exit::done);
@@ -84,6 +88,37 @@ TEST_CASE("A preview adds nothing, faulty rows are named and keep everything out
   CHECK(bench.log({"list", "bag", "--json"}).json()["records"].empty());
   CHECK(bench.log({"import", "-", "--json"}, bags).json()["added"] == 2);
   CHECK(bench.log({"import", "-", "--json"}, bags).json()["added"] == 0);
+}
+
+TEST_CASE("A list of trees that was exported, read back and changed keeps the history that it has no columns for", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  REQUIRE(bench.log({"import", "-"}, exchange).exit == Exit::done);
+  std::string list = bench.log({"export", "--kind", "tree", "--csv"}).out;
+  const Answer same = bench.log({"import", "-"}, list);
+  CHECK(same.exit == Exit::done);
+  CHECK(same.out == "0 added, 2 already there.\n");
+  list.replace(list.find("old pine"), 8, "oldest pine");
+  const Answer differs = bench.log({"import", "-"}, list);
+  CHECK(differs.exit == Exit::input_refused);
+  CHECK(differs.err.find("standard input:2:1: another tree TR-01") == 0);
+  CHECK(differs.err.find("--replace") != std::string::npos);
+  CHECK(bench.log({"import", "-", "--replace"}, list).out == "0 added, 1 already there, 1 replaced.\n");
+  const auto tree = bench.log({"export", "TR-01"}).json()["record"];
+  CHECK(tree["name"] == "oldest pine");
+  CHECK(tree["repottings"][0]["grain"] == nlohmann::json{"batch:BT-01"});
+  CHECK(tree["repottings"][0]["filled_depth_cm"] == 4);
+  CHECK(bench.log({"trace", "TR-01"}).out.find("bag:K-07") != std::string::npos);
+}
+
+TEST_CASE("A list that stops at its limit says that there is more", "[cli][log]") {
+  const Bench bench;
+  for (const char* text : {"one", "two", "three"}) CHECK(bench.log({"add", text}).exit == Exit::done);
+  const Answer two = bench.log({"list", "--limit", "2", "--json"});
+  CHECK(two.json()["records"].size() == 2);
+  CHECK(two.json()["records"][0]["title"] == "three");
+  CHECK(two.err.find("--limit") != std::string::npos);
+  CHECK(bench.log({"list", "--limit", "3"}).err.empty());
 }
 
 TEST_CASE("A workbook that was exported and imported elsewhere exports the same again", "[cli][log][roundtrip]") {
@@ -139,9 +174,13 @@ TEST_CASE("What can't be meant is wrong usage or refused, and a missing workbook
   CHECK(bench.log({"trace"}).exit == Exit::wrong_usage);
   CHECK(bench.log({"tidy"}).exit == Exit::wrong_usage);
   CHECK(bench.log({"show", "Q-99"}).exit == Exit::input_refused);
-  CHECK(bench.log({"add", "x", "--day", "2026-02-30"}).exit == Exit::input_refused);
+  const Answer no_day = bench.log({"add", "x", "--day", "2026-02-30"});
+  CHECK(no_day.exit == Exit::input_refused);
+  CHECK(no_day.err == "2026-02-30 is not a day; expected a date like 2026-03-14\n");
   CHECK(bench.log({"list", "sack"}).exit == Exit::input_refused);
   CHECK(bench.log({"import", "-"}, "a,b\n1,2\n").exit == Exit::input_refused);
   CHECK(bench.log({"trace", "--shared"}).exit == Exit::input_refused);
-  CHECK(bench.log({"add", "x", "--read-only"}).exit == Exit::file_trouble);
+  const Answer reading = bench.log({"add", "x", "--read-only"});
+  CHECK(reading.exit == Exit::file_trouble);
+  CHECK(reading.err.find(bench.file("nursery.gritwright") + ": the record is open for reading only") == 0);
 }
