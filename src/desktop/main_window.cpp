@@ -18,9 +18,11 @@
 #include <QToolBar>
 #include <QUndoStack>
 
+#include "charts/ageing_view.hpp"
 #include "charts/chart_export.hpp"
 #include "charts/grading_chart.hpp"
 #include "charts/picture_tabs.hpp"
+#include "charts/score_view.hpp"
 #include "day_room.hpp"
 #include "jump_targets.hpp"
 #include "models/bench_files.hpp"
@@ -423,6 +425,10 @@ QString MainWindow::chapter_on_screen() const {
     if (!widget->isVisible()) break;
     if (qobject_cast<const ScreeningPanel*>(widget) != nullptr) return QStringLiteral("manual/screening");
     if (qobject_cast<const VerdictPanel*>(widget) != nullptr || name == QStringLiteral("sieving_pictures")) return QStringLiteral("manual/curve_and_verdict");
+    if (widget == &mix_page_->pictures()) {
+      const QWidget* picture = mix_page_->pictures().picture().view;
+      if (picture == &mix_page_->ageing() || picture == &mix_page_->scores()) return QStringLiteral("manual/how_sure");
+    }
   }
   const QWidget* page = pages_->currentWidget();
   if (page == mix_page_) return mix_page_->find_panel().isVisible() ? QStringLiteral("manual/finding_parts") : QStringLiteral("manual/mixes");
@@ -430,7 +436,8 @@ QString MainWindow::chapter_on_screen() const {
   if (page == sieving_page_) return QStringLiteral("manual/sieving");
   if (page == settings_page_ || page == trouble_page_) return QStringLiteral("manual/settings");
   if (page == import_page_ && page != nullptr) return QStringLiteral("manual/old_notebook");
-  if (qobject_cast<const MeasurePage*>(page) != nullptr) return QStringLiteral("manual/receiving_bags");
+  if (const auto* measure = qobject_cast<const MeasurePage*>(page))
+    return takes_pot(measure->sheet().protocol) ? QStringLiteral("manual/how_sure") : QStringLiteral("manual/receiving_bags");
   constexpr std::pair<const char*, const char*> rooms[] = {
       {"bags", "manual/receiving_bags"}, {"trees", "manual/pots_and_trees"}, {"day", "manual/repotting_day"}, {"log", "manual/log_and_tracing"}};
   for (const auto& [room, chapter] : rooms) {

@@ -8,8 +8,11 @@
 #include <filesystem>
 #include <set>
 
+#include "charts/picture_tabs.hpp"
+#include "models/demonstration_record.hpp"
 #include "models/figures.hpp"
 #include "pages/manual_page.hpp"
+#include "pages/mix_page.hpp"
 #include "support.hpp"
 #include "support/paths.hpp"
 
@@ -56,6 +59,25 @@ TEST_CASE("F1 opens the chapter of every room, and F1 again goes back to the wor
   CHECK(chapter_of("action_page_log") == QStringLiteral("manual/log_and_tracing"));
   CHECK(chapter_of("action_settings") == QStringLiteral("manual/settings"));
   CHECK(chapter_of("action_welcome") == QStringLiteral("manual/desktop"));
+}
+
+TEST_CASE("F1 in a pot test or on how tests fared opens what tells about them, in another measurement that of the bag", "[manual]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const auto chapter = [&] {
+    open.trigger("action_manual");
+    const QString opened = open.window.manual_page().current();
+    open.trigger("action_manual");
+    return opened;
+  };
+  open.trigger("action_pot_test");
+  CHECK(chapter() == QStringLiteral("manual/how_sure"));
+  open.trigger("action_page_bags");
+  open.trigger("action_measure");
+  CHECK(chapter() == QStringLiteral("manual/receiving_bags"));
+  open.trigger("action_show_scores");
+  open.window.mix_page().pictures().setFocus();
+  CHECK(chapter() == QStringLiteral("manual/how_sure"));
 }
 
 TEST_CASE("Every chapter is compiled in and listed, and every link and picture in it leads somewhere", "[manual]") {
