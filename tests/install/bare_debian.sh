@@ -3,7 +3,7 @@
 # left behind. Needs root, debootstrap and a mirror: bare_debian.sh PACKAGE.deb [MIRROR]; without one this machine's own is taken
 set -euo pipefail
 package=$(realpath "$1")
-mirror=${2:-$(grep -hoE 'https?://[^ ]+' /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | head -1)}
+mirror=${2:-$(grep -hvE '^ *#' /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | grep -oE 'https?://[^ ]+' | head -1)}
 if [ "$(id -u)" != 0 ] || ! command -v debootstrap >/dev/null; then
   echo "Not root, or debootstrap is missing: the package was not tried on a bare Debian." >&2
   exit 0
