@@ -51,7 +51,7 @@ constexpr std::array estimate_templates{
     MessageTemplate{"mix.calibrated-on", GRITWRIGHT_TEXT("by {count} of your pot tests ({dates}): k {k_cm_mm} cm mm")},
     MessageTemplate{"mix.grain-yields", GRITWRIGHT_TEXT("no rigid grain: the packing model is less certain for it")},
     MessageTemplate{"mix.no-cation-exchange", GRITWRIGHT_TEXT("the exchange capacity is not known, so the mix has none")},
-    MessageTemplate{"mix.no-components", GRITWRIGHT_TEXT("the mix has no components")},
+    MessageTemplate{"mix.no-components", GRITWRIGHT_TEXT("the mix has no components; put one in")},
     MessageTemplate{"mix.no-particle-density", GRITWRIGHT_TEXT("the particle density is not known: the mix has mass shares and grading only, no volumes and porosities")},
     MessageTemplate{"mix.no-parts", GRITWRIGHT_TEXT("all components have 0 parts; give one of them a part")},
     MessageTemplate{"mix.open-pores-only", GRITWRIGHT_TEXT("the skeletal density is not known: total porosity counts only the pores that take up water")},
