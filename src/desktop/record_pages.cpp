@@ -401,7 +401,7 @@ void RecordPages::refresh_choices() {
   for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line))});
   // Bins and tubs, a tree's used ground and a mix are graded as a bag is.
   for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used ground of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
-    for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), to_qt(line.title))});
+    for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), title_words(line))});
   }
   std::vector<SievingPage::Choice> sets;
   for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});

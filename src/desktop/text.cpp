@@ -16,7 +16,11 @@ QString with_capital(QString text) {
 
 }  // namespace
 
-std::string translated(std::string_view text) { return QCoreApplication::translate("report", std::string(text).c_str()).toStdString(); }
+std::string translated(std::string_view text) {
+  const std::string source(text);
+  const std::string said = QCoreApplication::translate("report", source.c_str()).toStdString();
+  return said != source ? said : QCoreApplication::translate("materials", source.c_str()).toStdString();
+}
 
 QString to_local(const std::string& text) {
   // A day like 01.03.2026 is no number and stays as it was typed.

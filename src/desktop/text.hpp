@@ -21,7 +21,7 @@ namespace gritwright::desktop {
 /// A number in the reader's locale, without marks between thousands: a comma there would read as a decimal one.
 [[nodiscard]] QString number_text(double value, int significant_digits);
 
-/// A GRITWRIGHT_TEXT of report/ in the reader's language; any other text as it is.
+/// A GRITWRIGHT_TEXT of report/ or the name of a material in the reader's language; any other text as it is.
 [[nodiscard]] std::string translated(std::string_view text);
 
 /// A day of ISO 8601 as the reader's locale writes it; what is none comes back as it is.

@@ -47,7 +47,7 @@ std::string price_text(const Price& price) { return figure(price.amount, 2) + (p
 /// "sphagnum 1.20 L, A-12 0.40 L"; nothing where there are none.
 std::string printed_layers(const TreeOfDay& tree, const Words& words) {
   std::string text;
-  for (const GrainLitres& layer : tree.layers) text += (text.empty() ? "" : ", ") + layer.name + " " + litres(layer.loose, words.units);
+  for (const GrainLitres& layer : tree.layers) text += (text.empty() ? "" : ", ") + words(layer.name) + " " + litres(layer.loose, words.units);
   return text;
 }
 
@@ -67,7 +67,7 @@ std::string buying_line(const GrainToBuy& purchase, const Words& words) {
   const std::string_view line = !purchase.bag_volume   ? GRITWRIGHT_TEXT("Buy {bags} of {material}, short of {short} ready")
                                 : purchase.typical_bag ? GRITWRIGHT_TEXT("Buy {bags} of {material} of {volume} (typical), short of {short} ready")
                                                        : GRITWRIGHT_TEXT("Buy {bags} of {material} of {volume}, short of {short} ready");
-  std::string text = words(line, {{"bags", purchase_text(purchase, words.units, words.translate)}, {"material", purchase.material},
+  std::string text = words(line, {{"bags", purchase_text(purchase, words.units, words.translate)}, {"material", words(purchase.material)},
                                   {"volume", purchase.bag_volume ? litres(*purchase.bag_volume, words.units) : ""}, {"short", litres(purchase.short_of, words.units)}});
   return purchase.cost ? words(GRITWRIGHT_TEXT("{line}, price {price}"), {{"line", text}, {"price", price_text(*purchase.cost)}}) : text;
 }
@@ -109,7 +109,7 @@ PrintTable batch_table(const MixOfDay& mix, const TubBatch& batch, const Words& 
                    {false, true, true}};
   if (words.units == UnitSystem::us) table.heading[2] = words(GRITWRIGHT_TEXT("Quarts"));
   for (std::size_t k = 0; k < batch.loose.size(); ++k)
-    table.rows.push_back({mix.components[k].name, batch.scoops.empty() ? "–" : std::to_string(batch.scoops[k]), litres(batch.loose[k], words.units)});
+    table.rows.push_back({words(mix.components[k].name), batch.scoops.empty() ? "–" : std::to_string(batch.scoops[k]), litres(batch.loose[k], words.units)});
   return table;
 }
 
@@ -128,7 +128,7 @@ PrintSection grain_section(const std::vector<GrainLitres>& components, const Wor
   PrintTable table{words.each({GRITWRIGHT_TEXT("Grain"), GRITWRIGHT_TEXT("Loose"), GRITWRIGHT_TEXT("To have ready")}),
                    {},
                    {false, true, true}};
-  for (const GrainLitres& grain : components) table.rows.push_back({grain.name, litres(grain.loose, words.units), litres(grain.ready, words.units)});
+  for (const GrainLitres& grain : components) table.rows.push_back({words(grain.name), litres(grain.loose, words.units), litres(grain.ready, words.units)});
   return {words(GRITWRIGHT_TEXT("Grain")), {table}};
 }
 
@@ -151,7 +151,7 @@ PrintSection buying_section(const std::vector<GrainToBuy>& buy, const Words& wor
                    {},
                    {false, true, true, true, true, true, true}};
   for (const GrainToBuy& purchase : buy) {
-    table.rows.push_back({purchase.material, litres(purchase.short_of, words.units), litres(purchase.raw, words.units),
+    table.rows.push_back({words(purchase.material), litres(purchase.short_of, words.units), litres(purchase.raw, words.units),
                           as_typical(percent_text(purchase.yield.value(), 0), purchase.typical_yield, words),
                           purchase.bag_volume ? as_typical(litres(*purchase.bag_volume, words.units), purchase.typical_bag, words) : "–",
                           purchase_text(purchase, words.units, words.translate), purchase.cost ? price_text(*purchase.cost) : "–"});

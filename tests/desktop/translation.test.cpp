@@ -20,7 +20,9 @@
 #include "gritwright/domain/grain_words.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/figures.hpp"
+#include "models/grain_trace.hpp"
 #include "models/material_words.hpp"
+#include "models/record_import.hpp"
 #include "record_pages.hpp"
 #include "pages/mix_page.hpp"
 #include "settings.hpp"
@@ -386,6 +388,40 @@ TEST_CASE("Ctrl+K finds a bag by its material in the reader's language, and name
   REQUIRE(list->count() > 1);
   CHECK(list->item(0)->text().contains(QStringLiteral("Bims")));
   CHECK_FALSE(list->item(0)->text().contains(QStringLiteral("pumice")));
+}
+
+TEST_CASE("Where grain went, what is taken in and what is to be bought go by the material's name in the reader's language", "[translation]") {
+  const WithLanguage german("de");
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  const OpenWorkbook& workbook = open.record->workbook();
+  const auto recalled = recall_list(workbook, {RecordKind::bag, "P-03"});
+  REQUIRE(recalled.ok());
+  INFO(recall_sentence(*recalled).toStdString());
+  CHECK(recall_sentence(*recalled).startsWith(QStringLiteral("P-03 Bims")));
+  const std::string saved = recall_file(*recalled, QStringLiteral("list.txt"), UnitSystem::metric);
+  INFO(saved);
+  CHECK(saved.find("steht darin") != std::string::npos);
+  CHECK(saved.find("pumice") == std::string::npos);
+  CHECK(saved.find("contains it") == std::string::npos);
+  bool named = false;
+  for (const Stored<Tree>& tree : workbook.all<Tree>()) {
+    const auto back = gritwright::trace(workbook, {RecordKind::tree, tree.id.text}, TraceDirection::back);
+    REQUIRE(back.ok());
+    for (const QStringList& row : ground_of_tree(*back).table.rows) {
+      INFO(row.join(u'|').toStdString());
+      CHECK_FALSE(row.at(1).contains(QStringLiteral("pumice")));
+      named = named || row.at(1).contains(QStringLiteral("Bims"));
+    }
+  }
+  CHECK(named);
+  ImportPreview preview;
+  preview.lines.push_back({{{RecordKind::bag, "P-90"}, Bag{}}, "pumice 2-4 mm", Arrival::added});
+  ImportTableModel table;
+  table.show(preview, false);
+  CHECK(table.data(table.index(0, 1), Qt::DisplayRole).toString() == QStringLiteral("Bims 2-4 mm"));
+  CHECK(translated("pumice") == "Bims");
+  CHECK(translated("a {bag_l} of nothing") == "a {bag_l} of nothing");
 }
 
 TEST_CASE("A material that asks for a caution does so under its name in every language", "[translation]") {

@@ -4,6 +4,7 @@
 
 #include "gritwright/report/text_table.hpp"
 #include "known_mix.hpp"
+#include "material_words.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -58,13 +59,13 @@ std::vector<PrintSection> bags_certainty(const DayRanges& ranges, UnitSystem uni
   PrintSection section{certain_words(CertaintyText::tr("How sure is that? 90 of 100 cases")), {}};
   PrintTable table = range_table(CertaintyText::tr("to buy"));
   for (const GrainToBuyRange& one : ranges.buy) {
-    if (one.bags) add_range(table, certain_words(CertaintyText::tr("bags of %1").arg(to_qt(one.material))), *one.bags, [](double value) { return figure(value, 0); });
-    else add_range(table, certain_words(CertaintyText::tr("litres of %1").arg(to_qt(one.material))), one.raw_l, [units](double value) { return volume_text(value, units); });
+    if (one.bags) add_range(table, certain_words(CertaintyText::tr("bags of %1").arg(material_words(one.material))), *one.bags, [](double value) { return figure(value, 0); });
+    else add_range(table, certain_words(CertaintyText::tr("litres of %1").arg(material_words(one.material))), one.raw_l, [units](double value) { return volume_text(value, units); });
   }
   if (!table.rows.empty()) section.blocks.emplace_back(std::move(table));
   for (const GrainToBuyRange& one : ranges.may_buy) {
     if (one.chance >= least_told_chance)
-      section.blocks.emplace_back(PrintText{certain_words(CertaintyText::tr("%1 may run short: in %2 of 100 cases.").arg(to_qt(one.material)).arg(qRound(100 * one.chance)))});
+      section.blocks.emplace_back(PrintText{certain_words(CertaintyText::tr("%1 may run short: in %2 of 100 cases.").arg(material_words(one.material)).arg(qRound(100 * one.chance)))});
   }
   if (section.blocks.empty()) return {};
   return {std::move(section)};

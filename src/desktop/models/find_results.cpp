@@ -12,6 +12,7 @@
 #include "gritwright/report/design_report.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/text_table.hpp"
+#include "material_words.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
 
@@ -145,7 +146,7 @@ std::optional<Note> learnt_note(const FoundParts& found, const RatedRecipe& reci
     tests << to_qt(calibrations[i].calibrated_by.id);
     mixes << to_qt(calibrations[i].mix);
   }
-  for (const std::string& material : pooled->materials) materials << to_qt(material);
+  for (const std::string& material : pooled->materials) materials << material_words(material);
   return Note{"mix.pooled-from-tests",
               Level::note,
               {},

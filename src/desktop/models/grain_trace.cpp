@@ -5,7 +5,8 @@
 #include <utility>
 
 #include "gritwright/formats/recall_file.hpp"
-#include "gritwright/report/recall_report.hpp"
+#include "gritwright/report/text_table.hpp"
+#include "material_words.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -37,8 +38,9 @@ QString way_text(const RecallRow& row) {
 }
 
 QString name_text(const RecallRow& row) {
-  QString text = to_qt(row.name);
-  if (!row.species.empty() && row.name.find(row.species) == std::string::npos) text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + to_qt(row.species);
+  QString text = title_words(row.ref.kind, row.name);
+  if (!row.species.empty() && row.name.find(row.species) == std::string::npos)
+    text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + (row.ref.kind == RecordKind::tree ? to_qt(row.species) : material_words(row.species));
   if (row.deleted) text = TraceText::tr("%1 (deleted)").arg(text);
   return or_dash(text);
 }
@@ -80,6 +82,19 @@ int urgency(std::optional<Condition> condition) {
     case Condition::thriving: return 3;
   }
   return 4;
+}
+
+/// The table as text for a page of paper; nothing where it has no rows.
+std::string on_paper(const PictureTable& table) {
+  if (table.rows.empty()) return {};
+  const auto cells = [](const QStringList& texts) {
+    std::vector<std::string> line;
+    for (const QString& text : texts) line.push_back(text.toStdString());
+    return line;
+  };
+  std::vector<std::vector<std::string>> rows;
+  for (const QStringList& row : table.rows) rows.push_back(cells(row));
+  return '\n' + text_table(cells(table.heading), rows);
 }
 
 /// The entry that the present condition began with.
@@ -130,7 +145,7 @@ RecordTable recalled_trees(const RecallList& list) {
 
 RecordTable recalled_holders(const RecallList& list, UnitSystem units) {
   RecordTable made;
-  made.table.heading = {TraceText::tr("id"), TraceText::tr("what"), TraceText::tr("since"), TraceText::tr("until"), TraceText::tr("left, dry"), TraceText::tr("contains it"), TraceText::tr("way")};
+  made.table.heading = {TraceText::tr("no."), TraceText::tr("what"), TraceText::tr("since"), TraceText::tr("until"), TraceText::tr("left, dry"), TraceText::tr("contains it"), TraceText::tr("way")};
   for (const RecallRow& row : list.holders) {
     if (row.ref == list.of && !row.stock) continue;
     made.table.rows.push_back({to_qt(row.ref.id), QStringLiteral("%1 %2").arg(kind_text(row.ref.kind), name_text(row)), shown_day(row.day), shown_day(row.until),
@@ -142,7 +157,7 @@ RecordTable recalled_holders(const RecallList& list, UnitSystem units) {
 
 QString recall_sentence(const RecallList& list) {
   const auto standing = [&](Standing wanted) { return static_cast<int>(std::ranges::count(list.trees, wanted, &RecallRow::standing)); };
-  const QString of = QStringLiteral("%1 %2").arg(to_qt(list.of.id), to_qt(list.title)).trimmed();
+  const QString of = QStringLiteral("%1 %2").arg(to_qt(list.of.id), title_words(list.of.kind, list.title)).trimmed();
   if (list.trees.empty()) return TraceText::tr("%1: no tree stands in it, as far as it was written down.").arg(of);
   QStringList parts{TraceText::tr("%n tree(s) stand in it", nullptr, standing(Standing::now))};
   if (const int may = standing(Standing::may_remain); may > 0) parts << TraceText::tr("in %n repotted since some may remain", nullptr, may);
@@ -166,7 +181,8 @@ RecordTable ground_of_tree(const Trace& back) {
     open.insert(open.end(), below[index].rbegin(), below[index].rend());
     if (index == 0) continue;
     const TraceStep& step = back.steps[index];
-    const QString title = step.deleted ? TraceText::tr("%1 (deleted)").arg(to_qt(step.title)) : to_qt(step.title);
+    const QString words = title_words(step.ref.kind, step.title);
+    const QString title = step.deleted ? TraceText::tr("%1 (deleted)").arg(words) : words;
     made.table.rows.push_back({QString(QStringLiteral("\u2003")).repeated(depth[index] - 1) + QStringLiteral("%1 %2").arg(kind_text(step.ref.kind), to_qt(step.ref.id)), or_dash(title),
                                role_text(step.role), shown_day(step.day), shown_day(step.until), certainty_text(step.certain)});
     made.refs.push_back(step.ref);
@@ -220,7 +236,8 @@ RecordTable shared_table(const SharedTraits& shared) {
     const QString value = trait.sort == TraitSort::day ? day_text(trait.value) : to_local(trait.value);
     QString count = count_text(trait.count, trait.among);
     if (trait.uncertain > 0) count = TraceText::tr("%1, %2 of them may").arg(count).arg(trait.uncertain);
-    made.table.rows.push_back({trait_text(trait.sort), trait.title.empty() ? value : QStringLiteral("%1 %2").arg(value, to_qt(trait.title)), count, count_text(trait.others, trait.others_among)});
+    const QString title = trait.ref ? title_words(trait.ref->kind, trait.title) : to_qt(trait.title);
+    made.table.rows.push_back({trait_text(trait.sort), title.isEmpty() ? value : QStringLiteral("%1 %2").arg(value, title), count, count_text(trait.others, trait.others_among)});
     made.refs.push_back(trait.ref.value_or(RecordRef{}));
   }
   return made;
@@ -236,13 +253,16 @@ QStringList first_looks() {
 std::string recall_file(const RecallList& list, const QString& path, UnitSystem units) {
   if (path.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) return write_recall_json(list);
   if (path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) return write_recall_csv(list);
-  return recall_text(list, units);
+  return recall_sentence(list).toStdString() + '\n' + on_paper(recalled_trees(list).table) + on_paper(recalled_holders(list, units).table);
 }
 
 std::string shared_file(const SharedTraits& shared, const QString& path) {
   if (path.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) return write_shared_json(shared);
   if (path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) return write_shared_csv(shared);
-  return shared_text(shared);
+  QStringList trees;
+  for (const RecordRef& tree : shared.trees) trees << to_qt(tree.id);
+  return trees.join(QStringLiteral(", ")).toStdString() + '\n' + on_paper(shared_table(shared).table) + '\n' + shared_caution().toStdString() + '\n' +
+         first_looks().join(u'\n').toStdString() + '\n';
 }
 
 }  // namespace gritwright::desktop

@@ -52,7 +52,7 @@ struct TreeState {
 /// What to look at first, before any trait is blamed.
 [[nodiscard]] QStringList first_looks();
 
-/// The list as the ending of `path` asks: JSON for .json, CSV for .csv, else plain text.
+/// The list as the ending of `path` asks: JSON for .json, CSV for .csv, both for programs, else text in the reader's language.
 [[nodiscard]] std::string recall_file(const RecallList& list, const QString& path, UnitSystem units);
 [[nodiscard]] std::string shared_file(const SharedTraits& shared, const QString& path);
 

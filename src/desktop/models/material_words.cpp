@@ -8,9 +8,7 @@ namespace gritwright::desktop {
 
 QString material_words(const std::string& text) { return QCoreApplication::translate("materials", to_qt(text).replace(u'_', u' ').toUtf8().constData()); }
 
-QString title_words(const RecordLine& line) {
-  const std::string& title = line.title;
-  const RecordKind kind = line.ref.kind;
+QString title_words(RecordKind kind, const std::string& title) {
   if (kind != RecordKind::bag && kind != RecordKind::fraction && kind != RecordKind::sieve_test) return to_qt(title);
   // "calcined clay 2-4 mm": the longest beginning that is a material.
   for (std::size_t end = title.size(); end != std::string::npos && end > 0; end = title.rfind(' ', end - 1)) {
@@ -19,5 +17,7 @@ QString title_words(const RecordLine& line) {
   }
   return to_qt(title);
 }
+
+QString title_words(const RecordLine& line) { return title_words(line.ref.kind, line.title); }
 
 }  // namespace gritwright::desktop

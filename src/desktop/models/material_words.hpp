@@ -10,6 +10,7 @@ namespace gritwright::desktop {
 [[nodiscard]] QString material_words(const std::string& text);
 
 /// The title of a record; that of a bag, a fraction or a sieve test begins with its material.
+[[nodiscard]] QString title_words(RecordKind kind, const std::string& title);
 [[nodiscard]] QString title_words(const RecordLine& line);
 
 }  // namespace gritwright::desktop

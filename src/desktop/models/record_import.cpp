@@ -6,6 +6,7 @@
 
 #include "bench_files.hpp"
 #include "gritwright/formats/incoming_records.hpp"
+#include "material_words.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -128,7 +129,7 @@ QVariant ImportTableModel::data(const QModelIndex& index, int role) const {
   const ImportLine& line = lines_[static_cast<std::size_t>(index.row())];
   switch (index.column()) {
     case 0: return line.record.ref.id.empty() ? tr("the next free") : to_qt(line.record.ref.id);
-    case 1: return to_qt(line.title);
+    case 1: return title_words(line.record.ref.kind, line.title);
     case 2: return kind_text(line.record.ref.kind);
     default: return arrival_text(line.arrival, replaces_);
   }

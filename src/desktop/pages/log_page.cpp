@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include "models/grain_trace.hpp"
+#include "models/material_words.hpp"
 #include "sick_trees_tab.hpp"
 #include "text.hpp"
 #include "trace_tab.hpp"
@@ -290,7 +291,7 @@ void LogPage::refresh_links() {
   for (const RecordKind kind : {RecordKind::tree, RecordKind::mix, RecordKind::batch, RecordKind::fraction, RecordKind::bin, RecordKind::bag, RecordKind::sieve_test, RecordKind::pot_test,
                                 RecordKind::repotting_day, RecordKind::container}) {
     for (const RecordLine& line : book_.workbook().list(kind, filter)) {
-      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(kind_text(kind), to_qt(line.ref.id), to_qt(line.title)), links_);
+      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(kind_text(kind), to_qt(line.ref.id), title_words(line)), links_);
       item->setData(Qt::UserRole, to_qt(line.ref.id));
     }
   }
