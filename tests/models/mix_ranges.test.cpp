@@ -197,6 +197,24 @@ TEST_CASE("Linear cases spread as the propagation of errors says", "[mix_ranges]
   }
 }
 
+TEST_CASE("A pot by itself has the litres of the mix in it, narrower where water measured them", "[mix_ranges][law]") {
+  const Mix two = mix_of({single_size("coarse", 6, 600, 1200), single_size("fine", 2, 700, 1300)});
+  Container container = tray();
+  container.bottom_layer = BottomLayer{depth_cm(1), {}};
+  const PotGeometry pot(container);
+  const PotRanges alone = pot_ranges(pot);
+  const Range filled = *UncertainMix(two, usual_spread(two), pot).ranges().of(MixFigure::pot_volume_ml);
+  CHECK_THAT(alone.volume_ml.low, WithinRel(filled.low, 1e-3));
+  CHECK_THAT(alone.volume_ml.high, WithinRel(filled.high, 1e-3));
+  CHECK(alone.by_lengths_ml == alone.volume_ml);
+  CHECK_THAT(alone.main_mix_ml.high / alone.volume_ml.high, WithinRel(pot.main_mix_volume() / pot.volume(), 1e-12));
+  container.water_fill = pot.volume();
+  const PotRanges measured = pot_ranges(PotGeometry(container));
+  CHECK(measured.by_lengths_ml.high == alone.volume_ml.high);
+  CHECK_THAT(half_width(measured.volume_ml), WithinRel(score_of_95_percent * 0.01 * measured.volume_ml.median, 0.01));
+  CHECK(half_width(measured.volume_ml) < half_width(alone.volume_ml));
+}
+
 TEST_CASE("The sampling of grain spreads a share as Gy's model does", "[mix_ranges][published]") {
   // docs/science/grading.md: share .30 of 7.7 mm, the rest 3 mm, 1 g/cm3, 300 g: 1.096 points.
   Component bag = single_size("bag", 1, 500, 1000);

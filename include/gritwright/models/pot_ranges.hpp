@@ -35,7 +35,9 @@ struct PotScores {
 struct PotRanges {
   Range volume_ml;
   Range depth_cm;
-  Range area;  ///< as a factor on every area
+  Range area;           ///< as a factor on every area
+  Range main_mix_ml;    ///< without layers
+  Range by_lengths_ml;  ///< as if no water fill had been measured
 };
 
 /// Of a pot by itself. Source: docs/science/uncertainty.md.
