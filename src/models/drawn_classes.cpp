@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "draw_lanes.hpp"
 #include "gritwright/models/packing.hpp"
 
 namespace gritwright {
@@ -44,20 +45,41 @@ DrawnClasses::DrawnClasses(const GrainSizes& sizes, const SievingSpread& spread)
   lost_ = std::min(spread.lost, shares_.back());
 }
 
-void DrawnClasses::draw(const Scores& scores, std::span<double> drawn) const {
-  double sum = 0;
-  for (std::size_t i = 0; i < shares_.size(); ++i) sum += drawn[i] = shares_[i] * std::exp(deviations_[i] * scores.classes[i]);
-  double moved_sum = 0;
-  for (std::size_t i = 0; i < shares_.size(); ++i)
-    moved_sum += drawn[i] = std::max(0.0, drawn[i] / sum + moves_[i] * scores.operators);
-  if (lost_ > 0 && scores.lost > 0) {
-    // Twice the chance above one half: none of the loss was more than dust in half the cases, any part of it in the others.
-    const double no_dust = lost_ * std::erf(scores.lost / std::numbers::sqrt2) * moved_sum;
-    const double taken = std::min(no_dust, drawn[shares_.size() - 1]);
-    drawn[shares_.size() - 1] -= taken;
-    moved_sum -= taken;
+template <std::size_t abreast>
+void DrawnClasses::draw_rows(const double* classes, const double* operators, const double* lost, double* drawn) const {
+  std::array<double, abreast> sum{}, moved_sum{};
+  for (std::size_t i = 0; i < shares_.size(); ++i) {
+    double* const row = drawn + i * abreast;
+    for (std::size_t lane = 0; lane < abreast; ++lane) row[lane] = deviations_[i] * classes[i * abreast + lane];
+    raise_e<abreast>(row);
+    for (std::size_t lane = 0; lane < abreast; ++lane) sum[lane] += row[lane] *= shares_[i];
   }
-  for (std::size_t i = 0; i < shares_.size(); ++i) drawn[i] /= moved_sum;
+  for (double& each : sum) each = 1 / each;
+  for (std::size_t i = 0; i < shares_.size(); ++i) {
+    double* const row = drawn + i * abreast;
+    for (std::size_t lane = 0; lane < abreast; ++lane)
+      moved_sum[lane] += row[lane] = std::max(0.0, row[lane] * sum[lane] + moves_[i] * operators[lane]);
+  }
+  if (lost_ > 0) {
+    double* const finest = drawn + (shares_.size() - 1) * abreast;
+    for (std::size_t lane = 0; lane < abreast; ++lane) {
+      if (!(lost[lane] > 0)) continue;
+      // Twice the chance above one half: none of the loss was more than dust in half the cases, any part of it in the others.
+      const double no_dust = lost_ * std::erf(lost[lane] / std::numbers::sqrt2) * moved_sum[lane];
+      const double taken = std::min(no_dust, finest[lane]);
+      finest[lane] -= taken;
+      moved_sum[lane] -= taken;
+    }
+  }
+  for (double& each : moved_sum) each = 1 / each;
+  for (std::size_t i = 0; i < shares_.size(); ++i)
+    for (std::size_t lane = 0; lane < abreast; ++lane) drawn[i * abreast + lane] *= moved_sum[lane];
+}
+
+void DrawnClasses::draw(const Scores& scores, std::span<double> drawn) const { draw_rows<1>(scores.classes.data(), &scores.operators, &scores.lost, drawn.data()); }
+
+void DrawnClasses::draw_abreast(const double* classes, const double* operators, const double* lost, double* drawn) const {
+  draw_rows<draws_abreast>(classes, operators, lost, drawn);
 }
 
 }  // namespace gritwright

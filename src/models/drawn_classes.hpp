@@ -25,7 +25,13 @@ class DrawnClasses {
   /// Shares that sum to 1. `drawn` has a place for each class.
   void draw(const Scores& scores, std::span<double> drawn) const;
 
+  /// The same of draws_abreast draws: a row of scores and a row of shares for each class, a row for the operators and one for what was lost.
+  void draw_abreast(const double* classes, const double* operators, const double* lost, double* drawn) const;
+
  private:
+  template <std::size_t abreast>
+  void draw_rows(const double* classes, const double* operators, const double* lost, double* drawn) const;
+
   std::vector<double> shares_;
   std::vector<double> deviations_;
   std::vector<double> moves_;  ///< change of each share at an operators' score of 1

@@ -7,17 +7,12 @@
 
 #include "gritwright/domain/sieve_series.hpp"
 #include "size_order.hpp"
+#include "wedging.hpp"
 
 namespace gritwright {
 
 namespace {
 
-constexpr double base_coarser = 2.6;
-constexpr double base_finer = 3.8;
-const double log_base_coarser = std::log(base_coarser);
-const double log_base_finer = std::log(base_finer);
-
-/// 2.6^YL - 1 and 3.8^YS - 1, the growth of wedging with the share of coarser and of finer grain. Source: kwan-chan-wong-2013.
 double spread_by_coarser(double coarser_share) { return std::exp(log_base_coarser * coarser_share) - 1; }
 double spread_by_finer(double finer_share) { return std::exp(log_base_finer * finer_share) - 1; }
 
@@ -47,9 +42,6 @@ RowSums row_sums(const Rows& rows, std::size_t from, std::size_t to, std::span<c
   }
   return {effect, wedged, apart};
 }
-
-/// Grows from 0 to 1 as the sizes part, so that cutting a class in two leaves the wedging as it was.
-double apartness(double size_ratio) { return 1 - std::pow(size_ratio, 6); }
 
 Aperture middle(Aperture lower, Aperture upper) { return aperture_mm(std::sqrt(in_mm(lower) * in_mm(upper))); }
 

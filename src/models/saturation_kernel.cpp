@@ -5,8 +5,9 @@
 #include <memory>
 #include <numeric>
 
-#include "gritwright/models/moment_table.hpp"
+#include "draw_lanes.hpp"
 #include "drained_part.hpp"
+#include "gritwright/models/moment_table.hpp"
 #include "tilted_body.hpp"
 
 namespace gritwright {
@@ -195,12 +196,28 @@ std::shared_ptr<const SaturationKernel> SaturationKernel::by_head(double n) {
   return (c[0] + u * c[2]) + (u * u) * (c[1] + u * c[3]);
 }
 
-[[gnu::always_inline]] inline SaturationKernel::End SaturationKernel::end_at(double position) const {
-  constexpr double third = 1.0 / 3;
-  const int index = static_cast<int>(position);
-  const double u = position - index;
-  const std::array<double, 4>& c = cubics_[static_cast<std::size_t>(index)];
-  return {integrals_[static_cast<std::size_t>(index)] + u * (c[0] + u * (0.5 * c[2] + u * (third * c[1] + u * (0.25 * c[3])))), c[2] + u * (2 * c[1] + u * (3 * c[3])), c[3]};
+/// Sum over the classes of a run that begins half a step before its first class and ends half a step after its last, all within the table.
+[[gnu::always_inline]] inline double SaturationKernel::run_in_table(const SizeRuns::Run& run, double low, double high, double offset) const {
+  const auto count = static_cast<double>(run.count);
+  if (run.by_ends) {
+    // The integral over the steps, less what the middles of steps are off by; both ends at once.
+    const Pair position = Pair{low, high} + offset;
+    const int from = static_cast<int>(position[0]), to = static_cast<int>(position[1]);
+    const std::array<double, 4>& a = cubics_[static_cast<std::size_t>(from)];
+    const std::array<double, 4>& b = cubics_[static_cast<std::size_t>(to)];
+    const Pair u = position - Pair{static_cast<double>(from), static_cast<double>(to)};
+    const Pair constant{a[0], b[0]}, square{a[1], b[1]}, linear{a[2], b[2]}, cube{a[3], b[3]};
+    const Pair before{integrals_[static_cast<std::size_t>(from)], integrals_[static_cast<std::size_t>(to)]};
+    const Pair integral = before + u * (constant + u * (linear * 0.5 + u * (square * (1.0 / 3) + u * (cube * 0.25))));
+    const Pair slope = linear + u * (square * 2.0 + u * (cube * 3.0));
+    const Pair ends = integral * run.per_step - slope * run.by_slope + cube * run.by_third;
+    return ends[1] - ends[0];
+  }
+  const double first = run.first + offset;
+  if (run.step * count < hardly_apart) return count * in_table(first + run.step * (count - 1) / 2);
+  double sum = 0;
+  for (std::size_t j = 0; j < run.count; ++j) sum += in_table(first + run.step * static_cast<double>(j));
+  return sum;
 }
 
 double SaturationKernel::at(double log_alpha) const {
@@ -219,7 +236,6 @@ double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spre
   const bool all_in_table = scale * sizes.front() + offset >= 0 && scale * sizes.back() + offset < intervals;
   if (all_in_table) {
     // As in_table, but the two halves of each cubic are summed apart.
-    using Pair [[gnu::vector_size(16)]] = double;
     std::array<Pair, 4> sums{};
     for (std::size_t i = 0; i < sizes.size(); i += sums.size()) {
       for (std::size_t lane = 0; lane < sums.size(); ++lane) {
@@ -236,28 +252,33 @@ double SaturationKernel::mean(const LogSizes& sizes, double k_cm_mm, double spre
   return sum_of(sizes, [&](double size) { return at(spread * size + shift); }) / count;
 }
 
-double SaturationKernel::mean(const SizeRuns& sizes, double k_cm_mm) const {
-  const double shift = (1 - sizes.spread_) * sizes.log_mean_ - std::log(k_cm_mm);
-  const double offset = (shift - kernel_log_least) / kernel_log_step;
-  double sum = 0;
-  for (std::size_t i = 0; i < sizes.count_; ++i) {
-    const SizeRuns::Run& run = sizes.runs_[i];
-    const auto count = static_cast<double>(run.count);
-    const double first = run.first + offset;
-    const double low = first - run.step / 2, high = low + run.step * count;
-    if (!(low >= 0 && high < intervals)) {
-      for (std::size_t j = 0; j < run.count; ++j) sum += at((first + run.step * static_cast<double>(j)) * kernel_log_step + kernel_log_least);
-    } else if (run.by_ends) {
-      // The integral over the steps, less what the middles of steps are off by.
-      const End from = end_at(low), to = end_at(high);
-      sum += (to.integral - from.integral) * run.per_step - (to.slope - from.slope) * run.by_slope + (to.third - from.third) * run.by_third;
-    } else if (run.step * count < hardly_apart) {
-      sum += count * in_table(first + run.step * (count - 1) / 2);
-    } else {
-      for (std::size_t j = 0; j < run.count; ++j) sum += in_table(first + run.step * static_cast<double>(j));
+void SaturationKernel::means(const SizeRuns& sizes, std::span<const double> log_k, std::span<double> means) const {
+  constexpr double per_class = 1.0 / static_cast<double>(std::tuple_size_v<LogSizes>);
+  const double shift = (1 - sizes.spread_) * sizes.log_mean_ - kernel_log_least;
+  const auto offset_of = [&, per_step = 1 / kernel_log_step](double each) { return (shift - each) * per_step; };
+  const auto [least, most] = std::ranges::minmax(log_k);
+  const double leftmost = offset_of(most), rightmost = offset_of(least);
+  std::ranges::fill(means, 0.0);
+  for (const SizeRuns::Run& run : std::span(sizes.runs_).first(sizes.count_)) {
+    const double low = run.first - run.step / 2, high = low + run.step * static_cast<double>(run.count);
+    const bool all_in_table = low + leftmost >= 0 && high + rightmost < intervals;
+    for (std::size_t i = 0; i < log_k.size(); ++i) {
+      const double offset = offset_of(log_k[i]);
+      if (all_in_table || (low + offset >= 0 && high + offset < intervals)) {
+        means[i] += run_in_table(run, low, high, offset);
+      } else {
+        for (std::size_t j = 0; j < run.count; ++j) means[i] += at((run.first + offset + run.step * static_cast<double>(j)) * kernel_log_step + kernel_log_least);
+      }
     }
   }
-  return sum / static_cast<double>(std::tuple_size_v<LogSizes>);
+  for (double& mean : means) mean *= per_class;
+}
+
+double SaturationKernel::mean(const SizeRuns& sizes, double k_cm_mm) const {
+  const double log_k = std::log(k_cm_mm);
+  double mean = 0;
+  means(sizes, {&log_k, 1}, {&mean, 1});
+  return mean;
 }
 
 }  // namespace gritwright

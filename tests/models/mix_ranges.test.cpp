@@ -15,6 +15,7 @@
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/normal_scores.hpp"
 #include "gritwright/models/packing.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
 #include "support/random_mix.hpp"
@@ -311,6 +312,29 @@ TEST_CASE("Quantiles of thousands of values are those of the sorted list, howeve
   }
 }
 
+TEST_CASE("A factor is e to the power of its score, to the last digits", "[mix_ranges][law]") {
+  // Grain of one size alone: its bulk density has one axis of the scores to itself; which one is the chain's own affair.
+  const Mix mix = mix_of({single_size("bag", 4, 700, 1400)}, 0);
+  MixSpread spread = certain(mix);
+  spread.components[0].bulk_density = {0.11, 0.23};
+  constexpr SampleSize size{600, 9};
+  const std::vector<double> bulk = UncertainMix(mix, spread, {}).draws_of(MixFigure::bulk_density_g_l, size);
+  REQUIRE(bulk.size() == size.draws);
+  constexpr std::size_t axes = 40;  // more than the chain has: an axis is the same however many there are
+  std::vector<double> scores(axes * size.draws);
+  NormalScores(axes, size.seed).fill(0, scores);
+  const auto agrees = [&](std::size_t axis) {
+    for (std::size_t i = 0; i < size.draws; ++i) {
+      const double score = scores[i * axes + axis];
+      if (std::abs(bulk[i] / (700 * std::exp(score * (score < 0 ? 0.11 : 0.23))) - 1) > 4e-15) return false;
+    }
+    return true;
+  };
+  bool one_agrees = false;
+  for (std::size_t axis = 0; axis < axes; ++axis) one_agrees = one_agrees || agrees(axis);
+  CHECK(one_agrees);
+}
+
 TEST_CASE("A seed gives the same ranges with one thread and with many", "[mix_ranges][law]") {
   const Mix mix = mix_of({graded("a", 1), graded("b", 0.5, 2), single_size("c", 4, 600, 1100)});
   const UncertainMix uncertain(mix, usual_spread(mix), PotGeometry(tray()));
@@ -336,6 +360,12 @@ TEST_CASE("A smaller sample is the beginning of the larger one", "[mix_ranges][l
   const std::vector<double> large = uncertain.draws_of(MixFigure::air_filled_porosity, {1024, 5});
   std::vector<double> small = uncertain.draws_of(MixFigure::air_filled_porosity, {256, 5});
   CHECK(std::equal(small.begin(), small.end(), large.begin()));
+  // However many are left over where draws are worked out side by side.
+  for (const std::size_t draws : {std::size_t{1}, std::size_t{15}, std::size_t{37}, std::size_t{300}}) {
+    const std::vector<double> some = uncertain.draws_of(MixFigure::theta_50, {draws, 5}), all = uncertain.draws_of(MixFigure::theta_50, {1024, 5});
+    CHECK(some.size() == draws);
+    CHECK(std::equal(some.begin(), some.end(), all.begin()));
+  }
   const auto live = uncertain.air_and_water({256, 5});
   REQUIRE(live);
   CHECK(live->air == range_of(small));
