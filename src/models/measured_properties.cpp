@@ -28,6 +28,13 @@ void ask_about_pores(Notes& notes, WaterAbsorption absorption, std::optional<Par
   if (held > pores) ask(notes, "absorption.above-pores", {{"held_percent", 100 * held}, {"pores_percent", 100 * std::max(0.0, pores)}});
 }
 
+/// Voids that loose grain hardly has.
+void ask_about_voids(Notes& notes, BulkDensity loose, ParticleDensity particle) {
+  const double packing = in_g_l(loose) / in_g_l(particle);
+  if (packing < least_packing || packing > most_packing)
+    ask(notes, "jug.voids-implausible", {{"voids_percent", 100 * (1 - packing)}, {"density_g_l", in_g_l(particle)}});
+}
+
 }  // namespace
 
 Problems check(const JugReading& reading) {
@@ -50,11 +57,7 @@ MeasuredBulk measured_bulk(const JugReading& reading, std::optional<ParticleDens
   }
   const double loose_g_l = in_g_l(measured.loose);
   if (loose_g_l < least_bulk_g_l || loose_g_l > most_bulk_g_l) ask(measured.notes, "jug.density-implausible", {{"density_g_l", loose_g_l}});
-  if (particle_density) {
-    const double packing = loose_g_l / in_g_l(*particle_density);
-    if (packing < least_packing || packing > most_packing)
-      ask(measured.notes, "jug.voids-implausible", {{"voids_percent", 100 * (1 - packing)}, {"density_g_l", in_g_l(*particle_density)}});
-  }
+  if (particle_density) ask_about_voids(measured.notes, measured.loose, *particle_density);
   return measured;
 }
 
@@ -87,7 +90,7 @@ Problems check(const DisplacementReading& reading) {
   return problems;
 }
 
-MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<SkeletalDensity> skeletal_density) {
+MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<SkeletalDensity> skeletal_density, std::optional<BulkDensity> loose) {
   const double displaced_ml = in_g(reading.jug_with_water + reading.soaked - reading.jug_with_both) / displaced_g_per_ml;
   MeasuredGrain measured;
   measured.soaked_density = particle_g_l(1000 * in_g(reading.soaked) / displaced_ml);
@@ -101,6 +104,7 @@ MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<S
   if (skeletal_density && density_g_l > in_g_l(*skeletal_density))
     ask(measured.notes, "displacement.above-solid", {{"density_g_l", density_g_l}, {"solid_g_l", in_g_l(*skeletal_density)}});
   ask_about_pores(measured.notes, *measured.water_absorption, measured.particle_density, skeletal_density);
+  if (loose) ask_about_voids(measured.notes, *loose, *measured.particle_density);
   return measured;
 }
 

@@ -67,6 +67,13 @@ TEST_CASE("Displacement is the specific gravity of coarse aggregate by weighing 
   CHECK_THAT(measured.water_absorption->value(), WithinAbs(0.025, 1e-12));
 }
 
+TEST_CASE("A grain density that leaves a measured litre next to no voids is asked about", "[measured_properties][law]") {
+  const DisplacementReading reading{mass_g(600), mass_g(1500), mass_g(1580), mass_g(400)};  // 400 g in 520 mL
+  CHECK_FALSE(asks(measured_grain(reading).notes, "jug.voids-implausible"));
+  CHECK_FALSE(asks(measured_grain(reading, {}, bulk_g_l(420)).notes, "jug.voids-implausible"));
+  CHECK(asks(measured_grain(reading, {}, bulk_g_l(700)).notes, "jug.voids-implausible"));
+}
+
 TEST_CASE("Impossible readings are refused with their place", "[measured_properties][refuses]") {
   const Problems jug = check(JugReading{mass_g(500), mass_g(400), loose_l(0), {}, loose_l(1)});
   CHECK(jug.size() == 3);

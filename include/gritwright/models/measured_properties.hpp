@@ -62,9 +62,10 @@ struct MeasuredGrain {
 
 /// Codes: displacement.weighs-nothing, displacement.dry-above-soaked, displacement.displaces-nothing.
 [[nodiscard]] Problems check(const DisplacementReading& reading);
-/// 1 g of water is 1 mL. Precondition: check(reading) is empty. `skeletal_density` where it is known, for a question about the pores.
-/// Source: form of astm-c127, from memory.
-[[nodiscard]] MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<SkeletalDensity> skeletal_density = {});
+/// 1 g of water is 1 mL. Precondition: check(reading) is empty. `skeletal_density` and the dry bulk density `loose` where they are known, for questions about
+/// the pores and the voids. Source: form of astm-c127, from memory.
+[[nodiscard]] MeasuredGrain measured_grain(const DisplacementReading& reading, std::optional<SkeletalDensity> skeletal_density = {},
+                                           std::optional<BulkDensity> loose = {});
 
 /// Absorption alone: grain soaked for 24 h and dabbed dry, then dried. Precondition: 0 < dry <= soaked.
 struct MeasuredAbsorption {
