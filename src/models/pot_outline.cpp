@@ -300,7 +300,7 @@ double Outline::gauge(double x_cm, double y_cm) const {
   const double y = std::abs(y_cm);
   switch (kind) {
     case Kind::rectangle: return std::max(x / half_length_cm, y / half_width_cm);
-    case Kind::ellipse: return std::hypot(x / half_length_cm, y / half_width_cm);
+    case Kind::ellipse: return long_by(x / half_length_cm, y / half_width_cm);
     case Kind::hexagon: return hexagon_reach(x, y) / half_length_cm;
     case Kind::octagon: return octagon_reach(x, y) / half_length_cm;
     case Kind::superellipse: break;

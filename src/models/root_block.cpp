@@ -11,12 +11,6 @@ namespace {
 
 using std::numbers::pi;
 
-/// Base 2 and base 3 coordinates of Hammersley's points do not depend on how many there are.
-struct Radical {
-  double base2;
-  double base3;
-};
-
 double radical_inverse(std::uint32_t index, std::uint32_t base) {
   double value = 0;
   double digit = 1;
@@ -25,16 +19,6 @@ double radical_inverse(std::uint32_t index, std::uint32_t base) {
     value += digit * static_cast<double>(index % base);
   }
   return value;
-}
-
-const std::vector<Radical>& radicals() {
-  static const std::vector<Radical> table = [] {
-    std::vector<Radical> built;
-    built.reserve(largest_point_set);
-    for (std::uint32_t i = 0; i < largest_point_set; ++i) built.push_back({radical_inverse(i, 2), radical_inverse(i, 3)});
-    return built;
-  }();
-  return table;
 }
 
 constexpr int power_steps = 2048;
@@ -77,6 +61,16 @@ Ring ring_at(const Outline& outline, double height, int per_quadrant) {
 }
 
 }  // namespace
+
+const std::vector<RootBlockBody::Radical>& RootBlockBody::radicals() {
+  static const std::vector<Radical> table = [] {
+    std::vector<Radical> built;
+    built.reserve(largest_point_set);
+    for (std::uint32_t i = 0; i < largest_point_set; ++i) built.push_back({radical_inverse(i, 2), radical_inverse(i, 3)});
+    return built;
+  }();
+  return table;
+}
 
 RootBlockBody::RootBlockBody(const RootBlock& block) {
   if (const auto* present = std::get_if<AsPresentPot>(&block)) {
@@ -244,12 +238,7 @@ ConvexBody RootBlockBody::facets(int per_quadrant) const {
 std::vector<Point3> RootBlockBody::points(std::size_t count) const {
   std::vector<Point3> inside;
   inside.reserve(count);
-  const auto& table = radicals();
-  for (std::size_t i = 0; i < count; ++i) {
-    const Point3 p{length_cm_ * ((static_cast<double>(i) + 0.5) / static_cast<double>(count) - 0.5),
-                   width_cm_ * (table[i].base2 - 0.5), height_cm_ * table[i].base3};
-    if (contains(p)) inside.push_back(p);
-  }
+  each_point(count, [&](std::size_t, const Point3& p) { inside.push_back(p); });
   return inside;
 }
 

@@ -43,8 +43,31 @@ class RootBlockBody {
   /// Those of Hammersley's `count` points over the box that lie in the block; at most `largest_point_set`.
   [[nodiscard]] std::vector<Point3> points(std::size_t count) const;
 
+  /// Calls `take(index, p)` for each of them in their order.
+  template <class Take>
+  void each_point(std::size_t count, Take take) const {
+    const std::vector<Radical>& table = radicals();
+    for (std::size_t i = 0; i < count; ++i) {
+      const Point3 p = point_of(table[i], i, count);
+      if (contains(p)) take(i, p);
+    }
+  }
+  /// One of them by its index.
+  [[nodiscard]] Point3 point(std::size_t index, std::size_t count) const { return point_of(radicals()[index], index, count); }
+
  private:
   enum class Form { box, elliptic, rounded, pot };
+
+  /// Base 2 and base 3 coordinates of Hammersley's points do not depend on how many there are.
+  struct Radical {
+    double base2;
+    double base3;
+  };
+  [[nodiscard]] static const std::vector<Radical>& radicals();
+  [[nodiscard]] Point3 point_of(const Radical& radical, std::size_t index, std::size_t count) const {
+    return {length_cm_ * ((static_cast<double>(index) + 0.5) / static_cast<double>(count) - 0.5), width_cm_ * (radical.base2 - 0.5), height_cm_ * radical.base3};
+  }
+
   /// t^n of a rounded block, 0 <= t <= 1, from the table; only away from the surface is that good enough to decide by.
   [[nodiscard]] double tabled_power(double t) const;
 

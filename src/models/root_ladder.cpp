@@ -86,8 +86,9 @@ ShavedPoint shaved(const AllowedSpace& space, const Permission& permission, cons
   double most = -std::numeric_limits<double>::infinity();
   double next = most;
   bool beyond_any = false;
+  const std::array<double, 6> beyond = space.excesses_cm(in_pot);
   for (const Direction direction : directions) {
-    const double excess = space.excess_cm(direction, in_pot) - (direction == Direction::up ? rise_cm : 0);
+    const double excess = beyond[at(direction)] - (direction == Direction::up ? rise_cm : 0);
     // A point between lowest and highest level is shaved off sideways whatever its height.
     if (!sideways(direction) && excess <= 0) continue;
     // What lies beyond several extremes goes with any cut that may take it.
@@ -126,12 +127,17 @@ std::array<double, 6> corner_needs(const AllowedSpace& space, const Permission& 
       return;
     }
     double far = std::min(shave.over_next_cm, 5.0);
+    if (far <= need) return;
     const Point3 back = along(opposite(shave.direction));
-    if (space.holds_sideways(p + far * back, 0)) {
+    const auto comes_in = [&](double cm) { return space.holds_sideways(p + cm * back, 0); };
+    if (comes_in(far)) {
+      constexpr int halvings = 20;
+      // The space is convex at one height: what is inside already by then asks for no more, to the exactness of the halving.
+      if (comes_in(need - far / (1 << halvings))) return;
       double near = 0;
-      for (int i = 0; i < 20; ++i) {
+      for (int i = 0; i < halvings; ++i) {
         const double middle = (near + far) / 2;
-        (space.holds_sideways(p + middle * back, 0) ? far : near) = middle;
+        (comes_in(middle) ? far : near) = middle;
       }
     }
     need = std::max(need, far);
@@ -195,16 +201,16 @@ class Ladder {
     const PointShares shares = points.shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
     return !ground_.untouched_least ||
-           points.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, false).share >= *ground_.untouched_least - 1e-9;
+           points.leaves_untouched(*ground_.untouched_least - 1e-9, cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
   }
 
   /// The same by the fine points, which the plan then reports.
   [[nodiscard]] bool bears_counted(Climb& result) const {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, result.at);
-    PointShares shares = ground_.fine.shares(cut);
+    PointShares shares = ground_.fine().shares(cut);
     if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
-    CountedUntouched untouched = ground_.fine.untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, true);
+    CountedUntouched untouched = ground_.fine().untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, true);
     result.counted = CountedPoints{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
   }
@@ -492,8 +498,8 @@ PlanGround::PlanGround(const RootMassPlan& given, std::size_t fine_points, std::
       removed_most(given.removed_most ? given.removed_most : group_defaults(given.group).removed_most),
       per_quadrant(facets_per_quadrant),
       facets(block.facets(facets_per_quadrant)),
-      coarse(block, coarse_points, 2),
-      fine(block, fine_points, fine_points > coarse_points ? 1 : 2) {
+      coarse(block, coarse_points, 2) {
+  if (fine_points > coarse_points) finer_.emplace(block, fine_points, 1);
   if (given.trunk_base) trunk_base = {in_cm(given.trunk_base->right), in_cm(given.trunk_base->back), in_cm(given.trunk_base->up)};
 }
 
@@ -521,21 +527,26 @@ Placement placement(const PlanGround& ground, const PoseNumbers& pose) {
 }
 
 std::array<double, 6> excesses(const AllowedSpace& space, const ConvexBody& posed) {
-  std::array<double, 6> excess{};
-  excess.fill(nowhere_cm);
-  if (posed.empty()) return excess;
-  for (const Point3& p : posed.corners()) {
-    excess[at(Direction::up)] = std::max(excess[at(Direction::up)], p.z - space.highest_cm());
-    excess[at(Direction::down)] = std::max(excess[at(Direction::down)], space.lowest_cm() - p.z);
+  if (posed.empty()) {
+    std::array<double, 6> nothing{};
+    nothing.fill(nowhere_cm);
+    return nothing;
   }
+  double top = nowhere_cm;
+  double underside = -nowhere_cm;
+  for (const Point3& p : posed.corners()) {
+    top = std::max(top, p.z);
+    underside = std::min(underside, p.z);
+  }
+  double right = nowhere_cm, left = nowhere_cm, back = nowhere_cm, front = nowhere_cm;
   posed.corners_between(space.lowest_cm(), space.highest_cm(), [&](const Point3& p) {
     const auto [reach_x, reach_y] = space.reaches_cm(p.z);
-    excess[at(Direction::right)] = std::max(excess[at(Direction::right)], p.x - reach_x);
-    excess[at(Direction::left)] = std::max(excess[at(Direction::left)], -p.x - reach_x);
-    excess[at(Direction::back)] = std::max(excess[at(Direction::back)], p.y - reach_y);
-    excess[at(Direction::front)] = std::max(excess[at(Direction::front)], -p.y - reach_y);
+    right = std::max(right, p.x - reach_x);
+    left = std::max(left, -p.x - reach_x);
+    back = std::max(back, p.y - reach_y);
+    front = std::max(front, -p.y - reach_y);
   });
-  return excess;
+  return {right, left, back, front, top - space.highest_cm(), space.lowest_cm() - underside};
 }
 
 Face nearest_face(const Placement& placement, Direction direction) {
@@ -555,13 +566,13 @@ OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space
   const Permission permission(ground, placed, {});
   std::size_t outside = 0;
   std::size_t not_permitted = 0;
-  for (const Point3& in_tree : ground.fine.points()) {
+  for (const Point3& in_tree : ground.fine().points()) {
     const Point3 p = placed.to_pot(in_tree);
     if (space.holds(p, 0)) continue;
     ++outside;
     if (!shaved(space, permission, in_tree, p, 0).let_go) ++not_permitted;
   }
-  const double all = static_cast<double>(ground.fine.points().size());
+  const double all = static_cast<double>(ground.fine().points().size());
   return {static_cast<double>(outside) / all, static_cast<double>(not_permitted) / all};
 }
 
@@ -570,8 +581,8 @@ Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vect
 }
 
 CountedPoints count(const PlanGround& ground, const Cutting& cut) {
-  CountedPoints counted{ground.fine.shares(cut), {}};
-  counted.untouched = ground.fine.untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base, true);
+  CountedPoints counted{ground.fine().shares(cut), {}};
+  counted.untouched = ground.fine().untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base, true);
   return counted;
 }
 

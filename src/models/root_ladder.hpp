@@ -37,13 +37,18 @@ struct PlanGround {
   int per_quadrant;
   ConvexBody facets;
   RootPoints coarse;
-  RootPoints fine;
 
   // The point sets refer to the block beside them.
   PlanGround(const PlanGround&) = delete;
   PlanGround& operator=(const PlanGround&) = delete;
 
   PlanGround(const RootMassPlan& plan, std::size_t fine_points, std::size_t coarse_points, int per_quadrant);
+
+  /// What the plan reports is counted by these.
+  [[nodiscard]] const RootPoints& fine() const { return finer_ ? *finer_ : coarse; }
+
+ private:
+  std::optional<RootPoints> finer_;
 };
 
 /// Old faces whose cut proves impossible beyond a depth: nothing more comes off along the direction nearest to them.

@@ -165,8 +165,8 @@ class Planner {
     });
   }
 
-  void slice(WorkedPlan& worked, const Cutting& cut, double top_cm) const {
-    const std::vector<double> shares = ground_.fine.kept_by_height(cut, top_cm, slices_listed);
+  void slice(WorkedPlan& worked, const Cutting& cut, const PointShares& counted, double top_cm) const {
+    const std::vector<double> shares = ground_.fine().kept_by_height(cut, counted, top_cm, slices_listed);
     const double thickness_cm = top_cm / slices_listed;
     for (int i = 0; i < slices_listed; ++i)
       worked.kept_by_height.push_back({depth_cm((i + 0.5) * thickness_cm),
@@ -194,7 +194,7 @@ class Planner {
     }
     // Without its ground a root mass takes up next to nothing; how much is not known.
     if (plan_.bare_root) worked.kept_under_soil = PotVolume{};
-    if (!name.empty() && !plan_.bare_root) slice(worked, cut, space.highest_cm());
+    if (!name.empty() && !plan_.bare_root) slice(worked, cut, counted.shares, space.highest_cm());
     worked.fill = main_mix(space, worked.kept_under_soil, plan_.displaced);
     worked.cautions = cautions_for(plan_, worked, space, ground_);
     return worked;
@@ -219,7 +219,7 @@ class Planner {
       const PointShares shares = ground_.coarse.shares(cut);
       if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most) return false;
       return !ground_.untouched_least ||
-             ground_.coarse.untouched(cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base, false).share >= *ground_.untouched_least;
+             ground_.coarse.leaves_untouched(*ground_.untouched_least, cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base);
     };
     double part = 1;
     if (!bears(1)) {
@@ -351,14 +351,12 @@ double corners_share(const PlanGround& ground, const AllowedSpace& space, const 
                      const std::vector<Limitation>& limitations) {
   const Placement posed = placement(ground, pose);
   const ConvexBody body = posed.to_pot(ground.facets);
-  Cutting straight{posed, nullptr, 0, {}};
+  Cutting straight{posed, &space, 0, {}};
   for (const Limitation& limitation : limitations) {
     const Point3 out = along(limitation.direction);
     straight.planes.push_back({out, body.farthest(out) - in_cm(limitation.excess)});
   }
-  Cutting both = straight;
-  both.space = &space;
-  return ground.fine.shares(straight).kept - ground.fine.shares(both).kept;
+  return ground.fine().share_outside(straight);
 }
 
 PoseNumbers pose_with_trunk_free(const PlanGround& ground, const AllowedSpace& space) {

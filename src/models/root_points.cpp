@@ -15,9 +15,14 @@ namespace {
 
 constexpr double point_hair_cm = 1e-7;
 
+bool lies_beyond(const std::vector<HalfSpace>& planes, const Point3& in_pot) {
+  for (const HalfSpace& plane : planes)
+    if (plane.beyond(in_pot) > 0) return true;
+  return false;
+}
+
 bool keeps(const Cutting& cutting, const Point3& in_pot) {
-  for (const HalfSpace& plane : cutting.planes)
-    if (plane.beyond(in_pot) > 0) return false;
+  if (lies_beyond(cutting.planes, in_pot)) return false;
   return cutting.space == nullptr || cutting.space->holds(in_pot, cutting.rise_cm);
 }
 
@@ -33,6 +38,8 @@ class TouchTest {
       : block_(block), cutting_(cutting), working_cm_(working_cm) {
     if (cutting.space == nullptr) return;
     level_cm_ = working_cm * std::hypot(1, cutting.space->steepest_lean());
+    // In a corner a wall may lean more than along the sides.
+    corner_level_cm_ = working_cm * std::hypot(1, std::numbers::sqrt2 * cutting.space->steepest_lean());
     // A surface that the block's box does not cross takes nothing off.
     crossed_.fill(false);
     for (const double x : {-0.5, 0.5}) {
@@ -55,29 +62,46 @@ class TouchTest {
     }
   }
 
-  /// True if something removed lies within the working depth of a kept point.
-  [[nodiscard]] bool touched(const Point3& p) const {
-    for (const HalfSpace& plane : cutting_.planes)
-      if (reaches({-plane.beyond(p), plane.normal}, p)) return true;
+  /// Surfaces that something may be removed beyond, as bits: planes, then up, down and the wall.
+  using Surfaces = std::uint32_t;
+  static constexpr Surfaces all_surfaces = ~Surfaces{0};
+
+  /// True if something removed lies within the working depth of a kept point; only surfaces `among` these are asked.
+  [[nodiscard]] bool touched(const Point3& p, Surfaces among) const {
+    for (std::size_t i = 0; i < cutting_.planes.size(); ++i) {
+      const HalfSpace& plane = cutting_.planes[i];
+      if (has(among, plane_bit(i)) && reaches({-plane.beyond(p), plane.normal}, p)) return true;
+    }
     if (cutting_.space == nullptr) return false;
     const AllowedSpace& space = *cutting_.space;
-    if (crosses(Direction::up) && reaches({space.highest_cm() + cutting_.rise_cm - p.z, {0, 0, 1}}, p)) return true;
-    if (crosses(Direction::down) && reaches({p.z - space.lowest_cm(), {0, 0, -1}}, p)) return true;
-    return wall_crossed_ && !space.in_core(p, level_cm_) && near_wall(p);
+    if (has(among, up_bit) && crosses(Direction::up) && reaches({space.highest_cm() + cutting_.rise_cm - p.z, {0, 0, 1}}, p)) return true;
+    if (has(among, down_bit) && crosses(Direction::down) && reaches({p.z - space.lowest_cm(), {0, 0, -1}}, p)) return true;
+    return has(among, wall_bit) && wall_crossed_ && !space.in_core(p, level_cm_) && near_wall(p);
   }
 
-  /// True only where no point that is kept of a clump around `p` can be touched: how far that reaches level, up, and at most.
-  [[nodiscard]] bool clear_of_all(const Point3& p, double level_cm, double up_cm, double most_cm) const {
-    for (const HalfSpace& plane : cutting_.planes)
-      if (plane.beyond(p) + most_cm * std::sqrt(dot(plane.normal, plane.normal)) > -working_cm_) return false;
-    if (cutting_.space == nullptr) return true;
+  /// Those surfaces that a kept point of a clump around `p` can be within the working depth of.
+  [[nodiscard]] Surfaces near(const Point3& p, const ClumpReach& reach) const {
+    Surfaces found = 0;
+    for (std::size_t i = 0; i < cutting_.planes.size(); ++i) {
+      const HalfSpace& plane = cutting_.planes[i];
+      if (plane.beyond(p) + reach.most * std::sqrt(dot(plane.normal, plane.normal)) > -working_cm_) found |= plane_bit(i);
+    }
+    if (cutting_.space == nullptr) return found;
     const AllowedSpace& space = *cutting_.space;
-    if (crosses(Direction::up) && space.highest_cm() + cutting_.rise_cm - p.z - up_cm <= working_cm_) return false;
-    if (crosses(Direction::down) && p.z - up_cm - space.lowest_cm() <= working_cm_) return false;
-    return !wall_crossed_ || space.in_core(p, level_cm_ + level_cm);
+    if (crosses(Direction::up) && space.highest_cm() + cutting_.rise_cm - p.z - reach.up <= working_cm_) found |= up_bit;
+    if (crosses(Direction::down) && p.z - reach.up - space.lowest_cm() <= working_cm_) found |= down_bit;
+    if (wall_crossed_ && !space.in_core_between(p, p.z - reach.up, p.z + reach.up, corner_level_cm_ + reach.level)) found |= wall_bit;
+    return found;
   }
 
  private:
+  static constexpr Surfaces up_bit = 1;
+  static constexpr Surfaces down_bit = 2;
+  static constexpr Surfaces wall_bit = 4;
+  /// More planes than bits share the last one.
+  [[nodiscard]] static Surfaces plane_bit(std::size_t index) { return Surfaces{8} << std::min<std::size_t>(index, 28); }
+  [[nodiscard]] static bool has(Surfaces surfaces, Surfaces bit) { return (surfaces & bit) != 0; }
+
   [[nodiscard]] bool crosses(Direction direction) const { return crossed_[static_cast<std::size_t>(direction)]; }
 
   /// Is any of the block left beyond the surface, within the working depth of the point?
@@ -172,14 +196,26 @@ class TouchTest {
   const Cutting& cutting_;
   double working_cm_;
   double level_cm_ = 0;
+  double corner_level_cm_ = 0;
   std::array<bool, 6> crossed_{};
   bool wall_crossed_ = false;
 };
 
+constexpr int clump_cells = 2;  // each way
+
+/// The cells of 5 mm of a wider one.
+void add_small_cells(std::vector<Cell>& cells, const Cell& wide, int cells_wide) {
+  for (int up = 0; up < cells_wide; ++up)
+    for (int back = 0; back < cells_wide; ++back)
+      for (int right = 0; right < cells_wide; ++right) cells.push_back({wide.right * cells_wide + right, wide.back * cells_wide + back, wide.up * cells_wide + up});
+}
+
+}  // namespace
+
 /// The grid over the block's box, with a rim of empty cells around it.
-class Grid {
+class CellGrid {
  public:
-  Grid(const RootBlockBody& block, double wide_cm)
+  CellGrid(const RootBlockBody& block, double wide_cm)
       : wide_cm_(wide_cm), low_{-block.length_cm() / 2, -block.width_cm() / 2, 0},
         right_(cells(block.length_cm())), back_(cells(block.width_cm())), up_(cells(block.height_cm())) {}
 
@@ -203,9 +239,11 @@ class Grid {
   [[nodiscard]] bool in_rim(const Cell& cell) const {
     return cell.right < 0 || cell.right >= right_ || cell.back < 0 || cell.back >= back_ || cell.up < 0 || cell.up >= up_;
   }
-  /// To the next cell to the right, to the back and up.
-  [[nodiscard]] std::array<std::ptrdiff_t, 3> steps() const {
-    return {1, static_cast<std::ptrdiff_t>(row()), static_cast<std::ptrdiff_t>(row()) * (back_ + 2)};
+  /// To the next cell to the back, to the front, up and down.
+  [[nodiscard]] std::array<std::ptrdiff_t, 4> steps_across() const {
+    const auto back = static_cast<std::ptrdiff_t>(row());
+    const std::ptrdiff_t up = back * (back_ + 2);
+    return {back, -back, up, -up};
   }
 
  private:
@@ -218,101 +256,166 @@ class Grid {
   int right_, back_, up_;
 };
 
-constexpr int clump_cells = 2;  // each way
+/// What is known of the grid's cells while the untouched part is looked for.
+struct CellSearch {
+  enum State : std::uint8_t { unknown, held, empty, reached };
+  explicit CellSearch(const CellGrid& cells) : grid(cells), state(room().state), points(room().points), frontier(room().frontier) {
+    state.assign(grid.size(), unknown);
+    points.assign(grid.size(), 0);
+    frontier.clear();
+  }
 
-}  // namespace
+  /// The held cell nearest to a point; of several as near the first.
+  [[nodiscard]] std::optional<std::size_t> nearest_held(const Point3& to) const {
+    std::optional<std::size_t> found;
+    double nearest = std::numeric_limits<double>::infinity();
+    const int middle = grid.cell_of(to).up;
+    for (int step = 0; step < 2 * grid.up(); ++step) {
+      // From the level of the point away from it, up and down in turn.
+      Cell cell{0, 0, middle + (step % 2 == 0 ? -step / 2 : (step + 1) / 2)};
+      if (cell.up < 0 || cell.up >= grid.up()) continue;
+      for (cell.back = 0; cell.back < grid.back(); ++cell.back) {
+        cell.right = 0;
+        const Point3 row = grid.centre(cell) - to;
+        if (row.y * row.y + row.z * row.z > nearest) continue;
+        for (std::size_t i = grid.index(cell); cell.right < grid.right(); ++i, ++cell.right) {
+          if (state[i] != held) continue;
+          const Point3 away = grid.centre(cell) - to;
+          const double distance = dot(away, away);
+          if (distance > nearest || (distance == nearest && i > *found)) continue;
+          nearest = distance;
+          found = i;
+        }
+      }
+    }
+    return found;
+  }
 
-RootPoints::RootPoints(const RootBlockBody& block, std::size_t count, int cells_wide)
-    : block_(block), points_(block.points(count)), cells_wide_(cells_wide) {
+  CellGrid grid;
+  std::vector<std::uint8_t>& state;
+  std::vector<std::uint32_t>& points;    ///< untouched ones of a cell
+  std::vector<std::uint32_t>& frontier;
+
+ private:
+  /// A plan searches a hundred times; the memory stays with its thread.
+  struct Room {
+    std::vector<std::uint8_t> state;
+    std::vector<std::uint32_t> points, frontier;
+  };
+  [[nodiscard]] static Room& room() {
+    thread_local Room kept;
+    return kept;
+  }
+};
+
+RootPoints::RootPoints(const RootBlockBody& block, std::size_t count, int cells_wide) : block_(block), cells_wide_(cells_wide) {
   const double box = block.length_cm() * block.width_cm() * block.height_cm();
   const double wide_cm = cells_wide * cell_cm;
   per_cell_ = static_cast<double>(count) * wide_cm * wide_cm * wide_cm / box;
-  gather_clumps();
+  gather_clumps(count);
 }
 
-void RootPoints::gather_clumps() {
-  const Grid grid(block_, cells_wide_ * cell_cm);
+void RootPoints::gather_clumps(std::size_t count) {
+  const CellGrid grid(block_, cells_wide_ * cell_cm);
   const auto clumps_along = [](int cells) { return static_cast<std::size_t>((cells + clump_cells - 1) / clump_cells); };
-  const std::size_t right = clumps_along(grid.right());
   const std::size_t back = clumps_along(grid.back());
-  std::vector<std::uint32_t> clump_of_point;
-  clump_of_point.reserve(points_.size());
-  std::vector<std::size_t> end(right * back * clumps_along(grid.up()));
-  for (const Point3& p : points_) {
+  const std::size_t up = clumps_along(grid.up());
+  // The points come from left to right: clumps in that order are filled where memory was touched last.
+  const auto clump_of = [&](const Cell& cell) {
+    return (static_cast<std::size_t>(cell.right / clump_cells) * back + static_cast<std::size_t>(cell.back / clump_cells)) * up +
+           static_cast<std::size_t>(cell.up / clump_cells);
+  };
+  struct Placed {
+    std::uint32_t index, clump, cell;
+  };
+  std::vector<Placed> placed;
+  placed.reserve(count);
+  std::vector<std::size_t> end(clumps_along(grid.right()) * back * up);
+  block_.each_point(count, [&](std::size_t index, const Point3& p) {
     const Cell cell = grid.cell_of(p);
-    const std::size_t clump = (static_cast<std::size_t>(cell.up / clump_cells) * back + static_cast<std::size_t>(cell.back / clump_cells)) * right +
-                              static_cast<std::size_t>(cell.right / clump_cells);
-    clump_of_point.push_back(static_cast<std::uint32_t>(clump));
+    const std::size_t clump = clump_of(cell);
+    placed.push_back({static_cast<std::uint32_t>(index), static_cast<std::uint32_t>(clump), static_cast<std::uint32_t>(grid.index(cell))});
     ++end[clump];
-  }
+  });
   std::size_t begin = 0;
   const double clump_cm = clump_cells * cells_wide_ * cell_cm;
   half_clump_ = 0.5 * clump_cm * Point3{1, 1, 1};
   const Point3 low{-block_.length_cm() / 2, -block_.width_cm() / 2, 0};
   for (std::size_t clump = 0; clump < end.size(); ++clump) {
-    const std::size_t count = end[clump];
+    const std::size_t in_clump = end[clump];
     end[clump] = begin;
-    if (count == 0) continue;
-    const Point3 at{static_cast<double>(clump % right), static_cast<double>(clump / right % back), static_cast<double>(clump / right / back)};
-    clumps_.push_back({begin, begin + count, low + clump_cm * at + half_clump_});
-    begin += count;
+    if (in_clump == 0) continue;
+    const Point3 at{static_cast<double>(clump / up / back), static_cast<double>(clump / up % back), static_cast<double>(clump % up)};
+    clumps_.push_back({begin, begin + in_clump, low + clump_cm * at + half_clump_});
+    begin += in_clump;
   }
-  std::vector<Point3> gathered(points_.size());
-  cell_of_point_.resize(points_.size());
-  for (std::size_t i = 0; i < points_.size(); ++i) {
-    const std::size_t to = end[clump_of_point[i]]++;
-    gathered[to] = points_[i];
-    cell_of_point_[to] = static_cast<std::uint32_t>(grid.index(grid.cell_of(points_[i])));
+  points_.resize(placed.size());
+  cell_of_point_.resize(placed.size());
+  for (const Placed& point : placed) {
+    const std::size_t to = end[point.clump]++;
+    points_[to] = block_.point(point.index, count);
+    cell_of_point_[to] = point.cell;
   }
-  points_ = std::move(gathered);
 }
 
-RootPoints::Spread RootPoints::spread_of(const Placement& placement) const {
+ClumpReach RootPoints::reach_of(const Placement& placement) const {
   const auto along = [&](const Point3& direction) {
     const Point3 in_tree = placement.turned_back(direction);
     return std::abs(in_tree.x) * half_clump_.x + std::abs(in_tree.y) * half_clump_.y + std::abs(in_tree.z) * half_clump_.z;
   };
   const double right = along({1, 0, 0});
   const double back = along({0, 1, 0});
-  return {std::sqrt(right * right + back * back), along({0, 0, 1}), std::sqrt(dot(half_clump_, half_clump_))};
+  return {right, back, along({0, 0, 1}), std::sqrt(right * right + back * back), std::sqrt(dot(half_clump_, half_clump_))};
 }
 
-bool RootPoints::space_holds(const Cutting& cutting, const Point3& middle, const Spread& spread) {
-  const AllowedSpace& space = *cutting.space;
-  return middle.z - spread.up >= space.lowest_cm() && middle.z + spread.up <= space.highest_cm() + cutting.rise_cm &&
-         space.in_core(middle, spread.level);
+bool RootPoints::space_holds(const Cutting& cutting, const Point3& middle, const ClumpReach& reach) {
+  return middle.z - reach.up >= cutting.space->lowest_cm() && middle.z + reach.up <= cutting.space->highest_cm() + cutting.rise_cm &&
+         cutting.space->in_core_between(middle, middle.z - reach.up, middle.z + reach.up, reach.level);
+}
+
+bool RootPoints::space_misses(const Cutting& cutting, const Point3& middle, const ClumpReach& reach) {
+  return middle.z + reach.up < cutting.space->lowest_cm() - point_hair_cm || middle.z - reach.up > cutting.space->highest_cm() + cutting.rise_cm + point_hair_cm ||
+         cutting.space->misses_sideways(middle, reach.right, reach.back);
 }
 
 PointShares RootPoints::shares(const Cutting& cutting) const {
   PointShares shares;
   shares.of_points.resize(points_.size());
+  shares.of_clumps.reserve(clumps_.size());
   std::size_t kept = 0;
   std::size_t over = 0;
-  const Spread spread = spread_of(cutting.placement);
-  for (const Clump& clump : clumps_) {
+  const ClumpReach reach = reach_of(cutting.placement);
+  std::vector<double> most_beyond;
+  for (const HalfSpace& plane : cutting.planes) most_beyond.push_back(reach.most * std::sqrt(dot(plane.normal, plane.normal)));
+  std::vector<HalfSpace> crossing;
+  const auto count_clump = [&](const Clump& clump) -> std::uint32_t {
     const Point3 middle = cutting.placement.to_pot(clump.middle);
-    bool all_cut = false;
-    bool all_kept = cutting.space == nullptr || space_holds(cutting, middle, spread);
-    for (const HalfSpace& plane : cutting.planes) {
-      const double beyond = plane.beyond(middle);
-      const double reach = spread.most * std::sqrt(dot(plane.normal, plane.normal));
-      all_cut = all_cut || beyond > reach;
-      all_kept = all_kept && beyond < -reach;
+    if (cutting.space != nullptr && space_misses(cutting, middle, reach)) return 0;
+    crossing.clear();
+    for (std::size_t i = 0; i < cutting.planes.size(); ++i) {
+      const double beyond = cutting.planes[i].beyond(middle);
+      if (beyond > most_beyond[i]) return 0;
+      if (beyond >= -most_beyond[i]) crossing.push_back(cutting.planes[i]);
     }
-    if (all_cut) continue;
-    const bool may_be_over = cutting.space != nullptr && middle.z + spread.up > cutting.space->highest_cm();
-    if (all_kept && !may_be_over) {
+    const bool in_space = cutting.space == nullptr || space_holds(cutting, middle, reach);
+    const bool may_be_over = cutting.space != nullptr && middle.z + reach.up > cutting.space->highest_cm();
+    if (crossing.empty() && in_space && !may_be_over) {
       std::fill(shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.begin), shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.end), std::uint8_t{1});
-      kept += clump.end - clump.begin;
-      continue;
+      return static_cast<std::uint32_t>(clump.end - clump.begin);
     }
+    std::uint32_t of_clump = 0;
     for (std::size_t i = clump.begin; i < clump.end; ++i) {
       const Point3 in_pot = cutting.placement.to_pot(points_[i]);
-      if (!all_kept && !keeps(cutting, in_pot)) continue;
+      if (lies_beyond(crossing, in_pot) || !(in_space || cutting.space->holds(in_pot, cutting.rise_cm))) continue;
       shares.of_points[i] = 1;
-      ++kept;
+      ++of_clump;
       if (may_be_over && in_pot.z > cutting.space->highest_cm() && in_pot.z > cutting.space->soil_cm(in_pot.x, in_pot.y)) ++over;
     }
+    return of_clump;
+  };
+  for (const Clump& clump : clumps_) {
+    shares.of_clumps.push_back(count_clump(clump));
+    kept += shares.of_clumps.back();
   }
   const double all = static_cast<double>(points_.size());
   shares.kept = static_cast<double>(kept) / all;
@@ -320,61 +423,66 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
   return shares;
 }
 
-std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, double top_cm, int slices) const {
-  std::vector<double> shares(static_cast<std::size_t>(slices));
-  const double each = 1 / static_cast<double>(points_.size());
-  for (const Point3& p : points_) {
-    const Point3 in_pot = cutting.placement.to_pot(p);
-    if (in_pot.z < 0 || in_pot.z >= top_cm || !keeps(cutting, in_pot)) continue;
-    shares[static_cast<std::size_t>(in_pot.z / top_cm * slices)] += each;
+double RootPoints::share_outside(const Cutting& cutting) const {
+  const ClumpReach reach = reach_of(cutting.placement);
+  std::size_t outside = 0;
+  for (const Clump& clump : clumps_) {
+    const Point3 middle = cutting.placement.to_pot(clump.middle);
+    if (space_holds(cutting, middle, reach)) continue;
+    if (std::ranges::any_of(cutting.planes, [&](const HalfSpace& plane) { return plane.beyond(middle) > reach.most * std::sqrt(dot(plane.normal, plane.normal)); })) continue;
+    for (std::size_t i = clump.begin; i < clump.end; ++i) {
+      const Point3 in_pot = cutting.placement.to_pot(points_[i]);
+      if (!lies_beyond(cutting.planes, in_pot) && !cutting.space->holds(in_pot, cutting.rise_cm)) ++outside;
+    }
   }
-  return shares;
+  return static_cast<double>(outside) / static_cast<double>(points_.size());
 }
 
-CountedUntouched RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
-                                    const std::vector<CombedFace>& combed, const Point3& trunk_base, bool list_cells) const {
-  enum State : std::uint8_t { unknown, held, empty, reached };
+std::vector<double> RootPoints::kept_by_height(const Cutting& cutting, const PointShares& shares, double top_cm, int slices) const {
+  std::vector<std::size_t> counts(static_cast<std::size_t>(slices));
+  for (std::size_t i = 0; i < points_.size(); ++i) {
+    if (shares.of_points[i] == 0) continue;
+    const double height = cutting.placement.to_pot(points_[i]).z;
+    if (height >= 0 && height < top_cm) ++counts[static_cast<std::size_t>(height / top_cm * slices)];
+  }
+  std::vector<double> of_slices;
+  for (const std::size_t count : counts) of_slices.push_back(static_cast<double>(count) / static_cast<double>(points_.size()));
+  return of_slices;
+}
+
+std::size_t RootPoints::search_untouched(CellSearch& search, const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
+                                         const Point3& trunk_base, std::optional<std::size_t> enough) const {
+  const CellGrid& grid = search.grid;
+  auto& state = search.state;
   const TouchTest test(block_, cutting, working_cm);
   const auto is_combed = [&](const Point3& p) {
     return std::ranges::any_of(combed, [&](const CombedFace& face) { return block_.depth_behind(face.face, p) <= in_cm(face.depth); });
   };
-  const Spread spread = spread_of(cutting.placement);
-  const auto wholly_untouched = [&](const Clump& clump) {
-    for (const CombedFace& face : combed) {
-      const Point3 out = RootBlockBody::outward(face.face);
-      const double half = std::abs(dot(out, half_clump_));
-      if (block_.depth_behind(face.face, clump.middle) - half <= in_cm(face.depth)) return false;
-    }
-    return test.clear_of_all(cutting.placement.to_pot(clump.middle), spread.level, spread.up, spread.most);
+  const ClumpReach reach = reach_of(cutting.placement);
+  const auto may_be_combed = [&](const Clump& clump) {
+    return std::ranges::any_of(combed, [&](const CombedFace& face) {
+      const double half = std::abs(dot(RootBlockBody::outward(face.face), half_clump_));
+      return block_.depth_behind(face.face, clump.middle) - half <= in_cm(face.depth);
+    });
   };
-  const Grid grid(block_, cells_wide_ * cell_cm);
-  std::vector<std::uint8_t> state(grid.size(), unknown);
-  std::vector<std::uint32_t> in_cell(grid.size());
-  for (const Clump& clump : clumps_) {
-    const bool whole = wholly_untouched(clump);
+  std::size_t held = 0;
+  for (std::size_t k = 0; k < clumps_.size(); ++k) {
+    if (shares.of_clumps[k] == 0) continue;
+    const Clump& clump = clumps_[k];
+    const bool combing = may_be_combed(clump);
+    const auto surfaces = test.near(cutting.placement.to_pot(clump.middle), reach);
     for (std::size_t i = clump.begin; i < clump.end; ++i) {
       if (shares.of_points[i] == 0) continue;
-      if (!whole && (is_combed(points_[i]) || test.touched(cutting.placement.to_pot(points_[i])))) continue;
-      state[cell_of_point_[i]] = held;
-      ++in_cell[cell_of_point_[i]];
+      if (combing && is_combed(points_[i])) continue;
+      if (surfaces != 0 && test.touched(cutting.placement.to_pot(points_[i]), surfaces)) continue;
+      state[cell_of_point_[i]] = CellSearch::held;
+      ++search.points[cell_of_point_[i]];
+      ++held;
     }
   }
-  std::optional<std::size_t> start;
-  double nearest = std::numeric_limits<double>::infinity();
-  Cell cell;
-  for (cell.up = 0; cell.up < grid.up(); ++cell.up) {
-    for (cell.back = 0; cell.back < grid.back(); ++cell.back) {
-      cell.right = 0;
-      for (std::size_t i = grid.index(cell); cell.right < grid.right(); ++i, ++cell.right) {
-        if (state[i] != held) continue;
-        const Point3 away = grid.centre(cell) - trunk_base;
-        if (dot(away, away) >= nearest) continue;
-        nearest = dot(away, away);
-        start = i;
-      }
-    }
-  }
-  if (!start) return {};
+  if (enough && held < *enough) return held;
+  const auto start = search.nearest_held(trunk_base);
+  if (!start) return 0;
   // Where the points lie thinner than the cells, a cell without a point asks its centre.
   const bool ask_centres = per_cell_ < 3;
   const auto centre_untouched = [&](std::size_t index) {
@@ -382,38 +490,67 @@ CountedUntouched RootPoints::untouched(const Cutting& cutting, const PointShares
     if (grid.in_rim(asked)) return false;
     const Point3 centre = grid.centre(asked);
     const Point3 in_pot = cutting.placement.to_pot(centre);
-    return block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot);
+    return block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot, TouchTest::all_surfaces);
   };
-  const auto steps = grid.steps();
+  const auto is_held = [&](std::size_t index) {
+    if (state[index] == CellSearch::unknown && ask_centres) state[index] = centre_untouched(index) ? CellSearch::held : CellSearch::empty;
+    return state[index] == CellSearch::held;
+  };
+  // From a cell to the whole run it lies in, and to the runs beside that.
   std::size_t counted = 0;
-  std::vector<std::size_t> frontier{*start};
-  std::vector<std::size_t> found;
-  state[*start] = reached;
-  while (!frontier.empty()) {
-    const std::size_t here = frontier.back();
-    frontier.pop_back();
-    if (list_cells) found.push_back(here);
-    counted += in_cell[here];
-    for (const std::ptrdiff_t step : steps) {
-      for (const std::size_t next : {here + static_cast<std::size_t>(step), here - static_cast<std::size_t>(step)}) {
-        if (state[next] == unknown && ask_centres) state[next] = centre_untouched(next) ? held : empty;
-        if (state[next] != held) continue;
-        state[next] = reached;
-        frontier.push_back(next);
+  search.frontier.push_back(static_cast<std::uint32_t>(*start));
+  while (!search.frontier.empty() && !(enough && counted >= *enough)) {
+    std::size_t low = search.frontier.back();
+    search.frontier.pop_back();
+    if (state[low] != CellSearch::held) continue;
+    std::size_t high = low;
+    while (is_held(low - 1)) --low;
+    while (is_held(high + 1)) ++high;
+    for (std::size_t i = low; i <= high; ++i) {
+      state[i] = CellSearch::reached;
+      counted += search.points[i];
+    }
+    for (const std::ptrdiff_t step : grid.steps_across()) {
+      const std::size_t beside = low + static_cast<std::size_t>(step);
+      bool in_run = false;
+      for (std::size_t i = beside; i <= beside + (high - low); ++i) {
+        const bool open = is_held(i);
+        if (open && !in_run) search.frontier.push_back(static_cast<std::uint32_t>(i));
+        in_run = open;
       }
     }
   }
+  return counted;
+}
+
+CountedUntouched RootPoints::untouched(const Cutting& cutting, const PointShares& shares, double working_cm,
+                                    const std::vector<CombedFace>& combed, const Point3& trunk_base, bool list_cells) const {
+  CellSearch search(CellGrid(block_, cells_wide_ * cell_cm));
+  const std::size_t counted = search_untouched(search, cutting, shares, working_cm, combed, trunk_base, std::nullopt);
   CountedUntouched part;
-  part.cells.reserve(found.size() * static_cast<std::size_t>(cells_wide_ * cells_wide_ * cells_wide_));
-  for (const std::size_t index : found) {
-    const Cell wide = grid.cell(index);
-    for (int up = 0; up < cells_wide_; ++up)
-      for (int back = 0; back < cells_wide_; ++back)
-        for (int right = 0; right < cells_wide_; ++right)
-          part.cells.push_back({wide.right * cells_wide_ + right, wide.back * cells_wide_ + back, wide.up * cells_wide_ + up});
-  }
   part.share = static_cast<double>(counted) / static_cast<double>(points_.size());
+  if (!list_cells) return part;
+  part.cells.reserve(counted);
+  Cell wide;
+  for (wide.up = 0; wide.up < search.grid.up(); ++wide.up) {
+    for (wide.back = 0; wide.back < search.grid.back(); ++wide.back) {
+      wide.right = 0;
+      for (std::size_t index = search.grid.index(wide); wide.right < search.grid.right(); ++index, ++wide.right)
+        if (search.state[index] == CellSearch::reached) add_small_cells(part.cells, wide, cells_wide_);
+    }
+  }
   return part;
+}
+
+bool RootPoints::leaves_untouched(double least, const Cutting& cutting, const PointShares& shares, double working_cm, const std::vector<CombedFace>& combed,
+                                  const Point3& trunk_base) const {
+  const auto is_enough = [&](std::size_t points) { return static_cast<double>(points) / static_cast<double>(points_.size()) >= least; };
+  std::size_t enough = static_cast<std::size_t>(std::clamp(least, 0.0, 1.0) * static_cast<double>(points_.size()));
+  // The product may be rounded either way.
+  while (enough > 0 && is_enough(enough - 1)) --enough;
+  while (enough <= points_.size() && !is_enough(enough)) ++enough;
+  CellSearch search(CellGrid(block_, cells_wide_ * cell_cm));
+  return search_untouched(search, cutting, shares, working_cm, combed, trunk_base, enough) >= enough;
 }
 
 }  // namespace gritwright

@@ -77,7 +77,7 @@ double surface_cm(const RootBlockBody& block, const Cutting& cutting, Point3 at)
 double shoulder_sphagnum_cm3(const PlanGround& ground, const AllowedSpace& space, const Cutting& cutting, const PointShares& counted) {
   const Outline rim = space.outlines().at(space.outlines().rim_cm());
   ShoulderColumns columns(rim);
-  const std::vector<Point3>& points = ground.fine.points();
+  const std::vector<Point3>& points = ground.fine().points();
   for (std::size_t i = 0; i < points.size(); ++i) {
     if (counted.of_points[i] == 0) continue;
     const Point3 p = cutting.placement.to_pot(points[i]);

@@ -57,7 +57,9 @@ AllowedSpace::AllowedSpace(const Container& pot, std::optional<Length> side_clea
     const double back = surface_.reach_y_cm(side_cm_);
     const double tall = highest_cm_ - lowest_cm_;
     even_reach_ = {right, back, (right - lowest.reach_x_cm(side_cm_)) / tall, (back - lowest.reach_y_cm(side_cm_)) / tall};
+    even_square_ = surface_.kind == Outline::Kind::rectangle && surface_.corner_cm <= side_cm_;
   }
+  find_farthest_reach();
   constexpr int steps = 32;
   const double step = (highest_cm_ - lowest_cm_) / steps;
   for (int i = 0; i < steps && step > 0; ++i) {
@@ -67,6 +69,25 @@ AllowedSpace::AllowedSpace(const Container& pot, std::optional<Length> side_clea
       lean_ = std::max(lean_, std::abs(high - low) / step);
     }
   }
+}
+
+void AllowedSpace::find_farthest_reach() {
+  constexpr int steps = 64;
+  auto& [right, back] = farthest_reach_;
+  double widest_step = 0;
+  std::pair<double, double> before;
+  for (int i = 0; i <= steps; ++i) {
+    const Outline wall = outlines_.at(lowest_cm_ + (highest_cm_ - lowest_cm_) * i / steps);
+    const std::pair<double, double> here{wall.reach_x_cm(side_cm_), wall.reach_y_cm(side_cm_)};
+    if (i == 0) farthest_reach_ = before = here;
+    right = std::max(right, here.first);
+    back = std::max(back, here.second);
+    widest_step = std::max({widest_step, std::abs(here.first - before.first), std::abs(here.second - before.second)});
+    before = here;
+  }
+  // Between two looks it goes out no farther than from one look to the next and back.
+  right += widest_step;
+  back += widest_step;
 }
 
 AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
@@ -91,7 +112,8 @@ AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
     widest_step = std::max({widest_step, std::abs(here.half_length_cm - before.half_length_cm), std::abs(here.half_width_cm - before.half_width_cm)});
     before = here;
   }
-  core.inset_cm += deepest_inset + widest_step;
+  core.inset_at_cm = core.inset_cm + deepest_inset;
+  core.inset_cm = core.inset_at_cm + widest_step;
   if (surface_.kind == Outline::Kind::superellipse) {
     for (const double share : {0.97, 0.93, 0.87, 0.8}) {
       const double other = std::pow(1 - std::pow(share, surface_.exponent), 1 / surface_.exponent);
@@ -105,12 +127,28 @@ AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
 }
 
 bool AllowedSpace::in_core(const Point3& p, double more_cm) const {
-  const double inset = core_.inset_cm + more_cm;
-  if (core_.square) return std::abs(p.x) <= core_.half_length_cm - inset && std::abs(p.y) <= core_.half_width_cm - inset;
-  const double share = 1 - inset / std::min(core_.half_length_cm, core_.half_width_cm);
+  return within_core(p, core_.half_length_cm, core_.half_width_cm, core_.inset_cm + more_cm);
+}
+
+bool AllowedSpace::in_core_between(const Point3& p, double low_cm, double high_cm, double more_cm) const {
+  if (!outlines_.straight_walls() || outlines_.turned_in() || core_.half_length_cm <= 0) return in_core(p, more_cm);
+  const auto [length_low, width_low] = outlines_.half_sides_cm(std::clamp(low_cm, lowest_cm_, highest_cm_));
+  const auto [length_high, width_high] = outlines_.half_sides_cm(std::clamp(high_cm, lowest_cm_, highest_cm_));
+  constexpr double hair_cm = 1e-9;
+  return within_core(p, std::min(length_low, length_high), std::min(width_low, width_high), core_.inset_at_cm + more_cm + hair_cm);
+}
+
+bool AllowedSpace::misses_sideways(const Point3& p, double right_cm, double back_cm) const {
+  constexpr double hair_cm = 1e-9;
+  return std::abs(p.x) - right_cm > farthest_reach_.first + hair_cm || std::abs(p.y) - back_cm > farthest_reach_.second + hair_cm;
+}
+
+bool AllowedSpace::within_core(const Point3& p, double half_length_cm, double half_width_cm, double inset_cm) const {
+  if (core_.square) return std::abs(p.x) <= half_length_cm - inset_cm && std::abs(p.y) <= half_width_cm - inset_cm;
+  const double share = 1 - inset_cm / std::min(half_length_cm, half_width_cm);
   if (!(share > 0)) return false;
-  const double u = p.x / core_.half_length_cm;
-  const double v = p.y / core_.half_width_cm;
+  const double u = p.x / half_length_cm;
+  const double v = p.y / half_width_cm;
   if (u * u + v * v <= share * share) return true;
   return std::ranges::any_of(core_.corners, [&](const auto& corner) {
     return std::abs(u) <= share * corner.first && std::abs(v) <= share * corner.second;
@@ -118,7 +156,12 @@ bool AllowedSpace::in_core(const Point3& p, double more_cm) const {
 }
 
 bool AllowedSpace::holds_sideways(const Point3& p, double more_cm) const {
-  if (p.z >= lowest_cm_ && in_core(p, std::max(0.0, more_cm))) return true;
+  if (even_square_ && p.z >= lowest_cm_ && side_cm_ + more_cm >= surface_.corner_cm) {
+    const auto [half_length, half_width] = outlines_.half_sides_cm(std::min(p.z, highest_cm_));
+    return std::abs(p.x) <= half_length - (side_cm_ + more_cm) && std::abs(p.y) <= half_width - (side_cm_ + more_cm);
+  }
+  // With straight walls a look at its own height costs no more.
+  if (!even_reach_ && p.z >= lowest_cm_ && in_core(p, std::max(0.0, more_cm))) return true;
   const double height = std::min(p.z, highest_cm_);
   if (!outlines_.at(height).holds(p.x, p.y, side_cm_ + more_cm)) return false;
   if (!outlines_.turned_in()) return true;
@@ -135,16 +178,11 @@ double AllowedSpace::reach_cm(Direction direction, double height_cm) const {
   return direction == Direction::right || direction == Direction::left ? right : back;
 }
 
-std::pair<double, double> AllowedSpace::reaches_cm(double height_cm) const {
-  const double height = std::min(height_cm, highest_cm_);
-  if (even_reach_ && height >= lowest_cm_) {
-    const double below = highest_cm_ - height;
-    return {even_reach_->right_cm - even_reach_->right_slope * below, even_reach_->back_cm - even_reach_->back_slope * below};
-  }
-  const Outline wall = outlines_.at(height);
+std::pair<double, double> AllowedSpace::curved_reaches_cm(double height_cm) const {
+  const Outline wall = outlines_.at(height_cm);
   double right = wall.reach_x_cm(side_cm_);
   double back = wall.reach_y_cm(side_cm_);
-  if (const auto mouth = outlines_.mouth_above(height)) {
+  if (const auto mouth = outlines_.mouth_above(height_cm)) {
     right = std::min(right, mouth->reach_x_cm(mouth_inset_cm));
     back = std::min(back, mouth->reach_y_cm(mouth_inset_cm));
   }
@@ -155,6 +193,11 @@ double AllowedSpace::excess_cm(Direction direction, const Point3& p) const {
   if (direction == Direction::up) return p.z - highest_cm_;
   if (direction == Direction::down) return lowest_cm_ - p.z;
   return dot(along(direction), p) - reach_cm(direction, p.z);
+}
+
+std::array<double, 6> AllowedSpace::excesses_cm(const Point3& p) const {
+  const auto [right, back] = reaches_cm(p.z);
+  return {p.x - right, -p.x - right, p.y - back, -p.y - back, p.z - highest_cm_, lowest_cm_ - p.z};
 }
 
 double AllowedSpace::mound_cm(double x_cm, double y_cm) const {

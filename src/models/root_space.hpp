@@ -2,6 +2,7 @@
 // Where a root mass may lie in its new pot, and how a posed one exceeds that. Plain numbers in cm, pot frame: origin inside the
 // floor's centre, x right, y back, z up.
 
+#include <algorithm>
 #include <array>
 #include <memory>
 #include <optional>
@@ -48,14 +49,28 @@ class AllowedSpace {
   /// first, since most points need no look at their own height.
   [[nodiscard]] bool in_core(const Point3& p, double more_cm) const;
 
+  /// True only if every point straight above or below `p` between two heights, not under the lowest level, is that much farther from wall and
+  /// mouth. Straight walls need no look at all heights for it.
+  [[nodiscard]] bool in_core_between(const Point3& p, double low_cm, double high_cm, double more_cm) const;
+
+  /// True only if no point of a box around `p` that reaches so far along the axes can lie in the space, heights aside.
+  [[nodiscard]] bool misses_sideways(const Point3& p, double right_cm, double back_cm) const;
+
   /// Farthest the space reaches in a sideways direction at a height (above the fill line as there).
   [[nodiscard]] double reach_cm(Direction direction, double height_cm) const;
 
   /// To the right and to the back at once.
-  [[nodiscard]] std::pair<double, double> reaches_cm(double height_cm) const;
+  [[nodiscard]] std::pair<double, double> reaches_cm(double height_cm) const {
+    const double height = std::min(height_cm, highest_cm_);
+    if (!even_reach_ || height < lowest_cm_) return curved_reaches_cm(height);
+    const double below = highest_cm_ - height;
+    return {even_reach_->right_cm - even_reach_->right_slope * below, even_reach_->back_cm - even_reach_->back_slope * below};
+  }
 
   /// How far a point lies beyond the space's extreme in a direction; negative: short of it.
   [[nodiscard]] double excess_cm(Direction direction, const Point3& p) const;
+  /// The same in every direction.
+  [[nodiscard]] std::array<double, 6> excesses_cm(const Point3& p) const;
 
   /// Height of the soil surface over the fill line, from the mound.
   [[nodiscard]] double mound_cm(double x_cm, double y_cm) const;
@@ -81,10 +96,14 @@ class AllowedSpace {
     double half_length_cm = 0;
     double half_width_cm = 0;
     double inset_cm = 0;
+    double inset_at_cm = 0;  ///< what of that a single height asks for
     bool square = false;
     std::vector<std::pair<double, double>> corners;  ///< of rectangles within a soft-cornered outline, as shares of its half lengths
   };
   [[nodiscard]] Core core_of_all_heights() const;
+  void find_farthest_reach();
+  [[nodiscard]] std::pair<double, double> curved_reaches_cm(double height_cm) const;
+  [[nodiscard]] bool within_core(const Point3& p, double half_length_cm, double half_width_cm, double inset_cm) const;
 
   double lean_ = 0;
   Core core_;
@@ -93,6 +112,8 @@ class AllowedSpace {
     double right_cm, back_cm, right_slope, back_slope;
   };
   std::optional<EvenReach> even_reach_;
+  bool even_square_ = false;  ///< even reach, and corners that the parallel outline does not have
+  std::pair<double, double> farthest_reach_;  ///< right and back, at any height
   Outline rim_;
   Outline surface_;
 };

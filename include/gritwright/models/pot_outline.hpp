@@ -60,6 +60,9 @@ class PotOutlines {
 
   [[nodiscard]] Outline at(double height_cm) const;
 
+  /// Half length and half width of the outline at a height, fillet aside.
+  [[nodiscard]] std::pair<double, double> half_sides_cm(double height_cm) const;
+
   /// The narrowest outline above `height_cm`, where the section is wider than that: what a turned-in lip lets through.
   [[nodiscard]] std::optional<Outline> mouth_above(double height_cm) const;
 
@@ -71,8 +74,6 @@ class PotOutlines {
   [[nodiscard]] double rim_cm() const { return depth_cm_; }
 
  private:
-  [[nodiscard]] std::pair<double, double> half_sides_cm(double height_cm) const;
-
   std::shared_ptr<const SoftOutline> soft_;
   Outline pattern_;
   double depth_cm_ = 0;
