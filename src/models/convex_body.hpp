@@ -52,27 +52,36 @@ class ConvexBody {
   /// once for each of its faces.
   template <class Take>
   void corners_between(double low, double high, Take take) const {
+    enum : std::uint8_t { under_low = 1, under_high = 2 };
+    std::vector<std::uint8_t> sides(corners_.size());
     bool all_between = true;
-    for (const Point3& p : corners_) {
+    for (std::size_t i = 0; i < corners_.size(); ++i) {
+      const Point3& p = corners_[i];
       if (p.z >= low && p.z <= high) take(p);
       else all_between = false;
+      sides[i] = static_cast<std::uint8_t>((p.z < low ? under_low : 0) | (p.z < high ? under_high : 0));
     }
     if (all_between) return;
     std::size_t begin = 0;
     for (const std::size_t end : ends_) {
-      const Point3* here = &corners_[loops_[end - 1]];
+      Corner here = loops_[end - 1];
       for (std::size_t i = begin; i < end; ++i) {
-        const Point3& next = corners_[loops_[i]];
-        for (const double level : {low, high})
-          if ((here->z < level) != (next.z < level) && here->z != level && next.z != level)
-            take(*here + (level - here->z) / (next.z - here->z) * (next - *here));
-        here = &next;
+        const Corner next = loops_[i];
+        if (sides[here] != sides[next]) edge_at_levels(corners_[here], corners_[next], low, high, take);
+        here = next;
       }
       begin = end;
     }
   }
 
  private:
+  /// Where an edge passes a height.
+  template <class Take>
+  static void edge_at_levels(const Point3& here, const Point3& next, double low, double high, Take& take) {
+    for (const double level : {low, high})
+      if ((here.z < level) != (next.z < level) && here.z != level && next.z != level) take(here + (level - here.z) / (next.z - here.z) * (next - here));
+  }
+
   [[nodiscard]] bool all_within(const HalfSpace& half) const;
   [[nodiscard]] ConvexBody cut(const HalfSpace& half) const;
 

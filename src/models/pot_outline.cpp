@@ -385,7 +385,7 @@ bool Outline::holds(double x_cm, double y_cm, double inset) const {
   if (x > half_length_cm - all || y > half_width_cm - all) return false;
   const double least = exponent >= 2 || kind == Kind::ellipse ? std::min(half_length_cm, half_width_cm)
                                                                : half_length_cm * half_width_cm / std::hypot(half_length_cm, half_width_cm);
-  const double most = kind == Kind::ellipse || exponent <= 2 ? std::max(half_length_cm, half_width_cm) : std::hypot(half_length_cm, half_width_cm);
+  const double most = kind == Kind::ellipse || exponent <= 2 ? std::max(half_length_cm, half_width_cm) : long_by(half_length_cm, half_width_cm);
   if (least <= 0) return false;
   if (soft != nullptr) {
     const double sum = soft->power(x / half_length_cm) + soft->power(y / half_width_cm);

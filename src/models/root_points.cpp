@@ -90,7 +90,7 @@ class TouchTest {
     const AllowedSpace& space = *cutting_.space;
     if (crosses(Direction::up) && space.highest_cm() + cutting_.rise_cm - p.z - reach.up <= working_cm_) found |= up_bit;
     if (crosses(Direction::down) && p.z - reach.up - space.lowest_cm() <= working_cm_) found |= down_bit;
-    if (wall_crossed_ && !space.in_core_between(p, p.z - reach.up, p.z + reach.up, corner_level_cm_ + reach.level)) found |= wall_bit;
+    if (wall_crossed_ && !space.holds_all_sideways(reach.around(p), corner_level_cm_)) found |= wall_bit;
     return found;
   }
 
@@ -258,17 +258,17 @@ class CellGrid {
 
 /// What is known of the grid's cells while the untouched part is looked for.
 struct CellSearch {
-  enum State : std::uint8_t { unknown, held, empty, reached };
+  enum State : std::uint8_t { unasked, held, empty, reached };
   explicit CellSearch(const CellGrid& cells) : grid(cells), state(room().state), points(room().points), frontier(room().frontier) {
-    state.assign(grid.size(), unknown);
+    state.assign(grid.size(), unasked);
     points.assign(grid.size(), 0);
     frontier.clear();
   }
 
-  /// The held cell nearest to a point; of several as near the first.
-  [[nodiscard]] std::optional<std::size_t> nearest_held(const Point3& to) const {
+  /// The cell with untouched points nearest to a point; of several as near the first.
+  [[nodiscard]] std::optional<std::size_t> nearest(const Point3& to) const {
     std::optional<std::size_t> found;
-    double nearest = std::numeric_limits<double>::infinity();
+    double least = std::numeric_limits<double>::infinity();
     const int middle = grid.cell_of(to).up;
     for (int step = 0; step < 2 * grid.up(); ++step) {
       // From the level of the point away from it, up and down in turn.
@@ -277,13 +277,13 @@ struct CellSearch {
       for (cell.back = 0; cell.back < grid.back(); ++cell.back) {
         cell.right = 0;
         const Point3 row = grid.centre(cell) - to;
-        if (row.y * row.y + row.z * row.z > nearest) continue;
+        if (row.y * row.y + row.z * row.z > least) continue;
         for (std::size_t i = grid.index(cell); cell.right < grid.right(); ++i, ++cell.right) {
-          if (state[i] != held) continue;
+          if (points[i] == 0) continue;
           const Point3 away = grid.centre(cell) - to;
           const double distance = dot(away, away);
-          if (distance > nearest || (distance == nearest && i > *found)) continue;
-          nearest = distance;
+          if (distance > least || (distance == least && i > *found)) continue;
+          least = distance;
           found = i;
         }
       }
@@ -363,19 +363,17 @@ ClumpReach RootPoints::reach_of(const Placement& placement) const {
     const Point3 in_tree = placement.turned_back(direction);
     return std::abs(in_tree.x) * half_clump_.x + std::abs(in_tree.y) * half_clump_.y + std::abs(in_tree.z) * half_clump_.z;
   };
-  const double right = along({1, 0, 0});
-  const double back = along({0, 1, 0});
-  return {right, back, along({0, 0, 1}), std::sqrt(right * right + back * back), std::sqrt(dot(half_clump_, half_clump_))};
+  return {along({1, 0, 0}), along({0, 1, 0}), along({0, 0, 1}), std::sqrt(dot(half_clump_, half_clump_))};
 }
 
 bool RootPoints::space_holds(const Cutting& cutting, const Point3& middle, const ClumpReach& reach) {
   return middle.z - reach.up >= cutting.space->lowest_cm() && middle.z + reach.up <= cutting.space->highest_cm() + cutting.rise_cm &&
-         cutting.space->in_core_between(middle, middle.z - reach.up, middle.z + reach.up, reach.level);
+         cutting.space->holds_all_sideways(reach.around(middle), 0);
 }
 
 bool RootPoints::space_misses(const Cutting& cutting, const Point3& middle, const ClumpReach& reach) {
   return middle.z + reach.up < cutting.space->lowest_cm() - point_hair_cm || middle.z - reach.up > cutting.space->highest_cm() + cutting.rise_cm + point_hair_cm ||
-         cutting.space->misses_sideways(middle, reach.right, reach.back);
+         cutting.space->misses_all_sideways(reach.around(middle));
 }
 
 PointShares RootPoints::shares(const Cutting& cutting) const {
@@ -390,7 +388,6 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
   std::vector<HalfSpace> crossing;
   const auto count_clump = [&](const Clump& clump) -> std::uint32_t {
     const Point3 middle = cutting.placement.to_pot(clump.middle);
-    if (cutting.space != nullptr && space_misses(cutting, middle, reach)) return 0;
     crossing.clear();
     for (std::size_t i = 0; i < cutting.planes.size(); ++i) {
       const double beyond = cutting.planes[i].beyond(middle);
@@ -398,6 +395,7 @@ PointShares RootPoints::shares(const Cutting& cutting) const {
       if (beyond >= -most_beyond[i]) crossing.push_back(cutting.planes[i]);
     }
     const bool in_space = cutting.space == nullptr || space_holds(cutting, middle, reach);
+    if (!in_space && space_misses(cutting, middle, reach)) return 0;
     const bool may_be_over = cutting.space != nullptr && middle.z + reach.up > cutting.space->highest_cm();
     if (crossing.empty() && in_space && !may_be_over) {
       std::fill(shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.begin), shares.of_points.begin() + static_cast<std::ptrdiff_t>(clump.end), std::uint8_t{1});
@@ -430,9 +428,10 @@ double RootPoints::share_outside(const Cutting& cutting) const {
     const Point3 middle = cutting.placement.to_pot(clump.middle);
     if (space_holds(cutting, middle, reach)) continue;
     if (std::ranges::any_of(cutting.planes, [&](const HalfSpace& plane) { return plane.beyond(middle) > reach.most * std::sqrt(dot(plane.normal, plane.normal)); })) continue;
+    const bool all_outside = space_misses(cutting, middle, reach);
     for (std::size_t i = clump.begin; i < clump.end; ++i) {
       const Point3 in_pot = cutting.placement.to_pot(points_[i]);
-      if (!lies_beyond(cutting.planes, in_pot) && !cutting.space->holds(in_pot, cutting.rise_cm)) ++outside;
+      if (!lies_beyond(cutting.planes, in_pot) && (all_outside || !cutting.space->holds(in_pot, cutting.rise_cm))) ++outside;
     }
   }
   return static_cast<double>(outside) / static_cast<double>(points_.size());
@@ -471,17 +470,21 @@ std::size_t RootPoints::search_untouched(CellSearch& search, const Cutting& cutt
     const Clump& clump = clumps_[k];
     const bool combing = may_be_combed(clump);
     const auto surfaces = test.near(cutting.placement.to_pot(clump.middle), reach);
+    if (!combing && surfaces == 0 && shares.of_clumps[k] == clump.end - clump.begin) {
+      for (std::size_t i = clump.begin; i < clump.end; ++i) ++search.points[cell_of_point_[i]];
+      held += shares.of_clumps[k];
+      continue;
+    }
     for (std::size_t i = clump.begin; i < clump.end; ++i) {
       if (shares.of_points[i] == 0) continue;
       if (combing && is_combed(points_[i])) continue;
       if (surfaces != 0 && test.touched(cutting.placement.to_pot(points_[i]), surfaces)) continue;
-      state[cell_of_point_[i]] = CellSearch::held;
       ++search.points[cell_of_point_[i]];
       ++held;
     }
   }
   if (enough && held < *enough) return held;
-  const auto start = search.nearest_held(trunk_base);
+  const auto start = search.nearest(trunk_base);
   if (!start) return 0;
   // Where the points lie thinner than the cells, a cell without a point asks its centre.
   const bool ask_centres = per_cell_ < 3;
@@ -493,7 +496,8 @@ std::size_t RootPoints::search_untouched(CellSearch& search, const Cutting& cutt
     return block_.contains(centre) && !is_combed(centre) && keeps(cutting, in_pot) && !test.touched(in_pot, TouchTest::all_surfaces);
   };
   const auto is_held = [&](std::size_t index) {
-    if (state[index] == CellSearch::unknown && ask_centres) state[index] = centre_untouched(index) ? CellSearch::held : CellSearch::empty;
+    if (state[index] == CellSearch::unasked)
+      state[index] = search.points[index] > 0 || (ask_centres && centre_untouched(index)) ? CellSearch::held : CellSearch::empty;
     return state[index] == CellSearch::held;
   };
   // From a cell to the whole run it lies in, and to the runs beside that.
@@ -502,7 +506,7 @@ std::size_t RootPoints::search_untouched(CellSearch& search, const Cutting& cutt
   while (!search.frontier.empty() && !(enough && counted >= *enough)) {
     std::size_t low = search.frontier.back();
     search.frontier.pop_back();
-    if (state[low] != CellSearch::held) continue;
+    if (!is_held(low)) continue;
     std::size_t high = low;
     while (is_held(low - 1)) --low;
     while (is_held(high + 1)) ++high;

@@ -45,10 +45,11 @@ inline constexpr double cell_cm = 0.5;
 /// What is known of the cells while the untouched part is looked for.
 struct CellSearch;
 
-/// How far a clump of points reaches from its middle once it is posed: along the pot's axes, level, and along any direction at most.
+/// How far a clump of points reaches from its middle once it is posed: along the pot's axes, and along any direction at most.
 struct ClumpReach {
   double right, back, up;
-  double level, most;
+  double most;
+  [[nodiscard]] AllowedSpace::Around around(const Point3& middle) const { return {middle, right, back, up}; }
 };
 
 class RootPoints {

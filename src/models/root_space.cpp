@@ -112,8 +112,7 @@ AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
     widest_step = std::max({widest_step, std::abs(here.half_length_cm - before.half_length_cm), std::abs(here.half_width_cm - before.half_width_cm)});
     before = here;
   }
-  core.inset_at_cm = core.inset_cm + deepest_inset;
-  core.inset_cm = core.inset_at_cm + widest_step;
+  core.inset_cm += deepest_inset + widest_step;
   if (surface_.kind == Outline::Kind::superellipse) {
     for (const double share : {0.97, 0.93, 0.87, 0.8}) {
       const double other = std::pow(1 - std::pow(share, surface_.exponent), 1 / surface_.exponent);
@@ -127,32 +126,49 @@ AllowedSpace::Core AllowedSpace::core_of_all_heights() const {
 }
 
 bool AllowedSpace::in_core(const Point3& p, double more_cm) const {
-  return within_core(p, core_.half_length_cm, core_.half_width_cm, core_.inset_cm + more_cm);
-}
-
-bool AllowedSpace::in_core_between(const Point3& p, double low_cm, double high_cm, double more_cm) const {
-  if (!outlines_.straight_walls() || outlines_.turned_in() || core_.half_length_cm <= 0) return in_core(p, more_cm);
-  const auto [length_low, width_low] = outlines_.half_sides_cm(std::clamp(low_cm, lowest_cm_, highest_cm_));
-  const auto [length_high, width_high] = outlines_.half_sides_cm(std::clamp(high_cm, lowest_cm_, highest_cm_));
-  constexpr double hair_cm = 1e-9;
-  return within_core(p, std::min(length_low, length_high), std::min(width_low, width_high), core_.inset_at_cm + more_cm + hair_cm);
-}
-
-bool AllowedSpace::misses_sideways(const Point3& p, double right_cm, double back_cm) const {
-  constexpr double hair_cm = 1e-9;
-  return std::abs(p.x) - right_cm > farthest_reach_.first + hair_cm || std::abs(p.y) - back_cm > farthest_reach_.second + hair_cm;
-}
-
-bool AllowedSpace::within_core(const Point3& p, double half_length_cm, double half_width_cm, double inset_cm) const {
-  if (core_.square) return std::abs(p.x) <= half_length_cm - inset_cm && std::abs(p.y) <= half_width_cm - inset_cm;
-  const double share = 1 - inset_cm / std::min(half_length_cm, half_width_cm);
+  const double inset = core_.inset_cm + more_cm;
+  if (core_.square) return std::abs(p.x) <= core_.half_length_cm - inset && std::abs(p.y) <= core_.half_width_cm - inset;
+  const double share = 1 - inset / std::min(core_.half_length_cm, core_.half_width_cm);
   if (!(share > 0)) return false;
-  const double u = p.x / half_length_cm;
-  const double v = p.y / half_width_cm;
+  const double u = p.x / core_.half_length_cm;
+  const double v = p.y / core_.half_width_cm;
   if (u * u + v * v <= share * share) return true;
   return std::ranges::any_of(core_.corners, [&](const auto& corner) {
     return std::abs(u) <= share * corner.first && std::abs(v) <= share * corner.second;
   });
+}
+
+Outline AllowedSpace::narrowest_between(double low_cm, double high_cm) const {
+  const Outline low = outlines_.at(std::clamp(low_cm, lowest_cm_, highest_cm_));
+  Outline both = outlines_.at(std::clamp(high_cm, lowest_cm_, highest_cm_));
+  both.half_length_cm = std::min(both.half_length_cm, low.half_length_cm);
+  both.half_width_cm = std::min(both.half_width_cm, low.half_width_cm);
+  return both;
+}
+
+Outline AllowedSpace::widest_between(double low_cm, double high_cm) const {
+  const Outline low = outlines_.at(std::clamp(low_cm, lowest_cm_, highest_cm_));
+  Outline both = outlines_.at(std::clamp(high_cm, lowest_cm_, highest_cm_));
+  both.half_length_cm = std::max(both.half_length_cm, low.half_length_cm);
+  both.half_width_cm = std::max(both.half_width_cm, low.half_width_cm);
+  return both;
+}
+
+bool AllowedSpace::holds_all_sideways(const Around& box, double more_cm) const {
+  constexpr double hair_cm = 1e-9;
+  const double level = std::sqrt(box.right * box.right + box.back * box.back);
+  if (!even_reach_) return in_core(box.middle, more_cm + level);
+  // An outline is symmetric and convex: with its outermost corner it holds the box.
+  return narrowest_between(box.middle.z - box.up, box.middle.z + box.up)
+      .holds(std::abs(box.middle.x) + box.right, std::abs(box.middle.y) + box.back, side_cm_ + more_cm + hair_cm);
+}
+
+bool AllowedSpace::misses_all_sideways(const Around& box) const {
+  constexpr double hair_cm = 1e-9;
+  const double right = std::max(0.0, std::abs(box.middle.x) - box.right);
+  const double back = std::max(0.0, std::abs(box.middle.y) - box.back);
+  if (right > farthest_reach_.first + hair_cm || back > farthest_reach_.second + hair_cm) return true;
+  return even_reach_ && !widest_between(box.middle.z - box.up, box.middle.z + box.up).holds(right, back, side_cm_ - hair_cm);
 }
 
 bool AllowedSpace::holds_sideways(const Point3& p, double more_cm) const {

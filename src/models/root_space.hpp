@@ -49,12 +49,17 @@ class AllowedSpace {
   /// first, since most points need no look at their own height.
   [[nodiscard]] bool in_core(const Point3& p, double more_cm) const;
 
-  /// True only if every point straight above or below `p` between two heights, not under the lowest level, is that much farther from wall and
-  /// mouth. Straight walls need no look at all heights for it.
-  [[nodiscard]] bool in_core_between(const Point3& p, double low_cm, double high_cm, double more_cm) const;
-
-  /// True only if no point of a box around `p` that reaches so far along the axes can lie in the space, heights aside.
-  [[nodiscard]] bool misses_sideways(const Point3& p, double right_cm, double back_cm) const;
+  /// A box around a point, by how far it reaches along the axes.
+  struct Around {
+    Point3 middle;
+    double right = 0;
+    double back = 0;
+    double up = 0;
+  };
+  /// True only if every point of the box that is not under the lowest level is that much farther from wall and mouth.
+  [[nodiscard]] bool holds_all_sideways(const Around& box, double more_cm) const;
+  /// True only if no point of the box lies in the space, heights aside.
+  [[nodiscard]] bool misses_all_sideways(const Around& box) const;
 
   /// Farthest the space reaches in a sideways direction at a height (above the fill line as there).
   [[nodiscard]] double reach_cm(Direction direction, double height_cm) const;
@@ -96,14 +101,15 @@ class AllowedSpace {
     double half_length_cm = 0;
     double half_width_cm = 0;
     double inset_cm = 0;
-    double inset_at_cm = 0;  ///< what of that a single height asks for
     bool square = false;
     std::vector<std::pair<double, double>> corners;  ///< of rectangles within a soft-cornered outline, as shares of its half lengths
   };
   [[nodiscard]] Core core_of_all_heights() const;
   void find_farthest_reach();
   [[nodiscard]] std::pair<double, double> curved_reaches_cm(double height_cm) const;
-  [[nodiscard]] bool within_core(const Point3& p, double half_length_cm, double half_width_cm, double inset_cm) const;
+  /// Of straight walls between two heights.
+  [[nodiscard]] Outline narrowest_between(double low_cm, double high_cm) const;
+  [[nodiscard]] Outline widest_between(double low_cm, double high_cm) const;
 
   double lean_ = 0;
   Core core_;
