@@ -135,6 +135,36 @@ TEST_CASE("Tables of a soft corner decide as a plain search does", "[pot_outline
   }
 }
 
+TEST_CASE("The distance to a wall whose ends are pointed is that of a plain search along it, however long and narrow it is", "[pot_outline][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  for (int i = 0; i < 60; ++i) {
+    const double exponent = random.chance(0.15) ? 1 : random.between(1, 2);
+    const double length = random.between(20, 60);
+    const PotOutlines outlines{PotGeometry(soft_cornered(length, length / random.between(1, 6), exponent))};
+    const Outline outline = outlines.at(random.between(0, 8));
+    const PlainSearch search(exponent);
+    const double inset = random.between(0.05, 0.9) * outline.half_width_cm;
+    for (int k = 0; k < 50; ++k) {
+      const double x = random.between(-1, 1) * outline.half_length_cm;
+      const double y = random.between(-1, 1) * outline.half_width_cm;
+      if (outline.gauge(x, y) > 1) continue;
+      const double depth = search.depth_cm(outline, x, y);
+      INFO("exponent " << exponent << ", " << outline.half_length_cm << " by " << outline.half_width_cm << " at " << x << ", " << y);
+      // The direction is halved down to 1.5e-6 of a radian; a flat side turns about its far end, 30 cm off at most.
+      constexpr double exactness_cm = 5e-5;
+      CHECK_THAT(outline.depth_inside_cm(x, y), WithinAbs(depth, exactness_cm));
+      if (std::abs(depth - inset) < exactness_cm) continue;
+      CHECK(outline.holds(x, y, inset) == (depth > inset));
+      const auto near = outline.nearest_within(x, y, inset);
+      CHECK(near.has_value() == (depth < inset));
+      if (!near) continue;
+      CHECK_THAT(near->depth_cm, WithinAbs(depth, exactness_cm));
+      // Straight on in its direction lies the outline.
+      CHECK_THAT(outline.gauge(x + near->depth_cm * near->right, y + near->depth_cm * near->back), WithinAbs(1, 1e-4));
+    }
+  }
+}
+
 TEST_CASE("The nearest of an oval wall is found where it is near, and nothing where it is far", "[pot_outline][law]") {
   test::RandomPots random(Catch::rngSeed());
   for (int i = 0; i < 200; ++i) {
