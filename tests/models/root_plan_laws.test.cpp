@@ -2,9 +2,11 @@
 #include <catch2/catch.hpp>
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 #include "gritwright/models/pot_geometry.hpp"
+#include "gritwright/models/pot_outline.hpp"
 #include "gritwright/models/root_mix.hpp"
 #include "root_plan_cases.hpp"
 #include "support/random_pots.hpp"
@@ -233,6 +235,70 @@ TEST_CASE("No plan takes a point that its permission does not let go", "[root_pl
     }
   }
   CHECK(looked_at > 500);
+}
+
+namespace {
+
+/// Base 2 and 3 digits turned round behind the point.
+double turned_round(std::uint32_t index, std::uint32_t base) {
+  double value = 0;
+  for (double digit = 1.0 / base; index > 0; index /= base, digit /= base) value += digit * (index % base);
+  return value;
+}
+
+bool lies_in(const BlockBox& box, const Point& p) {
+  const double u = std::abs(2 * p.right / in_cm(box.length));
+  const double v = std::abs(2 * p.back / in_cm(box.width));
+  const double w = std::abs(2 * p.up / in_cm(box.height) - 1);
+  if (box.form == BlockForm::elliptic) return u * u + v * v <= 1;
+  return box.form == BlockForm::box || std::pow(u, *box.exponent) + std::pow(v, *box.exponent) + std::pow(w, *box.exponent) <= 1;
+}
+
+/// Is a point of the tree frame kept by a plan? Every clearance is given.
+bool is_kept(const RootMassPlan& plan, const WorkedPlan& worked, const PotOutlines& outlines, double block_height_cm, const Point& p) {
+  for (const CutPlane& plane : worked.cut_planes)
+    if (plane.right * p.right + plane.back * p.back + plane.up * p.up > in_cm(plane.offset)) return false;
+  const Point q = in_pot(plan, worked, block_height_cm, p);
+  const double highest = in_cm(PotGeometry(plan.pot).filled_depth());
+  const double layer = plan.pot.bottom_layer ? in_cm(plan.pot.bottom_layer->thickness) : 0;
+  if (q.up < layer + in_cm(*plan.below_clearance) || q.up > highest + in_cm(worked.rise)) return false;
+  const double height = std::min(q.up, highest);
+  const auto mouth = outlines.mouth_above(height);
+  return outlines.at(height).holds(q.right, q.back, in_cm(*plan.side_clearance)) && (!mouth || mouth->holds(q.right, q.back, 0.5));
+}
+
+}  // namespace
+
+TEST_CASE("The kept share is that of a plain look at each of Hammersley's points", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  constexpr std::uint32_t points = 12500;  // while dragging
+  int looked_at = 0;
+  for (int i = 0; i < 60; ++i) {
+    RootMassPlan plan = random_plan(random);
+    const auto* box = std::get_if<BlockBox>(&plan.block);
+    if (box == nullptr) continue;
+    plan.side_clearance = length_cm(random.between(0.5, 2));
+    plan.below_clearance = length_cm(random.between(0.5, 1.5));
+    if (random.chance(0.5)) plan.cut_style = CutStyle::straight;
+    if (random.chance(0.3)) plan.stopped.push_back({Direction::up, length_cm(random.between(0, 2))});
+    const auto answer = work_out(plan, PlanDetail::live);
+    if (!answer || !answer->plans.front().fits) continue;
+    const WorkedPlan& worked = answer->plans.front();
+    const PotOutlines outlines{PotGeometry(plan.pot)};
+    std::uint32_t inside = 0;
+    std::uint32_t kept = 0;
+    for (std::uint32_t k = 0; k < points; ++k) {
+      const Point p{in_cm(box->length) * ((k + 0.5) / points - 0.5), in_cm(box->width) * (turned_round(k, 2) - 0.5), in_cm(box->height) * turned_round(k, 3)};
+      if (!lies_in(*box, p)) continue;
+      ++inside;
+      if (is_kept(plan, worked, outlines, in_cm(box->height), p)) ++kept;
+    }
+    ++looked_at;
+    INFO("seed " << Catch::rngSeed() << " plan " << i << ", " << inside << " points in the root mass");
+    // A point on a surface may count either way.
+    CHECK_THAT((1 - worked.removed_share) * inside, WithinAbs(kept, 2.5));
+  }
+  CHECK(looked_at > 5);
 }
 
 TEST_CASE("The coarse answer while dragging is the fine one but for the point set", "[root_plan][law]") {
