@@ -12,10 +12,12 @@
 #include <fstream>
 #include <functional>
 #include <optional>
+#include <random>
 #include <string>
 #include <vector>
 
 #include "failing_files.hpp"
+#include "other_program.hpp"
 #include "workbook_folder.hpp"
 
 using namespace gritwright;
@@ -139,6 +141,64 @@ TEST_CASE("A backup that can't be made is told, and what is written is saved all
   REQUIRE(notes.size() == 1);
   CHECK(notes.front().code == "workbook.backup-failed");
   CHECK(workbook.count(RecordKind::bag) == 2);
+}
+
+TEST_CASE("A disk that is full when a backup is written leaves no half of it, and what is written is saved all the same", "[workbook][backup][refuses]") {
+  const int writes = GENERATE(0, 1, 5, 20);
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  hand.now = noon(2);
+  FailingFiles& files = FailingFiles::instance();
+  OpeningOptions options = with_backups(hand);
+  options.file_layer = FailingFiles::name;
+  options.worker = [&](const std::function<void()>& job) {
+    files.fail_after(writes, SQLITE_FULL);
+    job();
+    files.heal();
+  };
+  OpenWorkbook workbook = opened(folder.file(), options);
+  REQUIRE(workbook.add(akadama_bag("two"), "a bag"));
+  const Notes notes = workbook.take_notes();
+  REQUIRE(notes.size() == 1);
+  CHECK(notes.front().code == "workbook.backup-failed");
+  CHECK(std::get<std::string>(notes.front().facts.at("reason")) == "file.disk-full");
+  CHECK(fs::is_empty(workbook.backup_folder()));
+  CHECK(workbook.count(RecordKind::bag) == 2);
+}
+
+TEST_CASE("Killed while a backup is restored, the record is what it was or the backup, and what it was is kept", "[workbook][backup][law]") {
+  Hand hand;
+  std::mt19937 random(20260303);
+  const Folder folder;
+  { REQUIRE(opened(folder.file("backup.gritwright"), hand.options()).add(akadama_bag("one"), "a bag")); }
+  int begun = 0;
+  for (int round = 0; round < 40; ++round) {
+    const Folder place;
+    {
+      OpenWorkbook workbook = opened(place.file(), hand.options());
+      for (const char* lot : {"one", "two"}) REQUIRE(workbook.add(akadama_bag(lot), "a bag"));
+    }
+    OtherProgram other([&] {
+      const auto kept = restore(folder.file("backup.gritwright"), place.file(), hand.options().clock);
+      ::pause();
+      return kept ? 0 : 1;
+    });
+    other.start();
+    ::usleep(std::uniform_int_distribution<useconds_t>(0, 20'000)(random));
+    other.kill();
+    std::vector<fs::path> replaced;
+    for (const auto& entry : fs::directory_iterator(place.path())) {
+      begun += entry.path() != place.file() ? 1 : 0;
+      if (entry.path().filename().string().starts_with("nursery-replaced-") && entry.path().extension() == ".gritwright") replaced.push_back(entry.path());
+    }
+    const std::size_t bags = opened(place.file(), hand.options()).count(RecordKind::bag);
+    CHECK((bags == 1 || bags == 2));
+    if (bags == 2) continue;
+    REQUIRE(replaced.size() == 1);
+    CHECK(opened(replaced.front(), hand.options()).count(RecordKind::bag) == 2);
+  }
+  CHECK(begun > 0);
 }
 
 TEST_CASE("The last 10 days and 12 months of backups are kept", "[workbook][backup]") {
