@@ -109,6 +109,10 @@ int run_desktop(int argc, char** argv) {
   const QCommandLineOption language(QStringLiteral("language"), QApplication::translate("Application", "Language of the window: de, en, es, fr or ja."), QStringLiteral("CODE"));
   parser.addOptions({demo, shots, looks, workbook, language});
   parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "A record to open instead of the usual one, or sieve tests."), QStringLiteral("[FILE...]"));
+  if (parser.parse(QApplication::arguments()) && parser.isSet(QStringLiteral("version"))) {
+    QTextStream(stdout) << "gritwright-desktop " GRITWRIGHT_VERSION "\nbuilt on Qt " QT_VERSION_STR " and what gritwright --version names\n";
+    return 0;
+  }
   parser.process(application);
 
   const auto catalogue = shipped_catalogue();

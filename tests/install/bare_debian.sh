@@ -3,7 +3,7 @@
 # left behind. Needs root, debootstrap and a mirror: bare_debian.sh PACKAGE.deb [MIRROR]; without one this machine's own is taken
 set -euo pipefail
 package=$(realpath "$1")
-mirror=${2:-$(grep -hvE '^ *#' /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | grep -oE 'https?://[^ ]+' | head -1)}
+mirror=${2:-$(grep -hvE '^ *#' /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null | grep -oE 'https?://[^ ]+' | head -1 || true)}
 if [ "$(id -u)" != 0 ] || ! command -v debootstrap >/dev/null; then
   echo "Not root, or debootstrap is missing: the package was not tried on a bare Debian." >&2
   exit 0
@@ -27,8 +27,8 @@ inside dpkg-query -W -f '${Package}\n' >"$bare/tmp/packages-before"
 cp "$package" "$bare/tmp/gritwright.deb"
 inside apt-get -q install -y --no-install-recommends /tmp/gritwright.deb >"$bare/tmp/apt.log" || { cat "$bare/tmp/apt.log"; exit 1; }
 as_grower() { inside su grower -c "cd && QT_QPA_PLATFORM=offscreen $*"; }
-as_grower gritwright --version
-as_grower gritwright-desktop --version
+as_grower gritwright --version | grep 'built on Boost'
+as_grower gritwright-desktop --version | grep 'built on Qt'
 as_grower gritwright mix /usr/share/gritwright/demo-data/mixes/pines.json --pot /usr/share/gritwright/demo-data/containers/tray_01.json | grep -q 'air'
 as_grower gritwright catalogue check >/dev/null
 as_grower gritwright-desktop --shots shots
