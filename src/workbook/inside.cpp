@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <ctime>
+#include <system_error>
 
 #include "gritwright/formats/record_file.hpp"
 #include "record_index.hpp"
@@ -80,7 +81,33 @@ bool carries_grain(RecordKind kind) {
 
 OpenWorkbook::Inside::~Inside() {
   if (backup_thread.joinable()) backup_thread.join();
+  if (log_thread.joinable()) log_thread.join();
   statements.clear();
+}
+
+void OpenWorkbook::Inside::move_log_beside() {
+  constexpr int many_pages = 1000;  // as SQLite itself would
+  if (log_pages < log_pages_moved_at) log_pages_moved_at = 0;  // begun anew
+  if (log_pages - log_pages_moved_at < many_pages || log_is_moved) return;
+  log_pages_moved_at = log_pages;
+  if (log_thread.joinable()) log_thread.join();
+  log_is_moved = true;
+  const auto move = [this, own = identity, name = file, layer = options.file_layer] {
+    try {
+      if (identity_of(name) == std::optional(own)) {
+        SQLite::Database beside(name.string(), SQLite::OPEN_READWRITE, 0, layer);
+        beside.exec("PRAGMA synchronous = FULL; PRAGMA wal_checkpoint(PASSIVE)");
+      }
+    } catch (const SQLite::Exception&) {
+      // Nothing is lost: the log holds it, and closing or the next try brings it over.
+    }
+    log_is_moved = false;
+  };
+  try {
+    log_thread = std::thread(move);
+  } catch (const std::system_error&) {
+    log_is_moved = false;
+  }
 }
 
 Query OpenWorkbook::Inside::query(const std::string& sql) {

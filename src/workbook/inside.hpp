@@ -130,6 +130,10 @@ struct OpenWorkbook::Inside {
   std::shared_ptr<NoteBox> notes = std::make_shared<NoteBox>();
   std::thread backup_thread;
   std::string backed_up_day;
+  std::thread log_thread;
+  std::atomic<bool> log_is_moved{false};
+  int log_pages = 0;                ///< after the last change
+  int log_pages_moved_at = 0;       ///< when moving them was last begun
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
   WordSearch word_search{*this};
 
@@ -161,6 +165,8 @@ struct OpenWorkbook::Inside {
   /// Problems that stand in the way of any writing.
   [[nodiscard]] Problems obstacles() const;
   void back_up_before_first_write();
+  /// Has the log's pages brought into the file by a thread of its own once they are many: whoever types a sign need not wait until the disk has them.
+  void move_log_beside();
 
   /// Runs `work`, which reads; trouble with the file becomes a WorkbookTrouble.
   template <class Work>
@@ -186,6 +192,7 @@ struct OpenWorkbook::Inside {
         database->exec("COMMIT");
       else
         database->tryExec("ROLLBACK");
+      move_log_beside();
       return result;
     } catch (const SQLite::Exception& trouble) {
       const Problem problem = problem_of(trouble, file);

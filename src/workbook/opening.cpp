@@ -1,5 +1,6 @@
 #include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -180,6 +181,13 @@ Result<OpenWorkbook> OpenWorkbook::open(const fs::path& file, OpeningOptions opt
       if (Problems problems = bring_forward(database, file, inside->backups, migrations(), *inside); !problems.empty())
         return problems;
       choose_journal(database, inside->placement, *inside->notes, file);
+      sqlite3_wal_hook(
+          database.getHandle(),
+          [](void* own, sqlite3*, const char*, int pages) {
+            static_cast<Inside*>(own)->log_pages = pages;
+            return SQLITE_OK;
+          },
+          inside.get());
       // Without a log the journal's deletion is what saves a change, and its name must be gone from the disk for good.
       if (inside->placement != Placement::local) database.exec("PRAGMA synchronous = EXTRA");
     }
@@ -257,7 +265,11 @@ void OpenWorkbook::Inside::back_up_before_first_write() {
       options.worker(job);
     } else {
       if (backup_thread.joinable()) backup_thread.join();
-      backup_thread = std::thread(job);
+      backup_thread = std::thread([job] {
+        constexpr int behind_the_typing = 10;
+        ::setpriority(PRIO_PROCESS, 0, behind_the_typing);  // of this thread alone
+        job();
+      });
     }
   } catch (const SQLite::Exception& sqlite) {
     notes->add({"workbook.backup-failed", Level::warning, target.string(), {{"reason", problem_of(sqlite, file).code}}});
