@@ -7,15 +7,19 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStatusBar>
+#include <QTabWidget>
 #include <QTableWidget>
 #include <QTimer>
 #include <QTableView>
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <vector>
 
 #include "gritwright/workbook/backups.hpp"
 #include "day_room.hpp"
+#include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/day_page.hpp"
@@ -441,6 +445,175 @@ TEST_CASE("A note on a tree that another window deletes does not slip to the nex
   REQUIRE(back->record.conditions.size() == 1);
   CHECK(back->record.conditions.front().note == "needles yellow");
   CHECK(note->text().isEmpty());
+}
+
+namespace {
+
+/// Two windows on one day of three trees; the first has the second tree in front.
+struct DayInTwoWindows {
+  DayInTwoWindows() {
+    RecordBook& book = *there.session.record();
+    Component grain;
+    grain.name = "pumice";
+    grain.parts = Parts(1);
+    grain.grain.bulk_density = bulk_g_l(500);
+    grain.grain.particle_density = particle_g_l(900);
+    grain.sizes = SingleSize{aperture_mm(4)};
+    MixVersion mix;
+    mix.mix.name = "one grain";
+    mix.mix.components = {grain};
+    mix.sources = {std::nullopt};
+    const Id<MixVersion> mix_id{book.add(mix, QStringLiteral("mix")).toStdString()};
+    RepottingDay fresh;
+    fresh.day = "2026-03-14";
+    fresh.name = "first day";
+    for (const char* name : {"first pine", "second pine", "third pine"}) {
+      Tree pine;
+      pine.name = name;
+      DayTree on_day;
+      on_day.tree = Id<Tree>{book.add(pine, QStringLiteral("tree")).toStdString()};
+      on_day.mix = mix_id;
+      on_day.planned = mixed_l(2);
+      trees.push_back(on_day.tree);
+      fresh.trees.push_back(on_day);
+    }
+    const QString id = book.add(fresh, QStringLiteral("day"));
+    day_id = Id<RepottingDay>{id.toStdString()};
+    here.session.record()->look_for_changes();
+    here.find<QAction>("action_page_day")->trigger();
+    page().show_day(id);
+    REQUIRE(table().model()->rowCount() == 3);
+    table().setCurrentIndex(table().model()->index(1, DayTreesModel::note));
+    here.session.window().activateWindow();
+    QApplication::setActiveWindow(&here.session.window());
+  }
+  DayPage& page() { return here.session.window().day_room()->page(); }
+  QTableView& table() { return page().table(); }
+  /// Types into the second tree's form.
+  QLineEdit* dressing(const char* text) {
+    here.find<QTabWidget>("day_tabs")->setCurrentIndex(1);
+    auto* field = here.find<QLineEdit>("day_tree_top_dressing");
+    field->setFocus();
+    QTest::keyClicks(field, QString::fromLatin1(text));
+    return field;
+  }
+  void take_off_there(std::size_t which) {
+    const auto was = *there.session.record()->workbook().find(day_id);
+    RepottingDay now = was.record;
+    std::erase_if(now.trees, [&](const DayTree& tree) { return tree.tree == trees[which]; });
+    REQUIRE(there.session.record()->replace(was, now, QStringLiteral("tree taken off")));
+  }
+  /// As the record has it; a tree that is not on the day is empty.
+  DayTree on_day(std::size_t which) {
+    const auto stored = there.session.record()->workbook().find(day_id);
+    REQUIRE(stored);
+    const auto found = std::ranges::find(stored->record.trees, trees[which], &DayTree::tree);
+    return found == stored->record.trees.end() ? DayTree{} : *found;
+  }
+  Kept kept{1};
+  Running here{kept.name()};
+  Running there{kept.name()};
+  std::vector<Id<Tree>> trees;
+  Id<RepottingDay> day_id;
+};
+
+}  // namespace
+
+TEST_CASE("What is written into a tree's line goes to that tree, though another window takes an earlier one off the day", "[record_keeping][two_windows]") {
+  DayInTwoWindows windows;
+  SECTION("not noticed yet") {
+    windows.take_off_there(0);
+    auto* lines = windows.table().model();
+    lines->setData(lines->index(1, DayTreesModel::note), QStringLiteral("root rot"), Qt::EditRole);
+  }
+  SECTION("noticed while the cell is written into") {
+    windows.table().edit(windows.table().currentIndex());
+    auto* editor = windows.table().viewport()->findChild<QLineEdit*>();
+    REQUIRE(editor != nullptr);
+    QTest::keyClicks(editor, QStringLiteral("root rot"));
+    windows.take_off_there(0);
+    windows.here.session.record()->look_for_changes();
+    CHECK(windows.table().model()->rowCount() == 2);
+    QTest::keyClick(editor, Qt::Key_Return);
+    QApplication::processEvents();
+  }
+  CHECK(windows.on_day(1).note == "root rot");
+  CHECK(windows.on_day(2).note.empty());
+}
+
+TEST_CASE("A tick goes to the tree whose line was ticked, though another window takes an earlier one off the day", "[record_keeping][two_windows]") {
+  DayInTwoWindows windows;
+  windows.take_off_there(0);
+  SECTION("in the table") {
+    auto* lines = windows.table().model();
+    lines->setData(lines->index(1, DayTreesModel::done), Qt::Checked, Qt::CheckStateRole);
+  }
+  SECTION("by the menu") { windows.here.find<QAction>("action_day_tick")->trigger(); }
+  CHECK(windows.on_day(1).done);
+  CHECK_FALSE(windows.on_day(2).done);
+  const auto repotted = [&](std::size_t which) { return windows.there.session.record()->workbook().find(windows.trees[which])->record.repottings.size(); };
+  CHECK(repotted(1) == 1);
+  CHECK(repotted(2) == 0);
+}
+
+TEST_CASE("What is written into the line of a tree that another window took off the day is refused and told", "[record_keeping][two_windows][refuses]") {
+  DayInTwoWindows windows;
+  const bool noticed = GENERATE(false, true);
+  if (noticed) {
+    windows.table().edit(windows.table().currentIndex());
+    auto* editor = windows.table().viewport()->findChild<QLineEdit*>();
+    REQUIRE(editor != nullptr);
+    QTest::keyClicks(editor, QStringLiteral("root rot"));
+    windows.take_off_there(1);
+    windows.here.session.record()->look_for_changes();
+  } else {
+    windows.take_off_there(1);
+    auto* lines = windows.table().model();
+    lines->setData(lines->index(1, DayTreesModel::note), QStringLiteral("root rot"), Qt::EditRole);
+  }
+  CHECK(windows.here.said().contains(QStringLiteral("root rot")));
+  CHECK(windows.here.said().contains(QStringLiteral("changed elsewhere")));
+  for (const std::size_t which : {0U, 2U}) CHECK(windows.on_day(which).note.empty());
+}
+
+TEST_CASE("What is typed of a tree that another window takes off the day stays in sight, and the tree comes back with it or is let go", "[record_keeping][two_windows]") {
+  DayInTwoWindows windows;
+  auto* field = windows.dressing("pumi");
+  REQUIRE(windows.on_day(1).top_dressing == "pumi");
+  windows.take_off_there(1);
+  windows.here.session.record()->look_for_changes();
+  windows.dressing("ce");
+  CHECK(field->text() == QStringLiteral("pumice"));
+  CHECK(windows.here.find("day_tree_gone")->isVisible());
+  for (const std::size_t which : {0U, 2U}) CHECK(windows.on_day(which).top_dressing.empty());
+  SECTION("brought back") {
+    windows.here.find<QPushButton>("day_tree_gone_bring_back")->click();
+    CHECK(windows.on_day(1).tree == windows.trees[1]);
+    CHECK(windows.on_day(1).top_dressing == "pumice");
+    CHECK_FALSE(windows.here.find("day_tree_gone")->isVisible());
+  }
+  SECTION("let go") {
+    windows.here.find<QPushButton>("day_tree_gone_let_go")->click();
+    CHECK_FALSE(windows.here.find("day_tree_gone")->isVisible());
+    CHECK(field->text().isEmpty());
+  }
+  SECTION("another tree is chosen meanwhile") {
+    windows.table().setCurrentIndex(windows.table().model()->index(0, DayTreesModel::note));
+    CHECK(field->text().isEmpty());
+    CHECK(windows.here.said().contains(QStringLiteral("pumice")));
+  }
+  for (const std::size_t which : {0U, 2U}) CHECK(windows.on_day(which).top_dressing.empty());
+}
+
+TEST_CASE("A tree is typed on where another window takes an earlier one off the day", "[record_keeping][two_windows]") {
+  DayInTwoWindows windows;
+  windows.dressing("pumi");
+  windows.take_off_there(0);
+  const bool noticed = GENERATE(true, false);
+  if (noticed) windows.here.session.record()->look_for_changes();
+  windows.dressing("ce");
+  CHECK(windows.on_day(1).top_dressing == "pumice");
+  CHECK(windows.on_day(2).top_dressing.empty());
 }
 
 TEST_CASE("Two windows may change different fields of one bag", "[record_keeping][two_windows]") {

@@ -1,6 +1,8 @@
 #include "day_trees_model.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace gritwright::desktop {
 
@@ -48,11 +50,11 @@ bool DayTreesModel::setData(const QModelIndex& index, const QVariant& value, int
   if (!index.isValid()) return false;
   const DayLine line = lines_[static_cast<std::size_t>(index.row())];
   if (role == Qt::CheckStateRole && index.column() == done) {
-    emit ticked(line.row, value.toInt() == Qt::Checked);
+    emit ticked(line.id, value.toInt() == Qt::Checked);
     return true;
   }
   if (role != Qt::EditRole || value.toString() == data(index, Qt::EditRole).toString()) return false;
-  emit written(line.row, index.column(), value.toString());
+  emit written(line.id, index.column(), value.toString());
   return true;
 }
 
@@ -87,19 +89,38 @@ Qt::ItemFlags DayTreesModel::flags(const QModelIndex& index) const {
 
 void DayTreesModel::set_lines(std::vector<DayLine> lines) {
   if (lines == lines_) return;
-  const bool same_trees = std::ranges::equal(lines, lines_, {}, &DayLine::row, &DayLine::row);
-  if (same_trees) {
-    lines_ = std::move(lines);
-    emit dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
-    return;
+  const auto stands_in = [](const std::vector<DayLine>& all, const DayLine& line) { return std::ranges::find(all, line.id, &DayLine::id) != all.end(); };
+  // Line by line and not as a whole, for a cell that is being written into stays open only as long as its line does.
+  for (int at = rowCount() - 1; at >= 0; --at) {
+    if (stands_in(lines, lines_[static_cast<std::size_t>(at)])) continue;
+    beginRemoveRows({}, at, at);
+    lines_.erase(lines_.begin() + at);
+    endRemoveRows();
   }
-  beginResetModel();
-  lines_ = std::move(lines);
-  endResetModel();
+  std::vector<DayLine> fresh;
+  std::ranges::copy_if(lines, std::back_inserter(fresh), [&](const DayLine& line) { return !stands_in(lines_, line); });
+  if (!fresh.empty()) {
+    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(fresh.size()) - 1);
+    lines_.insert(lines_.end(), fresh.begin(), fresh.end());
+    endInsertRows();
+  }
+  if (lines_.empty()) return;
+  if (std::ranges::equal(lines, lines_, {}, &DayLine::id, &DayLine::id)) {
+    lines_ = std::move(lines);
+  } else {
+    emit layoutAboutToBeChanged();
+    const QModelIndexList before = persistentIndexList();
+    const std::vector<DayLine> former = std::exchange(lines_, std::move(lines));
+    QModelIndexList after;
+    for (const QModelIndex& one : before) after << index(line_of(former[static_cast<std::size_t>(one.row())].id), one.column());
+    changePersistentIndexList(before, after);
+    emit layoutChanged();
+  }
+  emit dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
 }
 
-int DayTreesModel::line_of(std::size_t row) const {
-  const auto found = std::ranges::find(lines_, row, &DayLine::row);
+int DayTreesModel::line_of(const QString& id) const {
+  const auto found = std::ranges::find(lines_, id, &DayLine::id);
   return found == lines_.end() ? -1 : static_cast<int>(found - lines_.begin());
 }
 

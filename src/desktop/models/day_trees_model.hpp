@@ -1,12 +1,13 @@
 #pragma once
 #include <QAbstractTableModel>
+#include <QString>
 #include <vector>
 
 namespace gritwright::desktop {
 
 /// One tree of a repotting day as its line shows it.
 struct DayLine {
-  std::size_t row = 0;  ///< in the record's day
+  QString id;  ///< of the tree, which stands once on a day
   bool done = false;
   QString tree;
   QString mix;
@@ -40,11 +41,12 @@ class DayTreesModel : public QAbstractTableModel {
 
   void set_lines(std::vector<DayLine> lines);
   [[nodiscard]] const std::vector<DayLine>& lines() const { return lines_; }
-  [[nodiscard]] int line_of(std::size_t row) const;
+  /// Where the tree of that id stands; -1 where it does not.
+  [[nodiscard]] int line_of(const QString& id) const;
 
  signals:
-  void ticked(std::size_t row, bool done);
-  void written(std::size_t row, int column, const QString& text);
+  void ticked(const QString& id, bool done);
+  void written(const QString& id, int column, const QString& text);
 
  private:
   [[nodiscard]] static QString text_of(const DayLine& line, int column);

@@ -11,11 +11,13 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QSplitter>
+#include <QStyledItemDelegate>
 #include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <tuple>
+#include <vector>
 
 #include "gritwright/formats/typed_quantity.hpp"
 #include "models/day_trees_model.hpp"
@@ -72,6 +74,21 @@ Result<std::optional<double>> typed_share(const QString& text) {
   return std::optional(*share);
 }
 
+/// What is being typed into a cell is not written over when the table is shown anew.
+class TypingDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+    const auto* field = qobject_cast<QLineEdit*>(editor);
+    if (field == nullptr || !field->isModified()) QStyledItemDelegate::setEditorData(editor, index);
+  }
+};
+
+std::optional<std::size_t> row_of_tree(const RepottingDay& day, const QString& tree) {
+  const auto found = std::ranges::find(day.trees, tree.toStdString(), [](const DayTree& one) { return one.tree.text; });
+  return found == day.trees.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - day.trees.begin()));
+}
+
 /// Plans are named A, B, C, from the best on; any other name is no fall-back.
 std::size_t place_of_plan(const std::string& name) { return name.size() == 1 && name[0] >= 'A' ? static_cast<std::size_t>(name[0] - 'A') : 0; }
 
@@ -110,6 +127,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
   table_->setModel(lines_);
   show_as_record_list(*table_);
+  table_->setItemDelegate(new TypingDelegate(table_));
   table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
   table_->setSelectionBehavior(QAbstractItemView::SelectItems);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -138,19 +156,13 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   connect(gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
-  connect(lines_, &DayTreesModel::ticked, this, [this](std::size_t row, bool) {
-    row_in_front_ = row;
+  connect(lines_, &DayTreesModel::ticked, this, [this](const QString& tree, bool) {
+    bring_to_front(tree);
     tick();
   });
   connect(lines_, &DayTreesModel::written, this, &DayPage::write_cell);
   connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
-    if (!now.isValid()) return;
-    const std::size_t row = lines_->lines()[static_cast<std::size_t>(now.row())].row;
-    if (row_in_front_ == row) return;
-    row_in_front_ = row;
-    book_.end_typing();
-    tree_form_->refresh(true);
-    show_tree();
+    if (now.isValid() && !filling_) bring_to_front(lines_->lines()[static_cast<std::size_t>(now.row())].id);
   });
   connect(tabs_, &QTabWidget::currentChanged, this, &DayPage::show_season_answer);
   fit_columns();
@@ -270,6 +282,9 @@ QWidget* DayPage::tree_tab() {
   tree_form_ = new RecordForm(tab);
   add_tree_rows();
   connect(tree_form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
+  tree_gone_ = new GoneNotice(book_, QStringLiteral("day_tree"), {tree_form_}, {}, tab);
+  connect(tree_gone_, &GoneNotice::let_go, this, &DayPage::refresh);
+  layout->addWidget(tree_gone_);
   layout->addWidget(tree_form_);
   auto* buttons = new QHBoxLayout;
   auto* again = push_button(tab, "day_tree_plan_again", tr("Take the plan from the record"), tr("Take pot litres from the tree's newest root-mass plan"));
@@ -515,9 +530,33 @@ std::optional<Stored<RepottingDay>> DayPage::day() const {
   }
 }
 
-std::optional<std::size_t> DayPage::chosen_row() const {
-  const auto stored = day();
-  return stored && row_in_front_ && *row_in_front_ < stored->record.trees.size() ? row_in_front_ : std::nullopt;
+std::optional<std::size_t> DayPage::front_row(const std::optional<Stored<RepottingDay>>& stored) const {
+  return stored ? row_of_tree(stored->record, tree_in_front_) : std::nullopt;
+}
+
+Problem DayPage::changed_elsewhere() const {
+  return {"workbook.stale-change", {}, {{"kind", std::string(kind_name(RecordKind::repotting_day))}, {"id", current_.toStdString()}}};
+}
+
+QString DayPage::name_on_day(const QString& tree) const { return tr("%1 of repotting day %2").arg(tr("tree %1").arg(tree), day_last_seen_); }
+
+void DayPage::bring_to_front(const QString& tree) {
+  if (tree == tree_in_front_) return;
+  tree_gone_->leave();
+  tree_in_front_ = tree;
+  book_.end_typing();
+  tree_form_->refresh(true);
+  show_tree();
+}
+
+void DayPage::put_back() {
+  DayTree back = last_seen_;
+  // Its tick went with it: nothing of it stands in the history.
+  back.done = false;
+  back.done_plan.clear();
+  const Problems problems = save(tr("tree %1").arg(tree_in_front_), [&](RepottingDay& d) { d.trees.push_back(back); });
+  if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
+  book_.end_typing();
 }
 
 std::function<QString()> DayPage::shown(std::function<QString(const RepottingDay&)> text) const {
@@ -530,7 +569,7 @@ std::function<QString()> DayPage::shown(std::function<QString(const RepottingDay
 std::function<QString()> DayPage::shown_of_tree(std::function<QString(const DayTree&)> text) const {
   return [this, text = std::move(text)]() -> QString {
     const auto stored = day();
-    const auto row = chosen_row();
+    const auto row = front_row(stored);
     return row ? text(stored->record.trees[*row]) : QString();
   };
 }
@@ -555,9 +594,9 @@ Problems DayPage::save(const QString& what, const std::function<void(RepottingDa
 }
 
 Problems DayPage::save_tree(const QString& what, const std::function<void(DayTree&)>& change) {
-  const auto row = chosen_row();
-  if (!row) return {};
   const auto stored = day();
+  const auto row = front_row(stored);
+  if (!row) return tree_in_front_.isEmpty() ? Problems{} : Problems{changed_elsewhere()};
   const DayTree& was = stored->record.trees[*row];
   DayTree now = was;
   change(now);
@@ -568,7 +607,9 @@ Problems DayPage::save_tree(const QString& what, const std::function<void(DayTre
     return {};
   }
   if (was.done && history(now) != history(was)) return correct_done(*stored, *row, now);
-  return save(tr("%1 of tree %2").arg(what, to_qt(was.tree.text)), [&](RepottingDay& d) { d.trees[*row] = now; });
+  return save(tr("%1 of tree %2").arg(what, to_qt(was.tree.text)), [&](RepottingDay& d) {
+    if (const auto at = row_of_tree(d, tree_in_front_)) d.trees[*at] = now;
+  });
 }
 
 Problems DayPage::correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now) {
@@ -587,11 +628,12 @@ Problems DayPage::correct_done(const Stored<RepottingDay>& stored, std::size_t r
   return {};
 }
 
-void DayPage::write_cell(std::size_t row, int column, const QString& text) {
+void DayPage::write_cell(const QString& tree, int column, const QString& text) {
   const auto stored = day();
-  if (!stored || row >= stored->record.trees.size()) return;
-  row_in_front_ = row;
-  const DayTree& was = stored->record.trees[row];
+  const auto row = stored ? row_of_tree(stored->record, tree) : std::nullopt;
+  if (!row) return emit book_.told(QStringLiteral("%1; %2").arg(sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)));
+  bring_to_front(tree);
+  const DayTree& was = stored->record.trees[*row];
   const auto tell = [this](const Problems& problems) {
     if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
   };
@@ -661,26 +703,28 @@ void DayPage::add_tree() {
   const auto stored = day();
   if (!tree || !stored) return;
   DayTree row = day_tree_of(book_.workbook(), catalogue_, *tree);
-  row_in_front_ = stored->record.trees.size();
+  bring_to_front(id);
   book_.end_typing();
   save(tr("tree %1").arg(id), [&](RepottingDay& d) { d.trees.push_back(std::move(row)); });
   book_.end_typing();
 }
 
 void DayPage::remove_tree() {
-  const auto row = chosen_row();
-  if (!row) return;
   const auto stored = day();
+  const auto row = front_row(stored);
+  if (!row) return;
   const DayTree& tree = stored->record.trees[*row];
   if (tree.done) return emit book_.told(tr("Tree %1 is done; take its tick back first.").arg(to_qt(tree.tree.text)));
-  save(tr("tree %1 taken off").arg(to_qt(tree.tree.text)), [&](RepottingDay& d) { d.trees.erase(d.trees.begin() + static_cast<std::ptrdiff_t>(*row)); });
+  tree_form_->drop_typing();
+  save(tr("tree %1 taken off").arg(to_qt(tree.tree.text)), [&](RepottingDay& d) { std::erase_if(d.trees, [&](const DayTree& one) { return one.tree == tree.tree; }); });
   book_.end_typing();
 }
 
 void DayPage::take_plan_again() {
-  const auto row = chosen_row();
+  const auto stored = day();
+  const auto row = front_row(stored);
   if (!row) return;
-  const DayTree tree = day()->record.trees[*row];
+  const DayTree& tree = stored->record.trees[*row];
   const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
   if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
   save_tree(tr("plan"), [&](DayTree& t) {
@@ -692,10 +736,13 @@ void DayPage::take_plan_again() {
 }
 
 void DayPage::tick() {
-  const auto row = chosen_row();
-  if (!row) return;
   const auto stored = day();
-  if (!stored->record.trees[*row].done) return tick_rows({*row});
+  const auto row = front_row(stored);
+  if (!row) {
+    if (!tree_in_front_.isEmpty()) emit book_.told(sentence_text(changed_elsewhere(), units_));
+    return;
+  }
+  if (!stored->record.trees[*row].done) return tick_rows(*stored, {*row});
   if (auto back = take_tick_back(book_.workbook(), catalogue_, *stored, *row, today())) book_.apply(std::move(*back));
 }
 
@@ -707,19 +754,17 @@ void DayPage::enter_evening() {
     if (!stored->record.trees[row].done && stored->record.trees[row].used) rows.push_back(row);
   }
   if (rows.empty()) return emit book_.told(tr("No open tree has its litres written under \u201cpoured in\u201d."));
-  tick_rows(rows);
+  tick_rows(*stored, rows);
 }
 
-void DayPage::tick_rows(const std::vector<std::size_t>& rows) {
-  const auto stored = day();
-  if (!stored) return;
+void DayPage::tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows) {
   compute();
   for (const std::size_t row : rows) {
     const auto added = std::ranges::find(ground_.rows, row);
-    if (added == ground_.rows.end()) emit book_.told(tr("Tree %1 can't be ticked off yet: see its note.").arg(to_qt(stored->record.trees[row].tree.text)));
+    if (added == ground_.rows.end()) emit book_.told(tr("Tree %1 can't be ticked off yet: see its note.").arg(to_qt(stored.record.trees[row].tree.text)));
   }
   if (!answer_ || !answer_->ok()) return;
-  auto change = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), *stored, rows, today());
+  auto change = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), stored, rows, today());
   if (!change) return;
   const QString label = to_qt(change->label);
   if (!book_.apply(std::move(*change))) return;

@@ -2,6 +2,7 @@
 #include <QWidget>
 #include <functional>
 #include <optional>
+#include <vector>
 
 #include "gritwright/models/day_ranges.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -21,6 +22,7 @@ class QTabWidget;
 
 namespace gritwright::desktop {
 
+struct DayLine;
 class DayTreesModel;
 class GoneNotice;
 class RecordForm;
@@ -83,6 +85,9 @@ class DayPage : public QWidget {
   void refresh_choices();
   void compute();
   void show_lines();
+  void fill_table(std::vector<DayLine> lines);
+  /// For another day, where the same tree can stand: no cell stays open.
+  void leave_lines();
   void show_answer();
   void show_tree();
   void show_checklists();
@@ -96,13 +101,20 @@ class DayPage : public QWidget {
   void return_left();
 
   [[nodiscard]] std::optional<Stored<RepottingDay>> day() const;
-  [[nodiscard]] std::optional<std::size_t> chosen_row() const;
+  /// Where the tree in front stands on the day as it was read.
+  [[nodiscard]] std::optional<std::size_t> front_row(const std::optional<Stored<RepottingDay>>& stored) const;
+  [[nodiscard]] Problem changed_elsewhere() const;
+  /// "tree T-002 of repotting day 2027-03-14"
+  [[nodiscard]] QString name_on_day(const QString& tree) const;
+  void bring_to_front(const QString& tree);
+  /// The tree in front as it was last seen, on the day again.
+  void put_back();
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);
   Problems save_tree(const QString& what, const std::function<void(DayTree&)>& change);
   /// A tree that is done: its history, the stock and the log change with its row.
   Problems correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now);
-  void write_cell(std::size_t row, int column, const QString& text);
-  void tick_rows(const std::vector<std::size_t>& rows);
+  void write_cell(const QString& tree, int column, const QString& text);
+  void tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows);
   [[nodiscard]] std::function<QString()> shown(std::function<QString(const RepottingDay&)> text) const;
   [[nodiscard]] std::function<QString()> shown_of_tree(std::function<QString(const DayTree&)> text) const;
 
@@ -120,6 +132,7 @@ class DayPage : public QWidget {
   RecordForm* day_form_ = nullptr;
   RecordForm* tree_form_ = nullptr;
   GoneNotice* gone_ = nullptr;
+  GoneNotice* tree_gone_ = nullptr;
   QComboBox* mix_ = nullptr;
   QComboBox* pot_ = nullptr;
   SectionView* litres_ = nullptr;
@@ -139,7 +152,9 @@ class DayPage : public QWidget {
   std::string until_;
 
   QString current_;
-  std::optional<std::size_t> row_in_front_;
+  QString tree_in_front_;  ///< its id, for another window can change the rows of the day; empty if there is none
+  DayTree last_seen_;      ///< the tree in front
+  QString day_last_seen_;
   DayGround ground_;
   std::optional<Result<DayAnswer>> answer_;
   std::optional<PlannedDay> ranges_asked_;

@@ -9,6 +9,8 @@
 #include <QTableView>
 #include <algorithm>
 #include <set>
+#include <utility>
+#include <vector>
 
 #include "day_page.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
@@ -46,10 +48,14 @@ std::vector<WorkKey> keys_from(WorkKey first) {
 void DayPage::show_day(const QString& id) {
   if (id == current_) return;
   gone_->leave();
+  tree_gone_->leave();
+  // What stands in an open cell is still the former day's.
+  table_->setCurrentIndex({});
+  leave_lines();
   current_ = id;
-  row_in_front_.reset();
   book_.end_typing();
   day_form_->refresh(true);
+  tree_form_->refresh(true);
   refresh();
 }
 
@@ -87,8 +93,8 @@ void DayPage::refresh_choices() {
     for (int i = 0; i < days_->count(); ++i) {
       if (i == 0 || days[static_cast<std::size_t>(i)].record.day >= today()) at = i;
     }
+    leave_lines();
     current_ = at < 0 ? QString() : days_->itemData(at).toString();
-    row_in_front_.reset();
     day_form_->refresh(true);
   }
   days_->setCurrentIndex(at);
@@ -176,9 +182,9 @@ void DayPage::show_lines() {
   const auto line_of = [&](std::size_t row) {
     const DayTree& tree = stored->record.trees[row];
     DayLine line;
-    line.row = row;
+    line.id = to_qt(tree.tree.text);
     line.done = tree.done;
-    line.tree = to_qt(tree.tree.text);
+    line.tree = line.id;
     line.plan = to_qt(tree.done ? tree.done_plan : tree.plan_name);
     line.used = tree.used ? to_local(volume_text(in_l(*tree.used), units_)) : QString();
     line.buds = to_qt(tree.bud);
@@ -192,8 +198,9 @@ void DayPage::show_lines() {
     for (const std::size_t place : answer.order) {
       const TreeOfDay& of_day = answer.trees[place];
       const PlannedTree& planned = ground_.plan.trees[of_day.tree];
-      DayLine line = line_of(ground_.rows[of_day.tree]);
-      seen.insert(line.row);
+      const std::size_t row = ground_.rows[of_day.tree];
+      DayLine line = line_of(row);
+      seen.insert(row);
       line.tree = to_qt(planned.name);
       line.mix = to_qt(planned.mix);
       line.pot = to_qt(planned.pot);
@@ -216,12 +223,28 @@ void DayPage::show_lines() {
     }
     lines.push_back(std::move(line));
   }
-  lines_->set_lines(std::move(lines));
-  if (!row_in_front_ && !lines_->lines().empty()) row_in_front_ = lines_->lines().front().row;
-  if (row_in_front_) {
-    const int at = lines_->line_of(*row_in_front_);
-    if (at >= 0 && table_->currentIndex().row() != at) table_->setCurrentIndex(lines_->index(at, std::max(static_cast<int>(DayTreesModel::Column::tree), table_->currentIndex().column())));
+  const int former = lines_->line_of(tree_in_front_);
+  fill_table(std::move(lines));
+  if (stored && lines_->line_of(tree_in_front_) < 0) {
+    const RecordRef tree{RecordKind::tree, tree_in_front_.toStdString()};
+    const bool is_kept = !tree_in_front_.isEmpty() && tree_gone_->hold_part(tree, name_on_day(tree_in_front_), [this] { put_back(); });
+    if (is_kept) return table_->setCurrentIndex({});
+    tree_in_front_ = lines_->lines().empty() ? QString() : lines_->lines()[static_cast<std::size_t>(std::clamp(former, 0, lines_->rowCount() - 1))].id;
   }
+  const int now = lines_->line_of(tree_in_front_);
+  if (now >= 0 && table_->currentIndex().row() != now) table_->setCurrentIndex(lines_->index(now, std::max(static_cast<int>(DayTreesModel::Column::tree), table_->currentIndex().column())));
+}
+
+void DayPage::fill_table(std::vector<DayLine> lines) {
+  // A line that goes hands the table's cursor on, which chooses no other tree.
+  filling_ = true;
+  lines_->set_lines(std::move(lines));
+  filling_ = false;
+}
+
+void DayPage::leave_lines() {
+  fill_table({});
+  tree_in_front_.clear();
 }
 
 void DayPage::show_answer() {
@@ -292,15 +315,19 @@ void DayPage::show_answer() {
 }
 
 void DayPage::show_tree() {
-  const auto row = chosen_row();
-  tree_form_->setEnabled(row.has_value());
-  for (const char* name : {"day_tree_plan_again", "day_tree_remove"}) findChild<QPushButton*>(QLatin1String(name))->setEnabled(row.has_value());
+  if (front_row(day())) tree_gone_->is_back();
+  const auto stored = day();
+  const auto row = front_row(stored);
+  tree_form_->setEnabled(row || tree_gone_->is_holding());
+  for (const char* name : {"day_tree_plan_again", "day_tree_remove", "day_tree_mix", "day_tree_pot"}) findChild<QWidget*>(QLatin1String(name))->setEnabled(row.has_value());
   if (!row) {
-    tree_title_->setText(tr("No tree chosen"));
+    if (!tree_gone_->is_holding()) tree_title_->setText(tr("No tree chosen"));
     return;
   }
-  const DayTree tree = day()->record.trees[*row];
-  const int line = lines_->line_of(*row);
+  const DayTree tree = stored->record.trees[*row];
+  last_seen_ = tree;
+  day_last_seen_ = to_qt(stored->record.day);
+  const int line = lines_->line_of(tree_in_front_);
   tree_title_->setText(line >= 0 ? lines_->lines()[static_cast<std::size_t>(line)].tree : to_qt(tree.tree.text));
   mix_->clear();
   mix_->addItem(tr("none yet"), QString());

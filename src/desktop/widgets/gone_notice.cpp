@@ -50,14 +50,27 @@ bool GoneNotice::hold(const RecordRef& ref, const QString& name) {
   if (ref.id.empty() || !has_typing()) return false;
   // A list can lose a record that is there, as when another one is looked for.
   if (book_.workbook().find(ref)) return false;
+  put_back_ = {};
+  begin(ref, name.isEmpty() ? to_qt(ref.id) : name);
+  return true;
+}
+
+bool GoneNotice::hold_part(const RecordRef& part, const QString& name, std::function<void()> put_back) {
+  if (holding_ && part == ref_) return true;
+  if (!has_typing()) return false;
+  put_back_ = std::move(put_back);
+  begin(part, name);
+  return true;
+}
+
+void GoneNotice::begin(const RecordRef& ref, const QString& name) {
   ref_ = ref;
-  name_ = name.isEmpty() ? to_qt(ref.id) : name;
+  name_ = name;
   holding_ = true;
   for (RecordForm* form : forms_) form->set_gone(true);
   words_->setText(tr("%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.").arg(name_));
   show();
   emit book_.told(words_->text());
-  return true;
 }
 
 void GoneNotice::is_back() {
@@ -85,11 +98,14 @@ void GoneNotice::leave() {
   for (const RecordForm* form : forms_) typed << form->typed_texts();
   const QString name = name_;
   stop_holding();
-  if (!typed.isEmpty()) emit book_.told(tr("What was typed into %1 and not saved: %2").arg(name, typed.join(QStringLiteral("; "))));
+  if (!typed.isEmpty()) emit book_.told(not_saved_words(name, typed.join(QStringLiteral("; "))));
 }
+
+QString GoneNotice::not_saved_words(const QString& name, const QString& typed) { return tr("What was typed into %1 and not saved: %2").arg(name, typed); }
 
 // The page saves what was typed when it hears that the record is there.
 void GoneNotice::bring_back() {
+  if (put_back_) return put_back_();
   const auto last = book_.workbook().find_even_deleted(ref_);
   if (!last) return;
   Change change;

@@ -22,16 +22,20 @@ class GoneNotice : public QFrame {
   /// For a record that a list has no more: true while what was typed into it is kept for it; the page then stays as it is.
   /// `name` as the grower knows it; empty: the id.
   bool hold(const RecordRef& ref, const QString& name = {});
+  /// The same for a part of a record, as a tree that was taken off its day: `put_back` puts it there again.
+  bool hold_part(const RecordRef& part, const QString& name, std::function<void()> put_back);
   [[nodiscard]] bool is_holding() const { return holding_; }
   /// The record is there: what was kept for it is saved.
   void is_back();
   /// Another record is chosen: what was typed is told once more and goes.
   void leave();
+  [[nodiscard]] static QString not_saved_words(const QString& name, const QString& typed);
 
  signals:
   void let_go();
 
  private:
+  void begin(const RecordRef& ref, const QString& name);
   void bring_back();
   void stop_holding();
   [[nodiscard]] bool has_typing() const;
@@ -42,6 +46,7 @@ class GoneNotice : public QFrame {
   QLabel* words_;
   RecordRef ref_;
   QString name_;
+  std::function<void()> put_back_;  ///< of a part; empty for a whole record
   bool holding_ = false;
 };
 
