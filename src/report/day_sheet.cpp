@@ -189,7 +189,12 @@ PrintSection lifts_section(const DayAnswer& answer, const Words& words) {
     const std::string name = lift_name(lift, words.translate);
     table.rows.push_back({lift.mass > heavy_lift ? words(GRITWRIGHT_TEXT("{lift}: two people or a trolley"), {{"lift", name}}) : name, lift_mass_text(lift, words.units, words.translate)});
   }
-  return {words(GRITWRIGHT_TEXT("Lifts")), {table}};
+  PrintSection section{words(GRITWRIGHT_TEXT("Lifts")), {std::move(table)}};
+  // How wet the mix is, is by pot tests.
+  for (const Note& note : answer.notes)
+    if (note.code == "mix.calibrated-by-tests" || note.code == "mix.pooled-from-tests")
+      section.blocks.emplace_back(PrintText{(note.where.empty() ? "" : note.where + ": ") + sentence(note, words.translate, words.units)});
+  return section;
 }
 
 PrintSection notes_section(const Notes& notes, const Words& words) {

@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "gritwright/formats/root_mass_plan_file.hpp"
+#include "gritwright/models/mix_state.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "day_on_screen.hpp"
@@ -394,4 +395,33 @@ TEST_CASE("Grain that the books say is below nothing is told, and counts as none
   CHECK(open.summary().find(bag.id) != std::string::npos);
   const DayAnswer& answer = open.page().answer()->value();
   CHECK(std::ranges::none_of(answer.taken, [&](const GrainTaken& taken) { return taken.component == bag.id && in_l(taken.raw) > 0; }));
+}
+
+TEST_CASE("What a full pot weighs quotes the pot tests that its mix's water rests on, on screen and on the sheet", "[day_page]") {
+  DayOnScreen open;
+  for (const auto& test : open.book().all<PotTest>()) REQUIRE(open.record->remove(test, QStringLiteral("test")));
+  const auto said = [&](const QString& words) {
+    for (const QLabel* label : open.find("day_lifts")->findChildren<QLabel*>())
+      if (label->text().contains(words)) return true;
+    return false;
+  };
+  CHECK_FALSE(said(QStringLiteral("pot test")));
+  const double usual_kg = in_kg(open.page().answer()->value().lifts.front().mass);
+  // A litre of the mix that keeps two thirds of the water that it would keep by the usual constants.
+  const auto stored = *open.book().find(open.mix);
+  const auto state = mix_state(stored.record.mix);
+  REQUIRE(state);
+  REQUIRE(state->settled);
+  const auto water = mix_in_column(*state, RetentionConstants{}, depth_cm(6));
+  REQUIRE(water);
+  const double dry_g = in_g_l(state->settled->bulk_density);
+  PotTest test;
+  test.mix = open.mix;
+  test.volume = pot_ml(1000);
+  test.filled_depth = depth_cm(6);
+  test.weighed = PotWeighings{mass_g(0), mass_g(dry_g), mass_g(dry_g + 1000 * water->theta_0.value()), mass_g(dry_g + 1000 * water->container_capacity.value() * 2 / 3)};
+  const QString id = open.record->add(test, QStringLiteral("pot test"));
+  CHECK(said(id));
+  CHECK(said(QStringLiteral("own pot tests")));
+  CHECK(in_kg(open.page().answer()->value().lifts.front().mass) < usual_kg);
 }

@@ -191,3 +191,16 @@ TEST_CASE("A sheet in US units has no litres", "[day_sheet]") {
   CHECK(text.find(" L ") == std::string::npos);
   CHECK(text.find(" mL") == std::string::npos);
 }
+
+TEST_CASE("Lifts quote the pot tests that the water rests on", "[day_sheet]") {
+  const PlannedDay day = invented_day();
+  DayAnswer answer = answered(day);
+  answer.notes.push_back({"mix.calibrated-by-tests", Level::note, "pines", {{"test", "PT-01"}, {"mix", "M-03/2"}, {"count", 2.0}, {"k_cm_mm", 9.5}}});
+  const PrintDocument sheet = day_sheet(day, answer, UnitSystem::metric);
+  const auto lifts = std::ranges::find(sheet.sections, "Lifts", &PrintSection::title);
+  REQUIRE(lifts != sheet.sections.end());
+  REQUIRE(lifts->blocks.size() == 2);
+  const std::string text = std::get<PrintText>(lifts->blocks.back()).text;
+  CHECK(text.find("pines: ") == 0);
+  CHECK(text.find("PT-01") != std::string::npos);
+}

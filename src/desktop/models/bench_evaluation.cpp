@@ -113,14 +113,6 @@ bool is_same_mix(const std::vector<std::pair<std::string, double>>& tested, cons
   return true;
 }
 
-std::string joined_names(std::vector<std::string> names) {
-  std::ranges::sort(names);
-  names.erase(std::unique(names.begin(), names.end()), names.end());
-  std::string list;
-  for (const std::string& name : names) list.append(list.empty() ? "" : ", ").append(name);
-  return list;
-}
-
 /// What is typed or kept is as written, not as computed.
 bool as_written(double a, double b) { return std::abs(a - b) < 1e-6; }
 
@@ -129,17 +121,9 @@ void calibrate_mix(const std::string& name, Mix& mix, BenchEvaluation& evaluatio
   LearntConstants learnt = learnt_for(mix, name, calibrations);
   mix.water = learnt.constants;
   evaluation.pot_tests = tests_behind(learnt, calibrations);
-  if (learnt.own) {
-    const MixCalibration& own = calibrations[*learnt.own];
-    evaluation.calibration = own;
-    evaluation.notes.push_back({"mix.calibrated-by-tests", Level::note, "", {{"test", own.calibrated_by.id}, {"mix", own.mix}, {"count", static_cast<double>(own.tests)}, {"k_cm_mm", own.constants.k_cm_mm}}});
-  } else if (learnt.pooled) {
-    std::vector<std::string> mixes;
-    for (const std::size_t i : learnt.pooled->mixes) mixes.push_back(calibrations[i].mix);
-    evaluation.notes.push_back({"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(evaluation.pot_tests)}, {"mixes", joined_names(mixes)}, {"materials", joined_names(learnt.pooled->materials)},
-                                                                          {"percent", std::round(100 * learnt.pooled->known)}, {"k_cm_mm", mix.water.k_cm_mm}}});
-    evaluation.pooled = std::move(learnt.pooled);
-  }
+  if (auto note = note_of_tests(learnt, calibrations)) evaluation.notes.push_back(*std::move(note));
+  if (learnt.own) evaluation.calibration = calibrations[*learnt.own];
+  else evaluation.pooled = std::move(learnt.pooled);
 }
 
 /// As typed; else by a jug of the mix itself, by jugs of its grains, or as usual.

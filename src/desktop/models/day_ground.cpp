@@ -336,6 +336,10 @@ class DayReader {
     if (std::ranges::find(ground.plan.mixes, mix.name, &DayMix::name) != ground.plan.mixes.end()) mix.name += " " + id.text;
     mix.mix = std::move(version.mix);
     mix.mix.water = known_water(mix.mix, calibrations_);
+    if (auto note = known_by_tests(mix.mix, calibrations_)) {
+      note->where = mix.name;
+      ground.pot_tests.push_back(*std::move(note));
+    }
     version.sources.resize(mix.mix.components.size());
     name_by_source(mix.mix, version.sources);
     ground.mixes.push_back({id, std::move(version.sources)});

@@ -38,6 +38,7 @@ struct DayGround {
   std::vector<RecordRef> shelf;             ///< in the order of `plan.shelf`
   std::vector<RecordRef> below_zero;        ///< whose books say less than nothing
   PlacingExperience learnt;                 ///< from the trees and batches of the record
+  Notes pot_tests;                          ///< that the water of mixes rests on, and so what their full pots weigh
 };
 
 /// The newest version of a mix that is in the record; empty if none is.

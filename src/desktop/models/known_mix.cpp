@@ -80,6 +80,8 @@ LearntConstants known_constants(const Mix& mix, std::span<const MixCalibration> 
 
 RetentionConstants known_water(const Mix& mix, std::span<const MixCalibration> calibrations) { return known_constants(mix, calibrations).constants; }
 
+std::optional<Note> known_by_tests(const Mix& mix, std::span<const MixCalibration> calibrations) { return note_of_tests(known_constants(mix, calibrations), calibrations); }
+
 MixQuestion known_mix(const OpenWorkbook& workbook, const Catalogue& catalogue, const MixVersion& version, std::span<const MixCalibration> calibrations) {
   MixQuestion known;
   known.mix = version.mix;

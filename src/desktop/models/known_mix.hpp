@@ -15,5 +15,7 @@ namespace gritwright::desktop {
 
 /// Its water constants alone.
 [[nodiscard]] RetentionConstants known_water(const Mix& mix, std::span<const MixCalibration> calibrations);
+/// The pot tests these rest on, in words; empty without any.
+[[nodiscard]] std::optional<Note> known_by_tests(const Mix& mix, std::span<const MixCalibration> calibrations);
 
 }  // namespace gritwright::desktop

@@ -1,6 +1,7 @@
 #include "mix_learning.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "gritwright/models/kept_pot_tests.hpp"
 
@@ -43,6 +44,26 @@ std::vector<std::string> tests_behind(const LearntConstants& learnt, std::span<c
   std::ranges::sort(tests);
   tests.erase(std::unique(tests.begin(), tests.end()), tests.end());
   return tests;
+}
+
+std::optional<Note> note_of_tests(const LearntConstants& learnt, std::span<const MixCalibration> calibrations) {
+  if (learnt.own) {
+    const MixCalibration& own = calibrations[*learnt.own];
+    return Note{"mix.calibrated-by-tests", Level::note, "", {{"test", own.calibrated_by.id}, {"mix", own.mix}, {"count", static_cast<double>(own.tests)}, {"k_cm_mm", own.constants.k_cm_mm}}};
+  }
+  if (!learnt.pooled) return std::nullopt;
+  std::vector<std::string> mixes;
+  for (const std::size_t i : learnt.pooled->mixes) mixes.push_back(calibrations[i].mix);
+  return Note{"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(tests_behind(learnt, calibrations))}, {"mixes", joined_names(mixes)}, {"materials", joined_names(learnt.pooled->materials)},
+                                                        {"percent", std::round(100 * learnt.pooled->known)}, {"k_cm_mm", learnt.constants.k_cm_mm}}};
+}
+
+std::string joined_names(std::vector<std::string> names) {
+  std::ranges::sort(names);
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  std::string list;
+  for (const std::string& name : names) list.append(list.empty() ? "" : ", ").append(name);
+  return list;
 }
 
 }  // namespace gritwright::desktop

@@ -10,6 +10,7 @@
 #include "gritwright/domain/record_ref.hpp"
 #include "gritwright/models/calibration.hpp"
 #include "gritwright/models/prediction_score.hpp"
+#include "gritwright/result.hpp"
 
 namespace gritwright::desktop {
 
@@ -41,5 +42,11 @@ struct LearntConstants {
 
 /// The pot tests that a mix's constants rest on, each once; empty: the usual constants.
 [[nodiscard]] std::vector<std::string> tests_behind(const LearntConstants& learnt, std::span<const MixCalibration> calibrations);
+
+/// The same in words, for beside what they predict; empty: the usual constants.
+[[nodiscard]] std::optional<Note> note_of_tests(const LearntConstants& learnt, std::span<const MixCalibration> calibrations);
+
+/// Each name once, in order: "A-01, A-02".
+[[nodiscard]] std::string joined_names(std::vector<std::string> names);
 
 }  // namespace gritwright::desktop

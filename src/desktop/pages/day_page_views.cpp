@@ -125,6 +125,7 @@ void DayPage::compute() {
   }
   ground_.plan.order = keys_from(stored->record.work_by);
   if (!ground_.plan.trees.empty()) answer_.emplace(work_out(ground_.plan));
+  if (answer_ && answer_->ok()) append((*answer_)->notes, ground_.pot_tests);
   ask_ranges();
 }
 
