@@ -10,6 +10,7 @@
 #include <string>
 #include <utility>
 
+#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
 #include "pages/day_page.hpp"
@@ -70,6 +71,24 @@ class DayOnScreen : public OpenWindow {
     field->setText(text);
     emit field->textEdited(field->text());
     record->end_typing();
+  }
+
+  /// Keeps a plan of a tree, and puts it onto the day.
+  void follow(const std::string& id, const RootMassPlan& plan) {
+    KeptRootMassPlan kept;
+    kept.name = plan.name;
+    kept.tree = Id<Tree>{id};
+    kept.mix = mix;
+    kept.plan = write_root_mass_plan(plan);
+    record->add(kept, QStringLiteral("plan"));
+    trigger("action_day_plan_again");
+    REQUIRE(day().trees.front().plan);
+  }
+
+  /// Ticks the tree of a line off, or takes its tick back.
+  void tick(int row) {
+    find<QTableView>("day_table")->setCurrentIndex(lines().index(row, DayTreesModel::tree));
+    trigger("action_day_tick");
   }
 
   /// Returns what is left over of the mix in front, by the keys.

@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/mix_state.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
@@ -311,13 +310,7 @@ TEST_CASE("A tree ticked off by its plan has the plan's pot, cuts and untouched 
   plan.block = BlockBox{BlockForm::box, length_cm(30), length_cm(24), length_cm(9), {}};
   plan.combed = {{Face::left, length_cm(5)}};
   plan.pot = larger.container;
-  KeptRootMassPlan kept;
-  kept.name = "pine";
-  kept.tree = Id<Tree>{id};
-  kept.mix = open.mix;
-  kept.plan = write_root_mass_plan(plan);
-  open.record->add(kept, QStringLiteral("plan"));
-  open.trigger("action_day_plan_again");
+  open.follow(id, plan);
   CHECK(open.day().trees.front().container == Id<RecordedContainer>{pot.toStdString()});
   open.trigger("action_day_tick");
   REQUIRE(open.day().trees.front().done);
@@ -354,14 +347,7 @@ TEST_CASE("A tick taken back leaves the trunk base as the tree had it: bare-root
   plan.pot.name = "larger";
   plan.pot.rim = {length_cm(60), length_cm(50)};
   plan.pot.depth = depth_cm(16);
-  KeptRootMassPlan kept;
-  kept.name = "maple";
-  kept.tree = Id<Tree>{id};
-  kept.mix = open.mix;
-  kept.plan = write_root_mass_plan(plan);
-  open.record->add(kept, QStringLiteral("plan"));
-  open.trigger("action_day_plan_again");
-  REQUIRE(open.day().trees.front().plan);
+  open.follow(id, plan);
   open.trigger("action_day_tick");
   REQUIRE(open.day().trees.front().done);
   CHECK(open.tree(id).repottings.back().untouched.has_value() != bare_root);

@@ -1,9 +1,13 @@
 // What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
+#include <QStatusBar>
+#include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
 #include <map>
+#include <random>
+#include <vector>
 
 #include "day_on_screen.hpp"
-#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/root_plan.hpp"
 #include "models/day_ticking.hpp"
 
@@ -29,6 +33,26 @@ void check_same(const std::map<RecordRef, double>& now, const std::map<RecordRef
   }
 }
 
+/// A box of that size in a tray of 30 x 20 x 8 cm, of which all may be cut; its trunk base lies `base_cm` above its ground.
+RootMassPlan tray_plan(const char* name, Length length, Length width, Length height, double base_cm) {
+  RootMassPlan plan;
+  plan.name = name;
+  plan.group = SpeciesGroup::deciduous_developing;
+  plan.untouched_least = 0;
+  plan.removed_most = 1;
+  plan.block = BlockBox{BlockForm::box, length, width, height, {}};
+  plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(base_cm)};
+  plan.pot.name = name;
+  plan.pot.rim = {length_cm(30), length_cm(20)};
+  plan.pot.depth = depth_cm(8);
+  plan.side_clearance = length_cm(1);
+  plan.below_clearance = length_cm(1);
+  return plan;
+}
+
+/// A block that is too high for its tray: its top is cut, or stays where that proves immovable, and a shoulder of sphagnum is built up.
+RootMassPlan low_tray_plan() { return tray_plan("low tray", length_cm(20), length_cm(14), length_cm(8), 6); }
+
 /// The day with a tree that follows a plan with fall-backs: its top may prove immovable.
 class PlannedPineOnDay : public DayOnScreen {
  public:
@@ -38,19 +62,8 @@ class PlannedPineOnDay : public DayOnScreen {
     Tree pine = stored->record;
     pine.due = "2031-04-01";
     REQUIRE(record->replace(*stored, pine, QStringLiteral("tree")));
-    RootMassPlan plan;
-    plan.name = "pine";
-    plan.group = SpeciesGroup::deciduous_developing;
-    plan.untouched_least = 0;
-    plan.removed_most = 1;
-    plan.block = BlockBox{BlockForm::box, length_cm(28), length_cm(14), length_cm(9), {}};
-    plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
+    RootMassPlan plan = tray_plan("tray of the plan", length_cm(28), length_cm(14), length_cm(9), 8);
     plan.pose.trunk_base = depth_cm(9);
-    plan.pot.name = "tray of the plan";
-    plan.pot.rim = {length_cm(30), length_cm(20)};
-    plan.pot.depth = depth_cm(8);
-    plan.side_clearance = length_cm(1);
-    plan.below_clearance = length_cm(1);
     const auto answer = work_out(plan);
     REQUIRE(answer);
     REQUIRE(answer->plans.size() >= 2);
@@ -59,20 +72,156 @@ class PlannedPineOnDay : public DayOnScreen {
     RecordedContainer tray;
     tray.container = plan.pot;
     record->add(tray, QStringLiteral("pot"));
-    KeptRootMassPlan kept;
-    kept.name = "pine";
-    kept.tree = Id<Tree>{id};
-    kept.mix = mix;
-    kept.plan = write_root_mass_plan(plan);
-    record->add(kept, QStringLiteral("plan"));
-    trigger("action_day_plan_again");
-    REQUIRE(this->day().trees.front().plan);
+    follow(id, plan);
   }
 
   Repotting last() { return tree(id).repottings.back(); }
 
+  void delete_plan() {
+    const auto plan = book().find(RecordRef{RecordKind::root_mass_plan, day().trees.front().plan->text});
+    REQUIRE(plan);
+    Change change;
+    change.label = "plan deleted";
+    change.edits.push_back({plan->ref, plan->revision, std::nullopt});
+    REQUIRE(record->apply(std::move(change)));
+  }
+
   std::string id;
   WorkedPlan a, b;
+};
+
+/// Three trees of one mix, and what of it has left the bag that its first grain comes from.
+class ThreePines : public DayOnScreen {
+ public:
+  ThreePines() {
+    put(add_tree("second pine"));
+    put(add_tree("third pine"));
+    bag = *book().find(mix)->record.sources.front();
+    before = stock_g(book());
+    // A litre that is taken and given back tells what of this bag is in a litre of mix.
+    write(0, DayTreesModel::used, QStringLiteral("1"));
+    tick(0);
+    litre_g = before.at(bag) - stock_g(book()).at(bag);
+    REQUIRE(litre_g > 0);
+    tick(0);
+    check_same(stock_g(book()), before);
+  }
+
+  void fill(int row, double litres) { write(row, DayTreesModel::used, QLocale().toString(litres)); }
+  void fill_and_tick(int row, double litres) {
+    fill(row, litres);
+    tick(row);
+    REQUIRE(day().trees[static_cast<std::size_t>(row)].done);
+  }
+  double gone_l() { return (before.at(bag) - stock_g(book()).at(bag)) / litre_g; }
+  /// Of it, what stands in the ledger under a tree.
+  double under_l(int row) {
+    const std::string id = day().trees[static_cast<std::size_t>(row)].tree.text;
+    double grams = 0;
+    for (const auto& entry : book().all<StockEntry>())
+      if (entry.record.holder == bag && entry.record.note == id) grams -= in_g(entry.record.change);
+    return grams / litre_g;
+  }
+
+  RecordRef bag;
+  std::map<RecordRef, double> before;
+  double litre_g = 0;
+};
+
+/// The tree in a mix of one grain that lies in two bags and in no other mix, named in the mix by its material alone: the first bag holds 1 L,
+/// the second 20, of 100 g.
+class SeveralBags : public DayOnScreen {
+ public:
+  SeveralBags() {
+    for (const double litres : {1.0, 20.0}) {
+      Bag bag;
+      bag.material = "perlite";
+      bag.lot = "several";
+      bag.volume = loose_l(litres);
+      bag.bulk_density = bulk_g_l(100);
+      bag.particle_density = particle_g_l(200);
+      const RecordRef ref{RecordKind::bag, record->add(bag, QStringLiteral("bag")).toStdString()};
+      StockEntry received;
+      received.holder = ref;
+      received.change = loose_l(litres) * bulk_g_l(100);
+      received.day = "2026-01-10";
+      record->add(received, QStringLiteral("received"));
+      bags.push_back(ref);
+    }
+    Component component;
+    component.name = "perlite";
+    component.material = "perlite";
+    component.parts = Parts(1);
+    component.grain.bulk_density = bulk_g_l(100);
+    component.grain.particle_density = particle_g_l(200);
+    component.sizes = SingleSize{aperture_mm(4)};
+    MixVersion version;
+    version.mix.name = "several bags";
+    version.mix.components = {component};
+    version.sources = {std::nullopt};
+    perlite = Id<MixVersion>{record->add(version, QStringLiteral("mix")).toStdString()};
+    choose_data(find<QComboBox>("day_tree_mix"), perlite.text);
+    REQUIRE(day().trees.front().mix == perlite);
+    type_into("day_tree_fill", QStringLiteral("4"));
+    before = stock_g(book());
+  }
+
+  void check_gone_g(double of_first, double of_second) {
+    const auto now = stock_g(book());
+    CHECK_THAT(before.at(bags[0]) - now.at(bags[0]), WithinAbs(of_first, 1e-3));
+    CHECK_THAT(before.at(bags[1]) - now.at(bags[1]), WithinAbs(of_second, 1e-3));
+  }
+
+  std::vector<RecordRef> bags;
+  Id<MixVersion> perlite;
+  std::map<RecordRef, double> before;
+};
+
+/// A tree in a pot that takes a top dressing, with a bag of moss for a shoulder and one of grit to dress with.
+class DressedPine : public DayOnScreen {
+ public:
+  DressedPine() {
+    id = day().trees.front().tree.text;
+    RecordedContainer pot_with = book().find(pot)->record;
+    pot_with.container.name = "dressed";
+    pot_with.container.top_dressing = depth_cm(0.4);
+    dressed = record->add(pot_with, QStringLiteral("pot")).toStdString();
+    pot_with.container.name = "dressed twice as high";
+    pot_with.container.top_dressing = depth_cm(0.8);
+    dressed_higher = record->add(pot_with, QStringLiteral("pot")).toStdString();
+    moss = add_bag("sphagnum", 25);
+    grit = add_bag("grit", 1500);
+    choose_data(find<QComboBox>("day_tree_pot"), dressed);
+    type_into("day_tree_sphagnum", QStringLiteral("0.8"));
+    type_into("day_tree_top_dressing", QString::fromStdString(grit.id));
+    write(0, DayTreesModel::used, QStringLiteral("3"));
+  }
+
+  RecordRef add_bag(const char* material, double density_g_l) {
+    Bag bag;
+    bag.material = material;
+    bag.lot = "layers";
+    bag.volume = loose_l(10);
+    bag.bulk_density = bulk_g_l(density_g_l);
+    const RecordRef ref{RecordKind::bag, record->add(bag, QStringLiteral("bag")).toStdString()};
+    StockEntry received;
+    received.holder = ref;
+    received.change = loose_l(10) * bulk_g_l(density_g_l);
+    received.day = "2026-01-10";
+    record->add(received, QStringLiteral("received"));
+    return ref;
+  }
+  /// What has left a bag that held ten litres.
+  double gone_l(const RecordRef& bag) { return 10 - in_l(loose_volume(*book().stock_of(bag), book().find(Id<Bag>{bag.id})->record.bulk_density.value())); }
+  /// As the day counts it today.
+  double layer_l(const std::string& name) {
+    for (const GrainLitres& layer : page().answer()->value().trees.front().layers)
+      if (layer.name == name) return in_l(layer.loose);
+    return 0;
+  }
+
+  std::string id, dressed, dressed_higher;
+  RecordRef moss, grit;
 };
 
 }  // namespace
@@ -259,126 +408,408 @@ TEST_CASE("A tub that was entered before its tree was ticked has the tree's grai
 }
 
 TEST_CASE("Grain that lies in several bags of one material leaves them in their order, each as far as it goes", "[day_page]") {
-  DayOnScreen open;
-  // Two bags of one material that is in no other mix, named in the mix by the material alone: the first holds 1 L, the second 20.
-  std::vector<RecordRef> bags;
-  for (const double litres : {1.0, 20.0}) {
-    Bag bag;
-    bag.material = "perlite";
-    bag.lot = "several";
-    bag.volume = loose_l(litres);
-    bag.bulk_density = bulk_g_l(100);
-    bag.particle_density = particle_g_l(200);
-    const RecordRef ref{RecordKind::bag, open.record->add(bag, QStringLiteral("bag")).toStdString()};
-    StockEntry received;
-    received.holder = ref;
-    received.change = loose_l(litres) * bulk_g_l(100);
-    received.day = "2026-01-10";
-    open.record->add(received, QStringLiteral("received"));
-    bags.push_back(ref);
-  }
-  MixVersion perlite;
-  perlite.mix.name = "several bags";
-  Component component;
-  component.name = "perlite";
-  component.material = "perlite";
-  component.parts = Parts(1);
-  component.grain.bulk_density = bulk_g_l(100);
-  component.grain.particle_density = particle_g_l(200);
-  component.sizes = SingleSize{aperture_mm(4)};
-  perlite.mix.components = {component};
-  perlite.sources = {std::nullopt};
-  const auto mix = Id<MixVersion>{open.record->add(perlite, QStringLiteral("mix")).toStdString()};
-  choose_data(open.find<QComboBox>("day_tree_mix"), mix.text);
-  REQUIRE(open.day().trees.front().mix == mix);
-  open.type_into("day_tree_fill", QStringLiteral("4"));
-  const auto before = stock_g(open.book());
+  SeveralBags open;
   open.write(0, DayTreesModel::used, QStringLiteral("5"));
-  open.trigger("action_day_tick");
+  open.tick(0);
   REQUIRE(open.day().trees.front().done);
-  const auto after = stock_g(open.book());
   // One grain alone does not shrink: 5 L poured in are 5 L of the bags, 100 g each; the first gives its one litre.
-  CHECK_THAT(before.at(bags[0]) - after.at(bags[0]), WithinAbs(100, 1e-3));
-  CHECK_THAT(before.at(bags[1]) - after.at(bags[1]), WithinAbs(400, 1e-3));
+  open.check_gone_g(100, 400);
   const Repotting done = open.tree(open.day().trees.front().tree.text).repottings.back();
-  CHECK(done.grain == bags);
+  CHECK(done.grain == open.bags);
   // Less poured in, 3 of 5 L: each bag gets its share back.
   open.write(0, DayTreesModel::used, QStringLiteral("3"));
-  const auto corrected = stock_g(open.book());
-  CHECK_THAT(before.at(bags[0]) - corrected.at(bags[0]), WithinAbs(60, 1e-3));
-  CHECK_THAT(before.at(bags[1]) - corrected.at(bags[1]), WithinAbs(240, 1e-3));
-  open.trigger("action_day_tick");
-  check_same(stock_g(open.book()), before);
+  open.check_gone_g(60, 240);
+  open.tick(0);
+  open.check_gone_g(0, 0);
 }
 
 TEST_CASE("A shoulder's sphagnum and a top dressing come onto the day with their litres and leave the stock", "[day_page]") {
-  DayOnScreen open;
-  const std::string id = open.day().trees.front().tree.text;
-  RecordedContainer dressed = open.book().find(open.pot)->record;
-  dressed.container.name = "dressed";
-  dressed.container.top_dressing = depth_cm(0.4);
-  const QString pot = open.record->add(dressed, QStringLiteral("pot"));
-  choose_data(open.find<QComboBox>("day_tree_pot"), pot.toStdString());
-  Bag moss;
-  moss.material = "sphagnum";
-  moss.lot = "moss";
-  moss.volume = loose_l(10);
-  moss.bulk_density = bulk_g_l(25);
-  const RecordRef moss_bag{RecordKind::bag, open.record->add(moss, QStringLiteral("bag")).toStdString()};
-  const std::string dressing = open.book().find(open.mix)->record.sources.front()->id;
-  open.type_into("day_tree_sphagnum", QStringLiteral("0.8"));
-  open.type_into("day_tree_top_dressing", QString::fromStdString(dressing));
-  CHECK(open.day().trees.front().top_dressing == dressing);
+  DressedPine open;
+  CHECK(open.day().trees.front().top_dressing == open.grit.id);
   REQUIRE(open.page().answer());
   REQUIRE(open.page().answer()->ok());
   const DayAnswer& answer = open.page().answer()->value();
   const auto layers = answer.trees.front().layers;
   REQUIRE(layers.size() == 2);
   CHECK(layers[0].name == "sphagnum");
-  CHECK(layers[1].name == dressing);
+  CHECK(layers[1].name == open.grit.id);
   const auto total = std::ranges::find(answer.components, "sphagnum", &GrainLitres::name);
   REQUIRE(total != answer.components.end());
   CHECK_THAT(in_l(total->loose), WithinAbs(in_l(layers[0].loose), 1e-9));
-  CHECK(std::ranges::any_of(answer.taken, [&](const GrainTaken& taken) { return open.ground().shelf[taken.supply] == moss_bag; }));
-  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  CHECK(std::ranges::any_of(answer.taken, [&](const GrainTaken& taken) { return open.ground().shelf[taken.supply] == open.moss; }));
   const auto before = stock_g(open.book());
   open.trigger("action_day_tick");
   REQUIRE(open.day().trees.front().done);
-  const Repotting done = open.tree(id).repottings.back();
-  CHECK(std::ranges::find(done.grain, moss_bag) != done.grain.end());
-  // The bag was never taken in: it is now, with its 250 g, and the moss is off it.
-  CHECK_THAT(in_g(*open.book().stock_of(moss_bag)), WithinAbs(250 - in_l(layers[0].loose) * 25, 1e-3));
+  const Repotting done = open.tree(open.id).repottings.back();
+  CHECK(std::ranges::find(done.grain, open.moss) != done.grain.end());
+  CHECK(std::ranges::find(done.grain, open.grit) != done.grain.end());
+  CHECK_THAT(open.gone_l(open.moss), WithinAbs(in_l(layers[0].loose), 1e-6));
+  CHECK_THAT(open.gone_l(open.grit), WithinAbs(in_l(layers[1].loose), 1e-6));
   open.trigger("action_day_tick");
-  CHECK_THAT(in_g(*open.book().stock_of(moss_bag)), WithinAbs(250, 1e-3));
   check_same(stock_g(open.book()), before);
+}
+
+TEST_CASE("A bag that was never taken in is, with all it held, when a tick takes of it", "[day_page]") {
+  DayOnScreen open;
+  Bag moss;
+  moss.material = "sphagnum";
+  moss.lot = "moss";
+  moss.volume = loose_l(10);
+  moss.bulk_density = bulk_g_l(25);
+  const RecordRef bag{RecordKind::bag, open.record->add(moss, QStringLiteral("bag")).toStdString()};
+  open.type_into("day_tree_sphagnum", QStringLiteral("0.8"));
+  const double layer_l = in_l(open.page().answer()->value().trees.front().layers.front().loose);
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  CHECK_THAT(in_g(*open.book().stock_of(bag)), WithinAbs(250 - layer_l * 25, 1e-3));
+  open.trigger("action_day_tick");
+  CHECK_THAT(in_g(*open.book().stock_of(bag)), WithinAbs(250, 1e-3));
 }
 
 TEST_CASE("The sphagnum that a plan asks for comes onto the day with it", "[day_page]") {
   DayOnScreen open;
   const std::string id = open.day().trees.front().tree.text;
-  RootMassPlan plan;
-  plan.name = "raised";
-  plan.group = SpeciesGroup::deciduous_developing;
-  plan.untouched_least = 0;
-  plan.removed_most = 1;
-  plan.block = BlockBox{BlockForm::box, length_cm(20), length_cm(14), length_cm(8), {}};
-  plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(6)};
+  RootMassPlan plan = low_tray_plan();
   plan.permission[static_cast<std::size_t>(Face::top)] = Length{};
-  plan.pot.name = "low tray";
-  plan.pot.rim = {length_cm(30), length_cm(20)};
-  plan.pot.depth = depth_cm(8);
-  plan.side_clearance = length_cm(1);
-  plan.below_clearance = length_cm(1);
   const auto answer = work_out(plan);
   REQUIRE(answer);
   REQUIRE(in_ml(answer->plans.front().sphagnum) > 0);
-  KeptRootMassPlan kept;
-  kept.name = "raised";
-  kept.tree = Id<Tree>{id};
-  kept.mix = open.mix;
-  kept.plan = write_root_mass_plan(plan);
-  open.record->add(kept, QStringLiteral("plan"));
-  open.trigger("action_day_plan_again");
+  open.follow(id, plan);
   REQUIRE(open.day().trees.front().sphagnum);
   CHECK_THAT(in_ml(*open.day().trees.front().sphagnum), WithinRel(in_ml(answer->plans.front().sphagnum), 1e-9));
+}
+
+TEST_CASE("A note corrected after the tick leaves cuts and trunk base as they were, though the plan is gone since", "[day_page][regression]") {
+  PlannedPineOnDay open;
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  open.trigger("action_day_tick");
+  REQUIRE(open.last().removed_share);
+  open.delete_plan();
+  Tree expected = open.tree(open.id);
+  expected.repottings.back().note = "a root was torn";
+  open.write(0, DayTreesModel::note, QStringLiteral("a root was torn"));
+  CHECK(open.tree(open.id) == expected);
+  // Litres too are the row's own.
+  expected.repottings.back().filled = mixed_l(4);
+  open.write(0, DayTreesModel::used, QStringLiteral("4"));
+  CHECK(open.tree(open.id) == expected);
+}
+
+TEST_CASE("A plan that is gone can't be taken for another after the tick, and the window says why", "[day_page][refuses][regression]") {
+  PlannedPineOnDay open;
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  open.trigger("action_day_tick");
+  open.delete_plan();
+  const Tree ticked = open.tree(open.id);
+  const RepottingDay day = open.day();
+  open.write(0, DayTreesModel::plan, QStringLiteral("B"));
+  CHECK(open.tree(open.id) == ticked);
+  CHECK(open.day() == day);
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("no root-mass plan that can be worked out")));
+}
+
+TEST_CASE("A tree that could not be added up any more is not corrected, and the window says what it lacks", "[day_page][refuses][regression]") {
+  DayOnScreen open;
+  open.trigger("action_day_tick");
+  const RepottingDay day = open.day();
+  choose_data(open.find<QComboBox>("day_tree_pot"), "");
+  CHECK(open.day() == day);
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("has neither a pot nor planned litres")));
+}
+
+TEST_CASE("A repotting that is gone from the history is not corrected, and the window says so", "[day_page][refuses]") {
+  DayOnScreen open;
+  open.trigger("action_day_tick");
+  const auto stored = open.book().find(open.day().trees.front().tree);
+  Tree without = stored->record;
+  without.repottings.pop_back();
+  REQUIRE(open.record->replace(*stored, without, QStringLiteral("tree")));
+  const RepottingDay day = open.day();
+  open.write(0, DayTreesModel::note, QStringLiteral("a root was torn"));
+  CHECK(open.day() == day);
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("no longer in its history")));
+}
+
+TEST_CASE("A repotting that another followed is corrected and taken back without moving the trunk base", "[day_page][regression]") {
+  PlannedPineOnDay open;
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  open.trigger("action_day_tick");
+  const auto stored = open.book().find(Id<Tree>{open.id});
+  Tree later = stored->record;
+  Repotting next;
+  next.day = "2099-03-14";
+  later.repottings.push_back(next);
+  later.trunk_base = TrunkBase{length_cm(1), length_cm(2), length_cm(3)};
+  REQUIRE(open.record->replace(*stored, later, QStringLiteral("tree")));
+  open.write(0, DayTreesModel::plan, QStringLiteral("B"));
+  CHECK(open.day().trees.front().done_plan == "B");
+  CHECK(open.tree(open.id).trunk_base == later.trunk_base);
+  open.trigger("action_day_tick");
+  CHECK_FALSE(open.day().trees.front().done);
+  CHECK(open.tree(open.id).trunk_base == later.trunk_base);
+}
+
+TEST_CASE("A note corrected after the tick moves no litres that were not typed, though the day counts on others today", "[day_page][regression]") {
+  DayOnScreen open;
+  const std::string id = open.day().trees.front().tree.text;
+  open.trigger("action_day_tick");
+  const auto filled = open.tree(id).repottings.back().filled;
+  REQUIRE(filled);
+  const auto stock = stock_g(open.book());
+  open.type_into("day_spill", QStringLiteral("30"));
+  open.write(0, DayTreesModel::note, QStringLiteral("a root was torn"));
+  CHECK(open.tree(id).repottings.back().note == "a root was torn");
+  CHECK(open.tree(id).repottings.back().filled == filled);
+  check_same(stock_g(open.book()), stock);
+}
+
+TEST_CASE("Litres corrected where a tub stood in for a part of them move the bags by the difference alone", "[day_page][regression]") {
+  ThreePines open;
+  open.return_tub("5", "0");
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+  open.fill_and_tick(0, 3);
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+  open.fill_and_tick(1, 4);
+  // Worked by hand: the larger of what the two trees took and the tub's 5 L: 3 + 4, 3 + 5, 3 + 3, 1 + 3 (the tub's 5 L stay gone), 3 + 4 again.
+  CHECK_THAT(open.gone_l(), WithinRel(7.0, 1e-6));
+  CHECK_THAT(open.under_l(0), WithinRel(3.0, 1e-6));
+  CHECK_THAT(open.under_l(1), WithinRel(4.0, 1e-6));
+  open.fill(1, 5);
+  CHECK_THAT(open.gone_l(), WithinRel(8.0, 1e-6));
+  open.fill(1, 3);
+  CHECK_THAT(open.gone_l(), WithinRel(6.0, 1e-6));
+  open.fill(0, 1);
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+  CHECK_THAT(open.under_l(0), WithinRel(1.0, 1e-6));
+  CHECK_THAT(open.under_l(1), WithinRel(3.0, 1e-6));
+  open.fill(0, 3);
+  open.fill(1, 4);
+  CHECK_THAT(open.gone_l(), WithinRel(7.0, 1e-6));
+}
+
+TEST_CASE("Ticks taken back in any order leave gone what the tub was made of, and no more", "[day_page][regression]") {
+  ThreePines open;
+  const bool tub_first = GENERATE(true, false);
+  const int first = GENERATE(0, 1);
+  const int second = 1 - first;
+  if (tub_first) open.return_tub("5", "0");
+  open.fill_and_tick(0, 3);
+  open.fill_and_tick(1, 4);
+  if (!tub_first) open.return_tub("5", "0");
+  CHECK_THAT(open.gone_l(), WithinRel(7.0, 1e-6));
+  // Without either tree the larger of 3 or 4 L and 5 L is gone; ticked again it is 7 once more.
+  open.tick(first);
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+  CHECK_THAT(open.under_l(first), WithinAbs(0.0, 1e-6));
+  open.tick(first);
+  CHECK_THAT(open.gone_l(), WithinRel(7.0, 1e-6));
+  open.tick(second);
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+  open.tick(first);
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+}
+
+TEST_CASE("Trees ticked in one step share a tub as if they were ticked one by one", "[day_page][regression]") {
+  ThreePines open;
+  open.return_tub("5", "0");
+  open.fill(0, 3);
+  open.fill(1, 4);
+  open.trigger("action_day_evening");
+  REQUIRE(open.day().trees[1].done);
+  CHECK_THAT(open.gone_l(), WithinRel(7.0, 1e-6));
+  CHECK_THAT(open.under_l(0), WithinRel(3.0, 1e-6));
+  CHECK_THAT(open.under_l(1), WithinRel(4.0, 1e-6));
+  open.trigger("action_record_undo");
+  CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
+}
+
+TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of what the trees took and what was made, and undo gives all back", "[day_page][law]") {
+  ThreePines open;
+  const auto seed = GENERATE(1U, 2U, 3U);
+  std::mt19937 any(seed);
+  const auto below = [&](int most) { return static_cast<int>(any() % static_cast<unsigned>(most)); };
+  std::vector<double> used(3, 0.0);
+  double made = 0;
+  int steps = 0;
+  for (int turn = 0; turn < 24; ++turn) {
+    const auto tree = static_cast<std::size_t>(below(3));
+    const bool done = open.day().trees[tree].done;
+    const double litres = 0.5 * (1 + below(10));
+    std::string what;
+    if (below(6) == 0) {
+      what = "made";
+      open.return_tub(std::to_string(static_cast<int>(std::ceil(litres))).c_str(), "0");
+      made += std::ceil(litres);
+      steps += 1;
+    } else if (done && below(2) == 0) {
+      what = "taken back";
+      open.tick(static_cast<int>(tree));
+      used[tree] = 0;
+      steps += 1;
+    } else if (done) {
+      what = "corrected";
+      if (used[tree] == litres) continue;
+      open.fill(static_cast<int>(tree), litres);
+      used[tree] = litres;
+      steps += 1;
+    } else {
+      what = "ticked";
+      const auto typed = open.day().trees[tree].used;
+      open.fill(static_cast<int>(tree), litres);
+      open.tick(static_cast<int>(tree));
+      used[tree] = litres;
+      steps += typed && in_l(*typed) == litres ? 1 : 2;
+    }
+    INFO("seed " << seed << ", turn " << turn << ": tree " << tree << ' ' << what << ", " << litres << " L");
+    REQUIRE(open.day().trees[tree].done == (used[tree] > 0));
+    REQUIRE_THAT(open.gone_l(), WithinAbs(std::max(used[0] + used[1] + used[2], made), 1e-6));
+    for (int row = 0; row < 3; ++row) REQUIRE_THAT(open.under_l(row), WithinAbs(used[static_cast<std::size_t>(row)], 1e-6));
+  }
+  for (int step = 0; step < steps; ++step) open.trigger("action_record_undo");
+  CHECK(open.book().count(RecordKind::batch) > 0);
+  check_same(stock_g(open.book()), open.before);
+}
+
+TEST_CASE("What a tree gives back goes to the bags that it took from, though the mix's other trees took from others", "[day_page][regression]") {
+  SeveralBags open;
+  const std::string second = open.add_tree("second pine");
+  open.put(second);
+  choose_data(open.find<QComboBox>("day_tree_mix"), open.perlite.text);
+  open.type_into("day_tree_fill", QStringLiteral("2"));
+  open.write(0, DayTreesModel::used, QStringLiteral("5"));
+  open.write(1, DayTreesModel::used, QStringLiteral("2"));
+  open.tick(0);
+  open.tick(1);
+  // Worked by hand: 1 L of the first bag and 4 of the second for the first tree, 2 of the second bag for the other; 100 g each.
+  open.check_gone_g(100, 600);
+  SECTION("the second tree") {
+    open.tick(1);
+    open.check_gone_g(100, 400);
+    open.tick(0);
+  }
+  SECTION("the first tree") {
+    open.tick(0);
+    open.check_gone_g(0, 200);
+    open.tick(1);
+  }
+  SECTION("half of the second tree, then all of both") {
+    open.write(1, DayTreesModel::used, QStringLiteral("1"));
+    open.check_gone_g(100, 500);
+    open.tick(0);
+    open.check_gone_g(0, 100);
+    open.tick(1);
+  }
+  open.check_gone_g(0, 0);
+}
+
+TEST_CASE("What a tub keeps of a tree that was opened again stands under the tub, not the tree", "[day_page][regression]") {
+  ThreePines open;
+  open.fill_and_tick(0, 3);
+  open.return_tub("5", "0");
+  const auto gone = stock_g(open.book());
+  open.tick(0);
+  REQUIRE_FALSE(open.day().trees.front().done);
+  check_same(stock_g(open.book()), gone);
+  CHECK_THAT(open.under_l(0), WithinAbs(0, 1e-6));
+}
+
+TEST_CASE("Layers follow a correction after the tick, and the tick taken back returns them all", "[day_page]") {
+  DressedPine open;
+  const auto before = stock_g(open.book());
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  const auto ticked = stock_g(open.book());
+  const double moss_l = open.layer_l("sphagnum");
+  const double grit_l = open.layer_l(open.grit.id);
+  REQUIRE(moss_l > 0);
+  REQUIRE(grit_l > 0);
+  SECTION("less sphagnum, more, and none") {
+    open.type_into("day_tree_sphagnum", QStringLiteral("0.2"));
+    // A quarter of it.
+    CHECK_THAT(open.gone_l(open.moss), WithinRel(moss_l / 4, 1e-6));
+    open.type_into("day_tree_sphagnum", QStringLiteral("1.2"));
+    CHECK_THAT(open.gone_l(open.moss), WithinRel(moss_l * 1.5, 1e-6));
+    CHECK_THAT(open.gone_l(open.grit), WithinRel(grit_l, 1e-6));
+    open.type_into("day_tree_sphagnum", {});
+    CHECK_THAT(open.gone_l(open.moss), WithinAbs(0, 1e-6));
+  }
+  SECTION("another top dressing") {
+    const RecordRef other = open.add_bag("lava", 900);
+    open.type_into("day_tree_top_dressing", QString::fromStdString(other.id));
+    CHECK_THAT(open.gone_l(open.grit), WithinAbs(0, 1e-6));
+    CHECK_THAT(open.gone_l(other), WithinRel(grit_l, 1e-6));
+    const auto& grain = open.tree(open.id).repottings.back().grain;
+    CHECK(std::ranges::find(grain, other) != grain.end());
+    open.type_into("day_tree_top_dressing", QString::fromStdString(open.grit.id));
+    CHECK_THAT(open.gone_l(other), WithinAbs(0, 1e-6));
+  }
+  SECTION("a pot that is dressed higher, and one that is not") {
+    choose_data(open.find<QComboBox>("day_tree_pot"), open.dressed_higher);
+    CHECK_THAT(open.gone_l(open.grit), WithinRel(open.layer_l(open.grit.id), 1e-6));
+    CHECK(open.gone_l(open.grit) > 1.5 * grit_l);
+    choose_data(open.find<QComboBox>("day_tree_pot"), open.pot.text);
+    CHECK_THAT(open.gone_l(open.grit), WithinAbs(0, 1e-6));
+    choose_data(open.find<QComboBox>("day_tree_pot"), open.dressed);
+    check_same(stock_g(open.book()), ticked);
+  }
+  SECTION("a note alone") {
+    // The day counts on other litres since.
+    open.type_into("day_spill", QStringLiteral("30"));
+    open.write(0, DayTreesModel::note, QStringLiteral("a root was torn"));
+    check_same(stock_g(open.book()), ticked);
+  }
+  open.trigger("action_day_tick");
+  CHECK_FALSE(open.day().trees.front().done);
+  check_same(stock_g(open.book()), before);
+}
+
+TEST_CASE("Another plan followed after the tick has its own sphagnum, in the row and off the shelf", "[day_page]") {
+  DressedPine open;
+  open.follow(open.id, low_tray_plan());
+  const auto planned = plan_of_tree(open.book(), test_catalogue(), Id<Tree>{open.id});
+  REQUIRE(planned);
+  REQUIRE(planned->fills.size() >= 2);
+  REQUIRE(in_ml(planned->sphagnum[1]) > in_ml(planned->sphagnum[0]));
+  open.write(0, DayTreesModel::used, QStringLiteral("2"));
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  const double a_l = open.gone_l(open.moss);
+  open.write(0, DayTreesModel::plan, QStringLiteral("B"));
+  REQUIRE(open.day().trees.front().done_plan == "B");
+  REQUIRE(open.day().trees.front().sphagnum);
+  CHECK_THAT(in_ml(*open.day().trees.front().sphagnum), WithinRel(in_ml(planned->sphagnum[1]), 1e-9));
+  CHECK(open.gone_l(open.moss) > a_l);
+  CHECK_THAT(open.gone_l(open.moss), WithinRel(open.layer_l("sphagnum"), 1e-6));
+  open.write(0, DayTreesModel::plan, QStringLiteral("A"));
+  CHECK_THAT(open.gone_l(open.moss), WithinAbs(a_l, 1e-6));
+}
+
+TEST_CASE("A day that gets another date takes the ledger's lines of its date with it, in one step", "[day_page]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  const auto lines_on = [&](const std::string& day) {
+    std::size_t count = 0;
+    for (const auto& entry : open.book().all<StockEntry>()) count += entry.record.other == RecordRef{RecordKind::repotting_day, open.page().current_day().toStdString()} && entry.record.day == day;
+    return count;
+  };
+  open.trigger("action_day_tick");
+  open.return_tub("30", "20");
+  const std::size_t booked = lines_on(was);
+  REQUIRE(booked > 0);
+  const auto stock = stock_g(open.book());
+  open.type_into("day_date", QStringLiteral("2031-03-15"));
+  CHECK(lines_on(was) == 0);
+  CHECK(lines_on("2031-03-15") == booked);
+  check_same(stock_g(open.book()), stock);
+  open.trigger("action_record_undo");
+  CHECK(open.day().day == was);
+  CHECK(lines_on(was) == booked);
+  // What is booked later than the day stands under its own date, and stays there.
+  open.type_into("day_date", QStringLiteral("2020-03-15"));
+  open.write(0, DayTreesModel::used, QStringLiteral("40"));
+  const std::size_t later = lines_on(was);
+  REQUIRE(later > 0);
+  open.type_into("day_date", QStringLiteral("2020-03-16"));
+  CHECK(lines_on(was) == later);
+  CHECK(lines_on("2020-03-16") == booked);
 }

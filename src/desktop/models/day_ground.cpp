@@ -92,7 +92,7 @@ class DayReader {
   void add(DayGround& ground, const DayTree& row, std::size_t at, const std::optional<std::string>& day) {
     const auto tree = trees_.find(row.tree.text);
     const std::string title = tree == trees_.end() ? row.tree.text : tree_title(row.tree, tree->second);
-    const auto leave_out = [&](const QString& reason) { ground.left_out.push_back({title, reason}); };
+    const auto leave_out = [&](const QString& reason) { ground.left_out.push_back({row.tree, title, reason}); };
     if (tree == trees_.end()) return leave_out(GroundText::tr("is no longer in the record"));
     if (!row.mix) return leave_out(GroundText::tr("has no mix yet"));
     const auto pot = row.container ? pots_.find(row.container->text) : pots_.end();
@@ -287,17 +287,19 @@ class DayReader {
     return std::nullopt;
   }
 
-  /// Grain of the record as a component; with its material's typical figures where its own don't make one.
+  /// Grain of the record as a component; with its material's typical figures, or its litre weight alone, where its own don't make one.
   std::optional<Component> component_on_record(const RecordRef& ref, const std::string& material) const {
     const auto sheet = sheet_of_grain(workbook_, to_qt(ref.id));
     auto component = sheet ? evaluate_component(*sheet, catalogue_).component : std::nullopt;
     if (component) return component;
     const Material* known = catalogue_.find(sheet && !sheet->material.isEmpty() ? sheet->material.toStdString() : material);
-    if (known == nullptr) return std::nullopt;
-    Component typical;
-    typical.name = ref.id;
-    typical.grain = typical_grain(*known);
-    return typical;
+    const auto own = bulk_density_of(workbook_, ref);
+    if (known == nullptr && !own) return std::nullopt;
+    Component plain;
+    plain.name = ref.id;
+    if (known != nullptr) plain.grain = typical_grain(*known);
+    else plain.grain.bulk_density = *own;
+    return plain;
   }
 
   std::optional<BulkDensity> typical_density(const std::string& material) const {
@@ -480,10 +482,13 @@ std::string tree_title(const Id<Tree>& id, const Tree& tree) {
 }
 
 DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& id, std::span<const MixCalibration> calibrations) {
-  DayGround ground;
   const auto stored = workbook.find(id);
-  if (!stored) return ground;
-  const RepottingDay& day = stored->record;
+  return stored ? ground_of(workbook, catalogue, *stored, calibrations) : DayGround{};
+}
+
+DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& stored, std::span<const MixCalibration> calibrations) {
+  DayGround ground;
+  const RepottingDay& day = stored.record;
   const auto days = workbook.all<RepottingDay>();
   DayReader reader(workbook, catalogue, calibrations);
   for (std::size_t i = 0; i < day.trees.size(); ++i) reader.add(ground, day.trees[i], i, {});
@@ -495,7 +500,7 @@ DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, co
   ground.plan.sheet_revision = day.sheet_revision;
   reader.add_experience(ground, days);
   reader.add_losses(ground, &day);
-  reader.add_shelf(ground, id);
+  reader.add_shelf(ground, stored.id);
   reader.add_reserves(ground);
   // What earlier days want of the same bags.
   DayGround earlier;
@@ -592,13 +597,15 @@ DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, co
   return row;
 }
 
+std::optional<PotVolume> sphagnum_of(const TreePlan& plan, std::size_t at) { return in_ml(plan.sphagnum[at]) > 0 ? std::optional(plan.sphagnum[at]) : std::nullopt; }
+
 void follow_plan(DayTree& row, const TreePlan& plan, std::size_t at) {
   row.plan = plan.id;
   row.plan_name = std::string(1, static_cast<char>('A' + at));
   if (plan.pots[at]) row.container = plan.pots[at];
   row.planned = plan.fills[at];
   row.worse_plans.assign(plan.fills.begin() + static_cast<std::ptrdiff_t>(at) + 1, plan.fills.end());
-  row.sphagnum = in_ml(plan.sphagnum[at]) > 0 ? std::optional(plan.sphagnum[at]) : std::nullopt;
+  row.sphagnum = sphagnum_of(plan, at);
 }
 
 }  // namespace gritwright::desktop

@@ -19,7 +19,8 @@ namespace gritwright::desktop {
 
 /// A tree that can't be added up, and what it lacks.
 struct LeftOutTree {
-  std::string tree;
+  Id<Tree> id;
+  std::string tree;  ///< "T-04 old pine"
   QString reason;
   friend bool operator==(const LeftOutTree&, const LeftOutTree&) = default;
 };
@@ -47,6 +48,8 @@ struct DayGround {
 /// The day with all of its trees; what it has taken from the shelf already is put back first, so that the totals stay those of the
 /// whole day. Grain that earlier days and reserved mixes want is marked as promised. `calibrations` are those of the record, here and below.
 [[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Id<RepottingDay>& day, std::span<const MixCalibration> calibrations = {});
+/// The same of a day as it shall be, which differs from the record's.
+[[nodiscard]] DayGround ground_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::span<const MixCalibration> calibrations);
 
 /// All days with trees to be done, and every tree that is on none, with the mix and pot it stands in.
 struct SeasonGround {
@@ -70,6 +73,9 @@ struct TreePlan {
 
 /// A tree as it comes onto a day: the newest version of its mix, its plan's pot or the one it stands in.
 [[nodiscard]] DayTree day_tree_of(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<Tree>& tree);
+
+/// Of a shoulder, by one of the plans; empty where there is none. Precondition as below.
+[[nodiscard]] std::optional<PotVolume> sphagnum_of(const TreePlan& plan, std::size_t at);
 
 /// Lets a row follow one of the plans, by its place from A on; its mix stays. Precondition: the place is one of `plan`.
 void follow_plan(DayTree& row, const TreePlan& plan, std::size_t at);

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <set>
 #include <utility>
@@ -36,11 +37,7 @@ class DayGrain {
   /// As if nothing had been taken yet.
   DayGrain(const DayGround& ground, const DayAnswer& answer) : ground_(ground), answer_(answer) {}
   /// After what the day has booked already.
-  DayGrain(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Id<RepottingDay>& day) : DayGrain(ground, answer) {
-    std::map<RecordRef, Mass> booked;
-    for (const auto& entry : workbook.all<StockEntry>()) {
-      if (entry.record.other == ref_to(day)) booked[entry.record.holder] -= entry.record.change;
-    }
+  DayGrain(const DayGround& ground, const DayAnswer& answer, const std::map<RecordRef, Mass>& booked) : DayGrain(ground, answer) {
     for (std::size_t i = 0; i < ground.shelf.size(); ++i) {
       const auto mass = booked.find(ground.shelf[i]);
       if (mass != booked.end() && ground.plan.shelf[i].bulk_density) taken_l_[i] = in_l(loose_volume(mass->second, *ground.plan.shelf[i].bulk_density));
@@ -61,10 +58,10 @@ class DayGrain {
     return grain;
   }
 
-  /// Of the layers of a tree, as far as they stand on the shelf.
-  std::vector<RawGrain> take_layers(const TreeOfDay& tree) {
+  /// Of a layer, as far as it stands on the shelf.
+  std::vector<RawGrain> take_layer(const std::string& name, LooseVolume loose) {
     std::vector<RawGrain> grain;
-    for (const GrainLitres& layer : tree.layers) take_component(layer.name, layer.loose, {}, grain);
+    take_component(name, loose, {}, grain);
     return grain;
   }
 
@@ -121,9 +118,19 @@ class DayGrain {
   std::map<std::size_t, double> taken_l_;  // raw, by supply
 };
 
+constexpr double no_grain_g = 1e-6;
+
+/// What a day writes, with the lines that it has in the ledger already. A line's note tells who took the grain: the number of a tree or a tub,
+/// or a layer of a tree. It is a key by which lines are found again, so it is never translated.
 class DayBooking {
  public:
-  DayBooking(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::string today) : workbook_(workbook), day_(ref_to(day.id)), today_(std::move(today)) {}
+  DayBooking(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, std::string today) : workbook_(workbook), day_(ref_to(day.id)), today_(std::move(today)) {
+    for (auto& entry : workbook.all<StockEntry>()) {
+      if (entry.record.other != day_) continue;
+      const StockEntry now = entry.record;
+      lines_.push_back({now, std::move(entry)});
+    }
+  }
 
   void entry(const RecordRef& holder, StockReason reason, Mass mass, const std::string& note, std::optional<LooseVolume> measured = {}, std::optional<BulkDensity> density = {}) {
     StockEntry entry;
@@ -132,10 +139,10 @@ class DayBooking {
     entry.change = mass;
     entry.measured = measured;
     entry.density_used = density;
-    if (reason != StockReason::received) entry.other = day_;
+    entry.other = day_;
     entry.day = today_;
     entry.note = note;
-    add(RecordKind::stock_entry, {}, std::move(entry));
+    lines_.push_back({std::move(entry), {}});
   }
 
   void use(const RawGrain& grain, const std::string& note) {
@@ -143,22 +150,95 @@ class DayBooking {
     entry(grain.holder, StockReason::used, grain.raw * grain.density * -1.0, note, grain.raw, grain.density);
   }
 
+  /// What has left the bags under a note, by bag.
+  [[nodiscard]] std::map<RecordRef, Mass> booked_under(const std::string& note) const {
+    return booked_where([&](const StockEntry& line) { return line.note == note; });
+  }
+  [[nodiscard]] std::map<RecordRef, Mass> booked_in_all() const {
+    return booked_where([](const StockEntry&) { return true; });
+  }
+
+  /// Gives a share of what is booked under a note back to its bags.
+  void give_back(const std::string& note, double share) {
+    for (const auto& [holder, mass] : booked_under(note)) {
+      if (in_g(mass * share) > no_grain_g) entry(holder, StockReason::returned, mass * share, note);
+    }
+  }
+
+  /// From here on a share of what is booked under `from` is another's; no bag gives or gets anything.
+  void hand_over(const std::vector<std::string>& from, const std::string& to, double share) {
+    for (std::size_t i = 0, count = lines_.size(); i < count; ++i) {
+      if (std::ranges::find(from, lines_[i].now.note) == from.end()) continue;
+      const Mass stays = lines_[i].now.change * (1 - share);
+      if (std::abs(in_g(stays)) <= no_grain_g) {
+        lines_[i].now.note = to;
+        continue;
+      }
+      StockEntry part = part_of(lines_[i].now, share);
+      part.note = to;
+      lines_[i].now = part_of(lines_[i].now, 1 - share);
+      if (std::abs(in_g(part.change)) > no_grain_g) lines_.push_back({std::move(part), {}});
+    }
+  }
+
+  /// All notes that begin so.
+  [[nodiscard]] std::set<std::string> notes_with(const std::string& beginning) const {
+    std::set<std::string> notes;
+    for (const Line& line : lines_) {
+      if (line.now.note.starts_with(beginning)) notes.insert(line.now.note);
+    }
+    return notes;
+  }
+
+  /// What was booked on a day was booked on another.
+  void move_lines(const std::string& was, const std::string& now) {
+    for (Line& line : lines_) {
+      if (line.now.day == was) line.now.day = now;
+    }
+  }
+
   template <class R>
   void add(RecordKind kind, const std::string& id, R record) {
-    change.edits.push_back({RecordRef{kind, id}, 0, Record(std::move(record))});
+    change_.edits.push_back({RecordRef{kind, id}, 0, Record(std::move(record))});
   }
   template <class R>
   void replace(const Stored<R>& was, R now) {
-    change.edits.push_back({ref_to(was.id), was.revision, Record(std::move(now))});
+    change_.edits.push_back({ref_to(was.id), was.revision, Record(std::move(now))});
   }
   void log(LogEntry entry) {
-    if (!change.log) change.log = std::move(entry);
+    if (!change_.log) change_.log = std::move(entry);
     else add(RecordKind::log_entry, {}, std::move(entry));
   }
 
-  Change change;
+  [[nodiscard]] Change finish(const QString& label) {
+    for (Line& line : lines_) {
+      if (!line.kept) add(RecordKind::stock_entry, {}, std::move(line.now));
+      else if (!(line.now == line.kept->record)) replace(*line.kept, std::move(line.now));
+    }
+    change_.label = label.toStdString();
+    return std::move(change_);
+  }
 
  private:
+  struct Line {
+    StockEntry now;
+    std::optional<Stored<StockEntry>> kept;  ///< absent: it is new
+  };
+
+  static StockEntry part_of(StockEntry line, double share) {
+    line.change = line.change * share;
+    if (line.measured) line.measured = loose_l(in_l(*line.measured) * share);
+    return line;
+  }
+
+  [[nodiscard]] std::map<RecordRef, Mass> booked_where(const auto& counts) const {
+    std::map<RecordRef, Mass> booked;
+    for (const Line& line : lines_) {
+      if (counts(line.now)) booked[line.now.holder] -= line.now.change;
+    }
+    return booked;
+  }
+
   /// A bag that was never taken in gives nothing away before it is.
   void take_in(const RecordRef& holder) {
     if (holder.kind != RecordKind::bag || !taken_in_.insert(holder).second || workbook_.stock_of(holder)) return;
@@ -170,7 +250,9 @@ class DayBooking {
   const OpenWorkbook& workbook_;
   RecordRef day_;
   std::string today_;
+  std::vector<Line> lines_;
   std::set<RecordRef> taken_in_;
+  Change change_;
 };
 
 /// The plan a tree is repotted by; empty where there is none or it can't be read.
@@ -218,16 +300,20 @@ MixedVolume litres_taken(const OpenWorkbook& workbook, const DayTree& tree, cons
   return done == stored->record.repottings.end() ? MixedVolume{} : done->filled.value_or(MixedVolume{});
 }
 
-/// Litres of one mix of a day that have left the bags: what the trees took, or all that was made where that is more.
+constexpr double no_litres = 1e-9;
+
+/// Litres of one mix of a day that have left the bags: what the trees took, or all that was made where that is more. In the ledger each tree has
+/// its own litres, and the tubs have what was made beyond those of all trees.
 class MixTaken {
  public:
-  MixTaken(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, const Id<MixVersion>& mix) {
+  MixTaken(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, const std::optional<Id<MixVersion>>& mix) {
     for (const DayTree& tree : day.record.trees) {
       if (tree.done && tree.mix == mix) used_l_ += in_l(litres_taken(workbook, tree, day.record.day));
     }
     for (const auto& batch : workbook.all<Batch>()) {
       if (batch.record.repotting_day != day.id || batch.record.mix != mix || !batch.record.made) continue;
       made_l_ += in_l(*batch.record.made);
+      tubs_.push_back(batch.id.text);
       for (const BatchPart& part : batch.record.parts) sources_.push_back(part.source);
     }
   }
@@ -236,13 +322,21 @@ class MixTaken {
   /// Bags that the tubs were made of.
   [[nodiscard]] const std::vector<RecordRef>& sources() const { return sources_; }
 
-  /// Both change what has to leave the bags, by the litres they return; below 0 some goes back.
-  double use(double litres) {
-    const double before = gone_l();
-    used_l_ += litres;
-    return gone_l() - before;
+  /// Lets a tree that took `before_l` have taken `now_l`. The ledger is settled, but for what has yet to leave the bags: its litres are returned.
+  [[nodiscard]] double settle(DayBooking& booking, const std::string& tree, double before_l, double now_l) {
+    const double more_l = now_l - before_l;
+    const double in_tubs_l = std::max(0.0, made_l_ - used_l_);
+    const double gone_before_l = gone_l();
+    used_l_ += more_l;
+    const double from_bags_l = gone_l() - gone_before_l;
+    const double from_tubs_l = more_l - from_bags_l;
+    if (from_tubs_l > no_litres) booking.hand_over(tubs_, tree, std::min(1.0, from_tubs_l / in_tubs_l));
+    if (from_tubs_l < -no_litres) booking.hand_over({tree}, tubs_.back(), std::min(1.0, -from_tubs_l / before_l));
+    if (from_bags_l < -no_litres) booking.give_back(tree, std::min(1.0, -from_bags_l / (before_l + std::min(0.0, from_tubs_l))));
+    return std::max(0.0, from_bags_l);
   }
-  double make(double litres) {
+  /// Litres that have to leave the bags for a tub.
+  [[nodiscard]] double make(double litres) {
     const double before = gone_l();
     made_l_ += litres;
     return gone_l() - before;
@@ -253,28 +347,27 @@ class MixTaken {
 
   double used_l_ = 0;
   double made_l_ = 0;
+  std::vector<std::string> tubs_;
   std::vector<RecordRef> sources_;
 };
 
-constexpr double no_litres = 1e-9;
+/// The notes of a tree's layers begin so, and end with the layer's grain.
+std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
+std::string layer_note(const Id<Tree>& tree, const std::string& grain) { return layers_note(tree) + ": " + grain; }
 
-/// What stands at the ledger's lines of a tree's layers; those of its mix bear its number alone.
-std::string layer_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
-
-/// What was booked on a day under a note, by bag.
-std::map<RecordRef, Mass> booked_under(const OpenWorkbook& workbook, const Id<RepottingDay>& day, const std::string& note) {
-  std::map<RecordRef, Mass> booked;
-  for (const auto& entry : workbook.all<StockEntry>()) {
-    if (entry.record.other == ref_to(day) && entry.record.note == note) booked[entry.record.holder] -= entry.record.change;
+LooseVolume litres_in(const std::vector<GrainLitres>& layers, const std::string& grain) {
+  double litres = 0;
+  for (const GrainLitres& layer : layers) {
+    if (layer.name == grain) litres += in_l(layer.loose);
   }
-  return booked;
+  return loose_l(litres);
 }
 
 /// Trees of a day that are ticked off, corrected or opened again: what all of it changes is written as one step.
 class Ticking {
  public:
   Ticking(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const std::string& today)
-      : workbook_(workbook), catalogue_(catalogue), ground_(ground), answer_(answer), day_(day), now_(day.record), booking_(workbook, day, today), shelf_(workbook, ground, answer, day.id) {}
+      : workbook_(workbook), catalogue_(catalogue), ground_(ground), answer_(answer), day_(day), now_(day.record), booking_(workbook, day, today), shelf_(ground, answer, booking_.booked_in_all()) {}
 
   /// False where the row can't be ticked.
   bool tick(std::size_t row) {
@@ -287,14 +380,12 @@ class Ticking {
     if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
     const MixedVolume used = litres_of(ticked, place->index);
     std::vector<RecordRef> stands_in;
-    MixTaken& gone = gone_of(place->mix);
-    const double to_book_l = gone.use(in_l(used));
-    // A tub that was counted before its trees were ticked has its grain from the bags already.
-    if (to_book_l < in_l(used) - no_litres) stands_in = gone.sources();
-    if (to_book_l > no_litres) book(shelf_.take(place->mix, mixed_l(to_book_l)), ticked.tree.text, stands_in);
-    book(shelf_.take_layers(tree_of_day(place->index)), layer_note(ticked.tree), stands_in);
+    settle_mix(*place, ticked.tree, {}, used, stands_in);
+    settle_layers(ticked.tree, {}, tree_of_day(place->index).layers, stands_in);
     Tree tree = stored->record;
-    Repotting repotting = write_history(tree, ticked, used, std::move(stands_in));
+    Repotting repotting = write_history(tree, ticked, carried_out(workbook_, catalogue_, ticked));
+    repotting.filled = used;
+    write_row(repotting, ticked, std::move(stands_in));
     // The day the grower had set has come.
     repotting.due = std::exchange(tree.due, std::nullopt);
     LogEntry entry = log_of(ticked, place->index, used, repotting.grain);
@@ -303,8 +394,10 @@ class Ticking {
     return true;
   }
 
-  /// The row as it shall be; its mix stays. False where its history is gone, or the plan it is to have followed can't be worked out.
-  bool correct(std::size_t row, DayTree wanted) {
+  /// The mix of the row stays. False where its history is gone, or the plan it is to have followed can't be worked out.
+  bool correct(const TickCorrection& correction) {
+    const std::size_t row = correction.row;
+    DayTree wanted = correction.wanted;
     const auto place = place_of(row);
     const DayTree was = now_.trees[row];
     const auto stored = workbook_.find(was.tree);
@@ -312,32 +405,31 @@ class Ticking {
     Tree tree = stored->record;
     const auto done = repotting_on(tree, now_.day, was.mix);
     if (done == tree.repottings.end()) return false;
-    const Repotting before = *done;
-    const bool newest = std::next(done) == tree.repottings.end();
     wanted.done = true;
     if (wanted.done_plan.empty()) wanted.done_plan = wanted.plan_name;
+    // What was cut stands in the history alone where the plan was changed or deleted since.
+    const bool same_name = wanted.done_plan == was.done_plan;
+    const bool same_work = wanted.plan == was.plan && (same_name || !wanted.plan);
+    const auto by_plan = same_work ? std::nullopt : carried_out(workbook_, catalogue_, wanted);
+    if (!same_work && wanted.plan && !by_plan) return false;
+    const Repotting before = *done;
+    // A later repotting moved the trunk base on.
+    const bool newest = std::next(done) == tree.repottings.end();
+    tree.repottings.erase(done);
+    if (!same_work && newest && before.removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook_, catalogue_, was), before);
     now_.trees[row] = wanted;
-    const MixedVolume used_before = litres_taken(workbook_, was, now_.day);
-    Repotting repotting = before;
-    MixedVolume used = used_before;
-    if (wanted.plan == was.plan && wanted.done_plan == was.done_plan && wanted.container == was.container && wanted.used == was.used) {
-      // What was done stays as it was written down: the day's plan and litres may be others by now.
-      repotting.note = wanted.note;
-      tree.repottings.erase(done);
-    } else {
-      if (wanted.plan && !carried_out(workbook_, catalogue_, wanted)) return false;
-      const auto trunk_base_now = tree.trunk_base;
-      tree.repottings.erase(done);
-      if (before.removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook_, catalogue_, was), before);
-      used = litres_of(wanted, place->index);
-      std::vector<RecordRef> grain = before.grain;
-      const double more_l = gone_of(place->mix).use(in_l(used) - in_l(used_before));
-      if (std::abs(more_l) > no_litres) book_difference(place->mix, was.tree.text, in_l(used_before), more_l, grain);
-      repotting = write_history(tree, wanted, used, std::move(grain));
-      repotting.due = before.due;
-      // A later repotting moved it on.
-      if (!newest) tree.trunk_base = trunk_base_now;
+    Repotting repotting = same_work ? before : write_history(tree, wanted, by_plan);
+    repotting.due = before.due;
+    std::vector<RecordRef> grain = before.grain;
+    MixedVolume used = litres_taken(workbook_, was, now_.day);
+    // Where nothing of it was changed, the litres that the day counts on today are not those of the day's work.
+    if (wanted.plan != was.plan || !same_name || wanted.container != was.container || wanted.used != was.used) {
+      const MixedVolume used_before = std::exchange(used, litres_of(wanted, place->index));
+      settle_mix(*place, was.tree, used_before, used, grain);
+      repotting.filled = used;
     }
+    if (correction.layers_before) settle_layers(was.tree, *correction.layers_before, tree_of_day(place->index).layers, grain);
+    write_row(repotting, wanted, std::move(grain));
     LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
     entry.text = TickText::tr("Corrected: %1").arg(to_qt(entry.text)).toStdString();
     booking_.log(std::move(entry));
@@ -347,8 +439,7 @@ class Ticking {
 
   Change finish(const QString& label) {
     booking_.replace(day_, std::move(now_));
-    booking_.change.label = label.toStdString();
-    return std::move(booking_.change);
+    return booking_.finish(label);
   }
 
  private:
@@ -381,38 +472,58 @@ class Ticking {
     return mixed_l(in_l(planned.poured) * in_l(*fill) * 1000 / in_ml(planned.fill));
   }
 
-  void book(const std::vector<RawGrain>& grain, const std::string& tree, std::vector<RecordRef>& stands_in) {
+  static void stand_in(std::vector<RecordRef>& bags, const RecordRef& bag) {
+    if (std::ranges::find(bags, bag) == bags.end()) bags.push_back(bag);
+  }
+  void book(const std::vector<RawGrain>& grain, const std::string& note, std::vector<RecordRef>& stands_in) {
     for (const RawGrain& each : grain) {
-      booking_.use(each, tree);
-      if (std::ranges::find(stands_in, each.holder) == stands_in.end()) stands_in.push_back(each.holder);
+      booking_.use(each, note);
+      stand_in(stands_in, each.holder);
     }
   }
 
-  /// Books what a tree took more; what it took less goes back to its bags, to each its share. A tree that was filled from a tub alone has
-  /// nothing booked of its own to give back.
-  void book_difference(std::size_t mix, const std::string& tree, double before_l, double more_l, std::vector<RecordRef>& stands_in) {
-    if (more_l > 0) return book(shelf_.take(mix, mixed_l(more_l)), tree, stands_in);
-    constexpr double no_grain_g = 1e-6;
-    const double share = std::min(1.0, -more_l / before_l);
-    for (const auto& [holder, mass] : booked_under(workbook_, day_.id, tree)) {
-      if (in_g(mass * share) > no_grain_g) booking_.entry(holder, StockReason::returned, mass * share, tree);
+  /// Books what a tree took more or less of its mix, and adds the bags that it is of.
+  void settle_mix(const Place& place, const Id<Tree>& tree, MixedVolume before, MixedVolume now, std::vector<RecordRef>& stands_in) {
+    MixTaken& gone = gone_of(place.mix);
+    const double from_bags_l = gone.settle(booking_, tree.text, in_l(before), in_l(now));
+    // A tub that was counted before its trees were ticked has its grain from the bags already.
+    if (from_bags_l < in_l(now) - in_l(before) - no_litres) {
+      for (const RecordRef& bag : gone.sources()) stand_in(stands_in, bag);
+    }
+    if (from_bags_l > no_litres) book(shelf_.take(place.mix, mixed_l(from_bags_l)), tree.text, stands_in);
+  }
+
+  /// The same of its layers, each grain for itself.
+  void settle_layers(const Id<Tree>& tree, const std::vector<GrainLitres>& before, const std::vector<GrainLitres>& now, std::vector<RecordRef>& stands_in) {
+    std::set<std::string> grains;
+    for (const auto& layers : {before, now}) {
+      for (const GrainLitres& layer : layers) grains.insert(layer.name);
+    }
+    for (const std::string& grain : grains) {
+      const double before_l = in_l(litres_in(before, grain));
+      const double more_l = in_l(litres_in(now, grain)) - before_l;
+      if (more_l > no_litres) book(shelf_.take_layer(grain, loose_l(more_l)), layer_note(tree, grain), stands_in);
+      if (more_l < -no_litres) booking_.give_back(layer_note(tree, grain), -more_l / before_l);
     }
   }
 
-  /// The repotting as the row says it was, and where the trunk base lies after it.
-  Repotting write_history(Tree& tree, const DayTree& row, MixedVolume used, std::vector<RecordRef> grain) const {
-    const auto by_plan = carried_out(workbook_, catalogue_, row);
+  /// The repotting as the plan says it was, and where the trunk base lies after it, unless the tree was repotted again since.
+  Repotting write_history(Tree& tree, const DayTree& row, const std::optional<CarriedOut>& by_plan) const {
     Repotting repotting = by_plan ? repotting_by(by_plan->plan, by_plan->worked) : Repotting{};
     repotting.day = now_.day;
-    repotting.container = row.container;
     repotting.mix = row.mix;
-    repotting.filled = used;
     repotting.plan = row.plan;
     if (row.plan) repotting.plan_name = row.done_plan;
+    const bool newest = std::ranges::none_of(tree.repottings, [&](const Repotting& one) { return one.day > now_.day; });
+    if (by_plan && newest) tree.trunk_base = trunk_base_after(by_plan->plan, by_plan->worked);
+    return repotting;
+  }
+
+  /// What the row says of it beside its plan and litres.
+  static void write_row(Repotting& repotting, const DayTree& row, std::vector<RecordRef> grain) {
+    repotting.container = row.container;
     repotting.note = row.note;
     repotting.grain = std::move(grain);
-    if (by_plan) tree.trunk_base = trunk_base_after(by_plan->plan, by_plan->worked);
-    return repotting;
   }
 
   [[nodiscard]] LogEntry log_of(const DayTree& row, std::size_t index, MixedVolume used, const std::vector<RecordRef>& grain) const {
@@ -469,16 +580,24 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
 }
 
 std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
-                                   std::size_t row, DayTree corrected, const std::string& today) {
-  if (row >= day.record.trees.size() || corrected == day.record.trees[row]) return std::nullopt;
+                                   const TickCorrection& correction, const std::string& today) {
+  if (correction.row >= day.record.trees.size() || correction.wanted == day.record.trees[correction.row]) return std::nullopt;
   Ticking ticking(workbook, catalogue, ground, answer, day, today);
-  if (!ticking.correct(row, std::move(corrected))) return std::nullopt;
-  return ticking.finish(TickText::tr("tick of %1 corrected").arg(to_qt(day.record.trees[row].tree.text)));
+  if (!ticking.correct(correction)) return std::nullopt;
+  return ticking.finish(TickText::tr("tick of %1 corrected").arg(to_qt(correction.wanted.tree.text)));
+}
+
+std::optional<std::vector<GrainLitres>> layers_of(const DayGround& ground, const DayAnswer& answer, std::size_t row) {
+  const auto at = std::ranges::find(ground.rows, row);
+  if (at == ground.rows.end()) return std::nullopt;
+  const auto tree = std::ranges::find(answer.trees, static_cast<std::size_t>(at - ground.rows.begin()), &TreeOfDay::tree);
+  return tree == answer.trees.end() ? std::nullopt : std::optional(tree->layers);
 }
 
 std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today) {
   DayBooking booking(workbook, day, today);
   const std::string& was = day.record.day;
+  bool any_done = false;
   for (const DayTree& row : day.record.trees) {
     const auto stored = row.done ? workbook.find(row.tree) : std::nullopt;
     if (!stored) continue;
@@ -488,19 +607,21 @@ std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<R
     done->day = now.day;
     std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
     booking.replace(*stored, std::move(tree));
+    any_done = true;
   }
-  if (booking.change.edits.empty()) return std::nullopt;
+  if (!any_done) return std::nullopt;
   for (const auto& batch : workbook.all<Batch>()) {
     if (batch.record.repotting_day != day.id || batch.record.day != was) continue;
     Batch moved = batch.record;
     moved.day = now.day;
     booking.replace(batch, std::move(moved));
   }
-  booking.change.label = TickText::tr("day of repotting day %1").arg(to_qt(was)).toStdString();
-  booking.log(event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day));
-  booking.change.log->sort = LogSort::bookkeeping;
+  booking.move_lines(was, now.day);
+  LogEntry entry = event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day);
+  entry.sort = LogSort::bookkeeping;
+  booking.log(std::move(entry));
   booking.replace(day, std::move(now));
-  return std::move(booking.change);
+  return booking.finish(TickText::tr("day of repotting day %1").arg(to_qt(was)));
 }
 
 std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::size_t row, const std::string& today) {
@@ -508,22 +629,18 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   DayBooking booking(workbook, day, today);
   RepottingDay now = day.record;
   DayTree& ticked = now.trees[row];
-  // What a tub was counted with stays taken.
-  const double used_l = in_l(litres_taken(workbook, ticked, now.day));
-  const double back_l = ticked.mix ? -MixTaken(workbook, day, *ticked.mix).use(-used_l) : used_l;
-  const double share = used_l > no_litres ? back_l / used_l : 1;
-  for (const auto& [note, part] : {std::pair{ticked.tree.text, share}, std::pair{layer_note(ticked.tree), 1.0}}) {
-    for (const auto& [holder, mass] : booked_under(workbook, day.id, note)) {
-      if (mass * part > Mass{}) booking.entry(holder, StockReason::returned, mass * part, note);
-    }
-  }
+  // What a tub was counted with stays taken, and is the tub's from here on.
+  (void)MixTaken(workbook, day, ticked.mix).settle(booking, ticked.tree.text, in_l(litres_taken(workbook, ticked, now.day)), 0);
+  // Where its litres are known no more, all that stands under its number goes back.
+  booking.give_back(ticked.tree.text, 1);
+  for (const std::string& note : booking.notes_with(layers_note(ticked.tree))) booking.give_back(note, 1);
   if (const auto stored = workbook.find(ticked.tree)) {
     Tree tree = stored->record;
     const auto done = repotting_on(tree, now.day, ticked.mix);
     if (done != tree.repottings.end()) {
       if (done->due && !tree.due) tree.due = done->due;
-      // Only a plan that was carried out says what it removed, and only such a one moved the trunk base.
-      if (done->removed_share) tree.trunk_base = trunk_base_before(plan_carried_out(workbook, catalogue, ticked), *done);
+      // Only a plan that was carried out says what it removed, and only such a one moved the trunk base; a later repotting moved it on.
+      if (done->removed_share && std::next(done) == tree.repottings.end()) tree.trunk_base = trunk_base_before(plan_carried_out(workbook, catalogue, ticked), *done);
       tree.repottings.erase(done);
       booking.replace(*stored, std::move(tree));
     }
@@ -533,8 +650,7 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   const QString id = to_qt(ticked.tree.text);
   booking.log(event_about(ref_to(ticked.tree), TickText::tr("Took the tick of %1 back").arg(id), today));
   booking.replace(day, std::move(now));
-  booking.change.label = TickText::tr("tick of %1 taken back").arg(id).toStdString();
-  return std::move(booking.change);
+  return booking.finish(TickText::tr("tick of %1 taken back").arg(id));
 }
 
 std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const TubLeft& tub,
@@ -556,7 +672,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   for (const RawGrain& grain : made_of.take(tub.mix, tub.made)) batch.parts.push_back({grain.holder, grain.raw, grain.raw * grain.density});
   booking.add(RecordKind::batch, ref.id, std::move(batch));
   // The trees have taken theirs from the bags already; what was made beyond that, in all tubs, is in the tub or was spilt.
-  for (const RawGrain& grain : DayGrain(workbook, ground, answer, day.id).take(tub.mix, mixed_l(gone.make(in_l(tub.made))))) {
+  for (const RawGrain& grain : DayGrain(ground, answer, booking.booked_in_all()).take(tub.mix, mixed_l(gone.make(in_l(tub.made))))) {
     if (in_l(grain.raw) > 0) booking.use(grain, ref.id);
   }
   const auto state = mix_state(mix.mix);
@@ -569,8 +685,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   entry.about.push_back(ref_to(version));
   entry.about.push_back(ref_to(day.id));
   booking.log(std::move(entry));
-  booking.change.label = TickText::tr("left-over of %1").arg(to_qt(mix.name)).toStdString();
-  return std::move(booking.change);
+  return booking.finish(TickText::tr("left-over of %1").arg(to_qt(mix.name)));
 }
 
 }  // namespace gritwright::desktop

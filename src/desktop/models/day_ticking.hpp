@@ -1,5 +1,6 @@
 #pragma once
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "day_ground.hpp"
@@ -12,15 +13,26 @@ namespace gritwright::desktop {
 [[nodiscard]] std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                              const Stored<RepottingDay>& day, const std::vector<std::size_t>& rows, const std::string& today);
 
-/// What changing a tree that was ticked off writes, as one step: its row, its history as if it had been ticked off so, the grain that is
-/// more or less, the log. The mix stays. Empty where nothing changes or its history is gone.
-[[nodiscard]] std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
-                                                 const Stored<RepottingDay>& day, std::size_t row, DayTree corrected, const std::string& today);
+/// A tree that was ticked off, as its row shall be.
+struct TickCorrection {
+  std::size_t row = 0;
+  DayTree wanted;
+  std::optional<std::vector<GrainLitres>> layers_before;  ///< by the row as it was; absent: layers stay as they were booked
+};
+/// Layers that the day counts for a row of the record; empty where that is left out.
+[[nodiscard]] std::optional<std::vector<GrainLitres>> layers_of(const DayGround& ground, const DayAnswer& answer, std::size_t row);
 
-/// A day that gets another date after trees were ticked off on it: their histories and its batches go with it. Empty where none was.
+/// What a correction writes, as one step: the row, its history as if it had been ticked off so, the grain and the layers that are more or less,
+/// the log. The mix stays. `ground` and `answer` are of the day with the row as wanted. Empty where nothing changes, its history is gone, or a plan
+/// that it is changed to can't be worked out.
+[[nodiscard]] std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
+                                                 const Stored<RepottingDay>& day, const TickCorrection& correction, const std::string& today);
+
+/// A day that gets another date after trees were ticked off on it: their histories, its batches and the ledger's lines of that date go with it.
+/// Empty where none was.
 [[nodiscard]] std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today);
 
-/// Takes a tick back: the grain returns to its bags, the tree's history loses this repotting, and its trunk base lies as it did before.
+/// Takes a tick back: the grain returns to its bags, but for what a tub was made of; the tree's history loses this repotting, and its trunk base lies as it did before.
 [[nodiscard]] std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalogue& catalogue, const Stored<RepottingDay>& day, std::size_t row,
                                                    const std::string& today);
 

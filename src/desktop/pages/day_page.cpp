@@ -19,6 +19,7 @@
 #include <tuple>
 #include <vector>
 
+#include "day_typing.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
@@ -33,8 +34,6 @@ namespace gritwright::desktop {
 namespace {
 
 using DayColumn = DayTreesModel::Column;
-
-std::string trimmed_text(const QString& text) { return text.trimmed().toStdString(); }
 
 QPushButton* push_button(QWidget* parent, const char* object_name, const QString& text, const QString& name) {
   auto* button = new QPushButton(text, parent);
@@ -59,14 +58,6 @@ QString litre_digits(const std::optional<Value>& volume) {
   return volume ? number_text(in_l(*volume), 9) : QString();
 }
 
-/// A text as litres; nothing where it is empty.
-Result<std::optional<double>> typed_litres(const QString& text) {
-  if (text.trimmed().isEmpty()) return std::optional<double>();
-  const auto volume = parse_volume(trimmed_text(text), VolumeUnit::litre);
-  if (!volume) return volume.problems();
-  return std::optional(in_l(LooseVolume(*volume)));
-}
-
 Result<std::optional<double>> typed_share(const QString& text) {
   if (text.trimmed().isEmpty()) return std::optional<double>();
   const auto share = parse_percent(trimmed_text(text));
@@ -83,14 +74,6 @@ class TypingDelegate : public QStyledItemDelegate {
     if (field == nullptr || !field->isModified()) QStyledItemDelegate::setEditorData(editor, index);
   }
 };
-
-std::optional<std::size_t> row_of_tree(const RepottingDay& day, const QString& tree) {
-  const auto found = std::ranges::find(day.trees, tree.toStdString(), [](const DayTree& one) { return one.tree.text; });
-  return found == day.trees.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - day.trees.begin()));
-}
-
-/// Plans are named A, B, C, from the best on; any other name is no fall-back.
-std::size_t place_of_plan(const std::string& name) { return name.size() == 1 && name[0] >= 'A' ? static_cast<std::size_t>(name[0] - 'A') : 0; }
 
 /// The thirtieth of June ends the season that today belongs to.
 std::string end_of_season() {
@@ -516,278 +499,6 @@ void DayPage::set_units(UnitSystem units) {
   tree_form_->set_units(units);
   left_form_->set_units(units);
   refresh();
-}
-
-// ---- the record ----------------------------------------------------------------------------------------------------------
-
-std::optional<Stored<RepottingDay>> DayPage::day() const {
-  if (current_.isEmpty()) return std::nullopt;
-  try {
-    return book_.workbook().find(Id<RepottingDay>{current_.toStdString()});
-  } catch (const WorkbookTrouble& trouble) {
-    emit book_.told(sentence_text(trouble.problem()));
-    return std::nullopt;
-  }
-}
-
-std::optional<std::size_t> DayPage::front_row(const std::optional<Stored<RepottingDay>>& stored) const {
-  return stored ? row_of_tree(stored->record, tree_in_front_) : std::nullopt;
-}
-
-Problem DayPage::changed_elsewhere() const {
-  return {"workbook.stale-change", {}, {{"kind", std::string(kind_name(RecordKind::repotting_day))}, {"id", current_.toStdString()}}};
-}
-
-QString DayPage::name_on_day(const QString& tree) const { return tr("%1 of repotting day %2").arg(tr("tree %1").arg(tree), day_last_seen_); }
-
-void DayPage::bring_to_front(const QString& tree) {
-  if (tree == tree_in_front_) return;
-  tree_gone_->leave();
-  tree_in_front_ = tree;
-  book_.end_typing();
-  tree_form_->refresh(true);
-  show_tree();
-}
-
-void DayPage::put_back() {
-  DayTree back = last_seen_;
-  // Its tick went with it: nothing of it stands in the history.
-  back.done = false;
-  back.done_plan.clear();
-  const Problems problems = save(tr("tree %1").arg(tree_in_front_), [&](RepottingDay& d) { d.trees.push_back(back); });
-  if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
-  book_.end_typing();
-}
-
-std::function<QString()> DayPage::shown(std::function<QString(const RepottingDay&)> text) const {
-  return [this, text = std::move(text)]() -> QString {
-    const auto stored = day();
-    return stored ? text(stored->record) : QString();
-  };
-}
-
-std::function<QString()> DayPage::shown_of_tree(std::function<QString(const DayTree&)> text) const {
-  return [this, text = std::move(text)]() -> QString {
-    const auto stored = day();
-    const auto row = front_row(stored);
-    return row ? text(stored->record.trees[*row]) : QString();
-  };
-}
-
-Problems DayPage::save(const QString& what, const std::function<void(RepottingDay&)>& change) {
-  const auto was = day();
-  if (!was) return current_.isEmpty() ? Problems{} : Problems{not_there({RecordKind::repotting_day, current_.toStdString()})};
-  RepottingDay now = was->record;
-  change(now);
-  if (Problems problems = check(now); !problems.empty()) return problems;
-  if (now == was->record) return {};
-  // A sheet that was printed is out of date from here on: the next one bears the next number.
-  if (was->record.printed_revision == now.sheet_revision) ++now.sheet_revision;
-  if (now.day != was->record.day) {
-    if (auto moved = move_done_day(book_.workbook(), *was, now, today())) {
-      book_.apply(std::move(*moved));
-      return {};
-    }
-  }
-  book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
-  return {};
-}
-
-Problems DayPage::save_tree(const QString& what, const std::function<void(DayTree&)>& change) {
-  const auto stored = day();
-  const auto row = front_row(stored);
-  if (!row) return tree_in_front_.isEmpty() ? Problems{} : Problems{changed_elsewhere()};
-  const DayTree& was = stored->record.trees[*row];
-  DayTree now = was;
-  change(now);
-  const auto history = [](const DayTree& tree) { return std::tie(tree.done_plan, tree.plan, tree.container, tree.used, tree.note); };
-  if (was.done && now.mix != was.mix) {
-    emit book_.told(tr("Tree %1 is done; take its tick back first.").arg(to_qt(was.tree.text)));
-    show_tree();
-    return {};
-  }
-  if (was.done && history(now) != history(was)) return correct_done(*stored, *row, now);
-  return save(tr("%1 of tree %2").arg(what, to_qt(was.tree.text)), [&](RepottingDay& d) {
-    if (const auto at = row_of_tree(d, tree_in_front_)) d.trees[*at] = now;
-  });
-}
-
-Problems DayPage::correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now) {
-  RepottingDay whole = stored.record;
-  whole.trees[row] = now;
-  if (Problems problems = check(whole); !problems.empty()) return problems;
-  compute();
-  const QString tree = to_qt(now.tree.text);
-  auto change = answer_ && answer_->ok() ? correct_tick(book_.workbook(), catalogue_, ground_, answer_->value(), stored, row, now, today()) : std::nullopt;
-  if (!change) {
-    emit book_.told(tr("Tree %1 can't be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.").arg(tree));
-    refresh();
-    return {};
-  }
-  if (book_.apply(std::move(*change))) emit book_.told(tr("Corrected: tree %1, with its history and the stock. Undo gives all back.").arg(tree));
-  return {};
-}
-
-void DayPage::write_cell(const QString& tree, int column, const QString& text) {
-  const auto stored = day();
-  const auto row = stored ? row_of_tree(stored->record, tree) : std::nullopt;
-  if (!row) return emit book_.told(QStringLiteral("%1; %2").arg(sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)));
-  bring_to_front(tree);
-  const DayTree& was = stored->record.trees[*row];
-  const auto tell = [this](const Problems& problems) {
-    if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
-  };
-  book_.end_typing();
-  switch (column) {
-    case DayColumn::plan: {
-      const std::string plan = trimmed_text(text);
-      if (was.done) {
-        const auto followed = was.plan ? tree_plan(book_.workbook(), catalogue_, *was.plan) : std::nullopt;
-        return tell(save_tree(tr("plan"), [&](DayTree& t) {
-          t.done_plan = plan;
-          if (const auto at = place_of_plan(plan); followed && at < followed->pots.size() && followed->pots[at]) t.container = followed->pots[at];
-        }));
-      }
-      const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
-      tell(save_tree(tr("plan"), [&](DayTree& t) {
-        const std::size_t at = place_of_plan(plan);
-        if (planned && at < planned->fills.size()) follow_plan(t, *planned, at);
-        t.plan_name = plan;
-      }));
-      break;
-    }
-    case DayColumn::used: {
-      const auto litres = typed_litres(kept_text(text, Kind::volume, units_));
-      if (!litres) return tell(litres.problems());
-      tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
-      break;
-    }
-    case DayColumn::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = trimmed_text(text); })); break;
-    case DayColumn::helper: tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); })); break;
-    case DayColumn::note: tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); })); break;
-    default: break;
-  }
-  book_.end_typing();
-}
-
-void DayPage::new_day() {
-  RepottingDay fresh;
-  fresh.day = today();
-  fresh.name = tr("repotting day").toStdString();
-  fresh.tub = mixed_l(25);
-  fresh.scoop = loose_l(0.5);
-  fresh.checklist = {{tr("Cut wire and mesh").toStdString(), true, false}, {tr("Label the old pots").toStdString(), false, false}};
-  const QString id = book_.add(fresh, tr("repotting day %1").arg(to_qt(fresh.day)));
-  if (id.isEmpty()) return;
-  show_day(id);
-  tabs_->setCurrentIndex(0);
-  if (auto* date = findChild<QLineEdit*>(QStringLiteral("day_date"))) {
-    date->setFocus();
-    date->selectAll();
-  }
-}
-
-void DayPage::remove_day() {
-  const auto stored = day();
-  if (!stored) return;
-  if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it."));
-  for (RecordForm* form : {day_form_, tree_form_}) form->drop_typing();
-  book_.remove(*stored, tr("repotting day %1 removed").arg(to_qt(stored->record.day)));
-}
-
-void DayPage::add_tree() {
-  const QString id = tree_choice_->currentData().toString();
-  if (id.isEmpty()) return emit book_.told(tr("There is no further tree to put on the day."));
-  if (!day()) new_day();
-  const auto tree = book_.workbook().find(Id<Tree>{id.toStdString()});
-  const auto stored = day();
-  if (!tree || !stored) return;
-  DayTree row = day_tree_of(book_.workbook(), catalogue_, *tree);
-  bring_to_front(id);
-  book_.end_typing();
-  save(tr("tree %1").arg(id), [&](RepottingDay& d) { d.trees.push_back(std::move(row)); });
-  book_.end_typing();
-}
-
-void DayPage::remove_tree() {
-  const auto stored = day();
-  const auto row = front_row(stored);
-  if (!row) return;
-  const DayTree& tree = stored->record.trees[*row];
-  if (tree.done) return emit book_.told(tr("Tree %1 is done; take its tick back first.").arg(to_qt(tree.tree.text)));
-  tree_form_->drop_typing();
-  save(tr("tree %1 taken off").arg(to_qt(tree.tree.text)), [&](RepottingDay& d) { std::erase_if(d.trees, [&](const DayTree& one) { return one.tree == tree.tree; }); });
-  book_.end_typing();
-}
-
-void DayPage::take_plan_again() {
-  const auto stored = day();
-  const auto row = front_row(stored);
-  if (!row) return;
-  const DayTree& tree = stored->record.trees[*row];
-  const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
-  if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
-  save_tree(tr("plan"), [&](DayTree& t) {
-    if (planned->mix) t.mix = planned->mix;
-    follow_plan(t, *planned, 0);
-  });
-  book_.end_typing();
-  tree_form_->refresh(true);
-}
-
-void DayPage::tick() {
-  const auto stored = day();
-  const auto row = front_row(stored);
-  if (!row) {
-    if (!tree_in_front_.isEmpty()) emit book_.told(sentence_text(changed_elsewhere(), units_));
-    return;
-  }
-  if (!stored->record.trees[*row].done) return tick_rows(*stored, {*row});
-  if (auto back = take_tick_back(book_.workbook(), catalogue_, *stored, *row, today())) book_.apply(std::move(*back));
-}
-
-void DayPage::enter_evening() {
-  const auto stored = day();
-  if (!stored) return;
-  std::vector<std::size_t> rows;
-  for (std::size_t row = 0; row < stored->record.trees.size(); ++row) {
-    if (!stored->record.trees[row].done && stored->record.trees[row].used) rows.push_back(row);
-  }
-  if (rows.empty()) return emit book_.told(tr("No open tree has its litres written under \u201cpoured in\u201d."));
-  tick_rows(*stored, rows);
-}
-
-void DayPage::tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows) {
-  compute();
-  for (const std::size_t row : rows) {
-    const auto added = std::ranges::find(ground_.rows, row);
-    if (added == ground_.rows.end()) emit book_.told(tr("Tree %1 can't be ticked off yet: see its note.").arg(to_qt(stored.record.trees[row].tree.text)));
-  }
-  if (!answer_ || !answer_->ok()) return;
-  auto change = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), stored, rows, today());
-  if (!change) return;
-  const QString label = to_qt(change->label);
-  if (!book_.apply(std::move(*change))) return;
-  if (ground_.below_zero.empty()) return emit book_.told(tr("Done: %1. Undo gives all back.").arg(label));
-  emit book_.told(tr("Done: %1. By the books %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id)));
-}
-
-void DayPage::return_left() {
-  const auto stored = day();
-  const int at = left_mix_->currentIndex();
-  if (!stored || at < 0 || !answer_ || !answer_->ok()) return;
-  const auto made = typed_litres(made_text_);
-  const auto left = typed_litres(left_text_);
-  if (!made || !*made || !left || !*left) return emit book_.told(tr("Write what was made and what is left first."));
-  if (**left > **made) return emit book_.told(tr("More can't be left over than was made."));
-  auto change = return_left_over(book_.workbook(), ground_, answer_->value(), *stored, {static_cast<std::size_t>(at), mixed_l(**made), mixed_l(**left)}, today());
-  if (!change) return;
-  const QString label = to_qt(change->label);
-  if (!book_.apply(std::move(*change))) return;
-  made_text_.clear();
-  left_text_.clear();
-  left_form_->refresh(true);
-  emit book_.told(tr("In stock: %1.").arg(label));
 }
 
 }  // namespace gritwright::desktop

@@ -113,6 +113,8 @@ class DayPage : public QWidget {
   Problems save_tree(const QString& what, const std::function<void(DayTree&)>& change);
   /// A tree that is done: its history, the stock and the log change with its row.
   Problems correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now);
+  /// `row` was done on `day_done`; `ground` and `answer` are of the day as it should have become.
+  [[nodiscard]] QString why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const;
   void write_cell(const QString& tree, int column, const QString& text);
   void tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows);
   [[nodiscard]] std::function<QString()> shown(std::function<QString(const RepottingDay&)> text) const;

@@ -215,12 +215,9 @@ void DayPage::show_lines() {
   for (std::size_t row = 0; stored && row < stored->record.trees.size(); ++row) {
     if (seen.contains(row)) continue;
     DayLine line = line_of(row);
-    for (const LeftOutTree& left : ground_.left_out) {
-      const QString title = to_qt(left.tree);
-      if (title != line.tree && !title.startsWith(line.tree + u' ')) continue;
-      line.tree = title;
-      line.fault = left.reason;
-      break;
+    if (const auto left = std::ranges::find(ground_.left_out, stored->record.trees[row].tree, &LeftOutTree::id); left != ground_.left_out.end()) {
+      line.tree = to_qt(left->tree);
+      line.fault = left->reason;
     }
     lines.push_back(std::move(line));
   }
