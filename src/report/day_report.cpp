@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <utility>
 
@@ -16,6 +17,10 @@ namespace gritwright {
 namespace {
 
 using Rows = std::vector<std::vector<std::string>>;
+
+/// In the order of bud_rank.
+constexpr std::array<std::string_view, 5> bud_words{GRITWRIGHT_TEXT("dormant"), GRITWRIGHT_TEXT("swelling"), GRITWRIGHT_TEXT("green tips"), GRITWRIGHT_TEXT("opening"),
+                                                    GRITWRIGHT_TEXT("in leaf")};
 
 constexpr double kg_per_pound = 0.45359237;
 
@@ -189,6 +194,13 @@ std::string lift_mass_text(const Lift& lift, UnitSystem units, const Translate& 
 std::string purchase_text(const GrainToBuy& purchase, UnitSystem units, const Translate& translate) {
   if (!purchase.bags) return loose_text(purchase.raw, units);
   return Words{translate, units}.counted(static_cast<std::size_t>(*purchase.bags), GRITWRIGHT_TEXT("1 bag"), GRITWRIGHT_TEXT("{count} bags"));
+}
+
+std::span<const std::string_view> bud_states() { return bud_words; }
+
+std::string bud_text(const std::string& bud, const Translate& translate) {
+  const auto rank = bud_rank(bud);
+  return rank ? Words{translate, UnitSystem::metric}(bud_words.at(static_cast<std::size_t>(*rank))) : bud;
 }
 
 std::string day_text(const PlannedDay& day, const DayAnswer& answer, UnitSystem units) {

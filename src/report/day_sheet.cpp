@@ -95,7 +95,7 @@ PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Wor
     const TreeOfDay& tree = answer.trees[answer.order[place]];
     const PlannedTree& planned = day.trees[tree.tree];
     table.rows.push_back({fmt::format("{}", place + 1), planned.name + (planned.species.empty() ? "" : ", " + planned.species),
-                          mix_with_version(day, planned.mix, words), planned.pot, tree.whole_pot ? "-" : planned.plan, planned.bud, planned.helper,
+                          mix_with_version(day, planned.mix, words), planned.pot, tree.whole_pot ? "-" : planned.plan, bud_text(planned.bud, words.translate), planned.helper,
                           litres(tree.poured, words.units), scoops_text(tree.scoops), printed_layers(tree, words), planned.note});
   }
   table.written_by_hand = static_cast<int>(table.heading.size()) - 1;

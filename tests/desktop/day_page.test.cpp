@@ -1,5 +1,6 @@
 #include "pages/day_page.hpp"
 
+#include <QAbstractItemView>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -7,10 +8,12 @@
 #include <QSettings>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTranslator>
 #include <algorithm>
 #include <cmath>
 
 #include "gritwright/models/mix_state.hpp"
+#include "models/bud_words.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "day_on_screen.hpp"
@@ -381,6 +384,85 @@ TEST_CASE("Grain that the books say is below nothing is told, and counts as none
   CHECK(open.summary().find(bag.id) != std::string::npos);
   const DayAnswer& answer = open.page().answer()->value();
   CHECK(std::ranges::none_of(answer.taken, [&](const GrainTaken& taken) { return taken.component == bag.id && in_l(taken.raw) > 0; }));
+}
+
+namespace {
+
+/// A language of two words.
+class TwoWords : public QTranslator {
+ public:
+  TwoWords() { qApp->installTranslator(this); }
+  ~TwoWords() override { qApp->removeTranslator(this); }
+  TwoWords(const TwoWords&) = delete;
+  TwoWords& operator=(const TwoWords&) = delete;
+  [[nodiscard]] bool isEmpty() const override { return false; }
+  QString translate(const char* context, const char* text, const char*, int) const override {
+    if (QLatin1String(context) != QLatin1String("report")) return {};
+    if (QLatin1String(text) == QLatin1String("swelling")) return QStringLiteral("schwellend");
+    return QLatin1String(text) == QLatin1String("green tips") ? QStringLiteral("gr\u00fcne Spitzen") : QString();
+  }
+};
+
+/// The editor of a cell, open.
+QWidget* edit_cell(QTableView& table, int row, int column) {
+  table.setCurrentIndex(table.model()->index(row, column));
+  table.edit(table.currentIndex());
+  auto* editor = table.viewport()->findChild<QWidget*>(QStringLiteral("day_buds"));
+  REQUIRE(editor != nullptr);
+  return editor;
+}
+
+}  // namespace
+
+TEST_CASE("Buds are kept by what they mean, whichever language they were typed in, and order the work in every other", "[day_page]") {
+  DayOnScreen open;
+  for (const char* name : {"second pine", "third pine", "fourth pine"}) open.put(open.add_tree(name));
+  const auto buds_in_order = [&] {
+    QStringList buds;
+    for (const DayLine& line : open.lines().lines()) buds << line.buds;
+    return buds;
+  };
+  {
+    const TwoWords german;
+    // The line moves with its buds, so that each time the first without any is written to.
+    for (const char* words : {"Schwellend", "gr\u00fcne spitzen", "fast so weit"}) open.write(static_cast<int>(buds_in_order().indexOf(QString())), DayTreesModel::buds, QString::fromUtf8(words));
+    CHECK(buds_in_order() == QStringList{QStringLiteral("gr\u00fcne Spitzen"), QStringLiteral("schwellend"), QStringLiteral("fast so weit"), QString()});
+    CHECK(bud_choices().contains(QStringLiteral("schwellend")));
+  }
+  QStringList kept;
+  for (const DayTree& tree : open.day().trees) kept << QString::fromStdString(tree.bud);
+  CHECK(kept.contains(QStringLiteral("swelling")));
+  CHECK(kept.contains(QStringLiteral("green tips")));
+  CHECK(kept.contains(QStringLiteral("fast so weit")));
+  open.write(3, DayTreesModel::buds, QStringLiteral("Opening"));
+  CHECK(buds_in_order() == QStringList{QStringLiteral("opening"), QStringLiteral("green tips"), QStringLiteral("swelling"), QStringLiteral("fast so weit")});
+}
+
+TEST_CASE("Buds are chosen in their cell, typed by their first letters, or written in one's own words", "[day_page]") {
+  DayOnScreen open;
+  auto& table = *open.find<QTableView>("day_table");
+  auto* box = qobject_cast<QComboBox*>(edit_cell(table, 0, DayTreesModel::buds));
+  REQUIRE(box != nullptr);
+  CHECK(box->count() == 5);
+  CHECK_FALSE(box->accessibleName().isEmpty());
+  SECTION("chosen") {
+    box->setCurrentIndex(2);
+    emit box->activated(2);
+    QApplication::processEvents();
+    CHECK(open.day().trees.front().bud == "green tips");
+  }
+  SECTION("first letters") {
+    QTest::keyClicks(box, QStringLiteral("sw"));
+    QTest::keyClick(box, Qt::Key_Return);
+    QApplication::processEvents();
+    CHECK(open.day().trees.front().bud == "swelling");
+  }
+  SECTION("own words") {
+    QTest::keyClicks(box, QStringLiteral("fat"));
+    QTest::keyClick(box, Qt::Key_Return);
+    QApplication::processEvents();
+    CHECK(open.day().trees.front().bud == "fat");
+  }
 }
 
 TEST_CASE("What a full pot weighs quotes the pot tests that its mix's water rests on, on screen and on the sheet", "[day_page]") {

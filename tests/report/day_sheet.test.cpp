@@ -192,6 +192,17 @@ TEST_CASE("A sheet in US units has no litres", "[day_sheet]") {
   CHECK(text.find(" mL") == std::string::npos);
 }
 
+TEST_CASE("Buds stand on the sheet in the reader's words, others as they were typed", "[day_sheet]") {
+  const Translate upper = [](std::string_view text) { return text == "swelling" ? std::string("schwellend") : std::string(text); };
+  PlannedDay day = invented_day();
+  day.trees[1].bud = "fat";
+  const std::string text = all_text(day_sheet(day, answered(day), UnitSystem::metric, upper));
+  CHECK(text.find("schwellend") != std::string::npos);
+  CHECK(text.find("fat") != std::string::npos);
+  // In the order in which the work goes by them.
+  for (std::size_t i = 0; i < bud_states().size(); ++i) CHECK(bud_rank(std::string(bud_states()[i])) == static_cast<int>(i));
+}
+
 TEST_CASE("Lifts quote the pot tests that the water rests on", "[day_sheet]") {
   const PlannedDay day = invented_day();
   DayAnswer answer = answered(day);

@@ -1,5 +1,7 @@
 #pragma once
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "gritwright/models/day_litres.hpp"
@@ -16,6 +18,11 @@ namespace gritwright {
 [[nodiscard]] std::string lift_name(const Lift& lift, const Translate& translate = {});
 /// "2 bags", or the raw litres where no bag size is known.
 [[nodiscard]] std::string purchase_text(const GrainToBuy& purchase, UnitSystem units, const Translate& translate = {});
+
+/// How far buds are, from the least on, as files spell it; each is a GRITWRIGHT_TEXT.
+[[nodiscard]] std::span<const std::string_view> bud_states();
+/// Buds in the reader's words where they are one of these states; else as they were typed.
+[[nodiscard]] std::string bud_text(const std::string& bud, const Translate& translate = {});
 
 /// The day as tables and lines for people: trees in working order, mixes, batches, grain, what to screen, buy and lift.
 [[nodiscard]] std::string day_text(const PlannedDay& day, const DayAnswer& answer, UnitSystem units);

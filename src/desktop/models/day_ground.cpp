@@ -6,6 +6,7 @@
 #include <set>
 
 #include "bench_evaluation.hpp"
+#include "bud_words.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_state.hpp"
@@ -108,7 +109,7 @@ class DayReader {
     planned.top_dressing = on_record(row.top_dressing) ? row.top_dressing : with_blanks(row.top_dressing);
     if (row.sphagnum) planned.layers.push_back({"sphagnum", *row.sphagnum, typical_density("sphagnum")});
     planned.kept_root_mass = row.kept_root_mass;
-    planned.bud = row.bud;
+    planned.bud = bud_code(to_qt(row.bud));
     planned.helper = row.helper;
     planned.note = row.note;
     planned.day = day;

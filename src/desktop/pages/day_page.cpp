@@ -21,6 +21,7 @@
 
 #include "day_typing.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "models/bud_words.hpp"
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
@@ -65,13 +66,28 @@ Result<std::optional<double>> typed_share(const QString& text) {
   return std::optional(*share);
 }
 
-/// What is being typed into a cell is not written over when the table is shown anew.
-class TypingDelegate : public QStyledItemDelegate {
+/// Buds are chosen or typed. What is being typed into a cell is not written over when the table is shown anew.
+class CellDelegate : public QStyledItemDelegate {
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    if (index.column() != DayColumn::buds) return QStyledItemDelegate::createEditor(parent, option, index);
+    auto* box = new QComboBox(parent);
+    box->setObjectName(QStringLiteral("day_buds"));
+    box->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
+    box->setEditable(true);
+    box->setFrame(false);
+    box->addItems(bud_choices());
+    // What was chosen is written without another key. Enter on what was typed has written it by then.
+    connect(box, &QComboBox::activated, box, [box] { box->parentWidget()->setFocus(); }, Qt::QueuedConnection);
+    return box;
+  }
   void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-    const auto* field = qobject_cast<QLineEdit*>(editor);
-    if (field == nullptr || !field->isModified()) QStyledItemDelegate::setEditorData(editor, index);
+    const auto* box = qobject_cast<QComboBox*>(editor);
+    const auto* field = box != nullptr ? box->lineEdit() : qobject_cast<QLineEdit*>(editor);
+    if (field != nullptr && field->isModified()) return;
+    QStyledItemDelegate::setEditorData(editor, index);
+    if (box != nullptr) box->lineEdit()->selectAll();
   }
 };
 
@@ -110,7 +126,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
   table_->setModel(lines_);
   show_as_record_list(*table_);
-  table_->setItemDelegate(new TypingDelegate(table_));
+  table_->setItemDelegate(new CellDelegate(table_));
   table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
   table_->setSelectionBehavior(QAbstractItemView::SelectItems);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);

@@ -8,6 +8,7 @@
 
 #include "day_page.hpp"
 #include "day_typing.hpp"
+#include "models/bud_words.hpp"
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
 #include "widgets/gone_notice.hpp"
@@ -185,7 +186,7 @@ void DayPage::write_cell(const QString& tree, int column, const QString& text) {
       tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
       break;
     }
-    case DayTreesModel::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = trimmed_text(text); })); break;
+    case DayTreesModel::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = bud_code(text); })); break;
     case DayTreesModel::helper: tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); })); break;
     case DayTreesModel::note: tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); })); break;
     default: break;

@@ -19,6 +19,7 @@
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/root_plan_sheet.hpp"
+#include "models/bud_words.hpp"
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/figures.hpp"
@@ -188,7 +189,7 @@ void DayPage::show_lines() {
     line.tree = line.id;
     line.plan = to_qt(tree.done ? tree.done_plan : tree.plan_name);
     line.used = tree.used ? to_local(volume_text(in_l(*tree.used), units_)) : QString();
-    line.buds = to_qt(tree.bud);
+    line.buds = bud_shown(tree.bud);
     line.helper = to_qt(tree.helper);
     line.note = to_qt(tree.note);
     return line;
