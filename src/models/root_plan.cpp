@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <utility>
+#include <vector>
 
 #include "root_cautions.hpp"
 #include "root_earlier.hpp"
@@ -288,14 +290,17 @@ const PlannedCut* largest_cut(const WorkedPlan& plan, const std::vector<StoppedC
   return largest;
 }
 
-void add_fallbacks(RootPlanAnswer& answer, const Planner& planner, const RootMassPlan& plan) {
+/// B and C, in the order in which cuts prove impossible.
+std::vector<WorkedPlan> fallbacks_of(const WorkedPlan& first, const Planner& planner, const RootMassPlan& plan) {
+  std::vector<WorkedPlan> fallbacks;
   std::vector<Stop> impossible;
   for (const char* name : {"B", "C"}) {
-    const PlannedCut* cut = largest_cut(answer.plans.back(), plan.stopped);
-    if (cut == nullptr) return;
+    const PlannedCut* cut = largest_cut(fallbacks.empty() ? first : fallbacks.back(), plan.stopped);
+    if (cut == nullptr) break;
     impossible.push_back({cut->face, cut->direction, 0});
-    answer.plans.push_back(planner.work(name, impossible));
+    fallbacks.push_back(planner.work(name, impossible));
   }
+  return fallbacks;
 }
 
 StopRow row_of(double stops_at_cm, const WorkedPlan& plan) {
@@ -310,27 +315,39 @@ StopRow row_of(double stops_at_cm, const WorkedPlan& plan) {
   return row;
 }
 
-/// Plan B, where the cut that proves impossible in it is the upper one.
-const WorkedPlan* plan_without_upper_cut(const RootPlanAnswer& answer, const std::vector<StoppedCut>& stopped) {
-  if (answer.plans.size() < 2) return nullptr;
-  return largest_cut(answer.plans.front(), stopped)->direction == Direction::up ? &answer.plans[1] : nullptr;
+/// Where the stop table takes a row from.
+enum class RowSource { plan_a, plan_b, own };
+
+RowSource source_of(double stops_at_cm, const PlannedCut& upper, const PlannedCut& largest) {
+  // Whoever gets farther than the plan asks stops where it ends.
+  if (stops_at_cm >= in_cm(upper.depth) - 1e-9) return RowSource::plan_a;
+  // Plan B is the one whose upper cut proves impossible, if that is the largest.
+  return stops_at_cm == 0 && largest.direction == Direction::up ? RowSource::plan_b : RowSource::own;
 }
 
-void add_stop_table(RootPlanAnswer& answer, const Planner& planner, const std::vector<StoppedCut>& stopped) {
+/// Plans B and C and the stop table: each row, and the two plans one after the other, is a slice of its own.
+void add_what_else(RootPlanAnswer& answer, const Planner& planner, const RootMassPlan& plan, const SliceRunner& runner) {
+  const WorkedPlan& first = answer.plans.front();
+  const PlannedCut* largest = largest_cut(first, plan.stopped);
+  if (largest == nullptr) return;
   // The table is for the time before the cut; where it came to an end is known now.
-  if (std::ranges::find(stopped, Direction::up, &StoppedCut::direction) != stopped.end()) return;
-  const WorkedPlan& plan = answer.plans.front();
-  const auto upper = std::ranges::find(plan.cuts, Direction::up, &PlannedCut::direction);
-  if (upper == plan.cuts.end()) return;
-  for (const double stops_at : stops_listed_cm) {
-    // Whoever gets farther than the plan asks stops where it ends.
-    if (stops_at >= in_cm(upper->depth) - 1e-9)
-      answer.stop_table.push_back(row_of(stops_at, plan));
-    else if (const WorkedPlan* known = stops_at == 0 ? plan_without_upper_cut(answer, stopped) : nullptr)
-      answer.stop_table.push_back(row_of(stops_at, *known));
-    else
-      answer.stop_table.push_back(row_of(stops_at, planner.work("", {{planner.face_of(Direction::up), Direction::up, stops_at}})));
-  }
+  const bool stopped = std::ranges::find(plan.stopped, Direction::up, &StoppedCut::direction) != plan.stopped.end();
+  const auto upper = std::ranges::find(first.cuts, Direction::up, &PlannedCut::direction);
+  std::vector<RowSource> sources;
+  if (!stopped && upper != first.cuts.end())
+    for (const double stops_at : stops_listed_cm) sources.push_back(source_of(stops_at, *upper, *largest));
+  std::vector<WorkedPlan> own(sources.size());
+  std::vector<WorkedPlan> fallbacks;
+  runner(1 + sources.size(), [&](std::size_t slice) {
+    if (slice == 0) {
+      fallbacks = fallbacks_of(first, planner, plan);
+    } else if (sources[slice - 1] == RowSource::own) {
+      own[slice - 1] = planner.work("", {{planner.face_of(Direction::up), Direction::up, stops_listed_cm[slice - 1]}});
+    }
+  });
+  for (std::size_t i = 0; i < sources.size(); ++i)
+    answer.stop_table.push_back(row_of(stops_listed_cm[i], sources[i] == RowSource::plan_a ? first : sources[i] == RowSource::plan_b ? fallbacks.front() : own[i]));
+  for (WorkedPlan& fallback : fallbacks) answer.plans.push_back(std::move(fallback));
 }
 
 std::vector<Limitation> limitations_at(const PlanGround& ground, const AllowedSpace& space, const PoseNumbers& pose) {
@@ -382,7 +399,9 @@ Container grown(const Container& pot, double length, double width, double depth)
 
 }  // namespace
 
-Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) {
+Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) { return work_out(plan, detail, run_in_order); }
+
+Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail, const SliceRunner& runner) {
   if (Problems problems = check(plan); !problems.empty()) return problems;
   const Planner planner(plan, detail);
   if (const Notes notes = no_room(planner.space()); !notes.empty())
@@ -393,10 +412,7 @@ Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail) {
   answer.limitations = limitations_at(planner.ground(), planner.space(), pose);
   answer.corners_share = corners_share(planner.ground(), planner.space(), pose, answer.limitations);
   answer.plans.push_back(planner.work("A", {}));
-  if (detail == PlanDetail::full) {
-    add_fallbacks(answer, planner, plan);
-    add_stop_table(answer, planner, plan.stopped);
-  }
+  if (detail == PlanDetail::full) add_what_else(answer, planner, plan, runner);
   answer.notes = notes_for(plan, planner.space());
   return answer;
 }

@@ -3,7 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <functional>
 #include <numbers>
+#include <thread>
+#include <vector>
 
 #include "gritwright/models/pot_geometry.hpp"
 #include "gritwright/models/pot_outline.hpp"
@@ -299,6 +302,45 @@ TEST_CASE("The kept share is that of a plain look at each of Hammersley's points
     CHECK_THAT((1 - worked.removed_share) * inside, WithinAbs(kept, 2.5));
   }
   CHECK(looked_at > 5);
+}
+
+TEST_CASE("In slices of any order and on several threads the plans and the stop table are the same", "[root_plan][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  const SliceRunner backwards = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
+    for (std::size_t i = count; i-- > 0;) slice(i);
+  };
+  const SliceRunner beside = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
+    std::vector<std::jthread> threads;
+    for (std::size_t i = 0; i < count; ++i) threads.emplace_back([&slice, i] { slice(i); });
+  };
+  std::size_t rows = 0;
+  for (int i = 0; i < 6; ++i) {
+    RootMassPlan plan = random_plan(random);
+    plan.permission[static_cast<std::size_t>(Face::top)].reset();
+    plan.pose.trunk_base = plan.pot.depth + depth_cm(1);
+    const auto one = work_out(plan);
+    if (!one) continue;
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    for (const SliceRunner& runner : {backwards, beside}) {
+      const auto sliced = work_out(plan, PlanDetail::full, runner);
+      REQUIRE(sliced.ok());
+      REQUIRE(sliced->plans.size() == one->plans.size());
+      for (std::size_t k = 0; k < one->plans.size(); ++k) {
+        CHECK(sliced->plans[k].name == one->plans[k].name);
+        CHECK(sliced->plans[k].rungs == one->plans[k].rungs);
+        CHECK(sliced->plans[k].untouched_share == one->plans[k].untouched_share);
+        CHECK(sliced->plans[k].fill == one->plans[k].fill);
+      }
+      REQUIRE(sliced->stop_table.size() == one->stop_table.size());
+      for (std::size_t k = 0; k < one->stop_table.size(); ++k) {
+        CHECK(sliced->stop_table[k].below == one->stop_table[k].below);
+        CHECK(sliced->stop_table[k].untouched_share == one->stop_table[k].untouched_share);
+        CHECK(sliced->stop_table[k].fill == one->stop_table[k].fill);
+      }
+      rows += one->stop_table.size();
+    }
+  }
+  CHECK(rows > 0);
 }
 
 TEST_CASE("The coarse answer while dragging is the fine one but for the point set", "[root_plan][law]") {

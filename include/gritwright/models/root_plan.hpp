@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "gritwright/domain/root_mass_plan.hpp"
+#include "gritwright/models/slice_runner.hpp"
 #include "gritwright/result.hpp"
 
 namespace gritwright {
@@ -106,6 +107,8 @@ enum class PlanDetail { full, live };
 /// Plans A, B, C and the stop table. Fails with the problems of check(plan) and where the layers and clearances leave no room.
 /// Source: docs/science/root-mass-plan.md.
 [[nodiscard]] Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail = PlanDetail::full);
+/// The same to the last bit on several threads: what follows plan A is worked out in slices.
+[[nodiscard]] Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail, const SliceRunner& runner);
 
 /// The smallest growth of the pot with which plan A fits: of one length alone where that is enough, else of all alike.
 struct PotGrowth {
