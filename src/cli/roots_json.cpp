@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "gritwright/formats/written_angle.hpp"
 #include "gritwright/models/root_mix.hpp"
 
 namespace gritwright::cli {
@@ -31,9 +32,9 @@ Json plan_json(const RootMassPlan& plan, const WorkedPlan& worked) {
   json["rungs"] = Json::array();
   for (const Rung rung : worked.rungs) json["rungs"].push_back(rung_name(rung));
   json["offset_cm"] = {in_cm(worked.right), in_cm(worked.back)};
-  json["turn_deg"] = in_deg(worked.turn);
-  json["tip_deg"] = in_deg(worked.tip);
-  json["tip_toward_deg"] = in_deg(worked.tip_toward);
+  json["turn_deg"] = written_deg(worked.turn);
+  json["tip_deg"] = written_deg(worked.tip);
+  json["tip_toward_deg"] = written_deg(worked.tip_toward);
   json["cuts"] = Json::array();
   for (const PlannedCut& cut : worked.cuts)
     json["cuts"].push_back({{"face", face_name(cut.face)}, {"direction", direction_name(cut.direction)}, {"cm", in_cm(cut.depth)}});

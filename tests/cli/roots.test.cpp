@@ -111,3 +111,9 @@ TEST_CASE("roots refuses what no plan can be, each fault at its place", "[cli][r
   groupless.erase(groupless.find("\"group\""), std::string("\"group\":\"deciduous-developing\",").size());
   refused(groupless, "group");
 }
+
+TEST_CASE("roots gives back the angles that were typed", "[cli][roots]") {
+  const Answer answer = run({"roots", "-", "--json"}, plan_of(fitting, R"(,"pose":{"turn_deg":33.3,"tip_deg":0.7,"tip_toward_deg":60},"tip_least_deg":0.7)"));
+  CHECK(answer.out.find("\"tip_toward_deg\": 60.0") != std::string::npos);
+  CHECK(answer.out.find("\"turn_deg\": 33.3,") != std::string::npos);
+}
