@@ -52,6 +52,24 @@ void ConvexBody::add_face(const std::vector<Corner>& corners) {
   ends_.push_back(loops_.size());
 }
 
+double ConvexBody::volume_cm3() const {
+  if (corners_.empty()) return 0;
+  Point3 middle;
+  for (const Point3& p : corners_) middle = middle + p;
+  middle = 1.0 / static_cast<double>(corners_.size()) * middle;
+  // Pyramids from the middle, whichever way round their base is told.
+  double sixfold = 0;
+  std::size_t begin = 0;
+  for (const std::size_t end : ends_) {
+    for (std::size_t i = begin + 1; i + 1 < end; ++i) {
+      const Point3 first = corners_[loops_[begin]] - middle;
+      sixfold += std::abs(dot(first, cross(corners_[loops_[i]] - middle, corners_[loops_[i + 1]] - middle)));
+    }
+    begin = end;
+  }
+  return sixfold / 6;
+}
+
 bool ConvexBody::all_within(const HalfSpace& half) const {
   return std::ranges::all_of(corners_, [&](const Point3& p) { return half.beyond(p) <= 1e-12; });
 }

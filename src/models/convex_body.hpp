@@ -48,6 +48,8 @@ class ConvexBody {
   /// Largest dot(direction, p). Precondition: not empty.
   [[nodiscard]] double farthest(Point3 direction) const;
 
+  [[nodiscard]] double volume_cm3() const;
+
   /// Calls `take(p)` for every corner of the part between two heights, without making that part; for those where an edge passes a height
   /// once for each of its faces.
   template <class Take>

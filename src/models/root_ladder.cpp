@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <utility>
+#include <variant>
 
 namespace gritwright {
 
@@ -199,7 +200,7 @@ class Ladder {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, settled);
     const PointShares shares = points.shares(cut);
-    if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
+    if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most + 1e-9) return false;
     return !ground_.untouched_least ||
            points.leaves_untouched(*ground_.untouched_least - 1e-9, cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base);
   }
@@ -209,7 +210,7 @@ class Ladder {
     if (ground_.plan.bare_root) return true;
     const Cutting cut = cutting(ground_, space_, result.at);
     PointShares shares = ground_.fine().shares(cut);
-    if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most + 1e-9) return false;
+    if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most + 1e-9) return false;
     CountedUntouched untouched = ground_.fine().untouched(cut, shares, ground_.working_cm, ground_.plan.combed, ground_.trunk_base, true);
     result.counted = CountedPoints{std::move(shares), std::move(untouched)};
     return !ground_.untouched_least || result.counted->untouched.share >= *ground_.untouched_least - 1e-9;
@@ -578,6 +579,27 @@ OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space
 
 Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops) {
   return Ladder(ground, space, stops).climb();
+}
+
+double kept_share(const PlanGround& ground, const Cutting& cut, const PointShares& counted) {
+  const auto* block = std::get_if<BlockBox>(&ground.plan.block);
+  if (block == nullptr || block->form != BlockForm::box) return counted.kept;
+  ConvexBody body = cut.placement.to_pot(ground.facets);
+  for (const HalfSpace& plane : cut.planes) body = std::move(body).within(plane);
+  if (cut.space != nullptr) {
+    const AllowedSpace& space = *cut.space;
+    if (!space.outlines().straight_walls() || space.outlines().turned_in() || space.outlines().at(space.lowest_cm()).inset_cm != 0) return counted.kept;
+    body = std::move(body).within({{0, 0, 1}, space.highest_cm() + cut.rise_cm}).within({{0, 0, -1}, -space.lowest_cm()});
+    for (const Direction direction : directions)
+      if (sideways(direction))
+        for (const HalfSpace& plane : space.wall_planes(direction, 0)) body = std::move(body).within(plane);
+    constexpr double hair_share = 1e-9;
+    const bool no_corner_shaved = std::ranges::all_of(body.corners(), [&](const Point3& p) {
+      return space.holds_sideways({(1 - hair_share) * p.x, (1 - hair_share) * p.y, p.z}, 0);
+    });
+    if (!no_corner_shaved) return counted.kept;
+  }
+  return body.volume_cm3() / ground.block.volume_cm3();
 }
 
 CountedPoints count(const PlanGround& ground, const Cutting& cut) {

@@ -105,6 +105,9 @@ struct OutsideShares {
 /// Up to the shoulder; the other pots and staging are the caller's.
 [[nodiscard]] Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops);
 
+/// Share of the block that is kept: exact where a box is cut by nothing but planes, else as counted.
+[[nodiscard]] double kept_share(const PlanGround& ground, const Cutting& cut, const PointShares& counted);
+
 [[nodiscard]] CountedPoints count(const PlanGround& ground, const Cutting& cut);
 
 [[nodiscard]] Cutting cutting(const PlanGround& ground, const AllowedSpace& space, const Settled& settled);

@@ -112,10 +112,11 @@ class Planner {
     return worked;
   }
 
-  void take(WorkedPlan& worked, const CountedPoints& counted) const {
-    worked.removed_share = 1 - counted.shares.kept;
-    worked.kept = volume_of(ground_, counted.shares.kept);
-    worked.kept_under_soil = volume_of(ground_, counted.shares.kept_under_soil);
+  void take(WorkedPlan& worked, const Cutting& cut, const CountedPoints& counted) const {
+    const double kept = kept_share(ground_, cut, counted.shares);
+    worked.removed_share = 1 - kept;
+    worked.kept = volume_of(ground_, kept);
+    worked.kept_under_soil = counted.shares.kept > 0 ? worked.kept * (counted.shares.kept_under_soil / counted.shares.kept) : PotVolume{};
     if (plan_.bare_root) return;
     worked.untouched_share = counted.untouched.share;
     // A row of the stop table draws nothing.
@@ -170,9 +171,9 @@ class Planner {
   void slice(WorkedPlan& worked, const Cutting& cut, const PointShares& counted, double top_cm) const {
     const std::vector<double> shares = ground_.fine().kept_by_height(cut, counted, top_cm, slices_listed);
     const double thickness_cm = top_cm / slices_listed;
+    const double volume_cm3 = counted.kept > 0 ? in_ml(worked.kept) / counted.kept : 0;
     for (int i = 0; i < slices_listed; ++i)
-      worked.kept_by_height.push_back({depth_cm((i + 0.5) * thickness_cm),
-                                       area_cm2(ground_.block.volume_cm3() * shares[static_cast<std::size_t>(i)] / thickness_cm)});
+      worked.kept_by_height.push_back({depth_cm((i + 0.5) * thickness_cm), area_cm2(volume_cm3 * shares[static_cast<std::size_t>(i)] / thickness_cm)});
   }
 
   [[nodiscard]] WorkedPlan finished(const std::string& name, const Climb& climb, const AllowedSpace& space, const FreePot* pot) const {
@@ -181,7 +182,7 @@ class Planner {
     std::optional<CountedPoints> only_now;
     if (!climb.counted) only_now = count(ground_, cut);
     const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
-    take(worked, counted);
+    take(worked, cut, counted);
     if (climb.at.rise_cm > 0) {
       double over = 0;
       for (const Point3& p : climb.at.remaining.corners())
@@ -219,7 +220,7 @@ class Planner {
       if (plan_.bare_root) return true;
       const Cutting cut = cut_by(part);
       const PointShares shares = ground_.coarse.shares(cut);
-      if (ground_.removed_most && 1 - shares.kept > *ground_.removed_most) return false;
+      if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most) return false;
       return !ground_.untouched_least ||
              ground_.coarse.leaves_untouched(*ground_.untouched_least, cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base);
     };
@@ -236,8 +237,9 @@ class Planner {
     for (PlannedCut& cut : worked.cuts) cut.depth = cut.depth * part;
     if (part == 0) worked.cuts.clear();
     worked.cut_planes.clear();
-    for (const HalfSpace& plane : cut_by(part).planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
-    take(worked, count(ground_, cut_by(part)));
+    const Cutting this_year = cut_by(part);
+    for (const HalfSpace& plane : this_year.planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
+    take(worked, this_year, count(ground_, this_year));
     worked.kept_under_soil = worked.kept;
     // What comes off is what its old pot lacks afterwards.
     worked.fill = volume_of(ground_, worked.removed_share);
