@@ -12,6 +12,7 @@ namespace {
 
 constexpr double hair_cm = 1e-7;
 constexpr double nowhere_cm = -1e6;
+constexpr double farthest_step_cm = 5;
 
 std::size_t at(Direction direction) { return static_cast<std::size_t>(direction); }
 std::size_t at(Face face) { return static_cast<std::size_t>(face); }
@@ -110,6 +111,42 @@ ShavedPoint shaved(const AllowedSpace& space, const Permission& permission, cons
   return answer;
 }
 
+/// Does a cut along the direction have to shave something off what must stay, once the root mass is moved back from it by so much? Told by
+/// the corners of that part, so that nothing is too thin to be seen.
+bool shaves_what_stays(const AllowedSpace& space, const ConvexBody& core, Direction direction, double back_cm) {
+  constexpr double hair_share = 1e-5;
+  const Point3 out = along(direction);
+  ConvexBody part = core;
+  for (Point3& p : part.corners()) p = p - back_cm * out;
+  const auto sticks_out = [&](const Point3& p) {
+    return !space.holds_sideways({(1 - hair_share) * p.x, (1 - hair_share) * p.y, std::max(p.z, space.lowest_cm())}, 0);
+  };
+  if (std::ranges::none_of(part.corners(), sticks_out)) return false;
+  // Only where no other direction is exceeded more.
+  const double low = space.lowest_cm();
+  const double high = space.highest_cm();
+  for (const Direction other : directions) {
+    if (!sideways(other) || other == direction) continue;
+    const auto farther = [&](double height) { return space.reach_cm(direction, height) - space.reach_cm(other, height); };
+    const double slope = (farther(high) - farther(low)) / (high - low);
+    part = std::move(part).within({along(other) - out + Point3{0, 0, slope}, slope * low - farther(low)});
+  }
+  return std::ranges::any_of(part.corners(), sticks_out);
+}
+
+double room_for_what_stays(const AllowedSpace& space, const ConvexBody& core, Direction direction) {
+  if (core.empty() || !shaves_what_stays(space, core, direction, 0)) return 0;
+  constexpr int halvings = 14;
+  double near = 0;
+  double far = farthest_step_cm;
+  if (shaves_what_stays(space, core, direction, far)) return far;
+  for (int i = 0; i < halvings; ++i) {
+    const double middle = (near + far) / 2;
+    (shaves_what_stays(space, core, direction, middle) ? near : far) = middle;
+  }
+  return far;
+}
+
 bool cut_away(const std::vector<HalfSpace>& planes, const Point3& p) {
   return std::ranges::any_of(planes, [&](const HalfSpace& plane) { return plane.beyond(p) > -hair_cm; });
 }
@@ -127,7 +164,7 @@ std::array<double, 6> corner_needs(const AllowedSpace& space, const Permission& 
       need = std::max(need, space.excess_cm(shave.direction, p));
       return;
     }
-    double far = std::min(shave.over_next_cm, 5.0);
+    double far = std::min(shave.over_next_cm, farthest_step_cm);
     if (far <= need) return;
     const Point3 back = along(opposite(shave.direction));
     const auto comes_in = [&](double cm) { return space.holds_sideways(p + cm * back, 0); };
@@ -143,6 +180,13 @@ std::array<double, 6> corner_needs(const AllowedSpace& space, const Permission& 
     }
     need = std::max(need, far);
   });
+  for (const Direction direction : directions) {
+    if (!sideways(direction) || permission.unlimited(direction)) continue;
+    // What stands in a shoulder may pass several extremes; the points tell of that.
+    const ConvexBody core = permission.core(settled.remaining, direction).within({{0, 0, 1}, space.highest_cm()});
+    double& need = needs[at(direction)];
+    need = std::max(need, room_for_what_stays(space, core, direction));
+  }
   return needs;
 }
 

@@ -420,45 +420,46 @@ Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail, con
 }
 
 std::optional<PotGrowth> smallest_fitting_growth(const RootMassPlan& plan) {
-  const PlanGround ground(plan, coarse_points, coarse_points, live_facets);
-  const auto fits = [&](double length, double width, double depth) {
-    const AllowedSpace space(grown(plan.pot, length, width, depth), plan.side_clearance, plan.below_clearance);
+  using Way = std::array<double, 3>;
+  const auto fits = [&](const PlanGround& ground, const Way& way, int mm) {
+    const double cm = mm / 10.0;
+    const AllowedSpace space(grown(plan.pot, way[0] * cm, way[1] * cm, way[2] * cm), plan.side_clearance, plan.below_clearance);
     return space.lowest_cm() < space.highest_cm() && climb(ground, space, {}).fits;
   };
+  const PlanGround ground(plan, coarse_points, coarse_points, live_facets);
   // A table of areas has no lengths to grow.
-  if (plan.pot.shape == Shape::profile || fits(0, 0, 0)) return std::nullopt;
+  if (plan.pot.shape == Shape::profile || fits(ground, {1, 1, 1}, 0)) return std::nullopt;
   const bool one_width = plan.pot.shape == Shape::round || plan.pot.shape == Shape::drum || plan.pot.shape == Shape::hexagonal ||
                          plan.pot.shape == Shape::octagonal;
-  std::vector<std::array<double, 3>> ways{{0, 0, 1}};
+  std::vector<Way> ways{{0, 0, 1}};
   if (one_width) {
     ways.push_back({1, 1, 0});
   } else {
     ways.push_back({1, 0, 0});
     ways.push_back({0, 1, 0});
   }
-  const auto least = [&](const std::array<double, 3>& way) -> std::optional<double> {
-    constexpr double most_cm = 30;
-    const auto fits_at = [&](double cm) { return fits(way[0] * cm, way[1] * cm, way[2] * cm); };
-    if (!fits_at(most_cm)) return std::nullopt;
-    double low = 0;
-    double high = most_cm;
-    for (int i = 0; i < 9; ++i) {
-      const double middle = (low + high) / 2;
-      (fits_at(middle) ? high : low) = middle;
+  constexpr int most_mm = 300;
+  std::optional<Way> best;
+  int best_mm = 0;
+  const auto consider = [&](const Way& way) {
+    int high = best ? best_mm - 1 : most_mm;
+    if (high < 1 || !fits(ground, way, high)) return;
+    for (int low = 0; high - low > 1;) {
+      const int middle = (low + high) / 2;
+      (fits(ground, way, middle) ? high : low) = middle;
     }
-    return high;
+    best = way;
+    best_mm = high;
   };
-  std::optional<PotGrowth> best;
-  double best_cm = 0;
-  const auto consider = [&](const std::array<double, 3>& way) {
-    const auto cm = least(way);
-    if (!cm || (best && *cm >= best_cm)) return;
-    best_cm = *cm;
-    best = PotGrowth{length_cm(way[0] * *cm), length_cm(way[1] * *cm), length_cm(way[2] * *cm)};
-  };
-  for (const auto& way : ways) consider(way);
+  for (const Way& way : ways) consider(way);
   if (!best) consider({1, 1, 1});
-  return best;
+  if (!best) return std::nullopt;
+  // Told to the millimetre, and never less than what plan A, counted in full, fits into.
+  const PlanGround whole(plan, full_points, coarse_points, full_facets);
+  while (best_mm < most_mm && !fits(whole, *best, best_mm)) ++best_mm;
+  while (best_mm > 1 && fits(whole, *best, best_mm - 1)) --best_mm;
+  const double cm = best_mm / 10.0;
+  return PotGrowth{length_cm((*best)[0] * cm), length_cm((*best)[1] * cm), length_cm((*best)[2] * cm)};
 }
 
 FitAtPose fit_at_pose(const RootMassPlan& plan) {
