@@ -14,6 +14,7 @@ const char* rung_name(Rung rung) {
     case Rung::shifted: return "shifted";
     case Rung::turned: return "turned";
     case Rung::cut: return "cut";
+    case Rung::corners: return "corners";
     case Rung::tipped_less: return "tipped_less";
     case Rung::sunk: return "sunk";
     case Rung::raised: return "raised";
@@ -38,6 +39,9 @@ Json plan_json(const RootMassPlan& plan, const WorkedPlan& worked) {
   json["cuts"] = Json::array();
   for (const PlannedCut& cut : worked.cuts)
     json["cuts"].push_back({{"face", face_name(cut.face)}, {"direction", direction_name(cut.direction)}, {"cm", in_cm(cut.depth)}});
+  json["shaved"] = Json::array();
+  for (const ShavedCorners& corners : worked.shaved)
+    json["shaved"].push_back({{"face", face_name(corners.face)}, {"direction", direction_name(corners.direction)}, {"share", corners.share}, {"cm", in_cm(corners.depth)}});
   json["combed"] = Json::array();
   for (const CombedFace& combed : worked.combed) json["combed"].push_back({{"face", face_name(combed.face)}, {"cm", in_cm(combed.depth)}});
   json["untouched_share"] = plan.bare_root ? Json(nullptr) : Json(worked.untouched_share);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
+#include <vector>
 
 namespace gritwright {
 
@@ -14,10 +16,11 @@ void tell(Notes& notes, const char* code, Facts facts = {}, std::string where = 
   notes.push_back({code, Level::note, std::move(where), std::move(facts)});
 }
 
-/// Old faces that are cut or combed.
+/// Old faces that are cut, shaved at their corners or combed.
 std::set<Face> worked_faces(const WorkedPlan& worked) {
   std::set<Face> touched;
   for (const PlannedCut& cut : worked.cuts) touched.insert(cut.face);
+  for (const ShavedCorners& corners : worked.shaved) touched.insert(corners.face);
   for (const CombedFace& combed : worked.combed)
     if (combed.depth.value() > 0) touched.insert(combed.face);
   return touched;
@@ -72,6 +75,20 @@ void other_half_cautions(Notes& notes, const RootMassPlan& plan, const WorkedPla
     tell(notes, "root-plan.left-again", {{"percent", half.left_again / half.left_before * 100}}, where);
 }
 
+/// One for each face, with the deepest that comes off it.
+void unknown_face_notes(Notes& notes, const RootMassPlan& plan, const WorkedPlan& worked) {
+  std::vector<std::pair<Face, Length>> faces_cut;
+  for (const PlannedCut& cut : worked.cuts) faces_cut.emplace_back(cut.face, cut.depth);
+  for (const ShavedCorners& corners : worked.shaved) {
+    const auto same = std::ranges::find(faces_cut, corners.face, &std::pair<Face, Length>::first);
+    if (same == faces_cut.end()) faces_cut.emplace_back(corners.face, corners.depth);
+    else same->second = std::max(same->second, corners.depth);
+  }
+  for (const auto& [face, depth] : faces_cut)
+    if (!plan.permission[static_cast<std::size_t>(face)])
+      tell(notes, "root-plan.face-unknown", {{"depth_cm", in_cm(depth)}}, "old " + face_name(face));
+}
+
 }  // namespace
 
 Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const AllowedSpace& space, const PlanGround& ground) {
@@ -88,9 +105,7 @@ Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const All
       warn(notes, "root-plan.untouched-below-group",
            {{"percent", worked.untouched_share * 100}, {"limit_percent", *ground.untouched_least * 100}});
   }
-  for (const PlannedCut& cut : worked.cuts)
-    if (!plan.permission[static_cast<std::size_t>(cut.face)])
-      tell(notes, "root-plan.face-unknown", {{"depth_cm", in_cm(cut.depth)}}, "old " + face_name(cut.face));
+  unknown_face_notes(notes, plan, worked);
   if (std::ranges::find(worked.rungs, Rung::raised) != worked.rungs.end()) tell(notes, "root-plan.trunk-raised");
   if (in_cm(worked.shoulder) > 0) tell(notes, "root-plan.shoulder", {{"rise_cm", in_cm(worked.shoulder)}});
   if (worked.other_pot) tell(notes, "root-plan.other-pot", {{"pot", *worked.other_pot}});

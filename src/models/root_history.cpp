@@ -97,6 +97,7 @@ Repotting repotting_by(const RootMassPlan& plan, const WorkedPlan& worked) {
   done.removed_share = RemovedShare(as_written(worked.removed_share));
   done.bare_rooted = plan.bare_root;
   for (const PlannedCut& cut : worked.cuts) done.cut.push_back({face_name(cut.face), as_written(cut.depth)});
+  for (const ShavedCorners& corners : worked.shaved) done.cut.push_back({face_name(corners.face) + " corners", as_written(corners.depth)});
   for (const CombedFace& combed : worked.combed) done.combed.push_back({face_name(combed.face), as_written(combed.depth)});
   if (plan.bare_root) return done;
   done.untouched_share = UntouchedShare(as_written(worked.untouched_share));

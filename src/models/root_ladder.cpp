@@ -621,6 +621,33 @@ OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space
   return {static_cast<double>(outside) / all, static_cast<double>(not_permitted) / all};
 }
 
+std::array<ShavedNumbers, 6> shaved_corners(const PlanGround& ground, const AllowedSpace& space, const Settled& settled) {
+  const Cutting cut = cutting(ground, space, settled);
+  std::array<bool, 6> is_cut{};
+  for (const CutNumbers& planned : settled.cuts) is_cut[at(planned.direction)] = true;
+  std::array<std::vector<Face>, 6> looking;
+  for (const Direction direction : directions) looking[at(direction)] = faces_along(cut.placement, direction);
+  std::array<ShavedNumbers, 6> answer;
+  const double each = 1 / static_cast<double>(ground.fine().points().size());
+  ground.fine().each_outside(cut, [&](const Point3& in_tree, const Point3& p) {
+    if (std::ranges::any_of(cut.planes, [&](const HalfSpace& plane) { return plane.beyond(p) > 0; })) return;
+    // What stands over the space or under it goes with the cuts from above and below.
+    if (p.z > space.highest_cm() + cut.rise_cm || p.z < space.lowest_cm()) return;
+    const std::array<double, 6> beyond = space.excesses_cm(p);
+    Direction most = Direction::right;
+    for (const Direction direction : directions) {
+      if (!sideways(direction)) continue;
+      if (is_cut[at(direction)] && beyond[at(direction)] > 0) return;
+      if (beyond[at(direction)] > beyond[at(most)]) most = direction;
+    }
+    double depth_cm = std::numeric_limits<double>::infinity();
+    for (const Face face : looking[at(most)]) depth_cm = std::min(depth_cm, ground.block.depth_behind(face, in_tree));
+    answer[at(most)].share += each;
+    answer[at(most)].depth_cm = std::max(answer[at(most)].depth_cm, depth_cm);
+  });
+  return answer;
+}
+
 Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops) {
   return Ladder(ground, space, stops).climb();
 }

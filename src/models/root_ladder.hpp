@@ -102,6 +102,14 @@ struct OutsideShares {
 };
 [[nodiscard]] OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space, const PoseNumbers& pose);
 
+/// What the space has no room for besides the planned cuts, by the direction that each point exceeds most: share of the block, and depth
+/// of the deepest point behind the old faces that look that way.
+struct ShavedNumbers {
+  double share = 0;
+  double depth_cm = 0;
+};
+[[nodiscard]] std::array<ShavedNumbers, 6> shaved_corners(const PlanGround& ground, const AllowedSpace& space, const Settled& settled);
+
 /// Up to the shoulder; the other pots and staging are the caller's.
 [[nodiscard]] Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops);
 

@@ -112,6 +112,20 @@ class Planner {
     return worked;
   }
 
+  void tell_corners(WorkedPlan& worked, const Climb& climb, const AllowedSpace& space) const {
+    const auto shaved = shaved_corners(ground_, space, climb.at);
+    const double in_all = std::accumulate(shaved.begin(), shaved.end(), 0.0, [](double sum, const ShavedNumbers& one) { return sum + one.share; });
+    if (in_all <= least_told_share) return;
+    const Placement posed = placement(ground_, climb.at.pose);
+    for (const Direction direction : directions) {
+      const ShavedNumbers& one = shaved[static_cast<std::size_t>(direction)];
+      if (one.share > 0) worked.shaved.push_back({nearest_face(posed, direction), direction, length_cm(one.depth_cm), one.share});
+    }
+    auto place = worked.rungs.begin();
+    while (place != worked.rungs.end() && (*place == Rung::shifted || *place == Rung::turned || *place == Rung::cut)) ++place;
+    worked.rungs.insert(place, Rung::corners);
+  }
+
   void take(WorkedPlan& worked, const Cutting& cut, const CountedPoints& counted) const {
     const double kept = kept_share(ground_, cut, counted.shares);
     worked.removed_share = 1 - kept;
@@ -183,6 +197,8 @@ class Planner {
     if (!climb.counted) only_now = count(ground_, cut);
     const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
     take(worked, cut, counted);
+    // A row of the stop table tells no steps.
+    if (!name.empty()) tell_corners(worked, climb, space);
     if (climb.at.rise_cm > 0) {
       double over = 0;
       for (const Point3& p : climb.at.remaining.corners())
@@ -282,13 +298,19 @@ class Planner {
   std::vector<FreePot> free_;
 };
 
-const PlannedCut* largest_cut(const WorkedPlan& plan, const std::vector<StoppedCut>& stopped) {
-  const PlannedCut* largest = nullptr;
-  for (const PlannedCut& cut : plan.cuts) {
-    // What was stopped already was cut; it can't prove impossible any more.
-    if (std::ranges::any_of(stopped, [&](const StoppedCut& stop) { return stop.direction == cut.direction; })) continue;
-    if (largest == nullptr || cut.depth > largest->depth) largest = &cut;
-  }
+/// The largest of the cuts; where there is none, the corners of the direction in which they go deepest.
+std::optional<PlannedCut> largest_cut(const WorkedPlan& plan, const std::vector<StoppedCut>& stopped) {
+  // What was stopped already was cut; it can't prove impossible any more.
+  const auto open = [&](Direction direction) { return std::ranges::find(stopped, direction, &StoppedCut::direction) == stopped.end(); };
+  std::optional<PlannedCut> largest;
+  for (const PlannedCut& cut : plan.cuts)
+    if (open(cut.direction) && (!largest || cut.depth > largest->depth)) largest = cut;
+  if (largest) return largest;
+  // Their depths are those of counted points: a millimetre decides nothing.
+  constexpr double counted_cm = 0.1;
+  for (const ShavedCorners& corners : plan.shaved)
+    if (open(corners.direction) && (!largest || in_cm(corners.depth) > in_cm(largest->depth) + counted_cm))
+      largest = PlannedCut{corners.face, corners.direction, corners.depth};
   return largest;
 }
 
@@ -297,8 +319,8 @@ std::vector<WorkedPlan> fallbacks_of(const WorkedPlan& first, const Planner& pla
   std::vector<WorkedPlan> fallbacks;
   std::vector<Stop> impossible;
   for (const char* name : {"B", "C"}) {
-    const PlannedCut* cut = largest_cut(fallbacks.empty() ? first : fallbacks.back(), plan.stopped);
-    if (cut == nullptr) break;
+    const std::optional<PlannedCut> cut = largest_cut(fallbacks.empty() ? first : fallbacks.back(), plan.stopped);
+    if (!cut) break;
     impossible.push_back({cut->face, cut->direction, 0});
     fallbacks.push_back(planner.work(name, impossible));
   }
@@ -330,8 +352,8 @@ RowSource source_of(double stops_at_cm, const PlannedCut& upper, const PlannedCu
 /// Plans B and C and the stop table: each row, and the two plans one after the other, is a slice of its own.
 void add_what_else(RootPlanAnswer& answer, const Planner& planner, const RootMassPlan& plan, const SliceRunner& runner) {
   const WorkedPlan& first = answer.plans.front();
-  const PlannedCut* largest = largest_cut(first, plan.stopped);
-  if (largest == nullptr) return;
+  const std::optional<PlannedCut> largest = largest_cut(first, plan.stopped);
+  if (!largest) return;
   // The table is for the time before the cut; where it came to an end is known now.
   const bool stopped = std::ranges::find(plan.stopped, Direction::up, &StoppedCut::direction) != plan.stopped.end();
   const auto upper = std::ranges::find(first.cuts, Direction::up, &PlannedCut::direction);

@@ -36,6 +36,16 @@ std::string place_text(const WorkedPlan& worked, UnitSystem units) {
   return right + (right.empty() || back.empty() ? "" : ", ") + back + " of the pot's middle";
 }
 
+std::string corners_text(const WorkedPlan& worked, UnitSystem units) {
+  double share = 0;
+  std::string where;
+  for (const ShavedCorners& corners : worked.shaved) {
+    share += corners.share;
+    where += (where.empty() ? "" : ", ") + cut_text({corners.face, corners.direction, corners.depth}) + " up to " + long_text(corners.depth, units);
+  }
+  return "round off the corners along the wall, " + percent_text(share) + " of the root mass: " + where + " deep";
+}
+
 std::string steps_text(const WorkedPlan& worked, UnitSystem units) {
   std::string text;
   int step = 0;
@@ -43,6 +53,7 @@ std::string steps_text(const WorkedPlan& worked, UnitSystem units) {
   for (const CombedFace& combed : worked.combed)
     add("comb the old " + face_name(combed.face) + " " + long_text(combed.depth, units) + " deep");
   for (const PlannedCut& cut : worked.cuts) add("take " + long_text(cut.depth, units) + " off " + cut_text(cut));
+  if (!worked.shaved.empty()) add(corners_text(worked, units));
   std::string stand = "stand the trunk base " + place_text(worked, units) + ", " + depth_text(worked.trunk_base, units) + " over the floor";
   if (std::abs(in_deg(worked.turn)) >= 0.5) stand += ", turned " + degrees_text(worked.turn);
   if (in_deg(worked.tip) >= 0.5) stand += ", tipped " + degrees_text(worked.tip) + " toward " + degrees_text(worked.tip_toward);
@@ -83,14 +94,14 @@ std::string plan_text(const RootMassPlan& plan, const WorkedPlan& worked, UnitSy
 }
 
 std::string limits_text(const RootPlanAnswer& answer, UnitSystem units) {
-  if (answer.limitations.empty() && answer.corners_share < 5e-4) return "nothing limits the fit\n";
+  if (answer.limitations.empty() && answer.corners_share <= least_told_share) return "nothing limits the fit\n";
   std::string text = "what limits the fit: ";
   bool first = true;
   for (const Limitation& limitation : answer.limitations) {
     text += (first ? "" : ", ") + direction_name(limitation.direction) + " " + long_text(limitation.excess, units);
     first = false;
   }
-  if (answer.corners_share >= 5e-4)
+  if (answer.corners_share > least_told_share)
     text += std::string(first ? "" : ", ") + "corners " + percent_text(answer.corners_share) + " of the root mass";
   return text + '\n';
 }
@@ -107,7 +118,7 @@ std::string stops_text(const RootPlanAnswer& answer, UnitSystem units) {
 std::string growth_text(const PotGrowth& growth, UnitSystem units) {
   std::string text;
   const auto add = [&](Length by, const char* what) {
-    if (in_cm(by) > 0) text += (text.empty() ? "" : ", ") + long_text(by, units) + what;
+    if (in_cm(by) > 0) text += (text.empty() ? "" : ", ") + growth_length_text(by, units) + what;
   };
   add(growth.length, " longer");
   add(growth.width, " wider");
@@ -122,11 +133,19 @@ std::string ml_text(PotVolume volume) { return fmt::format("{} mL", figure(in_ml
 
 std::string cut_text(const PlannedCut& cut) { return "the old " + face_name(cut.face) + " (" + direction_name(cut.direction) + ")"; }
 
+std::string growth_length_text(Length by, UnitSystem units) {
+  constexpr double cm_per_shown = 2.54 / 100;
+  // In centimetres its millimetres are shown whole.
+  if (units == UnitSystem::us) by = length_cm(std::ceil(in_cm(by) / cm_per_shown - 1e-9) * cm_per_shown);
+  return long_text(by, units);
+}
+
 std::string rung_text(Rung rung) {
   switch (rung) {
     case Rung::shifted: return "move the tree";
     case Rung::turned: return "turn it";
     case Rung::cut: return "cut";
+    case Rung::corners: return "round off corners";
     case Rung::tipped_less: return "tip it less";
     case Rung::sunk: return "sink it";
     case Rung::raised: return "raise it to the soil";

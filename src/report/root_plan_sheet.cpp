@@ -43,11 +43,12 @@ std::string face_words(Face face, const Words& words) {
 
 PrintSection limits_section(const RootPlanAnswer& answer, const Words& words) {
   PrintSection section{words(GRITWRIGHT_TEXT("What limits the fit")), {}};
-  if (answer.limitations.empty()) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Nothing: the root mass fits as it is posed."))});
+  const bool corners = answer.corners_share > least_told_share;
+  if (answer.limitations.empty() && !corners) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Nothing: the root mass fits as it is posed."))});
   PrintTable table{words.each({GRITWRIGHT_TEXT("Toward"), GRITWRIGHT_TEXT("Sticks out")}), {}, {false, true}};
   for (const Limitation& limit : answer.limitations) table.rows.push_back({direction_words(limit.direction, words), cm_text(limit.excess, words.units)});
   if (!table.rows.empty()) section.blocks.emplace_back(table);
-  if (answer.corners_share > 0)
+  if (corners)
     section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("After straight cuts {share} of the root mass still stick out at corners."), {{"share", percent_text(answer.corners_share)}})});
   return section;
 }
@@ -69,6 +70,18 @@ std::string caution_text(const Note& note, const Words& words) {
   return (note.where.empty() ? "" : words(note.where) + ": ") + sentence(note, words.translate, words.units);
 }
 
+std::string corners_line(const WorkedPlan& plan, const Words& words) {
+  double share = 0;
+  std::string where;
+  for (const ShavedCorners& corners : plan.shaved) {
+    share += corners.share;
+    where += (where.empty() ? "" : ", ") +
+             words(GRITWRIGHT_TEXT("{face} (now {direction}) up to {depth} deep"),
+                   {{"face", face_words(corners.face, words)}, {"direction", direction_words(corners.direction, words)}, {"depth", cm_text(corners.depth, words.units)}});
+  }
+  return words(GRITWRIGHT_TEXT("Round off the corners along the wall, {share} of the root mass: {where}"), {{"share", percent_text(share)}, {"where", where}});
+}
+
 PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
   PrintTicks ticks;
   for (const CombedFace& combed : plan.combed) 
@@ -77,6 +90,7 @@ PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
   for (const PlannedCut& cut : plan.cuts)
     ticks.lines.push_back(words(GRITWRIGHT_TEXT("Take {depth} off the {face}, which points {direction}"),
                                 {{"depth", cm_text(cut.depth, words.units)}, {"face", face_words(cut.face, words)}, {"direction", direction_words(cut.direction, words)}}));
+  if (!plan.shaved.empty()) ticks.lines.push_back(corners_line(plan, words));
   if (!plan.fits) {
     ticks.lines.push_back(plan.rest_after_years ? words.counted(static_cast<std::size_t>(*plan.rest_after_years), GRITWRIGHT_TEXT("Put the tree back into its old pot; the rest after 1 year"),
                                                                 GRITWRIGHT_TEXT("Put the tree back into its old pot; the rest after {count} years"))

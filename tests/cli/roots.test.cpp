@@ -112,6 +112,29 @@ TEST_CASE("roots refuses what no plan can be, each fault at its place", "[cli][r
   refused(groupless, "group");
 }
 
+TEST_CASE("roots tells the corners that a curved wall takes off, as a step and in JSON", "[cli][roots]") {
+  // The area of an ellipse over its rectangle is pi/4.
+  const std::string input = R"({"format":"gritwright/root-mass-plan/1","group":"conifer","block":{"form":"box","length_cm":24,"width_cm":18,"height_cm":5},)"
+                            R"("clearance":{"side_cm":0,"below_cm":1},"pot":{"shape":"oval","rim":{"length_cm":24,"width_cm":18},"depth_cm":7}})";
+  const auto json = run({"roots", "-", "--json"}, input).json();
+  CHECK(json["plans"].size() == 3);
+  const auto& plan = json["plans"][0];
+  CHECK(plan["rungs"] == nlohmann::json::array({"corners"}));
+  REQUIRE(plan["shaved"].size() == 4);
+  double share = 0;
+  for (const auto& corners : plan["shaved"]) {
+    share += corners["share"].get<double>();
+    CHECK(corners["face"] == corners["direction"]);
+    CHECK_THAT(corners["cm"].get<double>(), WithinAbs(3.0255, 0.05));
+  }
+  CHECK_THAT(share, WithinAbs(1 - 0.785398, 0.001));
+  const Answer text = run({"roots", "-"}, input);
+  CHECK(text.out.find("1. round off the corners along the wall, 21.") != std::string::npos);
+  CHECK(text.out.find("the old left (left) up to 3.0 cm") != std::string::npos);
+  CHECK(text.out.find("fits as it is") == std::string::npos);
+  CHECK(text.out.find("never all sides") != std::string::npos);
+}
+
 TEST_CASE("roots gives back the angles that were typed", "[cli][roots]") {
   const Answer answer = run({"roots", "-", "--json"}, plan_of(fitting, R"(,"pose":{"turn_deg":33.3,"tip_deg":0.7,"tip_toward_deg":60},"tip_least_deg":0.7)"));
   CHECK(answer.out.find("\"tip_toward_deg\": 60.0") != std::string::npos);

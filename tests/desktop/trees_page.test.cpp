@@ -589,3 +589,25 @@ TEST_CASE("A root mass larger than any plan can fit is told as such, with the po
   CHECK_FALSE(planned.tab().desk().worked()->fits);
   CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("more than 70 % is never advised")));
 }
+
+TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its table and a cut of the history", "[trees_page][corners]") {
+  PlannedTree planned;
+  REQUIRE(planned.tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
+    plan.block = BlockBox{BlockForm::box, length_cm(24), length_cm(18), length_cm(5), {}};
+    plan.pot.shape = Shape::oval;
+    plan.pot.rim = {length_cm(24), length_cm(18)};
+    plan.side_clearance = Length{};
+  }).empty());
+  planned.tab().desk().job().wait();
+  const WorkedPlan* worked = planned.tab().desk().worked();
+  REQUIRE(worked != nullptr);
+  REQUIRE(worked->shaved.size() == 4);
+  const QString steps = planned.open.find<QLabel>("plan_steps")->text();
+  CHECK(steps.contains(QStringLiteral("round off the corners along the wall, 21")));
+  CHECK_FALSE(steps.contains(QStringLiteral("fits as it is")));
+  planned.open.find<QPushButton>("plan_done")->click();
+  const Tree after = planned.open.record->workbook().find(Id<Tree>{planned.id.toStdString()})->record;
+  CHECK(after.repottings.back().cut.size() == worked->cuts.size() + worked->shaved.size());
+  const auto* history = planned.open.find<QTableWidget>("tree_repotting_table");
+  CHECK(history->item(0, 4)->text().contains(QStringLiteral("right corners")));
+}

@@ -119,3 +119,12 @@ TEST_CASE("Bare-rooting leaves no untouched part, and stages leave it where it s
   const TrunkBase after = trunk_base_after(high, staged);
   CHECK_THAT(in_cm(after.up), WithinAbs(9, 1e-9));
 }
+
+TEST_CASE("History tells the corners that were rounded off, apart from the cuts", "[root_history][corners]") {
+  RootMassPlan plan = box_in(24, 18, 5, straight_pot(24, 18, 7, Shape::oval));
+  plan.side_clearance = Length{};
+  const Repotting done = repotting_by(plan, answer_of(plan).plans.front());
+  REQUIRE(done.cut.size() == 4);
+  CHECK(done.cut.front().face == "right corners");
+  CHECK_THAT(in_cm(done.cut.front().depth), WithinAbs(3.0255, 0.05));
+}

@@ -126,3 +126,23 @@ TEST_CASE("A tipped root mass is drawn tipped", "[root_plan_sheet]") {
   // On its side 26 cm stand upright and 10 cm lie along.
   CHECK_THAT((most_x(block) - least_x(block)) / (most_y(block) - least_y(block)), WithinAbs(10.0 / 26, 1e-6));
 }
+
+TEST_CASE("The sheet tells the corners to round off, each by both names, and never that such a root mass fits as it is", "[root_plan_sheet]") {
+  RootMassPlan plan = invented_plan();
+  plan.block = BlockBox{BlockForm::box, length_cm(24), length_cm(18), length_cm(5), {}};
+  plan.pot = {};
+  plan.pot.shape = Shape::oval;
+  plan.pot.rim = {length_cm(24), length_cm(18)};
+  plan.pot.depth = depth_cm(7);
+  plan.side_clearance = Length{};
+  plan.below_clearance = length_cm(1);
+  const RootPlanAnswer answer = answered(plan);
+  REQUIRE(answer.plans.front().cuts.empty());
+  const PrintDocument sheet = root_plan_sheet(plan, answer, UnitSystem::metric);
+  const std::string limits = std::get<PrintText>(sheet.sections.front().blocks.front()).text;
+  CHECK(limits.find("21.5 %") != std::string::npos);
+  const auto& ticks = std::get<PrintTicks>(sheet.sections[1].blocks.front());
+  REQUIRE(ticks.lines.size() == 2);
+  CHECK(ticks.lines.front().starts_with("Round off the corners along the wall, 21."));
+  CHECK(ticks.lines.front().find("old front (now front) up to 3.0 cm deep") != std::string::npos);
+}

@@ -25,8 +25,16 @@ struct PlannedCut {
   Length depth{};
 };
 
-/// What the plan had to do, in the ladder's order.
-enum class Rung { shifted, turned, cut, tipped_less, sunk, raised, shoulder, other_pot, staging };
+/// What comes off besides the planned cuts: corners for which the pot has no room. A point counts for the direction it exceeds most.
+struct ShavedCorners {
+  Face face = Face::top;  ///< the old face nearest to `direction`
+  Direction direction = Direction::up;
+  Length depth{};    ///< of the deepest point, behind the old faces that look along `direction`: the one it lies least deep behind
+  double share = 0;  ///< of the block's volume, 0..1
+};
+
+/// What the plan had to do, in the ladder's order; corners are rounded off with the cuts.
+enum class Rung { shifted, turned, cut, corners, tipped_less, sunk, raised, shoulder, other_pot, staging };
 
 /// A straight cut in the tree frame: what lies farther than `offset` along the normal is taken off.
 struct CutPlane {
@@ -51,6 +59,9 @@ struct OtherHalf {
   Face toward = Face::top;  ///< the old face before which most of it lies
 };
 
+/// Corners of no more than this share of the block are not told: a root mass is not measured so finely.
+inline constexpr double least_told_share = 5e-4;
+
 struct WorkedPlan {
   std::string name;  ///< "A", "B", "C"
   Length right{};    ///< where the trunk base stands in the pot
@@ -62,6 +73,7 @@ struct WorkedPlan {
   Depth soil_line{};   ///< soil surface at the trunk, above the floor
   Depth shoulder{};    ///< how far the root mass stands over the soil surface
   std::vector<PlannedCut> cuts;
+  std::vector<ShavedCorners> shaved;  ///< empty where that is no more than `least_told_share` in all
   std::vector<CombedFace> combed;
   double untouched_share = 0;  ///< of the block's volume, 0..1
   double removed_share = 0;
@@ -110,7 +122,7 @@ enum class PlanDetail { full, live };
 /// The same to the last bit on several threads: what follows plan A is worked out in slices.
 [[nodiscard]] Result<RootPlanAnswer> work_out(const RootMassPlan& plan, PlanDetail detail, const SliceRunner& runner);
 
-/// The smallest growth of the pot with which plan A fits: of one length alone where that is enough, else of all alike.
+/// The smallest growth of the pot with which plan A fits, in whole millimetres: of one length alone where that is enough, else of all alike.
 struct PotGrowth {
   Length length{};
   Length width{};

@@ -12,6 +12,8 @@ namespace gritwright {
 
 /// "the old bottom (down)": both names of what a cut takes.
 [[nodiscard]] std::string cut_text(const PlannedCut& cut);
+/// A growth of the pot as it is told: rounded up, never smaller than what fits.
+[[nodiscard]] std::string growth_length_text(Length by, UnitSystem units);
 /// "move the tree", "tip less" ...
 [[nodiscard]] std::string rung_text(Rung rung);
 

@@ -117,6 +117,7 @@ QString rung_words(Rung rung) {
     case Rung::shifted: return RootPlanView::tr("move the tree");
     case Rung::turned: return RootPlanView::tr("turn it");
     case Rung::cut: return RootPlanView::tr("cut");
+    case Rung::corners: return RootPlanView::tr("round off corners");
     case Rung::tipped_less: return RootPlanView::tr("tip it less");
     case Rung::sunk: return RootPlanView::tr("sink it");
     case Rung::raised: return RootPlanView::tr("raise it to the soil");
@@ -166,6 +167,8 @@ PictureTable RootPlanView::table() const {
   const WorkedPlan* worked = desk_.worked();
   if (worked == nullptr) return table;
   for (const PlannedCut& cut : worked->cuts) table.rows.push_back({tr("cut"), tr("%1 (%2)").arg(old_face_text(cut.face), direction_text(cut.direction)), plan_cm_text(cut.depth, units_)});
+  for (const ShavedCorners& corners : worked->shaved)
+    table.rows.push_back({tr("rounded off"), tr("%1 (%2)").arg(old_face_text(corners.face), direction_text(corners.direction)), plan_cm_text(corners.depth, units_)});
   for (const CombedFace& combed : worked->combed) table.rows.push_back({tr("combed"), old_face_text(combed.face), plan_cm_text(combed.depth, units_)});
   table.rows.push_back({tr("taken off"), tr("of the root mass"), to_local(percent_text(worked->removed_share))});
   table.rows.push_back({tr("untouched"), tr("of the root mass"), to_local(percent_text(worked->untouched_share))});

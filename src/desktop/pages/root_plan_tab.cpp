@@ -386,6 +386,15 @@ QString RootPlanTab::steps_text(const WorkedPlan& worked) const {
   QStringList steps;
   for (const CombedFace& combed : worked.combed) steps << tr("comb the %1 %2 deep").arg(old_face_text(combed.face), plan_length_text(combed.depth, units_));
   for (const PlannedCut& cut : worked.cuts) steps << tr("take %1 off the %2 (now %3)").arg(plan_length_text(cut.depth, units_), old_face_text(cut.face), direction_text(cut.direction));
+  if (!worked.shaved.empty()) {
+    double share = 0;
+    QStringList where;
+    for (const ShavedCorners& corners : worked.shaved) {
+      share += corners.share;
+      where << tr("%1 (now %2) up to %3 deep").arg(old_face_text(corners.face), direction_text(corners.direction), plan_length_text(corners.depth, units_));
+    }
+    steps << tr("round off the corners along the wall, %1 of the root mass: %2").arg(to_local(percent_text(share)), where.join(QStringLiteral(", ")));
+  }
   if (worked.fits) steps << tr("stand the trunk base %1 over the floor, %2 right and %3 back of the middle").arg(to_local(depth_text(worked.trunk_base, units_)), plan_length_text(worked.right, units_), plan_length_text(worked.back, units_));
   else steps << tr("put it back into its old pot");
   QStringList rungs;
@@ -422,13 +431,13 @@ void RootPlanTab::refresh_answer() {
   }
   QStringList limits;
   for (const Limitation& limit : answer.limitations) limits << QStringLiteral("%1 %2").arg(direction_text(limit.direction), plan_length_text(limit.excess, units_));
-  if (answer.corners_share >= 5e-4) limits << tr("corners %1 of the root mass").arg(to_local(percent_text(answer.corners_share)));
+  if (answer.corners_share > least_told_share) limits << tr("corners %1 of the root mass").arg(to_local(percent_text(answer.corners_share)));
   QString text = limits.isEmpty() ? tr("Nothing limits the fit.") : tr("What limits the fit: %1.").arg(limits.join(QStringLiteral(", ")));
   if (outcome->growth) {
     QStringList growth;
-    if (in_cm(outcome->growth->length) > 0) growth << tr("%1 longer").arg(plan_length_text(outcome->growth->length, units_));
-    if (in_cm(outcome->growth->width) > 0) growth << tr("%1 wider").arg(plan_length_text(outcome->growth->width, units_));
-    if (in_cm(outcome->growth->depth) > 0) growth << tr("%1 deeper").arg(plan_length_text(outcome->growth->depth, units_));
+    if (in_cm(outcome->growth->length) > 0) growth << tr("%1 longer").arg(to_local(growth_length_text(outcome->growth->length, units_)));
+    if (in_cm(outcome->growth->width) > 0) growth << tr("%1 wider").arg(to_local(growth_length_text(outcome->growth->width, units_)));
+    if (in_cm(outcome->growth->depth) > 0) growth << tr("%1 deeper").arg(to_local(growth_length_text(outcome->growth->depth, units_)));
     text += QStringLiteral(" ") + tr("Smallest change of the pot that would fit: %1.").arg(growth.join(QStringLiteral(", ")));
   }
   for (const Note& note : answer.notes) text += QStringLiteral("\n") + sentence_text(note, units_);

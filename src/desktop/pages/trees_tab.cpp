@@ -13,6 +13,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <string_view>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
@@ -41,6 +42,7 @@ QString face_text(const std::string& face) {
   for (const auto& [name, text] : names) {
     if (face == name) return TreesTab::tr(text);
   }
+  if (constexpr std::string_view corners = " corners"; face.ends_with(corners)) return TreesTab::tr("%1 corners").arg(face_text(face.substr(0, face.size() - corners.size())));
   return to_qt(face);
 }
 
