@@ -151,6 +151,37 @@ TEST_CASE("Without anything uncertain every draw is the plain estimate", "[mix_r
   }
 }
 
+TEST_CASE("A draw is the plain estimate of the mix as it was drawn", "[mix_ranges][law]") {
+  // The single size is coarser than all of the graded grain, so that the graded grain's own curve can be read off the drawn mix.
+  const Mix mix = mix_of({graded("graded", 1, 2), single_size("coarse", 12, 610, 1150, 1)});
+  MixSpread spread = certain(mix);
+  spread.components[0].grading = usual_spread(mix).components[0].grading;
+  for (double& deviation : spread.components[0].grading.class_masses) deviation *= 5;
+  const PotGeometry pot(tray());
+  const UncertainMix uncertain(mix, spread, pot);
+  const std::vector<double> all = uncertain.draws_of(MixFigure::packing_density, {64, 3});
+  CHECK(std::ranges::max(all) - std::ranges::min(all) > 0.01);
+  for (std::uint64_t seed = 1; seed <= 25; ++seed) {
+    INFO("seed " << seed);
+    const MixRanges ranges = uncertain.ranges({1, seed});
+    Mix drawn = mix;
+    auto& points = std::get<Grading>(drawn.components[0].sizes).points;
+    REQUIRE(ranges.passing.size() == points.size() + 1);
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) points[i].passing = Passing(ranges.passing[i].median / ranges.mass_shares[0].median);
+    const auto state = mix_state(drawn);
+    const auto water = mix_in_pot(*state, drawn.water, pot);
+    const auto drawn_as = [&](MixFigure figure, double value, double room) { CHECK_THAT(ranges.of(figure)->median, WithinAbs(value, room)); };
+    drawn_as(MixFigure::packing_density, state->poured->packing_density.value(), 1e-9);
+    drawn_as(MixFigure::container_capacity, water->container_capacity.value(), 1e-6);
+    drawn_as(MixFigure::air_filled_porosity, water->air_filled_porosity.value(), 1e-6);
+    drawn_as(MixFigure::theta_10, water->theta_10.value(), 1e-6);
+    drawn_as(MixFigure::theta_50, water->theta_50.value(), 1e-6);
+    CHECK_THAT(ranges.class_betas[0]->median, WithinAbs(state->class_betas[0]->value(), 1e-9));
+    for (std::size_t h = 0; h < water->water_by_height.size(); ++h) CHECK_THAT(ranges.water_by_height[h]->median, WithinAbs(water->water_by_height[h].water.value(), 1e-6));
+    CHECK_THAT(ranges.perched_height_cm->median, WithinAbs(in_cm(water->perched_height), 1e-4));
+  }
+}
+
 TEST_CASE("Linear cases spread as the propagation of errors says", "[mix_ranges][law]") {
   const Mix two = mix_of({single_size("coarse", 6, 600, 1200), single_size("fine", 2, 700, 1300)});
 
