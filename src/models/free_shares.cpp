@@ -84,17 +84,18 @@ void normalise(std::vector<double>& shares) {
     for (double& share : shares) share /= sum;
 }
 
-/// What NLopt's callbacks share: values and slopes of everything at one place, worked out once.
+/// What NLopt's callbacks share: values and slopes of everything at one place, worked out once. Slopes cost two values for each share, and
+/// where the method only tries how far to go it asks for none.
 class Sloped {
  public:
-  explicit Sloped(const SmoothShares& problem) : problem_(problem), outside_(problem.constraints) {}
+  explicit Sloped(const SmoothShares& problem) : problem_(problem), outside_(problem.constraints), low_(problem.constraints), high_(problem.constraints) {}
 
   double value(const std::vector<double>& x) {
     look(x);
     return value_;
   }
   const std::vector<double>& value_slope(const std::vector<double>& x) {
-    look(x);
+    look_around(x);
     return value_slope_;
   }
   const std::vector<double>& outside(const std::vector<double>& x) {
@@ -103,7 +104,7 @@ class Sloped {
   }
   /// By constraint, then by share.
   const std::vector<double>& outside_slopes(const std::vector<double>& x) {
-    look(x);
+    look_around(x);
     return outside_slopes_;
   }
 
@@ -111,34 +112,45 @@ class Sloped {
   void look(const std::vector<double>& x) {
     if (x == at_) return;
     at_ = x;
+    slopes_known_ = false;
     value_ = problem_.at(x, outside_);
+    if (!std::isfinite(value_)) throw nlopt::forced_stop();
+  }
+
+  void look_around(const std::vector<double>& x) {
+    look(x);
+    if (slopes_known_) return;
     const std::size_t count = x.size();
-    value_slope_.assign(count, 0);
-    outside_slopes_.assign(problem_.constraints * count, 0);
-    std::vector<double> near = x, low(problem_.constraints), high(problem_.constraints);
+    value_slope_.resize(count);
+    outside_slopes_.resize(problem_.constraints * count);
+    near_ = x;
     for (std::size_t k = 0; k < count; ++k) {
       constexpr double step = 1e-6;
       const double back = std::min(step, x[k]);
-      near[k] = x[k] + step;
-      const double above = problem_.at(near, high);
-      near[k] = x[k] - back;
-      const double below = problem_.at(near, low);
-      near[k] = x[k];
+      near_[k] = x[k] + step;
+      const double above = problem_.at(near_, high_);
+      near_[k] = x[k] - back;
+      const double below = problem_.at(near_, low_);
+      near_[k] = x[k];
       value_slope_[k] = (above - below) / (step + back);
-      for (std::size_t i = 0; i < problem_.constraints; ++i) outside_slopes_[i * count + k] = (high[i] - low[i]) / (step + back);
+      for (std::size_t i = 0; i < problem_.constraints; ++i) outside_slopes_[i * count + k] = (high_[i] - low_[i]) / (step + back);
     }
     // The method loops for ever on a slope that is no number.
     const auto finite = [](double slope) { return std::isfinite(slope); };
-    if (!std::isfinite(value_) || !std::ranges::all_of(value_slope_, finite) || !std::ranges::all_of(outside_slopes_, finite))
-      throw nlopt::forced_stop();
+    if (!std::ranges::all_of(value_slope_, finite) || !std::ranges::all_of(outside_slopes_, finite)) throw nlopt::forced_stop();
+    slopes_known_ = true;
   }
 
   const SmoothShares& problem_;
   std::vector<double> at_;
   double value_ = 0;
-  std::vector<double> value_slope_;
   std::vector<double> outside_;
+  bool slopes_known_ = false;  ///< at at_
+  std::vector<double> value_slope_;
   std::vector<double> outside_slopes_;
+  std::vector<double> near_;  // room for work
+  std::vector<double> low_;
+  std::vector<double> high_;
 };
 
 double objective(const std::vector<double>& x, std::vector<double>& slope, void* data) {

@@ -10,11 +10,6 @@
 
 namespace gritwright {
 
-namespace {
-
-
-}  // namespace
-
 MixEvaluator::MixEvaluator(EvaluatorSetup setup) : setup_(std::move(setup)) {
   gather_size_classes();
   gather_curve_points();
@@ -102,7 +97,7 @@ double MixEvaluator::specific_volume(std::span<const Dose> doses, double envelop
   return kernel_->specific_volume(workspace.class_shares_, workspace.class_volumes_);
 }
 
-LogSizes MixEvaluator::log_sizes(std::span<const Dose> doses, double envelope_l, Workspace& workspace) const {
+SizeRuns MixEvaluator::size_runs(std::span<const Dose> doses, double envelope_l, Workspace& workspace) const {
   const std::size_t points = curve_log_mm_.size();
   workspace.finer_.assign(points, 0);
   for (const Dose& dose : doses) {
@@ -110,7 +105,7 @@ LogSizes MixEvaluator::log_sizes(std::span<const Dose> doses, double envelope_l,
     const double share_per_l = dose.parts / envelope_l;
     for (std::size_t i = 0; i < points; ++i) workspace.finer_[i] += share_per_l * finer_l[i];
   }
-  return equal_volume_log_sizes(curve_log_mm_, workspace.finer_);
+  return {curve_log_mm_, workspace.finer_, setup_.water.spread, setup_.water.n};
 }
 
 void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, RecipeFigures& figures) const {
@@ -166,8 +161,8 @@ void MixEvaluator::evaluate(std::span<const Dose> doses, Workspace& workspace, R
   figures.container_capacity.clear();
   figures.water_at_suction.clear();
   if (pots_.empty() && suctions_.empty()) return;
-  const LogSizes sizes = log_sizes(doses, envelope_l, workspace);
-  const auto mean = [&](const SaturationKernel& kernel) { return kernel.mean(sizes, k_cm_mm, setup_.water.spread); };
+  const SizeRuns sizes = size_runs(doses, envelope_l, workspace);
+  const auto mean = [&](const SaturationKernel& kernel) { return kernel.mean(sizes, k_cm_mm); };
   for (const SaturationKernel& pot : pots_) figures.container_capacity.push_back(water(mean(pot)));
   for (const SaturationKernel& suction : suctions_) figures.water_at_suction.push_back(water(mean(suction)));
 }

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "gritwright/models/mix_state.hpp"
-#include "gritwright/models/packing.hpp"
 
 namespace gritwright::recipe_search {
 
@@ -147,10 +146,8 @@ MixState with_all_candidates(const Ground& ground, const std::vector<Dose>& dose
   std::vector<std::optional<PackingDensity>> betas(count);
   std::vector<std::optional<GrainPores>> pores(count);
   for (std::size_t k = 0; k < count; ++k) {
-    const Component& component = ground.candidate(k).component;
-    const auto own = own_packing_density(component.grain);
-    if (own) betas[ground.input_place(k)] = class_beta(size_classes(component.sizes), *own);
-    pores[ground.input_place(k)] = grain_pores(component.grain, grain_fill);
+    betas[ground.input_place(k)] = ground.class_beta_of(k);
+    pores[ground.input_place(k)] = grain_pores(ground.candidate(k).component.grain, grain_fill);
   }
   spread(state.class_betas, betas);
   spread(state.grain_pores, pores);

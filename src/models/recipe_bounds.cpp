@@ -165,7 +165,7 @@ void BoundTables::describe(std::size_t candidate, double most_grain_fill) {
   for (const CurveStretch& each : all) grain.log_size += grain.envelope_l * each.share * (each.log_from + each.log_to) / 2;
 
   const std::vector<SizeClass> classes = size_classes(component.sizes);
-  const double beta = class_beta(classes, *own).value();
+  const double beta = ground_.class_beta_of(candidate)->value();
   for (const SizeClass& each : classes) {
     const auto found = std::ranges::find_if(class_sizes_, [&](const Aperture& size) { return equal_sizes(size, each.size); });
     grain.classes.push_back(static_cast<std::size_t>(found - class_sizes_.begin()));
@@ -252,16 +252,6 @@ void BoundTables::tabulate_saturation() {
   }
 }
 
-double most_room(double packing, double grain_water, double flooded_fill) {
-  return std::max(flooded_fill * (1 - packing) + packing * grain_water, grain_water);
-}
-
-double AirAndWater::least_cost(double room) const {
-  constexpr double rounding = 1e-8, points_per_share = 100;
-  const double missing = together - room - rounding;
-  return missing > 0 ? weight * points_per_share * missing * points_per_share * missing : 0;
-}
-
 std::vector<AirAndWater> air_and_water(const Ground& ground, Strictness strictness) {
   struct Most {
     double least = -infinite;
@@ -289,8 +279,7 @@ SubsetBounds::SubsetBounds(const BoundTables& tables, Strictness strictness)
       ground_(tables.ground()),
       strictness_(strictness),
       log_usual_k_(std::log(ground_.problem().water.k_cm_mm)),
-      air_and_water_(air_and_water(ground_, strictness)),
-      passing_(ground_.apertures().size()) {
+      air_and_water_(air_and_water(ground_, strictness)) {
   figures_.passing_percent.resize(ground_.apertures().size());
   std::size_t named = 0;
   for (const PlainWish& wish : ground_.wishes()) named += wish.kind == PlainWish::Kind::share ? 1 : 0;
@@ -301,96 +290,105 @@ SubsetBounds::SubsetBounds(const BoundTables& tables, Strictness strictness)
 
 void SubsetBounds::choose(std::span<const std::uint8_t> candidates) {
   count_ = std::min(candidates.size(), chosen_.size());
-  for (std::size_t j = 0; j < count_; ++j) chosen_[j] = candidates[j];
+  litres_ = {};
+  for (std::size_t j = 0; j < count_; ++j) {
+    const BoundTables::Grain& grain = tables_.grain(candidates[j]);
+    chosen_[j] = candidates[j];
+    litres_[j] = {grain.envelope_l, grain.additive_l, grain.water_l, 0};
+  }
   classes_gathered_ = false;
   has_volumes_ = std::ranges::all_of(candidates, [&](std::uint8_t each) { return tables_.grain(each).has_volumes; });
 }
 
 void SubsetBounds::bound_gradings(const PartPatterns& patterns, std::size_t from, std::size_t count) {
-  std::array<const double*, 6> parts{};
-  for (std::size_t j = 0; j < count_; ++j) parts[j] = patterns.row(static_cast<int>(j)).data() + from;
-  std::array<double, block>& per_gram = scratch_;
-  for (std::size_t p = 0; p < count; ++p) per_gram[p] = 0;
-  for (std::size_t j = 0; j < count_; ++j) {
-    const double mass = tables_.grain(chosen_[j]).mass_g;
-    for (std::size_t p = 0; p < count; ++p) per_gram[p] += parts[j][p] * mass;
+  switch (count_) {
+    case 1: return bound_gradings_of<1>(patterns, from, count);
+    case 2: return bound_gradings_of<2>(patterns, from, count);
+    case 3: return bound_gradings_of<3>(patterns, from, count);
+    case 4: return bound_gradings_of<4>(patterns, from, count);
+    case 5: return bound_gradings_of<5>(patterns, from, count);
+    default: return bound_gradings_of<6>(patterns, from, count);
   }
-  for (std::size_t p = 0; p < count; ++p) per_gram[p] = 100 / per_gram[p];
-  for (std::size_t a = 0; a < passing_.size(); ++a) {
-    std::array<double, block>& passing = passing_[a];
-    for (std::size_t p = 0; p < count; ++p) passing[p] = 0;
-    for (std::size_t j = 0; j < count_; ++j) {
-      const double grams = tables_.grain(chosen_[j]).passing_g[a];
-      for (std::size_t p = 0; p < count; ++p) passing[p] += parts[j][p] * grams;
+}
+
+template <std::size_t candidates>
+void SubsetBounds::bound_gradings_of(const PartPatterns& patterns, std::size_t from, std::size_t count) {
+  using Numbers = std::array<double, candidates>;
+  std::array<const double*, candidates> parts;
+  Numbers mass;
+  for (std::size_t j = 0; j < candidates; ++j) {
+    parts[j] = patterns.row(static_cast<int>(j)).data() + from;
+    mass[j] = tables_.grain(chosen_[j]).mass_g;
+  }
+  const auto sum = [&parts](const Numbers& of, std::size_t p) {
+    double all = parts[0][p] * of[0];
+    for (std::size_t j = 1; j < candidates; ++j) all += parts[j][p] * of[j];
+    return all;
+  };
+  double* const per_gram = per_gram_.data();
+  double* const squares = squares_.data();
+  double* const scores = scores_.data();
+#pragma omp simd
+  for (std::size_t p = 0; p < count; ++p) per_gram[p] = 100 / sum(mass, p);
+  // Percentages are linear in the grams that pass.
+  const auto add_squares = [&](const Numbers& grams, double low, double high, double each) {
+    low -= bound_percent_error;
+    high += bound_percent_error;
+#pragma omp simd
+    for (std::size_t p = 0; p < count; ++p) {
+      const double percent = sum(grams, p) * per_gram[p];
+      const double off = std::max(std::max(low - percent, percent - high), 0.0);
+      squares[p] += each * off * off;
     }
-    for (std::size_t p = 0; p < count; ++p) passing[p] *= per_gram[p];
-  }
-  for (std::size_t p = 0; p < count; ++p) {
-    scores_[p] = 0;
-    broken_[p] = 0;
-  }
-  std::array<double, block>& squares = scratch_;
+  };
+  const auto passing = [&](std::size_t aperture) {
+    Numbers grams;
+    for (std::size_t j = 0; j < candidates; ++j) grams[j] = tables_.grain(chosen_[j]).passing_g[aperture];
+    return grams;
+  };
+  std::fill_n(scores, count, 0.0);
+  std::fill_n(broken_.data(), count, std::uint64_t{0});
   for (std::size_t w = 0; w < ground_.wishes().size(); ++w) {
     const PlainWish& wish = ground_.wishes()[w];
-    const double least = wish.least - bound_percent_error, most = wish.most + bound_percent_error;
+    if (wish.of_volumes()) continue;
+    std::fill_n(squares, count, 0.0);
     switch (wish.kind) {
       case PlainWish::Kind::limits:
       case PlainWish::Kind::nearest: {
-        for (std::size_t p = 0; p < count; ++p) squares[p] = 0;
         const double each = 1 / static_cast<double>(wish.apertures.size());
-        for (std::size_t i = 0; i < wish.apertures.size(); ++i) {
-          const std::array<double, block>& passing = passing_[wish.apertures[i]];
-          const double low = wish.low_percent[i] - bound_percent_error, high = wish.high_percent[i] + bound_percent_error;
-          for (std::size_t p = 0; p < count; ++p) {
-            const double off = std::max(std::max(low - passing[p], passing[p] - high), 0.0);
-            squares[p] += each * off * off;
-          }
-        }
+        for (std::size_t i = 0; i < wish.apertures.size(); ++i) add_squares(passing(wish.apertures[i]), wish.low_percent[i], wish.high_percent[i], each);
         break;
       }
-      case PlainWish::Kind::finer: {
-        const std::array<double, block>& passing = passing_[wish.apertures[0]];
-        for (std::size_t p = 0; p < count; ++p) {
-          const double off = std::max(std::max(least - passing[p], passing[p] - most), 0.0);
-          squares[p] = off * off;
-        }
-        break;
-      }
+      case PlainWish::Kind::finer:
       case PlainWish::Kind::band: {
-        const std::array<double, block>& to = passing_[wish.apertures[0]];
+        Numbers grams = passing(wish.apertures[0]);
         if (wish.apertures.size() > 1) {
-          const std::array<double, block>& below = passing_[wish.apertures[1]];
-          for (std::size_t p = 0; p < count; ++p) squares[p] = to[p] - below[p];
-        } else {
-          for (std::size_t p = 0; p < count; ++p) squares[p] = to[p];
+          const Numbers below = passing(wish.apertures[1]);
+          for (std::size_t j = 0; j < candidates; ++j) grams[j] -= below[j];
         }
-        for (std::size_t p = 0; p < count; ++p) {
-          const double off = std::max(std::max(least - squares[p], squares[p] - most), 0.0);
-          squares[p] = off * off;
-        }
+        add_squares(grams, wish.least, wish.most, 1);
         break;
       }
-      case PlainWish::Kind::share: {
-        for (std::size_t p = 0; p < count; ++p) squares[p] = 0;
-        for (std::size_t j = 0; j < count_; ++j) {
-          if ((wish.candidates >> chosen_[j] & 1U) == 0) continue;
-          for (std::size_t p = 0; p < count; ++p) squares[p] += parts[j][p];
-        }
+      default: {
+        Numbers named;
+        for (std::size_t j = 0; j < candidates; ++j) named[j] = (wish.candidates >> chosen_[j] & 1U) != 0 ? 1 : 0;
         const double* const totals = patterns.totals().data() + from;
+        const double least = wish.least, most = wish.most;
+#pragma omp simd
         for (std::size_t p = 0; p < count; ++p) {
-          const double share = squares[p] / totals[p];
-          const double off = 100 * std::max(std::max(wish.least - share, share - wish.most), 0.0);
+          const double share = sum(named, p) / totals[p];
+          const double off = 100 * std::max(std::max(least - share, share - most), 0.0);
           squares[p] = off * off;
         }
-        break;
       }
-      default: continue;
     }
     if (wish.hard && strictness_ == Strictness::as_wished) {
       const std::uint64_t bit = std::uint64_t{1} << w;
       for (std::size_t p = 0; p < count; ++p) broken_[p] |= squares[p] > no_violation * no_violation ? bit : 0;
     } else {
-      for (std::size_t p = 0; p < count; ++p) scores_[p] += wish.weight * squares[p];
+      const double weight = wish.weight;
+#pragma omp simd
+      for (std::size_t p = 0; p < count; ++p) scores[p] += weight * squares[p];
     }
   }
 }
@@ -455,16 +453,21 @@ SubsetBounds::Constants SubsetBounds::constants(std::span<const double> parts, d
   return constants;
 }
 
-double SubsetBounds::least_for_want_of_room(std::span<const double> parts) const {
+double SubsetBounds::least_for_want_of_room(const std::array<double, 6>& parts) const {
   if (air_and_water_.empty() || !has_volumes_) return 0;
-  double envelope_l = 0, additive_l = 0;
-  for (std::size_t j = 0; j < count_; ++j) {
-    const BoundTables::Grain& grain = tables_.grain(chosen_[j]);
-    envelope_l += parts[j] * grain.envelope_l;
-    additive_l += parts[j] * grain.additive_l;
+  std::array<double, 4> all{};
+  for (std::size_t j = 0; j < parts.size(); ++j) {
+    for (std::size_t i = 0; i < all.size(); ++i) all[i] += parts[j] * litres_[j][i];
   }
-  const Constants of = constants(parts, envelope_l);
-  const double room = most_room(envelope_l / additive_l, of.water_l / envelope_l, of.flooded_fill);
+  const double envelope_l = all[0], additive_l = all[1];
+  double water_l = all[2];
+  double flooded_fill = ground_.problem().water.flooded_fill;
+  if (ground_.has_learnt()) {
+    const Constants of = constants({parts.data(), count_}, envelope_l);
+    water_l = of.water_l;
+    flooded_fill = of.flooded_fill;
+  }
+  const double room = most_room(envelope_l / additive_l, water_l / envelope_l, flooded_fill);
   double cost = 0;
   for (const AirAndWater& pair : air_and_water_) cost += pair.least_cost(room);
   return cost;

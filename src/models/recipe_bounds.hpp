@@ -1,6 +1,7 @@
 #pragma once
 // Bounds on the figures of recipes, cheap enough for tens of millions of them. Proofs: docs/science/recipe-search.md.
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <span>
@@ -92,7 +93,9 @@ class BoundTables {
 };
 
 /// The most that air and capacity together can be, as a share of the volume, in a mix packed at least so densely.
-[[nodiscard]] double most_room(double packing, double grain_water, double flooded_fill);
+[[nodiscard]] inline double most_room(double packing, double grain_water, double flooded_fill) {
+  return std::max(flooded_fill * (1 - packing) + packing * grain_water, grain_water);
+}
 
 /// A wish for air and one for water in the same pot, which share the room between and in the grains.
 struct AirAndWater {
@@ -100,7 +103,11 @@ struct AirAndWater {
   double weight = 0;    ///< what a missing point of the two costs at least, squared; infinite where both are hard
 
   /// What both cost at least where they have so much room.
-  [[nodiscard]] double least_cost(double room) const;
+  [[nodiscard]] double least_cost(double room) const {
+    constexpr double rounding = 1e-8, points_per_share = 100;
+    const double missing = together - room - rounding;
+    return missing > 0 ? weight * points_per_share * missing * points_per_share * missing : 0;
+  }
 };
 /// The most demanding pair of each pot that has both.
 [[nodiscard]] std::vector<AirAndWater> air_and_water(const Ground& ground, Strictness strictness);
@@ -119,8 +126,9 @@ class SubsetBounds {
   [[nodiscard]] double score(std::size_t in_block) const { return scores_[in_block]; }
   [[nodiscard]] std::uint64_t broken(std::size_t in_block) const { return broken_[in_block]; }
 
-  /// What wishes for air and water cost at least for want of room, without working out the packing.
-  [[nodiscard]] double least_for_want_of_room(std::span<const double> parts) const;
+  /// What wishes for air and water cost at least for want of room, without working out the packing. What stands behind the chosen ones' parts
+  /// does not count.
+  [[nodiscard]] double least_for_want_of_room(const std::array<double, 6>& parts) const;
 
   /// Ranges of all figures of one recipe of the chosen candidates; valid until the next call.
   const FigureRanges& bound_figures(std::span<const double> parts);
@@ -134,6 +142,8 @@ class SubsetBounds {
     double flooded_fill = 0;
     double water_l = 0;  ///< in the grains
   };
+  template <std::size_t candidates>
+  void bound_gradings_of(const PartPatterns& patterns, std::size_t from, std::size_t count);
   [[nodiscard]] Constants constants(std::span<const double> parts, double envelope_l) const;
   void gather_classes();
   [[nodiscard]] double specific_volume(std::span<const double> parts, double envelope_l);
@@ -148,11 +158,14 @@ class SubsetBounds {
   bool classes_gathered_ = false;
   bool has_volumes_ = false;
   std::vector<AirAndWater> air_and_water_;
+  /// Per loose litre of each: litres of envelope, of volume where nothing finds place in the voids of others, and of water; nothing behind the
+  /// chosen ones, so that sums over all six need no count.
+  std::array<std::array<double, 4>, 6> litres_{};
 
-  std::vector<std::array<double, block>> passing_;
   std::array<double, block> scores_{};
   std::array<std::uint64_t, block> broken_{};
-  std::array<double, block> scratch_{};
+  std::array<double, block> per_gram_{};
+  std::array<double, block> squares_{};
 
   std::vector<std::size_t> classes_;
   std::vector<double> coefficients_;  ///< 5 rows for each chosen candidate, one column for each class

@@ -163,7 +163,7 @@ class OverCandidates {
 
 std::optional<FreeRecipe> free_recipe(const Ground& ground, std::vector<Dose> doses, Strictness strictness) {
   if (doses.empty()) return std::nullopt;
-  const FigureRanges figures = ground.worked_out(doses).figures;
+  const FigureRanges figures = ground.worked_out(doses, WaterAsked::rated).figures;
   const Rating rating = ground.rate(figures, strictness);
   if (rating.broken != 0 || !rating.within_stock) return std::nullopt;
   return FreeRecipe{figure_key(rating.score.low, figures.price ? figures.price->low : infinite), rating.score.low, std::move(doses)};
@@ -366,7 +366,7 @@ FreeSearchResult search_free(const BoundTables& tables, const RecipeForm& form, 
   return FreeSearch(tables, form, strictness, control).run(wanted);
 }
 
-std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness) {
+FreeProposal free_shares_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness) {
   std::vector<std::size_t> candidates;
   std::vector<double> shares;
   for (const Dose& dose : near) {
@@ -374,7 +374,25 @@ std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vect
     shares.push_back(dose.parts);
   }
   OverCandidates over(ground, candidates, strictness);
-  return free_recipe(ground, doses_from(candidates, over.improved(shares)), strictness);
+  FreeProposal proposal{infinite, doses_from(candidates, over.improved(shares))};
+  if (proposal.doses.empty()) return proposal;
+  MixEvaluator::Workspace workspace;
+  RecipeFigures scratch;
+  FigureRanges figures;
+  ground.evaluate(proposal.doses, workspace, scratch, figures);
+  const Rating rating = ground.rate(figures, strictness);
+  if (rating.broken == 0 && rating.within_stock) proposal.least_score = rating.score.low;
+  return proposal;
+}
+
+std::optional<double> least_free_score(const Ground& ground, std::vector<FreeProposal> proposals, Strictness strictness) {
+  std::ranges::stable_sort(proposals, {}, &FreeProposal::least_score);
+  double least = infinite;
+  for (FreeProposal& proposal : proposals) {
+    if (!(proposal.least_score < least)) break;
+    if (const auto recipe = free_recipe(ground, std::move(proposal.doses), strictness)) least = std::min(least, recipe->score);
+  }
+  return std::isfinite(least) ? std::optional(least) : std::nullopt;
 }
 
 std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {

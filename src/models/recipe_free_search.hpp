@@ -25,8 +25,16 @@ struct FreeSearchResult {
 [[nodiscard]] FreeSearchResult search_free(const BoundTables& tables, const RecipeForm& form, Strictness strictness,
                                            std::size_t wanted, const SearchControl& control);
 
-/// The best free recipe found of the same candidates as `near`. Empty where none keeps the hard wishes.
-[[nodiscard]] std::optional<FreeRecipe> free_recipe_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness);
+/// Free shares that a search proposes.
+struct FreeProposal {
+  double least_score = 0;  ///< as far as the fast evaluator knows it; infinite where they surely break a hard wish or the stock
+  std::vector<Dose> doses;
+};
+/// Free shares of the same candidates as `near`, improved from it.
+[[nodiscard]] FreeProposal free_shares_near(const Ground& ground, const std::vector<Dose>& near, Strictness strictness);
+/// The least score of the proposals by the full model, which is asked only where one may still be the best. Empty where none keeps the
+/// hard wishes.
+[[nodiscard]] std::optional<double> least_free_score(const Ground& ground, std::vector<FreeProposal> proposals, Strictness strictness);
 
 /// What a wish on gradings or shares asks of the mass shares of all candidates, in percent of the mass and a multiple of the
 /// share; empty for the other wishes.

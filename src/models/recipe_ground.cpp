@@ -6,6 +6,7 @@
 
 #include "gritwright/models/blended_grading.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/packing.hpp"
 #include "gritwright/models/prediction_score.hpp"
 
 namespace gritwright::recipe_search {
@@ -24,6 +25,11 @@ constexpr double share_error = 2e-7;
 constexpr double model_percent_error = 2e-10;
 constexpr double model_relative_error = 1e-11;
 constexpr double stock_slack_l = 1e-9;
+
+/// The suction down to which plants take water from a pot.
+const Depth available_suction = depth_cm(50);
+
+const Retention* layer_in(const PotToFill& pot) { return pot.layer ? &*pot.layer : nullptr; }
 
 Range around(double value, double error) { return {value - error, value + error}; }
 Range around_relative(double value) { return around(value, model_relative_error * std::abs(value)); }
@@ -67,6 +73,11 @@ double PlainWish::points_missed(double figure) const {
 
 Ground::Ground(const DesignProblem& problem) : problem_(problem) {
   put_in_order();
+  for (std::size_t i = 0; i < size(); ++i) {
+    const Component& component = candidate(i).component;
+    const auto own = own_packing_density(component.grain);
+    class_betas_.push_back(own ? std::optional(class_beta(size_classes(component.sizes), *own)) : std::nullopt);
+  }
   for (const auto& [name, container] : problem_.pots) {
     pot_names_.push_back(name);
     pots_.push_back({PotGeometry(container), layer_retention(container, problem_.water)});
@@ -86,7 +97,7 @@ void Ground::prepare_evaluator() {
     for (std::size_t i = 0; i < size(); ++i) setup.learnt.push_back(learnt_constants(candidate(i), problem_.water));
   setup.settling = problem_.settling;
   if (asks_for_water_) setup.pots = pots_;
-  if (asks_for_available_) setup.suctions = {depth_cm(50)};
+  if (asks_for_available_) setup.suctions = {available_suction};
   setup.apertures = apertures_;
   evaluator_ = std::make_unique<MixEvaluator>(std::move(setup));
 }
@@ -311,11 +322,11 @@ RetentionConstants Ground::constants_of(std::span<const Dose> doses) const {
   return pooled_constants(grains).value_or(problem_.water);
 }
 
-PotWater Ground::water_in(const PotToFill& pot, const WorkedOut& recipe) const {
-  return pot_water(Retention(*retention_input(*recipe.state, recipe.water)), pot.pot, pot.layer ? &*pot.layer : nullptr);
+PotWater Ground::water_in(const PotToFill& pot, const WorkedOut& recipe) {
+  return pot_water(Retention(*retention_input(*recipe.state, recipe.water)), pot.pot, layer_in(pot));
 }
 
-WorkedOut Ground::worked_out(std::span<const Dose> doses) const {
+WorkedOut Ground::worked_out(std::span<const Dose> doses, WaterAsked asked) const {
   WorkedOut recipe;
   recipe.water = constants_of(doses);
   Mix mix;
@@ -346,12 +357,23 @@ WorkedOut Ground::worked_out(std::span<const Dose> doses) const {
   if (!state.settled) return recipe;
   if (state.settled->cation_exchange) figures.exchange_meq_l = known(state.settled->cation_exchange->value());
   if (!asks_for_water_) return recipe;
+  const Retention mixed_water(*retention_input(state, recipe.water));
   for (const PotToFill& pot : pots_) {
-    const PotWater& water = recipe.in_pots.emplace_back(water_in(pot, recipe));
-    figures.capacity.push_back(known(water.container_capacity.value()));
-    figures.air.push_back(known(water.air_filled_porosity.value()));
-    figures.available.push_back(known(water.available_in_pot.value()));
-    figures.wet_g_l.push_back(known(in_g_l(state.settled->bulk_density) + 1000 * water.container_capacity.value()));
+    Porosity capacity, air, available;
+    if (asked == WaterAsked::told) {
+      const PotWater& water = recipe.in_pots.emplace_back(pot_water(mixed_water, pot.pot, layer_in(pot)));
+      capacity = water.container_capacity;
+      air = water.air_filled_porosity;
+      available = water.available_in_pot;
+    } else {
+      capacity = container_capacity(mixed_water.curve(), pot.pot, layer_in(pot));
+      air = mixed_water.flooded() - capacity;
+      if (asks_for_available_) available = capacity - mixed_water.water_at(available_suction);
+    }
+    figures.capacity.push_back(known(capacity.value()));
+    figures.air.push_back(known(air.value()));
+    figures.available.push_back(known(available.value()));
+    figures.wet_g_l.push_back(known(in_g_l(state.settled->bulk_density) + 1000 * capacity.value()));
   }
   return recipe;
 }

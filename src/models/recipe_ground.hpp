@@ -68,8 +68,11 @@ struct WorkedOut {
   FigureRanges figures;            ///< exact
   std::optional<MixState> state;   ///< of the dosed candidates in the ground's order; empty where nothing of it is defined
   RetentionConstants water;
-  std::vector<PotWater> in_pots;   ///< in the order of the problem; empty where no wish asks for water or nothing is defined
+  std::vector<PotWater> in_pots;   ///< in the order of the problem; empty where no wish asks for water, nothing is defined or it was not asked for
 };
+
+/// What of a recipe's water is worked out: the shares that wishes read, or all that is told of it.
+enum class WaterAsked { rated, told };
 
 struct Rating {
   Range score;
@@ -96,6 +99,8 @@ class Ground {
   /// Place of the candidate in the problem.
   [[nodiscard]] std::size_t input_place(std::size_t candidate) const { return order_[candidate]; }
   [[nodiscard]] const Candidate& candidate(std::size_t index) const { return problem_.candidates[order_[index]]; }
+  /// Class beta of the candidate alone; empty where a density is missing.
+  [[nodiscard]] const std::optional<PackingDensity>& class_beta_of(std::size_t candidate) const { return class_betas_[candidate]; }
   [[nodiscard]] const std::vector<int>& name_ranks() const { return name_ranks_; }
   [[nodiscard]] const std::vector<Aperture>& apertures() const { return apertures_; }
   [[nodiscard]] const std::vector<PlainWish>& wishes() const { return wishes_; }
@@ -118,9 +123,9 @@ class Ground {
 
   /// Figures by the fast evaluator, with its error as their range. Precondition: prepare_evaluator().
   void evaluate(std::span<const Dose> doses, MixEvaluator::Workspace& workspace, RecipeFigures& scratch, FigureRanges& figures) const;
-  [[nodiscard]] WorkedOut worked_out(std::span<const Dose> doses) const;
+  [[nodiscard]] WorkedOut worked_out(std::span<const Dose> doses, WaterAsked asked = WaterAsked::told) const;
   /// Water of a worked-out recipe in one of the pots. Precondition: its state has volumes.
-  [[nodiscard]] PotWater water_in(const PotToFill& pot, const WorkedOut& recipe) const;
+  [[nodiscard]] static PotWater water_in(const PotToFill& pot, const WorkedOut& recipe);
 
  private:
   void put_in_order();
@@ -134,6 +139,7 @@ class Ground {
   DesignProblem problem_;
   std::vector<std::size_t> order_;
   std::vector<int> name_ranks_;
+  std::vector<std::optional<PackingDensity>> class_betas_;
   std::vector<Aperture> apertures_;
   std::vector<PotToFill> pots_;
   std::vector<std::string> pot_names_;

@@ -21,9 +21,10 @@ struct FigureKey {
 
 [[nodiscard]] FigureKey figure_key(double score, double price);
 
-/// Whether a score by itself lies beyond a key's. An infinite one does not lie beyond another; one right between two cells counts
-/// as not beyond.
-[[nodiscard]] inline bool score_lies_beyond(double score, const FigureKey& key) { return score * cells_per_unit > key.score_cell + 0.5; }
+/// Cells up to which a score by itself does not lie beyond a key's. An infinite one does not lie beyond another; one right between two cells
+/// counts as not beyond.
+[[nodiscard]] inline double farthest_score_cell(const FigureKey& key) { return key.score_cell + 0.5; }
+[[nodiscard]] inline bool score_lies_beyond(double score, const FigureKey& key) { return score * cells_per_unit > farthest_score_cell(key); }
 
 /// The rest of the order: fewer components, names, smaller total, larger parts in the order of the names. Candidates are numbered
 /// in the order of their names; `name_ranks` are equal for equal names.

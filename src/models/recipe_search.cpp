@@ -130,12 +130,21 @@ class Designer {
     const std::size_t listed_or_kept = known.size();
     survey(known);
     // What is told besides is worked out side by side.
-    std::vector<double> free_scores(doses.size(), answer_.recipes.front().score);
-    tell_of(std::move(known), listed_or_kept, doses.size(), [&](std::size_t i) {
-      if (const auto free = free_recipe_near(ground_, doses[i], Strictness::as_wished)) free_scores[i] = free->score;
-    });
     const double score = answer_.recipes.front().score;
-    if (std::isfinite(score)) answer_.rounding_cost = score - std::min(score, *std::ranges::min_element(free_scores));
+    std::vector<std::vector<Dose>> starts;
+    if (std::isfinite(score) && score > 0) starts = first_of_each_set(doses);
+    std::vector<FreeProposal> proposals(starts.size());
+    tell_of(std::move(known), listed_or_kept, starts.size(), [&](std::size_t i) { proposals[i] = free_shares_near(ground_, starts[i], Strictness::as_wished); });
+    if (std::isfinite(score)) answer_.rounding_cost = score - std::min(score, least_free_score(ground_, std::move(proposals), Strictness::as_wished).value_or(score));
+  }
+
+  /// Of recipes of the same candidates the first: free shares lead from the others to the same place.
+  static std::vector<std::vector<Dose>> first_of_each_set(const std::vector<std::vector<Dose>>& recipes) {
+    std::vector<std::vector<Dose>> first;
+    for (const std::vector<Dose>& recipe : recipes)
+      if (std::ranges::none_of(first, [&](const std::vector<Dose>& other) { return std::ranges::equal(other, recipe, {}, &Dose::candidate, &Dose::candidate); }))
+        first.push_back(recipe);
+    return first;
   }
 
   /// Pictures and room of the wishes, and `count` other tasks beside them. The first `found` recipes hold what is hard.

@@ -1,6 +1,7 @@
 #include "recipe_whole_search.hpp"
 
 #include <algorithm>
+#include <array>
 #include <limits>
 #include <queue>
 
@@ -55,7 +56,8 @@ class Collector {
   }
 
   std::vector<Entry> finish() {
-    lower_limit();
+    // What is shared made the limit it came with.
+    if (own_.size() > seen_) lower_limit();
     return std::move(own_);
   }
 
@@ -68,6 +70,7 @@ class Collector {
     const std::vector<Entry> first = distinct_first(std::move(sure), listed_, ranks_);
     if (first.size() == listed_) limit_ = {true, first.back().high, first.back().recipe};
     std::erase_if(own_, [&](const Entry& entry) { return excludes(entry.low, entry.recipe); });
+    seen_ = own_.size();
     next_look_ = 2 * own_.size() + 64;
   }
 
@@ -76,6 +79,7 @@ class Collector {
   const std::vector<Entry>& shared_;
   Limit limit_;
   std::vector<Entry> own_;
+  std::size_t seen_ = 0;  ///< of own_, when the limit was lowered last
   std::size_t next_look_ = 64;
 };
 
@@ -123,7 +127,7 @@ std::vector<CandidateSet> sets_by_promise(const BoundTables& tables, const Recip
       bounds.choose({set.candidates.data(), set.count});
       // The first pattern is one part of each.
       bounds.bound_gradings(patterns[set.count - 1U], 0, 1);
-      const double cost = bounds.broken(0) != 0 ? infinite : bounds.score(0) + bounds.least_for_want_of_room({equal.data(), set.count});
+      const double cost = bounds.broken(0) != 0 ? infinite : bounds.score(0) + bounds.least_for_want_of_room(equal);
       set.cost = static_cast<float>(cost);
     }
   });
@@ -183,12 +187,18 @@ class SliceSearch {
     for (std::size_t from = 0; from < patterns.size(); from += SubsetBounds::block) {
       const std::size_t count = std::min(SubsetBounds::block, patterns.size() - from);
       bounds_.bound_gradings(patterns, from, count);
+      // The limit stays as it is until what waits is worked out. Without a branch: what is left is too irregular to foretell.
+      const Limit& limit = collector_.limit();
+      const double farthest = limit.is_set ? farthest_score_cell(limit.key) : infinite;
+      std::array<std::size_t, SubsetBounds::block> left;
+      std::size_t left_count = 0;
       for (std::size_t i = 0; i < count; ++i) {
-        if (bounds_.broken(i) != 0 || beyond(bounds_.score(i)))
-          ++result_.excluded;
-        else
-          examine(patterns, from + i, bounds_.score(i));
+        left[left_count] = i;
+        const bool excluded = bounds_.broken(i) != 0 || bounds_.score(i) * cells_per_unit > farthest;
+        left_count += excluded ? 0 : 1;
       }
+      result_.excluded += count - left_count;
+      for (std::size_t i = 0; i < left_count; ++i) examine(patterns, from + left[i], bounds_.score(left[i]));
     }
   }
 
@@ -205,26 +215,22 @@ class SliceSearch {
   /// `grading_score`: what gradings and shares cost at least.
   void examine(const PartPatterns& patterns, std::size_t pattern, double grading_score) {
     std::array<double, 6> parts{};
-    for (std::size_t j = 0; j < recipe_.count; ++j) {
-      parts[j] = patterns.row(static_cast<int>(j))[pattern];
-      recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
+    for (std::size_t j = 0; j < recipe_.count; ++j) parts[j] = patterns.row(static_cast<int>(j))[pattern];
+    const std::span<const double> chosen(parts.data(), recipe_.count);
+    if (bounds_figures_ && beyond(grading_score + bounds_.least_for_want_of_room(parts))) {
+      ++result_.excluded;
+      return;
     }
-    FigureKey at_least = figure_key(grading_score, 0);
-    if (bounds_figures_) {
-      if (beyond(grading_score + bounds_.least_for_want_of_room({parts.data(), recipe_.count}))) {
-        ++result_.excluded;
-        return;
-      }
-      const FigureRanges& figures = bounds_.bound_volumes({parts.data(), recipe_.count});
-      Rating least = ground_.rate(figures, strictness_, Counted::of_volumes);
-      least.score.low += grading_score;
-      if (out(least, figures, recipe_)) {
-        ++result_.excluded;
-        return;
-      }
-      at_least = key_of(least.score.low, figures.price, false);
+    for (std::size_t j = 0; j < recipe_.count; ++j) recipe_.parts[j] = static_cast<std::uint8_t>(parts[j]);
+    if (!bounds_figures_) {
+      waiting_.push_back({figure_key(grading_score, 0), recipe_});
+      return;
     }
-    waiting_.push_back({at_least, recipe_});
+    const FigureRanges& figures = bounds_.bound_volumes(chosen);
+    Rating least = ground_.rate(figures, strictness_, Counted::of_volumes);
+    least.score.low += grading_score;
+    if (out(least, figures, recipe_)) ++result_.excluded;
+    else waiting_.push_back({key_of(least.score.low, figures.price, false), recipe_});
   }
 
   /// The full model for what waits, best first: the later ones may be excluded by what the first are found to be.

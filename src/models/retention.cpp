@@ -137,8 +137,10 @@ RetentionCurve::RetentionCurve(double residual, double saturated, const std::vec
 
 double RetentionCurve::saturation(double head_cm) const {
   if (head_cm <= 0) return 1;
+  // As the table's saturation, by the logarithms that are at hand: a power costs twice an exponential.
+  const double n = table_->n(), exponent = 1 / n - 1, log_head = std::log(head_cm);
   double sum = 0;
-  for (const PoreClass& pores : classes_) sum += pores.share * table_->saturation(pores.alpha_per_cm * head_cm);
+  for (const PoreClass& pores : classes_) sum += pores.share * std::pow(1 + std::exp(n * (pores.log_alpha + log_head)), exponent);
   return sum;
 }
 
@@ -184,12 +186,15 @@ double RetentionCurve::mean_saturation(const AreaProfile& body, double from_cm, 
 }
 
 Depth RetentionCurve::head_at(double saturation_wanted) const {
-  double high = 1;
-  while (saturation(high) > saturation_wanted) high *= 2;
+  double low = 0, high = 1;
+  while (saturation(high) > saturation_wanted) {
+    low = high;
+    high *= 2;
+  }
   const auto excess = [&](double head) { return saturation(head) - saturation_wanted; };
   std::uintmax_t steps = 100;
   const auto [low_end, high_end] =
-      boost::math::tools::toms748_solve(excess, 0.0, high, boost::math::tools::eps_tolerance<double>(40), steps);
+      boost::math::tools::toms748_solve(excess, low, high, boost::math::tools::eps_tolerance<double>(40), steps);
   return depth_cm((low_end + high_end) / 2);
 }
 

@@ -107,7 +107,7 @@ class MixEvaluator {
   void describe(const Component& component, Grain& grain) const;
 
   [[nodiscard]] double specific_volume(std::span<const Dose> doses, double envelope_l, Workspace& workspace) const;
-  [[nodiscard]] LogSizes log_sizes(std::span<const Dose> doses, double envelope_l, Workspace& workspace) const;
+  [[nodiscard]] SizeRuns size_runs(std::span<const Dose> doses, double envelope_l, Workspace& workspace) const;
 
   EvaluatorSetup setup_;
   std::vector<Aperture> class_sizes_;  ///< coarse to fine
