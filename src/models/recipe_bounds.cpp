@@ -252,6 +252,12 @@ void BoundTables::tabulate_saturation() {
   }
 }
 
+// The mid-quantile rule of the hundred classes, on the mean size and on the saturation, both of which only fall or rise.
+double BoundTables::mean_saturation_error(double log_size_range) const {
+  const double mean_off = log_size_range / (2 * pore_classes);
+  return saturation_error_ + 1.0 / (2 * pore_classes) + (1 - ground_.problem().water.spread) * steepest_ * mean_off;
+}
+
 std::vector<AirAndWater> air_and_water(const Ground& ground, Strictness strictness) {
   struct Most {
     double least = -infinite;
@@ -553,9 +559,7 @@ void SubsetBounds::bound_water(std::span<const double> parts, double envelope_l,
   const double drains = saturated - residual;
   const double grain_water = packing * of.water_l / envelope_l;
   const double bulk_g_l = packing * mass_g / envelope_l;
-  // The mid-quantile rule of the hundred classes, on the mean size and on the saturation, both of which only fall or rise.
-  const double mean_off = (log_greatest - log_least) / (2 * pore_classes);
-  const double error = tables_.saturation_error() + 1.0 / (2 * pore_classes) + (1 - water.spread) * tables_.steepest() * mean_off;
+  const double error = tables_.mean_saturation_error(log_greatest - log_least);
   const auto saturation = [&](std::size_t column) {
     double mean = 0;
     for (std::size_t j = 0; j < count_; ++j)

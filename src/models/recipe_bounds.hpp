@@ -67,9 +67,8 @@ class BoundTables {
     const double* const at = saturation_.data() + (candidate * columns_ + column) * nodes_ + node;
     return at[0] + along * (at[1] - at[0]);
   }
-  [[nodiscard]] double saturation_error() const { return saturation_error_; }
-  /// Steepest fall of a saturation with ln alpha.
-  [[nodiscard]] double steepest() const { return steepest_; }
+  /// By how much the mean over a recipe's pores may differ from that of its candidates' saturations, where their sizes lie so far apart in ln.
+  [[nodiscard]] double mean_saturation_error(double log_size_range) const;
   /// The greatest share of the voids between grains that a flood fills in any recipe.
   [[nodiscard]] double most_flooded_fill() const { return most_flooded_fill_; }
 

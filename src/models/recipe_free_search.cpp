@@ -6,7 +6,7 @@
 #include <numeric>
 
 #include "gritwright/models/free_shares.hpp"
-#include "recipe_set_bounds.hpp"
+#include "recipe_reach.hpp"
 
 namespace gritwright::recipe_search {
 
@@ -397,15 +397,13 @@ std::optional<double> least_free_score(const Ground& ground, std::vector<FreePro
 
 std::vector<std::vector<std::size_t>> linear_contradictions(const BoundTables& tables, const std::stop_token& stop) {
   const auto& wishes = tables.ground().wishes();
-  std::vector<std::uint8_t> everything(tables.ground().size());
-  std::iota(everything.begin(), everything.end(), std::uint8_t{0});
-  const std::uint64_t out_of_reach = SetBounds(tables, Strictness::as_wished).of_shares(everything, Taken::some).broken;
+  const std::uint64_t out = out_of_reach(tables);
   std::vector<std::vector<std::size_t>> found;
   std::vector<std::size_t> linear;
   std::vector<std::vector<LinearRow>> rows;
   for (std::size_t i = 0; i < wishes.size(); ++i) {
     if (!wishes[i].hard) continue;
-    if ((out_of_reach >> i & 1U) != 0) {
+    if ((out >> i & 1U) != 0) {
       found.push_back({i});
       continue;
     }

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 #include "gritwright/models/grading_curve.hpp"
 #include "recipe_answer.hpp"
@@ -10,7 +9,7 @@
 #include "recipe_free_search.hpp"
 #include "recipe_large_search.hpp"
 #include "recipe_least_score.hpp"
-#include "recipe_set_bounds.hpp"
+#include "recipe_reach.hpp"
 #include "recipe_whole_search.hpp"
 
 namespace gritwright {
@@ -55,12 +54,6 @@ bool tested_at(const Candidate& candidate, Aperture size) {
   return GradingCurve(candidate.component.sizes).passing_at(size).has_value();
 }
 
-std::vector<std::uint8_t> all_candidates(std::size_t count) {
-  std::vector<std::uint8_t> all(count);
-  std::iota(all.begin(), all.end(), std::uint8_t{0});
-  return all;
-}
-
 /// Notes on figures that stand on an assumption or are missing.
 Notes notes_on_candidates(const DesignProblem& problem) {
   Notes notes;
@@ -77,11 +70,11 @@ Notes notes_on_candidates(const DesignProblem& problem) {
   return notes;
 }
 
-Notes out_of_reach(const BoundTables& tables) {
-  const std::uint64_t broken = SetBounds(tables, Strictness::as_wished).of_shares(all_candidates(tables.ground().size()), Taken::some).broken;
+Notes notes_out_of_reach(const BoundTables& tables) {
+  const std::uint64_t out = out_of_reach(tables);
   Notes notes;
   for (std::size_t i = 0; i < tables.ground().wishes().size(); ++i)
-    if ((broken >> i & 1U) != 0)
+    if ((out >> i & 1U) != 0)
       notes.push_back({"design.wish-out-of-reach", Level::warning, "/wishes/" + std::to_string(i), {{"wish", static_cast<double>(i)}}});
   return notes;
 }
@@ -101,7 +94,7 @@ class Designer {
 
   DesignAnswer run() {
     answer_.notes = notes_on_candidates(problem_);
-    append(answer_.notes, out_of_reach(tables_));
+    append(answer_.notes, notes_out_of_reach(tables_));
     if (problem_.form.whole)
       whole();
     else
@@ -284,7 +277,9 @@ Problems check_tested_sizes(const DesignProblem& problem) {
 
 Notes wishes_out_of_reach(const DesignProblem& problem) {
   const Ground ground(problem);
-  return out_of_reach(BoundTables(ground));
+  BoundTables tables(ground);
+  if (asks_for_most_water(ground)) tables.tabulate();
+  return notes_out_of_reach(tables);
 }
 
 Result<DesignAnswer> design(const DesignProblem& problem, const SearchControl& control) {
