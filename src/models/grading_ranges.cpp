@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
+#include <span>
+#include <utility>
 
 #include "draw_slices.hpp"
 #include "drawn_grading.hpp"
@@ -39,12 +42,36 @@ double percentile_mm(const Grading& grading, double percent) {
   return percent < in_percent(grading.points.front().passing) ? -beyond : beyond;
 }
 
+std::size_t rank_of(double share, std::size_t count) { return static_cast<std::size_t>(std::lround(share * static_cast<double>(count - 1))); }
+
+std::optional<double> if_inside(double value) { return std::isfinite(value) ? std::optional(value) : std::nullopt; }
+
 OpenRange open_range_of(std::vector<double> values) {
   std::ranges::sort(values);
-  const auto quantile = [&](double share) -> std::optional<double> {
-    const double value = values[static_cast<std::size_t>(std::lround(share * static_cast<double>(values.size() - 1)))];
-    return std::isfinite(value) ? std::optional(value) : std::nullopt;
-  };
+  const auto quantile = [&](double share) { return if_inside(values[rank_of(share, values.size())]); };
+  return {quantile(0.05), quantile(0.5), quantile(0.95)};
+}
+
+/// Where on its curve so much passes, in points from the finest: of gradings of the same sizes it rises with percentile_mm(), without its powers.
+double place_of(const Grading& grading, double percent) {
+  const auto& points = grading.points;
+  constexpr double same = 1e-12;  // as percentile()
+  const double share = percent / 100;
+  if (std::abs(share - points.front().passing.value()) < same) return 0;
+  if (std::abs(share - points.back().passing.value()) < same) return static_cast<double>(points.size() - 1);
+  if (share < points.front().passing.value()) return -beyond;
+  if (share > points.back().passing.value()) return beyond;
+  const auto upper = std::ranges::lower_bound(points, Passing(share), {}, &GradingPoint::passing);
+  const auto lower = std::prev(upper);
+  return static_cast<double>(lower - points.begin()) + (share - lower->passing.value()) / (upper->passing.value() - lower->passing.value());
+}
+
+/// As open_range_of() their percentile_mm().
+OpenRange percentile_range(std::span<const Grading> draws, double percent) {
+  std::vector<std::pair<double, std::size_t>> places;
+  for (std::size_t i = 0; i < draws.size(); ++i) places.emplace_back(place_of(draws[i], percent), i);
+  std::ranges::sort(places);
+  const auto quantile = [&](double share) { return if_inside(percentile_mm(draws[places[rank_of(share, places.size())].second], percent)); };
   return {quantile(0.05), quantile(0.5), quantile(0.95)};
 }
 
@@ -79,8 +106,7 @@ BlendRanges size_ranges(const Grading& nominal, std::span<const Grading> draws, 
   BlendRanges ranges;
   for (const int percent : reported_percentiles) {
     ranges.percentiles_mm.emplace_back();
-    if (percentile(nominal, percent))
-      ranges.percentiles_mm.back() = open_range_of(gather([&](const Grading& drawn) { return percentile_mm(drawn, percent); }));
+    if (percentile(nominal, percent)) ranges.percentiles_mm.back() = percentile_range(draws, percent);
   }
   if (uniformity(nominal)) {
     ranges.uniformity = open_range_of(gather([](const Grading& drawn) {

@@ -1,8 +1,10 @@
 #include "gritwright/models/grading_ranges.hpp"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
+#include <random>
 
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
@@ -100,6 +102,42 @@ TEST_CASE("A percentile that may lie beyond the sieves has an open end", "[gradi
   CHECK_FALSE(ranges.percentiles_mm[0]->low);
   CHECK(ranges.percentiles_mm[0]->high);
   CHECK(ranges.percentiles_mm[5]->low);  // D50
+}
+
+TEST_CASE("The range of a percentile has the percentiles of the draws in order, to the last digit", "[grading_ranges][law]") {
+  const Grading nominal{{{aperture_mm(1), Passing(0.04)}, {aperture_mm(2), Passing(0.1)}, {aperture_mm(4), Passing(0.55)}, {aperture_mm(6.3), Passing(0.96)}, {aperture_mm(9.5), Passing(1)}}, {}, {}};
+  std::vector<std::vector<double>> draws;
+  std::mt19937 random(7);
+  std::uniform_real_distribution<double> spread(0.9, 1.1);
+  for (int i = 0; i < 400; ++i) {
+    std::vector<double> drawn;
+    for (const GradingPoint& point : nominal.points) drawn.push_back(std::min(1.0, std::max(drawn.empty() ? 0.0 : drawn.back(), point.passing.value() * spread(random))));
+    draws.push_back(std::move(drawn));
+  }
+  // Just on a point of the curve and level with the next.
+  draws.push_back({0.05, 0.1, 0.5, 0.9, 1});
+  draws.push_back({0.05, 0.5, 0.5, 0.95, 1});
+  const BlendRanges ranges = blend_ranges(nominal, draws, {});
+  for (std::size_t p = 0; p < reported_percentiles.size(); ++p) {
+    const int percent = reported_percentiles[p];
+    INFO("D" << percent);
+    const bool inside = percentile(nominal, percent).has_value();
+    CHECK(ranges.percentiles_mm[p].has_value() == inside);
+    if (!inside) continue;
+    std::vector<double> sizes;
+    for (const std::vector<double>& drawn : draws) {
+      Grading grading = nominal;
+      for (std::size_t i = 0; i < drawn.size(); ++i) grading.points[i].passing = Passing(drawn[i]);
+      const auto size = percentile(grading, percent);
+      sizes.push_back(size ? in_mm(*size) : percent < 50 ? -1e9 : 1e9);
+    }
+    std::ranges::sort(sizes);
+    const auto at = [&](double share) { return sizes[static_cast<std::size_t>(std::lround(share * static_cast<double>(sizes.size() - 1)))]; };
+    for (const auto& [end, share] : {std::pair{ranges.percentiles_mm[p]->low, 0.05}, {ranges.percentiles_mm[p]->median, 0.5}, {ranges.percentiles_mm[p]->high, 0.95}}) {
+      if (std::abs(at(share)) > 1e8) CHECK_FALSE(end.has_value());
+      else CHECK(end == std::optional(at(share)));
+    }
+  }
 }
 
 TEST_CASE("A seed gives the same grading ranges in any order of slices", "[grading_ranges][law]") {
