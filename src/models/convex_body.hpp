@@ -54,7 +54,8 @@ class ConvexBody {
   /// once for each of its faces.
   template <class Take>
   void corners_between(double low, double high, Take take) const {
-    enum : std::uint8_t { under_low = 1, under_high = 2 };
+    constexpr std::uint8_t under_low = 1;
+    constexpr std::uint8_t under_high = 2;
     std::vector<std::uint8_t> sides(corners_.size());
     bool all_between = true;
     for (std::size_t i = 0; i < corners_.size(); ++i) {
