@@ -180,6 +180,9 @@ TEST_CASE("A water fill overrides the lengths and the difference is shown", "[tr
   retype(open, "pots_water_fill", local("4620"));
   CHECK(open.find<QLabel>("figure_pots_difference")->text() == local("10.0") + QStringLiteral(" %"));
   CHECK(open.find<QLabel>("figure_pots_volume")->text() == local("4.62") + QStringLiteral(" L"));
+  // A water fill is good to a hundredth or so, a difference has no range of its own.
+  CHECK(open.find<QLabel>("range_pots_volume")->text() == local("4.54") + QStringLiteral(" \u2013 ") + local("4.70") + QStringLiteral(" L"));
+  CHECK(open.find<QLabel>("range_pots_difference")->text() == QStringLiteral("\u2013"));
 }
 
 TEST_CASE("A pot is taken while a living tree stands in it", "[trees_page]") {

@@ -14,6 +14,8 @@
 #include "charts/pot_drawing.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/models/pot_ranges.hpp"
+#include "models/bench_ranges.hpp"
 #include "models/pot_library.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
@@ -307,7 +309,7 @@ QWidget* PotsTab::answer_side() {
   figures_ = new FigurePanel(side);
   layout->addWidget(pictures, 1);
   layout->addWidget(figures_);
-  return side;
+  return new ColumnScroll(side, this);  // in large text the words of the figures take several lines
 }
 
 void PotsTab::set_shape(Shape shape) {
@@ -396,15 +398,21 @@ void PotsTab::refresh() {
     }
     return found;
   };
-  const auto litres = [&](PotVolume volume) { return to_local(volume_text(in_ml(volume) / 1000, units_)); };
-  FigureGroup group{QStringLiteral("pot"), tr("What it holds"), {}};
-  group.figures.push_back({QStringLiteral("pots_volume"), tr("to the fill line"), litres(pot.volume()), {}, explained("volume")});
-  group.figures.push_back({QStringLiteral("pots_by_lengths"), tr("by its lengths alone"), litres(pot.volume_by_lengths()), {}, explained("by_lengths")});
+  const auto litres_of_ml = [&](double ml) { return volume_text(ml / 1000, units_); };
+  const auto litres = [&](PotVolume volume) { return to_local(litres_of_ml(in_ml(volume))); };
+  const PotRanges ranges = pot_ranges(pot, usual_pot_spread(), standing_sample);
+  FigureGroup group{QStringLiteral("pot"), tr("What it holds"), {}, true};
+  const auto add = [&](Figure figure, const std::optional<Range>& range) {
+    put_range(figure, range, litres_of_ml);
+    group.figures.push_back(std::move(figure));
+  };
+  add({QStringLiteral("pots_volume"), tr("to the fill line"), litres(pot.volume()), {}, explained("volume")}, ranges.volume_ml);
+  add({QStringLiteral("pots_by_lengths"), tr("by its lengths alone"), litres(pot.volume_by_lengths()), {}, explained("by_lengths")}, ranges.by_lengths_ml);
   const bool poured = stored->record.container.water_fill.has_value();
-  group.figures.push_back({QStringLiteral("pots_difference"), tr("water fill against lengths"),
-                           poured ? to_local(percent_text(water_fill_difference(pot))) : QStringLiteral("\u2013"),
-                           poured ? QString() : tr("no water fill was measured"), explained("difference")});
-  group.figures.push_back({QStringLiteral("pots_main_mix"), tr("main mix, without layers"), litres(pot.main_mix_volume()), {}, explained("main_mix")});
+  add({QStringLiteral("pots_difference"), tr("water fill against lengths"), poured ? to_local(percent_text(water_fill_difference(pot))) : QStringLiteral("\u2013"),
+       poured ? QString() : tr("no water fill was measured"), explained("difference")},
+      {});
+  add({QStringLiteral("pots_main_mix"), tr("main mix, without layers"), litres(pot.main_mix_volume()), {}, explained("main_mix")}, ranges.main_mix_ml);
   figures_->show_group(group);
 }
 
