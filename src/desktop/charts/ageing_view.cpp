@@ -68,10 +68,11 @@ class AgeingPlot {
     painter_.setPen(QPen(current_colours().grid, 1));
     painter_.drawLine(QPointF(x, plot_.top()), QPointF(x, plot_.bottom()));
     const double wide = metrics_.horizontalAdvance(text);
-    if (x - wide / 2 < free_from_) return;
+    const double from = std::max(x - wide / 2, plot_.left());  // left of it stands the scale
+    if (from < free_from_) return;
     painter_.setPen(current_colours().muted);
-    painter_.drawText(QPointF(x - wide / 2, plot_.bottom() + metrics_.ascent() + 2), text);
-    free_from_ = x + wide / 2 + ageing_gap;
+    painter_.drawText(QPointF(from, plot_.bottom() + metrics_.ascent() + 2), text);
+    free_from_ = from + wide + ageing_gap;
   }
   void below(const QString& text) {
     painter_.setPen(current_colours().muted);
