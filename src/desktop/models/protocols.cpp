@@ -58,9 +58,9 @@ class OfBag {
         problems_ = check(second);
         if (problems_.empty()) {
           // One fill says how loosely it was poured that time; two say it better.
-          const RepeatedFigure both = repeated(in_g(*filled), in_g(*again));
+          const RepeatedFigure both = repeated(in_g(*filled - *empty), in_g(*again - *empty));
           add_questions(answer_, both.notes, units_);
-          reading.filled = mass_g(both.mean);
+          reading.filled = *empty + mass_g(both.mean);
         }
       }
       if (problems_.empty()) {
@@ -76,7 +76,10 @@ class OfBag {
     add_figure(answer_, "settling", ProtocolText::tr("Settling"), measured && measured->settling ? std::optional(percent_text(measured->settling->value())) : std::nullopt,
                measured ? not_worked : reason(), how);
     if (!measured) return;
-    keep(ProtocolText::tr("litre weight of bag %1"), ProtocolText::tr("Weighed a jug of bag %1: %2 loose and dry").arg(id(), local(*density(measured->loose))), [&](Bag& bag) {
+    const QString loose = local(*density(measured->loose));
+    const QString told = measured->worked_in ? ProtocolText::tr("Weighed a jug of bag %1: %2 loose and dry, %3 worked in").arg(id(), loose, local(*density(measured->worked_in)))
+                                             : ProtocolText::tr("Weighed a jug of bag %1: %2 loose and dry").arg(id(), loose);
+    keep(ProtocolText::tr("litre weight of bag %1"), told, [&](Bag& bag) {
       bag.bulk_density = measured->loose;
       if (measured->worked_in) bag.worked_in_density = measured->worked_in;
     });
@@ -125,7 +128,7 @@ class OfBag {
       const DisplacementReading reading{*soaked, *with_water, *with_both, *dry};
       problems_ = check(reading);
       if (problems_.empty()) {
-        measured = measured_grain(reading, skeletal_density());
+        measured = measured_grain(reading, skeletal_density(), stored_ ? stored_->record.bulk_density : std::nullopt);
         how = explain(reading, *measured);
         add_questions(answer_, measured->notes, units_);
       }
