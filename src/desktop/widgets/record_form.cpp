@@ -117,6 +117,15 @@ void RecordForm::show_again(Shown& shown) {
 }
 
 bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
+  // A line claims the keys of undo even where it has nothing to undo: then they are the window's.
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto* const key = static_cast<QKeyEvent*>(event);
+    const auto* const line = qobject_cast<QLineEdit*>(watched);
+    if (line != nullptr && ((key->matches(QKeySequence::Undo) && !line->isUndoAvailable()) || (key->matches(QKeySequence::Redo) && !line->isRedoAvailable()))) {
+      event->ignore();
+      return true;
+    }
+  }
   if (event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     const auto at = std::ranges::find(rows_, watched, &Shown::field);
