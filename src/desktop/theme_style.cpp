@@ -51,6 +51,12 @@ void ThemeStyle::polish(QWidget* widget) {
   }
 }
 
+void give_role(QLabel& label, const QString& role) {
+  label.setProperty("role", role);
+  label.setPalette({});
+  label.style()->polish(&label);
+}
+
 void ThemeStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const {
   QProxyStyle::drawPrimitive(element, option, painter, widget);
   const bool field = element == PE_FrameLineEdit || element == PE_IndicatorCheckBox || element == PE_IndicatorRadioButton;

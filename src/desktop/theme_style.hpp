@@ -1,6 +1,8 @@
 #pragma once
 #include <QProxyStyle>
 
+class QLabel;
+
 namespace gritwright::desktop {
 
 /// The library's style with one thing mended: on a dark ground it derives edges darker than the ground, so that fields and
@@ -23,5 +25,8 @@ class ThemeStyle : public QProxyStyle {
  private:
   void draw_edge(const QStyleOption* option, QRect rect, QPainter* painter) const;
 };
+
+/// Another role for a label that may be on the screen already; an empty one makes it plain.
+void give_role(QLabel& label, const QString& role);
 
 }  // namespace gritwright::desktop

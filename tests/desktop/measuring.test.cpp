@@ -97,7 +97,20 @@ TEST_CASE("A litre weight by jug is kept with its bag and in the log in one step
   // That it was kept stands beside the empty form until the next measurement begins, and its first field is ready for it.
   CHECK(open.find<QLabel>("measure_state")->text().startsWith(QStringLiteral("Kept: Weighed a jug")));
   CHECK(open.window.focusWidget() == open.find<QLineEdit>("measure_jug"));
+  CHECK(open.find<QLabel>("measure_state")->text().contains(local("450 g/L loose and dry, 500 g/L worked in")));
+  // Nothing was typed into it yet, so the key for undo is the record's; then it is the line's.
+  const auto claims_undo = [&] {
+    QKeyEvent key(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+    key.ignore();
+    QApplication::sendEvent(open.find<QLineEdit>("measure_jug"), &key);
+    return key.isAccepted();
+  };
+  CHECK_FALSE(claims_undo());
+  open.record->undo();
+  CHECK(open.find<QLabel>("measure_state")->text().startsWith(QStringLiteral("Still to type")));
+  open.record->redo();
   type_measured(open, "jug", "201");
+  CHECK(claims_undo());
   CHECK(open.find<QLabel>("measure_state")->text().startsWith(QStringLiteral("Still to type")));
   CHECK(open.record->undo_text().contains(QStringLiteral("litre weight")));
   open.record->undo();
@@ -109,6 +122,8 @@ TEST_CASE("A litre weight by jug is kept with its bag and in the log in one step
 TEST_CASE("What is implausible is asked about and kept all the same, what is impossible is not", "[measuring][refuses]") {
   OpenWindow open;
   measure_new_bag(open);
+  const auto colour = [&] { return open.find<QLabel>("measure_state")->palette().color(QPalette::WindowText); };
+  const QColor plain = colour();
   type_whole_jug(open);
   CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
   type_measured(open, "filled", "3400");
@@ -117,6 +132,9 @@ TEST_CASE("What is implausible is asked about and kept all the same, what is imp
   type_measured(open, "filled", "150");
   CHECK_FALSE(open.find<QPushButton>("measure_keep")->isEnabled());
   CHECK(measured_figure(open, "bulk_density") == QStringLiteral("\u2013"));
+  CHECK(colour() != plain);
+  type_measured(open, "filled", "700");
+  CHECK(colour() == plain);
   type_measured(open, "filled", "6x");
   CHECK(open.find<QLabel>("measure_state")->text().contains(QStringLiteral("Jug with grain")));
   CHECK_FALSE(open.window.record_pages()->measuring().keep());
@@ -130,7 +148,8 @@ TEST_CASE("Two fills of the jug count as one, and are asked about where they dif
   type_measured(open, "again", "652");
   CHECK(measured_figure(open, "bulk_density") == local("451 g/L"));
   CHECK_FALSE(open.find<QLabel>("measure_questions")->isVisible());
-  type_measured(open, "again", "720");
+  // 14 g are 2 % of the jug with its grain and 3.1 % of the grain.
+  type_measured(open, "again", "664");
   CHECK(open.find<QLabel>("measure_questions")->isVisible());
 }
 

@@ -18,6 +18,7 @@
 #include <utility>
 
 #include "text.hpp"
+#include "theme_style.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -187,7 +188,7 @@ void ImportPage::show_what_was_found() {
   if (!preview.lines.empty()) parts << tr("%n record(s) to take in", nullptr, static_cast<int>(import_->coming())) << tr("%n here already", nullptr, there);
   if (!problems.empty()) parts << tr("%n fault(s): mend them in the file and read it again; until then nothing is taken in", nullptr, static_cast<int>(problems.size()));
   summary_->setText(parts.join(QStringLiteral("; ")));
-  summary_->setProperty("role", problems.empty() ? "" : "fault");
+  give_role(*summary_, problems.empty() ? QString() : QStringLiteral("fault"));
   again_->setEnabled(!path_.isEmpty());
   take_in_->setEnabled(import_->can_take_in());
 }

@@ -8,12 +8,12 @@
 #include <QPushButton>
 #include <QSettings>
 #include <QSplitter>
-#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "models/material_words.hpp"
 #include "text.hpp"
+#include "theme_style.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
@@ -58,6 +58,7 @@ MeasurePage::MeasurePage(RecordBook& book, const Catalogue& catalogue, QWidget* 
   splitter->setSizes({700, 560});
   layout->addWidget(splitter);
   connect(&book_, &RecordBook::changed, this, [this] {
+    kept_text_.clear();  // it may have been undone
     if (!isVisible()) return;
     fill_subjects(sheet_.subject ? to_qt(sheet_.subject->id) : QString());
     fill_pots();
@@ -232,9 +233,7 @@ void MeasurePage::refresh() {
   const bool begun = std::ranges::any_of(sheet_.texts, [](const auto& typed) { return !typed.second.isEmpty(); });
   if (begun) kept_text_.clear();
   state_->setText(faulty ? answer.faults.join(u'\n') : answer.waiting.isEmpty() ? tr("Complete: keep it, and the estimates use it from now on.") : kept_text_.isEmpty() ? answer.waiting : kept_text_);
-  state_->setProperty("role", faulty ? QVariant(QStringLiteral("fault")) : QVariant());
-  state_->style()->unpolish(state_);
-  state_->style()->polish(state_);
+  give_role(*state_, faulty ? QStringLiteral("fault") : QString());
   answer.questions.removeDuplicates();
   questions_->setText(answer.questions.isEmpty() ? QString() : tr("Is that right?") + QStringLiteral("\n\u2022 ") + answer.questions.join(QStringLiteral("\n\u2022 ")));
   questions_->setVisible(!answer.questions.isEmpty());
