@@ -986,10 +986,6 @@
         <translation>Weg</translation>
     </message>
     <message>
-        <source>id</source>
-        <translation>Kennung</translation>
-    </message>
-    <message>
         <source>what</source>
         <translation>was</translation>
     </message>
@@ -1104,6 +1100,10 @@
     <message>
         <source>pot</source>
         <translation>Schale</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>Nr.</translation>
     </message>
 </context>
 <context>
@@ -1725,6 +1725,10 @@
     <message>
         <source>Volume of mix in it</source>
         <translation>Volumen der Mischung darin</translation>
+    </message>
+    <message>
+        <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
+        <translation>Krug von Sack %1 gewogen: %2 lose und trocken, %3 eingearbeitet</translation>
     </message>
 </context>
 <context>
@@ -7812,6 +7816,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>sphagnum of the shoulder, about</source>
         <translation>Sphagnum der Schulter, etwa</translation>
     </message>
+    <message>
+        <source>%1 (now %2) up to %3 deep</source>
+        <translation>%1 (jetzt %2) bis zu %3 tief</translation>
+    </message>
+    <message>
+        <source>round off the corners along the wall, %1 of the root mass: %2</source>
+        <translation>die Ecken längs der Wand abrunden, %1 des Ballens: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -8002,6 +8014,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>trunk</source>
         <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>round off corners</source>
+        <translation>Ecken abrunden</translation>
+    </message>
+    <message>
+        <source>rounded off</source>
+        <translation>abgerundet</translation>
     </message>
 </context>
 <context>
@@ -9491,6 +9511,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>no</source>
         <translation>nein</translation>
     </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>%1 Ecken</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -10059,10 +10083,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
         <translation>die Austauschkapazität ist nicht bekannt, deshalb hat die Mischung keine</translation>
-    </message>
-    <message>
-        <source>the mix has no components</source>
-        <translation>die Mischung hat keine Bestandteile</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
@@ -10885,10 +10905,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Brüche unter 0 oder ein Modul oder Runden je Saison nicht über 0 kann nicht sein</translation>
     </message>
     <message>
-        <source>the price {amount} is negative</source>
-        <translation>der Preis {amount} ist negativ</translation>
-    </message>
-    <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
         <translation>in ganzen Schaufeln liegt ein Ansatz bis zu {percent} Punkte neben dem Rezept; eine kleinere Schaufel oder größere Wanne hält ihn näher</translation>
     </message>
@@ -10947,10 +10963,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
         <translation>es ist kein Streuverlust angegeben; 5 bis 10 % neben der Schale sind üblich</translation>
-    </message>
-    <message>
-        <source>the day has no trees</source>
-        <translation>der Tag hat keine Bäume</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
@@ -11173,10 +11185,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Datei lässt sich nicht schreiben; nachsehen, ob der Ordner da ist und Platz hat</translation>
     </message>
     <message>
-        <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>es gibt hier schon {kind} {id}; nichts wurde übernommen</translation>
-    </message>
-    <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} steht zweimal in dieser Datei</translation>
     </message>
@@ -11191,10 +11199,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the root-mass plan is empty</source>
         <translation>der Ballenplan ist leer</translation>
-    </message>
-    <message>
-        <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation>{text} nennt keinen Eintrag; erwartet werden Art und Kennung wie bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
@@ -11407,10 +11411,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
         <translation>Liter brauchen die Schüttdichte, mit der sie zu Gramm wurden</translation>
-    </message>
-    <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation>Liter von {id} lassen sich nicht in Gramm umrechnen: Seine Schüttdichte ist nicht bekannt</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
@@ -12973,10 +12973,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Was der erhaltene Wurzelballen (schraffiert) hält, ist nicht bekannt; die Zahlen sagen nichts darüber.</translation>
     </message>
     <message>
-        <source>another group is called {name} already</source>
-        <translation>eine andere Gruppe heißt schon {name}</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} lässt sich nicht lesen; erwartet werden Teile und ein Name, etwa 5 akadama, mit : dazwischen</translation>
     </message>
@@ -13137,10 +13133,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Datei der Aufzeichnung ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
-        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
-        <translation>{kind} {id} gibt oder gab es, und eine Kennung wird nie wieder benutzt; eine andere wählen</translation>
-    </message>
-    <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
         <translation>die Aufzeichnung liegt in einem Netzordner: Dort speichert sie langsamer, und nur eine Person sollte zugleich darin arbeiten</translation>
     </message>
@@ -13183,6 +13175,66 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
         <translation>Die Schulter mit etwa {litres} Sphagnum bauen, {height} über dem Substrat</translation>
+    </message>
+    <message>
+        <source>dormant</source>
+        <translation>ruhend</translation>
+    </message>
+    <message>
+        <source>swelling</source>
+        <translation>schwellend</translation>
+    </message>
+    <message>
+        <source>green tips</source>
+        <translation>grüne Spitzen</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>öffnend</translation>
+    </message>
+    <message>
+        <source>in leaf</source>
+        <translation>belaubt</translation>
+    </message>
+    <message>
+        <source>the mix has no components; put one in</source>
+        <translation>die Mischung hat keine Bestandteile; einen hineingeben</translation>
+    </message>
+    <message>
+        <source>a price of {amount} can&apos;t be; expected 0 or more</source>
+        <translation>ein Preis von {amount} kann nicht sein; erwartet wird 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>the day has no trees; name at least one</source>
+        <translation>der Tag hat keine Bäume; mindestens einen nennen</translation>
+    </message>
+    <message>
+        <source>another {kind} {id} is here already, so nothing was taken in; give this one another number, or let it take the place of the one here</source>
+        <translation>ein anderer Eintrag {kind} {id} ist schon hier, darum wurde nichts übernommen; diesem eine andere Nummer geben oder ihn an die Stelle des vorhandenen setzen</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already; choose another name</source>
+        <translation>eine andere Gruppe heißt schon {name}; einen anderen Namen wählen</translation>
+    </message>
+    <message>
+        <source>{text} names no record; expected kind and number like bag:K-07</source>
+        <translation>{text} nennt keinen Eintrag; erwartet werden Art und Nummer wie bag:K-07</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
+        <translation>Liter von {id} lassen sich nicht in Gramm umrechnen: keine Schüttdichte ist bekannt; wiegen oder das Litergewicht messen</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
+        <translation>{kind} {id} gibt es oder gab es schon, und eine Nummer wird nie wieder vergeben; eine andere wählen</translation>
+    </message>
+    <message>
+        <source>{face} (now {direction}) up to {depth} deep</source>
+        <translation>{face} (jetzt {direction}) bis zu {depth} tief</translation>
+    </message>
+    <message>
+        <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
+        <translation>Die Ecken längs der Wand abrunden, {share} des Ballens: {where}</translation>
     </message>
 </context>
 </TS>

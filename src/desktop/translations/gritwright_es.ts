@@ -986,10 +986,6 @@
         <translation>vía</translation>
     </message>
     <message>
-        <source>id</source>
-        <translation>id</translation>
-    </message>
-    <message>
         <source>what</source>
         <translation>qué</translation>
     </message>
@@ -1104,6 +1100,10 @@
     <message>
         <source>pot</source>
         <translation>maceta</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n.º</translation>
     </message>
 </context>
 <context>
@@ -1725,6 +1725,10 @@
     <message>
         <source>Volume of mix in it</source>
         <translation>Volumen de mezcla</translation>
+    </message>
+    <message>
+        <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
+        <translation>Pesada una jarra del saco %1: %2 suelto y seco, %3 asentado</translation>
     </message>
 </context>
 <context>
@@ -7812,6 +7816,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>sphagnum of the shoulder, about</source>
         <translation>esfagno del talud, aproximado</translation>
     </message>
+    <message>
+        <source>%1 (now %2) up to %3 deep</source>
+        <translation>%1 (ahora %2) hasta %3 de fondo</translation>
+    </message>
+    <message>
+        <source>round off the corners along the wall, %1 of the root mass: %2</source>
+        <translation>redondear las esquinas a lo largo de la pared, %1 del cepellón: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -8002,6 +8014,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>trunk</source>
         <translation>tronco</translation>
+    </message>
+    <message>
+        <source>round off corners</source>
+        <translation>redondear esquinas</translation>
+    </message>
+    <message>
+        <source>rounded off</source>
+        <translation>redondeado</translation>
     </message>
 </context>
 <context>
@@ -9491,6 +9511,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>no</source>
         <translation>no</translation>
     </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>%1 esquinas</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -10059,10 +10083,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
         <translation>no se conoce la capacidad de intercambio, así que la mezcla no tiene ninguna</translation>
-    </message>
-    <message>
-        <source>the mix has no components</source>
-        <translation>la mezcla no tiene componentes</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
@@ -10885,10 +10905,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no son posibles roturas por debajo de 0, ni un módulo o unas rondas por temporada que no superen 0</translation>
     </message>
     <message>
-        <source>the price {amount} is negative</source>
-        <translation>el precio {amount} es negativo</translation>
-    </message>
-    <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
         <translation>en palas enteras una tanda se aparta hasta {percent} puntos de la receta; una pala menor o una tina mayor la acercan</translation>
     </message>
@@ -10947,10 +10963,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
         <translation>no se da derrame; es común que un 5 a 10 % caiga fuera de la maceta</translation>
-    </message>
-    <message>
-        <source>the day has no trees</source>
-        <translation>la jornada no tiene árboles</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
@@ -11173,10 +11185,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se puede escribir el archivo; mire si la carpeta existe y tiene espacio</translation>
     </message>
     <message>
-        <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>aquí ya hay otro registro ({kind} {id}); no se tomó nada</translation>
-    </message>
-    <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} aparece dos veces en este archivo</translation>
     </message>
@@ -11191,10 +11199,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the root-mass plan is empty</source>
         <translation>el plan de cepellón está vacío</translation>
-    </message>
-    <message>
-        <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation>{text} no nombra ningún registro; se espera tipo e id como bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
@@ -11407,10 +11411,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
         <translation>los litros necesitan la densidad aparente con que se pasaron a gramos</translation>
-    </message>
-    <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation>los litros de {id} no se pueden pasar a gramos: no se conoce su densidad aparente</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
@@ -12973,10 +12973,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Lo que retiene el cepellón conservado (rayado) no se conoce; las cifras no dicen nada de él.</translation>
     </message>
     <message>
-        <source>another group is called {name} already</source>
-        <translation>otro grupo ya se llama {name}</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} no se puede leer; se esperan partes y un nombre, como 5 akadama, con : entre ellos</translation>
     </message>
@@ -13137,10 +13133,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el archivo del registro está dañado; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
-        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
-        <translation>{kind} {id} existe o existió, y un id nunca se vuelve a usar; elija otro</translation>
-    </message>
-    <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
         <translation>el registro está en una carpeta de red: allí se guarda más despacio, y solo una persona debería trabajar en él a la vez</translation>
     </message>
@@ -13183,6 +13175,66 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
         <translation>Hacer el talud con unos {litres} de esfagno, {height} sobre la tierra</translation>
+    </message>
+    <message>
+        <source>dormant</source>
+        <translation>en reposo</translation>
+    </message>
+    <message>
+        <source>swelling</source>
+        <translation>hinchándose</translation>
+    </message>
+    <message>
+        <source>green tips</source>
+        <translation>puntas verdes</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>abriéndose</translation>
+    </message>
+    <message>
+        <source>in leaf</source>
+        <translation>con hojas</translation>
+    </message>
+    <message>
+        <source>the mix has no components; put one in</source>
+        <translation>la mezcla no tiene componentes; ponga uno</translation>
+    </message>
+    <message>
+        <source>a price of {amount} can&apos;t be; expected 0 or more</source>
+        <translation>un precio de {amount} no puede ser; se espera 0 o más</translation>
+    </message>
+    <message>
+        <source>the day has no trees; name at least one</source>
+        <translation>la jornada no tiene árboles; nombre al menos uno</translation>
+    </message>
+    <message>
+        <source>another {kind} {id} is here already, so nothing was taken in; give this one another number, or let it take the place of the one here</source>
+        <translation>otro {kind} {id} ya está aquí, así que no se tomó nada; dé a este otro número, o póngalo en lugar del que hay</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already; choose another name</source>
+        <translation>otro grupo ya se llama {name}; elija otro nombre</translation>
+    </message>
+    <message>
+        <source>{text} names no record; expected kind and number like bag:K-07</source>
+        <translation>{text} no nombra ningún registro; se espera clase y número como bag:K-07</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
+        <translation>los litros de {id} no se pueden pasar a gramos: no se conoce su densidad aparente; péselo, o mida el peso de un litro</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
+        <translation>{kind} {id} existe o existió, y un número nunca se vuelve a usar; elija otro</translation>
+    </message>
+    <message>
+        <source>{face} (now {direction}) up to {depth} deep</source>
+        <translation>{face} (ahora {direction}) hasta {depth} de fondo</translation>
+    </message>
+    <message>
+        <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
+        <translation>Redondear las esquinas a lo largo de la pared, {share} del cepellón: {where}</translation>
     </message>
 </context>
 </TS>

@@ -986,10 +986,6 @@
         <translation>chemin</translation>
     </message>
     <message>
-        <source>id</source>
-        <translation>identifiant</translation>
-    </message>
-    <message>
         <source>what</source>
         <translation>quoi</translation>
     </message>
@@ -1104,6 +1100,10 @@
     <message>
         <source>pot</source>
         <translation>pot</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n°</translation>
     </message>
 </context>
 <context>
@@ -1725,6 +1725,10 @@
     <message>
         <source>Volume of mix in it</source>
         <translation>Volume de mélange dedans</translation>
+    </message>
+    <message>
+        <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
+        <translation>Pichet du sac %1 pesé : %2 en vrac et sec, %3 mis en place</translation>
     </message>
 </context>
 <context>
@@ -7812,6 +7816,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>sphagnum of the shoulder, about</source>
         <translation>sphaigne de l’épaulement, environ</translation>
     </message>
+    <message>
+        <source>%1 (now %2) up to %3 deep</source>
+        <translation>%1 (maintenant %2) jusqu’à %3 de profondeur</translation>
+    </message>
+    <message>
+        <source>round off the corners along the wall, %1 of the root mass: %2</source>
+        <translation>arrondir les coins le long de la paroi, %1 de la motte : %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -8002,6 +8014,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>trunk</source>
         <translation>tronc</translation>
+    </message>
+    <message>
+        <source>round off corners</source>
+        <translation>arrondir les coins</translation>
+    </message>
+    <message>
+        <source>rounded off</source>
+        <translation>arrondi</translation>
     </message>
 </context>
 <context>
@@ -9491,6 +9511,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>no</source>
         <translation>non</translation>
     </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>%1 coins</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -10059,10 +10083,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
         <translation>la capacité d’échange n’est pas connue, le mélange n’en a donc pas</translation>
-    </message>
-    <message>
-        <source>the mix has no components</source>
-        <translation>le mélange n’a pas de composants</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
@@ -10885,10 +10905,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>des bris sous 0, ou un module ou des cycles par saison non supérieurs à 0, sont impossibles</translation>
     </message>
     <message>
-        <source>the price {amount} is negative</source>
-        <translation>le prix {amount} est négatif</translation>
-    </message>
-    <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
         <translation>en mesures entières une gâchée s’écarte de la recette jusqu’à {percent} points&#xa0;; une mesure plus petite ou une auge plus grande la garde plus près</translation>
     </message>
@@ -10947,10 +10963,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
         <translation>aucune perte n’est donnée&#xa0;; 5 à 10&#xa0;% à côté du pot est courant</translation>
-    </message>
-    <message>
-        <source>the day has no trees</source>
-        <translation>la journée n’a pas d’arbres</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
@@ -11173,10 +11185,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le fichier ne peut pas être écrit&#xa0;; voyez si le dossier est là et a de la place</translation>
     </message>
     <message>
-        <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>il y a déjà ici {kind} {id}&#xa0;; rien n’a été repris</translation>
-    </message>
-    <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} est deux fois dans ce fichier</translation>
     </message>
@@ -11191,10 +11199,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the root-mass plan is empty</source>
         <translation>le plan de motte est vide</translation>
-    </message>
-    <message>
-        <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation>{text} ne nomme pas d’enregistrement&#xa0;; attendu genre et identifiant comme bag:K-07</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
@@ -11407,10 +11411,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
         <translation>des litres demandent la densité apparente qui les a changés en grammes</translation>
-    </message>
-    <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation>les litres de {id} ne peuvent pas être changés en grammes&#xa0;: sa densité apparente n’est pas connue</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
@@ -12973,10 +12973,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Ce que retient la motte conservée (hachurée) n’est pas connu ; les chiffres n’en disent rien.</translation>
     </message>
     <message>
-        <source>another group is called {name} already</source>
-        <translation>un autre groupe s’appelle déjà {name}</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} ne peut pas être lu&#xa0;; attendu des parts et un nom, comme 5 akadama, avec&#xa0;: entre eux</translation>
     </message>
@@ -13137,10 +13133,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le fichier du registre est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
-        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
-        <translation>{kind} {id} existe ou a existé, et un identifiant n’est jamais réutilisé&#xa0;; choisissez-en un autre</translation>
-    </message>
-    <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
         <translation>le registre est dans un dossier réseau&#xa0;: il s’y enregistre plus lentement, et une seule personne devrait y travailler à la fois</translation>
     </message>
@@ -13183,6 +13175,66 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
         <translation>Bâtir l’épaulement avec environ {litres} de sphaigne, {height} au-dessus du substrat</translation>
+    </message>
+    <message>
+        <source>dormant</source>
+        <translation>dormants</translation>
+    </message>
+    <message>
+        <source>swelling</source>
+        <translation>gonflants</translation>
+    </message>
+    <message>
+        <source>green tips</source>
+        <translation>pointes vertes</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>en éclosion</translation>
+    </message>
+    <message>
+        <source>in leaf</source>
+        <translation>en feuilles</translation>
+    </message>
+    <message>
+        <source>the mix has no components; put one in</source>
+        <translation>le mélange n’a pas de composants ; en mettre un</translation>
+    </message>
+    <message>
+        <source>a price of {amount} can&apos;t be; expected 0 or more</source>
+        <translation>un prix de {amount} n’est pas possible ; attendu 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the day has no trees; name at least one</source>
+        <translation>la journée n’a pas d’arbres ; en nommer au moins un</translation>
+    </message>
+    <message>
+        <source>another {kind} {id} is here already, so nothing was taken in; give this one another number, or let it take the place of the one here</source>
+        <translation>un autre {kind} {id} est déjà ici, rien n’a donc été repris ; donner un autre numéro à celui-ci, ou le mettre à la place de l’autre</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already; choose another name</source>
+        <translation>un autre groupe s’appelle déjà {name} ; choisir un autre nom</translation>
+    </message>
+    <message>
+        <source>{text} names no record; expected kind and number like bag:K-07</source>
+        <translation>{text} ne nomme aucune fiche ; attendu genre et numéro comme bag:K-07</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
+        <translation>les litres de {id} ne peuvent pas devenir des grammes : aucune densité apparente connue ; le peser, ou mesurer le poids d’un litre</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
+        <translation>{kind} {id} existe ou a existé, et un numéro n’est jamais repris ; en choisir un autre</translation>
+    </message>
+    <message>
+        <source>{face} (now {direction}) up to {depth} deep</source>
+        <translation>{face} (maintenant {direction}) jusqu’à {depth} de profondeur</translation>
+    </message>
+    <message>
+        <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
+        <translation>Arrondir les coins le long de la paroi, {share} de la motte : {where}</translation>
     </message>
 </context>
 </TS>

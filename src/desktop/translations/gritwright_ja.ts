@@ -981,10 +981,6 @@
         <translation>経路</translation>
     </message>
     <message>
-        <source>id</source>
-        <translation>番号</translation>
-    </message>
-    <message>
         <source>what</source>
         <translation>項目</translation>
     </message>
@@ -1095,6 +1091,10 @@
     <message>
         <source>pot</source>
         <translation>鉢</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>番号</translation>
     </message>
 </context>
 <context>
@@ -1715,6 +1715,10 @@
     <message>
         <source>Volume of mix in it</source>
         <translation>用土の容積</translation>
+    </message>
+    <message>
+        <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
+        <translation>袋 %1 のジョッキを量った：ふんわり乾燥で %2、突き込み後 %3</translation>
     </message>
 </context>
 <context>
@@ -7791,6 +7795,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>sphagnum of the shoulder, about</source>
         <translation>肩盛りのミズゴケ、約</translation>
     </message>
+    <message>
+        <source>%1 (now %2) up to %3 deep</source>
+        <translation>%1（今は%2）、深さ %3 まで</translation>
+    </message>
+    <message>
+        <source>round off the corners along the wall, %1 of the root mass: %2</source>
+        <translation>隅を壁に沿って丸める、根鉢の %1：%2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RootPlanView</name>
@@ -7981,6 +7993,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>trunk</source>
         <translation>幹</translation>
+    </message>
+    <message>
+        <source>round off corners</source>
+        <translation>隅を丸める</translation>
+    </message>
+    <message>
+        <source>rounded off</source>
+        <translation>隅を丸めた</translation>
     </message>
 </context>
 <context>
@@ -9466,6 +9486,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>no</source>
         <translation>いいえ</translation>
     </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>隅 %1</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::TroublePage</name>
@@ -10034,10 +10058,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the exchange capacity is not known, so the mix has none</source>
         <translation>交換容量が不明なため、配合の値も出せません</translation>
-    </message>
-    <message>
-        <source>the mix has no components</source>
-        <translation>配合に配合材がありません</translation>
     </message>
     <message>
         <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
@@ -10860,10 +10880,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>破砕数が 0 未満、または指数や 1 シーズンの回数が 0 以下ということはありえません</translation>
     </message>
     <message>
-        <source>the price {amount} is negative</source>
-        <translation>価格 {amount} が負です</translation>
-    </message>
-    <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
         <translation>土入れの整数回では、バッチがレシピから最大 {percent} ポイントずれます。小さい土入れか大きいトロ舟で近づきます</translation>
     </message>
@@ -10922,10 +10938,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>no spill is given; 5 to 10 % beside the pot is common</source>
         <translation>こぼれが与えられていません。鉢の外に 5～10 % こぼれるのが普通です</translation>
-    </message>
-    <message>
-        <source>the day has no trees</source>
-        <translation>その日に木がありません</translation>
     </message>
     <message>
         <source>{text} is no month and day; expected the like of 03-15</source>
@@ -11148,10 +11160,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ファイルを書き込めません。フォルダーがあり、空きがあるか確かめてください</translation>
     </message>
     <message>
-        <source>another {kind} {id} is here already; nothing was taken in</source>
-        <translation>別の{kind} {id} がすでにあります。何も取り込んでいません</translation>
-    </message>
-    <message>
         <source>the {kind} {id} stands twice in this file</source>
         <translation>{kind} {id} がこのファイルに二度あります</translation>
     </message>
@@ -11166,10 +11174,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the root-mass plan is empty</source>
         <translation>根鉢計画が空です</translation>
-    </message>
-    <message>
-        <source>{text} names no record; expected kind and id like bag:K-07</source>
-        <translation>{text} は記録を指していません。bag:K-07 のように種類と番号にしてください</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
@@ -11382,10 +11386,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>litres need the bulk density they were turned into grams with</source>
         <translation>L には、g に直したかさ密度が必要です</translation>
-    </message>
-    <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known</source>
-        <translation>{id} の L を g に直せません。かさ密度が不明です</translation>
     </message>
     <message>
         <source>give grams or litres of {id}</source>
@@ -12948,10 +12948,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>残した根鉢（斜線部）が保つ水は分かりません。数値には含まれていません。</translation>
     </message>
     <message>
-        <source>another group is called {name} already</source>
-        <translation>{name} という名前のグループがすでにあります</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
         <translation>{text} は読めません。5 akadama のように配合比と名前を書き、間は : で区切ってください</translation>
     </message>
@@ -13112,10 +13108,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>記録のファイルが壊れています。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
-        <source>the {kind} {id} exists or existed, and an id is never used again; choose another</source>
-        <translation>{kind} {id} はあるか、かつてありました。番号は二度使いません。別の番号にしてください</translation>
-    </message>
-    <message>
         <source>the record lies in a network folder: it is saved more slowly there, and only one person should work in it at a time</source>
         <translation>記録がネットワークフォルダーにあります。保存が遅くなり、同時に使うのは一人だけにしてください</translation>
     </message>
@@ -13158,6 +13150,66 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
         <translation>約 {litres} のミズゴケで肩盛りをする、土面から {height}</translation>
+    </message>
+    <message>
+        <source>dormant</source>
+        <translation>休眠</translation>
+    </message>
+    <message>
+        <source>swelling</source>
+        <translation>膨らみ始め</translation>
+    </message>
+    <message>
+        <source>green tips</source>
+        <translation>緑の先が見える</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>開き始め</translation>
+    </message>
+    <message>
+        <source>in leaf</source>
+        <translation>葉が出た</translation>
+    </message>
+    <message>
+        <source>the mix has no components; put one in</source>
+        <translation>配合に用土がありません。一つ入れてください</translation>
+    </message>
+    <message>
+        <source>a price of {amount} can&apos;t be; expected 0 or more</source>
+        <translation>価格 {amount} はありえません。0 以上にしてください</translation>
+    </message>
+    <message>
+        <source>the day has no trees; name at least one</source>
+        <translation>この日には木がありません。少なくとも一本を挙げてください</translation>
+    </message>
+    <message>
+        <source>another {kind} {id} is here already, so nothing was taken in; give this one another number, or let it take the place of the one here</source>
+        <translation>別の {kind} {id} がすでにあるため、何も取り込みませんでした。こちらの番号を変えるか、今あるものと置き換えてください</translation>
+    </message>
+    <message>
+        <source>another group is called {name} already; choose another name</source>
+        <translation>{name} という別のグループがすでにあります。別の名前にしてください</translation>
+    </message>
+    <message>
+        <source>{text} names no record; expected kind and number like bag:K-07</source>
+        <translation>{text} に当たる記録がありません。bag:K-07 のように種類と番号で書いてください</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
+        <translation>{id} のリットルをグラムに直せません。かさ密度が分かりません。量るか、1 リットルの重さを測ってください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
+        <translation>{kind} {id} は今あるか以前あった番号で、番号は二度と使いません。別の番号にしてください</translation>
+    </message>
+    <message>
+        <source>{face} (now {direction}) up to {depth} deep</source>
+        <translation>{face}（今は{direction}）、深さ {depth} まで</translation>
+    </message>
+    <message>
+        <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
+        <translation>隅を壁に沿って丸める、根鉢の {share}：{where}</translation>
     </message>
 </context>
 </TS>
