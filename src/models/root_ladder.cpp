@@ -670,7 +670,7 @@ double kept_share(const PlanGround& ground, const Cutting& cut, const PointShare
     });
     if (!no_corner_shaved) return counted.kept;
   }
-  return body.volume_cm3() / ground.block.volume_cm3();
+  return std::min(1.0, body.volume_cm3() / ground.block.volume_cm3());
 }
 
 CountedPoints count(const PlanGround& ground, const Cutting& cut) {
