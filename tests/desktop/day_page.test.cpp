@@ -1,6 +1,5 @@
 #include "pages/day_page.hpp"
 
-#include <QAbstractItemView>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -403,15 +402,6 @@ class TwoWords : public QTranslator {
   }
 };
 
-/// The editor of a cell, open.
-QWidget* edit_cell(QTableView& table, int row, int column) {
-  table.setCurrentIndex(table.model()->index(row, column));
-  table.edit(table.currentIndex());
-  auto* editor = table.viewport()->findChild<QWidget*>(QStringLiteral("day_buds"));
-  REQUIRE(editor != nullptr);
-  return editor;
-}
-
 }  // namespace
 
 TEST_CASE("Buds are kept by what they mean, whichever language they were typed in, and order the work in every other", "[day_page]") {
@@ -438,31 +428,19 @@ TEST_CASE("Buds are kept by what they mean, whichever language they were typed i
   CHECK(buds_in_order() == QStringList{QStringLiteral("opening"), QStringLiteral("green tips"), QStringLiteral("swelling"), QStringLiteral("fast so weit")});
 }
 
-TEST_CASE("Buds are chosen in their cell, typed by their first letters, or written in one's own words", "[day_page]") {
+TEST_CASE("Buds are typed by their first letters or written in one's own words, and their states stand at the heading", "[day_page]") {
   DayOnScreen open;
-  auto& table = *open.find<QTableView>("day_table");
-  auto* box = qobject_cast<QComboBox*>(edit_cell(table, 0, DayTreesModel::buds));
-  REQUIRE(box != nullptr);
-  CHECK(box->count() == 5);
-  CHECK_FALSE(box->accessibleName().isEmpty());
-  SECTION("chosen") {
-    box->setCurrentIndex(2);
-    emit box->activated(2);
-    QApplication::processEvents();
-    CHECK(open.day().trees.front().bud == "green tips");
-  }
-  SECTION("first letters") {
-    QTest::keyClicks(box, QStringLiteral("sw"));
-    QTest::keyClick(box, Qt::Key_Return);
-    QApplication::processEvents();
-    CHECK(open.day().trees.front().bud == "swelling");
-  }
-  SECTION("own words") {
-    QTest::keyClicks(box, QStringLiteral("fat"));
-    QTest::keyClick(box, Qt::Key_Return);
-    QApplication::processEvents();
-    CHECK(open.day().trees.front().bud == "fat");
-  }
+  auto& trees = *open.find<QTableView>("day_table");
+  CHECK(trees.model()->headerData(DayTreesModel::buds, Qt::Horizontal, Qt::ToolTipRole).toString().contains(QStringLiteral("green tips")));
+  trees.setCurrentIndex(trees.model()->index(0, DayTreesModel::buds));
+  trees.edit(trees.currentIndex());
+  auto* field = trees.viewport()->findChild<QLineEdit*>();
+  REQUIRE(field != nullptr);
+  const auto& [typed, kept] = GENERATE(table<const char*, const char*>({{"sw", "swelling"}, {"IN L", "in leaf"}, {"fat", "fat"}}));
+  QTest::keyClicks(field, QString::fromLatin1(typed));
+  QTest::keyClick(field, Qt::Key_Return);
+  QApplication::processEvents();
+  CHECK(open.day().trees.front().bud == kept);
 }
 
 TEST_CASE("What a full pot weighs quotes the pot tests that its mix's water rests on, on screen and on the sheet", "[day_page]") {

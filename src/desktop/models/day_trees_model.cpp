@@ -4,6 +4,8 @@
 #include <iterator>
 #include <utility>
 
+#include "bud_words.hpp"
+
 namespace gritwright::desktop {
 
 int DayTreesModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(lines_.size()); }
@@ -71,7 +73,7 @@ QVariant DayTreesModel::headerData(int section, Qt::Orientation orientation, int
     case pour: return tip ? tr("before settling and spill") : tr("to pour");
     case scoops: return tr("scoops");
     case used: return tip ? tr("litres that were poured in; they teach settling and spill") : tr("poured in");
-    case buds: return tr("buds");
+    case buds: return tip ? bud_choices().join(QStringLiteral(", ")) : tr("buds");
     case helper: return tr("helper");
     case note: return tr("note");
     default: return {};

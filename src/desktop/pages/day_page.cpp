@@ -1,6 +1,7 @@
 #include "day_page.hpp"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QDate>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -66,28 +67,23 @@ Result<std::optional<double>> typed_share(const QString& text) {
   return std::optional(*share);
 }
 
-/// Buds are chosen or typed. What is being typed into a cell is not written over when the table is shown anew.
+/// Buds are completed from their first letters. What is being typed into a cell is not written over when the table is shown anew.
 class CellDelegate : public QStyledItemDelegate {
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
   QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    if (index.column() != DayColumn::buds) return QStyledItemDelegate::createEditor(parent, option, index);
-    auto* box = new QComboBox(parent);
-    box->setObjectName(QStringLiteral("day_buds"));
-    box->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
-    box->setEditable(true);
-    box->setFrame(false);
-    box->addItems(bud_choices());
-    // What was chosen is written without another key. Enter on what was typed has written it by then.
-    connect(box, &QComboBox::activated, box, [box] { box->parentWidget()->setFocus(); }, Qt::QueuedConnection);
-    return box;
+    QWidget* editor = QStyledItemDelegate::createEditor(parent, option, index);
+    auto* field = qobject_cast<QLineEdit*>(editor);
+    if (field == nullptr || index.column() != DayColumn::buds) return editor;
+    auto* states = new QCompleter(bud_choices(), field);
+    states->setCompletionMode(QCompleter::InlineCompletion);
+    states->setCaseSensitivity(Qt::CaseInsensitive);
+    field->setCompleter(states);
+    return editor;
   }
   void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-    const auto* box = qobject_cast<QComboBox*>(editor);
-    const auto* field = box != nullptr ? box->lineEdit() : qobject_cast<QLineEdit*>(editor);
-    if (field != nullptr && field->isModified()) return;
-    QStyledItemDelegate::setEditorData(editor, index);
-    if (box != nullptr) box->lineEdit()->selectAll();
+    const auto* field = qobject_cast<QLineEdit*>(editor);
+    if (field == nullptr || !field->isModified()) QStyledItemDelegate::setEditorData(editor, index);
   }
 };
 
