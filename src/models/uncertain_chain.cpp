@@ -388,11 +388,11 @@ void UncertainMix::Chain::draw(std::span<const double> points, Detail detail, Wo
     const double packing = std::clamp(1 / foretold[i] - spread_.packing_voids * mixedness * z(voids)[i], loosest_packing, densest_packing);
     const double settled = std::min(densest_packing, packing / (1 - settling));
     const double volume_l = envelope_l / packing, per_settled_l = settled / envelope_l;
-    const double between = 1 - settled, bulk = mass_g * per_settled_l, grain_water = sums.water_l[i] * per_settled_l;
+    const double between = 1 - settled, mass_in_litre_g = mass_g * per_settled_l, grain_water = sums.water_l[i] * per_settled_l;
     put(MixFigure::packing_density, packing);
     put(MixFigure::volume_l, volume_l);
     put(MixFigure::shrinkage, 1 - volume_l / sums.loose_l);
-    put(MixFigure::bulk_density_g_l, bulk);
+    put(MixFigure::bulk_density_g_l, mass_in_litre_g);
     put(MixFigure::particle_density_g_l, mass_g / envelope_l);
     put(MixFigure::skeletal_density_g_l, mass_g / sums.solid_l[i]);
     put(MixFigure::voids_between_grains, between);
@@ -408,7 +408,7 @@ void UncertainMix::Chain::draw(std::span<const double> points, Detail detail, Wo
     const double total_air = between + sums.open_l[i] * per_settled_l - capacity;
     put(MixFigure::total_air, total_air);
     put(MixFigure::trapped_air, total_air - air);
-    put(MixFigure::wet_mass_g, main_l * (bulk + 1000 * capacity));
+    put(MixFigure::wet_mass_g, main_l * (mass_in_litre_g + 1000 * capacity));
   }
 }
 
