@@ -5,12 +5,14 @@
 #include <QTableWidget>
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "charts/lot_chart.hpp"
 #include "charts/score_view.hpp"
 #include "gritwright/formats/record_file.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "models/lot_history.hpp"
 #include "models/verdict_figures.hpp"
 #include "pages/measure_page.hpp"
 #include "pages/mix_page.hpp"
@@ -341,6 +343,29 @@ TEST_CASE("A bag outside the usual range of its material is pointed out with wha
   open.window.record_pages()->grade(QStringLiteral("P-05"));
   CHECK(lot_points(open.bench).size() == 5);
   CHECK(verdict_view(open.bench).lots.isEmpty());
+}
+
+TEST_CASE("Figures of the bags before follow the band and the grain, whatever was asked before", "[measuring][law]") {
+  OpenWindow open;
+  for (const auto& [id, dust] : {std::pair{"P-01", 20.0}, {"P-02", 24.0}, {"P-03", 19.0}}) add_sieved_bag(open, id, dust);
+  open.window.record_pages()->grade(QStringLiteral("P-03"));
+  for (const auto& [from, to, bulk] : {std::tuple{"2", "8", ""}, {"2", "4", ""}, {"2", "4", "500"}, {"2", "8", "500"}, {"2", "8", ""}}) {
+    open.bench.edit(QStringLiteral("band"), {}, [&](BenchState& state) {
+      state.band_from = QString::fromLatin1(from);
+      state.band_to = QString::fromLatin1(to);
+      state.components[static_cast<std::size_t>(open.bench.current_component())].grain.bulk_density = QString::fromLatin1(bulk);
+    });
+    INFO(from << " to " << to << " mm, " << bulk << " g/L");
+    const auto& component = open.bench.evaluation().components[static_cast<std::size_t>(open.bench.current_component())].component;
+    REQUIRE(component.has_value());
+    const auto points = lot_points(open.bench);
+    const auto& earlier = open.bench.surroundings().earlier;
+    REQUIRE(points.size() == earlier.size() + 1);
+    for (std::size_t i = 0; i < earlier.size(); ++i) {
+      const LotFigures anew = lot_figures(earlier[earlier.size() - 1 - i].grading, *lot_band(open.bench), component->grain);
+      for (const LotFigure figure : lot_figure_kinds) CHECK(points[i].figures.of(figure) == anew.of(figure));
+    }
+  }
 }
 
 TEST_CASE("Every measurement says how it is done and draws it", "[measuring]") {

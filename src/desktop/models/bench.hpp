@@ -5,6 +5,7 @@
 
 #include "bench_evaluation.hpp"
 #include "bench_state.hpp"
+#include "earlier_lots.hpp"
 #include "gritwright/domain/material.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "surroundings.hpp"
@@ -44,6 +45,7 @@ class Bench : public QObject {
   /// What the record knows of the mix and the grains on the bench.
   void set_known(RecordKnowledge known);
   [[nodiscard]] const RecordKnowledge& known() const { return known_; }
+  [[nodiscard]] EarlierLots& earlier_lots() const { return earlier_lots_; }
 
  signals:
   void changed();            ///< state or evaluation
@@ -62,6 +64,7 @@ class Bench : public QObject {
   QUndoStack undo_stack_;
   Surroundings surroundings_;
   RecordKnowledge known_;
+  mutable EarlierLots earlier_lots_;
   UnitSystem units_ = UnitSystem::metric;
   int current_component_ = 0;
   int typing_ = 0;

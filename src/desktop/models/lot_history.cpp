@@ -30,6 +30,16 @@ std::optional<Band> lot_band(const Bench& bench) {
   return bag && bag->printed_size ? std::optional(Band{bag->printed_size->from, bag->printed_size->to}) : std::nullopt;
 }
 
+const std::vector<LotFigures>& EarlierLots::figures(const std::vector<EarlierTest>& earlier, const Band& band, const std::optional<GrainProperties>& grain) {
+  if (band_ == band && grain_ == grain && earlier_ == earlier) return figures_;
+  band_ = band;
+  grain_ = grain;
+  earlier_ = earlier;
+  figures_.clear();
+  for (const EarlierTest& test : earlier_) figures_.push_back(lot_figures(test.grading, band, grain));
+  return figures_;
+}
+
 std::vector<LotPoint> lot_points(const Bench& bench) {
   std::vector<LotPoint> points;
   const auto band = lot_band(bench);
@@ -40,8 +50,11 @@ std::vector<LotPoint> lot_points(const Bench& bench) {
   const auto& earlier = bench.surroundings().earlier;
   const auto& bag = bench.surroundings().bag;
   const auto printed = bag ? bag->printed_size : std::nullopt;
-  for (auto test = earlier.rbegin(); test != earlier.rend(); ++test)
-    if (!printed || !test->printed_size || printed == test->printed_size) points.push_back({test->bag, test->day, lot_figures(test->grading, *band, grain)});
+  const std::vector<LotFigures>& figures = bench.earlier_lots().figures(earlier, *band, grain);
+  for (std::size_t i = earlier.size(); i-- > 0;) {
+    const EarlierTest& test = earlier[i];
+    if (!printed || !test.printed_size || printed == test.printed_size) points.push_back({test.bag, test.day, figures[i]});
+  }
   if (has_lot(component)) points.push_back({bench.state().components[static_cast<std::size_t>(bench.current_component())].name, {}, lot_figures(*component->grading(), *band, grain)});
   return points;
 }
