@@ -21,6 +21,7 @@
 #include "day_room.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/demonstration_record.hpp"
+#include "models/record_list_model.hpp"
 #include "pages/bags_page.hpp"
 #include "pages/day_page.hpp"
 #include "pages/trees_page.hpp"
@@ -413,6 +414,44 @@ TEST_CASE("A bag deleted here while its note was typed goes without being asked 
   windows.here.find<QAction>("action_remove_bag")->trigger();
   CHECK(windows.bags() == 0);
   CHECK_FALSE(windows.here.find("bag_gone")->isVisible());
+}
+
+TEST_CASE("A list counts what comes and goes, here and in another window, and keeps its rows while a note is typed", "[record_keeping][two_windows]") {
+  TwoWindows windows;
+  RecordBook& here = *windows.here.session.record();
+  RecordBook& there = *windows.there.session.record();
+  RecordListModel bags(here, RecordKind::bag, {RecordListModel::Column::id, RecordListModel::Column::title});
+  RecordListModel fractions(here, RecordKind::fraction, {RecordListModel::Column::id});
+  const auto counted = [&] {
+    here.look_for_changes();
+    CHECK(bags.rowCount() == static_cast<int>(here.workbook().count(RecordKind::bag)));
+    CHECK(fractions.rowCount() == static_cast<int>(here.workbook().count(RecordKind::fraction)));
+  };
+  counted();
+  const int before = bags.rowCount();
+  windows.change_note_there("rained on");
+  counted();
+  Bag bag;
+  bag.material = "pumice";
+  const QString added = there.add(bag, QStringLiteral("bag"));
+  counted();
+  CHECK(bags.rowCount() == before + 1);
+  CHECK(bags.row_of(added) == 0);
+  // One comes and one goes between two looks.
+  REQUIRE(there.remove(*there.workbook().find(Id<Bag>{added.toStdString()}), QStringLiteral("bag removed")));
+  REQUIRE_FALSE(there.add(bag, QStringLiteral("bag")).isEmpty());
+  counted();
+  CHECK(bags.row_of(added) == -1);
+  Fraction fraction;
+  fraction.source = {RecordKind::bag, windows.bag().id.text};
+  fraction.from = aperture_mm(2);
+  fraction.dry_mass = mass_g(100);
+  REQUIRE_FALSE(here.add(fraction, QStringLiteral("fraction")).isEmpty());
+  counted();
+  CHECK(fractions.rowCount() == 1);
+  here.undo();
+  counted();
+  CHECK(fractions.rowCount() == 0);
 }
 
 TEST_CASE("A note on a tree that another window deletes does not slip to the next tree", "[record_keeping][two_windows]") {

@@ -138,8 +138,36 @@ int RecordListModel::row_of(const QString& id) const {
 }
 
 void RecordListModel::record_changed() {
-  if (in_sight_) read();
-  else stale_ = true;
+  if (!in_sight_) stale_ = true;
+  else read_changes();
+}
+
+// While a note is typed into one record the list neither grows nor shrinks, and other lists are not touched at all: counting and reading them would take
+// longer than saving the note.
+void RecordListModel::read_changes() {
+  std::vector<RecordRef> changed;
+  try {
+    const std::int64_t revision = book_.workbook().revision();
+    changed = book_.workbook().changed_since(seen_revision_);
+    // Tests and stock stand in the lines of what they belong to; whom a list is about is told by links.
+    const bool concerns = filter_.about || std::ranges::any_of(changed, [&](const RecordRef& ref) { return ref.kind == kind_ || ref.kind == RecordKind::sieve_test || ref.kind == RecordKind::stock_entry; });
+    if (!concerns) seen_revision_ = revision;
+    if (concerns) return read(changed);
+  } catch (const WorkbookTrouble& trouble) {
+    emit book_.told(sentence_text(trouble.problem()));
+    return;
+  }
+  // What a state says hangs on other records too.
+  if (state_ && row_count_ > 0) emit dataChanged(index(0, 0), index(row_count_ - 1, columnCount() - 1));
+}
+
+bool RecordListModel::keeps_count(const std::vector<RecordRef>& changed) const {
+  const bool narrowed = filter_.subject || filter_.from_day || filter_.to_day || filter_.about || filter_.without_small || !filter_.words.empty();
+  const auto is_known = [&](const RecordRef& ref) {
+    return std::ranges::any_of(pages_, [&](const Page& page) { return std::ranges::any_of(page.lines, [&](const RecordLine& line) { return line.ref == ref; }); }) &&
+           book_.workbook().find(ref).has_value();
+  };
+  return !narrowed && std::ranges::all_of(changed, [&](const RecordRef& ref) { return ref.kind != kind_ || is_known(ref); });
 }
 
 void RecordListModel::set_in_sight(bool in_sight) {
@@ -199,12 +227,14 @@ const RecordLine* RecordListModel::line_at(int row) const {
   return at < lines.size() ? &lines[at] : nullptr;
 }
 
-void RecordListModel::read() {
+void RecordListModel::read(const std::optional<std::vector<RecordRef>>& changed) {
   stale_ = false;
-  int count = 0;
+  int count = row_count_;
   std::list<Page> pages;
   try {
-    count = static_cast<int>(book_.workbook().count(kind_, filter_));
+    const std::int64_t revision = book_.workbook().revision();
+    if (!changed || !keeps_count(*changed)) count = static_cast<int>(book_.workbook().count(kind_, filter_));
+    seen_revision_ = revision;
     for (const Page& page : pages_) {
       if (pages.size() == most_read_again) break;
       pages.push_back(read_page(page.number));

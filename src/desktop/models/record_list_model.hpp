@@ -2,6 +2,7 @@
 #include <QAbstractTableModel>
 #include <functional>
 #include <list>
+#include <optional>
 #include <vector>
 
 #include "gritwright/report/quantity_text.hpp"
@@ -55,7 +56,10 @@ class RecordListModel : public QAbstractTableModel {
   [[nodiscard]] QString stock_shown(const RecordLine& line) const;
   [[nodiscard]] QString state_shown(const RecordLine& line) const;
   void record_changed();
-  void read();
+  void read_changes();
+  /// Reads what is in sight again; `changed` is all that changed since the last reading, where that is known.
+  void read(const std::optional<std::vector<RecordRef>>& changed = {});
+  [[nodiscard]] bool keeps_count(const std::vector<RecordRef>& changed) const;
   /// Has painted anew what differs from `before`, its rows being the same records.
   void tell_changed_rows(const std::list<Page>& before);
   [[nodiscard]] Page read_page(int number) const;
@@ -68,6 +72,7 @@ class RecordListModel : public QAbstractTableModel {
   RecordKind kind_;
   std::vector<Column> columns_;
   int row_count_ = 0;
+  std::int64_t seen_revision_ = 0;
   mutable std::list<Page> pages_;  ///< those looked at last, newest first
   ListFilter filter_;
   QString state_heading_;
