@@ -2,8 +2,10 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QtCharts/QChart>
+#include <array>
 #include <cmath>
 
 #include "curve_look.hpp"
@@ -20,13 +22,28 @@ class ChartFrameText {
 constexpr double key_gap = 6;
 constexpr double swatch_width = 34;
 
+QString shown_name(const GradingSeries& series) { return series.finished ? series.name : ChartFrameText::tr("%1 (so far)").arg(series.name); }
+
 }  // namespace
 
 ChartFrame::ChartFrame(QChart* chart) : QGraphicsItem(chart), chart_(chart) { setZValue(0.5); }
 
 void ChartFrame::set(const GradingPicture* picture) {
   picture_ = picture;
+  if (!pixmap_.isNull() && still() != painted_) pixmap_ = {};
   update();
+}
+
+void ChartFrame::dress() {
+  pixmap_ = {};
+  update();
+}
+
+ChartFrame::Still ChartFrame::still() const {
+  Still still{{}, picture_->sieves_mm, picture_->band_mm};
+  for (const GradingSeries& series : picture_->series)
+    if (!series.faint) still.entries.emplace_back(shown_name(series), series.look);
+  return still;
 }
 
 QRectF ChartFrame::boundingRect() const { return chart_->rect(); }
@@ -40,8 +57,7 @@ std::vector<ChartFrame::Entry> ChartFrame::legend(double width, const QFont& fon
   QPointF at(key_gap, key_gap);
   for (const GradingSeries& series : picture_ != nullptr ? picture_->series : std::vector<GradingSeries>{}) {
     if (series.faint) continue;
-    const QString name = series.finished ? series.name : ChartFrameText::tr("%1 (so far)").arg(series.name);
-    const QString text = metrics.elidedText(name, Qt::ElideMiddle, std::max(60.0, width / 2));
+    const QString text = metrics.elidedText(shown_name(series), Qt::ElideMiddle, std::max(60.0, width / 2));
     const double taken = swatch_width + key_gap + metrics.horizontalAdvance(text) + 3 * key_gap;
     if (at.x() > key_gap && at.x() + taken > width) at = QPointF(key_gap, at.y() + line);
     entries.push_back({text, series.look, at});
@@ -65,15 +81,39 @@ void ChartFrame::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidg
   if (picture_ == nullptr) return;
   painter->setFont(chart_->font());
   const QRectF plot = chart_->plotArea();
-  paint_legend(*painter);
-  paint_band(*painter, plot);
-  paint_percents(*painter, plot);
+  // Lines and words would be drawn again for every step of a slider. Into a file they are drawn as such.
+  const QTransform to_pixels = painter->deviceTransform();
+  if (painter->paintEngine()->type() == QPaintEngine::Raster && to_pixels.type() <= QTransform::TxScale) {
+    const double ratio = to_pixels.m11();
+    // The chart itself lays out its axis later than it tells.
+    const std::array<double, 4> place{plot.left(), plot.bottom(), x_of(1), x_of(10)};
+    if (pixmap_.isNull() || pixmap_.devicePixelRatio() != ratio || place != painted_at_) {
+      pixmap_ = QPixmap((boundingRect().size() * ratio).toSize());
+      pixmap_.setDevicePixelRatio(ratio);
+      pixmap_.fill(Qt::transparent);
+      QPainter still_painter(&pixmap_);
+      still_painter.setRenderHints(painter->renderHints());
+      still_painter.setFont(chart_->font());
+      paint_still(still_painter, plot);
+      painted_ = still();
+      painted_at_ = place;
+    }
+    painter->drawPixmap(QPointF(0, 0), pixmap_);
+  } else {
+    paint_still(*painter, plot);
+  }
   paint_ribbon(*painter, plot);
-  paint_sieves(*painter, plot);
-  painter->setPen(QPen(current_colours().muted, 1));
-  painter->setBrush(Qt::NoBrush);
-  painter->drawRect(plot);
   paint_mark(*painter);
+}
+
+void ChartFrame::paint_still(QPainter& painter, const QRectF& plot) const {
+  paint_legend(painter);
+  paint_band(painter, plot);
+  paint_percents(painter, plot);
+  paint_sieves(painter, plot);
+  painter.setPen(QPen(current_colours().muted, 1));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(plot);
 }
 
 void ChartFrame::paint_legend(QPainter& painter) const {

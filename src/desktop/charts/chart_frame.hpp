@@ -1,5 +1,10 @@
 #pragma once
 #include <QGraphicsItem>
+#include <QPixmap>
+#include <array>
+#include <optional>
+#include <utility>
+#include <vector>
 
 #include "grading_series.hpp"
 
@@ -15,6 +20,8 @@ class ChartFrame : public QGraphicsItem {
 
   /// `picture` must outlive the next paint.
   void set(const GradingPicture* picture);
+  /// Something else than the picture, as axis, size, colours or font, is other than before.
+  void dress();
 
   /// Where the plot goes in a chart of `size` so that legend and labels have room.
   [[nodiscard]] QRectF plot_area(const QSizeF& size, const QFont& font) const;
@@ -29,6 +36,17 @@ class ChartFrame : public QGraphicsItem {
     QPointF at;
   };
 
+  /// What stands still in the picture while curves move.
+  struct Still {
+    std::vector<std::pair<QString, int>> entries;  ///< name and look
+    std::vector<double> sieves_mm;
+    std::optional<QPointF> band_mm;
+    friend bool operator==(const Still&, const Still&) = default;
+  };
+  [[nodiscard]] Still still() const;
+
+  /// All but the ribbon and the marked point, which move at every sign.
+  void paint_still(QPainter& painter, const QRectF& plot) const;
   /// The entries in place; `height` receives what they take.
   std::vector<Entry> legend(double width, const QFont& font, double& height) const;
   [[nodiscard]] double x_of(double mm) const;
@@ -41,6 +59,9 @@ class ChartFrame : public QGraphicsItem {
 
   QChart* chart_;
   const GradingPicture* picture_ = nullptr;
+  Still painted_;                       ///< what the pixmap shows
+  std::array<double, 4> painted_at_{};  ///< left and foot of the plot, where 1 mm and 10 mm lie in it
+  QPixmap pixmap_;                      ///< null where it must be painted anew
 };
 
 }  // namespace gritwright::desktop

@@ -88,7 +88,7 @@ void GradingChart::show_picture(const GradingPicture& picture, const QString& se
 void GradingChart::set_axis() {
   const QPointF ends = zoom_.value_or(QPointF(std::log10(picture_.least_mm), std::log10(picture_.most_mm)));
   size_axis_->setRange(ends.x(), ends.y());
-  frame_->update();
+  frame_->dress();
 }
 
 void GradingChart::zoom(double factor, double around_mm) {
@@ -153,7 +153,7 @@ void GradingChart::dress() {
 
 void GradingChart::lay_out() {
   chart()->setPlotArea(frame_->plot_area(size(), font()));
-  frame_->update();
+  frame_->dress();
 }
 
 void GradingChart::resizeEvent(QResizeEvent* event) {
