@@ -35,6 +35,12 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
   return metric == PM_TabBarScrollButtonWidth ? std::max(usual, least_target) : usual;
 }
 
+QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const {
+  const QSize usual = QProxyStyle::sizeFromContents(type, option, contents, widget);
+  constexpr int beside_words = 8;  // they would touch the edge
+  return type == CT_PushButton ? usual + QSize(beside_words, 0) : usual;
+}
+
 void ThemeStyle::polish(QWidget* widget) {
   QProxyStyle::polish(widget);
   if (qobject_cast<QLabel*>(widget) == nullptr) return;

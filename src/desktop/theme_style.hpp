@@ -17,6 +17,7 @@ class ThemeStyle : public QProxyStyle {
   /// Arrows of a row of tabs are as wide as every other target.
   [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr, const QWidget* widget = nullptr) const override;
   using QProxyStyle::polish;
+  QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const override;
   void polish(QWidget* widget) override;
   void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;
   void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;

@@ -14,6 +14,7 @@
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
+#include <QTableView>
 #include <QToolButton>
 #include <algorithm>
 #include <filesystem>
@@ -23,12 +24,17 @@
 #include <utility>
 #include <vector>
 
+#include "charts/comparison_view.hpp"
+#include "charts/picture_tabs.hpp"
 #include "gritwright/workbook/backups.hpp"
+#include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
 #include "models/protocols.hpp"
 #include "pages/import_page.hpp"
+#include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
 #include "pages/settings_page.hpp"
+#include "pages/sick_trees_tab.hpp"
 #include "pages/trouble_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
@@ -455,4 +461,74 @@ TEST_CASE("Every figure in view answers how so", "[accessibility]") {
       CHECK(how->isEnabled());
     }
   });
+}
+
+namespace {
+
+class LargeText {
+ public:
+  LargeText() { apply_theme(*qApp, Theme::light, 150); }
+  ~LargeText() { apply_theme(*qApp, Theme::light, 100); }
+  LargeText(const LargeText&) = delete;
+  LargeText& operator=(const LargeText&) = delete;
+};
+
+void open_nursery(OpenWindow& open) {
+  REQUIRE(fill_with_demonstration(*open.record, open.bench.catalogue()).empty());
+  open.window.open_demonstration();
+  QApplication::processEvents();
+}
+
+}  // namespace
+
+TEST_CASE("With large text a table of trees does not scroll sideways, its words stand in two lines", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  const LargeText large;
+  open.trigger("action_sick_trees");
+  open.window.record_pages()->log().sick_trees().job().wait();
+  QApplication::processEvents();
+  for (const auto& [page, name] : {std::pair{"action_sick_trees", "sick_trees"}, {"action_page_day", "day_table"}}) {
+    open.trigger(page);
+    const auto* table = open.find<QTableView>(name);
+    INFO(name);
+    REQUIRE(table->model()->rowCount() > 0);
+    CHECK(table->horizontalScrollBar()->maximum() == 0);
+    CHECK(table->rowHeight(0) >= 2 * table->fontMetrics().lineSpacing());
+  }
+}
+
+TEST_CASE("With plain text the rows of the repotting day have one line", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.trigger("action_page_day");
+  const auto* table = open.find<QTableView>("day_table");
+  CHECK(table->horizontalScrollBar()->maximum() == 0);
+  CHECK(table->rowHeight(0) < 2 * table->fontMetrics().lineSpacing());
+}
+
+TEST_CASE("With large text the name of every picture of a mix is in sight", "[accessibility][large_text]") {
+  OpenWindow open(Start::mixes);
+  open_nursery(open);
+  const LargeText large;
+  QApplication::processEvents();
+  const QTabBar* bar = open.window.mix_page().pictures().tabBar();
+  for (int tab = 0; tab < bar->count(); ++tab) {
+    INFO(bar->tabText(tab).toStdString());
+    CHECK(bar->rect().contains(bar->tabRect(tab)));
+  }
+  for (const QToolButton* arrow : bar->findChildren<QToolButton*>()) CHECK_FALSE(arrow->isVisible());
+  CHECK(bar->tabText(1) == QStringLiteral("Pot in section"));  // said in one piece to a screen reader
+}
+
+TEST_CASE("With large text half of the mixes compared are in sight at once", "[accessibility][large_text]") {
+  OpenWindow open(Start::mixes);
+  open_nursery(open);
+  const LargeText large;
+  open.window.mix_page().show_comparison();
+  open.window.mix_page().comparison().job().wait();
+  QApplication::processEvents();
+  const QWidget& picture = open.window.mix_page().comparison().picture();
+  REQUIRE(open.window.mix_page().comparison().comparison().mixes.size() >= 6);
+  CHECK(2 * picture.parentWidget()->height() >= picture.height());
 }

@@ -43,6 +43,13 @@ class ComparisonPicture : public QWidget {
     update();
   }
 
+  /// For the room there is.
+  void fit() {
+    lies_ = false;
+    if (const QWidget* room = parentWidget(); room != nullptr && row_count() > 1 && 2 * cell_height() > room->height()) lies_ = true;
+    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * cell_height()));
+  }
+
  protected:
   void resizeEvent(QResizeEvent* event) override {
     QWidget::resizeEvent(event);
@@ -73,19 +80,33 @@ class ComparisonPicture : public QWidget {
   }
 
  private:
-  [[nodiscard]] double cell_height() const { return 12.0 * fontMetrics().height(); }
-  [[nodiscard]] int column_count() const { return std::max(1, width() / (24 * std::max(1, fontMetrics().averageCharWidth()))); }
+  // Where not even two rows of upright cells would be in sight each mix lies, its curve beside its figures.
+  [[nodiscard]] int signs_wide() const { return lies_ ? 40 : 24; }
+  [[nodiscard]] double cell_height() const { return lies_ ? (2 + words_lines()) * fontMetrics().height() + 14.0 : 12.0 * fontMetrics().height(); }
+  [[nodiscard]] int column_count() const { return std::max(1, width() / (signs_wide() * std::max(1, fontMetrics().averageCharWidth()))); }
+  [[nodiscard]] int row_count() const { return (static_cast<int>(comparison_.mixes.size()) + column_count() - 1) / column_count(); }
 
-  void fit() {
-    const int rows = (static_cast<int>(comparison_.mixes.size()) + column_count() - 1) / column_count();
-    setMinimumHeight(static_cast<int>(std::max(1, rows) * cell_height()));
+  /// Of what stands beside a curve that lies.
+  [[nodiscard]] int words_lines() const {
+    int lines = 1;
+    const int room = static_cast<int>(words_share * (width() / static_cast<double>(column_count()) - 2 * around));
+    for (const ComparedMix& mix : comparison_.mixes)
+      lines = std::max(lines, fontMetrics().boundingRect(0, 0, room, 1000, Qt::AlignLeading | Qt::TextWordWrap, words_of(mix)).height() / std::max(1, fontMetrics().lineSpacing()));
+    return lines;
+  }
+
+  [[nodiscard]] static QString words_of(const ComparedMix& mix) {
+    const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
+    const auto with_range = [](const QString& middle, const std::optional<Range>& range) { return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0)) : middle; };
+    const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
+    QString words = mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests);
+    return words.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));  // a line never begins with the sign
   }
 
   void paint_mix(QPainter& painter, const ComparedMix& mix, const QRectF& cell) const {
     const ThemeColours& colours = current_colours();
-    const QFontMetricsF metrics(font());
-    const double line = metrics.height();
-    const QRectF inside = cell.adjusted(8, 6, -8, -6);
+    const double line = QFontMetricsF(font()).height();
+    const QRectF inside = cell.adjusted(around, 6, -around, -6);
     QFont bold = font();
     bold.setBold(true);
     painter.setFont(bold);
@@ -93,15 +114,16 @@ class ComparisonPicture : public QWidget {
     painter.drawText(QRectF(inside.left(), inside.top(), inside.width(), line), Qt::AlignLeading | Qt::AlignVCenter,
                      QFontMetricsF(bold).elidedText(mix.name, Qt::ElideMiddle, inside.width()));
     painter.setFont(font());
-    const QRectF plot(inside.left(), inside.top() + line + 4, inside.width(), inside.height() - 5 * line - 12);
+    const double top = inside.top() + line + 4;
+    const double words_wide = words_share * inside.width();
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const QRectF plot = lies_ ? QRectF(mirrored ? inside.left() + words_wide + around : inside.left(), top, inside.width() - words_wide - around, inside.bottom() - top)
+                              : QRectF(inside.left(), top, inside.width(), inside.height() - 5 * line - 12);
+    const QRectF bar = lies_ ? QRectF(mirrored ? inside.left() : inside.right() - words_wide, top, words_wide, line * 0.8) : QRectF(inside.left(), plot.bottom() + 6, inside.width(), line * 0.8);
     paint_curve(painter, mix, plot);
-    paint_bar(painter, mix, QRectF(inside.left(), plot.bottom() + 6, inside.width(), line * 0.8));
+    paint_bar(painter, mix, bar);
     painter.setPen(colours.palette.color(QPalette::Text));
-    const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
-    const QRectF words(inside.left(), plot.bottom() + 8 + line * 0.8, inside.width(), 3 * line);
-    const auto with_range = [](const QString& middle, const std::optional<Range>& range) { return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0)) : middle; };
-    const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
-    painter.drawText(words, Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests));
+    painter.drawText(QRectF(bar.left(), bar.bottom() + 2, bar.width(), cell.bottom() - bar.bottom()), Qt::AlignLeading | Qt::AlignTop | Qt::TextWordWrap, words_of(mix));
   }
 
   void paint_curve(QPainter& painter, const ComparedMix& mix, const QRectF& plot) const {
@@ -136,9 +158,13 @@ class ComparisonPicture : public QWidget {
     painter.drawLine(QPointF(bar.left() + water + air, bar.top()), QPointF(bar.left() + water + air, bar.bottom()));
   }
 
+  static constexpr int around = 8;
+  static constexpr double words_share = 0.6;
+
   Comparison comparison_;
   double least_mm_ = 1;
   double most_mm_ = 1;
+  bool lies_ = false;
 };
 
 ComparisonView::ComparisonView(Bench& bench, QWidget* parent)
@@ -193,6 +219,11 @@ QWidget& ComparisonView::picture() { return *picture_; }
 void ComparisonView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   start();
+}
+
+void ComparisonView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  picture_->fit();
 }
 
 void ComparisonView::start() {

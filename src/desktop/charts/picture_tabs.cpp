@@ -1,11 +1,13 @@
 #include "picture_tabs.hpp"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QStackedWidget>
-#include <QTabBar>
 #include <QTableWidget>
 #include <QToolButton>
 #include <algorithm>
+
+#include "picture_tab_bar.hpp"
 
 namespace gritwright::desktop {
 
@@ -29,7 +31,8 @@ void fill(QTableWidget* table, const PictureTable& from) {
 
 }  // namespace
 
-PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), twin_(new QToolButton(this)) {
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this)), twin_(new QToolButton(this)) {
+  setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));
   twin_->setText(tr("As a table"));
@@ -37,7 +40,7 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), twin_(new QToolB
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
   // As high as the button beside it, which would hang into the picture otherwise.
-  tabBar()->setMinimumHeight(32);
+  bar_->setMinimumHeight(32);
   setCornerWidget(twin_);
   connect(twin_, &QToolButton::toggled, this, &PictureTabs::set_as_table);
   connect(this, &QTabWidget::currentChanged, this, &PictureTabs::refresh_table);
@@ -58,6 +61,18 @@ void PictureTabs::add(Picture picture) {
   shown_.push_back({picture, stack, table});
   addTab(stack, picture.title);
 }
+
+void PictureTabs::resizeEvent(QResizeEvent* event) {
+  QTabWidget::resizeEvent(event);
+  fit_tabs();
+}
+
+void PictureTabs::changeEvent(QEvent* event) {
+  QTabWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) fit_tabs();
+}
+
+void PictureTabs::fit_tabs() { bar_->fit_into(width() - twin_->sizeHint().width()); }
 
 void PictureTabs::show_picture(const QWidget* view) {
   const auto found = std::ranges::find(shown_, view, [](const Shown& shown) { return static_cast<const QWidget*>(shown.picture.view); });

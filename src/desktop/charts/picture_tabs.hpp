@@ -11,6 +11,8 @@ class QToolButton;
 
 namespace gritwright::desktop {
 
+class PictureTabBar;
+
 /// Pictures behind tabs. Each has a twin, the same as a table, and one switch turns all of them to their tables.
 class PictureTabs : public QTabWidget {
   Q_OBJECT
@@ -37,7 +39,13 @@ class PictureTabs : public QTabWidget {
  signals:
   void as_table_changed(bool table);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
  private:
+  void fit_tabs();
+
   struct Shown {
     Picture picture;
     QStackedWidget* stack;
@@ -45,6 +53,7 @@ class PictureTabs : public QTabWidget {
   };
 
   bool as_table_ = false;
+  PictureTabBar* bar_;
   QToolButton* twin_;
   std::vector<Shown> shown_;
 };

@@ -26,6 +26,7 @@
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
+#include "widgets/column_fit.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_table.hpp"
@@ -128,6 +129,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   table_->horizontalHeader()->setSectionResizeMode(DayColumn::tree, QHeaderView::Interactive);
   table_->horizontalHeader()->setStretchLastSection(true);
+  columns_ = new ColumnFit(*table_, {DayColumn::tree, DayColumn::mix, DayColumn::pot, DayColumn::buds, DayColumn::helper});
   tabs_ = new QTabWidget(splitter);
   tabs_->setObjectName(QStringLiteral("day_tabs"));
   tabs_->setAccessibleName(tr("What the day takes"));
@@ -475,24 +477,12 @@ QWidget* DayPage::season_tab() {
 
 void DayPage::fit_columns() {
   const QFontMetrics metrics(font());
-  const auto fit = [&](int column, const char* widest) {
-    const QString heading = table_->model()->headerData(column, Qt::Horizontal).toString();
-    table_->setColumnWidth(column, std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading)) + 24);
-  };
-  fit(DayColumn::done, "");
-  fit(DayColumn::tree, "T-000 an old black pine");
-  fit(DayColumn::mix, "small pots and more");
-  fit(DayColumn::pot, "C-00 shallow oval");
-  fit(DayColumn::plan, "");
-  fit(DayColumn::in_pot, "000.00 L");
-  fit(DayColumn::pour, "000.00 L");
-  fit(DayColumn::scoops, "00.00");
-  fit(DayColumn::used, "000.00 L");
-  fit(DayColumn::buds, "green tips");
-  fit(DayColumn::helper, "second helper");
-  const int line = std::max(26, metrics.height() + 8);
-  table_->verticalHeader()->setMinimumSectionSize(line);
-  table_->verticalHeader()->setDefaultSectionSize(line);
+  std::vector<int> wanted;
+  for (const char* widest : {"", "T-000 an old black pine", "small pots and more", "C-00 shallow oval", "", "000.00 L", "000.00 L", "00.00", "000.00 L", "green tips", "second helper", ""}) {
+    const QString heading = table_->model()->headerData(static_cast<int>(wanted.size()), Qt::Horizontal).toString();
+    wanted.push_back(std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading)) + 24);
+  }
+  columns_->set_wanted(std::move(wanted));
 }
 
 void DayPage::changeEvent(QEvent* event) {

@@ -22,6 +22,7 @@ class QTabWidget;
 
 namespace gritwright::desktop {
 
+class ColumnFit;
 struct DayLine;
 class DayTreesModel;
 class GoneNotice;
@@ -127,6 +128,7 @@ class DayPage : public QWidget {
   QComboBox* tree_choice_ = nullptr;
   QComboBox* order_ = nullptr;
   QTableView* table_ = nullptr;
+  ColumnFit* columns_ = nullptr;
   QTabWidget* tabs_ = nullptr;
   QLabel* empty_ = nullptr;
   QLabel* summary_ = nullptr;

@@ -15,6 +15,7 @@
 #include "charts/chart_export.hpp"
 #include "text.hpp"
 #include "theme.hpp"
+#include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/traced_table.hpp"
 
@@ -24,6 +25,9 @@ namespace {
 
 constexpr int last_column = 5;
 constexpr int note_column = 3;
+constexpr int name_column = 4;
+constexpr int most_note_signs = 34;  // a long note is read whole in its tip
+constexpr int traits_signs = 46;
 
 QLabel* words_label(QWidget* parent, const char* object_name) {
   auto* label = new QLabel(parent);
@@ -78,12 +82,13 @@ QWidget* SickTreesTab::trees_side() {
   trees_->setTabKeyNavigation(false);
   trees_->setAlternatingRowColors(true);
   trees_->setShowGrid(false);
-  trees_->setWordWrap(false);
   trees_->verticalHeader()->hide();
   trees_->horizontalHeader()->setHighlightSections(false);
   trees_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   trees_->setColumnCount(last_column + 1);
   trees_->setHorizontalHeaderLabels({tr("tree"), tr("condition"), tr("since"), tr("note"), tr("name"), tr("potted")});
+  trees_->horizontalHeader()->setStretchLastSection(true);
+  columns_ = new ColumnFit(*trees_, {note_column, name_column, last_column});
   layout->addWidget(trees_, 1);
   auto* again = new QPushButton(tr("Tick the sick ones"), side);
   again->setObjectName(QStringLiteral("sick_again"));
@@ -165,7 +170,6 @@ void SickTreesTab::fill_trees() {
   filling_ = true;
   int sick = 0;
   trees_->setRowCount(static_cast<int>(states_.size()));
-  trees_->verticalHeader()->setDefaultSectionSize(std::max(26, trees_->fontMetrics().height() + 8));
   for (int row = 0; row < trees_->rowCount(); ++row) {
     const TreeState& state = states_[static_cast<std::size_t>(row)];
     const bool is_sick = state.condition == Condition::sick;
@@ -191,14 +195,22 @@ void SickTreesTab::fill_trees() {
       trees_->setItem(row, column, cell);
     }
   }
-  trees_->resizeColumnsToContents();
-  // A long note is read whole in its tip; the name behind it should stay in sight.
-  const int most = trees_->fontMetrics().averageCharWidth() * 34;
-  if (trees_->columnWidth(note_column) > most) trees_->setColumnWidth(note_column, most);
-  trees_->horizontalHeader()->setStretchLastSection(true);
+  fit_columns();
   summary_->setText(states_.empty() ? tr("No trees yet. What is written down about them on Pots and trees stands here, the sick ones first.")
                                     : tr("%1; tick those to compare with all others.").arg(sick == 0 ? tr("No tree is sick") : tr("%n tree(s) sick", nullptr, sick)));
   filling_ = false;
+}
+
+void SickTreesTab::fit_columns() {
+  traits_->setMinimumWidth(traits_signs * traits_->fontMetrics().averageCharWidth());
+  // Measured unwrapped; the last column would be as wide as what is left.
+  trees_->setWordWrap(false);
+  const QAbstractItemView& view = *trees_;
+  std::vector<int> wanted;
+  for (int column = 0; column <= last_column; ++column) wanted.push_back(std::max(view.sizeHintForColumn(column), trees_->horizontalHeader()->sectionSizeHint(column)));
+  trees_->setWordWrap(true);
+  wanted[note_column] = std::min(wanted[note_column], most_note_signs * trees_->fontMetrics().averageCharWidth());
+  columns_->set_wanted(std::move(wanted));
 }
 
 void SickTreesTab::choose_sick() {

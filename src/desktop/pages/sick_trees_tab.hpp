@@ -14,6 +14,7 @@ class QTableWidgetItem;
 
 namespace gritwright::desktop {
 
+class ColumnFit;
 class TracedTable;
 
 /// How the trees are doing, the sick ones first; and what those that are ticked have in common.
@@ -44,6 +45,7 @@ class SickTreesTab : public QWidget {
   QWidget* shared_side();
   void refresh();
   void fill_trees();
+  void fit_columns();
   void ticked(QTableWidgetItem* item);
   void compare();
   void show_shared(const Result<SharedTraits>& shared);
@@ -52,6 +54,7 @@ class SickTreesTab : public QWidget {
   BackgroundJob job_;
   QLabel* summary_ = nullptr;
   QTableWidget* trees_ = nullptr;
+  ColumnFit* columns_ = nullptr;
   QLabel* which_ = nullptr;
   QLabel* nothing_ = nullptr;
   TracedTable* traits_ = nullptr;

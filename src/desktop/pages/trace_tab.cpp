@@ -27,6 +27,8 @@ TraceTab::TraceTab(RecordBook& book, QWidget* parent)
   of_->setAccessibleDescription(of_->placeholderText());
   of_->setMinimumHeight(28);
   label->setBuddy(of_);
+  // An underlined first letter is drawn without the kerning that its width was measured with.
+  label->setContentsMargins(0, 0, 2, 0);
   save_->setObjectName(QStringLiteral("trace_save"));
   save_->setAccessibleName(tr("Save the list of trees as text, CSV or JSON"));
   save_->setMinimumHeight(28);

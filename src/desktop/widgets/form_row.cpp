@@ -1,13 +1,33 @@
 #include "form_row.hpp"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
+#include <QLineEdit>
+#include <QToolTip>
 
 namespace gritwright::desktop {
 
 namespace {
 
 constexpr int least_height = 26;  // a target for tired fingers
+
+/// Says a hint that large text has no room for when its empty field is come to, by keys as by the mouse.
+class CutHint : public QObject {
+ public:
+  explicit CutHint(QLineEdit& field) : QObject(&field), field_(field) { field.installEventFilter(this); }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    constexpr int around = 8;
+    const bool is_cut = field_.text().isEmpty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > field_.width();
+    if (event->type() == QEvent::FocusIn && is_cut) QToolTip::showText(field_.mapToGlobal(QPoint(0, field_.height())), field_.placeholderText(), &field_);
+    return QObject::eventFilter(watched, event);
+  }
+
+ private:
+  QLineEdit& field_;
+};
 
 QLabel* buddy(QWidget& widget, const QString& text) {
   auto* label = new QLabel(text, widget.parentWidget());
@@ -29,6 +49,7 @@ QGridLayout* form_grid(QWidget* form) {
 
 FormRow add_form_row(QGridLayout& grid, QWidget& field, const QString& label) {
   QWidget* const form = field.parentWidget();
+  if (auto* line_edit = qobject_cast<QLineEdit*>(&field)) new CutHint(*line_edit);
   FormRow row{buddy(field, label), new QLabel(form), new QLabel(form)};
   row.unit->setProperty("role", "muted");
   row.fault->setProperty("role", "fault");

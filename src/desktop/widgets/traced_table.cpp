@@ -2,12 +2,15 @@
 
 #include <QHeaderView>
 #include <algorithm>
+#include <utility>
+#include <vector>
 
+#include "column_fit.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
 
-TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : QTableWidget(parent), stretched_(stretched) {
+TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : QTableWidget(parent), columns_(new ColumnFit(*this, {0, stretched}, stretched)) {
   setObjectName(QString::fromLatin1(object_name));
   setAccessibleName(name);
   setAccessibleDescription(tr("Enter goes on to the record of the row."));
@@ -17,7 +20,6 @@ TracedTable::TracedTable(const char* object_name, const QString& name, int stret
   setTabKeyNavigation(false);
   setAlternatingRowColors(true);
   setShowGrid(false);
-  setWordWrap(false);
   setMinimumHeight(90);
   verticalHeader()->hide();
   horizontalHeader()->setHighlightSections(false);
@@ -42,16 +44,12 @@ void TracedTable::show_rows(const RecordTable& rows) {
       setItem(row, column, cell);
     }
   }
-  verticalHeader()->setDefaultSectionSize(std::max(26, fontMetrics().height() + 8));
-  horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
-  resizeColumnsToContents();
-  if (columnCount() == 0) return;
-  // One column gives way, down to what is still read at a glance, before anything goes out of sight; its tip has the whole.
-  int others = 0;
-  for (int column = 0; column < columnCount(); ++column) others += column == stretched_ ? 0 : columnWidth(column);
-  const int room = viewport()->width() - others;
-  if (columnWidth(stretched_) <= room) horizontalHeader()->setSectionResizeMode(stretched_, QHeaderView::Stretch);
-  else setColumnWidth(stretched_, std::max(room, std::min(columnWidth(stretched_), 14 * fontMetrics().averageCharWidth())));
+  // Measured unwrapped.
+  setWordWrap(false);
+  std::vector<int> wanted;
+  for (int column = 0; column < columnCount(); ++column) wanted.push_back(std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)));
+  setWordWrap(true);
+  columns_->set_wanted(std::move(wanted));
 }
 
 }  // namespace gritwright::desktop

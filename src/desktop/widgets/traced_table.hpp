@@ -5,6 +5,8 @@
 
 namespace gritwright::desktop {
 
+class ColumnFit;
+
 /// A table to read whose rows stand for records: Enter or a double click goes on to that record.
 class TracedTable : public QTableWidget {
   Q_OBJECT
@@ -18,7 +20,7 @@ class TracedTable : public QTableWidget {
   void record_wanted(const QString& id);
 
  private:
-  int stretched_;
+  ColumnFit* columns_;
   std::vector<RecordRef> refs_;
 };
 
