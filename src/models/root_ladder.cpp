@@ -670,7 +670,10 @@ double kept_share(const PlanGround& ground, const Cutting& cut, const PointShare
     });
     if (!no_corner_shaved) return counted.kept;
   }
-  return std::min(1.0, body.volume_cm3() / ground.block.volume_cm3());
+  // What nothing was taken off is whole: a last bit less would be litres of new mix to weigh.
+  constexpr double rounding = 1e-12;
+  const double share = body.volume_cm3() / ground.block.volume_cm3();
+  return share > 1 - rounding ? 1 : share;
 }
 
 CountedPoints count(const PlanGround& ground, const Cutting& cut) {

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QTabWidget>
+#include <QStatusBar>
 #include <QTableView>
 #include <algorithm>
 #include <string>
@@ -82,6 +83,7 @@ class DayOnScreen : public OpenWindow {
     kept.plan = write_root_mass_plan(plan);
     record->add(kept, QStringLiteral("plan"));
     trigger("action_day_plan_again");
+    INFO(window.statusBar()->currentMessage().toStdString());
     REQUIRE(day().trees.front().plan);
   }
 

@@ -605,12 +605,16 @@ TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its t
   const WorkedPlan* worked = planned.tab().desk().worked();
   REQUIRE(worked != nullptr);
   REQUIRE(worked->shaved.size() == 4);
+  const std::size_t cuts = worked->cuts.size() + worked->shaved.size();
   const QString steps = planned.open.find<QLabel>("plan_steps")->text();
   CHECK(steps.contains(QStringLiteral("round off the corners along the wall, 21")));
   CHECK_FALSE(steps.contains(QStringLiteral("fits as it is")));
   planned.open.find<QPushButton>("plan_done")->click();
   const Tree after = planned.open.record->workbook().find(Id<Tree>{planned.id.toStdString()})->record;
-  CHECK(after.repottings.back().cut.size() == worked->cuts.size() + worked->shaved.size());
+  REQUIRE_FALSE(after.repottings.empty());
+  CHECK(after.repottings.back().cut.size() == cuts);
+  planned.open.window.record_pages()->trees().show_trees();
   const auto* history = planned.open.find<QTableWidget>("tree_repotting_table");
+  REQUIRE(history->item(0, 4) != nullptr);
   CHECK(history->item(0, 4)->text().contains(QStringLiteral("right corners")));
 }

@@ -298,8 +298,9 @@ TEST_CASE("The kept share is that of a plain look at each of Hammersley's points
     }
     ++looked_at;
     INFO("seed " << Catch::rngSeed() << " plan " << i << ", " << inside << " points in the root mass");
-    // A point on a surface may count either way.
-    CHECK_THAT((1 - worked.removed_share) * inside, WithinAbs(kept, 2.5));
+    // A point on a surface may count either way. Where planes alone cut a box the share is its exact volume, and these points miss that by up to .2 %.
+    const double counted_off = box->form == BlockForm::box && worked.shaved.empty() ? 0.002 * inside : 2.5;
+    CHECK_THAT((1 - worked.removed_share) * inside, WithinAbs(kept, counted_off));
   }
   CHECK(looked_at > 5);
 }
