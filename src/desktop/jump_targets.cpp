@@ -103,8 +103,12 @@ void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, cons
     for (const RecordLine& line : search(record.workbook(), query)) {
       if (!listed.insert(line.ref).second) continue;
       const QString text = QStringLiteral("%1 %2, %3").arg(kind_text(line.ref.kind), to_qt(line.ref.id), title_words(line));
-      const bool by_number = to_qt(line.ref.id).startsWith(words, Qt::CaseInsensitive);
-      (by_number ? targets : others).push_back({text, [&window, ref = line.ref] { go_to(window, ref); }});
+      const QString id = to_qt(line.ref.id);
+      const bool by_number = id.startsWith(words, Qt::CaseInsensitive);
+      JumpBox::Target target{text, [&window, ref = line.ref] { go_to(window, ref); }};
+      // "A-01" is that bag before it is the fractions A-01/1 and A-01/2 of it.
+      if (id.compare(words, Qt::CaseInsensitive) == 0) targets.insert(targets.begin(), std::move(target));
+      else (by_number ? targets : others).push_back(std::move(target));
     }
   };
   const auto find = [&](const QString& found_by, const std::vector<RecordKind>& kinds) {

@@ -555,6 +555,8 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   stock_->show_group(stock_figures(book_.workbook(), ref_to(stored.id), units_));
   not_in_stock_->setVisible(!stock);
   not_in_stock_->setText(mass ? tr("%1 of dry grain came; take it into stock to follow what is left.").arg(to_local(mass_text(mass, units_)))
+                         : stored.record.mass_as_bagged
+                              ? tr("The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.")
                               : tr("Type the weight of a bag, or its litres and the litre weight, to take it into stock."));
 }
 

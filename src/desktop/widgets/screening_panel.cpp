@@ -1,5 +1,6 @@
 #include "screening_panel.hpp"
 
+#include <QAbstractItemDelegate>
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
@@ -22,6 +23,24 @@ namespace {
 
 enum ScreeningColumn { fraction, share, mass, litres, weighed, measured, column_count };
 
+/// Begins where something can be typed, and Enter goes to the next fraction, as in the stack of sieves.
+class FractionTable : public QTableWidget {
+ public:
+  using QTableWidget::QTableWidget;
+
+ protected:
+  void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override {
+    const bool entered = hint == QAbstractItemDelegate::SubmitModelCache;
+    QTableWidget::closeEditor(editor, entered ? QAbstractItemDelegate::NoHint : hint);
+    if (entered && currentRow() + 1 < rowCount()) setCurrentCell(currentRow() + 1, currentColumn());
+  }
+
+  void focusInEvent(QFocusEvent* event) override {
+    if (rowCount() > 0 && currentColumn() < weighed) setCurrentCell(std::max(0, currentRow()), weighed);
+    QTableWidget::focusInEvent(event);
+  }
+};
+
 }  // namespace
 
 ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* parent)
@@ -31,7 +50,7 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
       form_(new FieldForm(bench, [] { return static_cast<const Faults*>(nullptr); }, this)),
       fault_(new QLabel(this)),
       reason_(new QLabel(this)),
-      table_(new QTableWidget(this)),
+      table_(new FractionTable(this)),
       balance_(new QLabel(this)),
       keep_(new QPushButton(tr("&Keep these fractions"), this)) {
   auto* layout = new QVBoxLayout(this);
