@@ -62,7 +62,7 @@ Times times_of(int repeats, Step step) {
   }
   std::ranges::sort(milliseconds);
   std::ranges::sort(worked);
-  return {milliseconds[milliseconds.size() / 2], milliseconds[milliseconds.size() * 99 / 100], worked[worked.size() / 2]};
+  return {milliseconds[milliseconds.size() / 2], milliseconds[(milliseconds.size() * 99 - 1) / 100], worked[worked.size() / 2]};
 }
 
 /// In a process of its own, so that what filling takes does not count as the window's memory.

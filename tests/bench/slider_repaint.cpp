@@ -38,7 +38,7 @@ Times times_of(Step step) {
     milliseconds.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
   }
   std::ranges::sort(milliseconds);
-  return {milliseconds[milliseconds.size() / 2], milliseconds[milliseconds.size() * 99 / 100]};
+  return {milliseconds[milliseconds.size() / 2], milliseconds[(milliseconds.size() * 99 - 1) / 100]};
 }
 
 BenchState five_components(const gritwright::Catalogue& catalogue) {
