@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "gritwright/domain/material.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "models/record_book.hpp"
 
 class QComboBox;
