@@ -234,6 +234,7 @@ TEST_CASE("Recipes stay, marked as stale, while the inputs change", "[find_parts
 
 TEST_CASE("A found recipe becomes a version of a mix, lies on the bench, and can be undone", "[find_parts]") {
   FindWindow open;
+  open.bench.edit(QStringLiteral("spill"), {}, [](BenchState& state) { state.spill = QStringLiteral("7"); });
   open.choose("find_group", 3);
   open.searched();
   open.find<QTableWidget>("recipes_table")->selectRow(0);
@@ -243,6 +244,9 @@ TEST_CASE("A found recipe becomes a version of a mix, lies on the bench, and can
   REQUIRE(kept.size() == 1);
   CHECK(kept.front().record.mix.name == "conifers");
   CHECK_FALSE(kept.front().record.reserved.has_value());
+  // What misses the pot counts as it did in the litres that were needed.
+  CHECK(kept.front().record.mix.spill == Spill(0.07));
+  CHECK(open.finder().setup().need == open.finder().found()->setup.need);
   const RatedRecipe& first = open.finder().found()->answer.recipes.front();
   std::vector<double> parts;
   for (const double part : first.parts)
@@ -411,6 +415,30 @@ TEST_CASE("Wishes that contradict each other are named, and the nearest recipe i
   auto* table = open.find<QTableWidget>("recipes_table");
   REQUIRE(table->rowCount() == 1);
   CHECK(table->item(0, 0)->text() == QStringLiteral("nearest"));
+  // Why nothing fits stands before what comes nearest, what holds for all recipes after them.
+  QApplication::processEvents();
+  CHECK(open.find<QLabel>("answer_sentences")->y() < table->y());
+  open.must(WishRow::air, false);
+  open.searched();
+  REQUIRE_FALSE(open.finder().found()->answer.recipes.empty());
+  QApplication::processEvents();
+  CHECK(open.find<QLabel>("answer_sentences")->y() > table->y());
+}
+
+TEST_CASE("The recipe that the keyboard comes to is scrolled into sight", "[find_parts]") {
+  DemonstrationSearch open;
+  auto* table = open.find<QTableWidget>("recipes_table");
+  REQUIRE(table->rowCount() > 5);
+  const auto in_sight = [&](int row) { return table->viewport()->visibleRegion().contains(table->visualItemRect(table->item(row, 0)).center()); };
+  const int last = table->rowCount() - 1;
+  open.trigger("action_show_recipes");
+  CHECK(in_sight(0));
+  table->setCurrentCell(last, 0);
+  QApplication::processEvents();
+  CHECK(in_sight(last));
+  table->setCurrentCell(0, 0);
+  QApplication::processEvents();
+  CHECK(in_sight(0));
 }
 
 TEST_CASE("A search for contradictions whose time is up says so, with the limit", "[find_parts]") {
@@ -460,7 +488,8 @@ TEST_CASE("Every wrong input is told at its field and nothing is searched", "[fi
     open.wish(WishRow::air, 1, "30");
     open.wish(WishRow::air, 2, "20");
     auto* cell = open.find<QTableWidget>("wishes_table")->item(static_cast<int>(WishRow::air), 2);
-    CHECK(cell->toolTip().contains(QStringLiteral("down to")));
+    // In percent, as they were typed.
+    CHECK(cell->toolTip().contains(QStringLiteral("from 30 down to 20")));
     CHECK(open.find<QLabel>("wish_faults")->text().contains(QStringLiteral("air in pot")));
   }
   SECTION("a number that is none") {

@@ -25,6 +25,9 @@ class FindProblemText {
 std::string place_of(WishRow row, const char* below) { return "/wishes/" + std::to_string(static_cast<int>(row)) + below; }
 std::string place_of(const QString& key, const char* below) { return "/candidates/" + key.toStdString() + below; }
 
+/// Whether percent are typed for what the engine knows as a share.
+bool is_in_percent(WishRow row) { return pot_figure_of(row) && row != WishRow::wet_mass; }
+
 /// Reads the sheet of one search.
 class SetupReader {
  public:
@@ -108,10 +111,8 @@ class SetupReader {
       const PotVolume also = PotGeometry(pot.container).main_mix_volume();
       filling_ = filling_ ? *filling_ + also : also;
     }
-    if (filling_) {
-      const auto spill = read_.share(bench_.state().spill, "/spill");
-      setup_.need = mixed_volume_to_fill(*filling_, problem_.settling, Spill(spill.value_or(0)));
-    }
+    if (const auto spill = read_.share(bench_.state().spill, "/spill")) setup_.spill = Spill(*spill);
+    if (filling_) setup_.need = mixed_volume_to_fill(*filling_, problem_.settling, setup_.spill);
     if (const auto need = read_.volume_l(sheet_.need, "/need_l")) setup_.need = MixedVolume(*need);
     problem_.need = setup_.need;
   }
@@ -127,9 +128,8 @@ class SetupReader {
   void wish(WishRow row) {
     if (row == WishRow::limits || row == WishRow::nearest) return curve(row);
     const WishText& typed = sheet_.wish(row);
-    const bool in_shares = pot_figure_of(row) && row != WishRow::wet_mass;
     const auto side = [&](const QString& text, const char* below) {
-      return in_shares ? read_.share(text, place_of(row, below)) : read_.number(text, place_of(row, below));
+      return is_in_percent(row) ? read_.share(text, place_of(row, below)) : read_.number(text, place_of(row, below));
     };
     const auto least = side(typed.least, "/least");
     const auto most = side(typed.most, "/most");
@@ -162,15 +162,21 @@ class SetupReader {
     if (figure) add(row, std::move(figure).value(), {}, {});
   }
 
+  struct Numbered {
+    std::size_t index;
+    std::string below;
+  };
+  /// "/wishes/3/least" as 3 and "/least" of the list "/wishes"; empty where it is no place in the list.
+  static std::optional<Numbered> numbered(const std::string& pointer, const std::string& list) {
+    if (!pointer.starts_with(list + "/")) return std::nullopt;
+    const std::string rest = pointer.substr(list.size() + 1);
+    const std::size_t end = std::min(rest.find('/'), rest.size());
+    return Numbered{static_cast<std::size_t>(std::stoul(rest.substr(0, end))), rest.substr(end)};
+  }
+
   /// The engine's place of a fault as the sheet's.
   [[nodiscard]] std::string placed(const std::string& pointer) const {
-    const auto numbered = [&](const std::string& list) -> std::optional<std::pair<std::size_t, std::string>> {
-      if (!pointer.starts_with(list + "/")) return std::nullopt;
-      const std::string rest = pointer.substr(list.size() + 1);
-      const std::size_t end = std::min(rest.find('/'), rest.size());
-      return std::pair(static_cast<std::size_t>(std::stoul(rest.substr(0, end))), rest.substr(end));
-    };
-    if (const auto found = numbered("/wishes")) {
+    if (const auto found = numbered(pointer, "/wishes")) {
       const auto& [index, below] = *found;
       if (index >= setup_.wish_of.size()) return "/wishes";
       if (setup_.wish_of[index] < 0) return "/candidates/" + keys_of_shares_[index - (setup_.wish_of.size() - keys_of_shares_.size())].toStdString() + below;
@@ -180,11 +186,26 @@ class SetupReader {
       if (row == WishRow::limits || row == WishRow::nearest) return place_of(row, "/least");
       return place_of(row, below.empty() ? "/least" : below.c_str());
     }
-    if (const auto found = numbered("/candidates")) {
+    if (const auto found = numbered(pointer, "/candidates")) {
       const auto& [index, below] = *found;
       return "/candidates/" + setup_.grain[setup_.taken[index]].key.toStdString() + below;
     }
     return pointer.starts_with("/pots") ? "/pots" : pointer;
+  }
+
+  /// The engine speaks of shares where percent are typed.
+  [[nodiscard]] Problem as_typed(Problem problem) const {
+    const auto found = numbered(problem.where.pointer, "/wishes");
+    if (!found || found->index >= setup_.wish_of.size()) return problem;
+    const int row = setup_.wish_of[found->index];
+    if (row >= 0 && !is_in_percent(static_cast<WishRow>(row))) return problem;
+    constexpr double percent = 100;
+    for (const char* name : {"value", "low", "high"}) {
+      const auto fact = problem.facts.find(name);
+      double* const number = fact != problem.facts.end() ? std::get_if<double>(&fact->second) : nullptr;
+      if (number != nullptr) *number *= percent;
+    }
+    return problem;
   }
 
   void finish() {
@@ -194,7 +215,7 @@ class SetupReader {
     }
     Problems problems = check(problem_);
     if (problems.empty() && setup_.faults.empty()) problems = check_tested_sizes(problem_);
-    for (const Problem& problem : problems) read_.fault(placed(problem.where.pointer), problem);
+    for (const Problem& problem : problems) read_.fault(placed(problem.where.pointer), as_typed(problem));
     QStringList missing;
     if (waits_for_pot_) missing << FindProblemText::tr("the pot's lengths");
     if (waits_for_band_) missing << FindProblemText::tr("the wanted grain");

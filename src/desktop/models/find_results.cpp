@@ -63,6 +63,12 @@ const PotWater* in_pot(const RatedRecipe& recipe) {
   return water != recipe.pots.end() ? &water->second : nullptr;
 }
 
+/// Three digits, or all before the point: nobody compares powers of ten.
+QString score_words(double score) {
+  constexpr double three_digits = 1000;
+  return std::isfinite(score) && score >= three_digits ? QLocale().toString(score, 'f', 0) : number_text(score, 3);
+}
+
 QString price_words(const std::optional<PricePerLitre>& price) { return price ? QLocale().toString(price->value(), 'f', 2) : dash(); }
 
 QString sets_sentence(const FoundParts& found, const std::vector<std::size_t>& set, UnitSystem units) {
@@ -78,8 +84,9 @@ QString proof_sentence(const FoundParts& found) {
   if (!found.problem().form.whole) return FindResultText::tr("Free shares are improved from fixed starts: a better recipe may exist.");
   QLocale locale;
   const QString counts = FindResultText::tr("%1 recipes worked out, %2 excluded by bounds").arg(locale.toString(static_cast<qulonglong>(answer.examined)), locale.toString(static_cast<qulonglong>(answer.excluded)));
+  if (answer.proven && answer.recipes.empty()) return FindResultText::tr("Proven: %1.").arg(counts);
   if (answer.proven) return FindResultText::tr("Proven best: %1.").arg(counts);
-  if (answer.gap && *answer.gap > 0) return FindResultText::tr("Not proven best: %1; the best score may be lower by up to %2.").arg(counts, number_text(*answer.gap, 3));
+  if (answer.gap && *answer.gap > 0) return FindResultText::tr("Not proven best: %1; the best score may be lower by up to %2.").arg(counts, score_words(*answer.gap));
   if (answer.gap) return FindResultText::tr("%1; no recipe scores less.").arg(counts);
   return FindResultText::tr("Not proven best: %1.").arg(counts);
 }
@@ -242,7 +249,7 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
     table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : misses.join(QStringLiteral(", ")),
                           water != nullptr ? with_range(percent(water->air_filled_porosity.value()), range_of_recipe(found, index, MixFigure::air_filled_porosity)) : dash(),
                           water != nullptr ? with_range(percent(water->container_capacity.value()), range_of_recipe(found, index, MixFigure::container_capacity)) : dash(),
-                          price_words(recipe->price), number_text(recipe->score, 3)});
+                          price_words(recipe->price), score_words(recipe->score)});
     ++index;
   }
   return table;
@@ -321,7 +328,7 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
       settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"),
       drawn(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0).append(" meq/L"); });
   add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
-  add("score", "score", FindResultText::tr("Score, 0 is best"), number_text(recipe.score, 3), {});
+  add("score", "score", FindResultText::tr("Score, 0 is best"), score_words(recipe.score), {});
   return group;
 }
 
@@ -343,7 +350,7 @@ QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
     else if (room.stricter) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 stricter.").arg(words, moved(*room.stricter));
     else if (room.looser) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 looser.").arg(words, moved(*room.looser));
   }
-  if (answer.rounding_cost) sentences << FindResultText::tr("Whole parts instead of free shares cost %1 of score.").arg(number_text(*answer.rounding_cost, 3));
+  if (answer.rounding_cost) sentences << FindResultText::tr("Whole parts instead of free shares cost %1 of score.").arg(score_words(*answer.rounding_cost));
   QStringList told;
   for (const Note& note : answer.notes) {
     // Said in this page's own words already.
@@ -371,6 +378,7 @@ MixVersion version_of(const FoundParts& found, std::size_t index, const std::str
   MixVersion version;
   version.mix = mix_of(found, recipe);
   version.mix.name = name;
+  version.mix.spill = found.setup.spill;
   for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
     if (recipe.parts[i] > 0) version.sources.push_back(found.setup.grain[found.setup.taken[i]].source);
   }
@@ -397,7 +405,7 @@ QString trade_off_sentence(const FoundParts* found) {
     const TradeOffPoint& last = picture.price_and_fit.back();
     QLocale locale;
     sentences << FindResultText::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
-                     .arg(locale.toString(first.across, 'f', 2), number_text(first.up, 3), locale.toString(last.across, 'f', 2), number_text(last.up, 3));
+                     .arg(locale.toString(first.across, 'f', 2), score_words(first.up), locale.toString(last.across, 'f', 2), score_words(last.up));
   }
   return sentences.isEmpty() ? FindResultText::tr("This search has no trade-off to show: there is no pot, no price or no recipe.") : sentences.join(u' ');
 }
@@ -410,7 +418,7 @@ PictureTable trade_off_table(const FoundParts* found) {
   const auto rank = [](const TradeOffPoint& point) { return point.rank > 0 ? QLocale().toString(point.rank) : dash(); };
   for (const TradeOffPoint& point : picture.air_and_water) table.rows.push_back({FindResultText::tr("air, water"), percent(point.across), percent(point.up), rank(point), point.parts});
   for (const TradeOffPoint& point : picture.price_and_fit)
-    table.rows.push_back({FindResultText::tr("price, fit"), QLocale().toString(point.across, 'f', 2), number_text(point.up, 3), rank(point), point.parts});
+    table.rows.push_back({FindResultText::tr("price, fit"), QLocale().toString(point.across, 'f', 2), score_words(point.up), rank(point), point.parts});
   return table;
 }
 

@@ -219,8 +219,7 @@ void MixPage::show_find() {
 
 void MixPage::show_recipes() {
   sides_->setCurrentIndex(1);
-  auto* table = recipes_->findChild<QWidget*>(QStringLiteral("recipes_table"));
-  if (table->isVisible()) table->setFocus();
+  recipes_->take_focus();
 }
 
 void MixPage::show_ageing() { pictures_->show_picture(years_); }

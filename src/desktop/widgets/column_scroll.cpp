@@ -26,4 +26,13 @@ bool ColumnScroll::eventFilter(QObject* watched, QEvent* event) {
   return handled;
 }
 
+void scroll_to(const QWidget& widget, const QRect& part) {
+  for (QWidget* above = widget.parentWidget(); above != nullptr; above = above->parentWidget()) {
+    auto* column = qobject_cast<QScrollArea*>(above);
+    if (column == nullptr || column->widget() == nullptr || !column->widget()->isAncestorOf(&widget)) continue;
+    const QPoint middle = widget.mapTo(column->widget(), part.center());
+    return column->ensureVisible(middle.x(), middle.y(), 0, part.height());
+  }
+}
+
 }  // namespace gritwright::desktop

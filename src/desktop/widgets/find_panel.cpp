@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "column_scroll.hpp"
 #include "field_form.hpp"
 #include "form_row.hpp"
 #include "gritwright/models/pot_geometry.hpp"
@@ -174,7 +175,10 @@ void FindPanel::set_profiles(std::vector<SpeciesProfile> profiles) {
 
 void FindPanel::show_more(bool more) { more_button_->setChecked(more); }
 
-void FindPanel::take_focus() { groups_->setFocus(); }
+void FindPanel::take_focus() {
+  groups_->setFocus();
+  scroll_to(*groups_, groups_->rect());
+}
 
 void FindPanel::start_from_profile(const QString& name) {
   const auto profile = std::ranges::find(profiles_, name.toStdString(), &SpeciesProfile::name);

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <initializer_list>
 
+#include "column_scroll.hpp"
 #include "figure_panel.hpp"
 #include "theme.hpp"
 
@@ -66,12 +67,14 @@ RecipesPanel::RecipesPanel(Bench& bench, PartsFinder& finder, QWidget* parent) :
   layout->addWidget(keep_row());
   sentences_ = words("recipe_sentences", this);
   layout->addWidget(sentences_);
-  figures_ = new FigurePanel(this);
-  layout->addWidget(figures_);
+  // Before the figures, whose buttons the keyboard stops at: what stands after the last of them is hardly come to.
   answer_ = words("answer_sentences", this);
   layout->addWidget(answer_);
+  figures_ = new FigurePanel(this);
+  layout->addWidget(figures_);
   layout->addStretch(1);
   connect(table_, &QTableWidget::itemSelectionChanged, this, &RecipesPanel::refresh_chosen);
+  connect(table_, &QTableWidget::currentCellChanged, this, &RecipesPanel::bring_into_sight);
   connect(&finder_, &PartsFinder::found_changed, this, &RecipesPanel::refresh);
   connect(&finder_.job(), &BackgroundJob::running_changed, this, &RecipesPanel::refresh);
   connect(&bench_, &Bench::units_changed, this, [this] {
@@ -121,6 +124,18 @@ QWidget* RecipesPanel::keep_row() {
   return row;
 }
 
+void RecipesPanel::take_focus() {
+  if (!table_->isVisible()) return;
+  table_->setFocus();
+  bring_into_sight();
+}
+
+// The table is as high as its rows, so it is the column that scrolls.
+void RecipesPanel::bring_into_sight() {
+  if (!table_->hasFocus() || table_->currentRow() < 0) return;
+  scroll_to(*table_->viewport(), table_->visualItemRect(table_->item(table_->currentRow(), rank)));
+}
+
 int RecipesPanel::chosen() const { return table_->rowCount() > 0 ? std::max(0, table_->currentRow()) : -1; }
 
 void RecipesPanel::showEvent(QShowEvent* event) {
@@ -158,6 +173,13 @@ void RecipesPanel::refresh() {
   for (QWidget* widget : std::initializer_list<QWidget*>{table_, keep_, reserve_, sentences_, figures_}) widget->setVisible(some);
   again_->setVisible(found != nullptr && found->answer.stopped && !stale && !running);
   answer_->setVisible(found != nullptr);
+  // Where nothing fits, why it doesn't comes first.
+  QWidget* const next = found != nullptr && found->answer.recipes.empty() ? static_cast<QWidget*>(table_) : figures_;
+  auto* column = qobject_cast<QVBoxLayout*>(layout());
+  if (column->indexOf(answer_) + 1 != column->indexOf(next)) {
+    column->removeWidget(answer_);
+    column->insertWidget(column->indexOf(next), answer_);
+  }
   keep_->setEnabled(some && !stale);
   reserve_->setEnabled(some && !stale && found->setup.need.has_value());
   reserve_->setToolTip(some && found->setup.need ? tr("its grain is kept for this mix in later searches") : tr("the litres that are needed are not known"));

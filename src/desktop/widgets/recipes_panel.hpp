@@ -20,6 +20,8 @@ class RecipesPanel : public QWidget {
 
   /// Row of the recipe that is chosen; -1 where there is none.
   [[nodiscard]] int chosen() const;
+  /// To the list, scrolled to where it is.
+  void take_focus();
 
  signals:
   void keep_wanted(int recipe, bool reserve);
@@ -35,6 +37,7 @@ class RecipesPanel : public QWidget {
   void refresh();
   void refresh_table(bool stale);
   void refresh_chosen();
+  void bring_into_sight();
   void fit();
 
   Bench& bench_;
