@@ -148,20 +148,18 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   shoot("trees");
   window.record_pages()->trees().show_pots();
   shoot("pots");
-  if (const auto trees = window.record_pages()->book().workbook().list(RecordKind::tree); !trees.empty()) {
-    window.record_pages()->trees().show_plans();
-    window.record_pages()->trees().plans().plan_tree(to_qt(trees.back().ref.id));
-    window.record_pages()->trees().plans().desk().job().wait();
-    shoot("plan");
-    RootPlanTab& plans = window.record_pages()->trees().plans();
-    auto* pictures = window.findChild<QTabWidget*>(QStringLiteral("plan_pictures"));
-    plans.list().show_record(QStringLiteral("RP-01"));
-    plans.desk().job().wait();
-    shoot("plan_fits");
-    pictures->setCurrentIndex(1);
-    shoot("plan_section");
-    pictures->setCurrentIndex(0);
-  }
+  window.record_pages()->trees().show_plans();
+  RootPlanTab& plans = window.record_pages()->trees().plans();
+  plans.plan_tree(QStringLiteral("TR-08"));
+  plans.desk().job().wait();
+  shoot("plan");
+  plans.list().show_record(QStringLiteral("RP-01"));
+  plans.desk().job().wait();
+  shoot("plan_fits");
+  auto* plan_pictures = window.findChild<QTabWidget*>(QStringLiteral("plan_pictures"));
+  plan_pictures->setCurrentIndex(1);
+  shoot("plan_section");
+  plan_pictures->setCurrentIndex(0);
   window.record_pages()->trees().show_trees();
   window.navigation().show(window.navigation().room("day"));
   shoot("day");

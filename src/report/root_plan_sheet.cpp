@@ -131,6 +131,8 @@ PrintSection stop_section(const RootPlanAnswer& answer, const Words& words) {
 
 }  // namespace
 
+std::vector<std::string> root_plan_steps(const WorkedPlan& plan, UnitSystem units, const Translate& translate) { return steps_of(plan, Words{translate, units}).lines; }
+
 PrintDocument root_plan_sheet(const RootMassPlan& plan, const RootPlanAnswer& answer, UnitSystem units, const RootSection& section,
                               const std::string& mix_name, const Translate& translate) {
   PrintDocument sheet = root_plan_sheet(plan, answer, units, translate);

@@ -319,6 +319,7 @@ TEST_CASE("A root mass that nobody measured begins without lengths, and nothing 
   CHECK(tab.desk().worked() == nullptr);
   for (const char* field : {"plan_block_length", "plan_block_width", "plan_block_height"}) CHECK(open.find<QLineEdit>(field)->text().isEmpty());
   CHECK(open.find<QLabel>("plan_limits")->text().contains(QStringLiteral("length, width and height")));
+  CHECK(open.find<QWidget>("root_plan_view")->accessibleDescription().contains(QStringLiteral("length, width and height")));
   // What is typed so far is kept, also over closing.
   retype(open, "plan_block_length", local("24"));
   retype(open, "plan_block_width", local("18"));
@@ -517,6 +518,9 @@ TEST_CASE("Shift with the arrow keys turns and tips the tree, and undo takes it 
   planned.open.press(Qt::Key_Up, Qt::ShiftModifier);
   planned.tab().desk().job().wait();
   CHECK_THAT(in_deg(planned.tab().desk().plan()->pose.tip), WithinAbs(2, 1e-9));
+  REQUIRE(planned.tab().desk().worked() != nullptr);
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("turned 5")));
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("tipped 2")));
   planned.open.press(Qt::Key_Down, Qt::ShiftModifier);
   planned.open.press(Qt::Key_Down, Qt::ShiftModifier);
   planned.tab().desk().job().wait();
@@ -607,7 +611,7 @@ TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its t
   REQUIRE(worked->shaved.size() == 4);
   const std::size_t cuts = worked->cuts.size() + worked->shaved.size();
   const QString steps = planned.open.find<QLabel>("plan_steps")->text();
-  CHECK(steps.contains(QStringLiteral("round off the corners along the wall, 21")));
+  CHECK(steps.contains(QStringLiteral("Round off the corners along the wall, 21")));
   CHECK_FALSE(steps.contains(QStringLiteral("fits as it is")));
   planned.open.find<QPushButton>("plan_done")->click();
   const Tree after = planned.open.record->workbook().find(Id<Tree>{planned.id.toStdString()})->record;

@@ -1,5 +1,6 @@
 #pragma once
 #include <string>
+#include <vector>
 
 #include "gritwright/domain/root_mass_plan.hpp"
 #include "gritwright/models/root_plan.hpp"
@@ -16,6 +17,9 @@ enum class RootSide { front, top };
 /// Pot and root mass to scale as `root_views` has them: the wall, the soil, the block as posed (dashed), what a plan takes off (hatched)
 /// and keeps (grey), the trunk base.
 [[nodiscard]] PrintDrawing root_drawing(const RootMassPlan& plan, const WorkedPlan& worked, RootSide view, const Translate& translate = {});
+
+/// What is done in turn at the bench: combing, cuts by old face and new direction, where and how the tree then stands, its shoulder.
+[[nodiscard]] std::vector<std::string> root_plan_steps(const WorkedPlan& plan, UnitSystem units, const Translate& translate = {});
 
 /// The sheet for the bench: what limits the fit, plans A, B and C with their cuts in order, pictures of plan A, the stop table and
 /// cautions.

@@ -148,7 +148,7 @@ void RootPlanView::refresh() {
   const WorkedPlan* worked = desk_.worked();
   if (worked == nullptr) {
     const RootPlanOutcome* outcome = desk_.outcome();
-    setAccessibleDescription(outcome != nullptr && !outcome->problems.empty() ? sentence_text(outcome->problems.front(), units_) : tr("No plan yet: choose a tree and begin one."));
+    setAccessibleDescription(outcome != nullptr && !outcome->problems.empty() ? sentence_text(outcome->problems.front(), units_) : desk_.wanted_first());
   } else if (!worked->fits) {
     setAccessibleDescription(tr("Plan %1 goes in stages: %2 comes off now and the tree goes back into its old pot, as drawn here.")
                                  .arg(to_qt(worked->name), to_local(percent_text(worked->removed_share))));
@@ -276,9 +276,10 @@ void RootPlanView::paintEvent(QPaintEvent*) {
     painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap, accessibleDescription());
     return;
   }
-  std::vector<QRectF> names;
-  paint_view(painter, desk_.outcome()->views->side, both->first, false, names);
-  paint_view(painter, desk_.outcome()->views->top, both->second, true, names);
+  const std::vector<QRectF> handles = handle_places(both->first, both->second);
+  std::vector<QRectF> names = handles;
+  paint_view(painter, desk_.outcome()->views->side, both->first, false, handles, names);
+  paint_view(painter, desk_.outcome()->views->top, both->second, true, handles, names);
   paint_rings(painter, both->first, both->second, names);
   paint_legend(painter);
   if (hasFocus()) {
@@ -288,7 +289,7 @@ void RootPlanView::paintEvent(QPaintEvent*) {
   }
 }
 
-void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, std::vector<QRectF>& names) const {
+void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, std::vector<QRectF>& names) const {
   const PlanInks all = plan_inks(palette());
   const auto at = [&](Length across, Length along) { return QPointF(place.origin.x() + in_cm(across) * place.pixels_per_cm, place.origin.y() - in_cm(along) * place.pixels_per_cm); };
   const auto polygon = [&](const ViewOutline& outline) {
@@ -339,7 +340,10 @@ void RootPlanView::paint_view(QPainter& painter, const RootView& view, const Pla
     const double wide = fontMetrics().horizontalAdvance(text);
     where.setX(std::clamp(where.x() - wide / 2, 2.0, std::max(2.0, width() - wide - 2)));
     where.setY(std::clamp(where.y() - 3, legend_height() + fontMetrics().ascent(), height() - 3.0));
-    paint_name(painter, text, QRectF(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height()), names);
+    QRectF words(where.x() - 2, where.y() - fontMetrics().ascent(), wide + 4, fontMetrics().height());
+    for (const QRectF& handle : handles)
+      if (words.intersects(handle) && handle.left() > words.width() + 2) words.moveRight(handle.left());
+    paint_name(painter, text, words, names);
   }
 }
 
@@ -408,6 +412,22 @@ QPointF RootPlanView::tip_ring(const Place& place) const {
   const double toward = desk_.dragged() ? desk_.dragged()->tip_toward.value() : desk_.worked()->tip_toward.value();
   return {place.origin.x() + (in_cm(trunk.across) + trunk_drawn_cm * std::sin(tip) * std::cos(toward)) * place.pixels_per_cm,
           place.origin.y() - (in_cm(trunk.along) + trunk_drawn_cm * std::cos(tip)) * place.pixels_per_cm};
+}
+
+std::vector<QRectF> RootPlanView::handle_places(const Place& side, const Place& top) const {
+  std::vector<QRectF> places;
+  if (desk_.worked() == nullptr || !desk_.worked()->fits) return places;
+  const auto add = [&](const ViewPoint& trunk, const Place& place, const QPointF& ring) {
+    const QPointF base(place.origin.x() + in_cm(trunk.across) * place.pixels_per_cm, place.origin.y() - in_cm(trunk.along) * place.pixels_per_cm);
+    const auto around = [&](const QPointF& at, double half) { places.emplace_back(at.x() - half, at.y() - half, 2 * half, 2 * half); };
+    around(ring, ring_px + 1);
+    constexpr int parts = 8;
+    for (int part = 0; part < parts; ++part) around(base + (ring - base) * part / parts, 4);
+  };
+  const RootViews& views = *desk_.outcome()->views;
+  add(views.side.trunk_base, side, tip_ring(side));
+  add(views.top.trunk_base, top, turn_ring(top));
+  return places;
 }
 
 void RootPlanView::paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const {

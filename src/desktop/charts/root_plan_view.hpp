@@ -46,7 +46,7 @@ class RootPlanView : public QWidget {
 
   void refresh();
   [[nodiscard]] std::optional<std::pair<Place, Place>> places() const;
-  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, std::vector<QRectF>& names) const;
+  void paint_view(QPainter& painter, const RootView& view, const Place& place, bool from_above, const std::vector<QRectF>& handles, std::vector<QRectF>& names) const;
   /// Where it is wanted, or a little above or below where another of the `names` stands there.
   void paint_name(QPainter& painter, const QString& name, const QRectF& wanted, std::vector<QRectF>& names) const;
   void paint_legend(QPainter& painter) const;
@@ -60,6 +60,8 @@ class RootPlanView : public QWidget {
   /// Where the rings are that turn and tip the tree.
   [[nodiscard]] QPointF turn_ring(const Place& place) const;
   [[nodiscard]] QPointF tip_ring(const Place& place) const;
+  /// Where the rings stand and what joins them to the trunk base: no name may hide there.
+  [[nodiscard]] std::vector<QRectF> handle_places(const Place& side, const Place& top) const;
   void paint_rings(QPainter& painter, const Place& side, const Place& top, std::vector<QRectF>& names) const;
 
   RootPlanDesk& desk_;

@@ -65,7 +65,7 @@ void RootSectionView::refresh() {
                               .arg(new_mix_only(*drawn), to_qt(outcome->mix_name), air_and_water_text(*drawn), to_local(depth_text(drawn->pot.perched, units_)));
     setAccessibleDescription(drawn->kept.empty() ? known : known + QStringLiteral(" ") + tr("What the kept root mass holds is not known."));
   } else if (worked == nullptr) {
-    setAccessibleDescription(tr("No plan yet: choose a tree and begin one."));
+    setAccessibleDescription(desk_.wanted_first());
   } else if (!worked->fits) {
     setAccessibleDescription(tr("Plan %1 goes in stages, back into the old pot: its section is not known.").arg(to_qt(worked->name)));
   } else if (outcome->mix_name.empty()) {

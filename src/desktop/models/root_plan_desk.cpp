@@ -1,5 +1,6 @@
 #include "root_plan_desk.hpp"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 #include "day_ground.hpp"
@@ -35,7 +36,7 @@ std::shared_ptr<const RootPlanOutcome> worked_out(RootMassPlan plan, const std::
                                                   const std::stop_token& stop) {
   auto outcome = std::make_shared<RootPlanOutcome>();
   outcome->coarse = detail == PlanDetail::live;
-  auto answer = work_out(plan, detail);
+  auto answer = work_out(plan, detail, on_all_cores());
   if (answer) {
     outcome->worked = std::min(chosen, answer->plans.size() - 1);
     outcome->views = root_views(plan, answer->plans[outcome->worked]);
@@ -198,6 +199,13 @@ const WorkedPlan* RootPlanDesk::worked() const {
 }
 
 bool RootPlanDesk::lacks_lengths() const { return plan_ && lacks_lengths_alone(*plan_); }
+
+QString RootPlanDesk::wanted_first() const {
+  if (lacks_lengths())
+    return QCoreApplication::translate("gritwright::desktop::RootPlanTab",
+                                       "Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.");
+  return QCoreApplication::translate("gritwright::desktop::RootPlanView", "No plan yet: choose a tree and begin one.");
+}
 
 void RootPlanDesk::work(PlanDetail detail) {
   if (!plan_) return;

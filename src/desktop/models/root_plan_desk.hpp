@@ -44,6 +44,8 @@ class RootPlanDesk : public QObject {
   void fill_with(const QString& mix);
   /// True while lengths of the root mass are still to be typed; nothing is worked out before.
   [[nodiscard]] bool lacks_lengths() const;
+  /// Why nothing is worked out yet, as far as that is for the grower to mend: no plan, or no lengths.
+  [[nodiscard]] QString wanted_first() const;
   /// A plan for a tree, as it stands now: its group, trunk base and present pot; a root mass in no known pot has no lengths yet. Empty if
   /// the tree has no group, there is neither a free pot nor a present one, or nothing was saved.
   QString plan_for(const QString& tree);

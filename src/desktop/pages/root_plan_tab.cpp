@@ -141,6 +141,7 @@ QWidget* RootPlanTab::answer_side() {
   auto* line = new QHBoxLayout;
   auto* label = new QLabel(tr("Sho&w plan"), top);
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));
+  plans_->setMinimumContentsLength(5);
   label->setBuddy(plans_);
   connect(plans_, &QComboBox::activated, this, [this](int index) { desk_->choose(static_cast<std::size_t>(index)); });
   done_ = new QPushButton(tr("Write into histor&y"), top);
@@ -383,24 +384,11 @@ void RootPlanTab::refresh() {
 }
 
 QString RootPlanTab::steps_text(const WorkedPlan& worked) const {
-  QStringList steps;
-  for (const CombedFace& combed : worked.combed) steps << tr("comb the %1 %2 deep").arg(old_face_text(combed.face), plan_length_text(combed.depth, units_));
-  for (const PlannedCut& cut : worked.cuts) steps << tr("take %1 off the %2 (now %3)").arg(plan_length_text(cut.depth, units_), old_face_text(cut.face), direction_text(cut.direction));
-  if (!worked.shaved.empty()) {
-    double share = 0;
-    QStringList where;
-    for (const ShavedCorners& corners : worked.shaved) {
-      share += corners.share;
-      where << tr("%1 (now %2) up to %3 deep").arg(old_face_text(corners.face), direction_text(corners.direction), plan_length_text(corners.depth, units_));
-    }
-    steps << tr("round off the corners along the wall, %1 of the root mass: %2").arg(to_local(percent_text(share)), where.join(QStringLiteral(", ")));
-  }
-  if (worked.fits) steps << tr("stand the trunk base %1 over the floor, %2 right and %3 back of the middle").arg(to_local(depth_text(worked.trunk_base, units_)), plan_length_text(worked.right, units_), plan_length_text(worked.back, units_));
-  else steps << tr("put it back into its old pot");
   QStringList rungs;
   for (const Rung rung : worked.rungs) rungs << rung_words(rung);
   QString text = tr("Plan %1: %2.").arg(to_qt(worked.name), rungs.isEmpty() ? tr("fits as it is") : rungs.join(QStringLiteral(", ")));
-  for (qsizetype step = 0; step < steps.size(); ++step) text += QStringLiteral("\n%1. %2").arg(step + 1).arg(steps[step]);
+  int number = 0;
+  for (const std::string& step : root_plan_steps(worked, units_, translated)) text += QStringLiteral("\n%1. %2").arg(++number).arg(to_local(step));
   for (const Note& note : worked.cautions) text += QStringLiteral("\n%1 %2").arg(note.level == Level::warning ? tr("Caution:") : tr("Note:"), sentence_text(note, units_));
   return text;
 }
@@ -418,7 +406,7 @@ void RootPlanTab::refresh_answer() {
     if (outcome != nullptr) {
       for (const Problem& problem : outcome->problems) sentences << sentence_text(problem, units_);
     }
-    if (desk_->lacks_lengths()) sentences << tr("Measure the root mass and type its length, width and height, or choose the pot it stands in. Nothing is worked out before.");
+    if (desk_->lacks_lengths()) sentences << desk_->wanted_first();
     limits_->setText(sentences.join(QStringLiteral("\n")));
     stop_table_->hide();
     return;
