@@ -796,6 +796,10 @@
         <source>Water in %1</source>
         <translation>Wasser in %1</translation>
     </message>
+    <message>
+        <source>Proven: %1.</source>
+        <translation>Bewiesen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2637,6 +2641,10 @@
     <message>
         <source>Moisture</source>
         <translation>Feuchte</translation>
+    </message>
+    <message>
+        <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
+        <translation>Der Bestand zählt trockenes Korn: die Feuchte eintragen oder ofentrocken wählen, so wie der Sack gewogen wurde, um ihn in den Bestand zu nehmen.</translation>
     </message>
 </context>
 <context>
@@ -7597,22 +7605,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>%1: gestockt bei %2</translation>
     </message>
     <message>
-        <source>comb the %1 %2 deep</source>
-        <translation>%1: %2 tief auskämmen</translation>
-    </message>
-    <message>
-        <source>take %1 off the %2 (now %3)</source>
-        <translation>%2: %1 abnehmen (jetzt %3)</translation>
-    </message>
-    <message>
-        <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation>den Stammfuß %1 über den Boden stellen, %2 rechts und %3 hinter der Mitte</translation>
-    </message>
-    <message>
-        <source>put it back into its old pot</source>
-        <translation>in die alte Schale zurückstellen</translation>
-    </message>
-    <message>
         <source>Plan %1: %2.</source>
         <translation>Plan %1: %2.</translation>
     </message>
@@ -7815,14 +7807,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>Sphagnum der Schulter, etwa</translation>
-    </message>
-    <message>
-        <source>%1 (now %2) up to %3 deep</source>
-        <translation>%1 (jetzt %2) bis zu %3 tief</translation>
-    </message>
-    <message>
-        <source>round off the corners along the wall, %1 of the root mass: %2</source>
-        <translation>die Ecken längs der Wand abrunden, %1 des Ballens: %2</translation>
     </message>
 </context>
 <context>
@@ -8045,10 +8029,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>What the kept root mass holds is not known.</source>
         <translation>Was der bleibende Ballen hält, ist nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>No plan yet: choose a tree and begin one.</source>
-        <translation>Noch kein Plan: einen Baum wählen und einen beginnen.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>

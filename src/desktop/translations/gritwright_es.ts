@@ -796,6 +796,10 @@
         <source>Water in %1</source>
         <translation>Agua en %1</translation>
     </message>
+    <message>
+        <source>Proven: %1.</source>
+        <translation>Demostrado: %1.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2637,6 +2641,10 @@
     <message>
         <source>Moisture</source>
         <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
+        <translation>Las existencias cuentan grano seco: escriba la humedad, o elija secado en horno según se pesó el saco, para tomarlo en existencias.</translation>
     </message>
 </context>
 <context>
@@ -7597,22 +7605,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>%1: detenido a %2</translation>
     </message>
     <message>
-        <source>comb the %1 %2 deep</source>
-        <translation>peinar el %1 hasta %2 de hondo</translation>
-    </message>
-    <message>
-        <source>take %1 off the %2 (now %3)</source>
-        <translation>quitar %1 del %2 (ahora %3)</translation>
-    </message>
-    <message>
-        <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation>poner la base del tronco %1 sobre el fondo, %2 a la derecha y %3 hacia atrás del centro</translation>
-    </message>
-    <message>
-        <source>put it back into its old pot</source>
-        <translation>devolverlo a su maceta antigua</translation>
-    </message>
-    <message>
         <source>Plan %1: %2.</source>
         <translation>Plan %1: %2.</translation>
     </message>
@@ -7815,14 +7807,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>esfagno del talud, aproximado</translation>
-    </message>
-    <message>
-        <source>%1 (now %2) up to %3 deep</source>
-        <translation>%1 (ahora %2) hasta %3 de fondo</translation>
-    </message>
-    <message>
-        <source>round off the corners along the wall, %1 of the root mass: %2</source>
-        <translation>redondear las esquinas a lo largo de la pared, %1 del cepellón: %2</translation>
     </message>
 </context>
 <context>
@@ -8045,10 +8029,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>What the kept root mass holds is not known.</source>
         <translation>No se sabe qué retiene el cepellón que queda.</translation>
-    </message>
-    <message>
-        <source>No plan yet: choose a tree and begin one.</source>
-        <translation>Aún no hay plan: elija un árbol y empiece uno.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>

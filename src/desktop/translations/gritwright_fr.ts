@@ -796,6 +796,10 @@
         <source>Water in %1</source>
         <translation>Eau dans %1</translation>
     </message>
+    <message>
+        <source>Proven: %1.</source>
+        <translation>Prouvé : %1.</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2637,6 +2641,10 @@
     <message>
         <source>Moisture</source>
         <translation>Humidité</translation>
+    </message>
+    <message>
+        <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
+        <translation>Le stock compte le grain sec : indiquer l’humidité, ou choisir séché à l’étuve selon la pesée du sac, pour le prendre en stock.</translation>
     </message>
 </context>
 <context>
@@ -7597,22 +7605,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>%1&#xa0;: arrêté à %2</translation>
     </message>
     <message>
-        <source>comb the %1 %2 deep</source>
-        <translation>%1&#xa0;: peigner sur %2</translation>
-    </message>
-    <message>
-        <source>take %1 off the %2 (now %3)</source>
-        <translation>%2&#xa0;: ôter %1 (maintenant %3)</translation>
-    </message>
-    <message>
-        <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation>placer la base du tronc %1 au-dessus du fond, %2 à droite et %3 en arrière du milieu</translation>
-    </message>
-    <message>
-        <source>put it back into its old pot</source>
-        <translation>le remettre dans son ancien pot</translation>
-    </message>
-    <message>
         <source>Plan %1: %2.</source>
         <translation>Plan %1&#xa0;: %2.</translation>
     </message>
@@ -7815,14 +7807,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>sphaigne de l’épaulement, environ</translation>
-    </message>
-    <message>
-        <source>%1 (now %2) up to %3 deep</source>
-        <translation>%1 (maintenant %2) jusqu’à %3 de profondeur</translation>
-    </message>
-    <message>
-        <source>round off the corners along the wall, %1 of the root mass: %2</source>
-        <translation>arrondir les coins le long de la paroi, %1 de la motte : %2</translation>
     </message>
 </context>
 <context>
@@ -8045,10 +8029,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>What the kept root mass holds is not known.</source>
         <translation>Ce que retient la motte gardée n’est pas connu.</translation>
-    </message>
-    <message>
-        <source>No plan yet: choose a tree and begin one.</source>
-        <translation>Pas encore de plan&#xa0;: choisissez un arbre et commencez-en un.</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>

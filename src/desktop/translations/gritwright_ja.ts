@@ -792,6 +792,10 @@
         <source>Water in %1</source>
         <translation>%1 の水</translation>
     </message>
+    <message>
+        <source>Proven: %1.</source>
+        <translation>証明済み：%1。</translation>
+    </message>
 </context>
 <context>
     <name>GradingChart</name>
@@ -2625,6 +2629,10 @@
     <message>
         <source>Moisture</source>
         <translation>水分</translation>
+    </message>
+    <message>
+        <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
+        <translation>在庫は乾いた用土で数えます。在庫に入れるには、水分を入力するか、袋を量ったときの状態として炉乾燥を選んでください。</translation>
     </message>
 </context>
 <context>
@@ -7576,22 +7584,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1：%2 で止まった</translation>
     </message>
     <message>
-        <source>comb the %1 %2 deep</source>
-        <translation>%1を %2 の深さまでほぐす</translation>
-    </message>
-    <message>
-        <source>take %1 off the %2 (now %3)</source>
-        <translation>%2（今の%3）を %1 落とす</translation>
-    </message>
-    <message>
-        <source>stand the trunk base %1 over the floor, %2 right and %3 back of the middle</source>
-        <translation>株元を底から %1、中心から右へ %2、後ろへ %3 の位置に据える</translation>
-    </message>
-    <message>
-        <source>put it back into its old pot</source>
-        <translation>元の鉢に戻す</translation>
-    </message>
-    <message>
         <source>Plan %1: %2.</source>
         <translation>計画 %1：%2。</translation>
     </message>
@@ -7794,14 +7786,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>肩盛りのミズゴケ、約</translation>
-    </message>
-    <message>
-        <source>%1 (now %2) up to %3 deep</source>
-        <translation>%1（今は%2）、深さ %3 まで</translation>
-    </message>
-    <message>
-        <source>round off the corners along the wall, %1 of the root mass: %2</source>
-        <translation>隅を壁に沿って丸める、根鉢の %1：%2</translation>
     </message>
 </context>
 <context>
@@ -8024,10 +8008,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>What the kept root mass holds is not known.</source>
         <translation>残す根鉢が保つ水は不明です。</translation>
-    </message>
-    <message>
-        <source>No plan yet: choose a tree and begin one.</source>
-        <translation>計画はまだありません。木を選んで始めてください。</translation>
     </message>
     <message>
         <source>Plan %1 goes in stages, back into the old pot: its section is not known.</source>
