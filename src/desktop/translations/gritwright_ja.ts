@@ -2632,7 +2632,7 @@
     </message>
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
-        <translation>在庫は乾いた用土で数えます。在庫に入れるには、水分を入力するか、袋を量ったときの状態として炉乾燥を選んでください。</translation>
+        <translation>在庫は乾いた用土で数えます。在庫に入れるには、水分を入力するか、袋を量ったときの状態として炉乾を選んでください。</translation>
     </message>
 </context>
 <context>
