@@ -164,6 +164,9 @@ QWidget* PotsTab::form_side() {
   shapes_ = new QComboBox(form_);
   shapes_->setObjectName(QStringLiteral("pots_shape"));
   shapes_->setAccessibleName(tr("Shape"));
+  // In a longer language the names of the shapes would ask for more than 1024 pixels.
+  shapes_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  shapes_->setMinimumContentsLength(24);
   for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
   shapes_->addItem(tr("table of areas"), static_cast<int>(Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) { set_shape(static_cast<Shape>(shapes_->itemData(index).toInt())); });

@@ -139,17 +139,13 @@ QWidget* RootPlanTab::answer_side() {
   pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }});
   layout->addWidget(pictures_, 1);
   auto* line = new QHBoxLayout;
-  auto* label = new QLabel(tr("Sho&w plan"), top);
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));
-  plans_->setMinimumContentsLength(5);
-  label->setBuddy(plans_);
   connect(plans_, &QComboBox::activated, this, [this](int index) { desk_->choose(static_cast<std::size_t>(index)); });
   done_ = new QPushButton(tr("Write into histor&y"), top);
   done_->setObjectName(QStringLiteral("plan_done"));
   done_->setAccessibleName(tr("Done: write this plan into the tree's history"));
   done_->setMinimumHeight(28);
   connect(done_, &QPushButton::clicked, this, &RootPlanTab::write_into_history);
-  line->addWidget(label);
   line->addWidget(plans_, 1);
   line->addWidget(done_);
   auto* print = new QPushButton(tr("Pri&nt..."), top);

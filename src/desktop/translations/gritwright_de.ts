@@ -7493,10 +7493,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Von der Seite und von oben</translation>
     </message>
     <message>
-        <source>Sho&amp;w plan</source>
-        <translation>Pla&amp;n zeigen</translation>
-    </message>
-    <message>
         <source>Plan shown</source>
         <translation>Gezeigter Plan</translation>
     </message>

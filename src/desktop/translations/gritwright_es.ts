@@ -7493,10 +7493,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>De lado y desde arriba</translation>
     </message>
     <message>
-        <source>Sho&amp;w plan</source>
-        <translation>Ver p&amp;lan</translation>
-    </message>
-    <message>
         <source>Plan shown</source>
         <translation>Plan mostrado</translation>
     </message>

@@ -7493,10 +7493,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>De côté et d’en haut</translation>
     </message>
     <message>
-        <source>Sho&amp;w plan</source>
-        <translation>M&amp;ontrer le plan</translation>
-    </message>
-    <message>
         <source>Plan shown</source>
         <translation>Plan montré</translation>
     </message>

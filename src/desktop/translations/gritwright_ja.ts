@@ -7472,10 +7472,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>横と上から</translation>
     </message>
     <message>
-        <source>Sho&amp;w plan</source>
-        <translation>計画を表示(&amp;W)</translation>
-    </message>
-    <message>
         <source>Plan shown</source>
         <translation>表示中の計画</translation>
     </message>
