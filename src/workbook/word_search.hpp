@@ -27,7 +27,7 @@ class WordSearch {
   /// Hands over the numbers of the records that are in all of `narrowings` and have the words of `match` (empty: any), newest first,
   /// until `take` returns false.
   void each(const std::vector<NumberQuery>& narrowings, const std::string& match, const std::function<bool(std::int64_t)>& take);
-  /// All of them, of one narrowing at least. Good until the next call.
+  /// All of them. Good until the next call.
   [[nodiscard]] const std::vector<std::int64_t>& all(const std::vector<NumberQuery>& narrowings, const std::string& match);
 
  private:
@@ -36,14 +36,11 @@ class WordSearch {
     std::vector<std::int64_t> newest_first;
     /// Few records have an index of their words for themselves, in memory: their words are a small part of everybody's.
     std::unique_ptr<SQLite::Database> words;
-
-    [[nodiscard]] bool holds(std::int64_t number) const { return static_cast<std::size_t>(number) < has.size() && has[static_cast<std::size_t>(number)]; }
   };
 
   void forget_what_changed();
-  /// All that a query gives, in its order. SQLite hands each to a function of ours and stays in its own loop, which takes a third of the time
-  /// of stepping from row to row; they come by the hundred thousand. Good until the next call.
-  [[nodiscard]] const std::vector<std::int64_t>& all_numbers(const NumberQuery& query);
+  template <class Take>
+  void walk(const std::vector<NumberQuery>& narrowings, const std::string& match, const char* order, const Take& take);
   [[nodiscard]] const Narrowed& narrowed_to(const std::vector<NumberQuery>& narrowings);
   void index_words(Narrowed& narrowed) const;
 
@@ -51,8 +48,6 @@ class WordSearch {
   std::int64_t revision_ = -1;
   std::map<std::string, Narrowed> narrowed_;
   std::map<std::string, std::vector<std::int64_t>> found_;
-  std::vector<std::int64_t> kept_;
-  sqlite3* knows_keeping_ = nullptr;  ///< the connection that has the function
 };
 
 }  // namespace gritwright
