@@ -360,7 +360,11 @@ std::string write_records_csv(RecordKind kind, const std::vector<IdentifiedRecor
   for (const IdentifiedRecord& record : records) {
     const ListJson json = ListJson::parse(write_record(record.record));
     std::vector<std::string> cells{record.ref.id};
-    for (const CsvColumn& column : columns_of(kind)) cells.push_back(cell_at(json, column.pointer));
+    for (const CsvColumn& column : columns_of(kind)) {
+      cells.push_back(cell_at(json, column.pointer));
+      // Left empty it would be read as that of the last digit written.
+      if (cells.back().empty() && column.pointer == "/test/resolution_g") cells.back() = "0";
+    }
     if (kind == RecordKind::log_entry) {
       std::string about;
       for (const ListJson& ref : json.value("about", ListJson::array())) about += (about.empty() ? "" : " ") + ref.get<std::string>();

@@ -106,6 +106,9 @@ TEST_CASE("Bags, trees, containers and sieve tests go to a list and come back th
   test.replicate = 2;
   test.note = "second";
   back(RecordKind::sieve_test, test);
+  // A balance without an error; left empty, a resolution is that of the last digit.
+  test.test.resolution = Mass{};
+  back(RecordKind::sieve_test, test);
 }
 
 TEST_CASE("Columns may stand in any order, with comma or point, and most may be missing", "[csv]") {
