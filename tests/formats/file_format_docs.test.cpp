@@ -15,6 +15,7 @@
 #include "gritwright/formats/mix_file.hpp"
 #include "gritwright/formats/planned_day_file.hpp"
 #include "gritwright/formats/pot_test_file.hpp"
+#include "gritwright/formats/recall_file.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "support/paths.hpp"
@@ -105,6 +106,48 @@ const std::vector<Example> examples{{"sieve_test.json", "sieve_test.schema.json"
                                     {"record.json", "record.schema.json"},
                                     {"workbook.json", "workbook.schema.json"}};
 
+/// The program writes these and never reads them.
+const std::vector<Example> written_examples{{"recall_list.json", "recall_list.schema.json"}, {"shared_traits.json", "shared_traits.schema.json"}};
+
+RecallList example_recall_list() {
+  const RecordRef bag{RecordKind::bag, "K-07"};
+  const RecordRef batch{RecordKind::batch, "BT-11"};
+  const auto row = [&](RecordKind kind, const char* id, const char* name, const char* species, Standing standing, bool certain, const char* day) {
+    RecallRow made;
+    made.ref = {kind, id};
+    made.name = name;
+    made.species = species;
+    made.standing = standing;
+    made.certain = certain;
+    made.day = day;
+    made.way = {bag};
+    if (made.ref != bag) made.way.push_back(made.ref);
+    return made;
+  };
+  RecallRow pine = row(RecordKind::tree, "T-04", "old pine", "pine", Standing::now, true, "2026-03-14");
+  pine.condition = Condition::sick;
+  pine.mix = "M-03/2";
+  pine.container = "C-02";
+  pine.way = {bag, batch, pine.ref};
+  const RecallRow maple = row(RecordKind::tree, "T-09", "maple by the door", "maple", Standing::may_remain, false, "2024-03-02");
+  RecallRow larch = row(RecordKind::tree, "T-12", "larch", "", Standing::was, true, "2023-03-19");
+  larch.condition = Condition::dead;
+  larch.mix = "M-03/1";
+  larch.until = "2025-03-08";
+  larch.deleted = true;
+  RecallRow lot = row(RecordKind::bag, "K-07", "akadama 3-6 mm A26", "akadama", Standing::now, true, "");
+  lot.stock = mass_g(5600);
+  const RecallRow tub = row(RecordKind::batch, "BT-11", "M-03/2", "", Standing::now, true, "2026-03-14");
+  return {bag, "akadama 3-6 mm A26", {pine, maple, larch}, {lot, tub}};
+}
+
+SharedTraits example_shared_traits() {
+  return {{{RecordKind::tree, "T-04"}, {RecordKind::tree, "T-12"}},
+          {{TraitSort::lot, "K-07", "akadama 3-6 mm A26", RecordRef{RecordKind::bag, "K-07"}, 2, 2, 3, 18, 1},
+           {TraitSort::depth, "6 cm", "", std::nullopt, 1, 2, 4, 15, 0},
+           {TraitSort::removed_share, "30-40 %", "", std::nullopt, 1, 1, 2, 6, 0}}};
+}
+
 std::string told(const Problems& problems) {
   std::string text;
   for (const Problem& problem : problems) text += problem.code + " " + problem.where.pointer + "\n";
@@ -143,7 +186,63 @@ TEST_CASE("No worked example is left out of the tests", "[file_format]") {
   for (const auto& entry : fs::directory_iterator(docs / "examples")) {
     if (entry.path().extension() != ".json") continue;
     INFO(entry.path().string());
-    CHECK(std::any_of(examples.begin(), examples.end(), [&](const Example& example) { return example.file == entry.path().filename(); }));
+    const auto is_it = [&](const Example& example) { return example.file == entry.path().filename(); };
+    CHECK((std::ranges::any_of(examples, is_it) || std::ranges::any_of(written_examples, is_it)));
+  }
+}
+
+TEST_CASE("What is only written is written as its worked example has it, and the example keeps to its schema", "[file_format]") {
+  for (const Example& example : written_examples) {
+    INFO(example.file);
+    CHECK(told(check_against_schema(page_text(docs / "examples" / example.file), example.schema, schemas())) == "");
+  }
+  CHECK(write_recall_json(example_recall_list()) == page_text(docs / "examples" / "recall_list.json"));
+  CHECK(write_shared_json(example_shared_traits()) == page_text(docs / "examples" / "shared_traits.json"));
+}
+
+TEST_CASE("Every sort of row that a recall list or shared traits can have keeps to the schema", "[file_format][law]") {
+  const SchemaTexts texts = schemas();
+  RecallList list = example_recall_list();
+  list.title.clear();
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::bin, RecordKind::fraction, RecordKind::batch}) {
+    RecallRow holder = list.holders.back();
+    holder.ref.kind = kind;
+    holder.stock = mass_g(-0.25);
+    list.holders.push_back(holder);
+  }
+  for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) {
+    RecallRow tree = list.trees.front();
+    tree.condition = condition;
+    tree.name = "\"quoted\" \xF0\x9F\x8C\xB2";
+    list.trees.push_back(tree);
+  }
+  CHECK(told(check_against_schema(write_recall_json(list), "recall_list.schema.json", texts)) == "");
+  list.trees.clear();
+  CHECK(told(check_against_schema(write_recall_json(list), "recall_list.schema.json", texts)) == "");
+  SharedTraits shared = example_shared_traits();
+  for (const TraitSort sort : {TraitSort::lot, TraitSort::mix, TraitSort::depth, TraitSort::day, TraitSort::plan, TraitSort::removed_share}) {
+    shared.traits.push_back(shared.traits.front());
+    shared.traits.back().sort = sort;
+  }
+  CHECK(told(check_against_schema(write_shared_json(shared), "shared_traits.schema.json", texts)) == "");
+}
+
+TEST_CASE("The schemas of what is only written refuse a key that is missing, misspelt or of another kind", "[file_format][refuses]") {
+  const SchemaTexts texts = schemas();
+  for (const Example& example : written_examples) {
+    const std::string text = page_text(docs / "examples" / example.file);
+    for (std::size_t colon = text.find("\": "); colon != std::string::npos; colon = text.find("\": ", colon + 1)) {
+      const std::size_t name = text.rfind('"', colon - 1) + 1;
+      const std::string misspelt = text.substr(0, name) + std::string("x_") + text.substr(name);
+      const std::size_t value = colon + 3;
+      const bool is_list = text[value] == '[';
+      const std::size_t end = is_list ? text.find(']', value) + 1 : text.find_first_of(",\n", value);
+      const std::string of_another_kind = text.substr(0, value) + (is_list ? "7" : "[]") + text.substr(end);
+      for (const std::string& spoiled : {misspelt, of_another_kind}) {
+        INFO(example.file << "\n" << spoiled);
+        CHECK_FALSE(check_against_schema(spoiled, example.schema, texts).empty());
+      }
+    }
   }
 }
 
