@@ -272,7 +272,7 @@ Exit log_list(LogCall& call) {
     rows.push_back({ref_text(line.ref), or_dash(line.day), mass_text(line.stock, call.options.units),
                     volume_text(litres ? std::optional(in_l(*litres)) : std::nullopt, call.options.units), or_dash(line.title)});
   }
-  call.streams.out << text_table({"record", "day", "in stock", "loose", "what"}, rows);
+  call.streams.out << text_table({"record", "day", "in stock", "loose", "what"}, rows, LastColumn::words);
   return Exit::done;
 }
 

@@ -66,7 +66,7 @@ void tell(const LogCall& call, const ImportPreview& preview, bool done) {
     for (const ImportLine& line : preview.lines)
       rows.push_back({std::string(kind_name(line.record.ref.kind)), line.record.ref.id.empty() ? "–" : line.record.ref.id,
                       arrival_text(line.arrival), line.title});
-    call.streams.out << text_table({"kind", "id", "would be", "what"}, rows) << '\n';
+    call.streams.out << text_table({"kind", "id", "would be", "what"}, rows, LastColumn::words) << '\n';
   }
   call.streams.out << added << (done ? " added, " : " to add, ") << there << " already there";
   if (replaced > 0) call.streams.out << ", " << replaced << (done ? " replaced" : " to replace");

@@ -38,7 +38,7 @@ std::string trees_section(const RecallList& list, Standing standing, std::string
   }
   if (rows.empty()) return {};
   return '\n' + std::string(heading) + ":\n" +
-         text_table({"tree", "name", "condition", "potted", "pot", "mix", "contains it", "way"}, rows);
+         text_table({"tree", "name", "condition", "potted", "pot", "mix", "contains it", "way"}, rows, LastColumn::words);
 }
 
 std::string trait_text(TraitSort sort) {
@@ -71,7 +71,7 @@ std::string recall_text(const RecallList& list, UnitSystem units) {
     rows.push_back({row.ref.id, name_text(row), or_dash(row.day), or_dash(row.until), mass_text(row.stock, units), row.certain ? "yes" : "may",
                     way_text(row)});
   }
-  if (!rows.empty()) text += "\nWhere it went or lies:\n" + text_table({"id", "name", "since", "until", "in stock", "contains it", "way"}, rows);
+  if (!rows.empty()) text += "\nWhere it went or lies:\n" + text_table({"id", "name", "since", "until", "in stock", "contains it", "way"}, rows, LastColumn::words);
   return text;
 }
 

@@ -14,7 +14,9 @@ std::size_t shown_width(const std::string& text) {
       std::ranges::count_if(text, [](char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }));
 }
 
-std::string padded(const std::string& text, std::size_t width, bool flush_left) {
+std::string padded(std::string text, std::size_t width, bool flush_left) {
+  // A typed line end or a terminal's control sign would break the row.
+  std::ranges::replace_if(text, [](char sign) { return (sign >= 0 && sign < ' ') || sign == '\x7F'; }, ' ');
   const std::string space(width - shown_width(text), ' ');
   return flush_left ? text + space : space + text;
 }
@@ -28,7 +30,7 @@ std::string figure(std::optional<double> value, int decimals) {
   return text;
 }
 
-std::string text_table(const std::vector<std::string>& heading, const std::vector<std::vector<std::string>>& rows) {
+std::string text_table(const std::vector<std::string>& heading, const std::vector<std::vector<std::string>>& rows, LastColumn last) {
   std::vector<std::size_t> widths;
   for (std::size_t column = 0; column < heading.size(); ++column) {
     std::size_t width = shown_width(heading[column]);
@@ -39,7 +41,8 @@ std::string text_table(const std::vector<std::string>& heading, const std::vecto
   const auto add = [&](const std::vector<std::string>& cells) {
     std::string line;
     for (std::size_t column = 0; column < widths.size(); ++column) {
-      line += (column == 0 ? "" : "  ") + padded(cells[column], widths[column], column == 0);
+      const bool is_words = column == 0 || (last == LastColumn::words && column + 1 == widths.size());
+      line += (column == 0 ? "" : "  ") + padded(cells[column], widths[column], is_words);
     }
     line.erase(line.find_last_not_of(' ') + 1);
     text += line + '\n';

@@ -1,6 +1,7 @@
 #include "gritwright/report/text_table.hpp"
 
 #include <catch2/catch.hpp>
+#include <string>
 
 using namespace gritwright;
 
@@ -16,4 +17,19 @@ TEST_CASE("A table lines its columns up, also with letters outside ASCII", "[tex
         "sieve       g\n"
         "4.75 mm     0\n"
         "–        12.5\n");
+}
+
+TEST_CASE("A long text in the last column makes no other line longer", "[text_table]") {
+  CHECK(text_table({"record", "g", "what"}, {{"L-01", "1.5", "a"}, {"L-02", "12", std::string(10'000, 'x')}}, LastColumn::words) ==
+        "record    g  what\n"
+        "L-01    1.5  a\n"
+        "L-02     12  " +
+            std::string(10'000, 'x') + "\n");
+}
+
+TEST_CASE("A cell with line ends and control signs keeps to its row", "[text_table]") {
+  CHECK(text_table({"record", "what"}, {{"L-01", "two\nlines\t\x1B[31m"}, {"L-02", "ä"}}, LastColumn::words) ==
+        "record  what\n"
+        "L-01    two lines  [31m\n"
+        "L-02    ä\n");
 }

@@ -14,8 +14,13 @@ template <class Value, class Convert>
 /// A figure with `decimals`, a point, and a dash where there is none. Never "-0".
 [[nodiscard]] std::string figure(std::optional<double> value, int decimals);
 
+enum class LastColumn {
+  figures,  ///< flush right like those before it
+  words     ///< flush left, so that a long text makes its own line long and no other
+};
+
 /// A table in text: a heading line, then rows; the first column flush left, the others flush right.
-[[nodiscard]] std::string text_table(const std::vector<std::string>& heading,
-                                     const std::vector<std::vector<std::string>>& rows);
+[[nodiscard]] std::string text_table(const std::vector<std::string>& heading, const std::vector<std::vector<std::string>>& rows,
+                                     LastColumn last = LastColumn::figures);
 
 }  // namespace gritwright
