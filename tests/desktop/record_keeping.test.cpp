@@ -305,6 +305,16 @@ TEST_CASE("A second window sees a bag that the first one received", "[record_kee
   CHECK(QTest::qWaitFor([&] { return here.find<QTableView>("bags_table")->model()->rowCount() == 2; }));
 }
 
+TEST_CASE("A window looks for changes of other windows and programs at least once a second", "[record_keeping][two_windows]") {
+  const Kept kept(1);
+  Running here(kept.name());
+  const auto* looks = here.session.record()->findChild<QTimer*>({}, Qt::FindDirectChildrenOnly);
+  REQUIRE(looks != nullptr);
+  CHECK(looks->isActive());
+  CHECK_FALSE(looks->isSingleShot());
+  CHECK(looks->interval() <= 1000);
+}
+
 namespace {
 
 /// Two windows on one bag, the cursor of the first in its note.
