@@ -4,6 +4,7 @@
 #include "arguments.hpp"
 #include "day_json.hpp"
 #include "gritwright/models/day_ranges.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/range_report.hpp"
 #include "inputs.hpp"
@@ -24,10 +25,10 @@ std::string to_text(const PlannedSeason& season, const SeasonAnswer& answer, Uni
 const PlannedDay& ground_of(const PlannedDay& day) { return day; }
 const PlannedDay& ground_of(const PlannedSeason& season) { return season.ground; }
 DayRanges ranges_of(const PlannedDay& day, const std::vector<MixSpread>& spreads, std::uint64_t seed) {
-  return day_ranges(day, spreads, {512, seed}, all_cores());
+  return day_ranges(day, spreads, {512, seed}, on_all_cores());
 }
 DayRanges ranges_of(const PlannedSeason& season, const std::vector<MixSpread>& spreads, std::uint64_t seed) {
-  return season_ranges(season, spreads, {256, seed}, all_cores());
+  return season_ranges(season, spreads, {256, seed}, on_all_cores());
 }
 void add_all_ranges(Json& json, const DayAnswer& answer, const DayRanges& ranges) {
   add_ranges(json, ranges);

@@ -2,15 +2,14 @@
 #include <chrono>
 #include <nlohmann/json.hpp>
 #include <mutex>
-#include <thread>
 
 #include "arguments.hpp"
 #include "design_json.hpp"
 #include "gritwright/models/recipe_search.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/design_report.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
-#include "slice_threads.hpp"
 #include "verbs.hpp"
 
 namespace gritwright::cli {
@@ -52,7 +51,7 @@ class DesignVerb final : public Verb {
  private:
   SearchControl control(std::ostream& err) {
     SearchControl control;
-    control.runner = slice_threads(threads_ > 0 ? threads_ : std::max(1U, std::thread::hardware_concurrency()));
+    control.runner = threads_ > 0 ? slice_threads(threads_) : on_all_cores();
     if (progress_) control.progress = [this, &err](const SearchProgress& progress) { tell(progress, err); };
     control.contradictions_time_is_up = [this] {
       const std::scoped_lock lock(telling_);

@@ -7,6 +7,7 @@
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/range_report.hpp"
@@ -178,9 +179,9 @@ class Grade final : public Verb {
     std::optional<GradingRanges> ranges;
     std::vector<std::optional<VerdictRanges>> verdict_range;
     if (range_.wanted()) {
-      ranges = grading_ranges(*test, *analysis, bands, range_.size(), all_cores());
+      ranges = grading_ranges(*test, *analysis, bands, range_.size(), on_all_cores());
       for (const Band& band : bands)
-        verdict_range.push_back(verdict_ranges(*test, *analysis, snapped(band, sieves), packing.of, {}, {512, range_.size().seed}, all_cores()));
+        verdict_range.push_back(verdict_ranges(*test, *analysis, snapped(band, sieves), packing.of, {}, {512, range_.size().seed}, on_all_cores()));
     }
     std::vector<Explanation> explanations;
     if (options.explain) {

@@ -2,6 +2,7 @@
 
 #include "gritwright/models/ageing.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/range_report.hpp"
 #include "arguments.hpp"
@@ -101,7 +102,7 @@ class MixVerb final : public Verb {
     if (range_.wanted()) ranges = ranges_of(UncertainMix(mix, background->spread, pot));
     std::optional<AirOverYears> years;
     if (seasons_ > 0) {
-      years = air_over_years(mix, background->spread, pot, background->breakdowns, static_cast<int>(seasons_), least_air_of_old_mix, range_.size(), all_cores());
+      years = air_over_years(mix, background->spread, pot, background->breakdowns, static_cast<int>(seasons_), least_air_of_old_mix, range_.size(), on_all_cores());
       if (years) append(notes, years->notes);
     }
     answer(options, streams, mix, *state, water, geometry, ranges, years, notes);
@@ -123,7 +124,7 @@ class MixVerb final : public Verb {
 
   [[nodiscard]] Ranges ranges_of(const UncertainMix& mix) const {
     const SampleSize size = range_.size();
-    const SliceRunner runner = all_cores();
+    const SliceRunner runner = on_all_cores();
     return {mix.ranges(size, runner), mix.what_would_narrow(MixFigure::air_filled_porosity, size, runner),
             mix.what_would_narrow(MixFigure::container_capacity, size, runner)};
   }

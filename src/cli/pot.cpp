@@ -3,6 +3,7 @@
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/pot_ranges.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "gritwright/report/range_report.hpp"
@@ -143,7 +144,7 @@ class Pot final : public Verb {
       if (mix) {
         const auto background = background_of(**mix);
         if (!background) return refuse(background.problems(), streams.err);
-        mix_range = UncertainMix((*mix)->mix, background->spread, geometry).ranges(range_.size(), all_cores());
+        mix_range = UncertainMix((*mix)->mix, background->spread, geometry).ranges(range_.size(), on_all_cores());
       }
     }
     std::vector<Explanation> explanations;

@@ -2,10 +2,8 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <thread>
 
 #include "gritwright/formats/catalogue_folder.hpp"
-#include "slice_threads.hpp"
 
 namespace gritwright::cli {
 
@@ -63,7 +61,5 @@ Result<MixBackground> background_of(const MixFile& file) {
   }
   return background;
 }
-
-SliceRunner all_cores() { return slice_threads(std::max(1U, std::thread::hardware_concurrency())); }
 
 }  // namespace gritwright::cli

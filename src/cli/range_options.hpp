@@ -39,7 +39,4 @@ struct MixBackground {
 /// What is uncertain about each mix of a day, in its order. Fails if the catalogue can't be read.
 [[nodiscard]] Result<std::vector<MixSpread>> spreads_of(const PlannedDay& day);
 
-/// As many threads as the machine has.
-[[nodiscard]] SliceRunner all_cores();
-
 }  // namespace gritwright::cli

@@ -5,6 +5,7 @@
 
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/slice_threads.hpp"
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -116,7 +117,7 @@ TEST_CASE("The season in which the air falls below the limit is named as a hint"
   CHECK(has(low.notes, "ageing.below-when-new"));
 }
 
-TEST_CASE("A pot is followed as well as a depth, the same in any order of slices", "[ageing][law]") {
+TEST_CASE("A pot is followed as well as a depth, the same in any order of slices and on any threads", "[ageing][law]") {
   const Mix the_mix = mix();
   const auto spread = usual_spread(the_mix);
   Container tray;
@@ -127,10 +128,13 @@ TEST_CASE("A pot is followed as well as a depth, the same in any order of slices
   };
   const auto one = *air_over_years(the_mix, spread, PotGeometry(tray), half_soft, 2, least_air_of_old_mix, {512, 3});
   const auto other = *air_over_years(the_mix, spread, PotGeometry(tray), half_soft, 2, least_air_of_old_mix, {512, 3}, backward);
+  const auto threads = *air_over_years(the_mix, spread, PotGeometry(tray), half_soft, 2, least_air_of_old_mix, {512, 3}, slice_threads(3));
   const auto column = *air_over_years(the_mix, spread, depth_cm(7), half_soft, 2, least_air_of_old_mix, {512, 3});
   for (std::size_t i = 0; i < one.seasons.size(); ++i) {
     CHECK(one.seasons[i].staying == other.seasons[i].staying);
     CHECK(one.seasons[i].washed_down == other.seasons[i].washed_down);
+    CHECK(one.seasons[i].staying == threads.seasons[i].staying);
+    CHECK(one.seasons[i].washed_down == threads.seasons[i].washed_down);
     // Straight walls hold what a column of that depth holds.
     CHECK_THAT(one.seasons[i].staying.median, WithinAbs(column.seasons[i].staying.median, 1e-3));
     CHECK_THAT(one.seasons[i].washed_down.median, WithinAbs(column.seasons[i].washed_down.median, 1e-3));

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gritwright/models/packing.hpp"
+#include "gritwright/models/slice_threads.hpp"
 
 using namespace gritwright;
 using Catch::Matchers::WithinRel;
@@ -154,7 +155,7 @@ TEST_CASE("What may run short is told with its chance", "[day_ranges]") {
   CHECK(ranges.may_buy[0].chance < 0.6);
 }
 
-TEST_CASE("A season of one day has that day's litres, in any order of slices", "[day_ranges][law]") {
+TEST_CASE("A season of one day has that day's litres, in any order of slices and on any threads", "[day_ranges][law]") {
   PlannedSeason season{uncertain_day(), "2026-12-31"};
   for (PlannedTree& tree : season.ground.trees) tree.day = "2026-03-14";
   PlannedDay day = season.ground;
@@ -163,8 +164,9 @@ TEST_CASE("A season of one day has that day's litres, in any order of slices", "
   };
   const auto spreads = usual(day);
   const DayRanges of_season = season_ranges(season, spreads, {600, 4}), of_day = day_ranges(day, spreads, {600, 4}),
-                  other = day_ranges(day, spreads, {600, 4}, backward);
+                  other = day_ranges(day, spreads, {600, 4}, backward), threads = season_ranges(season, spreads, {600, 4}, slice_threads(3));
   CHECK(of_season.mixes[0].needed_l == of_day.mixes[0].needed_l);
+  CHECK(threads.mixes[0].needed_l == of_season.mixes[0].needed_l);
   CHECK(other.mixes[0].needed_l == of_day.mixes[0].needed_l);
   CHECK(other.components[1].loose_l == of_day.components[1].loose_l);
   CHECK(of_season.components[1].loose_l == of_day.components[1].loose_l);

@@ -9,6 +9,7 @@
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
 #include "gritwright/models/sieve_pooling.hpp"
+#include "gritwright/models/slice_threads.hpp"
 
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
@@ -140,7 +141,7 @@ TEST_CASE("The range of a percentile has the percentiles of the draws in order, 
   }
 }
 
-TEST_CASE("A seed gives the same grading ranges in any order of slices", "[grading_ranges][law]") {
+TEST_CASE("A seed gives the same grading ranges in any order of slices and on any threads", "[grading_ranges][law]") {
   const SieveTest test = usual_bag();
   const SieveAnalysis analysis = analyse(test).value();
   const SliceRunner backward = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
@@ -150,6 +151,9 @@ TEST_CASE("A seed gives the same grading ranges in any order of slices", "[gradi
   const GradingRanges other = grading_ranges(test, analysis, {}, {2048, 9}, backward);
   CHECK(one.passing == other.passing);
   CHECK(one.percentiles_mm == other.percentiles_mm);
+  const GradingRanges threads = grading_ranges(test, analysis, {}, {2048, 9}, slice_threads(3));
+  CHECK(one.passing == threads.passing);
+  CHECK(one.percentiles_mm == threads.percentiles_mm);
   CHECK(one.passing != grading_ranges(test, analysis, {}, {2048, 10}).passing);
 }
 
@@ -238,7 +242,9 @@ TEST_CASE("What a screening gives and what each way to screen comes to lie in th
   const SliceRunner backward = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
     for (std::size_t i = count; i-- > 0;) slice(i);
   };
-  CHECK(screening_ranges(test, analysis, openings, packing, {}, {512, 1}, backward).front().share == fractions.front().share);
-  CHECK(opening_ranges(test, analysis, wanted, choices, {}, {512, 1}, backward).front().usable == ranges.front().usable);
+  for (const SliceRunner& runner : {backward, slice_threads(3)}) {
+    CHECK(screening_ranges(test, analysis, openings, packing, {}, {512, 1}, runner).front().share == fractions.front().share);
+    CHECK(opening_ranges(test, analysis, wanted, choices, {}, {512, 1}, runner).front().usable == ranges.front().usable);
+  }
   CHECK(screening_ranges(test, analysis, {}, packing).empty());
 }

@@ -8,9 +8,9 @@
 #include <utility>
 
 #include "curve_look.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "text.hpp"
-#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 

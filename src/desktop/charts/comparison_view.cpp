@@ -11,9 +11,9 @@
 #include <cmath>
 
 #include "curve_look.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "text.hpp"
 #include "theme.hpp"
-#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 

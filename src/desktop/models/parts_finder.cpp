@@ -4,8 +4,8 @@
 #include <atomic>
 #include <chrono>
 
+#include "gritwright/models/slice_threads.hpp"
 #include "text.hpp"
-#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 

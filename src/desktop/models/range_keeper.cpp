@@ -1,6 +1,6 @@
 #include "range_keeper.hpp"
 
-#include "workers/slice_pool.hpp"
+#include "gritwright/models/slice_threads.hpp"
 
 namespace gritwright::desktop {
 

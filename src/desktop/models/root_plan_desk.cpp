@@ -6,10 +6,10 @@
 #include "day_ground.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "known_mix.hpp"
 #include "pot_library.hpp"
 #include "text.hpp"
-#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 

@@ -15,6 +15,7 @@
 #include "day_page.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/root_plan.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -30,7 +31,6 @@
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
-#include "workers/slice_pool.hpp"
 
 namespace gritwright::desktop {
 

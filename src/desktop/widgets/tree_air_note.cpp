@@ -1,6 +1,7 @@
 #include "tree_air_note.hpp"
 
-#include "workers/slice_pool.hpp"
+#include "gritwright/models/slice_threads.hpp"
+
 
 namespace gritwright::desktop {
 

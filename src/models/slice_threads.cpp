@@ -1,12 +1,13 @@
-#include "slice_threads.hpp"
+#include "gritwright/models/slice_threads.hpp"
 
+#include <algorithm>
 #include <atomic>
 #include <exception>
 #include <mutex>
 #include <thread>
 #include <vector>
 
-namespace gritwright::cli {
+namespace gritwright {
 
 SliceRunner slice_threads(unsigned threads) {
   return [threads](std::size_t count, const std::function<void(std::size_t)>& slice) {
@@ -31,4 +32,6 @@ SliceRunner slice_threads(unsigned threads) {
   };
 }
 
-}  // namespace gritwright::cli
+SliceRunner on_all_cores() { return slice_threads(std::max(1U, std::thread::hardware_concurrency())); }
+
+}  // namespace gritwright
