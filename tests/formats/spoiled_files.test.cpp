@@ -1,14 +1,30 @@
 // Files that were damaged at random are read or refused; what is read keeps the rules of its record.
+#include <sys/mman.h>
+
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <iterator>
 #include <random>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "gritwright/formats/container_file.hpp"
+#include "gritwright/formats/design_problem_file.hpp"
+#include "gritwright/formats/exchange_file.hpp"
+#include "gritwright/formats/incoming_records.hpp"
+#include "gritwright/formats/material_file.hpp"
 #include "gritwright/formats/mix_file.hpp"
+#include "gritwright/formats/planned_day_file.hpp"
+#include "gritwright/formats/pot_test_file.hpp"
+#include "gritwright/formats/record_csv.hpp"
+#include "gritwright/formats/record_file.hpp"
+#include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/formats/sieve_test_file.hpp"
+#include "gritwright/formats/text_size.hpp"
 #include "support/paths.hpp"
 
 using namespace gritwright;
@@ -48,7 +64,54 @@ class Damage {
   std::mt19937 random_;
 };
 
+struct AnyReader {
+  const char* name;
+  std::function<Problems(std::string_view)> problems;
+  bool json = true;
+  std::size_t largest_mb = largest_text_mb;
+};
+
+std::vector<AnyReader> all_readers() {
+  return {{"container", [](std::string_view text) { return read_container(text, "f", {}).problems(); }},
+          {"mix", [](std::string_view text) { return read_mix(text, "f", {}).problems(); }},
+          {"design", [](std::string_view text) { return read_design_problem(text, "f", {}).problems(); }},
+          {"day", [](std::string_view text) { return read_planned_day(text, "f", {}).problems(); }},
+          {"pot test", [](std::string_view text) { return read_pot_test(text, "f", {}).problems(); }},
+          {"root-mass plan", [](std::string_view text) { return read_root_mass_plan(text, "f", {}).problems(); }},
+          {"begun root-mass plan", [](std::string_view text) { return read_begun_root_mass_plan(text, "f", {}).problems(); }},
+          {"material", [](std::string_view text) { return read_material(text, "f").problems(); }},
+          {"references", [](std::string_view text) { return read_references(text, "f").problems(); }},
+          {"sieve test", [](std::string_view text) { return read_sieve_test(text, "f").problems(); }},
+          {"record", [](std::string_view text) { return read_record(text, "f").problems(); }},
+          {"record of a kind", [](std::string_view text) { return read_record(RecordKind::bag, text, "f").problems(); }},
+          {"list", [](std::string_view text) { return read_records_csv(RecordKind::bag, text, "f").problems(); }, false},
+          {"workbook", [](std::string_view text) { return read_exchange(text, "f").problems(); }, true, largest_exchange_mb},
+          {"what comes in", [](std::string_view text) { return read_incoming(text, "f", RecordKind::bag).problems(); }, true, largest_exchange_mb}};
+}
+
+bool says(const Problems& problems, const char* code) {
+  return std::ranges::any_of(problems, [&](const Problem& problem) { return problem.code == code; });
+}
+
 }  // namespace
+
+TEST_CASE("No reader takes a text beyond its size, or brackets ten thousand deep", "[spoiled_files][security][refuses]") {
+  constexpr std::size_t longest = largest_exchange_mb * 1024 * 1024 + 1;
+  // Pages nobody looks into take no memory.
+  void* pages = ::mmap(nullptr, longest, PROT_READ, MAP_PRIVATE | MAP_ANONYMOUS | MAP_NORESERVE, -1, 0);
+  REQUIRE(pages != MAP_FAILED);
+  const std::string_view huge(static_cast<const char*>(pages), longest);
+  std::string objects;
+  for (int i = 0; i < 10'000; ++i) objects += "{\"a\":";
+  for (const AnyReader& reader : all_readers()) {
+    INFO(reader.name);
+    CHECK(says(reader.problems(huge.substr(0, reader.largest_mb * 1024 * 1024 + 1)), "file.too-large"));
+    if (!reader.json) continue;
+    CHECK(says(reader.problems(std::string(10'000, '[')), "json.too-deep"));
+    CHECK(says(reader.problems(objects), "json.too-deep"));
+  }
+  ::munmap(pages, longest);
+}
 
 TEST_CASE("A damaged file is refused, or what is read of it keeps the record's rules", "[spoiled_files][law]") {
   const unsigned seed = static_cast<unsigned>(Catch::rngSeed());
