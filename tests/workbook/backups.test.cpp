@@ -93,6 +93,27 @@ TEST_CASE("Before the first write of a day the workbook as it was is copied, che
   CHECK(opened(backups.front().file, hand.options()).count(RecordKind::bag) == 1);
 }
 
+TEST_CASE("A link that waits where a backup will lie is not written through", "[workbook][backup][security]") {
+  const Folder folder;
+  Hand hand;
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("one"), "a bag")); }
+  hand.now = noon(2);
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("two"), "a bag")); }
+  const auto backups = backups_of(folder.file(), default_backup_folder(folder.file()));
+  REQUIRE(backups.size() == 1);
+  std::string next = backups.front().file.string();
+  const auto day = next.rfind("2026-03-02");
+  REQUIRE(day != std::string::npos);
+  next.replace(day, 10, "2026-03-03");
+  const fs::path somebody_elses = folder.path() / "letter";
+  write_bytes(somebody_elses, "Dear aunt");
+  fs::create_symlink(somebody_elses, next);
+  hand.now = noon(3);
+  { REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("three"), "a bag")); }
+  CHECK(bytes_of(somebody_elses) == "Dear aunt");
+  CHECK(opened(folder.file(), hand.options()).count(RecordKind::bag) == 3);
+}
+
 TEST_CASE("A day's backup runs on the worker that is given", "[workbook][backup]") {
   const Folder folder;
   Hand hand;
