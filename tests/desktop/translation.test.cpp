@@ -23,6 +23,7 @@
 #include "models/grain_trace.hpp"
 #include "models/material_words.hpp"
 #include "models/record_import.hpp"
+#include "models/tree_groups.hpp"
 #include "record_pages.hpp"
 #include "pages/mix_page.hpp"
 #include "settings.hpp"
@@ -422,6 +423,20 @@ TEST_CASE("Where grain went, what is taken in and what is to be bought go by the
   CHECK(table.data(table.index(0, 1), Qt::DisplayRole).toString() == QStringLiteral("Bims 2-4 mm"));
   CHECK(translated("pumice") == "Bims");
   CHECK(translated("a {bag_l} of nothing") == "a {bag_l} of nothing");
+}
+
+TEST_CASE("A group's mix to start from is shown in the reader's words and kept by the catalogue's names", "[translation]") {
+  const WithLanguage german("de");
+  const std::vector<StartingPart> kept{{"pumice", Parts(2)}, {"calcined_clay", Parts(1)}};
+  const QString shown = starting_parts_text(kept);
+  CHECK(shown.startsWith(QStringLiteral("2 Bims : 1 ")));
+  CHECK_FALSE(shown.contains(QStringLiteral("clay")));
+  const auto again = starting_parts_of(shown, kept);
+  REQUIRE(again.ok());
+  CHECK(*again == kept);
+  const auto own = starting_parts_of(QStringLiteral("3 Bims : 1 Ziegelbruch"), kept);
+  REQUIRE(own.ok());
+  CHECK(*own == std::vector<StartingPart>{{"pumice", Parts(3)}, {"Ziegelbruch", Parts(1)}});
 }
 
 TEST_CASE("A material that asks for a caution does so under its name in every language", "[translation]") {

@@ -8,6 +8,7 @@
 #include "find_problem.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "material_words.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -151,19 +152,22 @@ void change_dust_size(SpeciesProfile& profile, Aperture size) {
 
 QString starting_parts_text(const std::vector<StartingPart>& parts) {
   QStringList words;
-  for (const StartingPart& part : parts) words << QStringLiteral("%1 %2").arg(number_text(part.parts.value(), 6), to_qt(part.material));
+  for (const StartingPart& part : parts) words << QStringLiteral("%1 %2").arg(number_text(part.parts.value(), 6), material_words(part.material));
   return words.join(QStringLiteral(" : "));
 }
 
-Result<std::vector<StartingPart>> starting_parts_of(const QString& text) {
+Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const std::vector<StartingPart>& shown) {
   static const QRegularExpression part(QStringLiteral("^\\s*([0-9.,]+)\\s+(\\S.*?)\\s*$"));
   std::vector<StartingPart> parts;
   Problems problems;
   for (const QString& each : text.split(u':', Qt::SkipEmptyParts)) {
     const auto match = part.match(each);
     const auto number = parse_number(match.captured(1).toStdString(), DecimalMark::point_or_comma);
-    if (match.hasMatch() && number) parts.push_back({match.captured(2).toStdString(), Parts(*number)});
-    else problems.push_back({"profile.part-unreadable", {}, {{"text", each.trimmed().toStdString()}}});
+    if (match.hasMatch() && number) {
+      const QString name = match.captured(2);
+      const auto known = std::ranges::find(shown, name, [](const StartingPart& one) { return material_words(one.material); });
+      parts.push_back({known != shown.end() ? known->material : name.toStdString(), Parts(*number)});
+    } else problems.push_back({"profile.part-unreadable", {}, {{"text", each.trimmed().toStdString()}}});
   }
   if (!problems.empty()) return problems;
   return parts;

@@ -46,6 +46,7 @@ void change_dust_size(SpeciesProfile& profile, Aperture size);
 
 /// "5 akadama : 3 pumice".
 [[nodiscard]] QString starting_parts_text(const std::vector<StartingPart>& parts);
-[[nodiscard]] Result<std::vector<StartingPart>> starting_parts_of(const QString& text);
+/// Materials of `shown` are known by the words they were shown with; other names stay as they are typed.
+[[nodiscard]] Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const std::vector<StartingPart>& shown = {});
 
 }  // namespace gritwright::desktop

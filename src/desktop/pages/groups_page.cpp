@@ -190,10 +190,10 @@ void GroupsPage::add_rows() {
               shown([](const SpeciesProfile& profile) { return sheet_of(profile).dust_size; }), taken_size(tr("size of dust"), change_dust_size)});
   form_->add({QStringLiteral("groups_parts"), tr("Mi&x to start from"), Kind::words, tr("parts and names: 5 akadama : 3 pumice"),
               shown([](const SpeciesProfile& profile) { return starting_parts_text(profile.starting_parts); }), [this](const QString& text) -> Problems {
-                auto parts = starting_parts_of(text);
-                if (!parts) return parts.problems();
                 return save(tr("mix to start from"), [&](SpeciesProfile& profile) -> Problems {
-                  profile.starting_parts = *parts;
+                  auto parts = starting_parts_of(text, profile.starting_parts);
+                  if (!parts) return parts.problems();
+                  profile.starting_parts = std::move(parts).value();
                   return {};
                 });
               }});
