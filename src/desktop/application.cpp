@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QIcon>
 #include <QLocale>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -95,6 +96,7 @@ int run_desktop(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("Gritwright"));
   QApplication::setApplicationName(QStringLiteral("gritwright-desktop"));
   QApplication::setApplicationVersion(QStringLiteral(GRITWRIGHT_VERSION));
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/gritwright.svg")));
   const Settings settings = read_settings();
   use_language(application, language_asked_for(QApplication::arguments()).value_or(settings.language));
   show_labels_plainly(application);
