@@ -2,13 +2,12 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QDir>
+#include <QFileInfo>
 #include <QIcon>
 #include <QLocale>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTextStream>
-#include <QTimer>
 #include <memory>
 #include <optional>
 
@@ -65,10 +64,6 @@ class DemonstrationWindow : public QObject {
   std::unique_ptr<MainWindow> window_;
 };
 
-QString record_file(const QString& wanted) {
-  return wanted.isEmpty() ? to_qt(default_workbook_file().string()) : wanted;
-}
-
 /// Looked for before the parser is made, whose help it translates.
 std::optional<QString> language_asked_for(const QStringList& arguments) {
   const QString option = QStringLiteral("--language");
@@ -81,13 +76,12 @@ std::optional<QString> language_asked_for(const QStringList& arguments) {
 
 }  // namespace
 
-WantedFiles wanted_files(const QStringList& files, const QString& by_option) {
+WantedFiles wanted_files(const QStringList& files) {
   WantedFiles wanted;
   for (const QString& file : files) {
     if (file.endsWith(QStringLiteral(".gritwright"), Qt::CaseInsensitive)) wanted.record = file;
     else wanted.sieve_tests << file;
   }
-  if (!by_option.isEmpty()) wanted.record = by_option;
   return wanted;
 }
 
@@ -133,26 +127,20 @@ int run_desktop(int argc, char** argv) {
     QObject::connect(&shown->window(), &MainWindow::demonstration_wanted, &application, show_demonstration);
     return QApplication::exec();
   }
-  const QString draft_path = draft_file();
-  if (const auto draft = read_draft(draft_path)) bench.open(*draft);
-  const bool may_write = set_aside_unreadable_draft(draft_path);
-  // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
-  QTimer saving;
-  saving.setSingleShot(true);
-  saving.setInterval(300);
-  const auto save = [&bench, draft_path, may_write] {
-    if (!may_write || !write_draft(draft_path, bench.state())) emit bench.told(QApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
-  };
-  QObject::connect(&saving, &QTimer::timeout, &bench, save);
-  QObject::connect(&bench, &Bench::changed, &saving, qOverload<>(&QTimer::start));
-  QObject::connect(&application, &QApplication::aboutToQuit, &bench, save);
-  const WantedFiles wanted = wanted_files(parser.positionalArguments(), parser.value(workbook));
-  RecordSession session(bench, record_file(wanted.record), settings.backups_folder);
+  const WantedFiles wanted = wanted_files(parser.positionalArguments());
+  const QString usual = parser.isSet(workbook) ? parser.value(workbook) : to_qt(default_workbook_file().string());
+  const bool another = !wanted.record.isEmpty() && QFileInfo(wanted.record) != QFileInfo(usual);
+  BenchKeeper keeper(bench);
+  keeper.turn_to(another ? wanted.record : usual);
+  QObject::connect(&application, &QApplication::aboutToQuit, &keeper, &BenchKeeper::save);
+  RecordSession session(bench, usual, settings.backups_folder);
   QObject::connect(&session, &RecordSession::window_made, &application, [&](MainWindow* window) {
+    keeper.turn_to(session.file());
+    QObject::connect(window, &MainWindow::record_wanted, &keeper, &BenchKeeper::save);
     QObject::connect(window, &MainWindow::demonstration_wanted, &application, show_demonstration);
     if (!settings.first_start && session.record() != nullptr) window->show_sieving();
   });
-  session.open(session.usual_file());
+  session.open(another ? wanted.record : usual);
   // The three doors stand open at the first start only; after that they are in the help menu.
   Settings started = settings;
   started.first_start = false;

@@ -9,10 +9,10 @@ struct WantedFiles {
   QStringList sieve_tests;
 };
 
-/// Tells records from sieve tests by their ending. A record named by the option goes before one among `files`.
-[[nodiscard]] WantedFiles wanted_files(const QStringList& files, const QString& by_option);
+/// Tells records from sieve tests by their ending.
+[[nodiscard]] WantedFiles wanted_files(const QStringList& files);
 
-/// The desktop from its arguments; returns the exit status. `--demo` opens the demonstration, `--workbook FILE` another record, files are opened as `wanted_files`
+/// The desktop from its arguments; returns the exit status. `--demo` opens the demonstration, `--workbook FILE` makes another record the usual one, files are opened as `wanted_files`
 /// says, `--shots DIR` writes pictures of the window in both themes and several sizes and ends.
 int run_desktop(int argc, char** argv);
 

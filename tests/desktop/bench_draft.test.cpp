@@ -2,7 +2,9 @@
 
 #include <QDataStream>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
+#include <memory>
 
 #include "support.hpp"
 
@@ -103,4 +105,75 @@ TEST_CASE("A draft that can't be read is set aside before the next is written", 
   REQUIRE(first.open(QIODevice::ReadOnly));
   CHECK(first.readAll() == QByteArray("from a later version"));
   CHECK(QFile::exists(file + QStringLiteral(".unread-2")));
+}
+
+TEST_CASE("Each record has a bench of its own, and numbers of one do not get into another", "[bench_draft][regression]") {
+  const QTemporaryDir folder;
+  const QString own = folder.filePath(QStringLiteral("own.gritwright")), other = folder.filePath(QStringLiteral("äußere 2.gritwright"));
+  BenchState measured = complete_bench();
+  measured.components[1].bag = QStringLiteral("P-03");
+  {
+    Bench bench(test_catalogue());
+    BenchKeeper keeper(bench, folder.path());
+    keeper.turn_to(own);
+    bench.open(measured);
+  }
+  Bench bench(test_catalogue());
+  const BenchState empty = bench.state();
+  BenchKeeper keeper(bench, folder.path());
+  keeper.turn_to(other);
+  CHECK(bench.state() == empty);
+  BenchState renamed = complete_bench();
+  renamed.mix_name = QStringLiteral("of the other record");
+  bench.open(renamed);
+  keeper.save();
+  keeper.turn_to(own);
+  CHECK(bench.state() == measured);
+  keeper.turn_to(other);
+  CHECK(bench.state() == renamed);
+}
+
+TEST_CASE("Of two windows on a record the one closed last does not write over the bench of the other", "[bench_draft][regression]") {
+  const QTemporaryDir folder;
+  const QString record = folder.filePath(QStringLiteral("own.gritwright"));
+  BenchState first = complete_bench(), second = complete_bench();
+  first.mix_name = QStringLiteral("first");
+  second.mix_name = QStringLiteral("second");
+  const auto start = [&](Bench& bench) {
+    auto keeper = std::make_unique<BenchKeeper>(bench, folder.path());
+    keeper->turn_to(record);
+    return keeper;
+  };
+  for (int times = 0; times < 2; ++times) {
+    Bench one(test_catalogue()), two(test_catalogue());
+    auto of_one = start(one), of_two = start(two);
+    if (times > 0) {
+      CHECK(one.state() == first);
+      CHECK(two.state() == second);
+    }
+    one.open(first);
+    two.open(second);
+    of_two.reset();
+    of_one.reset();
+  }
+  Bench alone(test_catalogue());
+  const auto keeper = start(alone);
+  CHECK(alone.state() == first);
+}
+
+TEST_CASE("A bench that can't be kept says so", "[bench_draft][refuses]") {
+  const QTemporaryDir folder;
+  Bench bench(test_catalogue());
+  QStringList told;
+  QObject::connect(&bench, &Bench::told, &bench, [&](const QString& words) { told << words; });
+  QFile foreign(folder.filePath(QStringLiteral("no folder")));
+  REQUIRE(foreign.open(QIODevice::WriteOnly));
+  foreign.close();
+  {
+    BenchKeeper keeper(bench, foreign.fileName());
+    keeper.turn_to(folder.filePath(QStringLiteral("own.gritwright")));
+    keeper.save();
+    CHECK(told.size() == 1);
+  }
+  CHECK(QFileInfo(foreign.fileName()).isFile());
 }

@@ -1,10 +1,17 @@
 #include "bench_draft.hpp"
 
+#include <QCoreApplication>
+#include <QCryptographicHash>
 #include <QDataStream>
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QSaveFile>
 #include <QStandardPaths>
+#include <utility>
+
+#include "gritwright/workbook/default_workbook.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -14,6 +21,11 @@ constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a dr
 constexpr quint32 version = 6;
 constexpr quint32 version_of_one_pot = 5;  // a search asked of one further pot, or none
 constexpr quint32 most_rows = 1000;
+
+QString whole_path(const QString& file) {
+  const QString real = QFileInfo(file).canonicalFilePath();
+  return real.isEmpty() ? QFileInfo(file).absoluteFilePath() : real;
+}
 
 /// One list of what is in a draft, for writing and for reading alike.
 template <class Archive, class Pan>
@@ -195,10 +207,43 @@ bool set_aside_unreadable_draft(const QString& file) {
   return false;
 }
 
-QString draft_file() {
-  const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
-  QDir().mkpath(folder);
-  return folder + QStringLiteral("/bench.draft");
+QString BenchKeeper::usual_folder() { return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation); }
+
+BenchKeeper::BenchKeeper(Bench& bench, QString folder) : bench_(bench), folder_(std::move(folder)) {
+  QDir().mkpath(folder_);
+  // Every sign typed is on disk a moment later; the moment keeps a dragged slider from writing sixty files a second.
+  saving_.setSingleShot(true);
+  saving_.setInterval(300);
+  connect(&saving_, &QTimer::timeout, this, &BenchKeeper::save);
+  connect(&bench_, &Bench::changed, &saving_, qOverload<>(&QTimer::start));
+}
+
+BenchKeeper::~BenchKeeper() { save(); }
+
+void BenchKeeper::turn_to(const QString& record) {
+  const QString place = whole_path(record);
+  if (place == record_) return;
+  record_ = place;
+  QString name = QStringLiteral("bench");
+  if (place != whole_path(to_qt(default_workbook_file().string())))
+    name += u'-' + QString::fromLatin1(QCryptographicHash::hash(place.toUtf8(), QCryptographicHash::Sha1).toHex().left(16));
+  lock_.reset();
+  constexpr int most_windows = 100;
+  for (int window = 1; window <= most_windows; ++window) {
+    file_ = folder_ + u'/' + name + (window == 1 ? QString() : QStringLiteral(".%1").arg(window)) + QStringLiteral(".draft");
+    lock_ = std::make_unique<QLockFile>(file_ + QStringLiteral(".lock"));
+    // Held for as long as its process lives.
+    lock_->setStaleLockTime(0);
+    if (lock_->tryLock() || lock_->error() != QLockFile::LockFailedError) break;
+  }
+  if (const auto draft = read_draft(file_)) bench_.open(*draft);
+  may_write_ = set_aside_unreadable_draft(file_);
+}
+
+void BenchKeeper::save() {
+  saving_.stop();
+  if (file_.isEmpty()) return;
+  if (!may_write_ || !write_draft(file_, bench_.state())) emit bench_.told(QCoreApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
 }
 
 }  // namespace gritwright::desktop

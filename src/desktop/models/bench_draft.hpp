@@ -1,8 +1,12 @@
 #pragma once
+#include <QLockFile>
+#include <QObject>
 #include <QString>
+#include <QTimer>
+#include <memory>
 #include <optional>
 
-#include "bench_state.hpp"
+#include "bench.hpp"
 
 namespace gritwright::desktop {
 
@@ -19,7 +23,29 @@ namespace gritwright::desktop {
 /// more, so that writing loses nothing.
 [[nodiscard]] bool set_aside_unreadable_draft(const QString& file);
 
-/// Where the draft of this user lies.
-[[nodiscard]] QString draft_file();
+/// Keeps what lies on the bench in a folder from one run to the next: for each record by itself, since numbers of bags and pots mean
+/// something in one record only, and for each of several windows at once by itself, so that the last one closed takes nothing from the others.
+class BenchKeeper : public QObject {
+ public:
+  /// The usual place of this user's drafts.
+  [[nodiscard]] static QString usual_folder();
+
+  explicit BenchKeeper(Bench& bench, QString folder = usual_folder());
+  ~BenchKeeper() override;
+
+  /// From here on the bench is that of a record file. What was left on it is laid out again; where nothing was, what lies there stays.
+  void turn_to(const QString& record);
+  /// Writes now; tells on the bench where it can't.
+  void save();
+
+ private:
+  Bench& bench_;
+  QString folder_;
+  QString record_;
+  QString file_;
+  std::unique_ptr<QLockFile> lock_;
+  bool may_write_ = false;
+  QTimer saving_;
+};
 
 }  // namespace gritwright::desktop
