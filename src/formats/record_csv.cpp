@@ -24,6 +24,9 @@ using ListJson = nlohmann::ordered_json;
 /// Columns that a sieve and the pan have in their own row.
 constexpr std::array<std::string_view, 6> sieve_columns{"aperture_mm", "retained_g", "gross_g", "tare_g", "retained_l", "crumbs_percent"};
 
+constexpr std::string_view retained_place = "/test/retained";
+constexpr std::string_view pan_crumbs_place = "/test/pan_crumbs_percent";
+
 std::string cell_of(const ListJson& value) {
   if (value.is_string()) return value.get<std::string>();
   if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
@@ -124,6 +127,7 @@ class RowReader {
       if (index_.contains(name)) places.push_back(column->pointer);
     return places;
   }
+  [[nodiscard]] bool has_column(std::string_view name) const { return index_.contains(std::string(name)); }
   [[nodiscard]] Place where(int line, int column) const {
     Place place;
     place.file = file_name_;
@@ -272,6 +276,9 @@ class SieveListReader {
     read.ref = {RecordKind::sieve_test, reader_.text(first, "id")};
     read.record = std::move(whole);
     read.from = reader_.where(first.line, 1);
+    read.listed = reader_.listed();
+    read.listed.insert(read.listed.end(), {retained_place, "/test/pan"});
+    if (reader_.has_column("crumbs_percent")) read.listed.push_back(pan_crumbs_place);
     answer_.records.push_back(std::move(read));
   }
 
@@ -306,6 +313,14 @@ void take_into_history(ListJson& history, const ListJson& item, const std::vecto
   history.insert(later, item);
 }
 
+/// Where a list has no column of crumbs, each sieve keeps those it has here.
+void keep_crumbs(ListJson& retained, const ListJson& was) {
+  for (ListJson& row : retained) {
+    const auto same = std::ranges::find_if(was, [&](const ListJson& one) { return one.at("aperture_mm") == row.at("aperture_mm"); });
+    if (same != was.end() && same->contains("crumbs_percent")) row["crumbs_percent"] = same->at("crumbs_percent");
+  }
+}
+
 /// A file with one test has its own heading and may have remarks.
 bool is_one_sieve_test(std::string_view text) {
   const std::string_view body = trimmed(without_byte_order_mark(text));
@@ -336,6 +351,9 @@ Result<Record> with_listed(const Record& here, const IdentifiedRecord& row) {
     if (!whole.contains(name)) whole[name] = ListJson::array();
     take_into_history(whole[name], said[name].back(), members);
   }
+  const auto lists = [&](std::string_view place) { return std::ranges::find(row.listed, place) != row.listed.end(); };
+  const ListJson::json_pointer retained{std::string(retained_place)};
+  if (lists(retained_place) && !lists(pan_crumbs_place) && was.contains(retained)) keep_crumbs(whole.at(retained), was.at(retained));
   // A round pot has one width: where a list has no column for it, it follows the length.
   for (const std::string section : {"/container/rim", "/container/middle", "/container/base"}) {
     const ListJson::json_pointer length(section + "/length_cm");

@@ -204,6 +204,49 @@ TEST_CASE("A list changes what it has columns for, and a day of a history, and l
   CHECK(workbook.find(Id<RecordedContainer>{"POT-01"})->record == bowl);
 }
 
+TEST_CASE("A list of sieves changes those and what it has columns for, and leaves all else of a sieve test", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  RecordedSieveTest test;
+  test.of = RecordRef{RecordKind::bag, "K-07"};
+  test.replicate = 2;
+  test.sieve_set = Id<SieveSet>{"SET-01"};
+  test.note = "damp day";
+  test.test.material = "akadama";
+  test.test.date = "2026-02-03";
+  test.test.dry_mass = mass_g(250);
+  test.test.moisture = Moisture(0.02);
+  test.test.basis = PercentBasis::recovered;
+  test.test.resolution = mass_g(0.5);
+  test.test.particle_density = particle_g_l(1500);
+  test.test.bulk_density = bulk_g_l(620);
+  test.test.rows = {{aperture_mm(4), mass_g(100), MassShare(0.25)}, {aperture_mm(2), mass_g(90), {}}};
+  test.test.pan = mass_g(20);
+  test.test.pan_crumbs = MassShare(0.5);
+  REQUIRE(workbook.add(test, "sieve test", "ST-01"));
+  const auto take_in = [&](const std::string& csv) {
+    const auto list = read_records_csv(RecordKind::sieve_test, csv, "list.csv");
+    REQUIRE(list);
+    REQUIRE(list->problems.empty());
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    REQUIRE(imported);
+    return imported->preview.lines.front().arrival;
+  };
+  const auto kept = [&] { return workbook.find(Id<RecordedSieveTest>{"ST-01"})->record; };
+  CHECK(take_in("id,aperture_mm,retained_g\nST-01,4,100\nST-01,2,90\nST-01,pan,20\n") == Arrival::already_there);
+  CHECK(take_in("id,aperture_mm,retained_g\nST-01,4,120\nST-01,2,80\nST-01,1,15\nST-01,pan,10\n") == Arrival::differs);
+  test.test.rows = {{aperture_mm(4), mass_g(120), MassShare(0.25)}, {aperture_mm(2), mass_g(80), {}}, {aperture_mm(1), mass_g(15), {}}};
+  test.test.pan = mass_g(10);
+  CHECK(kept() == test);
+  CHECK(take_in("id,note,dry_mass_g,aperture_mm,retained_g,crumbs_percent\nST-01,dry day,,4,120,\nST-01,,,2,80,10\nST-01,,,pan,10,\n") == Arrival::differs);
+  test.note = "dry day";
+  test.test.dry_mass.reset();
+  test.test.rows = {{aperture_mm(4), mass_g(120), {}}, {aperture_mm(2), mass_g(80), MassShare(0.1)}};
+  test.test.pan_crumbs = MassShare{};
+  CHECK(kept() == test);
+}
+
 TEST_CASE("A preview says what would come in and writes nothing", "[exchange]") {
   const Folder folder;
   Hand hand;
