@@ -27,6 +27,20 @@ constexpr std::array<std::string_view, 6> sieve_columns{"aperture_mm", "retained
 constexpr std::string_view retained_place = "/test/retained";
 constexpr std::string_view pan_crumbs_place = "/test/pan_crumbs_percent";
 
+struct SectionSides {
+  std::string_view length;
+  std::string_view width;
+};
+constexpr std::array sides_of_sections{SectionSides{"/container/rim/length_cm", "/container/rim/width_cm"},
+                                       SectionSides{"/container/middle/length_cm", "/container/middle/width_cm"},
+                                       SectionSides{"/container/base/length_cm", "/container/base/width_cm"}};
+
+/// A round pot or one of equal sides is measured once: its width is its length.
+bool has_one_width(const ListJson& container) {
+  const std::string shape = container.value("shape", std::string());
+  return shape == "round" || shape == "drum" || shape == "hexagonal" || shape == "octagonal";
+}
+
 std::string cell_of(const ListJson& value) {
   if (value.is_string()) return value.get<std::string>();
   if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
@@ -127,6 +141,10 @@ class RowReader {
       if (index_.contains(name)) places.push_back(column->pointer);
     return places;
   }
+  [[nodiscard]] bool lists(std::string_view place) const {
+    const auto places = listed();
+    return std::ranges::find(places, place) != places.end();
+  }
   [[nodiscard]] bool has_column(std::string_view name) const { return index_.contains(std::string(name)); }
   [[nodiscard]] Place where(int line, int column) const {
     Place place;
@@ -189,20 +207,25 @@ CsvRecords read_rows(RecordKind kind, const CsvTable& table, const std::string& 
   for (const CsvRow& row : table.rows) {
     const std::size_t before = answer.problems.size();
     ListJson json = reader.json_of(row, kind);
-    if (kind == RecordKind::container && json.contains("container")) {
-      // A round pot has one width.
-      for (const char* section : {"rim", "middle", "base"}) {
-        const ListJson::json_pointer at("/container/" + std::string(section));
-        if (json.contains(at) && json[at].contains("length_cm") && !json[at].contains("width_cm"))
-          json[at]["width_cm"] = json[at]["length_cm"];
+    Problems unless_here;
+    if (kind == RecordKind::container && json.contains("container"))
+      for (const auto& [length, width] : sides_of_sections) {
+        const ListJson::json_pointer from{std::string(length)};
+        const ListJson::json_pointer to{std::string(width)};
+        if (!json.contains(from) || json.contains(to)) continue;
+        if (!has_one_width(json["container"])) {
+          // A pot that is here already may have the width that the list has no column for.
+          if (reader.text(row, "id").empty() || reader.lists(width)) continue;
+          unless_here.push_back({"key.missing", reader.where(row.line, 1), {{"key", to.back()}}});
+        }
+        json[to] = json[from];
       }
-    }
     Result<Record> record = read_record(kind, json.dump(), file_name);
     reader.place(record.problems(), row);
     if (!record) record = read_without_faults(kind, std::move(json), record.problems(), file_name);
     if (record) reader.place(check(*record), row);
     if (answer.problems.size() > before || !record) continue;
-    answer.records.push_back({{kind, reader.text(row, "id")}, std::move(record).value(), reader.where(row.line, 1), reader.listed()});
+    answer.records.push_back({{kind, reader.text(row, "id")}, std::move(record).value(), reader.where(row.line, 1), reader.listed(), std::move(unless_here)});
   }
   return answer;
 }
@@ -300,6 +323,13 @@ void take_over(ListJson& into, const ListJson& said, const ListJson::json_pointe
   if (into.at(above).empty() && !above.empty()) into.at(above.parent_pointer()).erase(above.back());
 }
 
+void follow_length(ListJson& whole, const ListJson::json_pointer& length, const ListJson::json_pointer& width) {
+  if (whole.contains(length))
+    whole[width] = whole.at(length);
+  else
+    take_over(whole, ListJson::object(), width);
+}
+
 /// Puts an item with a day into a history, oldest first; of the item of that day only `members` change.
 void take_into_history(ListJson& history, const ListJson& item, const std::vector<std::string>& members) {
   const auto day_of_item = [](const ListJson& one) { return one.value("day", std::string()); };
@@ -354,14 +384,9 @@ Result<Record> with_listed(const Record& here, const IdentifiedRecord& row) {
   const auto lists = [&](std::string_view place) { return std::ranges::find(row.listed, place) != row.listed.end(); };
   const ListJson::json_pointer retained{std::string(retained_place)};
   if (lists(retained_place) && !lists(pan_crumbs_place) && was.contains(retained)) keep_crumbs(whole.at(retained), was.at(retained));
-  // A round pot has one width: where a list has no column for it, it follows the length.
-  for (const std::string section : {"/container/rim", "/container/middle", "/container/base"}) {
-    const ListJson::json_pointer length(section + "/length_cm");
-    const ListJson::json_pointer width(section + "/width_cm");
-    const bool one_width = was.contains(width) && was.contains(length) && was.at(width) == was.at(length);
-    const bool is_listed = std::ranges::find(row.listed, width.to_string()) != row.listed.end();
-    if (one_width && !is_listed && whole.contains(length)) whole[width] = whole.at(length);
-  }
+  if (row.ref.kind == RecordKind::container && has_one_width(whole["container"]))
+    for (const auto& [length, width] : sides_of_sections)
+      if (!lists(width)) follow_length(whole, ListJson::json_pointer(std::string(length)), ListJson::json_pointer(std::string(width)));
   return read_record(row.ref.kind, whole.dump(), row.from.file.value_or(""));
 }
 

@@ -76,7 +76,10 @@ class Previewer {
   void complete(IdentifiedRecord& record) {
     if (record.listed.empty() || record.ref.id.empty()) return;
     const auto row = inside_.row(record.ref);
-    if (!row || !(row->body || row->gone)) return;
+    if (!row || !(row->body || row->gone)) {
+      append(preview_.problems, record.unless_here);
+      return;
+    }
     const Result<Record> here = read_record(record.ref.kind, row->body ? *row->body : *row->gone, ref_text(record.ref));
     if (!here) return;
     Result<Record> whole = with_listed(*here, record);

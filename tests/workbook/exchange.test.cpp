@@ -247,6 +247,60 @@ TEST_CASE("A list of sieves changes those and what it has columns for, and leave
   CHECK(kept() == test);
 }
 
+TEST_CASE("The width of a pot that is measured once follows its length, and that of another stays or is asked for", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  RecordedContainer tray;
+  tray.container.name = "tray";
+  tray.container.rim = {length_cm(30), length_cm(20)};
+  tray.container.depth = depth_cm(7);
+  RecordedContainer square = tray;
+  square.container.rim = {length_cm(25), length_cm(25)};
+  RecordedContainer bowl = tray;
+  bowl.container.shape = Shape::round;
+  bowl.container.rim = {length_cm(24), length_cm(24)};
+  REQUIRE(workbook.add(tray, "pot", "POT-01"));
+  REQUIRE(workbook.add(square, "pot", "POT-02"));
+  REQUIRE(workbook.add(bowl, "pot", "POT-03"));
+  const auto take_in = [&](const std::string& csv) -> std::string {
+    const auto list = read_records_csv(RecordKind::container, csv, "list.csv");
+    REQUIRE(list);
+    if (!list->problems.empty()) return list->problems.front().code;
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    return imported ? "" : imported.problems().front().code;
+  };
+  const auto kept = [&](const char* id) { return workbook.find(Id<RecordedContainer>{id})->record; };
+
+  const std::string sides = "id,name,shape,length_cm,width_cm,depth_cm\n";
+  CHECK(take_in(sides + "POT-01,tray,rectangular,32,,7\n") == "key.missing");
+  CHECK(take_in(sides + ",new tray,rectangular,32,,7\n") == "key.missing");
+  CHECK(take_in(sides + "POT-03,tray,round,26,,7\n").empty());
+  bowl.container.rim = {length_cm(26), length_cm(26)};
+  CHECK(kept("POT-03") == bowl);
+
+  const std::string length = "id,name,shape,length_cm,depth_cm\n";
+  CHECK(take_in(length + "POT-01,tray,rectangular,32,7\nPOT-02,tray,rectangular,28,7\n").empty());
+  tray.container.rim.length = length_cm(32);
+  square.container.rim.length = length_cm(28);
+  CHECK(kept("POT-01") == tray);
+  CHECK(kept("POT-02") == square);
+  CHECK(take_in(length + "POT-09,new tray,rectangular,32,7\n") == "key.missing");
+  CHECK(take_in("id,name,length_cm,depth_cm\nPOT-03,tray,24,7\n").empty());
+  bowl.container.rim = {length_cm(24), length_cm(24)};
+  CHECK(kept("POT-03") == bowl);
+
+  const std::string middle = "id,name,shape,length_cm,middle_length_cm,depth_cm\n";
+  CHECK(take_in(middle + "POT-03,tray,drum,24,28,7\n").empty());
+  RecordedContainer drum = bowl;
+  drum.container.shape = Shape::drum;
+  drum.container.middle = Section{length_cm(28), length_cm(28)};
+  CHECK(kept("POT-03") == drum);
+  CHECK(take_in(middle + "POT-03,tray,round,24,,7\n").empty());
+  CHECK(kept("POT-03") == bowl);
+  CHECK(workbook.count(RecordKind::container) == 3);
+}
+
 TEST_CASE("A preview says what would come in and writes nothing", "[exchange]") {
   const Folder folder;
   Hand hand;

@@ -21,6 +21,8 @@ struct IdentifiedRecord {
   Place from{};  ///< where it stood in the file it was read from
   /// Of a row of a list: the places in the record that the list has columns for. Empty: the record is whole.
   std::vector<std::string_view> listed{};
+  /// Of a row of a list: what is missing in it where no record is here that has it.
+  Problems unless_here{};
   friend bool operator==(const IdentifiedRecord& a, const IdentifiedRecord& b) { return a.ref == b.ref && a.record == b.record; }
 };
 
