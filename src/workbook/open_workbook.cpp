@@ -485,7 +485,9 @@ std::vector<RecordRef> OpenWorkbook::changed_since(std::int64_t revision) const 
     Query found = inside_->query("SELECT kind, id FROM record WHERE changed > ?1 ORDER BY changed, number");
     found.with(revision);
     std::vector<RecordRef> refs;
-    while (found.step()) refs.push_back({kind_named(found.text(0)).value(), found.text(1)});
+    // A kind of a newer version is not shown anywhere.
+    while (found.step())
+      if (const auto kind = kind_named(found.text(0))) refs.push_back({*kind, found.text(1)});
     return refs;
   });
 }

@@ -401,6 +401,27 @@ TEST_CASE("A newer version's workbook is refused by its number, opens for readin
   CHECK(bytes_of(folder.file()) == bytes);
 }
 
+TEST_CASE("A reader of a newer version's workbook passes over a change to a kind of record that it doesn't know", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 2);
+  sqlite3* newer = nullptr;
+  sqlite3_open(folder.file().c_str(), &newer);
+  REQUIRE(sqlite3_exec(newer, "PRAGMA user_version = 99; UPDATE meta SET value = '99' WHERE key = 'schema'", nullptr, nullptr, nullptr) == SQLITE_OK);
+  OpeningOptions reading = hand.options();
+  reading.access = Access::read_only;
+  {
+    const OpenWorkbook workbook = opened(folder.file(), reading);
+    const std::int64_t seen = workbook.revision();
+    REQUIRE(sqlite3_exec(newer, "UPDATE record SET changed = changed + 100; UPDATE record SET kind = 'lamp' WHERE id = 'A-01'", nullptr, nullptr, nullptr) == SQLITE_OK);
+    REQUIRE(sqlite3_changes(newer) == 1);
+    const std::vector<RecordRef> changed = workbook.changed_since(seen);
+    CHECK(std::ranges::find(changed, RecordRef{RecordKind::bag, "A-02"}) != changed.end());
+    CHECK(std::ranges::none_of(changed, [](const RecordRef& ref) { return ref.id == "A-01"; }));
+  }
+  sqlite3_close(newer);
+}
+
 TEST_CASE("A lock held by another process is told, and the change goes through once it is gone", "[workbook][refuses]") {
   const Folder folder;
   Hand hand;
