@@ -140,8 +140,10 @@ void choose_journal(SQLite::Database& database, Placement placement, NoteBox& no
 std::unique_ptr<SQLite::Database> connect_to_read(const fs::path& file, std::chrono::milliseconds patience, const std::string& file_layer) {
   std::error_code trouble;
   const std::uintmax_t log_bytes = fs::file_size(file.string() + "-wal", trouble);
-  const bool has_log = !trouble && log_bytes > 0;
-  // Reading with a write-ahead log makes files beside it; where that can't be, nobody else writes either.
+  // A window that has just opened the file has an empty log with its index beside it; one that only read may leave a log without.
+  const bool has_log = !trouble && (log_bytes > 0 || fs::exists(file.string() + "-shm", trouble));
+  // Reading with a write-ahead log needs both files or makes them (SQLite, "Write-Ahead Logging", section 7); where they are not there
+  // and can't be made, nobody has it open.
   const bool alone = !has_log && !may_write(folder_of(file));
   const int flags = SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX | (alone ? SQLite::OPEN_URI : 0);
   return std::make_unique<SQLite::Database>(alone ? immutable_uri(file) : file.string(), flags, static_cast<int>(patience.count()), file_layer);

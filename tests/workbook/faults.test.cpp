@@ -262,6 +262,42 @@ TEST_CASE("A workbook in a folder that can't be written to opens for reading and
   CHECK(answer == 0);
 }
 
+TEST_CASE("Where nothing can be made in the folder, a reader still sees what a window writes that had opened the file before", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  bytes_of_some_bags(folder.file(), hand, 3);
+  constexpr unsigned nobody = 65534;
+  const bool is_root = ::geteuid() == 0;
+  if (is_root) REQUIRE(::chown(folder.path().c_str(), nobody, nobody) == 0);
+  if (is_root) REQUIRE(::chown(folder.file().c_str(), nobody, nobody) == 0);
+  int has_read[2], has_written[2];
+  REQUIRE(::pipe(has_read) == 0);
+  REQUIRE(::pipe(has_written) == 0);
+  OtherProgram reader([&] {
+    char sign = 'r';
+    if (is_root && ::setresuid(nobody, nobody, nobody) != 0) return 1;
+    auto workbook = OpenWorkbook::open(folder.file(), hand.options());
+    if (!workbook || workbook->access() != Access::read_only) return 2;
+    if (workbook->all<Bag>().size() != 3) return 3;
+    if (::write(has_read[1], &sign, 1) != 1 || ::read(has_written[0], &sign, 1) != 1) return 4;
+    return workbook->all<Bag>().size() == 4 ? 0 : 5;
+  });
+  ::close(has_read[1]);
+  {
+    OpenWorkbook workbook = opened(folder.file(), hand.options());
+    REQUIRE(std::filesystem::file_size(folder.file("nursery.gritwright-wal")) == 0);
+    std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_read | std::filesystem::perms::owner_exec);
+    reader.start();
+    char sign = 0;
+    CHECK(::read(has_read[0], &sign, 1) == 1);
+    CHECK(workbook.add(akadama_bag("lot 4"), "a bag"));
+    CHECK(::write(has_written[1], "w", 1) == 1);
+    CHECK(reader.finish() == 0);
+    std::filesystem::permissions(folder.path(), std::filesystem::perms::owner_all);
+  }
+  for (const int end : {has_read[0], has_written[0], has_written[1]}) ::close(end);
+}
+
 TEST_CASE("When the file goes away or another takes its place, changes are refused and all that was saved can still be copied out",
           "[workbook][refuses]") {
   const bool replaced = GENERATE(false, true);
