@@ -7,7 +7,6 @@
 #include "gritwright/domain/container.hpp"
 #include "gritwright/domain/mix.hpp"
 #include "gritwright/domain/sieve_test.hpp"
-#include "gritwright/formats/written_angle.hpp"
 #include "record_archive.hpp"
 
 namespace gritwright::fields {
@@ -25,7 +24,7 @@ inline constexpr Door<PotVolume> ml{pot_ml, [](PotVolume value) { return in_ml(v
 inline constexpr Door<BulkDensity> bulk{bulk_g_l, [](BulkDensity value) { return in_g_l(value); }};
 inline constexpr Door<ParticleDensity> particle{particle_g_l, [](ParticleDensity value) { return in_g_l(value); }};
 inline constexpr Door<SkeletalDensity> skeletal{skeletal_g_l, [](SkeletalDensity value) { return in_g_l(value); }};
-inline constexpr Door<Angle> deg{angle_deg, [](Angle value) { return written_deg(value); }};
+inline constexpr Door<Angle> deg{angle_deg, [](Angle value) { return in_deg(value); }};
 inline constexpr Door<double> plain{[](double value) { return value; }, [](double value) { return value; }};
 template <class N>
 inline constexpr Door<N> ratio{[](double value) { return N(value); }, [](N value) { return value.value(); }};

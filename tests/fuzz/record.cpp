@@ -11,7 +11,7 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     fuzz::must(!record.problems().empty());
     return 0;
   }
-  // A typed thirteenth digit may be rounded on the way; what was written once stays so.
+  // A typed fifteenth digit may be rounded on the way; what was written once stays so.
   const std::string written = write_record(*record);
   const auto again = read_record(written, "written");
   fuzz::must(again && write_record(*again) == written);
