@@ -142,7 +142,7 @@ std::unique_ptr<SQLite::Database> connect_to_read(const fs::path& file, std::chr
   const std::uintmax_t log_bytes = fs::file_size(file.string() + "-wal", trouble);
   // A window that has just opened the file has an empty log with its index beside it; one that only read may leave a log without.
   const bool has_log = !trouble && (log_bytes > 0 || fs::exists(file.string() + "-shm", trouble));
-  // Reading with a write-ahead log needs both files or makes them (SQLite, "Write-Ahead Logging", section 7); where they are not there
+  // Reading with a write-ahead log needs both files or makes them (SQLite, "Write-Ahead Logging"); where they are not there
   // and can't be made, nobody has it open.
   const bool alone = !has_log && !may_write(folder_of(file));
   const int flags = SQLite::OPEN_READONLY | SQLite::OPEN_NOMUTEX | (alone ? SQLite::OPEN_URI : 0);
