@@ -98,7 +98,7 @@ TEST_CASE("design refuses problems that cannot be searched, each fault at its pl
   refused(problem(R"({"finer_than_mm":2,"most":5,"colour":1})"), "#/wishes/0/colour");
   refused(problem(R"({"finer_than_mm":2,"share":"fine","most":0.5})"), "#/wishes/0");
   refused(problem(R"({"cec_meq_l":false,"least":5})"), "#/wishes/0/cec_meq_l");
-  refused(problem(R"({"finer_than_mm":0.1,"most":5})"), "#/wishes/0/finer_than_mm", "no candidate was tested at 0.1 mm; the curves are not extrapolated");
+  refused(problem(R"({"finer_than_mm":0.1,"most":5})"), "#/wishes/0/finer_than_mm", "no candidate was tested at 0.1 mm, and the curves are not extrapolated; sieve one of them there");
   std::string negative = problem("");
   negative.replace(negative.find("\"price_per_l\":0.5"), 0, "\"stock_l\":-1,");
   refused(negative, "#/candidates/0/stock_l", "a stock of -1 L can't be; expected 0 or more");
@@ -108,5 +108,5 @@ TEST_CASE("design refuses problems that cannot be searched, each fault at its pl
   refused(empty_shelf, "#/candidates:", "the stock of every candidate is 0, so all are excluded");
   std::string many = R"({"format":"gritwright/design/1","candidates":[)";
   for (int i = 0; i < 41; ++i) many += std::string(i == 0 ? "" : ",") + R"({"name":"a","bulk_density_g_l":500,"class_mm":4})";
-  refused(many + R"(],"wishes":[]})", "#/candidates:", "there are 41 candidates; at most 40 are searched");
+  refused(many + R"(],"wishes":[]})", "#/candidates:", "there are 41 candidates; leave some out, at most 40 are searched");
 }

@@ -28,8 +28,8 @@ TEST_CASE("Refused input answers nothing on standard output and names every faul
   CHECK(answer.exit == Exit::input_refused);
   CHECK(answer.out.empty());
   CHECK(answer.err ==
-        "standard input:2:3: abc is not a number\n"
-        "standard input:3:1: the opening 4 mm follows 2 mm; sieves run from coarse to fine\n"
+        "standard input:2:3: abc is not a number; write it in figures\n"
+        "standard input:3:1: the opening 4 mm follows 2 mm; write the sieves from coarse to fine\n"
         "standard input:4:5: a mass of -3 g can't be; expected 0 or more\n");
 }
 
@@ -40,7 +40,7 @@ TEST_CASE("A fault of a JSON document as a whole names its root, and trouble wit
 
 TEST_CASE("A JSON text that breaks off or goes wrong says so where it happens", "[cli][refuses]") {
   CHECK(run({"mix", "-"}, R"({"format":"gritwright/mix/1")").err ==
-        "standard input:1:29: the file ends before its JSON does; a bracket, a quote or a value is missing\n");
+        "standard input:1:29: the file ends before its JSON does; close the last bracket or quote, or save the file again\n");
   CHECK(run({"mix", "-"}, "{\"format\":\"gritwright/mix/1\"\n \"components\":[]}").err.starts_with("standard input:2:"));
   const Answer deep = run({"mix", "-"}, R"({"components":)" + std::string(100, '['));
   CHECK(deep.err.starts_with("standard input#/components/0/0/0"));
@@ -138,7 +138,7 @@ TEST_CASE("An option that names a file is not taken without a name", "[cli][refu
   CHECK(run({"pot", demo + "containers/tray_01.json", "--mix", ""}).exit == Exit::wrong_usage);
   const Answer nameless = run({"grade", ""});
   CHECK(nameless.exit == Exit::file_trouble);
-  CHECK(nameless.err == "a file is asked for, but its name is empty\n");
+  CHECK(nameless.err == "the name of the file is empty; give one\n");
   const Answer dash = run({"mix", "-"}, R"({"format":"gritwright/mix/1","components":[{"name":"a","parts":1,"sieve_test":"-"}]})");
   CHECK(dash.exit == Exit::file_trouble);
   CHECK(dash.err.find("standard input#/components/0/sieve_test") == std::string::npos);

@@ -17,7 +17,7 @@ TEST_CASE("A place in a JSON file is file and pointer", "[messages]") {
 
 TEST_CASE("A message quotes numbers with a point under every locale", "[messages]") {
   const Problem problem{"file.too-large", {}, {{"limit_mb", 1.5}}};
-  CHECK(sentence(problem) == "the file is larger than 1.5 MB; a sieve test or a mix is a few kilobytes");
+  CHECK(sentence(problem) == "the file is larger than 1.5 MB, where a sieve test or a mix is a few kilobytes; look whether it is the one you meant");
 }
 
 TEST_CASE("A fact has no more digits than what is measured in its unit carries", "[messages]") {
@@ -49,7 +49,7 @@ TEST_CASE("A message can be translated before its facts are filled in", "[messag
 
 TEST_CASE("A kind of record is named in words, not by its key in files", "[messages]") {
   const auto said = [](const char* kind, const Translate& translate = {}) { return sentence(Problem{"workbook.not-there", {}, {{"kind", std::string(kind)}, {"id", std::string("X-1")}}}, translate); };
-  CHECK(said("root-mass-plan") == "there is no root-mass plan X-1");
-  CHECK(said("container") == "there is no pot X-1");
-  CHECK(said("bag", [](std::string_view text) { return text == "bag" ? std::string("Sack") : std::string(text); }) == "there is no Sack X-1");
+  CHECK(said("root-mass-plan") == "there is no root-mass plan X-1; look at its number");
+  CHECK(said("container") == "there is no pot X-1; look at its number");
+  CHECK(said("bag", [](std::string_view text) { return text == "bag" ? std::string("Sack") : std::string(text); }) == "there is no Sack X-1; look at its number");
 }
