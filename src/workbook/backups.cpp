@@ -139,6 +139,27 @@ Result<std::optional<fs::path>> keep_beside(const fs::path& workbook, const Held
 
 }  // namespace
 
+namespace {
+
+/// A file that grows in small durable steps. It stays open until the end: closing it would give up the locks that SQLite holds on it.
+class WrittenThrough {
+ public:
+  explicit WrittenThrough(const fs::path& file) : handle_(::open(file.c_str(), O_RDONLY | O_CLOEXEC)) {}
+  ~WrittenThrough() {
+    if (handle_ >= 0) ::close(handle_);
+  }
+  WrittenThrough(const WrittenThrough&) = delete;
+  WrittenThrough& operator=(const WrittenThrough&) = delete;
+  void now() const {
+    if (handle_ >= 0) ::fdatasync(handle_);
+  }
+
+ private:
+  int handle_;
+};
+
+}  // namespace
+
 void make_durable(const fs::path& file) {
   const int handle = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
   if (handle < 0) return;
@@ -174,11 +195,14 @@ Result<Done> copy_database(SQLite::Database& source, const fs::path& target, con
     {
       SQLite::Database copy(partial.string(), SQLite::OPEN_READWRITE, 0, file_layer);
       SQLite::Backup backup(copy, source);
-      constexpr int pages_at_once = 512;
+      // Half a megabyte at a time onto the disk: a sign that is saved meanwhile would wait for all that lies before it.
+      constexpr int pages_at_once = 128;
+      const WrittenThrough written(partial);
       constexpr int most_refusals = 5;
       for (int refusals = 0;;) {
         const int code = backup.executeStep(pages_at_once);
         if (code == SQLITE_DONE) break;
+        written.now();
         // Each refusal came after the source's own patience.
         if (code != SQLITE_OK && ++refusals == most_refusals) {
           remove_quietly(partial);
