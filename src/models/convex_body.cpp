@@ -83,12 +83,16 @@ ConvexBody ConvexBody::cut(const HalfSpace& half) const {
   std::vector<double> beyond(corners_.size());
   std::vector<Corner> kept(corners_.size(), gone);
   bool all_beyond = true;
-  rest.corners_.reserve(corners_.size());
+  rest.corners_.resize(corners_.size());
+  Corner count = 0;
   for (std::size_t i = 0; i < corners_.size(); ++i) {
     beyond[i] = half.beyond(corners_[i]);
     all_beyond = all_beyond && beyond[i] > 1e-12;
-    if (beyond[i] <= 0) kept[i] = rest.add_corner(corners_[i]);
+    if (beyond[i] > 0) continue;
+    rest.corners_[count] = corners_[i];
+    kept[i] = count++;
   }
+  rest.corners_.resize(count);
   if (all_beyond) return {};
   rest.loops_.reserve(loops_.size());
   rest.ends_.reserve(ends_.size() + 1);
@@ -111,12 +115,20 @@ ConvexBody ConvexBody::cut(const HalfSpace& half) const {
   std::size_t begin = 0;
   for (const std::size_t end : ends_) {
     const std::size_t before = rest.loops_.size();
-    for (std::size_t i = begin; i < end; ++i) {
-      const Corner here = loops_[i];
-      const Corner next = loops_[i + 1 == end ? begin : i + 1];
-      if (kept[here] != gone) rest.loops_.push_back(kept[here]);
-      if ((kept[here] == gone) == (kept[next] == gone)) continue;
-      rest.loops_.push_back(kept[here] != gone ? crossing_of(here, next) : crossing_of(next, here));
+    // Most faces lie on one side of the plane.
+    const bool first_kept = kept[loops_[begin]] != gone;
+    std::size_t same = begin + 1;
+    while (same < end && (kept[loops_[same]] != gone) == first_kept) ++same;
+    if (same < end) {
+      for (std::size_t i = begin; i < end; ++i) {
+        const Corner here = loops_[i];
+        const Corner next = loops_[i + 1 == end ? begin : i + 1];
+        if (kept[here] != gone) rest.loops_.push_back(kept[here]);
+        if ((kept[here] == gone) == (kept[next] == gone)) continue;
+        rest.loops_.push_back(kept[here] != gone ? crossing_of(here, next) : crossing_of(next, here));
+      }
+    } else if (first_kept) {
+      for (std::size_t i = begin; i < end; ++i) rest.loops_.push_back(kept[loops_[i]]);
     }
     if (rest.loops_.size() > before) rest.ends_.push_back(rest.loops_.size());
     begin = end;

@@ -50,21 +50,21 @@ class ConvexBody {
 
   [[nodiscard]] double volume_cm3() const;
 
-  /// Calls `take(p)` for every corner of the part between two heights, without making that part; for those where an edge passes a height
-  /// once for each of its faces.
+  /// Calls `take(p)` where an edge passes one of two heights, once for each of its faces.
   template <class Take>
-  void corners_between(double low, double high, Take take) const {
+  void edges_at(double low, double high, Take take) const {
     constexpr std::uint8_t under_low = 1;
     constexpr std::uint8_t under_high = 2;
     std::vector<std::uint8_t> sides(corners_.size());
-    bool all_between = true;
-    for (std::size_t i = 0; i < corners_.size(); ++i) {
-      const Point3& p = corners_[i];
-      if (p.z >= low && p.z <= high) take(p);
-      else all_between = false;
-      sides[i] = static_cast<std::uint8_t>((p.z < low ? under_low : 0) | (p.z < high ? under_high : 0));
+    std::uint8_t all = under_low | under_high;
+    std::uint8_t any = 0;
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+      const double z = corners_[i].z;
+      sides[i] = static_cast<std::uint8_t>((z < low ? under_low : 0) | (z < high ? under_high : 0));
+      all &= sides[i];
+      any |= sides[i];
     }
-    if (all_between) return;
+    if (all == any) return;
     std::size_t begin = 0;
     for (const std::size_t end : ends_) {
       Corner here = loops_[end - 1];

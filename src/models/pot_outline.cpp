@@ -20,9 +20,14 @@ struct SoftOutline {
   std::vector<Touch> touches;  ///< from the right to the back
   std::vector<double> powers;
   double power_error = 0;
+  std::vector<std::size_t> by_share;  ///< the first touch whose v/(u + v) is no less, for even steps of that
 
   explicit SoftOutline(double n) : exponent(n) {
     place_touches();
+    for (std::size_t at = 0, step = 0; step <= share_steps; ++step) {
+      while (touches[at].v * share_steps < static_cast<double>(step) * (touches[at].u + touches[at].v) && at + 1 < touches.size()) ++at;
+      by_share.push_back(at);
+    }
     constexpr int steps = 1024;
     for (int i = 0; i <= steps; ++i) powers.push_back(std::pow(static_cast<double>(i) / steps, n));
     // Of a chord of a curve that bends upward, n >= 2.
@@ -43,6 +48,14 @@ struct SoftOutline {
   [[nodiscard]] Outline::Nearest nearest(const From& from, double near_enough_cm, double farthest_cm) const;
 
  private:
+  static constexpr std::size_t share_steps = 256;
+  /// The touch about where a line from the middle through a point inside meets the outline.
+  [[nodiscard]] std::size_t ahead_of(const From& from) const {
+    const double u = from.x * from.b;
+    const double v = from.y * from.a;
+    return u + v > 0 ? by_share[static_cast<std::size_t>(v / (u + v) * share_steps)] : 0;
+  }
+
   /// Steps of the normal resolve the corner, steps of a coordinate the flat sides; the second half mirrors the first.
   void place_touches() {
     constexpr int normals = 128;
@@ -259,6 +272,11 @@ Outline::Nearest SoftOutline::nearest(const From& from, double near_enough_cm, d
   const auto open = [&](const SeenTouch& low, const SeenTouch& high) {
     return chord_nearer(low, high, std::min(best.depth_cm - hair_cm, farthest_cm));
   };
+  if (near_enough_cm > 0) {
+    // Most points that are too near are so ahead.
+    take(seen_touch(*this, from, ahead_of(from)));
+    if (best.depth_cm < near_enough_cm) return best;
+  }
   constexpr std::size_t coarse_steps = 16;
   std::array<SeenTouch, coarse_steps + 1> coarse;
   for (std::size_t i = 0; i <= coarse_steps; ++i) {

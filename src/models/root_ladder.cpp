@@ -577,21 +577,30 @@ std::array<double, 6> excesses(const AllowedSpace& space, const ConvexBody& pose
     nothing.fill(nowhere_cm);
     return nothing;
   }
+  const double low = space.lowest_cm();
+  const double high = space.highest_cm();
   double top = nowhere_cm;
   double underside = -nowhere_cm;
-  for (const Point3& p : posed.corners()) {
-    top = std::max(top, p.z);
-    underside = std::min(underside, p.z);
-  }
   double right = nowhere_cm, left = nowhere_cm, back = nowhere_cm, front = nowhere_cm;
-  posed.corners_between(space.lowest_cm(), space.highest_cm(), [&](const Point3& p) {
+  for (const Point3& p : posed.corners()) {
+    if (p.z > top) top = p.z;
+    if (p.z < underside) underside = p.z;
+    if (p.z < low || p.z > high) continue;
     const auto [reach_x, reach_y] = space.reaches_cm(p.z);
-    right = std::max(right, p.x - reach_x);
-    left = std::max(left, -p.x - reach_x);
-    back = std::max(back, p.y - reach_y);
-    front = std::max(front, -p.y - reach_y);
+    if (p.x - reach_x > right) right = p.x - reach_x;
+    if (-p.x - reach_x > left) left = -p.x - reach_x;
+    if (p.y - reach_y > back) back = p.y - reach_y;
+    if (-p.y - reach_y > front) front = -p.y - reach_y;
+  }
+  std::array<double, 6> most{right, left, back, front, top - high, low - underside};
+  posed.edges_at(low, high, [&](const Point3& p) {
+    const auto [reach_x, reach_y] = space.reaches_cm(p.z);
+    most[0] = std::max(most[0], p.x - reach_x);
+    most[1] = std::max(most[1], -p.x - reach_x);
+    most[2] = std::max(most[2], p.y - reach_y);
+    most[3] = std::max(most[3], -p.y - reach_y);
   });
-  return {right, left, back, front, top - space.highest_cm(), space.lowest_cm() - underside};
+  return most;
 }
 
 Face nearest_face(const Placement& placement, Direction direction) {
@@ -676,9 +685,9 @@ double kept_share(const PlanGround& ground, const Cutting& cut, const PointShare
   return share > 1 - rounding ? 1 : share;
 }
 
-CountedPoints count(const PlanGround& ground, const Cutting& cut) {
+CountedPoints count(const PlanGround& ground, const Cutting& cut, bool list_cells) {
   CountedPoints counted{ground.fine().shares(cut), {}};
-  counted.untouched = ground.fine().untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base, true);
+  counted.untouched = ground.fine().untouched(cut, counted.shares, ground.working_cm, ground.plan.combed, ground.trunk_base, list_cells);
   return counted;
 }
 

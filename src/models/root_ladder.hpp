@@ -116,7 +116,8 @@ struct ShavedNumbers {
 /// Share of the block that is kept: exact where a box is cut by nothing but planes, else as counted.
 [[nodiscard]] double kept_share(const PlanGround& ground, const Cutting& cut, const PointShares& counted);
 
-[[nodiscard]] CountedPoints count(const PlanGround& ground, const Cutting& cut);
+/// The untouched cells are listed where they are asked for.
+[[nodiscard]] CountedPoints count(const PlanGround& ground, const Cutting& cut, bool list_cells);
 
 [[nodiscard]] Cutting cutting(const PlanGround& ground, const AllowedSpace& space, const Settled& settled);
 

@@ -194,7 +194,7 @@ class Planner {
     WorkedPlan worked = described(name, climb, space);
     const Cutting cut = cutting(ground_, space, climb.at);
     std::optional<CountedPoints> only_now;
-    if (!climb.counted) only_now = count(ground_, cut);
+    if (!climb.counted) only_now = count(ground_, cut, !name.empty());
     const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
     take(worked, cut, counted);
     // A row of the stop table tells no steps.
@@ -255,7 +255,7 @@ class Planner {
     worked.cut_planes.clear();
     const Cutting this_year = cut_by(part);
     for (const HalfSpace& plane : this_year.planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
-    take(worked, this_year, count(ground_, this_year));
+    take(worked, this_year, count(ground_, this_year, !name.empty()));
     worked.kept_under_soil = worked.kept;
     // What comes off is what its old pot lacks afterwards.
     worked.fill = volume_of(ground_, worked.removed_share);

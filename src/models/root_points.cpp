@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <limits>
@@ -68,9 +69,13 @@ class TouchTest {
 
   /// True if something removed lies within the working depth of a kept point; only surfaces `among` these are asked.
   [[nodiscard]] bool touched(const Point3& p, Surfaces among) const {
-    for (std::size_t i = 0; i < cutting_.planes.size(); ++i) {
-      const HalfSpace& plane = cutting_.planes[i];
-      if (has(among, plane_bit(i)) && reaches({-plane.beyond(p), plane.normal}, p)) return true;
+    for (Surfaces left = among >> first_plane; left != 0; left &= left - 1) {
+      const auto first = static_cast<std::size_t>(std::countr_zero(left));
+      const std::size_t end = std::min(first == last_plane ? cutting_.planes.size() : first + 1, cutting_.planes.size());
+      for (std::size_t i = first; i < end; ++i) {
+        const HalfSpace& plane = cutting_.planes[i];
+        if (reaches({-plane.beyond(p), plane.normal}, p)) return true;
+      }
     }
     if (cutting_.space == nullptr) return false;
     const AllowedSpace& space = *cutting_.space;
@@ -98,8 +103,10 @@ class TouchTest {
   static constexpr Surfaces up_bit = 1;
   static constexpr Surfaces down_bit = 2;
   static constexpr Surfaces wall_bit = 4;
+  static constexpr int first_plane = 3;
   /// More planes than bits share the last one.
-  [[nodiscard]] static Surfaces plane_bit(std::size_t index) { return Surfaces{8} << std::min<std::size_t>(index, 28); }
+  static constexpr std::size_t last_plane = 28;
+  [[nodiscard]] static Surfaces plane_bit(std::size_t index) { return Surfaces{1} << (first_plane + std::min(index, last_plane)); }
   [[nodiscard]] static bool has(Surfaces surfaces, Surfaces bit) { return (surfaces & bit) != 0; }
 
   [[nodiscard]] bool crosses(Direction direction) const { return crossed_[static_cast<std::size_t>(direction)]; }
