@@ -431,6 +431,27 @@ double Outline::reach_x_cm(double inset) const {
 
 double Outline::reach_y_cm(double inset) const { return half_width_cm - inset - inset_cm; }
 
+double Outline::reach_toward_cm(double right, double back, double inset) const {
+  const double c = std::abs(right);
+  const double s = std::abs(back);
+  const double all = inset + inset_cm;
+  switch (kind) {
+    case Kind::rectangle: {
+      const double corner = std::max(corner_cm, all);
+      return (half_length_cm - corner) * c + (half_width_cm - corner) * s + corner - all;
+    }
+    case Kind::hexagon:
+    case Kind::octagon: {
+      double most = 0;
+      for (const auto& [x, y] : points(1)) most = std::max(most, x * right + y * back);
+      return most - inset;
+    }
+    case Kind::ellipse: return long_by(half_length_cm * c, half_width_cm * s) - all;
+    case Kind::superellipse: break;
+  }
+  return superellipse_support(c, s, half_length_cm, half_width_cm, conjugate(exponent)).reach - all;
+}
+
 std::vector<std::pair<double, double>> Outline::points(int per_quadrant) const {
   std::vector<std::pair<double, double>> ring;
   const double a = half_length_cm - inset_cm;

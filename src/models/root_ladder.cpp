@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <utility>
 #include <variant>
 
@@ -521,6 +522,9 @@ class Ladder {
         high = middle;
       }
     }
+    const auto left = std::ranges::find(best.cuts, Direction::up, &CutNumbers::direction);
+    // Nothing at all needs to come off there, and so little can't.
+    if (left != best.cuts.end() && left->depth_cm < least_workable_cm) good(0, best);
     result.at = std::move(best);
     result.counted.reset();
     result.rungs.push_back(Rung::shoulder);
@@ -630,31 +634,83 @@ OutsideShares outside_shares(const PlanGround& ground, const AllowedSpace& space
   return {static_cast<double>(outside) / all, static_cast<double>(not_permitted) / all};
 }
 
+namespace {
+
+/// Adds up shaved points.
+class ShavedSum {
+ public:
+  ShavedSum(const PlanGround& ground, const Placement& placement) : ground_(ground), each_(1 / static_cast<double>(ground.fine().points().size())) {
+    for (const Direction direction : directions) looking_[at(direction)] = faces_along(placement, direction);
+  }
+  void add(const Point3& in_tree, Direction direction) {
+    double depth_cm = std::numeric_limits<double>::infinity();
+    for (const Face face : looking_[at(direction)]) depth_cm = std::min(depth_cm, ground_.block.depth_behind(face, in_tree));
+    ShavedNumbers& sum = sums_[at(direction)];
+    sum.share += each_;
+    sum.depth_cm = std::max(sum.depth_cm, depth_cm);
+  }
+  [[nodiscard]] const std::array<ShavedNumbers, 6>& sums() const { return sums_; }
+
+ private:
+  const PlanGround& ground_;
+  double each_;
+  std::array<std::vector<Face>, 6> looking_;
+  std::array<ShavedNumbers, 6> sums_;
+};
+
+Direction most_exceeded_sideways(const std::array<double, 6>& beyond) {
+  Direction most = Direction::right;
+  for (const Direction direction : directions)
+    if (sideways(direction) && beyond[at(direction)] > beyond[at(most)]) most = direction;
+  return most;
+}
+
+}  // namespace
+
 std::array<ShavedNumbers, 6> shaved_corners(const PlanGround& ground, const AllowedSpace& space, const Settled& settled) {
   const Cutting cut = cutting(ground, space, settled);
   std::array<bool, 6> is_cut{};
   for (const CutNumbers& planned : settled.cuts) is_cut[at(planned.direction)] = true;
-  std::array<std::vector<Face>, 6> looking;
-  for (const Direction direction : directions) looking[at(direction)] = faces_along(cut.placement, direction);
-  std::array<ShavedNumbers, 6> answer;
-  const double each = 1 / static_cast<double>(ground.fine().points().size());
+  ShavedSum sum(ground, cut.placement);
   ground.fine().each_outside(cut, [&](const Point3& in_tree, const Point3& p) {
     if (std::ranges::any_of(cut.planes, [&](const HalfSpace& plane) { return plane.beyond(p) > 0; })) return;
     // What stands over the space or under it goes with the cuts from above and below.
     if (p.z > space.highest_cm() + cut.rise_cm || p.z < space.lowest_cm()) return;
     const std::array<double, 6> beyond = space.excesses_cm(p);
-    Direction most = Direction::right;
-    for (const Direction direction : directions) {
-      if (!sideways(direction)) continue;
-      if (is_cut[at(direction)] && beyond[at(direction)] > 0) return;
-      if (beyond[at(direction)] > beyond[at(most)]) most = direction;
-    }
-    double depth_cm = std::numeric_limits<double>::infinity();
-    for (const Face face : looking[at(most)]) depth_cm = std::min(depth_cm, ground.block.depth_behind(face, in_tree));
-    answer[at(most)].share += each;
-    answer[at(most)].depth_cm = std::max(answer[at(most)].depth_cm, depth_cm);
+    for (const Direction direction : directions)
+      if (sideways(direction) && is_cut[at(direction)] && beyond[at(direction)] > 0) return;
+    sum.add(in_tree, most_exceeded_sideways(beyond));
   });
-  return answer;
+  return sum.sums();
+}
+
+std::vector<CornerCut> corner_cuts(const AllowedSpace& space, const Settled& settled) {
+  std::vector<CornerCut> cuts;
+  if (settled.remaining.empty()) return cuts;
+  constexpr int bearings = 30;  // of a quarter
+  for (int quarter = 0; quarter < 4; ++quarter) {
+    CornerCut deepest{{}, least_workable_cm};
+    for (int i = 1; i < bearings; ++i) {
+      const double bearing = std::numbers::pi / 2 * (quarter + static_cast<double>(i) / bearings);
+      const HalfSpace plane = space.touching_plane(std::cos(bearing), std::sin(bearing));
+      const double depth_cm = settled.remaining.farthest(plane.normal) - plane.offset;
+      if (depth_cm > deepest.depth_cm + hair_cm) deepest = {plane, depth_cm};
+    }
+    if (deepest.depth_cm > least_workable_cm) cuts.push_back(deepest);
+  }
+  return cuts;
+}
+
+std::array<ShavedNumbers, 6> corners_taken(const PlanGround& ground, const AllowedSpace& space, const Cutting& cut, std::size_t first_corner) {
+  ShavedSum sum(ground, cut.placement);
+  const auto corners = cut.planes.begin() + static_cast<std::ptrdiff_t>(first_corner);
+  const auto takes = [](const Point3& p) { return [p](const HalfSpace& plane) { return plane.beyond(p) > 0; }; };
+  for (const Point3& in_tree : ground.fine().points()) {
+    const Point3 p = cut.placement.to_pot(in_tree);
+    if (std::any_of(cut.planes.begin(), corners, takes(p)) || std::none_of(corners, cut.planes.end(), takes(p))) continue;
+    sum.add(in_tree, most_exceeded_sideways(space.excesses_cm(p)));
+  }
+  return sum.sums();
 }
 
 Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops) {

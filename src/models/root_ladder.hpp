@@ -12,6 +12,9 @@
 
 namespace gritwright {
 
+/// A saw or a root hook takes no less off: thinner cuts are left out where nothing needs them.
+inline constexpr double least_workable_cm = 0.1;
+
 struct PoseNumbers {
   double turn_deg = 0;
   double tip_deg = 0;
@@ -76,6 +79,12 @@ struct CountedPoints {
   CountedUntouched untouched;
 };
 
+/// A straight cut across a corner: at its full depth it touches the space, level between two sideways directions.
+struct CornerCut {
+  HalfSpace plane;  ///< pot frame
+  double depth_cm;  ///< from the farthest point of what the planned cuts leave
+};
+
 struct Climb {
   Settled at;
   std::optional<CountedPoints> counted;  ///< of `at`, where it was needed
@@ -109,6 +118,12 @@ struct ShavedNumbers {
   double depth_cm = 0;
 };
 [[nodiscard]] std::array<ShavedNumbers, 6> shaved_corners(const PlanGround& ground, const AllowedSpace& space, const Settled& settled);
+
+/// Of each quarter the corner that sticks out farthest beyond the planned cuts, where that is a workable cut.
+[[nodiscard]] std::vector<CornerCut> corner_cuts(const AllowedSpace& space, const Settled& settled);
+
+/// What the planes take that the cuts before them leave, told as shaved corners are. `first_corner`: of the cutting's planes.
+[[nodiscard]] std::array<ShavedNumbers, 6> corners_taken(const PlanGround& ground, const AllowedSpace& space, const Cutting& cut, std::size_t first_corner);
 
 /// Up to the shoulder; the other pots and staging are the caller's.
 [[nodiscard]] Climb climb(const PlanGround& ground, const AllowedSpace& space, const std::vector<Stop>& stops);

@@ -112,11 +112,9 @@ class Planner {
     return worked;
   }
 
-  void tell_corners(WorkedPlan& worked, const Climb& climb, const AllowedSpace& space) const {
-    const auto shaved = shaved_corners(ground_, space, climb.at);
+  void tell_corners(WorkedPlan& worked, const Placement& posed, const std::array<ShavedNumbers, 6>& shaved) const {
     const double in_all = std::accumulate(shaved.begin(), shaved.end(), 0.0, [](double sum, const ShavedNumbers& one) { return sum + one.share; });
     if (in_all <= least_told_share) return;
-    const Placement posed = placement(ground_, climb.at.pose);
     for (const Direction direction : directions) {
       const ShavedNumbers& one = shaved[static_cast<std::size_t>(direction)];
       if (one.share > 0) worked.shaved.push_back({nearest_face(posed, direction), direction, length_cm(one.depth_cm), one.share});
@@ -198,7 +196,7 @@ class Planner {
     const CountedPoints& counted = climb.counted ? *climb.counted : *only_now;
     take(worked, cut, counted);
     // A row of the stop table tells no steps.
-    if (!name.empty()) tell_corners(worked, climb, space);
+    if (!name.empty()) tell_corners(worked, cut.placement, shaved_corners(ground_, space, climb.at));
     if (climb.at.rise_cm > 0) {
       double over = 0;
       for (const Point3& p : climb.at.remaining.corners())
@@ -219,7 +217,7 @@ class Planner {
     return worked;
   }
 
-  /// This year's part of the cuts: as much of each as the group bears, back into the old pot.
+  /// This year's part: as much of each cut as the group bears, and where it bears them all, of the corners; back into the old pot.
   [[nodiscard]] WorkedPlan staged(const std::string& name, const Climb& climb) const {
     WorkedPlan worked = described(name, climb, space_);
     const Placement posed = placement(ground_, climb.at.pose);
@@ -228,33 +226,30 @@ class Planner {
       Cutting cut{posed, nullptr, 0, {}};
       for (const CutNumbers& whole : climb.at.cuts) {
         const Point3 out = along(whole.direction);
-        cut.planes.push_back({out, body.farthest(out) - part * whole.depth_cm});
+        if (part * whole.depth_cm >= least_workable_cm) cut.planes.push_back({out, body.farthest(out) - part * whole.depth_cm});
       }
       return cut;
     };
-    const auto bears = [&](double part) {
-      if (plan_.bare_root) return true;
-      const Cutting cut = cut_by(part);
-      const PointShares shares = ground_.coarse.shares(cut);
-      if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most) return false;
-      return !ground_.untouched_least ||
-             ground_.coarse.leaves_untouched(*ground_.untouched_least, cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base);
-    };
-    double part = 1;
-    if (!bears(1)) {
-      double low = 0;
-      double high = 1;
-      for (int i = 0; i < 8; ++i) {
-        const double middle = (low + high) / 2;
-        (bears(middle) ? low : high) = middle;
-      }
-      part = low;
+    const double part = part_borne(cut_by);
+    Cutting this_year = cut_by(part);
+    const std::size_t first_corner = this_year.planes.size();
+    // What permission or space forbid is not told where corners may go.
+    if (part == 1 && climb.limits_broken) {
+      const std::vector<CornerCut> corners = corner_cuts(space_, climb.at);
+      const auto with_corners = [&](double deep) {
+        Cutting cut = cut_by(1);
+        for (const CornerCut& corner : corners) cut.planes.push_back({corner.plane.normal, corner.plane.offset + (1 - deep) * corner.depth_cm});
+        return cut;
+      };
+      const double corner_part = corners.empty() ? 0 : part_borne(with_corners);
+      if (corner_part > 0) this_year = with_corners(corner_part);
     }
     for (PlannedCut& cut : worked.cuts) cut.depth = cut.depth * part;
-    if (part == 0) worked.cuts.clear();
+    std::erase_if(worked.cuts, [](const PlannedCut& cut) { return in_cm(cut.depth) < least_workable_cm; });
+    if (worked.cuts.empty()) std::erase(worked.rungs, Rung::cut);
     worked.cut_planes.clear();
-    const Cutting this_year = cut_by(part);
     for (const HalfSpace& plane : this_year.planes) worked.cut_planes.push_back(in_tree_frame(posed, plane));
+    if (this_year.planes.size() > first_corner) tell_corners(worked, posed, corners_taken(ground_, space_, this_year, first_corner));
     take(worked, this_year, count(ground_, this_year, !name.empty()));
     worked.kept_under_soil = worked.kept;
     // What comes off is what its old pot lacks afterwards.
@@ -265,6 +260,27 @@ class Planner {
     worked.cautions = cautions_for(plan_, worked, space_, ground_);
     append(worked.cautions, why_not(climb));
     return worked;
+  }
+
+  /// The largest part of something to cut that the group bears, found by halving.
+  template <class CutBy>
+  [[nodiscard]] double part_borne(const CutBy& cut_by) const {
+    if (bears(cut_by(1))) return 1;
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < 8; ++i) {
+      const double middle = (low + high) / 2;
+      (bears(cut_by(middle)) ? low : high) = middle;
+    }
+    return low;
+  }
+
+  [[nodiscard]] bool bears(const Cutting& cut) const {
+    if (plan_.bare_root) return true;
+    const PointShares shares = ground_.coarse.shares(cut);
+    if (ground_.removed_most && 1 - kept_share(ground_, cut, shares) > *ground_.removed_most) return false;
+    return !ground_.untouched_least ||
+           ground_.coarse.leaves_untouched(*ground_.untouched_least, cut, shares, ground_.working_cm, plan_.combed, ground_.trunk_base);
   }
 
   /// Stages spread a loss over years; they don't make a root mass fit that would lose most of itself.

@@ -250,6 +250,23 @@ std::vector<HalfSpace> AllowedSpace::wall_planes(Direction direction, double res
   return planes;
 }
 
+HalfSpace AllowedSpace::touching_plane(double right, double back) const {
+  const auto reach = [&](double height) {
+    const double wall = outlines_.at(height).reach_toward_cm(right, back, side_cm_);
+    const auto mouth = outlines_.mouth_above(height);
+    return mouth ? std::min(wall, mouth->reach_toward_cm(right, back, mouth_inset_cm)) : wall;
+  };
+  constexpr int steps = 32;
+  const double slope = (reach(highest_cm_) - reach(lowest_cm_)) / (highest_cm_ - lowest_cm_);
+  double offset = reach(lowest_cm_) - slope * lowest_cm_;
+  for (int i = 1; i <= steps; ++i) {
+    const double height = lowest_cm_ + (highest_cm_ - lowest_cm_) * i / steps;
+    offset = std::max(offset, reach(height) - slope * height);
+  }
+  const double norm = std::hypot(1, slope);
+  return {1 / norm * Point3{right, back, -slope}, offset / norm};
+}
+
 Placement::Placement(double turn_deg, double tip_deg, double tip_toward_deg, Point3 trunk_base, Point3 place)
     : trunk_base_(trunk_base), place_(place) {
   const double turn = turn_deg * degrees_to_radians;

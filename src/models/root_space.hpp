@@ -85,6 +85,9 @@ class AllowedSpace {
   /// How high the root mass may stand over the soil at a point: the level distance to the inner rim times tan 35 degrees.
   [[nodiscard]] double shoulder_limit_cm(double x_cm, double y_cm) const;
 
+  /// The plane along a level direction of length 1 that leans as the wall does and takes nothing of the space; its normal has length 1.
+  [[nodiscard]] HalfSpace touching_plane(double right, double back) const;
+
   /// Planes that follow the wall in a direction, `rest_cm` farther out: what a cut along the wall leaves.
   [[nodiscard]] std::vector<HalfSpace> wall_planes(Direction direction, double rest_cm) const;
 

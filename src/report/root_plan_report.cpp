@@ -43,7 +43,7 @@ std::string corners_text(const WorkedPlan& worked, UnitSystem units) {
     share += corners.share;
     where += (where.empty() ? "" : ", ") + cut_text({corners.face, corners.direction, corners.depth}) + " up to " + long_text(corners.depth, units);
   }
-  return "round off the corners along the wall, " + percent_text(share) + " of the root mass: " + where + " deep";
+  return (worked.fits ? "round off the corners along the wall, " : "cut straight across the corners, ") + percent_text(share) + " of the root mass: " + where + " deep";
 }
 
 std::string steps_text(const WorkedPlan& worked, UnitSystem units) {

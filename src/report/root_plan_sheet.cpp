@@ -79,6 +79,7 @@ std::string corners_line(const WorkedPlan& plan, const Words& words) {
              words(GRITWRIGHT_TEXT("{face} (now {direction}) up to {depth} deep"),
                    {{"face", face_words(corners.face, words)}, {"direction", direction_words(corners.direction, words)}, {"depth", cm_text(corners.depth, words.units)}});
   }
+  if (!plan.fits) return words(GRITWRIGHT_TEXT("Cut straight across the corners, {share} of the root mass: {where}"), {{"share", percent_text(share)}, {"where", where}});
   return words(GRITWRIGHT_TEXT("Round off the corners along the wall, {share} of the root mass: {where}"), {{"share", percent_text(share)}, {"where", where}});
 }
 

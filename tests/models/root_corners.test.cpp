@@ -113,6 +113,68 @@ TEST_CASE("Corners go as far as every face gives, and no farther", "[root_plan][
   CHECK(told(held.cautions, "root-plan.corner-forbidden"));
 }
 
+TEST_CASE("Where nothing but corners sticks out and the group does not bear all of them, this year's stage cuts across them", "[root_plan][corners]") {
+  // Between box and oval the farthest a corner sticks out is 12 c + 9 s - sqrt(144 c^2 + 81 s^2) = 4.268 cm, at 48 degrees. A cut across it of
+  // depth d takes d^2/(2 c s) of the quarter's 108 cm2: 10 % of the box at d = 3.277 cm, that is 4.90 cm along the length and 4.41 along the
+  // width, of which 1/(1/4.90 + 1/4.41) = 2.32 cm deep behind both sides.
+  RootMassPlan plan = box_in_oval();
+  plan.removed_most = 0.10;
+  const WorkedPlan worked = answer_of(plan).plans.front();
+  CHECK_FALSE(worked.fits);
+  CHECK(worked.cuts.empty());
+  CHECK(worked.rungs == std::vector{Rung::corners, Rung::staging});
+  CHECK(worked.cut_planes.size() == 4);
+  REQUIRE(worked.shaved.size() == 4);
+  // Found to a 256th of the depth, and counted.
+  CHECK(worked.removed_share <= 0.10 + counted);
+  CHECK(worked.removed_share > 0.10 * (1 - 2 * 4.268 / 3.277 / 256) - counted);
+  CHECK_THAT(shaved_share(worked), WithinAbs(worked.removed_share, counted));
+  for (const ShavedCorners& corners : worked.shaved) CHECK_THAT(in_cm(corners.depth), WithinAbs(2.32, 0.1));
+  CHECK_THAT(in_ml(worked.fill), WithinAbs(worked.removed_share * 24 * 18 * 5, 1e-6));
+  // No deeper than to touch the oval: 16.96 % of the 21.46 that have to go.
+  plan.removed_most = 0.20;
+  CHECK_THAT(answer_of(plan).plans.front().removed_share, WithinAbs(0.1696, counted));
+}
+
+TEST_CASE("A stage that cuts across corners takes nothing that the new pot has room for", "[root_plan][corners][law]") {
+  test::RandomPots random(Catch::rngSeed());
+  int across = 0;
+  for (int i = 0; i < 30; ++i) {
+    const double length = random.between(16, 30);
+    const double width = random.between(12, 24);
+    // Tapered, and no deeper than the root mass is high: nothing limits it but the sides.
+    RootMassPlan plan = box_in(length, width, 5, straight_pot(length * random.between(1, 1.15), width * random.between(1, 1.15), 6, Shape::oval));
+    plan.pot.base = section(in_cm(plan.pot.rim.length) * 0.95, in_cm(plan.pot.rim.width) * 0.95);
+    plan.side_clearance = Length{};
+    plan.cut_style = CutStyle::straight;
+    plan.removed_most = random.between(0.02, 0.12);
+    if (!check(plan).empty()) continue;
+    const WorkedPlan worked = answer_of(plan).plans.front();
+    if (worked.fits || worked.shaved.empty()) continue;
+    ++across;
+    INFO("seed " << Catch::rngSeed() << " plan " << i);
+    CHECK(worked.removed_share <= *plan.removed_most + counted);
+    int taken_from_pot = 0;
+    for (int sample = 0; sample < 2000; ++sample) {
+      const double x = length * random.between(-0.5, 0.5);
+      const double y = width * random.between(-0.5, 0.5);
+      const double z = 5 * random.between(0, 1);
+      // Those across corners: a straight cut from a side also takes what stands in a tapered pot's wider part.
+      const bool taken = std::ranges::any_of(worked.cut_planes, [&](const CutPlane& plane) {
+        return plane.right * plane.back != 0 && plane.right * x + plane.back * y + plane.up * z > in_cm(plane.offset);
+      });
+      const double height = in_cm(worked.trunk_base) - 5 + z;
+      if (!taken || height < 1 || height > 6) continue;
+      const double grown = 0.95 + 0.05 * height / 6;
+      const double u = (x + in_cm(worked.right)) / (in_cm(plan.pot.rim.length) / 2 * grown);
+      const double v = (y + in_cm(worked.back)) / (in_cm(plan.pot.rim.width) / 2 * grown);
+      if (u * u + v * v < 1 - 1e-9) ++taken_from_pot;
+    }
+    CHECK(taken_from_pot == 0);
+  }
+  CHECK(across > 5);
+}
+
 TEST_CASE("What is cut and what is shaved add up to what is removed", "[root_plan][corners][law]") {
   // Upright boxes in straight ovals: a cut takes a slab, counted here by columns.
   test::RandomPots random(Catch::rngSeed());

@@ -44,6 +44,8 @@ struct Outline {
   /// The farthest that points at least `inset` inside reach to the right (or left), and to the back (or front).
   [[nodiscard]] double reach_x_cm(double inset_cm) const;
   [[nodiscard]] double reach_y_cm(double inset_cm) const;
+  /// The same along any level direction of length 1; no less than that where the outline has sharp corners.
+  [[nodiscard]] double reach_toward_cm(double right, double back, double inset_cm) const;
   /// 0 in the middle, 1 on the outline (fillet left out), the same on every scaled outline between.
   [[nodiscard]] double gauge(double x_cm, double y_cm) const;
   /// The corner points in order, or `per_quadrant`·4 points of a curve (fillet by its reach).
