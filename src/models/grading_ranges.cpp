@@ -147,7 +147,9 @@ BlendRanges blend_ranges(const Grading& nominal, std::span<const std::vector<dou
 
 LaboratoryRanges laboratory_ranges(const SieveTest& test, const SieveAnalysis& analysis, const SampleSize& size, const SliceRunner& runner) {
   std::vector<LaboratoryFigures> draws(size.draws);
-  std::ranges::transform(drawn_gradings(test, analysis, size, runner), draws.begin(), [](const Grading& drawn) { return laboratory_figures(drawn); });
+  // A draw moves grain from sieve to sieve; it puts nothing into a pan that was empty.
+  std::ranges::transform(drawn_gradings(test, analysis, size, runner), draws.begin(),
+                         [&](const Grading& drawn) { return laboratory_figures(drawn, analysis.pan); });
   const LaboratoryFigures nominal = laboratory_figures(analysis.grading, analysis.pan);
   const auto range = [&](std::optional<double> LaboratoryFigures::*figure) -> std::optional<Range> {
     if (!(nominal.*figure)) return std::nullopt;

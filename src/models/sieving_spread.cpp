@@ -33,8 +33,8 @@ SievedSample sample_of(const SieveTest& test, const SieveAnalysis& analysis) {
     if (sum > Mass{}) sample.dry = sum;
   }
   if (test.basis == PercentBasis::original && analysis.loss) {
-    // What washed out is not lost, and a loss can't be more than what counts with the pan.
-    sample.lost = MassShare(std::clamp(analysis.loss->value(), 0.0, analysis.pan.value()));
+    // What washed out is not lost, and a loss can't be more than what passes the finest sieve.
+    sample.lost = MassShare(std::clamp(analysis.loss->value(), 0.0, analysis.grading.points.front().passing.value()));
   }
   return sample;
 }

@@ -196,6 +196,27 @@ TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieve
   CHECK_FALSE(laboratory_ranges(dusty, near_the_end).sorting_phi);
 }
 
+TEST_CASE("The fineness modulus has a range where the pan was empty, also when something was lost", "[grading_ranges][law]") {
+  const SieveTest test = test_of({{4.75, 0}, {2.36, 240}, {1.18, 153}}, 0, 400, 0.1);
+  const SieveAnalysis analysis = analyse(test).value();
+  REQUIRE(analysis.loss->value() > 0.01);
+  const auto modulus = laboratory_figures(analysis.grading, analysis.pan).fineness_modulus;
+  REQUIRE(modulus);
+  const auto range = laboratory_ranges(test, analysis).fineness_modulus;
+  REQUIRE(range);
+  CHECK(range->low < *modulus);
+  CHECK(range->high > *modulus);
+  const SieveTest dusty = test_of({{4.75, 0}, {2.36, 240}, {1.18, 153}}, 2, 400, 0.1);
+  CHECK_FALSE(laboratory_ranges(dusty, analyse(dusty).value()).fineness_modulus);
+}
+
+TEST_CASE("What was lost over an empty pan may not have been dust either", "[grading_ranges][law]") {
+  const SieveTest test = test_of({{4, 0}, {2, 6000}, {1, 3800}}, 0, 10000, 0.1);
+  const Range finest = grading_ranges(test, analyse(test).value()).passing.back();
+  CHECK(finest.high > 0.02);
+  CHECK(finest.low < 0.005);
+}
+
 TEST_CASE("A band that ends beyond the sieves has a range where nominally nothing lies there, whatever a draw leaves beyond", "[grading_ranges][regression]") {
   const Grading nominal{{{aperture_mm(1), Passing(0)}, {aperture_mm(4), Passing(0.5)}, {aperture_mm(8), Passing(1)}}, {}, {}};
   const std::vector<std::vector<double>> draws{{0, 0.4, 1 - 1e-16 * 4}, {0.01, 0.5, 1}, {0, 0.6, 1}};
