@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "draw_slices.hpp"
 
@@ -34,10 +35,12 @@ PotFactors pot_factors(const PotGeometry& pot, const PotSpread& spread, const Po
 }
 
 PotRanges pot_ranges(const PotGeometry& pot, const PotSpread& spread, const SampleSize& size) {
-  const bool by_fill = pot.container().water_fill.has_value();
-  Container measured_by_lengths = pot.container();
-  measured_by_lengths.water_fill.reset();
-  const PotGeometry lengths_alone(measured_by_lengths);
+  std::optional<PotGeometry> lengths_alone;  // where a fill stands in their stead
+  if (pot.container().water_fill) {
+    Container measured_by_lengths = pot.container();
+    measured_by_lengths.water_fill.reset();
+    lengths_alone.emplace(measured_by_lengths);
+  }
   std::vector<double> volumes(size.draws), depths(size.draws), areas(size.draws), main_mixes(size.draws), by_lengths(size.draws);
   over_draws(NormalScores(3, size.seed), size, run_in_order, [&](std::size_t first, std::size_t last, std::span<const double> points) {
     for (std::size_t i = first; i < last; ++i) {
@@ -47,7 +50,7 @@ PotRanges pot_ranges(const PotGeometry& pot, const PotSpread& spread, const Samp
       main_mixes[i] = in_ml(pot.main_mix_volume()) * factors.volume;
       depths[i] = in_cm(pot.filled_depth()) * factors.depth;
       areas[i] = factors.area;
-      by_lengths[i] = by_fill ? in_ml(pot.volume_by_lengths()) * pot_factors(lengths_alone, spread, {z[0], z[1], z[2]}).volume : volumes[i];
+      by_lengths[i] = lengths_alone ? in_ml(pot.volume_by_lengths()) * pot_factors(*lengths_alone, spread, {z[0], z[1], z[2]}).volume : volumes[i];
     }
   });
   return {range_of(volumes), range_of(depths), range_of(areas), range_of(main_mixes), range_of(by_lengths)};
