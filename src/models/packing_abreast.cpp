@@ -2,6 +2,7 @@
 
 #include <array>
 #include <limits>
+#include <stdexcept>
 
 #include "gritwright/models/packing.hpp"
 #include "wedging.hpp"
@@ -36,7 +37,9 @@ struct PackingAbreast::Sums {
 PackingAbreast::PackingAbreast(std::span<const Aperture> sizes) : count_(sizes.size()), effects_(count_ * count_) {
   for (std::size_t coarse = 0; coarse < count_; ++coarse) {
     for (std::size_t fine = coarse + 1; fine < count_; ++fine) {
-      const double ratio = sizes[fine] / sizes[coarse], wedged = wedging_effect(ratio), apart = apartness(ratio);
+      const double ratio = sizes[fine] / sizes[coarse];
+      if (!(ratio <= 1)) throw std::logic_error("packing abreast needs its sizes coarse to fine");
+      const double wedged = wedging_effect(ratio), apart = apartness(ratio);
       effects_[fine * count_ + coarse] = {occupying_effect(ratio), occupying_effect(ratio) * wedged, apart};
       effects_[coarse * count_ + fine] = {filling_effect(ratio), filling_effect(ratio) * wedged, apart};
     }

@@ -11,7 +11,7 @@ namespace gritwright {
 /// PackingKernel for draws_abreast blends of the same sizes at a time: a row for each size. Agrees with it to the last few digits.
 class PackingAbreast {
  public:
-  /// As PackingKernel's.
+  /// As PackingKernel's, and throws as it does.
   explicit PackingAbreast(std::span<const Aperture> sizes);
 
   /// As PackingKernel::specific_volume; fills the row `volumes`.
