@@ -3,7 +3,8 @@
 
 namespace gritwright {
 
-/// 2.6^YL - 1 and 3.8^YS - 1, the growth of wedging with the share of coarser and of finer grain: their bases. Source: kwan-chan-wong-2013.
+/// Wedging grows with the share YL of coarser grain as 2.6^YL - 1 and with the share YS of finer grain as 3.8^YS - 1. Source:
+/// kwan-chan-wong-2013.
 inline constexpr double base_coarser = 2.6;
 inline constexpr double base_finer = 3.8;
 inline const double log_base_coarser = std::log(base_coarser);
