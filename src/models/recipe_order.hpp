@@ -24,7 +24,8 @@ struct FigureKey {
 /// Cells up to which a score by itself does not lie beyond a key's. An infinite one does not lie beyond another; one right between two cells
 /// counts as not beyond.
 [[nodiscard]] inline double farthest_score_cell(const FigureKey& key) { return key.score_cell + 0.5; }
-[[nodiscard]] inline bool score_lies_beyond(double score, const FigureKey& key) { return score * cells_per_unit > farthest_score_cell(key); }
+[[nodiscard]] inline bool score_lies_beyond(double score, double farthest_cell) { return score * cells_per_unit > farthest_cell; }
+[[nodiscard]] inline bool score_lies_beyond(double score, const FigureKey& key) { return score_lies_beyond(score, farthest_score_cell(key)); }
 
 /// The rest of the order: fewer components, names, smaller total, larger parts in the order of the names. Candidates are numbered
 /// in the order of their names; `name_ranks` are equal for equal names.

@@ -194,7 +194,7 @@ class SliceSearch {
       std::size_t left_count = 0;
       for (std::size_t i = 0; i < count; ++i) {
         left[left_count] = i;
-        const bool excluded = bounds_.broken(i) != 0 || bounds_.score(i) * cells_per_unit > farthest;
+        const bool excluded = bounds_.broken(i) != 0 || score_lies_beyond(bounds_.score(i), farthest);
         left_count += excluded ? 0 : 1;
       }
       result_.excluded += count - left_count;
