@@ -11,6 +11,7 @@
 #include "gritwright/report/text_table.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
+#include "range_options.hpp"
 #include "roots_json.hpp"
 #include "verbs.hpp"
 
@@ -105,7 +106,7 @@ class Roots final : public Verb {
     if (!problems.empty()) return refuse(problems, streams.err);
     RootMassPlan plan = file->plan;
     take_stops(plan);
-    const auto answer = work_out(plan);
+    const auto answer = work_out(plan, PlanDetail::full, all_cores());
     if (!answer) return refuse(in_file(answer.problems(), file_), streams.err);
     const WorkedPlan& first = answer->plans.front();
 
