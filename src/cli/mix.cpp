@@ -2,6 +2,7 @@
 
 #include "gritwright/models/ageing.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/pot_notes.hpp"
 #include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/range_report.hpp"
@@ -96,6 +97,7 @@ class MixVerb final : public Verb {
     if (tests) append(notes, (*tests)->notes);
     if (learnt) append(notes, learnt->notes);
     if (container) append(notes, (*container)->notes);
+    if (container) append(notes, notes_on_water_fill(*geometry));
     append(notes, state->notes);
     if (water) append(notes, water->notes);
     std::optional<Ranges> ranges;

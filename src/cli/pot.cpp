@@ -2,6 +2,7 @@
 
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/mix_in_pot.hpp"
+#include "gritwright/models/pot_notes.hpp"
 #include "gritwright/models/pot_ranges.hpp"
 #include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/mix_report.hpp"
@@ -128,6 +129,7 @@ class Pot final : public Verb {
     if (!problems.empty()) return refuse(problems, streams.err);
     const PotGeometry geometry(read->container);
     Notes notes = read->notes;
+    append(notes, notes_on_water_fill(geometry));
     std::optional<Filling> filling;
     if (mix) {
       const auto state = mix_state((*mix)->mix);

@@ -5,6 +5,8 @@
 #include <utility>
 #include <vector>
 
+#include "gritwright/models/pot_notes.hpp"
+
 namespace gritwright {
 
 namespace {
@@ -123,6 +125,7 @@ Notes cautions_for(const RootMassPlan& plan, const WorkedPlan& worked, const All
 Notes notes_for(const RootMassPlan& plan, const AllowedSpace& space) {
   Notes notes;
   if (in_deg(plan.pose.tip) > 60 + 1e-9) tell(notes, "root-plan.tip-steep", {{"angle_deg", in_deg(plan.pose.tip)}});
+  append(notes, notes_on_water_fill(space.geometry()));
   if (space.geometry().container().shape == Shape::profile) tell(notes, "root-plan.table-is-round");
   return notes;
 }

@@ -67,6 +67,7 @@ constexpr std::array input_templates{
     MessageTemplate{"container.volume-not-positive", GRITWRIGHT_TEXT("the volume is {volume_ml} mL; it must be above 0")},
     MessageTemplate{"container.volume-out-of-range", GRITWRIGHT_TEXT("the volume is {volume_ml} mL, which no pot holds; look at its unit")},
     MessageTemplate{"container.walls-close", GRITWRIGHT_TEXT("with {diameter_cm} cm at half the depth the walls would meet; check the three diameters")},
+    MessageTemplate{"container.water-fill-far-off", GRITWRIGHT_TEXT("the water fill of {volume_ml} mL is {percent} % of the {lengths_ml} mL that the lengths hold; look at its unit and at the lengths")},
     MessageTemplate{"csv.duplicate-column", GRITWRIGHT_TEXT("the column {column} stands twice in the header; take one out")},
     MessageTemplate{"csv.missing-column", GRITWRIGHT_TEXT("the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l")},
     MessageTemplate{"csv.no-header", GRITWRIGHT_TEXT("there is no header line; expected aperture_mm,retained_g")},

@@ -61,3 +61,13 @@ TEST_CASE("The litres measured out shrink, spill and settle to the volume of the
   CHECK_THAT(loose_l * 1000 * (1 - shrinkage) * (1 - 0.07) * (1 - 0.08), WithinAbs(json["volume_ml"].get<double>(), 1e-6));
   CHECK_THAT(json["measure_out"][0]["loose_l"].get<double>() / json["measure_out"][1]["loose_l"].get<double>(), WithinAbs(2, 1e-9));
 }
+
+TEST_CASE("pot tells a water fill that its lengths can't hold, and counts it all the same", "[cli][pot]") {
+  const std::string slip = R"({"format":"gritwright/container/1","shape":"rectangular","rim":{"length_cm":30,"width_cm":20},"depth_cm":7,"water_fill_ml":3})";
+  const Answer answer = run({"pot", "-", "--json"}, slip);
+  REQUIRE(answer.exit == Exit::done);
+  CHECK_THAT(answer.json()["volume_ml"].get<double>(), WithinAbs(3, 1e-12));
+  CHECK(answer.json()["notes"][0]["code"] == "container.water-fill-far-off");
+  CHECK(run({"pot", "-"}, slip).out.find("4200 mL that the lengths hold") != std::string::npos);
+  CHECK(run({"pot", "-", "--strict"}, slip).exit == Exit::strict_warnings);
+}
