@@ -361,7 +361,7 @@ class DayReader {
   }
 
   static std::string pot_name(PlannedDay& plan, const std::string& id, const Container& container) {
-    const std::string name = container.name.empty() || container.name == id ? id : id + " " + container.name;
+    std::string name = container.name.empty() || container.name == id ? id : id + " " + container.name;
     Container& pot = plan.pots.emplace(name, container).first->second;
     if (pot.bottom_layer && pot.bottom_layer->component && pot.bottom_layer->component->material)
       pot.bottom_layer->component->material = with_blanks(*pot.bottom_layer->component->material);

@@ -214,7 +214,7 @@ std::vector<const RatedRecipe*> FoundParts::listed() const {
 }
 
 QString wish_words(const FoundParts& found, const Wish& wish, UnitSystem units) {
-  const QString figure = figure_words(found, wish.figure, units);
+  QString figure = figure_words(found, wish.figure, units);
   const auto amount = [&](double value) { return amount_words(wish.figure, value, units); };
   if (wish.least && wish.most) return FindResultText::tr("%1 between %2 and %3").arg(figure, amount(*wish.least), amount(*wish.most));
   if (wish.least) return FindResultText::tr("%1 at least %2").arg(figure, amount(*wish.least));
