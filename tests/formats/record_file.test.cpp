@@ -1,6 +1,11 @@
 #include "gritwright/formats/record_file.hpp"
 
 #include <catch2/catch.hpp>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+#include "support/paths.hpp"
 
 using namespace gritwright;
 
@@ -38,4 +43,21 @@ TEST_CASE("A profile with every kind of wish comes back from the record as it wa
     CHECK(again.note == profile.note);
     CHECK(again.left_out == profile.left_out);
   }
+}
+
+TEST_CASE("A number of fourteen digits is kept as typed, a longer one rounded once and then left", "[record][roundtrip][regression]") {
+  std::ifstream stream(GRITWRIGHT_SOURCE_DIR "/tests/fixtures/spoiled/record/fifteen_digits.json", std::ios::binary);
+  REQUIRE(stream.is_open());
+  std::string text{std::istreambuf_iterator<char>(stream), {}};
+  const std::string typed = "120.999999999999";
+  const auto written = [](const std::string& file) {
+    const auto record = read_record(file, "typed");
+    REQUIRE(record);
+    return write_record(*record);
+  };
+  const std::string once = written(text);
+  CHECK(once.find("\"flooded_g\":121") != std::string::npos);
+  CHECK(written(once) == once);
+  text.replace(text.find(typed), typed.size(), typed.substr(0, typed.size() - 1));
+  CHECK(written(text).find("\"flooded_g\":120.99999999999") != std::string::npos);
 }

@@ -21,7 +21,7 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
       fuzz::must(again.ok() && again->problems.empty() && write_records_csv(again->kind, again->records) == written);
   }
   if (!records) return 0;
-  // What was read is written as something that is read and written as the same; a typed thirteenth digit may be rounded on the way.
+  // What was read is written as something that is read and written as the same; a typed fifteenth digit may be rounded on the way.
   for (const IdentifiedRecord& record : *records) {
     const std::string written = write_identified_record(record.ref, record.record);
     const auto again = read_exchange(written, "input");
