@@ -1,6 +1,9 @@
 #include "gritwright/workbook/trace.hpp"
 
+#include <sqlite3.h>
+
 #include <algorithm>
+#include <cstdint>
 #include <map>
 #include <set>
 #include <string>
@@ -18,6 +21,13 @@ constexpr const char* today_or_later = "9999";
 
 /// Unknown days rule nothing out.
 bool not_after(const std::string& a, const std::string& b) { return a.empty() || b.empty() || a <= b; }
+
+/// Ids are the same in capitals and small letters.
+struct AnyCase {
+  bool operator()(const RecordRef& a, const RecordRef& b) const {
+    return a.kind != b.kind ? a.kind < b.kind : sqlite3_stricmp(a.id.c_str(), b.id.c_str()) < 0;
+  }
+};
 
 struct Passage {
   std::string role;
@@ -69,6 +79,7 @@ class Walk {
       if (kind) passages.push_back({found.text(0), {*kind, found.text(2)}, found.text(3), found.text(4), found.whole(5) != 0});
     }
     drop_what_a_bin_tells_better(passages, ref);
+    drop_what_a_day_gave_back(passages, ref);
     return passages;
   }
 
@@ -81,6 +92,40 @@ class Walk {
       const RecordKind receiver = forward_ ? passage.to.kind : ref.kind;
       return passage.role == "used" && receiver == RecordKind::bin && told.contains(passage.to);
     });
+  }
+
+  /// What a day took of a bag and gave back to it went nowhere, so between the two their lines count together. A holder that got more of a day
+  /// than it gave has grain of the day's others, but for a tub whose parts are known: they tell which.
+  void drop_what_a_day_gave_back(std::vector<Passage>& passages, const RecordRef& ref) {
+    const bool is_day = ref.kind == RecordKind::repotting_day;
+    const auto of_a_day = [&](const Passage& passage) { return passage.role == "used" && (is_day || passage.to.kind == RecordKind::repotting_day); };
+    if (std::ranges::none_of(passages, of_a_day)) return;
+    constexpr std::int64_t rounding = 1000;  // each line is a whole number of micrograms
+    const auto got = got_in_all(ref);
+    const bool to_the_day = forward_ != is_day;
+    std::erase_if(passages, [&](const Passage& passage) {
+      if (!of_a_day(passage)) return false;
+      const auto found = got.find(passage.to);
+      const std::int64_t micrograms = found == got.end() ? 0 : found->second;
+      return to_the_day ? micrograms >= -rounding : micrograms <= rounding || has_known_parts(is_day ? passage.to : ref);
+    });
+    for (Passage& passage : passages)
+      if (!to_the_day && of_a_day(passage)) passage.certain = false;
+  }
+  /// By the other end, what the holder of the ledger's lines between it and `ref` got.
+  std::map<RecordRef, std::int64_t, AnyCase> got_in_all(const RecordRef& ref) {
+    Query lines = inside_.query(
+        "SELECT l.to_kind, l.to_id, s.micrograms FROM link l JOIN stock s ON s.number = l.owner WHERE l.from_kind = ?1 AND l.from_id = ?2 AND l.role = 'used'"
+        " UNION ALL SELECT l.from_kind, l.from_id, s.micrograms FROM link l JOIN stock s ON s.number = l.owner"
+        " WHERE l.to_kind = ?1 AND l.to_id = ?2 AND l.role = 'used'");
+    lines.with(std::string(kind_name(ref.kind)), ref.id);
+    std::map<RecordRef, std::int64_t, AnyCase> got;
+    while (lines.step())
+      if (const auto kind = kind_named(lines.text(0))) got[{*kind, lines.text(1)}] += lines.whole(2);
+    return got;
+  }
+  bool has_known_parts(const RecordRef& tub) {
+    return inside_.query("SELECT 1 FROM link WHERE to_kind = ?1 AND to_id = ?2 AND role = 'mixed' AND from_kind <> 'mix'").with(std::string(kind_name(tub.kind)), tub.id).step();
   }
 
   bool feasible(const State& state, const Passage& passage) const {

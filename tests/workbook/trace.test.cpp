@@ -47,6 +47,21 @@ struct Nursery {
     record.repottings = std::move(repottings);
     put(record, id);
   }
+  void repotting_day(const std::string& id) {
+    RepottingDay record;
+    record.day = "2026-03-14";
+    put(record, id);
+  }
+  /// A line of the ledger between a holder and a day, in grams.
+  void booked(const RecordRef& holder, double grams, const std::string& on_day) {
+    StockEntry line;
+    line.holder = holder;
+    line.reason = grams < 0 ? StockReason::used : StockReason::returned;
+    line.change = mass_g(grams);
+    line.other = RecordRef{RecordKind::repotting_day, on_day};
+    line.day = "2026-03-14";
+    put(line, "");
+  }
 };
 
 RecordRef bag_ref(const std::string& id) { return {RecordKind::bag, id}; }
@@ -229,6 +244,84 @@ TEST_CASE("What was made of a deleted record can still be traced", "[trace]") {
   CHECK(list->holders[1].deleted);
 }
 
+TEST_CASE("What a repotting day gave back to its bag leads nowhere", "[trace][law]") {
+  Nursery nursery;
+  for (const char* id : {"K-01", "K-02"}) nursery.bag(id);
+  nursery.repotting_day("D-01");
+  nursery.booked(bag_ref("K-01"), -1200, "D-01");
+  nursery.booked(bag_ref("K-02"), -800, "D-01");
+  nursery.tree("TR-02", {Nursery::repotting("2026-03-14", {bag_ref("K-02")})});
+  // The rest of what K-01 gave is in a tree of before.
+  nursery.tree("TR-01", {Nursery::repotting("2026-03-01", {bag_ref("K-01")})});
+  const RecordRef day{RecordKind::repotting_day, "D-01"};
+  SECTION("all of it, in two parts") {
+    nursery.booked(bag_ref("K-01"), 200.1234567, "D-01");
+    nursery.booked(bag_ref("K-01"), 999.8765433, "d-01");
+    CHECK_FALSE(reaches(nursery, bag_ref("K-01"), day));
+    const auto back = trace(nursery.workbook, day, TraceDirection::back);
+    REQUIRE(back);
+    CHECK(step_of(*back, bag_ref("K-01")) == nullptr);
+    CHECK(step_of(*back, bag_ref("K-02")) != nullptr);
+  }
+  SECTION("a part of it") {
+    nursery.booked(bag_ref("K-01"), 1199.9, "D-01");
+    CHECK(reaches(nursery, bag_ref("K-01"), day));
+  }
+  CHECK_FALSE(reaches(nursery, bag_ref("K-02"), bag_ref("K-01")));
+  CHECK_FALSE(reaches(nursery, bag_ref("K-02"), tree_ref("TR-01")));
+  const auto back = trace(nursery.workbook, tree_ref("TR-01"), TraceDirection::back);
+  REQUIRE(back);
+  CHECK(step_of(*back, bag_ref("K-02")) == nullptr);
+}
+
+TEST_CASE("A holder that got more of a repotting day than it gave may hold what the day took from others", "[trace][law]") {
+  Nursery nursery;
+  for (const char* id : {"K-01", "K-02", "K-03"}) nursery.bag(id);
+  nursery.repotting_day("D-01");
+  nursery.booked(bag_ref("K-01"), -1000, "D-01");
+  nursery.booked(bag_ref("K-02"), -1000, "D-01");
+  nursery.booked(bag_ref("K-03"), -100, "D-01");
+  nursery.booked(bag_ref("K-03"), 300, "D-01");
+  const auto forward = trace(nursery.workbook, bag_ref("K-01"), TraceDirection::forward);
+  REQUIRE(forward);
+  REQUIRE(step_of(*forward, bag_ref("K-03")) != nullptr);
+  CHECK_FALSE(step_of(*forward, bag_ref("K-03"))->certain);
+  const auto back = trace(nursery.workbook, bag_ref("K-03"), TraceDirection::back);
+  REQUIRE(back);
+  CHECK(step_of(*back, bag_ref("K-02")) != nullptr);
+  CHECK_FALSE(reaches(nursery, bag_ref("K-01"), bag_ref("K-02")));
+}
+
+TEST_CASE("A tub that a repotting day left over is traced by its parts, and by all of the day where it has none", "[trace][law]") {
+  Nursery nursery;
+  for (const char* id : {"K-01", "K-02"}) nursery.bag(id);
+  nursery.repotting_day("D-01");
+  nursery.booked(bag_ref("K-01"), -1000, "D-01");
+  nursery.booked(bag_ref("K-02"), -1000, "D-01");
+  nursery.batch("BT-01", {bag_ref("K-01")}, "2026-03-14");
+  nursery.batch("BT-02", {}, "2026-03-14");
+  nursery.booked(batch_ref("BT-01"), 500, "D-01");
+  nursery.booked(batch_ref("BT-02"), 500, "D-01");
+  nursery.tree("TR-01", {Nursery::repotting("2026-04-02", {batch_ref("BT-01")})});
+  nursery.tree("TR-02", {Nursery::repotting("2026-04-02", {batch_ref("BT-02")})});
+  for (const char* bag : {"K-01", "K-02"}) {
+    for (const char* tree : {"TR-01", "TR-02"}) {
+      INFO(bag << " " << tree);
+      const bool is_in = bag != std::string("K-02") || tree != std::string("TR-01");
+      CHECK(reaches(nursery, bag_ref(bag), tree_ref(tree)) == is_in);
+      const auto back = trace(nursery.workbook, tree_ref(tree), TraceDirection::back);
+      REQUIRE(back);
+      CHECK((step_of(*back, bag_ref(bag)) != nullptr) == is_in);
+    }
+  }
+  const auto list = recall_list(nursery.workbook, bag_ref("K-01"));
+  REQUIRE(list);
+  REQUIRE(list->trees.size() == 2);
+  CHECK(list->trees[0].ref == tree_ref("TR-01"));
+  CHECK(list->trees[0].certain);
+  CHECK_FALSE(list->trees[1].certain);
+}
+
 TEST_CASE("Forward and back tell of the same pairs in random nurseries", "[trace][law]") {
   std::uint32_t state = 20260314;
   const auto random = [&](int below) {
@@ -258,6 +351,13 @@ TEST_CASE("Forward and back tell of the same pairs in random nurseries", "[trace
       } else {
         nursery.batch("BT-" + number, {grain[static_cast<std::size_t>(random(static_cast<int>(grain.size())))]}, day());
         grain.push_back(batch_ref("BT-" + number));
+      }
+    }
+    for (const char* id : {"D-01", "D-02"}) {
+      nursery.repotting_day(id);
+      for (int line = 0; line < 12; ++line) {
+        const RecordRef holder = grain[static_cast<std::size_t>(random(static_cast<int>(grain.size())))];
+        nursery.booked(holder, 100 * (random(3) - 1 - (random(2) == 0 ? 1 : 0)) + 1e-5 * random(9) + 1e-4, id);
       }
     }
     std::vector<RecordRef> trees;
