@@ -10,8 +10,11 @@
 #include <array>
 #include <cerrno>
 #include <chrono>
+#include <functional>
+#include <map>
 #include <random>
 #include <set>
+#include <utility>
 
 #include "backup_copy.hpp"
 #include "inside.hpp"
@@ -137,9 +140,24 @@ Result<std::optional<fs::path>> keep_beside(const fs::path& workbook, const Held
   return std::optional(kept);
 }
 
-}  // namespace
+/// Most changes that a backup of this workbook has seen.
+std::int64_t most_changes(const std::string& workbook, const fs::path& name, const std::set<fs::path>& folders) {
+  std::int64_t most = 0;
+  for (const fs::path& folder : folders)
+    for (const BackupFile& backup : backups_of(name, folder))
+      if (const auto age = age_of(backup.file); age && age->workbook == workbook) most = std::max(most, age->changes);
+  return most;
+}
 
-namespace {
+/// What is written from here on is newer than all that was written before: the files of what was given up stay behind.
+void count_on_from(std::int64_t changes, const fs::path& file) {
+  SQLite::Database database(file.string(), SQLite::OPEN_READWRITE);
+  // A journal that was left behind would be played into the next file of this name.
+  database.exec("PRAGMA journal_mode = MEMORY");
+  SQLite::Statement count(database, "UPDATE meta SET value = ?1 WHERE key = 'changes' AND CAST(value AS INTEGER) < CAST(?1 AS INTEGER)");
+  count.bind(1, std::to_string(changes));
+  count.exec();
+}
 
 /// A file that grows in small durable steps. It stays open until the end: closing it would give up the locks that SQLite holds on it.
 class WrittenThrough {
@@ -159,6 +177,17 @@ class WrittenThrough {
 };
 
 }  // namespace
+
+std::optional<Age> age_of(const fs::path& file) {
+  try {
+    const auto database = connect_to_read(file, patience_with_others, {});
+    SQLite::Statement told(*database, "SELECT w.value, CAST(c.value AS INTEGER) FROM meta w, meta c WHERE w.key = 'workbook' AND c.key = 'changes'");
+    if (!told.executeStep()) return std::nullopt;
+    return Age{told.getColumn(0).getString(), told.getColumn(1).getInt64()};
+  } catch (const SQLite::Exception&) {
+    return std::nullopt;
+  }
+}
 
 void make_durable(const fs::path& file) {
   const int handle = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
@@ -255,7 +284,17 @@ std::vector<BackupFile> backups_of(const fs::path& workbook, const fs::path& fol
   std::ranges::sort(found, [](const BackupFile& a, const BackupFile& b) {
     return a.day != b.day ? a.day > b.day : a.file.string() > b.file.string();
   });
-  return found;
+  // A day is what the clock said. Among the backups of one workbook its own count of changes knows better which is newer.
+  std::map<std::string, std::vector<std::pair<std::int64_t, std::size_t>>> of_workbook;
+  for (std::size_t place = 0; place < found.size(); ++place)
+    if (const auto age = age_of(found[place].file)) of_workbook[age->workbook].emplace_back(age->changes, place);
+  std::vector<BackupFile> in_order = found;
+  for (const auto& [id, places] : of_workbook) {
+    auto by_changes = places;
+    std::ranges::stable_sort(by_changes, std::ranges::greater(), &std::pair<std::int64_t, std::size_t>::first);
+    for (std::size_t i = 0; i < places.size(); ++i) in_order[places[i].second] = found[by_changes[i].second];
+  }
+  return in_order;
 }
 
 Problems check_file(const fs::path& file) {
@@ -294,6 +333,10 @@ Result<std::optional<fs::path>> restore(const fs::path& backup, const fs::path& 
   try {
     const auto source = connect_to_read(backup, patience_with_others, {});
     if (Result<Done> copied = copy_database(*source, incoming, {}, {}); !copied) return copied.problems();
+    if (const auto age = age_of(incoming)) {
+      count_on_from(most_changes(age->workbook, workbook, {backup.parent_path(), default_backup_folder(workbook)}) + 1, incoming);
+      make_durable(incoming);
+    }
   } catch (const SQLite::Exception& trouble) {
     return problem_of(trouble, backup);
   }

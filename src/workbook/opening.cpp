@@ -230,6 +230,21 @@ Problems bring_forward(SQLite::Database& database, const fs::path& file, const f
   return {};
 }
 
+namespace {
+
+/// True for a backup that got its name of today from a clock that ran ahead: another of the workbook has seen more.
+bool is_outdated(const fs::path& backup, const fs::path& workbook, const fs::path& folder) {
+  const auto age = age_of(backup);
+  if (!age) return false;
+  for (const BackupFile& newest : backups_of(workbook, folder)) {
+    const auto of_newest = newest.before_migration ? std::nullopt : age_of(newest.file);
+    if (of_newest && of_newest->workbook == age->workbook) return of_newest->changes > age->changes;
+  }
+  return false;
+}
+
+}  // namespace
+
 void OpenWorkbook::Inside::back_up_before_first_write() {
   if (!options.daily_backup) return;
   const std::string today = local_day(options.clock());
@@ -237,7 +252,7 @@ void OpenWorkbook::Inside::back_up_before_first_write() {
   backed_up_day = today;
   std::error_code trouble;
   const std::filesystem::path target = backups / (file.stem().string() + "-" + today + ".gritwright");
-  if (fs::exists(target, trouble)) return;
+  const bool is_there = fs::exists(target, trouble);
   try {
     if (meta("changes") == "0") return;  // nothing in it yet
     fs::create_directories(backups, trouble);
@@ -247,7 +262,8 @@ void OpenWorkbook::Inside::back_up_before_first_write() {
                                                      static_cast<int>(options.patience.count()), options.file_layer);
     source->exec("BEGIN");
     source->execAndGet("SELECT count(*) FROM meta");
-    auto job = [source, target, notes = notes, name = file, folder = backups, layer = options.file_layer] {
+    auto job = [source, target, is_there, notes = notes, name = file, folder = backups, layer = options.file_layer] {
+      if (is_there && !is_outdated(target, name, folder)) return;
       const Result<Done> copied = copy_database(*source, target, layer, {});
       if (!copied) {
         const Problem& problem = copied.problems().front();

@@ -17,6 +17,7 @@
 #include <vector>
 
 #include "failing_files.hpp"
+#include "gritwright/workbook/workbook_check.hpp"
 #include "other_program.hpp"
 #include "workbook_folder.hpp"
 
@@ -271,6 +272,92 @@ TEST_CASE("The newest good backup passes over damaged ones, restores, and what w
   CHECK(workbook.count(RecordKind::bag) == 2);
   CHECK(code_of(restore(good->file, folder.file(), hand.options().clock)) == "file.locked");
   CHECK(workbook.add(akadama_bag("after"), "a bag"));
+}
+
+TEST_CASE("The newest good backup is the one that has seen the most changes, though the clock ran ahead or was set back", "[workbook][backup][law]") {
+  const Folder folder;
+  Hand hand;
+  const auto write_on = [&](int day_of_march) {
+    hand.now = noon(day_of_march);
+    REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("lot"), "a bag"));
+  };
+  const auto days = [&] {
+    std::vector<std::string> found;
+    for (const BackupFile& backup : backups_of(folder.file(), default_backup_folder(folder.file()))) found.push_back(backup.day);
+    return found;
+  };
+  const auto bags_in_newest = [&] {
+    const auto newest = newest_good_backup(folder.file(), default_backup_folder(folder.file()));
+    REQUIRE(newest);
+    return opened(newest->file, hand.options()).count(RecordKind::bag);
+  };
+  write_on(1);
+  write_on(30);  // a clock that ran ahead
+  write_on(2);
+  write_on(3);
+  CHECK(days() == std::vector<std::string>{"2026-03-03", "2026-03-02", "2026-03-30"});
+  CHECK(bags_in_newest() == 3);
+  write_on(-400);  // and was set back
+  CHECK(days() == std::vector<std::string>{"2025-01-24", "2026-03-03", "2026-03-02", "2026-03-30"});
+  CHECK(bags_in_newest() == 4);
+  // That was not today.
+  write_on(30);
+  CHECK(days().front() == "2026-03-30");
+  CHECK(bags_in_newest() == 5);
+  write_on(30);
+  CHECK(bags_in_newest() == 5);
+}
+
+TEST_CASE("What a clock that was set back called very old is not thinned out as old", "[workbook][backup][law]") {
+  const Folder folder;
+  Hand hand;
+  for (int day = 1; day <= 14; ++day) {
+    // Only the last is of a year long gone.
+    hand.now = noon(day < 14 ? day : -6000);
+    REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("lot"), "a bag"));
+  }
+  const fs::path backups = default_backup_folder(folder.file());
+  CHECK(thin_out_backups(folder.file(), backups, 10, 1).empty());
+  CHECK(backups_of(folder.file(), backups).size() == 10);
+  CHECK(opened(newest_good_backup(folder.file(), backups)->file, hand.options()).count(RecordKind::bag) == 13);
+}
+
+TEST_CASE("After an older backup was restored, those of what was given up are older than those made since", "[workbook][backup][law]") {
+  const Folder folder;
+  Hand hand;
+  const auto write_on = [&](int day_of_march, const char* lot) {
+    hand.now = noon(day_of_march);
+    OpenWorkbook workbook = opened(folder.file(), with_backups(hand));
+    for (int i = 0; i < (day_of_march < 4 ? 10 : 1); ++i) REQUIRE(workbook.add(akadama_bag(lot), "a bag"));
+  };
+  for (int day = 1; day <= 3; ++day) write_on(day, "given up");
+  const fs::path backups = default_backup_folder(folder.file());
+  REQUIRE(restore(backups / "nursery-2026-03-02.gritwright", folder.file(), hand.options().clock));
+  {
+    const OpenWorkbook restored = opened(folder.file(), hand.options());
+    CHECK(restored.count(RecordKind::bag) == 10);
+    CHECK(check_content(restored).empty());
+  }
+  write_on(4, "since");
+  write_on(5, "since");
+  CHECK(newest_good_backup(folder.file(), backups)->day == "2026-03-05");
+  CHECK(opened(newest_good_backup(folder.file(), backups)->file, hand.options()).count(RecordKind::bag) == 11);
+}
+
+TEST_CASE("Backups of another workbook of the same name keep their place by day", "[workbook][backup]") {
+  const Folder folder;
+  Hand hand;
+  for (int day = 1; day <= 2; ++day) {
+    hand.now = noon(day);
+    OpenWorkbook workbook = opened(folder.file(), with_backups(hand));
+    for (int i = 0; i < 10; ++i) REQUIRE(workbook.add(akadama_bag("lot"), "a bag"));
+  }
+  fs::remove(folder.file());
+  for (int day = 3; day <= 4; ++day) {
+    hand.now = noon(day);
+    REQUIRE(opened(folder.file(), with_backups(hand)).add(akadama_bag("lot"), "a bag"));
+  }
+  CHECK(newest_good_backup(folder.file(), default_backup_folder(folder.file()))->day == "2026-03-04");
 }
 
 TEST_CASE("Damage that comes to light while a workbook is open is told, nothing more is written to it, and the last good backup stays", "[workbook][backup][refuses]") {

@@ -22,7 +22,8 @@ struct BackupFile {
 /// Where the backups of `workbook` lie unless the grower chose otherwise: "NAME-backups" beside it.
 [[nodiscard]] std::filesystem::path default_backup_folder(const std::filesystem::path& workbook);
 
-/// The backups of the workbook called `workbook` in `folder`, newest first.
+/// The backups of the workbook called `workbook` in `folder`, newest first: by day, and where the clock ran ahead or was set back by the changes
+/// that each has seen.
 [[nodiscard]] std::vector<BackupFile> backups_of(const std::filesystem::path& workbook, const std::filesystem::path& folder);
 
 /// The newest backup that passes its integrity check; empty if none does.
