@@ -5,10 +5,13 @@
 #include <cmath>
 #include <map>
 #include <random>
+#include <set>
+#include <string>
 #include <vector>
 
 #include "day_on_screen.hpp"
 #include "gritwright/models/root_plan.hpp"
+#include "gritwright/workbook/trace.hpp"
 #include "models/day_ticking.hpp"
 
 using namespace gritwright;
@@ -31,6 +34,31 @@ void check_same(const std::map<RecordRef, double>& now, const std::map<RecordRef
     REQUIRE(now.contains(holder));
     CHECK_THAT(now.at(holder), WithinAbs(grams, 1e-3));
   }
+}
+
+/// Trees that a recall of this grain names.
+std::set<std::string> trees_of(const OpenWorkbook& workbook, const RecordRef& grain) {
+  const auto list = recall_list(workbook, grain);
+  REQUIRE(list);
+  std::set<std::string> trees;
+  for (const RecallRow& row : list->trees) trees.insert(row.ref.id);
+  return trees;
+}
+
+/// Every pair that a trace leads from and to, both ways, from every bag, tub, day and tree.
+std::set<std::string> threads_of(const OpenWorkbook& workbook) {
+  std::set<std::string> threads;
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::batch, RecordKind::repotting_day, RecordKind::tree}) {
+    for (const auto& line : workbook.list(kind)) {
+      for (const TraceDirection direction : {TraceDirection::forward, TraceDirection::back}) {
+        const auto walked = trace(workbook, line.ref, direction);
+        REQUIRE(walked);
+        const char* way = direction == TraceDirection::forward ? " to " : " from ";
+        for (const TraceStep& step : walked->steps) threads.insert(ref_text(line.ref) + way + ref_text(step.ref) + (step.certain ? "" : "?"));
+      }
+    }
+  }
+  return threads;
 }
 
 /// A box of that size in a tray of 30 x 20 x 8 cm, of which all may be cut; its trunk base lies `base_cm` above its ground.
@@ -703,6 +731,47 @@ TEST_CASE("What a tree gives back goes to the bags that it took from, though the
   open.check_gone_g(0, 0);
 }
 
+TEST_CASE("A tick taken back leaves every trace and recall as it was before", "[day_page][trace][law]") {
+  SeveralBags open;
+  const std::string second = open.add_tree("second pine");
+  open.put(second);
+  choose_data(open.find<QComboBox>("day_tree_mix"), open.perlite.text);
+  open.type_into("day_tree_fill", QStringLiteral("2"));
+  open.write(0, DayTreesModel::used, QStringLiteral("5"));
+  open.write(1, DayTreesModel::used, QStringLiteral("2"));
+  const auto before = threads_of(open.book());
+  open.tick(0);
+  // Worked by hand: 1 L of the first bag and 4 of the second for the first tree, then 2 of the second bag for the other.
+  const std::string first = open.day().trees.front().tree.text;
+  CHECK(trees_of(open.book(), open.bags[0]) == std::set<std::string>{first});
+  CHECK(trees_of(open.book(), open.bags[1]) == std::set<std::string>{first});
+  const auto one_ticked = threads_of(open.book());
+  open.tick(1);
+  CHECK(trees_of(open.book(), open.bags[1]) == std::set<std::string>{first, second});
+  open.tick(1);
+  CHECK(threads_of(open.book()) == one_ticked);
+  open.tick(1);
+  open.tick(0);
+  CHECK(trees_of(open.book(), open.bags[0]).empty());
+  CHECK(trees_of(open.book(), open.bags[1]) == std::set<std::string>{second});
+  open.tick(1);
+  CHECK(threads_of(open.book()) == before);
+}
+
+TEST_CASE("Litres corrected after the tick are traced to the same tree", "[day_page][trace]") {
+  SeveralBags open;
+  open.write(0, DayTreesModel::used, QStringLiteral("0.5"));
+  open.tick(0);
+  const std::string tree = open.day().trees.front().tree.text;
+  CHECK(trees_of(open.book(), open.bags[0]) == std::set<std::string>{tree});
+  CHECK(trees_of(open.book(), open.bags[1]).empty());
+  const auto little = threads_of(open.book());
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  CHECK(trees_of(open.book(), open.bags[1]) == std::set<std::string>{tree});
+  open.trigger("action_record_undo");
+  CHECK(threads_of(open.book()) == little);
+}
+
 TEST_CASE("What a tub keeps of a tree that was opened again stands under the tub, not the tree", "[day_page][regression]") {
   ThreePines open;
   open.fill_and_tick(0, 3);
@@ -741,7 +810,12 @@ TEST_CASE("Layers follow a correction after the tick, and the tick taken back re
     CHECK_THAT(open.gone_l(other), WithinRel(grit_l, 1e-6));
     const auto& grain = open.tree(open.id).repottings.back().grain;
     CHECK(std::ranges::find(grain, other) != grain.end());
+    // What has all of its grain back no longer stands in the tree.
+    CHECK(trees_of(open.book(), open.grit).empty());
+    CHECK(trees_of(open.book(), other) == std::set<std::string>{open.id});
     open.type_into("day_tree_top_dressing", QString::fromStdString(open.grit.id));
+    CHECK(trees_of(open.book(), open.grit) == std::set<std::string>{open.id});
+    CHECK(trees_of(open.book(), other).empty());
     CHECK_THAT(open.gone_l(other), WithinAbs(0, 1e-6));
   }
   SECTION("a pot that is dressed higher, and one that is not") {

@@ -120,6 +120,10 @@ class DayGrain {
 
 constexpr double no_grain_g = 1e-6;
 
+/// The notes of a tree's layers begin so, and end with the layer's grain.
+std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
+std::string layer_note(const Id<Tree>& tree, const std::string& grain) { return layers_note(tree) + ": " + grain; }
+
 /// What a day writes, with the lines that it has in the ledger already. A line's note tells who took the grain: the number of a tree or a tub,
 /// or a layer of a tree. It is a key by which lines are found again, so it is never translated.
 class DayBooking {
@@ -156,6 +160,13 @@ class DayBooking {
   }
   [[nodiscard]] std::map<RecordRef, Mass> booked_in_all() const {
     return booked_where([](const StockEntry&) { return true; });
+  }
+
+  /// True where a bag gave something to a tree or a layer of it, and has all of that back.
+  [[nodiscard]] bool has_all_back(const RecordRef& bag, const Id<Tree>& tree) const {
+    const auto counts = [&](const StockEntry& line) { return line.holder == bag && (line.note == tree.text || line.note.starts_with(layers_note(tree))); };
+    const auto booked = booked_where(counts);
+    return !booked.empty() && in_g(booked.begin()->second) <= no_grain_g;
   }
 
   /// Gives a share of what is booked under a note back to its bags.
@@ -351,10 +362,6 @@ class MixTaken {
   std::vector<RecordRef> sources_;
 };
 
-/// The notes of a tree's layers begin so, and end with the layer's grain.
-std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
-std::string layer_note(const Id<Tree>& tree, const std::string& grain) { return layers_note(tree) + ": " + grain; }
-
 LooseVolume litres_in(const std::vector<GrainLitres>& layers, const std::string& grain) {
   double litres = 0;
   for (const GrainLitres& layer : layers) {
@@ -429,6 +436,8 @@ class Ticking {
       repotting.filled = used;
     }
     if (correction.layers_before) settle_layers(was.tree, *correction.layers_before, tree_of_day(place->index).layers, grain);
+    const auto& of_tubs = gone_of(place->mix).sources();
+    std::erase_if(grain, [&](const RecordRef& bag) { return std::ranges::find(of_tubs, bag) == of_tubs.end() && booking_.has_all_back(bag, was.tree); });
     write_row(repotting, wanted, std::move(grain));
     LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
     entry.text = TickText::tr("Corrected: %1").arg(to_qt(entry.text)).toStdString();
