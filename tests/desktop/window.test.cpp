@@ -30,6 +30,7 @@
 #include "widgets/jump_box.hpp"
 #include "window_memory.hpp"
 #include "workers/background_job.hpp"
+#include "workers/stopped_work.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -263,6 +264,35 @@ TEST_CASE("Of two jobs only the newer answers, a cancelled one never", "[window]
   job.wait();
   QApplication::processEvents();
   CHECK(answered == 2);
+}
+
+TEST_CASE("Work in slices ends soon after its job was stopped, and has no answer", "[window]") {
+  BackgroundJob job;
+  constexpr std::size_t slices = 1000;
+  std::atomic<std::size_t> begun{0};
+  bool answered = false;
+  std::atomic<bool> went_on{false};
+  job.start([&](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    on_all_cores_until(stop)(slices, [&](std::size_t) {
+      ++begun;
+      while (!stop.stop_requested()) QThread::msleep(1);
+    });
+    went_on = true;
+    return [&] { answered = true; };
+  });
+  while (begun == 0) QThread::msleep(1);
+  job.cancel();
+  job.wait();
+  CHECK(begun < slices);
+  CHECK_FALSE(went_on);
+  CHECK_FALSE(answered);
+  job.start([&](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    on_all_cores_until(stop)(slices, [&](std::size_t) { ++begun; });
+    return [&] { answered = true; };
+  });
+  job.wait();
+  CHECK(begun > slices);
+  CHECK(answered);
 }
 
 TEST_CASE("Dragged dividers and columns are there again in the next window", "[window]") {

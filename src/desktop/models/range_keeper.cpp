@@ -1,6 +1,6 @@
 #include "range_keeper.hpp"
 
-#include "gritwright/models/slice_threads.hpp"
+#include "workers/stopped_work.hpp"
 
 namespace gritwright::desktop {
 
@@ -39,9 +39,9 @@ void RangeKeeper::work_out_mix() {
   stands_still_.stop();
   if (!mix_ || mix_->draws == standing_sample.draws) return;
   mix_job_.start([this, question = mix_->of, drawn = drawn_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    auto whole = std::make_shared<BenchRanges>(ranges_of(question, *drawn, standing_sample, on_all_cores()));
-    if (stop.stop_requested()) return {};
-    add_narrowing(*whole, *drawn, standing_sample, on_all_cores());
+    stand_behind_the_typing();
+    auto whole = std::make_shared<BenchRanges>(ranges_of(question, *drawn, standing_sample, on_all_cores_until(stop)));
+    add_narrowing(*whole, *drawn, standing_sample, on_all_cores_until(stop));
     return [this, whole] {
       mix_ = whole;
       emit mix_changed();
@@ -72,8 +72,9 @@ const TestRanges* RangeKeeper::test() {
 void RangeKeeper::work_out_test() {
   test_stands_still_.stop();
   if (!asked_of_test_ || test_) return;
-  test_job_.start([this, question = *asked_of_test_](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    auto ranges = ranges_of(question, on_all_cores());
+  test_job_.start([this, question = *asked_of_test_](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    stand_behind_the_typing();
+    auto ranges = ranges_of(question, on_all_cores_until(stop));
     if (!ranges) return {};
     return [this, kept = std::make_shared<const TestRanges>(std::move(*ranges))] {
       test_ = kept;

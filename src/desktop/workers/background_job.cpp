@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <utility>
 
+#include "stopped_work.hpp"
+
 namespace gritwright::desktop {
 
 BackgroundJob::BackgroundJob(QObject* parent) : QObject(parent) { threads_.setMaxThreadCount(1); }
@@ -24,7 +26,11 @@ void BackgroundJob::start(Work work) {
       }, Qt::QueuedConnection);
     };
     Delivery deliver;
-    if (!token.stop_requested()) deliver = work(token, progress);
+    try {
+      if (!token.stop_requested()) deliver = work(token, progress);
+    } catch (const WorkStopped&) {
+      // What it was stopped for has its own answer.
+    }
     QMetaObject::invokeMethod(this, [this, ticket, token, deliver = std::move(deliver)] {
       // Stale: something newer was started, or this was cancelled, after the work had its answer.
       if (ticket != ticket_ || token.stop_requested()) return;
