@@ -4,17 +4,11 @@
 #include <QDate>
 #include <QLocale>
 #include <QRegularExpression>
+#include <algorithm>
+#include <array>
+#include <optional>
 
 namespace gritwright::desktop {
-
-namespace {
-
-QString with_capital(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
-}
-
-}  // namespace
 
 std::string translated(std::string_view text) {
   const std::string source(text);
@@ -39,10 +33,30 @@ QString day_text(const std::string& iso) {
   return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
 }
 
-QString sentence_text(const Problem& problem, UnitSystem units) { return with_capital(to_local(sentence(problem, translated, units))); }
+namespace {
+
+/// With a capital, except where a fact stands first: what was typed, a name or a number keep their letters.
+template <class Message>
+QString capital_sentence(const Message& message, UnitSystem units) {
+  // The template is the first that is translated. These facts hold words of ours.
+  constexpr std::array words{"{kind}", "{what}", "{face}", "{direction}"};
+  std::optional<bool> begins_with_fact;
+  const auto looked_at = [&](std::string_view text) {
+    std::string said = translated(text);
+    if (!begins_with_fact) begins_with_fact = said.starts_with('{') && std::ranges::none_of(words, [&](const char* word) { return said.starts_with(word); });
+    return said;
+  };
+  QString text = to_local(sentence(message, looked_at, units));
+  if (!text.isEmpty() && !begins_with_fact.value_or(false)) text[0] = text[0].toUpper();
+  return text;
+}
+
+}  // namespace
+
+QString sentence_text(const Problem& problem, UnitSystem units) { return capital_sentence(problem, units); }
 
 QString sentence_text(const Note& note, UnitSystem units) {
-  const QString text = with_capital(to_local(sentence(note, translated, units)));
+  const QString text = capital_sentence(note, units);
   return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(translated(note.where)), text);
 }
 

@@ -1,6 +1,7 @@
 #include "models/typed_text.hpp"
 
 #include "support.hpp"
+#include "text.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -22,4 +23,9 @@ TEST_CASE("A unit that was typed stays in sight", "[typed_text]") {
 TEST_CASE("Rubbish is shown as it was typed in either units", "[typed_text][refuses]") {
   CHECK(kept_text(QStringLiteral("12g3"), Kind::mass, UnitSystem::us) == QStringLiteral("12g3"));
   CHECK(shown_text(QStringLiteral("12g3"), Kind::mass, UnitSystem::us) == QStringLiteral("12g3"));
+}
+
+TEST_CASE("A sentence that begins with what was typed leaves its letters as they are", "[typed_text][refuses]") {
+  CHECK(sentence_text(Problem{"number.not-a-number", {}, {{"text", std::string("l26.3")}}}).startsWith(QStringLiteral("l26.3 ")));
+  CHECK(sentence_text(Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", std::string("tr-06")}}}).at(0).isUpper());
 }
