@@ -9,6 +9,7 @@
 #include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
+#include <algorithm>
 
 #include "models/demonstration_record.hpp"
 #include "models/grain_trace.hpp"
@@ -80,6 +81,24 @@ TEST_CASE("About narrows the log and lists what is linked", "[log_page]") {
   CHECK(open.find<QLineEdit>("log_about")->text().startsWith(QStringLiteral("ST-")));
   open.find<QLineEdit>("log_about")->setText(QStringLiteral("nobody"));
   CHECK(table->model()->rowCount() == all);
+}
+
+TEST_CASE("A log that is empty because of what it is narrowed to says so", "[log_page][refuses]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_log");
+  auto* table = open.find<QTableView>("log_table");
+  const auto told = [&] {
+    return std::ranges::any_of(open.window.findChildren<QLabel*>(), [](const QLabel* label) { return label->isVisible() && label->text().contains(QStringLiteral("About and the days")); });
+  };
+  open.find<QLineEdit>("log_about")->setText(QStringLiteral("P-03"));
+  CHECK_FALSE(told());
+  open.find<QLineEdit>("log_find")->setText(QStringLiteral("nosuchword"));
+  CHECK(table->model()->rowCount() == 0);
+  CHECK(told());
+  open.find<QLineEdit>("log_find")->clear();
+  CHECK(table->model()->rowCount() > 0);
+  CHECK_FALSE(told());
 }
 
 TEST_CASE("From and to narrow the log to days, and what is no day is told and narrows nothing", "[log_page][refuses]") {

@@ -265,6 +265,10 @@ void LogPage::tell_left_out() {
   if (!isVisible()) return;
   ListFilter all = asked_for();
   all.without_small = false;
+  // What narrows may have been filled in by a jump from elsewhere, and be forgotten.
+  const bool narrowed = all.about || all.from_day || all.to_day;
+  if (narrowed && list_->rowCount() == 0 && about_fault_->text().isEmpty())
+    show_fault(about_fault_, tr("Nothing fits Find, About and the days together; empty one of them to see more."));
   const int small = small_->isChecked() ? 0 : static_cast<int>(book_.workbook().count(RecordKind::log_entry, all)) - list_->rowCount();
   show_left_out(small);
 }
