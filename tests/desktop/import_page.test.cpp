@@ -184,3 +184,14 @@ TEST_CASE("A column that is not known is told together with those that are", "[i
   CHECK(open.faults().front().contains(QStringLiteral("colour")));
   CHECK(open.faults().front().contains(QStringLiteral("id, material, lot, count")));
 }
+
+TEST_CASE("What a list says of its records has room in a longer language too", "[import_page]") {
+  const WithLanguage german("de");
+  Importing open;
+  open.look_at(two_bags);
+  const auto* table = open.find<QTableView>("import_table");
+  for (const int column : {0, 2, 3}) {
+    INFO(open.cell(1, column) << " has " << table->columnWidth(column));
+    CHECK(table->columnWidth(column) >= table->fontMetrics().horizontalAdvance(open.cell(1, column)) + 8);
+  }
+}

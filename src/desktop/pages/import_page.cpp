@@ -13,6 +13,7 @@
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <array>
 #include <initializer_list>
 #include <utility>
@@ -183,6 +184,7 @@ void ImportPage::show_what_was_found() {
   for (const Note& note : preview.notes) faults_->addItem(tr("%1 %2 (taken in all the same)").arg(to_qt(note.where), sentence_text(note)));
   faults_->setVisible(faults_->count() > 0);
   table_->setVisible(!preview.lines.empty());
+  fit();
   const auto there = static_cast<int>(preview.count(Arrival::already_there));
   QStringList parts;
   if (!preview.lines.empty()) parts << tr("%n record(s) to take in", nullptr, static_cast<int>(import_->coming())) << tr("%n here already", nullptr, there);
@@ -209,10 +211,12 @@ void ImportPage::changeEvent(QEvent* event) {
 }
 
 void ImportPage::fit() {
+  constexpr int around = 24;
   const QFontMetrics metrics = fontMetrics();
-  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("the next free")) + 24);
-  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("root-mass plan")) + 24);
-  table_->setColumnWidth(3, metrics.horizontalAdvance(QStringLiteral("differs from the one here")) + 24);
+  for (const auto& [column, usual] : {std::pair{0, "WW-000"}, {2, "sieve test"}, {3, "differs from the one here"}}) {
+    table_->resizeColumnToContents(column);
+    table_->setColumnWidth(column, std::max(metrics.horizontalAdvance(QString::fromLatin1(usual)) + around, table_->columnWidth(column) + around / 2));
+  }
   table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
 }
 
