@@ -241,7 +241,13 @@ void MainWindow::make_component_menu() {
           &PartsPanel::remove_component);
   menu->addSeparator();
   SieveTableModel* stack = &sieving_page_->sheet().table().stack();
-  connect(action(menu, "action_add_sample", tr("&Further sample of this bag"), QKeySequence(tr("Ctrl+Shift+F"))), &QAction::triggered, stack, &SieveTableModel::add_replicate);
+  connect(action(menu, "action_add_sample", tr("&Further sample of this bag"), QKeySequence(tr("Ctrl+Shift+F"))), &QAction::triggered, this, [this, stack] {
+    stack->add_replicate();
+    const auto current = static_cast<std::size_t>(bench_.current_component());
+    if (current >= bench_.state().components.size()) return;
+    const auto samples = bench_.state().components[current].sheet.replicates.size() + 1;
+    if (auto* mass = sieving_page_->findChild<QWidget*>(QStringLiteral("dry_mass_%1").arg(samples))) mass->setFocus();
+  });
   connect(action(menu, "action_remove_sample", tr("Remove the &last sample"), QKeySequence(tr("Ctrl+Alt+F"))), &QAction::triggered, stack, &SieveTableModel::remove_replicate);
 }
 

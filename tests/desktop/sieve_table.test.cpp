@@ -50,6 +50,79 @@ TEST_CASE("A whole stack typed with Enter ends with sum and loss in view", "[sie
   CHECK(open.find<QLabel>("balance")->text() == local("Sum 499 g, loss 0.20 %"));
 }
 
+TEST_CASE("Enter leads from the name over the sample down the stack, and on to the empty sieves", "[sieve_table]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("measure"), {}, [](BenchState& state) { state.components[0].sheet.measure = Measure::gross_and_tare; });
+  open.find<QLineEdit>("component_name")->setFocus();
+  open.press(Qt::Key_Return);
+  CHECK(QApplication::focusWidget() == open.find("dry_mass"));
+  open.type(QStringLiteral("500"));
+  open.press(Qt::Key_Return);
+  auto* table = open.find<SieveTable>("sieve_table");
+  CHECK(QApplication::focusWidget() == table);
+  for (const char* gross : {"210", "250", "370", "360", "300", "245", "225", "219"}) {
+    open.type(QString::fromLatin1(gross));
+    open.press(Qt::Key_Return);
+  }
+  CHECK(table->currentIndex() == table->model()->index(0, SieveTableModel::tare));
+  for (int pan = 0; pan < 8; ++pan) {
+    open.type(QStringLiteral("210"));
+    open.press(Qt::Key_Return);
+  }
+  CHECK(open.bench.evaluation().components[0].state == SheetState::finished);
+  // There is nothing further to weigh.
+  CHECK(table->currentIndex() == table->model()->index(7, SieveTableModel::tare));
+}
+
+TEST_CASE("A further sample is typed from its mass down its own column", "[sieve_table]") {
+  OpenWindow open;
+  open.find<QLineEdit>("dry_mass")->setFocus();
+  open.type(QStringLiteral("500"));
+  open.press(Qt::Key_Return);
+  const auto weigh_all = [&] {
+    for (const char* mass : {"0", "40", "160", "150", "90", "35", "15", "9"}) {
+      open.type(QString::fromLatin1(mass));
+      open.press(Qt::Key_Return);
+    }
+  };
+  weigh_all();
+  open.trigger("action_add_sample");
+  CHECK(QApplication::focusWidget() == open.find("dry_mass_2"));
+  open.type(QStringLiteral("500"));
+  open.press(Qt::Key_Return);
+  CHECK(open.find<SieveTable>("sieve_table")->currentIndex() == open.find<SieveTable>("sieve_table")->model()->index(0, SieveTableModel::second));
+  weigh_all();
+  CHECK(open.cell(7, SieveTableModel::second) == QStringLiteral("9"));
+  CHECK(open.bench.evaluation().components[0].replicates.front().state == SheetState::finished);
+}
+
+TEST_CASE("A further sample weighed with its pan is gross, and a net figure there is told beside its row", "[sieve_table][refuses]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("measure"), {}, [](BenchState& state) {
+    SieveSheet& sheet = state.components[0].sheet;
+    sheet.measure = Measure::gross_and_tare;
+    sheet.rows = {{QStringLiteral("4"), QStringLiteral("310"), QStringLiteral("210"), {}}, {QStringLiteral("2"), QStringLiteral("260"), QStringLiteral("210"), {}}};
+    sheet.pan = {{}, QStringLiteral("220"), QStringLiteral("210"), {}};
+    sheet.replicates.emplace_back();
+  });
+  const auto* table = open.find<SieveTable>("sieve_table");
+  CHECK(table->model()->headerData(SieveTableModel::second, Qt::Horizontal).toString().startsWith(QStringLiteral("gross")));
+  open.go_to_cell(0, SieveTableModel::second);
+  for (const char* mass : {"100", "262", "221"}) {
+    open.type(QString::fromLatin1(mass));
+    open.press(Qt::Key_Return);
+  }
+  CHECK(open.cell(0, SieveTableModel::check).contains(QStringLiteral("above the gross mass")));
+  CHECK_FALSE(open.cell(1, SieveTableModel::check).contains(QStringLiteral("above the gross mass")));
+  CHECK_FALSE(open.find<QLabel>("balance")->text().contains(u'-'));
+  CHECK_FALSE(open.find<QLabel>("verdict_certainty")->isVisible());
+  open.go_to_cell(0, SieveTableModel::second);
+  open.type(QStringLiteral("312"));
+  open.press(Qt::Key_Return);
+  CHECK_FALSE(open.cell(0, SieveTableModel::check).contains(QStringLiteral("above the gross mass")));
+  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("sum 165 g")));
+}
+
 TEST_CASE("Rubbish stays where it was typed, with its fault beside the cell, and typing goes on", "[sieve_table][refuses]") {
   OpenWindow open;
   open.find<QLineEdit>("dry_mass")->setFocus();

@@ -130,7 +130,8 @@ QString SieveTableModel::fault_text(int row, int column) const {
   else if (column == tare) places = {row_place(row, pan_row(), "tare_g")};
   else if (const auto replicate = replicate_of(column)) {
     const std::string start = "/replicates/" + std::to_string(*replicate);
-    for (const char* key : {"mass_g", "gross_g", "retained_l"}) places.push_back(start + row_place(row, pan_row(), key));
+    // Its pans are the first sample's, and so are their tares.
+    for (const char* key : {"mass_g", "gross_g", "tare_g", "retained_l"}) places.push_back(start + row_place(row, pan_row(), key));
   }
   QStringList sentences;
   for (const std::string& place : places) {
@@ -144,7 +145,7 @@ QString SieveTableModel::fault_text(int row, int column) const {
 QString SieveTableModel::row_checks(int row) const {
   QStringList sentences;
   for (const int column : {sieve, retained, tare, second, third}) {
-    if (const QString text = fault_text(row, column); !text.isEmpty()) sentences << text;
+    if (const QString text = fault_text(row, column); !text.isEmpty() && !sentences.contains(text)) sentences << text;
   }
   const ComponentEvaluation* result = evaluation();
   if (result == nullptr || !result->analysis) return sentences.join(QStringLiteral("; "));
@@ -213,13 +214,14 @@ QVariant SieveTableModel::headerData(int section, Qt::Orientation orientation, i
   if (role == Qt::TextAlignmentRole) return static_cast<int>((section == check ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
   if (role != Qt::DisplayRole) return {};
   const QString unit = unit_of(kind_of(retained), bench_.units());
+  const bool by_gross = component() != nullptr && component()->sheet.measure == Measure::gross_and_tare;
   switch (section) {
     case sieve: return tr("sieve, mm");
-    case retained: return component() != nullptr && component()->sheet.measure == Measure::gross_and_tare ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
+    case retained: return by_gross ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
     case tare: return tr("tare, %1").arg(unit);
     case net: return tr("net");
-    case second: return tr("sample 2, %1").arg(unit);
-    case third: return tr("sample 3, %1").arg(unit);
+    case second: return by_gross ? tr("gross %1, %2").arg(2).arg(unit) : tr("sample 2, %1").arg(unit);
+    case third: return by_gross ? tr("gross %1, %2").arg(3).arg(unit) : tr("sample 3, %1").arg(unit);
     case passing: return tr("passing");
     case check: return tr("check");
     default: return {};

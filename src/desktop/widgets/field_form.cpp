@@ -31,6 +31,15 @@ TypedField* FieldForm::add(Row row) {
   field->setObjectName(row.object_name);
   field->setPlaceholderText(row.hint);
   const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
+  // Enter goes on, as it does in the stack of sieves; from the last field the form's owner says where.
+  connect(field, &QLineEdit::returnPressed, this, [this, at = rows_.size()] {
+    for (std::size_t next = at + 1; next < rows_.size(); ++next) {
+      TypedField& there = *rows_[next].field;
+      if (!there.isVisible() || !there.isEnabled()) continue;
+      there.setFocus(Qt::TabFocusReason);
+      return there.selectAll();
+    }
+  });
   rows_.push_back({std::move(row), label, field, unit, fault});
   refresh_row(rows_.back());
   return field;

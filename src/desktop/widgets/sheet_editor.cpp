@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "field_form.hpp"
+#include "models/sieve_table_model.hpp"
 #include "sieve_table.hpp"
 #include "text.hpp"
 
@@ -48,19 +49,32 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
                   return component != nullptr ? &component->name : nullptr;
                 },
                 {}, tr("bag, lot or material"), {}, {}, {}});
-  sample_->add({QStringLiteral("dry_mass"), tr("&Sample, dry"), Kind::mass, [name_of] { return tr("sample mass of %1").arg(name_of()); },
+  // From the last sample Enter goes into the stack, to what is not weighed yet.
+  const auto weighed = [this](std::size_t sample) {
+    const auto index = static_cast<std::size_t>(bench_.current_component());
+    if (index >= bench_.state().components.size() || sample < bench_.state().components[index].sheet.replicates.size()) return;
+    table_->setFocus();
+    for (int column = SieveTableModel::retained; column < SieveTableModel::passing; ++column) {
+      const QModelIndex top = table_->model()->index(0, column);
+      if (table_->isColumnHidden(column) || !(top.flags() & Qt::ItemIsEditable) || !top.data(Qt::EditRole).toString().isEmpty()) continue;
+      return table_->setCurrentIndex(top);
+    }
+  };
+  TypedField* const first_sample = sample_->add({QStringLiteral("dry_mass"), tr("&Sample, dry"), Kind::mass, [name_of] { return tr("sample mass of %1").arg(name_of()); },
                 sheet_text(&SieveSheet::dry_mass), {"/dry_mass_g"}, tr("weighed before sieving; shows the loss"), {}, {}, {}});
+  connect(first_sample, &QLineEdit::returnPressed, this, [weighed] { weighed(0); });
   for (std::size_t i = 0; i < most_replicates; ++i) {
     const auto there = [this, i] {
       const auto index = static_cast<std::size_t>(bench_.current_component());
       return index < bench_.state().components.size() && i < bench_.state().components[index].sheet.replicates.size();
     };
-    sample_->add({QStringLiteral("dry_mass_%1").arg(i + 2), tr("Sample %1, dry").arg(i + 2), Kind::mass, [name_of, i] { return tr("mass of sample %1 of %2").arg(i + 2).arg(name_of()); },
+    TypedField* const further_sample = sample_->add({QStringLiteral("dry_mass_%1").arg(i + 2), tr("Sample %1, dry").arg(i + 2), Kind::mass, [name_of, i] { return tr("mass of sample %1 of %2").arg(i + 2).arg(name_of()); },
                   [this, i](BenchState& state) -> QString* {
                     ComponentSheet* component = current_component(bench_, state);
                     return component != nullptr && i < component->sheet.replicates.size() ? &component->sheet.replicates[i].dry_mass : nullptr;
                   },
                   {"/replicates/" + std::to_string(i) + "/dry_mass_g"}, tr("a further sample of the same bag"), there, {}, {}});
+    connect(further_sample, &QLineEdit::returnPressed, this, [weighed, i] { weighed(i + 1); });
   }
   measure_->setObjectName(QStringLiteral("measure"));
   measure_->addItem(tr("by mass, net"));
@@ -96,7 +110,8 @@ QString SheetEditor::balance_text() const {
   QStringList lines{tr("Sample 1: %1").arg(first_balance())};
   for (std::size_t i = 0; i < result.replicates.size(); ++i) {
     const ReplicateEvaluation& sample = result.replicates[i];
-    const QString sum = to_local(mass_text(sample.weighed, bench_.units()));
+    const bool is_sum = sample.weighed && !(*sample.weighed < Mass{});
+    const QString sum = to_local(mass_text(is_sum ? sample.weighed : std::nullopt, bench_.units()));
     const auto loss = sample.state == SheetState::finished && sample.analysis ? sample.analysis->loss : std::nullopt;
     lines << (loss ? tr("Sample %1: sum %2, loss %3").arg(i + 2).arg(sum, to_local(percent_text(loss->value(), 2))) : tr("Sample %1: sum %2").arg(i + 2).arg(sum));
   }

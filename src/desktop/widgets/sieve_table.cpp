@@ -142,10 +142,16 @@ void SieveTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint
   if (entered) go_to_next_pan();
 }
 
+// Below the pan it goes on at the top of what is weighed next, the empty sieves or a further sample, as long as nothing stands there.
 void SieveTable::go_to_next_pan() {
   const int row = currentIndex().row() + 1;
-  if (row >= model_->rowCount()) return;
-  setCurrentIndex(model_->index(row, currentIndex().column()));
+  int column = currentIndex().column();
+  if (row < model_->rowCount()) return setCurrentIndex(model_->index(row, column));
+  for (++column; column < SieveTableModel::passing; ++column) {
+    const QModelIndex top = model_->index(0, column);
+    if (isColumnHidden(column) || !(top.flags() & Qt::ItemIsEditable)) continue;
+    if (top.data(Qt::EditRole).toString().isEmpty()) return setCurrentIndex(top);
+  }
 }
 
 void SieveTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {

@@ -136,7 +136,9 @@ void VerdictPanel::refresh() {
   VerdictView view = verdict_view(bench_);
   const TestRanges* const ranges = ranges_.test();
   add_ranges(view, bench_, ranges);
-  const QString certainty = verdict_certainty(ranges);
+  // The first sample may still be judged where a further one has a fault.
+  const bool is_judged = !view.opening_heading.isEmpty();
+  const QString certainty = is_judged ? verdict_certainty(ranges) : QString();
   // Its line is kept free while it is worked out: what lies below would jump at every sign.
   certainty_->setText(certainty.isEmpty() ? QStringLiteral("\u00a0") : certainty);
   certainty_->setVisible(!view.fractions.empty() || !certainty.isEmpty());
