@@ -5,6 +5,7 @@
 #include <QMenuBar>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QToolButton>
 #include <algorithm>
 #include <iterator>
 #include <set>
@@ -178,7 +179,10 @@ void RecordPages::make_menu(QMenu& before) {
     else if (trees_->plans().isVisible()) trees_->plans().remove_plan();
   });
   menu_->addSeparator();
-  action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); });
+  auto* keep_sheet = window_.sieving_page().findChild<QToolButton*>(QStringLiteral("sheet_keep"));
+  keep_sheet->setDefaultAction(action("action_save_sheet", tr("&Keep the sieve test with its bag"), tr("Ctrl+S"), [this] { save_sheet(); }));
+  keep_sheet->setAccessibleName(keep_sheet->text());
+  keep_sheet->show();
   action("action_keep_fractions", tr("Keep the &fractions of the screening"), tr("Ctrl+Shift+K"), [this] { keep_fractions(); });
   action("action_keep_mix", tr("Keep the mi&x"), tr("Ctrl+Shift+M"), [this] { keep_mix(); });
   action("action_groups", tr("Group&s of trees and their wishes"), tr("Ctrl+Shift+G"), [this] { show_groups(); });

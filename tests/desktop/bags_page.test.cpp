@@ -5,6 +5,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
+#include <QToolButton>
 
 #include "record_pages.hpp"
 #include "support.hpp"
@@ -130,7 +131,7 @@ TEST_CASE("A bag goes to the bench with its figures, and its finished sheet is k
     open.type(QString::fromLatin1(mass));
     open.press(Qt::Key_Return);
   }
-  open.trigger("action_save_sheet");
+  open.find<QToolButton>("sheet_keep")->click();
   open.trigger("action_save_sheet");
   const auto tests = open.record->workbook().sieve_tests_of({RecordKind::bag, "P-01"});
   REQUIRE(tests.size() == 1);

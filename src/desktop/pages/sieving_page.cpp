@@ -2,10 +2,12 @@
 
 #include <QComboBox>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "answer_column.hpp"
@@ -114,7 +116,15 @@ QWidget* SievingPage::inputs() {
   rows->setSpacing(4);
   rows->addWidget(new ColumnScroll(column, side), 1);
   sheet_->balance().setContentsMargins(10, 0, 10, 0);
-  rows->addWidget(&sheet_->balance());
+  // The record's own action comes into it: without a record there is nowhere to keep a test.
+  auto* keep = new QToolButton(side);
+  keep->setObjectName(QStringLiteral("sheet_keep"));
+  keep->setMinimumHeight(28);
+  keep->hide();
+  auto* foot = new QHBoxLayout;
+  foot->addWidget(&sheet_->balance(), 1);
+  foot->addWidget(keep, 0, Qt::AlignBottom);
+  rows->addLayout(foot);
   return side;
 }
 
