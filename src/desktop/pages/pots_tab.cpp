@@ -116,7 +116,7 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   forms->addStretch(0);
   splitter->addWidget(new ColumnScroll(column, splitter));
   splitter->addWidget(answer_side());
-  splitter->setSizes({390, 400, 470});
+  splitter->setSizes({350, 450, 460});
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
   connect(list_, &RecordListSide::chosen, this, &PotsTab::chosen);
@@ -166,7 +166,7 @@ QWidget* PotsTab::form_side() {
   shapes_->setAccessibleName(tr("Shape"));
   // In a longer language the names of the shapes would ask for more than 1024 pixels.
   shapes_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  shapes_->setMinimumContentsLength(24);
+  shapes_->setMinimumContentsLength(14);
   for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
   shapes_->addItem(tr("table of areas"), static_cast<int>(Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) { set_shape(static_cast<Shape>(shapes_->itemData(index).toInt())); });

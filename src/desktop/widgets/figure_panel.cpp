@@ -5,6 +5,8 @@
 #include <QLabel>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <initializer_list>
 
 #include "explanation_popup.hpp"
 #include "wrapped_label.hpp"
@@ -64,13 +66,39 @@ void FigurePanel::ensure_rows(std::size_t count) {
     row.how->setMinimumSize(26, 26);
     row.how->setToolTip(tr("How so? Formula, numbers and source"));
     connect(row.how, &QToolButton::clicked, this, [this, at] { show_how(at); });
-    const int line = static_cast<int>(at);
-    grid_->addWidget(row.label, line, 0);
-    grid_->addWidget(row.value, line, 1, Qt::AlignRight | Qt::AlignVCenter);
-    grid_->addWidget(row.range, line, 2, Qt::AlignRight | Qt::AlignVCenter);
-    grid_->addWidget(row.how, line, 3);
     rows_.push_back(row);
+    place_row(at);
   }
+}
+
+void FigurePanel::place_row(std::size_t at) {
+  const Row& row = rows_[at];
+  const int line = 2 * static_cast<int>(at);
+  for (QWidget* widget : std::initializer_list<QWidget*>{row.label, row.value, row.range, row.how}) grid_->removeWidget(widget);
+  grid_->addWidget(row.label, line, 0, 1, below_ ? 3 : 1);
+  grid_->addWidget(row.value, below_ ? line + 1 : line, below_ ? 0 : 1, 1, below_ ? 2 : 1, Qt::AlignRight | Qt::AlignVCenter);
+  grid_->addWidget(row.range, below_ ? line + 1 : line, 2, Qt::AlignRight | Qt::AlignVCenter);
+  grid_->addWidget(row.how, line, 3);
+}
+
+void FigurePanel::place_figures() {
+  constexpr int fewest_signs = 14;
+  int words = 0;
+  int values = 0;
+  int ranges = 0;
+  for (const Row& row : rows_) {
+    if (row.label->isHidden()) continue;
+    words = std::max(words, fontMetrics().horizontalAdvance(row.label->text()));
+    values = std::max(values, row.value->minimumWidth());
+    if (!row.range->isHidden()) ranges = std::max(ranges, row.range->minimumWidth() + grid_->horizontalSpacing());
+  }
+  if (words == 0) return;
+  const int how = rows_.front().how->sizeHint().width() + 2 * grid_->horizontalSpacing();
+  const bool below = contentsRect().width() - layout()->contentsMargins().left() - layout()->contentsMargins().right() - how - values - ranges <
+                     std::min(words, fewest_signs * fontMetrics().averageCharWidth());
+  if (below == below_) return;
+  below_ = below;
+  for (std::size_t at = 0; at < rows_.size(); ++at) place_row(at);
 }
 
 void FigurePanel::show_group(const FigureGroup& group) {
@@ -107,6 +135,7 @@ void FigurePanel::show_group(const FigureGroup& group) {
     const bool has_why = !figure.reason.isEmpty() || !figure.explanations.empty();
     row.how->setEnabled(has_why);
   }
+  if (isVisible()) place_figures();
 }
 
 void FigurePanel::changeEvent(QEvent* event) {
@@ -116,6 +145,12 @@ void FigurePanel::changeEvent(QEvent* event) {
     fit_anew(*row.value);
     fit_anew(*row.range);
   }
+  place_figures();
+}
+
+void FigurePanel::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  place_figures();
 }
 
 void FigurePanel::show_how(std::size_t row) {

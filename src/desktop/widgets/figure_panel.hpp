@@ -20,6 +20,7 @@ class FigurePanel : public QFrame {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   struct Row {
@@ -30,6 +31,9 @@ class FigurePanel : public QFrame {
   };
 
   void ensure_rows(std::size_t count);
+  void place_row(std::size_t at);
+  /// Beside its words, or below them where these would stand one under the other.
+  void place_figures();
   void show_how(std::size_t row);
 
   FigureGroup group_;
@@ -37,6 +41,7 @@ class FigurePanel : public QFrame {
   QLabel* reason_;
   QGridLayout* grid_;
   std::vector<Row> rows_;
+  bool below_ = false;
 };
 
 }  // namespace gritwright::desktop

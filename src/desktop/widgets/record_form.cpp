@@ -22,6 +22,15 @@ QLineEdit* RecordForm::add(Row row) {
   field->setPlaceholderText(row.hint);
   if (row.kind != Kind::words) field->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   const auto [label, unit, fault] = add_form_row(*grid_, *field, row.label);
+  // Without a unit behind it there is room for more words.
+  if (unit_of(row.kind, UnitSystem::metric).isEmpty()) {
+    int line = 0;
+    int column = 0;
+    int rows = 0;
+    int columns = 0;
+    grid_->getItemPosition(grid_->indexOf(field), &line, &column, &rows, &columns);
+    grid_->addWidget(field, line, column, 1, 2);
+  }
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, [this, at] {
