@@ -1,5 +1,6 @@
 #include "models/typed_text.hpp"
 
+#include "models/stock_text.hpp"
 #include "support.hpp"
 #include "text.hpp"
 
@@ -28,4 +29,11 @@ TEST_CASE("Rubbish is shown as it was typed in either units", "[typed_text][refu
 TEST_CASE("A sentence that begins with what was typed leaves its letters as they are", "[typed_text][refuses]") {
   CHECK(sentence_text(Problem{"number.not-a-number", {}, {{"text", std::string("l26.3")}}}).startsWith(QStringLiteral("l26.3 ")));
   CHECK(sentence_text(Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", std::string("tr-06")}}}).at(0).isUpper());
+}
+
+TEST_CASE("A measured figure shows as many digits as were typed, and a computed one only one decimal", "[typed_text]") {
+  CHECK(measured_text(1074.29719) == local("1074.3"));
+  CHECK(measured_text(500 / 0.55) == local("909.1"));
+  CHECK(measured_text(2650.25) == local("2650.25"));
+  CHECK(measured_text(450) == QStringLiteral("450"));
 }

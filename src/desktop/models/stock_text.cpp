@@ -1,6 +1,7 @@
 #include "stock_text.hpp"
 
 #include <QCoreApplication>
+#include <cmath>
 
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "text.hpp"
@@ -96,6 +97,12 @@ QString tested_text(const OpenWorkbook& workbook, const RecordRef& holder) {
   const auto& last = tests.back().record.test.date;
   const auto count = static_cast<int>(tests.size());
   return last ? StockText::tr("Tested: %n sieve test(s), the last on %1", nullptr, count).arg(day_text(*last)) : StockText::tr("Tested: %n sieve test(s)", nullptr, count);
+}
+
+QString measured_text(double value) {
+  const double hundredths = value * 100;
+  const bool typed = std::abs(hundredths - std::round(hundredths)) < 1e-6;
+  return number_text(typed ? value : std::round(value * 10) / 10, 9);
 }
 
 }  // namespace gritwright::desktop

@@ -16,4 +16,8 @@ namespace gritwright::desktop {
 /// Whether it was sieved, how often and when last.
 [[nodiscard]] QString tested_text(const OpenWorkbook& workbook, const RecordRef& holder);
 
+/// A figure of grain that a balance or a jug gave, typed or worked out: with more than the two decimals that somebody types it is
+/// shown to one.
+[[nodiscard]] QString measured_text(double value);
+
 }  // namespace gritwright::desktop

@@ -298,14 +298,14 @@ void BagsPage::add_grain_rows() {
   });
   form_->add(tr("Weighed"), basis_);
   form_->add({QStringLiteral("bag_moisture"), tr("Moisture"), Kind::percent, tr("water per dry mass, as bagged"),
-              editor_.shown([](const Bag& b) { return digits(b.moisture, [](Moisture m) { return m.value() * 100; }); }),
+              editor_.shown([](const Bag& b) { return b.moisture ? measured_text(b.moisture->value() * 100) : QString(); }),
               editor_.taken(tr("moisture"), parse_percent,
                     [](Bag& b, std::optional<double> value) { b.moisture = value ? std::optional(Moisture(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_bulk_density"), tr("Litre weight, &dry"), Kind::density, tr("measured on this lot"),
-              editor_.shown([](const Bag& b) { return digits(b.bulk_density, [](BulkDensity d) { return in_g_l(d); }); }),
+              editor_.shown([](const Bag& b) { return b.bulk_density ? measured_text(in_g_l(*b.bulk_density)) : QString(); }),
               editor_.taken(tr("litre weight"), number, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_particle_density"), tr("Grain densit&y"), Kind::density, tr("measured on this lot"),
-              editor_.shown([](const Bag& b) { return digits(b.particle_density, [](ParticleDensity d) { return in_g_l(d); }); }),
+              editor_.shown([](const Bag& b) { return b.particle_density ? measured_text(in_g_l(*b.particle_density)) : QString(); }),
               editor_.taken(tr("grain density"), number,
                     [](Bag& b, std::optional<double> value) { b.particle_density = value ? std::optional(particle_g_l(*value)) : std::nullopt; })});
 }

@@ -150,7 +150,7 @@ void BinsTab::add_rows(const Catalogue& catalogue) {
   });
   form_->add(tr("&Material"), material_);
   form_->add({QStringLiteral("bin_density"), tr("&Litre weight, dry"), Kind::density, tr("measured on what lies in it"),
-              editor_.shown([](const Bin& b) { return b.bulk_density ? number_text(in_g_l(*b.bulk_density), 9) : QString(); }),
+              editor_.shown([](const Bin& b) { return b.bulk_density ? measured_text(in_g_l(*b.bulk_density)) : QString(); }),
               editor_.taken(tr("litre weight"), bin_number, [](Bin& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bin_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), editor_.shown([](const Bin& b) { return to_qt(b.note); }),
               editor_.words(tr("note"), [](Bin& b, std::string text) { b.note = std::move(text); })});
