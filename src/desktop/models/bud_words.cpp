@@ -14,7 +14,7 @@ QStringList bud_choices() {
 std::string bud_code(const QString& typed) {
   const QString text = typed.trimmed();
   for (const std::string_view state : bud_states()) {
-    const std::string code(state);
+    std::string code(state);
     if (text.compare(to_qt(code), Qt::CaseInsensitive) == 0 || text.compare(to_qt(translated(state)), Qt::CaseInsensitive) == 0) return code;
   }
   return text.toStdString();
