@@ -43,7 +43,7 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
       return component != nullptr ? &(component->sheet.*member) : nullptr;
     };
   };
-  sample_->add({QStringLiteral("component_name"), tr("&Name"), Kind::words, [this] { return tr("name"); },
+  sample_->add({QStringLiteral("component_name"), tr("&Name"), Kind::words, [] { return tr("name"); },
                 [this](BenchState& state) -> QString* {
                   ComponentSheet* component = current_component(bench_, state);
                   return component != nullptr ? &component->name : nullptr;
