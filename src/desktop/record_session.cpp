@@ -26,8 +26,9 @@ void RecordSession::open(const QString& file, Access access) {
   file_ = file;
   // Backups of the usual record lie where the grower chose; any other file has its own beside it.
   auto opened = RecordBook::open(file, file == usual_ ? backups_folder_ : QString(), access);
+  const Problems problems = opened.problems();
   if (opened) record_ = std::move(opened).value();
-  make_window(opened.problems());
+  make_window(problems);
   QApplication::setQuitOnLastWindowClosed(quits);
 }
 
