@@ -2,9 +2,11 @@
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <regex>
 #include <set>
 #include <sstream>
+#include <string>
 
 #include "gritwright/report/messages.hpp"
 #include "support/paths.hpp"
@@ -31,6 +33,30 @@ std::set<std::string> codes_in(const fs::path& folder) {
   return codes;
 }
 
+/// By code, as they stand in the sources.
+std::map<std::string, std::string> sentences_in(const fs::path& folder) {
+  static const std::regex sentence(R"re(MessageTemplate\{"([^"]+)", GRITWRIGHT_TEXT\("((?:[^"\\]|\\.)*)"\))re");
+  std::map<std::string, std::string> sentences;
+  for (const auto& entry : fs::directory_iterator(folder)) {
+    if (!entry.path().filename().string().ends_with("_sentences.cpp")) continue;
+    std::ifstream stream(entry.path());
+    for (std::string line; std::getline(stream, line);) {
+      std::smatch found;
+      if (std::regex_search(line, found, sentence)) sentences[found[1]] = found[2];
+    }
+  }
+  return sentences;
+}
+
+/// Told for what they are: nothing is wrong, or what to do stands in the sentence told beside it.
+const std::set<std::string> asking_for_nothing{"ageing.plain-pot", "day.settling-learnt", "day.spill-learnt", "day.typical-bag", "day.whole-pot",
+                                               "design.contradictions-linear-only", "grading.passing-rescaled", "laboratory.fineness-interpolated",
+                                               "mix.no-cation-exchange", "mix.pan-size-assumed", "mix.settling-by-jug", "mix.top-size-assumed",
+                                               "mix.typical-figures", "narrow.otherwise", "root-plan.bare-root-when-growing",
+                                               "root-plan.shoulder-too-steep", "root-plan.still-too-large", "season.none-due",
+                                               "sieve-tests.weighted-equally", "verdict.screening-leaves-misplaced", "water.one-grain-perched",
+                                               "workbook.nothing-to-redo", "workbook.nothing-to-undo"};
+
 }  // namespace
 
 TEST_CASE("Every code that the sources can raise has a sentence", "[messages][law]") {
@@ -45,4 +71,14 @@ TEST_CASE("Every code that the sources can raise has a sentence", "[messages][la
     }
   }
   CHECK(seen > 20);
+}
+
+TEST_CASE("A sentence goes on after the fault, to what is expected or to do", "[messages][law]") {
+  static const std::regex goes_on(R"re([;:?]|expected|needs|must|has to|needed|name at least|give |\. [A-Z])re");
+  const auto sentences = sentences_in(fs::path(GRITWRIGHT_SOURCE_DIR) / "src" / "report");
+  CHECK(sentences.size() > 300);
+  for (const auto& [code, text] : sentences) {
+    INFO(code << ": " << text << " (say what to do about it)");
+    CHECK((std::regex_search(text, goes_on) || asking_for_nothing.contains(code)));
+  }
 }
