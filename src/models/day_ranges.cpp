@@ -84,7 +84,7 @@ class DrawnDay {
       for (PotVolume& worse : tree.worse_fills) worse = worse * factor;
     }
     for (std::size_t s = 0; s < drawn.shelf.size(); ++s) {
-      if (drawn.shelf[s].screened) continue;
+      if (!has_yield(day_.shelf[s])) continue;
       const double score = yields_[s].shared ? scores[typical_yield_score] : scores[at_shelf_ + s];
       drawn.shelf[s].yield = ScreenYield(std::min(greatest_yield, yields_[s].value * yields_[s].spread.at(score)));
     }

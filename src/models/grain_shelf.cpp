@@ -61,7 +61,7 @@ double GrainShelf::take_from(std::size_t index, const GrainLitres& need, double 
   row.taken_l += raw_l;
   if (row.free_l) *row.free_l -= raw_l;
   GrainTaken taken{index, need.name, loose_l(raw_l), loose_l(raw_l * yield.value()), {}, typical, {}};
-  if (!row.supply->screened && !used_unscreened(row.supply->material)) taken.yield = yield;
+  if (has_yield(*row.supply)) taken.yield = yield;
   if (row.supply->bulk_density) taken.dry_mass = loose_l(raw_l) * *row.supply->bulk_density;
   taken_.push_back(std::move(taken));
   return raw_l * yield.value();

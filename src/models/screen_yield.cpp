@@ -10,10 +10,11 @@ namespace gritwright {
 
 bool used_unscreened(std::string_view grain) { return speaks_of(grain, GrainWord::moss); }
 
+bool has_yield(const GrainSupply& supply) { return !supply.screened && (supply.yield || !used_unscreened(supply.material)); }
+
 std::optional<ScreenYield> known_yield(const GrainSupply& supply) {
-  if (supply.screened) return ScreenYield(1);
+  if (!has_yield(supply)) return ScreenYield(1);
   if (supply.yield) return supply.yield;
-  if (used_unscreened(supply.material)) return ScreenYield(1);
   if (!supply.grading || !supply.keeps) return std::nullopt;
   const FractionPacking packing = fraction_packing(*supply.grading, supply.bulk_density, supply.particle_density);
   const std::array openings{supply.keeps->from, supply.keeps->to};

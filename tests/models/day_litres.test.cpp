@@ -212,6 +212,28 @@ TEST_CASE("A bag without a measured yield is taken at the typical one, and that 
   CHECK(note_of(answer->notes, "day.typical-yield")->where == "K-07");
 }
 
+TEST_CASE("Moss is lost to no screen unless a yield was typed for it", "[day_litres][regression]") {
+  PlannedDay day = plain_day();
+  day.trees.front().layers = {{"sphagnum", pot_ml(3496), bulk_g_l(25)}};
+  GrainSupply moss;
+  moss.bag = moss.material = "sphagnum";
+  moss.stock = loose_l(50);
+  day.shelf = {moss};
+  const auto taken = [&] {
+    const auto answer = work_out(day);
+    REQUIRE(answer);
+    REQUIRE(answer->taken.size() == 1);
+    return answer->taken.front();
+  };
+  CHECK_FALSE(has_yield(moss));
+  CHECK_FALSE(taken().yield);
+  // 3496 mL/(.92 . .95) = 4 L ready, and as many off the shelf; 5 L where a fifth is lost.
+  CHECK_THAT(in_l(taken().raw), WithinAbs(4, 1e-9));
+  day.shelf.front().yield = ScreenYield(0.8);
+  CHECK(taken().yield == ScreenYield(0.8));
+  CHECK_THAT(in_l(taken().raw), WithinAbs(5, 1e-9));
+}
+
 TEST_CASE("A batch that has to do without a grain of its recipe says so", "[day_litres]") {
   PlannedDay day;
   // 1.7 : 3 : .5 in a tub of 3 L by scoops of .4 L: 1 + 2 + 0 is nearer than any batch that holds all three, and 9.6 points off.

@@ -105,6 +105,22 @@ TEST_CASE("What a screening yields is typical until it is measured, and then kno
   CHECK(half(day_ranges(day, certain(day), {4096, 1}).taken[0].raw_l) < 0.5 * half(typical));
 }
 
+TEST_CASE("The range of moss is its litres, for it is lost to no screen, unless a yield was typed for it", "[day_ranges][regression]") {
+  PlannedDay day = uncertain_day();
+  for (PlannedTree& tree : day.trees) tree.fill = pot_ml(500);
+  GrainSupply moss;
+  moss.bag = moss.component = moss.material = "sphagnum";
+  moss.stock = loose_l(50);
+  day.shelf = {moss};
+  day.trees.front().layers = {{"sphagnum", pot_ml(4000), {}}};
+  const auto raw_l = [&] { return day_ranges(day, certain(day), {1024, 1}).taken[0].raw_l; };
+  const double litres = in_l(work_out(day)->taken[0].raw);
+  CHECK_THAT(raw_l().low, WithinRel(litres, 1e-9));
+  CHECK_THAT(raw_l().high, WithinRel(litres, 1e-9));
+  day.shelf[0].yield = ScreenYield(0.8);
+  CHECK(raw_l().high > 1.02 * litres / 0.8);
+}
+
 TEST_CASE("Every figure of a day lies in its range, bags are whole and a chance is told", "[day_ranges][law]") {
   const PlannedDay day = uncertain_day();
   const DayAnswer answer = work_out(day).value();

@@ -116,6 +116,9 @@ inline constexpr ScreenYield typical_yield{0.75};
 /// Moss is torn or cut, not screened. `grain` is a material or a name in the grower's words.
 [[nodiscard]] bool used_unscreened(std::string_view grain);
 
+/// Something of a supply is lost before it can be used: neither screened grain, nor moss unless a yield was typed.
+[[nodiscard]] bool has_yield(const GrainSupply& supply);
+
 /// Litres that a supply gives for each litre of it: 1 when screened or not to be, measured, by its grading through real screens, or empty.
 [[nodiscard]] std::optional<ScreenYield> known_yield(const GrainSupply& supply);
 
