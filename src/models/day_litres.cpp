@@ -160,12 +160,13 @@ class DayWork {
     for (std::size_t k = 0; k < mix.components.size(); ++k) mix.components[k].ready = mix.batches->loose[k];
     mix.left_over = mixed_l(std::max(0.0, in_l(mix.batches->made) - in_l(mixed_volume_to_fill(mix.fill, mix.settling, mix.spill))));
     constexpr double much_off_recipe = 0.1;
-    const bool lacks_grain = std::ranges::any_of(mix.batches->batches, [&](const TubBatch& batch) {
-      for (std::size_t k = 0; k < batch.loose.size(); ++k)
-        if (task.parts[k] > 0 && !(in_l(batch.loose[k]) > 0)) return true;
-      return false;
-    });
-    if (mix.batches->off_recipe > much_off_recipe || lacks_grain) note("day.batch-off-recipe", Level::warning, mix.name, {{"percent", mix.batches->off_recipe * 100}});
+    if (mix.batches->off_recipe > much_off_recipe) note("day.batch-off-recipe", Level::warning, mix.name, {{"percent", mix.batches->off_recipe * 100}});
+    for (std::size_t k = 0; k < task.parts.size(); ++k) {
+      const auto without = std::ranges::count_if(mix.batches->batches, [&](const TubBatch& batch) { return !(in_l(batch.loose[k]) > 0); });
+      if (task.parts[k] > 0 && without > 0)
+        note("day.batch-lacks-grain", Level::warning, mix.name,
+             {{"grain", recipe.components[k].name}, {"without", static_cast<double>(without)}, {"batches", static_cast<double>(mix.batches->batches.size())}});
+    }
   }
 
   void add_layers() {

@@ -12,6 +12,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"bag.crumbling-range", GRITWRIGHT_TEXT("breakages below 0, or a modulus or rounds in a season not above 0, can't be; correct them, or make the crumble test again")},
     MessageTemplate{"bag.price-negative", GRITWRIGHT_TEXT("a price of {amount} can't be; expected 0 or more")},
     MessageTemplate{"batch.left-range", GRITWRIGHT_TEXT("{left_l} L can't be left over; expected 0 to what was made")},
+    MessageTemplate{"day.batch-lacks-grain", GRITWRIGHT_TEXT("in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub")},
     MessageTemplate{"day.batch-off-recipe", GRITWRIGHT_TEXT("in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer")},
     MessageTemplate{"day.fill-below-zero", GRITWRIGHT_TEXT("{volume_ml} mL can't be filled in; expected 0 or more")},
     MessageTemplate{"day.heavy-lift", GRITWRIGHT_TEXT("about {mass_kg} kg when full and wet: lift it by two or use a trolley (general information; safety sheets, local codes and qualified advice prevail)")},

@@ -245,8 +245,12 @@ TEST_CASE("A batch that has to do without a grain of its recipe says so", "[day_
   REQUIRE(answer);
   const auto& batches = answer->mixes.front().batches->batches;
   REQUIRE(std::ranges::any_of(batches, [](const TubBatch& batch) { return batch.scoops.back() == 0; }));
-  REQUIRE(note_of(answer->notes, "day.batch-off-recipe") != nullptr);
-  CHECK(note_of(answer->notes, "day.batch-off-recipe")->where == "m");
+  const auto without = std::ranges::count_if(batches, [](const TubBatch& batch) { return batch.scoops.back() == 0; });
+  const Note* lacks = note_of(answer->notes, "day.batch-lacks-grain");
+  REQUIRE(lacks != nullptr);
+  CHECK(lacks->where == "m");
+  CHECK(lacks->facts == Facts{{"grain", std::string("c")}, {"without", static_cast<double>(without)}, {"batches", static_cast<double>(batches.size())}});
+  CHECK(note_of(answer->notes, "day.batch-off-recipe") == nullptr);
 }
 
 TEST_CASE("A bag's own grading gives its yield through real screens", "[day_litres]") {

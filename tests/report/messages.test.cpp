@@ -6,6 +6,11 @@
 
 using namespace gritwright;
 
+TEST_CASE("A grain that some batch does without is named", "[messages]") {
+  CHECK(sentence(Note{"day.batch-lacks-grain", Level::warning, "m", {{"grain", std::string("charcoal")}, {"without", 2.0}, {"batches", 5.0}}}) ==
+        "in whole scoops, batches without charcoal: 2 of 5; mix them with the others before use, or take a smaller scoop or a larger tub");
+}
+
 TEST_CASE("A place in a text file is file, line and column", "[messages]") {
   CHECK(place_text(Place{"bag.csv", 3, 7, ""}) == "bag.csv:3:7");
   CHECK(place_text(Place{"bag.csv", 3, {}, ""}) == "bag.csv:3");
