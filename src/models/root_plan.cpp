@@ -494,8 +494,17 @@ std::optional<PotGrowth> smallest_fitting_growth(const RootMassPlan& plan) {
   if (!best) return std::nullopt;
   // Told to the millimetre, and never less than what plan A, counted in full, fits into.
   const PlanGround whole(plan, full_points, coarse_points, full_facets);
-  while (best_mm < most_mm && !fits(whole, *best, best_mm)) ++best_mm;
-  while (best_mm > 1 && fits(whole, *best, best_mm - 1)) --best_mm;
+  int too_small_mm = 0;
+  for (int step = 1; !fits(whole, *best, best_mm); step *= 2) {
+    if (best_mm == most_mm) return std::nullopt;
+    too_small_mm = best_mm;
+    best_mm = std::min(most_mm, best_mm + step);
+  }
+  while (best_mm - too_small_mm > 1) {
+    const int smaller_mm = too_small_mm > 0 ? (too_small_mm + best_mm) / 2 : best_mm - 1;
+    if (!fits(whole, *best, smaller_mm)) too_small_mm = smaller_mm;
+    else best_mm = smaller_mm;
+  }
   const double cm = best_mm / 10.0;
   return PotGrowth{length_cm((*best)[0] * cm), length_cm((*best)[1] * cm), length_cm((*best)[2] * cm)};
 }
