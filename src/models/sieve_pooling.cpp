@@ -47,6 +47,12 @@ std::optional<Passing> passing_near(const Grading& grading, Aperture aperture) {
   return GradingCurve(grading).passing_at(aperture);
 }
 
+/// What of a test lay under `sieve`: what passes there but for what was lost.
+double share_under(const SieveAnalysis& test, Aperture sieve) {
+  const double lost = test.grading.points.front().passing.value() - test.pan.value();
+  return std::max(0.0, passing_near(test.grading, sieve)->value() - lost);
+}
+
 /// Mass-weighted mean mass of grains spread evenly over log size: (pi/6) rho times the mean of d^3.
 Mass mean_grain(Aperture lower, Aperture upper, ParticleDensity density) {
   const double lower_m = in_mm(lower) / 1000;
@@ -73,8 +79,9 @@ Result<PooledTests> pool(std::span<const SieveAnalysis> tests) {
   if (tests.empty()) return Problem{"sieve-tests.none", {}, {}};
   PooledTests pooled;
   const bool weighed = std::ranges::all_of(tests, [](const SieveAnalysis& test) { return test.base.has_value(); });
+  const auto weight = [&](const SieveAnalysis& test) { return weighed ? in_kg(*test.base) : 1; };
   double total = 0;
-  for (const SieveAnalysis& test : tests) total += weighed ? in_kg(*test.base) : 1;
+  for (const SieveAnalysis& test : tests) total += weight(test);
   if (weighed) pooled.base = mass_kg(total);
   else if (tests.size() > 1) pooled.notes.push_back({"sieve-tests.weighted-equally", Level::note, "", {}});
 
@@ -89,7 +96,7 @@ Result<PooledTests> pool(std::span<const SieveAnalysis> tests) {
         covered = false;
         break;
       }
-      mean += passing->value() * (weighed ? in_kg(*test.base) : 1) / total;
+      mean += passing->value() * weight(test) / total;
       least = std::min(least, *passing);
       most = std::max(most, *passing);
     }
@@ -101,6 +108,9 @@ Result<PooledTests> pool(std::span<const SieveAnalysis> tests) {
     pooled.agreement.push_back({sieve, pooled_passing, least, most, repeat_limit(pooled_passing, tests.size())});
   }
   if (pooled.grading.points.empty()) return Problem{"sieve-tests.no-common-range", {}, {}};
+  double pan = 0;
+  for (const SieveAnalysis& test : tests) pan += share_under(test, pooled.grading.points.front().aperture) * weight(test) / total;
+  pooled.pan = MassShare(pan);
   std::ranges::reverse(pooled.agreement);
   for (const Agreement& sieve : pooled.agreement) {
     if (sieve.within()) continue;

@@ -107,6 +107,18 @@ TEST_CASE("A test pooled with itself is that test", "[sieve_pooling][law]") {
   CHECK(pool(std::array{test, test, test})->grading == test.grading);
 }
 
+TEST_CASE("The pan of pooled tests is what lay under their finest common sieve, without what was lost", "[sieve_pooling][law]") {
+  SieveAnalysis lost = tested({{1, 2}, {2, 50}, {4, 100}}, 300);
+  SieveAnalysis whole = tested({{1, 0}, {2, 40}, {4, 100}}, 100);
+  CHECK(pool(std::array{lost, whole})->pan == MassShare(0));
+  lost.pan = MassShare(0.02);
+  CHECK_THAT(pool(std::array{lost, whole})->pan.value(), WithinAbs(0.015, 1e-12));
+  // One test goes down to 0.5 mm: what lay on that sieve lay under 1 mm.
+  SieveAnalysis finer = tested({{0.5, 3}, {1, 7}, {2, 40}, {4, 100}}, 100);
+  finer.pan = MassShare(0.01);
+  CHECK_THAT(pool(std::array{lost, finer})->pan.value(), WithinAbs(0.75 * 0.02 + 0.25 * 0.05, 1e-12));
+}
+
 // Worked by hand from Gy's model: p .30, d 7.7 mm against 3 mm, 1 g/cm3, 300 g.
 TEST_CASE("Chance alone moves a coarse share by about a point in 300 g", "[sieve_pooling][law]") {
   const std::array classes{GrainClass{MassShare(0.3), grain(7.7, 1000)}, GrainClass{MassShare(0.7), grain(3, 1000)}};

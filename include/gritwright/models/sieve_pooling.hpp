@@ -23,6 +23,7 @@ struct Agreement {
 struct PooledTests {
   std::optional<Mass> base;  ///< sum of the bases; absent if one test was measured in litres
   Grading grading;           ///< at every sieve inside the range all tests cover
+  MassShare pan{};           ///< what lay under the finest of those sieves; not what was lost
   std::vector<Agreement> agreement;  ///< at those sieves, coarse to fine; empty for a single test
   Notes notes;
 };
