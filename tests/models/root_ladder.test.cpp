@@ -84,6 +84,23 @@ TEST_CASE("Case 4: the trunk's limit stops the sinking, so a shoulder", "[root_p
   CHECK_THAT(in_ml(worked.fill), WithinAbs(30 * 20 * 8 - 20 * 14 * 7, 5));
 }
 
+TEST_CASE("Beside a shoulder no cut is planned that is thinner than can be worked", "[root_plan][ladder]") {
+  // The top stands 1 cm over the soil; the group bears a share of the 8 cm of height, the rest stays as a shoulder.
+  RootMassPlan plan = box_of(20, 14, 8, 7);
+  plan.removed_most = 0.05;
+  const WorkedPlan workable = plan_a(plan);
+  CHECK(workable.fits);
+  CHECK_THAT(cut_cm(workable, Direction::up), WithinAbs(0.4, 1.0 / 128 + 8 * share_tolerance));
+  // .005 of 8 cm are .4 mm.
+  plan.removed_most = 0.005;
+  const WorkedPlan worked = plan_a(plan);
+  CHECK(worked.fits);
+  CHECK(worked.cuts.empty());
+  CHECK(worked.rungs == std::vector{Rung::shoulder});
+  CHECK_THAT(in_cm(worked.shoulder), WithinAbs(1, 1e-9));
+  CHECK_THAT(worked.removed_share, WithinAbs(0, 1e-12));
+}
+
 TEST_CASE("The sphagnum of a shoulder fills the slope of 35 degrees around the root mass", "[root_plan][ladder]") {
   // docs/science/root-mass-plan.md: around L x W that stands h over the soil, (L + W) h2/tan 35 + pi h3/(3 tan2 35).
   for (const auto& [length, width, over] : {std::tuple{20.0, 14.0, 2.0}, {14.0, 6.0, 2.8}, {20.0, 10.0, 1.0}}) {
