@@ -6,12 +6,12 @@
 #include "gritwright/models/mix_in_pot.hpp"
 #include "gritwright/models/root_mix.hpp"
 #include "gritwright/models/root_plan.hpp"
+#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/root_plan_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "inputs.hpp"
 #include "json_out.hpp"
-#include "range_options.hpp"
 #include "roots_json.hpp"
 #include "verbs.hpp"
 
@@ -106,7 +106,7 @@ class Roots final : public Verb {
     if (!problems.empty()) return refuse(problems, streams.err);
     RootMassPlan plan = file->plan;
     take_stops(plan);
-    const auto answer = work_out(plan, PlanDetail::full, all_cores());
+    const auto answer = work_out(plan, PlanDetail::full, on_all_cores());
     if (!answer) return refuse(in_file(answer.problems(), file_), streams.err);
     const WorkedPlan& first = answer->plans.front();
 
