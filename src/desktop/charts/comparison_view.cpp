@@ -46,8 +46,12 @@ class ComparisonPicture : public QWidget {
   /// For the room there is.
   void fit() {
     lies_ = false;
-    if (const QWidget* room = parentWidget(); room != nullptr && row_count() > 1 && 2 * cell_height() > room->height()) lies_ = true;
-    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * cell_height()));
+    cell_height_ = 12.0 * fontMetrics().height();
+    if (const QWidget* room = parentWidget(); room != nullptr && row_count() > 1 && 2 * cell_height_ > room->height()) {
+      lies_ = true;
+      cell_height_ = (2 + words_lines()) * fontMetrics().height() + 14.0;
+    }
+    setMinimumHeight(static_cast<int>(std::max(1, row_count()) * cell_height_));
   }
 
  protected:
@@ -75,14 +79,13 @@ class ComparisonPicture : public QWidget {
       const int at = static_cast<int>(i);
       const int column = layoutDirection() == Qt::RightToLeft ? columns - 1 - at % columns : at % columns;
       const int row = at / columns;
-      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, row * cell_height(), cell_width, cell_height()));
+      paint_mix(painter, comparison_.mixes[i], QRectF(column * cell_width, row * cell_height_, cell_width, cell_height_));
     }
   }
 
  private:
   // Where not even two rows of upright cells would be in sight each mix lies, its curve beside its figures.
   [[nodiscard]] int signs_wide() const { return lies_ ? 40 : 24; }
-  [[nodiscard]] double cell_height() const { return lies_ ? (2 + words_lines()) * fontMetrics().height() + 14.0 : 12.0 * fontMetrics().height(); }
   [[nodiscard]] int column_count() const { return std::max(1, width() / (signs_wide() * std::max(1, fontMetrics().averageCharWidth()))); }
   [[nodiscard]] int row_count() const { return (static_cast<int>(comparison_.mixes.size()) + column_count() - 1) / column_count(); }
 
@@ -165,6 +168,7 @@ class ComparisonPicture : public QWidget {
   double least_mm_ = 1;
   double most_mm_ = 1;
   bool lies_ = false;
+  double cell_height_ = 0;
 };
 
 ComparisonView::ComparisonView(Bench& bench, QWidget* parent)
