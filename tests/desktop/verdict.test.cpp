@@ -2,6 +2,8 @@
 
 #include <QLabel>
 #include <QTableWidget>
+#include <algorithm>
+#include <utility>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -81,6 +83,28 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
     INFO(figure.key.toStdString());
     CHECK_FALSE(figure.explanations.empty());
   }
+}
+
+TEST_CASE("A second sample over an empty pan leaves the fineness modulus in sight, though some was lost", "[verdict]") {
+  OpenWindow open;
+  Surroundings around = open.bench.surroundings();
+  around.laboratory_figures = true;
+  open.bench.set_surroundings(std::move(around));
+  BenchState state = dusty_bag_bench();
+  state.components[0] = finished_component(QStringLiteral("D-1"), QStringLiteral("pumice"), {{"4.75", "0"}, {"2.36", "300"}, {"1.18", "198"}}, "0", "500");
+  open.bench.open(state);
+  const auto modulus = [&] {
+    const VerdictView view = verdict_view(open.bench);
+    const auto& figures = view.laboratory.figures;
+    const auto found = std::ranges::find(figures, QStringLiteral("laboratory_fineness"), &Figure::key);
+    REQUIRE(found != figures.end());
+    return found->value;
+  };
+  CHECK(modulus() == to_local("4.60"));
+  state.components[0].sheet.replicates = {{{QStringLiteral("0"), QStringLiteral("300"), QStringLiteral("198")}, QStringLiteral("0"), QStringLiteral("500")}};
+  open.bench.open(state);
+  REQUIRE(open.bench.evaluation().components[0].pooled);
+  CHECK(modulus() == to_local("4.60"));
 }
 
 TEST_CASE("Every figure of screening and of the openings to choose has its range below it", "[verdict][ranges]") {

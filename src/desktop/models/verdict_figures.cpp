@@ -73,7 +73,7 @@ void add_openings(VerdictView& view, const Grading& grading, const Band& band, c
 }
 
 void add_laboratory(VerdictView& view, const ComponentEvaluation& component) {
-  const auto pan = component.pooled ? std::nullopt : std::optional(component.analysis->pan);
+  const auto pan = component.pooled ? component.pooled->pan : component.analysis->pan;
   const LaboratoryFigures figures = laboratory_figures(*component.grading(), pan);
   view.laboratory.key = QStringLiteral("laboratory");
   view.laboratory.title = VerdictText::tr("Laboratory figures");
