@@ -452,6 +452,18 @@ TEST_CASE("A search for contradictions whose time is up says so, with the limit"
   CHECK(told.contains(QStringLiteral("Cannot be had together")));
 }
 
+TEST_CASE("A score of thousands is told without marks between them", "[find_parts]") {
+  FoundParts found;
+  found.setup.problem.emplace();
+  found.answer.stopped = true;
+  found.answer.rounding_cost = 12345.6;
+  const QLocale before;
+  QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
+  const QString told = answer_sentences(found, UnitSystem::metric).join(u'\n');
+  QLocale::setDefault(before);
+  CHECK(told.contains(QStringLiteral("cost 12346 of score")));
+}
+
 TEST_CASE("What holds a recipe back, how far wishes may move and what whole parts cost is told with its figures", "[find_parts]") {
   DemonstrationSearch open;
   const DesignAnswer& answer = open.finder().found()->answer;

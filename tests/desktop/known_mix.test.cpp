@@ -3,7 +3,9 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QTranslator>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "charts/comparison_view.hpp"
@@ -12,6 +14,7 @@
 #include "models/day_certainty.hpp"
 #include "models/demonstration_record.hpp"
 #include "models/find_results.hpp"
+#include "models/mix_learning.hpp"
 #include "models/range_keeper.hpp"
 #include "models/record_surroundings.hpp"
 #include "models/tree_ageing.hpp"
@@ -28,6 +31,15 @@ using namespace gritwright::desktop;
 using Catch::Matchers::WithinAbs;
 
 namespace {
+
+/// A language of one word.
+class OneWord : public QTranslator {
+ public:
+  [[nodiscard]] QString translate(const char* context, const char* source, const char*, int) const override {
+    return QLatin1String(context) == QLatin1String("materials") && QLatin1String(source) == QLatin1String("calcined clay") ? QStringLiteral("Brennton") : QString();
+  }
+  [[nodiscard]] bool isEmpty() const override { return false; }
+};
 
 /// The invented nursery with its bags, one of its mixes on the bench under a name of its own and in a tray, and kept.
 struct KeptFromBags : OpenWindow {
@@ -91,6 +103,20 @@ const ComparedMix& compared_with(KeptFromBags& open, const Id<MixVersion>& id) {
 }
 
 }  // namespace
+
+TEST_CASE("The note of the tests that a mix leans on names materials in the window's language", "[known_mix]") {
+  MixCalibration tested;
+  tested.mix = "M-03/2";
+  tested.calibrated_by = RecordRef{RecordKind::pot_test, "T-07"};
+  desktop::LearntConstants learnt;
+  learnt.pooled = PooledForMix{{}, 0.5, {0}, {"calcined_clay", "expanded_shale"}};
+  const auto materials = [&] { return std::get<std::string>(note_of_tests(learnt, std::array{tested})->facts.at("materials")); };
+  CHECK(materials() == "calcined clay, expanded shale");
+  OneWord word;
+  QApplication::installTranslator(&word);
+  CHECK(materials() == "Brennton, expanded shale");
+  QApplication::removeTranslator(&word);
+}
 
 TEST_CASE("A pot test of one version of a mix informs every version with its recipe, and counts once", "[known_mix]") {
   KeptFromBags open;

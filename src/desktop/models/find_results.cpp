@@ -12,7 +12,7 @@
 #include "gritwright/report/design_report.hpp"
 #include "gritwright/report/mix_report.hpp"
 #include "gritwright/report/text_table.hpp"
-#include "material_words.hpp"
+#include "mix_learning.hpp"
 #include "record_surroundings.hpp"
 #include "text.hpp"
 
@@ -66,7 +66,7 @@ const PotWater* in_pot(const RatedRecipe& recipe) {
 /// Three digits, or all before the point: nobody compares powers of ten.
 QString score_words(double score) {
   constexpr double three_digits = 1000;
-  return std::isfinite(score) && score >= three_digits ? QLocale().toString(score, 'f', 0) : number_text(score, 3);
+  return std::isfinite(score) && score >= three_digits ? number_text(std::round(score), 15) : number_text(score, 3);
 }
 
 QString price_words(const std::optional<PricePerLitre>& price) { return price ? QLocale().toString(price->value(), 'f', 2) : dash(); }
@@ -136,32 +136,14 @@ std::vector<Explanation> explanations_of(const std::vector<Explanation>& all, st
   return chosen;
 }
 
-QString joined(QStringList names) {
-  names.sort();
-  names.removeDuplicates();
-  return names.join(QStringLiteral(", "));
-}
-
 /// The pot tests whose constants a recipe has; empty where it has the usual ones.
 std::optional<Note> learnt_note(const FoundParts& found, const RatedRecipe& recipe) {
   if (recipe.water == found.problem().water) return std::nullopt;
   const std::vector<MixCalibration>& calibrations = found.setup.calibrations;
-  const auto pooled = pooled_for(material_shares(mix_of(found, recipe)), tested_shares(calibrations));
-  if (!pooled) return std::nullopt;
-  QStringList tests, mixes, materials;
-  for (const std::size_t i : pooled->mixes) {
-    tests << to_qt(calibrations[i].calibrated_by.id);
-    mixes << to_qt(calibrations[i].mix);
-  }
-  for (const std::string& material : pooled->materials) materials << material_words(material);
-  return Note{"mix.pooled-from-tests",
-              Level::note,
-              {},
-              {{"tests", joined(tests).toStdString()},
-               {"mixes", joined(mixes).toStdString()},
-               {"materials", joined(materials).toStdString()},
-               {"percent", std::round(100 * pooled->known)},
-               {"k_cm_mm", recipe.water.k_cm_mm}}};
+  LearntConstants learnt;
+  learnt.constants = recipe.water;
+  learnt.pooled = pooled_for(material_shares(mix_of(found, recipe)), tested_shares(calibrations));
+  return note_of_tests(learnt, calibrations);
 }
 
 /// A recipe with all that its ranges hang on, as the bench would have it.

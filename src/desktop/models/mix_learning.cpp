@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "gritwright/models/kept_pot_tests.hpp"
+#include "material_words.hpp"
 
 namespace gritwright::desktop {
 
@@ -52,9 +53,10 @@ std::optional<Note> note_of_tests(const LearntConstants& learnt, std::span<const
     return Note{"mix.calibrated-by-tests", Level::note, "", {{"test", own.calibrated_by.id}, {"mix", own.mix}, {"count", static_cast<double>(own.tests)}, {"k_cm_mm", own.constants.k_cm_mm}}};
   }
   if (!learnt.pooled) return std::nullopt;
-  std::vector<std::string> mixes;
+  std::vector<std::string> mixes, materials;
   for (const std::size_t i : learnt.pooled->mixes) mixes.push_back(calibrations[i].mix);
-  return Note{"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(tests_behind(learnt, calibrations))}, {"mixes", joined_names(mixes)}, {"materials", joined_names(learnt.pooled->materials)},
+  for (const std::string& material : learnt.pooled->materials) materials.push_back(material_words(material).toStdString());
+  return Note{"mix.pooled-from-tests", Level::note, "", {{"tests", joined_names(tests_behind(learnt, calibrations))}, {"mixes", joined_names(mixes)}, {"materials", joined_names(materials)},
                                                         {"percent", std::round(100 * learnt.pooled->known)}, {"k_cm_mm", learnt.constants.k_cm_mm}}};
 }
 
