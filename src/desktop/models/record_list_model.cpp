@@ -151,8 +151,8 @@ void RecordListModel::read_changes() {
     changed = book_.workbook().changed_since(seen_revision_);
     // Tests and stock stand in the lines of what they belong to; whom a list is about is told by links.
     const bool concerns = filter_.about || std::ranges::any_of(changed, [&](const RecordRef& ref) { return ref.kind == kind_ || ref.kind == RecordKind::sieve_test || ref.kind == RecordKind::stock_entry; });
-    if (!concerns) seen_revision_ = revision;
     if (concerns) return read(changed);
+    seen_revision_ = revision;
   } catch (const WorkbookTrouble& trouble) {
     emit book_.told(sentence_text(trouble.problem()));
     return;

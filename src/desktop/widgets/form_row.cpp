@@ -19,13 +19,16 @@ class CutHint : public QObject {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override {
-    constexpr int around = 8;
-    const bool is_cut = field_.text().isEmpty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > field_.width();
-    if (event->type() == QEvent::FocusIn && is_cut) QToolTip::showText(field_.mapToGlobal(QPoint(0, field_.height())), field_.placeholderText(), &field_);
+    if (event->type() == QEvent::FocusIn && is_cut()) QToolTip::showText(field_.mapToGlobal(QPoint(0, field_.height())), field_.placeholderText(), &field_);
     return QObject::eventFilter(watched, event);
   }
 
  private:
+  [[nodiscard]] bool is_cut() const {
+    constexpr int around = 8;
+    return field_.text().isEmpty() && field_.fontMetrics().horizontalAdvance(field_.placeholderText()) + around > field_.width();
+  }
+
   QLineEdit& field_;
 };
 
