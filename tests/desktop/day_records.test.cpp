@@ -772,6 +772,41 @@ TEST_CASE("Litres corrected after the tick are traced to the same tree", "[day_p
   CHECK(threads_of(open.book()) == little);
 }
 
+TEST_CASE("What a day leaves over in a tub is traced to the bags of its mix, though other mixes were used that day", "[day_page][trace]") {
+  SeveralBags open;
+  const std::string second = open.add_tree("second pine");
+  open.put(second);
+  REQUIRE(open.day().trees.back().mix == open.mix);
+  open.write(0, DayTreesModel::used, QStringLiteral("5"));
+  open.write(1, DayTreesModel::used, QStringLiteral("2"));
+  open.tick(0);
+  open.tick(1);
+  const auto before = threads_of(open.book());
+  const auto ground = open.ground();
+  const auto answer = work_out(ground.plan);
+  REQUIRE(answer);
+  TubLeft tub;
+  while (ground.mixes[tub.mix].id != open.perlite) ++tub.mix;
+  tub.made = mixed_l(6);
+  tub.left = mixed_l(1);
+  const auto day = open.book().find(Id<RepottingDay>{open.page().current_day().toStdString()});
+  auto change = return_left_over(open.book(), ground, *answer, *day, tub, "2026-03-14");
+  REQUIRE(change);
+  REQUIRE(open.record->apply(std::move(*change)));
+  const RecordRef left = ref_to(open.book().all<Batch>().back().id);
+  const auto back = trace(open.book(), left, TraceDirection::back);
+  REQUIRE(back);
+  std::set<RecordRef> bags;
+  for (const TraceStep& step : back->steps)
+    if (step.ref.kind == RecordKind::bag) bags.insert(step.ref);
+  CHECK(bags == std::set<RecordRef>(open.bags.begin(), open.bags.end()));
+  const auto list = recall_list(open.book(), open.bags[0]);
+  REQUIRE(list);
+  CHECK(std::ranges::find(list->holders, left, &RecallRow::ref) != list->holders.end());
+  open.trigger("action_record_undo");
+  CHECK(threads_of(open.book()) == before);
+}
+
 TEST_CASE("What a tub keeps of a tree that was opened again stands under the tub, not the tree", "[day_page][regression]") {
   ThreePines open;
   open.fill_and_tick(0, 3);

@@ -197,7 +197,8 @@ class DayReader {
         std::ranges::reverse(lines);
         for (const RecordLine& line : lines) {
           const RecordRef& ref = line.ref;
-          if (with_blanks(line.subject) != material || (line.stock && !(*line.stock > Mass{})) || !seen.insert(ref).second) continue;
+          // A bag that this day emptied is one of its bags still.
+          if (with_blanks(line.subject) != material || (line.stock && !(*line.stock + put_back[ref] > Mass{})) || !seen.insert(ref).second) continue;
           if (const std::optional<Component> wanted = wanted_of(ref)) add_supply(ground, ref, *wanted, put_back[ref]);
         }
       }
