@@ -1,5 +1,7 @@
 #include "pages/trees_page.hpp"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
@@ -117,6 +119,41 @@ TEST_CASE("What was typed of a pot that is not kept yet waits for the next windo
   QSettings().remove(QStringLiteral("new_pot"));
 }
 
+TEST_CASE("A new pot whose areas were measured by height is kept from two pasted columns", "[trees_page]") {
+  OpenWindow open;
+  open.trigger("action_add_pot");
+  open.type(QStringLiteral("crackled slab"));
+  choose(open.find<QComboBox>("new_pot_shape"), static_cast<int>(Shape::profile));
+  CHECK_FALSE(open.find<QLineEdit>("new_pot_rim_length")->isVisible());
+  CHECK_FALSE(open.find<QLineEdit>("new_pot_depth")->isVisible());
+  auto* areas = open.find<QLineEdit>("new_pot_areas");
+  CHECK_FALSE(open.find<QPushButton>("new_pot_keep")->isEnabled());
+  areas->setFocus();
+  // Half typed there is one row, and heights that fall are none; both say so below and nothing is kept.
+  open.type(QStringLiteral("0 450"));
+  CHECK(fault_below(open, "new_pot_areas") != nullptr);
+  open.type(QStringLiteral("; 4 520; 3 600"));
+  CHECK(fault_below(open, "new_pot_areas") != nullptr);
+  CHECK_FALSE(open.find<QPushButton>("new_pot_keep")->isEnabled());
+  areas->selectAll();
+  QApplication::clipboard()->setText(local("height cm\tarea cm2\n0\t450\n4\t520.5\n8\t600\n"));
+  areas->paste();
+  CHECK(fault_below(open, "new_pot_areas") == nullptr);
+  CHECK(open.find<QPushButton>("new_pot_keep")->isEnabled());
+  // The drawing follows what is typed: 8 cm deep before the pot is kept.
+  CHECK(open.find<QWidget>("pot_drawing")->accessibleDescription().contains(local("8.0")));
+  open.press(Qt::Key_Return);
+  REQUIRE(open.record->workbook().count(RecordKind::container) == 1);
+  const Container pot = first_kept_pot(open);
+  CHECK(pot.shape == Shape::profile);
+  CHECK(pot.areas == std::vector{AreaAtHeight{depth_cm(0), area_cm2(450)}, AreaAtHeight{depth_cm(4), area_cm2(520.5)}, AreaAtHeight{depth_cm(8), area_cm2(600)}});
+  CHECK(in_cm(pot.depth) == 8);
+  CHECK(open.find<QLineEdit>("pots_areas")->text() == local("0 450; 4 520.5; 8 600"));
+  // Measured as a table it has no lengths; taken for a round pot it is as wide at the rim.
+  choose(open.find<QComboBox>("pots_shape"), static_cast<int>(Shape::round));
+  CHECK_THAT(in_cm(first_kept_pot(open).rim.length), WithinAbs(27.6396, 1e-3));  // 600 = pi/4 d^2
+}
+
 TEST_CASE("A length that can't be stays in its field with the reason, and the pot stays as it was", "[trees_page][refuses]") {
   OpenWindow open;
   keep_tray(open);
@@ -183,6 +220,23 @@ TEST_CASE("A water fill overrides the lengths and the difference is shown", "[tr
   // A water fill is good to a hundredth or so, a difference has no range of its own.
   CHECK(open.find<QLabel>("range_pots_volume")->text() == local("4.54") + QStringLiteral(" \u2013 ") + local("4.70") + QStringLiteral(" L"));
   CHECK(open.find<QLabel>("range_pots_difference")->text() == QStringLiteral("\u2013"));
+}
+
+TEST_CASE("A water fill far from what the lengths hold is taken with a caution that says both", "[trees_page]") {
+  OpenWindow open;
+  keep_tray(open);
+  auto* mind = open.find<QLabel>("pots_mind");
+  // 30 x 20 x 6.5 cm hold 3900 mL.
+  retype(open, "pots_water_fill", local("3800"));
+  CHECK_FALSE(mind->isVisible());
+  retype(open, "pots_water_fill", QStringLiteral("3"));
+  CHECK(in_ml(*first_kept_pot(open).water_fill) == 3);
+  REQUIRE(mind->isVisible());
+  CHECK(mind->text().contains(QStringLiteral("3900")));
+  open.find<QLineEdit>("pots_water_fill")->selectAll();
+  open.press(Qt::Key_Backspace);
+  CHECK_FALSE(first_kept_pot(open).water_fill.has_value());
+  CHECK_FALSE(mind->isVisible());
 }
 
 TEST_CASE("A pot is taken while a living tree stands in it", "[trees_page]") {

@@ -1,6 +1,7 @@
 #include "new_pot_form.hpp"
 
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -11,6 +12,7 @@
 #include <utility>
 
 #include "models/bench_evaluation.hpp"
+#include "models/typed_areas.hpp"
 #include "pot_form.hpp"
 #include "record_form.hpp"
 #include "text.hpp"
@@ -18,6 +20,9 @@
 namespace gritwright::desktop {
 
 namespace {
+
+/// The words of the pots that are kept.
+QString as_of_kept_pots(const char* text) { return QCoreApplication::translate("gritwright::desktop::PotsTab", text); }
 
 QString draft_of_pot(const char* key) { return QStringLiteral("new_pot/") + QLatin1String(key); }
 
@@ -43,6 +48,7 @@ NewPotForm::NewPotForm(QWidget* parent) : QFrame(parent), form_(new RecordForm(t
   shapes_->setObjectName(QStringLiteral("new_pot_shape"));
   shapes_->setAccessibleName(tr("Shape"));
   for (const auto& [shape, name] : pot_shapes()) shapes_->addItem(name, static_cast<int>(shape));
+  shapes_->addItem(as_of_kept_pots("table of areas"), static_cast<int>(gritwright::Shape::profile));
   connect(shapes_, &QComboBox::activated, this, [this](int index) {
     sheet_.shape = static_cast<gritwright::Shape>(shapes_->itemData(index).toInt());
     QSettings().setValue(draft_of_pot("shape"), static_cast<int>(sheet_.shape));
@@ -54,10 +60,12 @@ NewPotForm::NewPotForm(QWidget* parent) : QFrame(parent), form_(new RecordForm(t
     if (has_width(sheet_.shape)) return tr("Rim, length");
     return sheet_.shape == gritwright::Shape::hexagonal || sheet_.shape == gritwright::Shape::octagonal ? tr("Rim, across flats") : tr("Rim, diameter");
   };
-  add_length("rim_length", tr("Rim, length"), tr("inside, at the rim"), &PotSheet::rim_length, {"/rim", "/rim/length_cm", "/rim/diameter_cm", "/rim/across_flats_cm"}, {}, rim_name);
+  const auto is_measured = [this] { return sheet_.shape != gritwright::Shape::profile; };
+  add_length("rim_length", tr("Rim, length"), tr("inside, at the rim"), &PotSheet::rim_length, {"/rim", "/rim/length_cm", "/rim/diameter_cm", "/rim/across_flats_cm"}, is_measured, rim_name);
   add_length("rim_width", tr("Rim, width"), tr("inside, at the rim"), &PotSheet::rim_width, {"/rim/width_cm"}, [this] { return has_width(sheet_.shape); });
   add_length("middle", tr("Middle, diameter"), tr("inside, at half the depth"), &PotSheet::middle, {"/middle", "/middle/diameter_cm"}, [this] { return sheet_.shape == gritwright::Shape::drum; });
-  add_length("depth", tr("&Depth inside"), tr("floor to rim"), &PotSheet::depth, {"/depth_cm"});
+  add_length("depth", tr("&Depth inside"), tr("floor to rim"), &PotSheet::depth, {"/depth_cm"}, is_measured);
+  add_areas();
   connect(form_->findChild<QLineEdit*>(QStringLiteral("new_pot_depth")), &QLineEdit::returnPressed, this, [this] {
     if (pot_) emit keep_wanted();
   });
@@ -95,6 +103,22 @@ void NewPotForm::add_length(const char* key, const QString& label, const QString
               std::move(is_shown), std::move(label_now)});
 }
 
+void NewPotForm::add_areas() {
+  auto* field = form_->add({QStringLiteral("new_pot_areas"), as_of_kept_pots("Heights and areas"), Kind::words, as_of_kept_pots("cm and cm2 from the floor: 0 450; 4 520; 8 600"), [this] { return areas_; },
+                            [this](const QString& text) -> Problems {
+                              areas_ = text;
+                              QSettings().setValue(draft_of_pot("areas"), text);
+                              work_out();
+                              Problems here;
+                              for (const auto& [place, fault] : faults_) here.push_back(fault);
+                              return here;
+                            },
+                            [this] { return sheet_.shape == gritwright::Shape::profile; }});
+  connect(field, &QLineEdit::returnPressed, this, [this] {
+    if (pot_) emit keep_wanted();
+  });
+}
+
 void NewPotForm::begin() {
   show();
   auto* first = form_->findChild<QLineEdit*>(QStringLiteral("new_pot_name"));
@@ -122,8 +146,26 @@ void NewPotForm::read() {
   sheet_.rim_width = text("rim_width");
   sheet_.middle = text("middle");
   sheet_.depth = text("depth");
+  areas_ = text("areas");
   form_->refresh(true);
   work_out();
+}
+
+std::optional<Container> NewPotForm::pot_by_areas() {
+  auto areas = parse_areas(areas_);
+  Problems problems = areas.problems();
+  Container pot;
+  if (areas && !areas_.trimmed().isEmpty()) {
+    pot.shape = gritwright::Shape::profile;
+    pot.areas = std::move(areas).value();
+    if (!pot.areas.empty()) pot.depth = pot.areas.back().height;
+    pot.freeboard = depth_cm(0.5);
+    problems = check(pot);
+    // Too few rows say it all; a depth that they don't give is no second fault.
+    if (pot.areas.size() < 2) std::erase_if(problems, [](const Problem& problem) { return problem.where.pointer != "/areas"; });
+  }
+  for (const Problem& problem : problems) faults_.emplace(problem.where.pointer, problem);
+  return problems.empty() && !pot.areas.empty() ? std::optional(pot) : std::nullopt;
 }
 
 void NewPotForm::work_out() {
@@ -132,7 +174,7 @@ void NewPotForm::work_out() {
   typed_so_far.freeboard = QStringLiteral("0.5");
   if (sheet_.shape == gritwright::Shape::superellipse) typed_so_far.exponent = QStringLiteral("4");
   faults_.clear();
-  pot_ = container_of(typed_so_far, faults_);
+  pot_ = sheet_.shape == gritwright::Shape::profile ? pot_by_areas() : container_of(typed_so_far, faults_);
   if (pot_) pot_->name = (name_.trimmed().isEmpty() ? tr("pot") : name_.trimmed()).toStdString();
   keep_->setEnabled(pot_.has_value());
   emit typed();

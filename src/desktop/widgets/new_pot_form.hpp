@@ -40,14 +40,18 @@ class NewPotForm : public QFrame {
  private:
   void add_length(const char* key, const QString& label, const QString& hint, QString PotSheet::*member, std::vector<std::string> places, std::function<bool()> is_shown = {},
                   std::function<QString()> label_now = {});
+  void add_areas();
   void read();
   void work_out();
+  /// The pot of a table of areas as typed; its rim is the table's last row.
+  [[nodiscard]] std::optional<Container> pot_by_areas();
 
   RecordForm* form_;
   QComboBox* shapes_;
   QPushButton* keep_;
   QString name_;
   PotSheet sheet_;
+  QString areas_;
   std::multimap<std::string, Problem> faults_;
   std::optional<Container> pot_;
 };
