@@ -5,6 +5,7 @@
 
 #include "gritwright/models/litres.hpp"
 #include "gritwright/models/measured_properties.hpp"
+#include "gritwright/models/pot_notes.hpp"
 #include "sheet_reader.hpp"
 
 namespace gritwright::desktop {
@@ -226,7 +227,10 @@ BenchEvaluation evaluate(const BenchState& state, const Catalogue& catalogue, co
   evaluate_settling(state, evaluation, read, known);
   evaluate_mix(state, evaluation, read, known);
   evaluation.band = band_of(state, read);
-  if (const auto pot = container_of(state.pot, evaluation.faults)) evaluation.pot.emplace(*pot);
+  if (const auto pot = container_of(state.pot, evaluation.faults)) {
+    evaluation.pot.emplace(*pot);
+    append(evaluation.notes, notes_on_water_fill(*evaluation.pot));
+  }
   evaluate_pot(evaluation);
   return evaluation;
 }

@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -9,14 +10,18 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "charts/picture_tabs.hpp"
 #include "charts/pot_drawing.hpp"
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "gritwright/models/pot_notes.hpp"
 #include "gritwright/models/pot_ranges.hpp"
 #include "models/bench_ranges.hpp"
 #include "models/pot_library.hpp"
+#include "models/typed_areas.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
@@ -44,27 +49,13 @@ void set_side(Section& section, Shape shape, Length length) {
   if (!has_width(shape)) section.width = length;
 }
 
-/// "0 450; 4 520": heights and areas from the floor up.
-Result<std::vector<AreaAtHeight>> parse_areas(const std::string& text) {
-  std::vector<AreaAtHeight> areas;
-  for (const QString& row : to_qt(text).split(u';', Qt::SkipEmptyParts)) {
-    const QStringList pair = row.simplified().split(u' ');
-    const auto height = pot_number(pair.front().toStdString());
-    if (!height) return height.problems();
-    const auto area = pot_number((pair.size() > 1 ? pair[1] : QString()).toStdString());
-    if (!area) return area.problems();
-    areas.push_back({depth_cm(*height), area_cm2(*area)});
-  }
-  return areas;
-}
-
-QString areas_text(const std::vector<AreaAtHeight>& areas) {
-  QStringList rows;
-  for (const AreaAtHeight& row : areas) rows << QStringLiteral("%1 %2").arg(number_text(in_cm(row.height), 6), number_text(in_cm2(row.area), 6));
-  return rows.join(QStringLiteral("; "));
-}
-
 void take_shape(Container& pot, Shape shape) {
+  if (is_table(pot.shape) && !is_table(shape) && in_cm(pot.rim.length) <= 0) {
+    // A pot that was measured as a table has no lengths yet: those of a rim as wide.
+    const double rim_cm2 = in_cm2(pot.areas.back().area);
+    const Length side = length_cm(std::sqrt(has_width(shape) ? rim_cm2 : rim_cm2 * 4 / std::numbers::pi));
+    pot.rim = {side, side};
+  }
   if (shape == Shape::profile) {
     // Starts from what the pot was, so that the picture stays where it is.
     const PotGeometry geometry(pot);
@@ -183,6 +174,11 @@ QWidget* PotsTab::form_side() {
   gone_ = new GoneNotice(book_, QStringLiteral("pots"), {form_}, {}, details);
   card->addWidget(title_);
   card->addWidget(gone_);
+  mind_ = new QLabel(details);
+  mind_->setObjectName(QStringLiteral("pots_mind"));
+  mind_->setWordWrap(true);
+  mind_->hide();
+  card->addWidget(mind_);
   card->addWidget(form_);
   card->addWidget(given_away_);
   card->addStretch(1);
@@ -238,7 +234,7 @@ void PotsTab::add_length_rows() {
               [shape] { return shape() == Shape::superellipse; }});
   form_->add({QStringLiteral("pots_areas"), tr("Heights and areas"), Kind::words, tr("cm and cm2 from the floor: 0 450; 4 520; 8 600"),
               editor_.shown([](const RecordedContainer& c) { return areas_text(c.container.areas); }),
-              editor_.taken(tr("table of areas"), parse_areas, [](RecordedContainer& c, std::optional<std::vector<AreaAtHeight>> areas) {
+              editor_.taken(tr("table of areas"), [](const std::string& text) { return parse_areas(to_qt(text)); }, [](RecordedContainer& c, std::optional<std::vector<AreaAtHeight>> areas) {
                 c.container.areas = areas.value_or(std::vector<AreaAtHeight>{});
               }),
               [shape] { return is_table(shape()); }});
@@ -391,8 +387,12 @@ void PotsTab::refresh() {
   shapes_->setCurrentIndex(shapes_->findData(static_cast<int>(drum_wanted_ ? Shape::drum : stored->record.container.shape)));
   given_away_->setChecked(stored->record.given_away);
   title_->setText(tr("Pot %1: %2").arg(list_->current(), state_of(stored->id.text)));
+  mind_->setVisible(false);
   if (drum_wanted_) return;
   const PotGeometry pot(stored->record.container);
+  const Notes notes = notes_on_water_fill(pot);
+  mind_->setVisible(!notes.empty());
+  if (!notes.empty()) mind_->setText(QCoreApplication::translate("gritwright::desktop::MixPage", "Mind: %1").arg(sentence_text(notes.front(), units_)));
   const auto why = explain_holding(pot);
   const auto explained = [&](const char* key) {
     std::vector<Explanation> found;

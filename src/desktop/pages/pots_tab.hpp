@@ -54,6 +54,7 @@ class PotsTab : public QWidget {
   QComboBox* shapes_ = nullptr;
   QCheckBox* given_away_ = nullptr;
   QLabel* title_ = nullptr;
+  QLabel* mind_ = nullptr;  ///< what looks mistyped, though it can be
   QWidget* details_ = nullptr;
   PotDrawing* drawing_ = nullptr;
   FigurePanel* figures_ = nullptr;
