@@ -6,6 +6,7 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <array>
 #include <catch2/catch.hpp>
 
 #include "gritwright/report/day_sheet.hpp"
@@ -128,6 +129,52 @@ TEST_CASE("A day sheet of sixty trees prints every name in full on numbered page
     const double ratio = static_cast<double>(size.height()) / size.width();
     CHECK(std::abs(ratio - (paper == Paper::a4 ? 297.0 / 210 : 11 / 8.5)) < 0.01);
   }
+}
+
+TEST_CASE("A day sheet breaks no number and no word of a mix, a pot or a grain in two", "[pdf][regression]") {
+  PlannedDay day = large_day(2);
+  const std::array<std::array<const char*, 3>, 2> named{{{"TR-09 seed maple", "Acer buergerianum", "broadleaf"}, {"TR-02 twin pine", "Pinus parviflora", "coarse bed"}}};
+  for (std::size_t i = 0; i < 2; ++i) {
+    PlannedTree& tree = day.trees[i];
+    tree.name = named[i][0];
+    tree.species = named[i][1];
+    tree.mix = named[i][2];
+    day.mixes[i].name = named[i][2];
+    tree.pot = i == 0 ? "POT-13 round 13" : "POT-06 tray 06";
+    Container& pot = day.pots[tree.pot];
+    pot.rim = {length_cm(40), length_cm(30)};
+    pot.depth = depth_cm(8);
+    tree.helper = "second bench";
+    tree.bud = "swelling";
+    tree.layers = {{"sphagnum", pot_ml(280), {}}};
+    tree.fill = pot_ml(3900);
+  }
+  const PrintDocument sheet = day_sheet(day, answered(day), UnitSystem::metric);
+  for (const Paper paper : {Paper::a4, Paper::letter}) {
+    Printed printed;
+    REQUIRE(write_pdf(sheet, printed.file, paper));
+    const QString text = printed.text();
+    for (const char* word : {"buergerianum", "broadleaf", "POT-13", "POT-06", "Plan", "Scoops", "swelling", "second", "sphagnum"}) {
+      INFO(word);
+      CHECK(text.contains(QLatin1String(word)));
+    }
+    // Of the table alone: 3.9 L in the pot / (1 - .08) / (1 - .07) to pour.
+    const QString rows = text.mid(text.indexOf(QStringLiteral("Trees in working order")));
+    CHECK(rows.contains(QRegularExpression(QStringLiteral("4.56[ \\x{a0}]L"))));
+  }
+}
+
+TEST_CASE("Each tree's root plan starts a page of its own", "[pdf]") {
+  PrintDocument sheet;
+  sheet.title = "Root-mass plans";
+  for (const char* tree : {"seed maple", "twin pine", "hornbeam"}) sheet.sections.push_back({tree, {PrintText{"a line"}}, true});
+  Printed printed;
+  REQUIRE(write_pdf(sheet, printed.file, Paper::a4));
+  const QStringList pages = printed.text().split(QChar::FormFeed, Qt::SkipEmptyParts);
+  REQUIRE(pages.size() == 3);
+  CHECK(pages[0].contains(QStringLiteral("Root-mass plans")));
+  CHECK(pages[0].contains(QStringLiteral("seed maple")));
+  CHECK(pages[2].contains(QStringLiteral("hornbeam")));
 }
 
 TEST_CASE("The heading of a table stands on every page that the table runs over", "[pdf]") {

@@ -22,7 +22,7 @@ struct PrintTable {
   std::vector<std::string> heading;
   std::vector<std::vector<std::string>> rows;
   std::vector<bool> numbers;
-  int written_by_hand = -1;  ///< column that gets at least a quarter of the line
+  int written_by_hand = -1;  ///< column that gets a quarter of the line, less where the words of the others need it
 };
 
 /// How a line or an area of a drawing looks; all can be told apart in grey.
@@ -56,6 +56,7 @@ using PrintBlock = std::variant<PrintText, PrintTicks, PrintTable, PrintDrawing>
 struct PrintSection {
   std::string title;
   std::vector<PrintBlock> blocks;
+  bool new_page = false;  ///< whatever room is left on the page before
 };
 
 struct PrintDocument {

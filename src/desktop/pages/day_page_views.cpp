@@ -464,8 +464,10 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
     PrintDocument one = root_plan_sheet(file->plan, **worked, units_, translated);
     if (all.title.empty()) {
       all.title = tr("Root-mass plans").toStdString();
-      all.foot = one.foot;
+      all.foot = all.title + ", " + of_day->record.day;
     }
+    // One is laid with each tree.
+    if (!one.sections.empty()) one.sections.front().new_page = true;
     for (PrintSection& section : one.sections) {
       section.title = one.title + ": " + section.title;
       all.sections.push_back(std::move(section));

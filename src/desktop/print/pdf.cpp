@@ -5,11 +5,15 @@
 #include <QCoreApplication>
 #include <QPagedPaintDevice>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QTextBlock>
 #include <QTextCursor>
 #include <QTextDocument>
 #include <QTextTable>
+#include <algorithm>
 #include <cmath>
+#include <numeric>
+#include <vector>
 
 #include "drawing_object.hpp"
 #include "text.hpp"
@@ -64,6 +68,11 @@ class Layout {
     if (!source.subtitle.empty()) paragraph(cursor, to_local(source.subtitle), print_font(body_points), 1);
     for (const PrintSection& section : source.sections) {
       const int first = paragraph(cursor, to_local(section.title), print_font(heading_points, true), 4);
+      if (section.new_page && !sections_.empty()) {
+        QTextBlockFormat format = cursor.blockFormat();
+        format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+        cursor.setBlockFormat(format);
+      }
       for (const PrintBlock& block : section.blocks) std::visit([&](const auto& each) { put(cursor, each); }, block);
       sections_.push_back({first, cursor.position()});
     }
@@ -123,54 +132,68 @@ class Layout {
   }
 
   struct ColumnNeed {
-    double least = 0;  ///< longest word
-    double all = 0;    ///< longest text
+    double word = 0;    ///< longest word
+    double wanted = 0;  ///< room to write, short texts on one line
+    double all = 0;     ///< longest text
   };
 
-  ColumnNeed need_of(const PrintTable& source, std::size_t column, double widest_word) {
+  ColumnNeed need_of(const PrintTable& source, std::size_t column, double line) {
     ColumnNeed need;
     const auto measure = [&](const std::string& cell, bool strong) {
       const QFontMetricsF metrics(print_font(body_points, strong), document_.documentLayout()->paintDevice());
       const QString text = shown(source, column, cell);
       need.all = std::max(need.all, metrics.horizontalAdvance(text));
-      for (const QString& word : text.split(QLatin1Char(' '))) need.least = std::max(need.least, std::min(widest_word, metrics.horizontalAdvance(word)));
+      for (const QString& word : text.split(QLatin1Char(' '))) need.word = std::max(need.word, std::min(line / 3, metrics.horizontalAdvance(word)));
     };
     measure(source.heading[column], true);
     for (const auto& row : source.rows) measure(row.at(column), false);
+    const double around = 2 * (cell_padding_mm + 0.4) * page_.points_per_mm;
+    need.wanted = (need.all < line / 7 ? need.all : need.word) + around;
+    need.word += around;
+    if (static_cast<int>(column) == source.written_by_hand) need.wanted = std::max(need.wanted, line / 4);
+    need.all = std::max(need.all + around, need.wanted);
     return need;
   }
 
-  /// Every column has room for its longest word, unless that alone is a third of the line; what is left goes by the longest text.
+  /// Every column has room for its longest word, unless that alone is a third of the line; then comes the room to write by hand, then
+  /// short texts on one line; what is left goes by the longest text.
   QVector<QTextLength> widths_of(const PrintTable& source) {
     const double line = page_.body.width();
-    const double around = 2 * (cell_padding_mm + 0.4) * page_.points_per_mm;
     std::vector<ColumnNeed> needs;
-    double least = 0, more = 0;
+    std::vector<double> widths;
+    double left = line;
     for (std::size_t column = 0; column < source.heading.size(); ++column) {
-      ColumnNeed need = need_of(source, column, line / 3);
-      // Short texts stay on one line.
-      if (need.all < line / 7) need.least = need.all;
-      if (static_cast<int>(column) == source.written_by_hand) need.least = std::max(need.least, line / 4);
-      need.least += around;
-      need.all = std::max(need.all + around, need.least);
-      least += need.least;
-      more += need.all - need.least;
-      needs.push_back(need);
+      needs.push_back(need_of(source, column, line));
+      widths.push_back(needs.back().word);
+      left -= widths.back();
     }
-    const double spare = std::max(0.0, line - least);
-    QVector<QTextLength> widths;
-    for (const ColumnNeed& need : needs) {
-      const double width = need.least + spare * (more > 0 ? (need.all - need.least) / more : need.least / least);
-      widths.push_back(QTextLength(QTextLength::PercentageLength, 100 * width / std::max(line, least)));
-    }
-    return widths;
+    // Of what is left each column gets as much of what it lacks as all of them can.
+    const auto give = [&](auto lacks) {
+      double in_all = 0;
+      for (std::size_t column = 0; column < needs.size(); ++column) in_all += lacks(column);
+      if (in_all <= 0 || left <= 0) return;
+      const double share = std::min(1.0, left / in_all);
+      for (std::size_t column = 0; column < needs.size(); ++column) {
+        const double more = share * lacks(column);
+        widths[column] += more;
+        left -= more;
+      }
+    };
+    give([&](std::size_t column) { return static_cast<int>(column) == source.written_by_hand ? needs[column].wanted - widths[column] : 0.0; });
+    give([&](std::size_t column) { return needs[column].wanted - widths[column]; });
+    give([&](std::size_t column) { return needs[column].all - widths[column]; });
+    const double taken = std::accumulate(widths.begin(), widths.end(), 0.0);
+    QVector<QTextLength> shares;
+    for (const double width : widths) shares.push_back(QTextLength(QTextLength::PercentageLength, 100 * width / taken));
+    return shares;
   }
 
   /// A number and its unit stay on one line.
   static QString shown(const PrintTable& source, std::size_t column, const std::string& cell) {
     QString text = to_local(cell);
-    if (column < source.numbers.size() && source.numbers[column]) text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
-    return text;
+    if (column < source.numbers.size() && source.numbers[column]) return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    static const QRegularExpression before_unit(QStringLiteral("(?<=\\d) (?=(m?L|qt|k?g|lb|[cm]m|in|%)(?![A-Za-z]))"));
+    return text.replace(before_unit, QString(QChar(QChar::Nbsp)));
   }
 
   void put(QTextCursor& cursor, const PrintDrawing& drawing) {
