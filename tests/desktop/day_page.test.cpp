@@ -163,6 +163,46 @@ TEST_CASE("The evening's table ticks off what has litres in one step and teaches
   CHECK(std::ranges::count_if(open.day().trees, &DayTree::done) == 0);
 }
 
+TEST_CASE("Enter goes down a column of the evening's table, from tree to tree in the order it began with", "[day_page]") {
+  DayOnScreen open;
+  open.put(open.add_tree("second pine"));
+  open.put(open.add_tree("third pine"));
+  REQUIRE(open.lines().rowCount() == 3);
+  auto* table = open.find<QTableView>("day_table");
+  table->setFocus();
+  std::vector<QString> trees;
+  for (const DayLine& line : open.lines().lines()) trees.push_back(line.id);
+  const auto used = [&](std::size_t at) {
+    const auto rows = open.day().trees;
+    return std::ranges::find(rows, trees[at].toStdString(), [](const DayTree& row) { return row.tree.text; })->used;
+  };
+  SECTION("litres") {
+    table->setCurrentIndex(open.lines().index(0, DayTreesModel::used));
+    open.type(local("4.5"));
+    open.press(Qt::Key_Return);
+    CHECK(table->currentIndex().row() == 1);
+    open.type(QStringLiteral("many"));
+    open.press(Qt::Key_Return);
+    // What can't be read is not left behind.
+    CHECK(table->currentIndex() == open.lines().index(1, DayTreesModel::used));
+    open.type(local("1.7"));
+    open.press(Qt::Key_Return);
+    open.type(QStringLiteral("2"));
+    open.press(Qt::Key_Return);
+    CHECK(table->currentIndex().row() == 2);
+    CHECK(used(0) == mixed_l(4.5));
+    CHECK(used(1) == mixed_l(1.7));
+    CHECK(used(2) == mixed_l(2));
+  }
+  SECTION("buds, which put the trees in another order") {
+    table->setCurrentIndex(open.lines().index(0, DayTreesModel::buds));
+    open.type(QStringLiteral("later"));
+    open.press(Qt::Key_Return);
+    CHECK(open.lines().lines()[static_cast<std::size_t>(table->currentIndex().row())].id == trees[1]);
+    CHECK(table->currentIndex().column() == DayTreesModel::buds);
+  }
+}
+
 TEST_CASE("Litres that can't be read are told and not saved", "[day_page][refuses]") {
   DayOnScreen open;
   open.write(0, DayTreesModel::used, QStringLiteral("many"));

@@ -18,6 +18,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <tuple>
+#include <utility>
 #include <vector>
 
 #include "day_typing.hpp"
@@ -123,7 +124,8 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
   table_->setModel(lines_);
   show_as_record_list(*table_);
-  table_->setItemDelegate(new CellDelegate(table_));
+  auto* cells = new CellDelegate(table_);
+  table_->setItemDelegate(cells);
   table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
   table_->setSelectionBehavior(QAbstractItemView::SelectItems);
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -157,7 +159,17 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
     bring_to_front(tree);
     tick();
   });
-  connect(lines_, &DayTreesModel::written, this, &DayPage::write_cell);
+  connect(lines_, &DayTreesModel::written, this, [this](const QString& tree, int column, const QString& text) {
+    goes_on_to_ = tree_below(tree);
+    if (!write_cell(tree, column, text)) goes_on_to_ = tree;
+  });
+  // Enter goes down the column, as it does from pan to pan: a list is entered from top to bottom, and buds may put it in another order.
+  connect(cells, &CellDelegate::closeEditor, this, [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {
+    const auto next = std::exchange(goes_on_to_, std::nullopt);
+    if (hint != QAbstractItemDelegate::SubmitModelCache) return;
+    const int line = lines_->line_of(next ? *next : tree_below(tree_in_front_));
+    if (line >= 0) table_->setCurrentIndex(lines_->index(line, table_->currentIndex().column()));
+  });
   connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
     if (now.isValid() && !filling_) bring_to_front(lines_->lines()[static_cast<std::size_t>(now.row())].id);
   });

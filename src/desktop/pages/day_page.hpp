@@ -108,6 +108,8 @@ class DayPage : public QWidget {
   /// "tree T-002 of repotting day 2027-03-14"
   [[nodiscard]] QString name_on_day(const QString& tree) const;
   void bring_to_front(const QString& tree);
+  /// The tree below one in working order; empty under the last.
+  [[nodiscard]] QString tree_below(const QString& tree) const;
   /// The tree in front as it was last seen, on the day again.
   void put_back();
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);
@@ -116,7 +118,8 @@ class DayPage : public QWidget {
   Problems correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now);
   /// `row` was done on `day_done`; `ground` and `answer` are of the day as it should have become.
   [[nodiscard]] QString why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const;
-  void write_cell(const QString& tree, int column, const QString& text);
+  /// False where it can't be, which is told.
+  bool write_cell(const QString& tree, int column, const QString& text);
   void tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows);
   [[nodiscard]] std::function<QString()> shown(std::function<QString(const RepottingDay&)> text) const;
   [[nodiscard]] std::function<QString()> shown_of_tree(std::function<QString(const DayTree&)> text) const;
@@ -169,6 +172,7 @@ class DayPage : public QWidget {
   BackgroundJob season_ranges_job_;
   UnitSystem units_ = UnitSystem::metric;
   bool filling_ = false;
+  std::optional<QString> goes_on_to_;  ///< the tree under the cell that is written, by the order before
 };
 
 }  // namespace gritwright::desktop

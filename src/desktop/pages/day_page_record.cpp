@@ -149,14 +149,24 @@ QString DayPage::why_not_corrected(const DayGround& ground, const Result<DayAnsw
   return tr("Tree %1 can't be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.").arg(to_qt(row.tree.text));
 }
 
-void DayPage::write_cell(const QString& tree, int column, const QString& text) {
+QString DayPage::tree_below(const QString& tree) const {
+  const int line = lines_->line_of(tree);
+  return line >= 0 && line + 1 < lines_->rowCount() ? lines_->lines()[static_cast<std::size_t>(line) + 1].id : QString();
+}
+
+bool DayPage::write_cell(const QString& tree, int column, const QString& text) {
   const auto stored = day();
   const auto row = stored ? row_of_tree(stored->record, tree) : std::nullopt;
-  if (!row) return emit book_.told(QStringLiteral("%1; %2").arg(sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)));
+  if (!row) {
+    emit book_.told(QStringLiteral("%1; %2").arg(sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)));
+    return false;
+  }
   bring_to_front(tree);
   const DayTree& was = stored->record.trees[*row];
   const auto tell = [this](const Problems& problems) {
     if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
+    book_.end_typing();
+    return problems.empty();
   };
   book_.end_typing();
   switch (column) {
@@ -173,25 +183,22 @@ void DayPage::write_cell(const QString& tree, int column, const QString& text) {
         }));
       }
       const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
-      tell(save_tree(tr("plan"), [&](DayTree& t) {
+      return tell(save_tree(tr("plan"), [&](DayTree& t) {
         const std::size_t at = place_of_plan(plan);
         if (planned && at < planned->fills.size()) follow_plan(t, *planned, at);
         t.plan_name = plan;
       }));
-      break;
     }
     case DayTreesModel::used: {
       const auto litres = typed_litres(kept_text(text, Kind::volume, units_));
       if (!litres) return tell(litres.problems());
-      tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
-      break;
+      return tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
     }
-    case DayTreesModel::buds: tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = bud_code(text); })); break;
-    case DayTreesModel::helper: tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); })); break;
-    case DayTreesModel::note: tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); })); break;
-    default: break;
+    case DayTreesModel::buds: return tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = bud_code(text); }));
+    case DayTreesModel::helper: return tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); }));
+    case DayTreesModel::note: return tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); }));
+    default: return false;
   }
-  book_.end_typing();
 }
 
 void DayPage::new_day() {
