@@ -490,7 +490,7 @@ void MainWindow::choose_picture_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Save \u201c%1\u201d").arg(picture.title), picture.title + QStringLiteral(".png"),
                                                     tr("Picture (*.png);;Drawing (*.svg);;PDF (*.pdf);;Its data (*.csv)"));
   if (path.isEmpty()) return;
-  say(save_picture(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?").arg(path));
+  say(save_picture(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.").arg(path));
 }
 
 bool MainWindow::save_picture(const QString& path) {
@@ -516,7 +516,7 @@ void MainWindow::choose_sheet_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;
   if (record_pages_ != nullptr) record_pages_->catch_up();
-  say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is the folder yours?").arg(path));
+  say(write_test_sheet(bench_, path, settings_.letter_paper) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: choose a folder you may write to.").arg(path));
 }
 
 void MainWindow::mark_as_demonstration() {
@@ -586,7 +586,7 @@ void MainWindow::open_container_file(const QString& path) {
 bool MainWindow::put_pot(const Container& container, const QString& what) {
   const auto sheet = sheet_of(container);
   if (!sheet) {
-    say(tr("A pot given as a table of areas is read by the command line only, for now."));
+    say(tr("A pot given as a table of areas is read by the command line only, for now: choose another pot here."));
     return false;
   }
   bench_.edit(what, {}, [&](BenchState& state) { state.pot = *sheet; });

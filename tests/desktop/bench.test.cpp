@@ -103,7 +103,7 @@ TEST_CASE("Components without parts stay out of the mix, all without parts are t
   state.components[1].parts = QStringLiteral("0");
   bench.open(state);
   CHECK_FALSE(bench.evaluation().mix);
-  CHECK(figure_of(bench_figures(bench), "shrinkage_percent").reason == QStringLiteral("no component has parts"));
+  CHECK(figure_of(bench_figures(bench), "shrinkage_percent").reason == QStringLiteral("give a component parts"));
 }
 
 TEST_CASE("A measured litre weight replaces the catalogue's typical one and leaves the others typical", "[bench]") {

@@ -154,7 +154,7 @@ TEST_CASE("An opening out of order is told beside its row", "[sieve_table][refus
   open.press(Qt::Key_Return);
   open.type(QStringLiteral("6"));
   open.press(Qt::Key_Return);
-  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("sieves run from coarse to fine")));
+  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("write the sieves from coarse to fine")));
 }
 
 TEST_CASE("A column pasted from a spreadsheet fills the stack down to the pan", "[sieve_table]") {

@@ -57,12 +57,12 @@ TEST_CASE("A bag all in the band is taken as it is, without openings to screen a
 TEST_CASE("Without a finished test or a band there is no verdict, but its reason", "[verdict][refuses]") {
   OpenWindow open;
   open.trigger("action_show_verdict");
-  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: the sieve test is not finished"));
+  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: finish the sieve test"));
   CHECK(open.find<QLabel>("figure_verdict_usable")->text() == QStringLiteral("\u2013"));
   BenchState state = dusty_bag_bench();
   state.band_from.clear();
   open.bench.open(state);
-  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: no wanted grain is typed"));
+  CHECK(open.find<QLabel>("verdict_sentence")->text() == QStringLiteral("No verdict: type the wanted grain"));
   state = dusty_bag_bench();
   state.band_from = QStringLiteral("0.1");
   open.bench.open(state);
@@ -77,7 +77,7 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
   REQUIRE(view.figures.figures.size() == 5);
   for (const Figure& figure : view.figures.figures) {
     if (figure.key == QStringLiteral("verdict_price")) {
-      CHECK(figure.reason == QStringLiteral("the sheet belongs to no bag"));
+      CHECK(figure.reason == QStringLiteral("choose its bag"));
       continue;
     }
     INFO(figure.key.toStdString());

@@ -100,7 +100,10 @@ class ComparisonPicture : public QWidget {
 
   [[nodiscard]] static QString words_of(const ComparedMix& mix) {
     const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
-    const auto with_range = [](const QString& middle, const std::optional<Range>& range) { return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0)) : middle; };
+    // A range is not broken at the end of a line.
+  const auto with_range = [](const QString& middle, const std::optional<Range>& range) {
+    return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp)) : middle;
+  };
     const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
     QString words = mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests);
     return words.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));  // a line never begins with the sign

@@ -5,6 +5,13 @@
 
 namespace gritwright::desktop {
 
+namespace {
+
+// As high as the button beside the bar, which would hang into the picture otherwise.
+constexpr int least_tab_height = 32;
+
+}  // namespace
+
 void PictureTabBar::fit_into(int width) {
   int one_line = 0;
   for (int tab = 0; tab < count(); ++tab) one_line += QTabBar::tabSizeHint(tab).width();
@@ -27,7 +34,7 @@ QString PictureTabBar::broken(int index) const {
 }
 
 QSize PictureTabBar::tabSizeHint(int index) const {
-  const QSize hint = QTabBar::tabSizeHint(index);
+  const QSize hint = QTabBar::tabSizeHint(index).expandedTo({0, least_tab_height});
   if (!two_lines_) return hint;
   const QSize whole = fontMetrics().size(Qt::TextShowMnemonic, tabText(index));
   const QSize in_two = fontMetrics().size(Qt::TextShowMnemonic, broken(index));

@@ -39,8 +39,6 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
   twin_->setAccessibleName(tr("Pictures as tables"));
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
-  // As high as the button beside it, which would hang into the picture otherwise.
-  bar_->setMinimumHeight(32);
   setCornerWidget(twin_);
   connect(twin_, &QToolButton::toggled, this, &PictureTabs::set_as_table);
   connect(this, &QTabWidget::currentChanged, this, &PictureTabs::refresh_table);

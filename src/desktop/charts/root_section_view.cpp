@@ -71,7 +71,7 @@ void RootSectionView::refresh() {
   } else if (outcome->mix_name.empty()) {
     setAccessibleDescription(tr("No mix yet: choose on \u201cRoot mass\u201d what fills the rest of the pot."));
   } else {
-    setAccessibleDescription(tr("%1 has a component without a particle density, so its water is not known.").arg(to_qt(outcome->mix_name)));
+    setAccessibleDescription(tr("%1 has a component without a grain density, so its water is not known: measure it.").arg(to_qt(outcome->mix_name)));
   }
   update();
 }

@@ -41,7 +41,7 @@ QString score_share(Porosity value) { return to_local(percent_text(value.value()
 QString score_sentence(const std::vector<ComparedTest>& tests) {
   const PredictionScores scores = scores_of(tests);
   if (!scores.all) return ScoreView::tr("No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.");
-  QStringList sentences{ScoreView::tr("Drained air: %1.").arg(words_for_score(*scores.all))};
+  QStringList sentences{ScoreView::tr("Air that drains free: %1.").arg(words_for_score(*scores.all))};
   if (scores.fine) sentences << ScoreView::tr("Fine, up to %1: %2.").arg(to_local(size_text(aperture_mm(coarse_from_mm), UnitSystem::metric)), words_for_score(*scores.fine));
   if (scores.coarse) sentences << ScoreView::tr("Coarse: %1.").arg(words_for_score(*scores.coarse));
   return sentences.join(u' ');

@@ -55,7 +55,7 @@ QString repotting_hint(const AirOverYears& years) {
   const auto& staying = years.likely_below_staying;
   const auto& washed = years.likely_below_washed_down;
   const QString limit = aged_limit();
-  if (staying == 0) return AgeingText::tr("The new mix already has less than %1 air in this pot.").arg(limit);
+  if (staying == 0) return AgeingText::tr("The new mix already has less than %1 air in this pot; a coarser mix or a deeper pot has more.").arg(limit);
   if (!staying && !washed) return AgeingText::tr("Likely not below %1 air within %n season(s).", nullptr, static_cast<int>(years.seasons.size()) - 1).arg(limit);
   const int first = std::min(staying.value_or(seasons_ahead + 1), washed.value_or(seasons_ahead + 1));
   if (staying == washed) return AgeingText::tr("Likely below %1 air in season %2: a hint for the next repotting, an estimate.").arg(limit).arg(first);
@@ -92,7 +92,7 @@ QStringList ageing_notes(const Bench& bench, const BenchAgeing* ageing) {
   for (const Note& note : ageing->years.notes) {
     // The hint stands in the sentence.
     if (note.code == "ageing.no-durability" || note.code == "ageing.plain-pot" || note.code == "ageing.estimate")
-      notes << (note.where.empty() ? sentence_text(note, bench.units()) : QStringLiteral("%1: %2").arg(to_qt(note.where), sentence_text(note, bench.units()))) + u'.';
+      notes << AgeingText::tr("%1.").arg(note.where.empty() ? sentence_text(note, bench.units()) : QStringLiteral("%1: %2").arg(to_qt(note.where), sentence_text(note, bench.units())));
   }
   return notes;
 }

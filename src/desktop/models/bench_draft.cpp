@@ -243,7 +243,7 @@ void BenchKeeper::turn_to(const QString& record) {
 void BenchKeeper::save() {
   saving_.stop();
   if (file_.isEmpty()) return;
-  if (!may_write_ || !write_draft(file_, bench_.state())) emit bench_.told(QCoreApplication::translate("Application", "What lies on the bench could not be saved: is the disk full?"));
+  if (!may_write_ || !write_draft(file_, bench_.state())) emit bench_.told(QCoreApplication::translate("Application", "What lies on the bench could not be saved: look whether the disk is full."));
 }
 
 }  // namespace gritwright::desktop

@@ -11,6 +11,7 @@
 #include "gritwright/formats/sieve_test_file.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "sheets_from_records.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -96,7 +97,8 @@ Result<BenchState> demonstration(const Catalogue& catalogue) {
     append(problems, test.problems());
     if (!test) continue;
     ComponentSheet component = component_of(*test, QString::fromLatin1(lot));
-    if (!component.material.isEmpty()) component.name = QStringLiteral("%1 %2").arg(component.material.at(0).toUpper() + component.material.mid(1), component.name);
+    const QString material = to_qt(translated(component.material.toStdString()));
+    if (!material.isEmpty()) component.name = QStringLiteral("%1 %2").arg(material.at(0).toUpper() + material.mid(1), component.name);
     component.bag = QString::fromLatin1(lot);
     component.parts = QString::fromLatin1(parts);
     state.components.push_back(component);

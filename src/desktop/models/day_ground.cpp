@@ -94,12 +94,12 @@ class DayReader {
     const auto tree = trees_.find(row.tree.text);
     const std::string title = tree == trees_.end() ? row.tree.text : tree_title(row.tree, tree->second);
     const auto leave_out = [&](const QString& reason) { ground.left_out.push_back({row.tree, title, reason}); };
-    if (tree == trees_.end()) return leave_out(GroundText::tr("is no longer in the record"));
-    if (!row.mix) return leave_out(GroundText::tr("has no mix yet"));
+    if (tree == trees_.end()) return leave_out(GroundText::tr("is no longer in the record: take it off"));
+    if (!row.mix) return leave_out(GroundText::tr("has no mix yet: choose one"));
     const auto pot = row.container ? pots_.find(row.container->text) : pots_.end();
-    if (!row.planned && pot == pots_.end()) return leave_out(GroundText::tr("has neither a pot nor planned litres"));
+    if (!row.planned && pot == pots_.end()) return leave_out(GroundText::tr("has neither a pot nor planned litres: give one of them"));
     const auto mix = mix_name(ground, *row.mix);
-    if (!mix) return leave_out(GroundText::tr("has a mix that can't be found"));
+    if (!mix) return leave_out(GroundText::tr("has a mix that can't be found: choose another"));
     PlannedTree planned = planned_tree(tree->second, title);
     planned.mix = *mix;
     if (pot != pots_.end()) planned.pot = pot_name(ground.plan, pot->first, pot->second.container);

@@ -694,7 +694,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   entry.about.push_back(ref_to(version));
   entry.about.push_back(ref_to(day.id));
   booking.log(std::move(entry));
-  return booking.finish(TickText::tr("left-over of %1").arg(to_qt(mix.name)));
+  return booking.finish(TickText::tr("leftover of %1").arg(to_qt(mix.name)));
 }
 
 }  // namespace gritwright::desktop

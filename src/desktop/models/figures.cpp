@@ -57,22 +57,22 @@ QString why_no_mix(const Bench& bench) {
     const ComponentEvaluation& component = evaluation.components[i];
     if (component.component) continue;
     const QString name = bench.state().components[i].name;
-    if (!component.faults.empty()) waiting << FigureText::tr("%1 has a fault").arg(name);
-    else if (component.state != SheetState::finished) waiting << FigureText::tr("%1: sieve test not finished").arg(name);
-    else waiting << FigureText::tr("%1: litre weight unknown").arg(name);
+    if (!component.faults.empty()) waiting << FigureText::tr("%1: put its marked fields right").arg(name);
+    else if (component.state != SheetState::finished) waiting << FigureText::tr("%1: finish its sieve test").arg(name);
+    else waiting << FigureText::tr("%1: weigh a litre of it").arg(name);
   }
   if (!waiting.isEmpty()) return waiting.join(QStringLiteral("; "));
-  return evaluation.faults.empty() ? FigureText::tr("no component has parts") : FigureText::tr("see the marked fields");
+  return evaluation.faults.empty() ? FigureText::tr("give a component parts") : FigureText::tr("see the marked fields");
 }
 
 QString why_no_pot(const Bench& bench) {
   if (bench.evaluation().pot) return {};
-  return bench.evaluation().faults.empty() ? FigureText::tr("the pot's lengths are not typed yet") : FigureText::tr("see the marked fields of the pot");
+  return bench.evaluation().faults.empty() ? FigureText::tr("type the pot's lengths") : FigureText::tr("see the marked fields of the pot");
 }
 
 QString why_no_packing(const Bench& bench) {
   const QString no_mix = why_no_mix(bench);
-  return no_mix.isEmpty() ? FigureText::tr("a component has no grain density") : no_mix;
+  return no_mix.isEmpty() ? FigureText::tr("measure the grain density of each component") : no_mix;
 }
 
 FigureGroup grain_group(const Bench& bench) {
@@ -87,7 +87,7 @@ FigureGroup grain_group(const Bench& bench) {
   group.add("d10", FigureText::tr("D10"), size(10), outside);
   group.add("d90", FigureText::tr("D90"), size(90), outside);
   group.add("cu", FigureText::tr("D60/D10"), figure(grading ? uniformity(*grading) : std::nullopt, 2), outside);
-  const QString no_band = evaluation.band ? outside : FigureText::tr("no wanted band is typed");
+  const QString no_band = evaluation.band ? outside : FigureText::tr("type the wanted grain");
   const auto share = [&](const Band& band) {
     const auto in_band = grading ? band_share(*grading, band) : std::nullopt;
     return percent_text(number(in_band, [](MassShare s) { return s.value(); }));

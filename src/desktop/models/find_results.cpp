@@ -284,7 +284,7 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
   const auto in_percent = [](double share) { return percent_text(share); };
   const auto density = [units](double g_l) { return density_text(g_l, units); };
   const PotWater* water = in_pot(recipe);
-  const QString no_pot = FindResultText::tr("no pot, or a grain density is missing");
+  const QString no_pot = FindResultText::tr("choose a pot, and measure each grain density");
   const auto share = [&](Porosity PotWater::*member) { return water != nullptr ? percent((water->*member).value()) : QString(); };
   add("air", "air_filled_porosity", FindResultText::tr("Air that drains free"), share(&PotWater::air_filled_porosity), no_pot, drawn(MixFigure::air_filled_porosity), in_percent);
   add("water", "container_capacity", FindResultText::tr("Water held"), share(&PotWater::container_capacity), no_pot, drawn(MixFigure::container_capacity), in_percent);
@@ -302,14 +302,14 @@ FigureGroup recipe_figures(const FoundParts& found, std::size_t index, UnitSyste
     figure("water", "container_capacity", FindResultText::tr("Water in %1").arg(name), &PotWater::container_capacity);
   }
   const auto& settled = recipe.mix.settled;
-  add("weight", "bulk_density_g_l", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("a grain density is missing"),
+  add("weight", "bulk_density_g_l", FindResultText::tr("Litre weight, dry"), settled ? to_local(density_text(in_g_l(settled->bulk_density), units)) : QString(), FindResultText::tr("measure each grain density"),
       drawn(MixFigure::bulk_density_g_l), density);
   const auto shrinkage = recipe.mix.shrinkage;
-  add("shrinkage", "shrinkage_percent", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("a grain density is missing"), drawn(MixFigure::shrinkage), in_percent);
+  add("shrinkage", "shrinkage_percent", FindResultText::tr("Shrinks on mixing by"), shrinkage ? percent(shrinkage->value()) : QString(), FindResultText::tr("measure each grain density"), drawn(MixFigure::shrinkage), in_percent);
   add("exchange", "cec_meq_l", FindResultText::tr("Exchange capacity"),
       settled && settled->cation_exchange ? FindResultText::tr("%1 meq/L").arg(number_text(settled->cation_exchange->value(), 3)) : QString(), FindResultText::tr("unknown for a component"),
       drawn(MixFigure::cec_meq_l), [](double meq) { return gritwright::figure(meq, 0).append(" meq/L"); });
-  add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("a price is not known"));
+  add("price", "price", FindResultText::tr("Price of a mixed litre"), recipe.price ? price_words(recipe.price) : QString(), FindResultText::tr("type each price"));
   add("score", "score", FindResultText::tr("Score, 0 is best"), score_words(recipe.score), {});
   return group;
 }
@@ -389,7 +389,7 @@ QString trade_off_sentence(const FoundParts* found) {
     sentences << FindResultText::tr("Price against fit: from %1 a litre with score %2 to %3 a litre with score %4.")
                      .arg(locale.toString(first.across, 'f', 2), score_words(first.up), locale.toString(last.across, 'f', 2), score_words(last.up));
   }
-  return sentences.isEmpty() ? FindResultText::tr("This search has no trade-off to show: there is no pot, no price or no recipe.") : sentences.join(u' ');
+  return sentences.isEmpty() ? FindResultText::tr("This search has no trade-off to show: choose a pot or type prices, then search again.") : sentences.join(u' ');
 }
 
 PictureTable trade_off_table(const FoundParts* found) {

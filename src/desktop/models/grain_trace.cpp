@@ -41,7 +41,7 @@ QString name_text(const RecallRow& row) {
   QString text = title_words(row.ref.kind, row.name);
   if (!row.species.empty() && row.name.find(row.species) == std::string::npos)
     text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + (row.ref.kind == RecordKind::tree ? to_qt(row.species) : material_words(row.species));
-  if (row.deleted) text = TraceText::tr("%1 (deleted)").arg(text);
+  if (row.deleted) text = TraceText::tr("%1 (removed)").arg(text);
   return or_dash(text);
 }
 
@@ -182,7 +182,7 @@ RecordTable ground_of_tree(const Trace& back) {
     if (index == 0) continue;
     const TraceStep& step = back.steps[index];
     const QString words = title_words(step.ref.kind, step.title);
-    const QString title = step.deleted ? TraceText::tr("%1 (deleted)").arg(words) : words;
+    const QString title = step.deleted ? TraceText::tr("%1 (removed)").arg(words) : words;
     made.table.rows.push_back({QString(QStringLiteral("\u2003")).repeated(depth[index] - 1) + QStringLiteral("%1 %2").arg(kind_text(step.ref.kind), to_qt(step.ref.id)), or_dash(title),
                                role_text(step.role), shown_day(step.day), shown_day(step.until), certainty_text(step.certain)});
     made.refs.push_back(step.ref);

@@ -221,7 +221,7 @@ class OfBag {
     std::vector<Explanation> how;
     if (read_.complete()) {
       if (!(*specimen > Mass{}) || *fallen < Mass{}) problems_.push_back(problem_at("displacement.weighs-nothing", "/specimen_g"));
-      else if (*fallen > *specimen) answer_.faults << ProtocolText::tr("More fell through than was weighed.");
+      else if (*fallen > *specimen) answer_.faults << ProtocolText::tr("More fell through than was weighed: weigh both again.");
       if (problems_.empty() && answer_.faults.isEmpty()) {
         measured = sieve_thoroughness(*specimen, *fallen);
         how = explain_thoroughness(*specimen, *fallen);

@@ -262,7 +262,7 @@ bool SieveTableModel::setData(const QModelIndex& index, const QVariant& value, i
 QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   if (component() == nullptr) return {};
   const PastedCells cells = pasted_cells(text);
-  if (cells.rows.empty()) return tr("There is nothing to paste: no rows of numbers on the clipboard.");
+  if (cells.rows.empty()) return tr("There is nothing to paste: copy rows of numbers first.");
   const int current = bench_.current_component();
   const UnitSystem units = bench_.units();
   const bool by_gross = component()->sheet.measure == Measure::gross_and_tare;

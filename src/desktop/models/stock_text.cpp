@@ -78,7 +78,7 @@ FigureGroup stock_figures(const OpenWorkbook& workbook, const RecordRef& holder,
       why.source = StockText::tr("its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with").toStdString();
       litres.explanations.push_back(std::move(why));
     } else {
-      litres.reason = StockText::tr("its litre weight is not known");
+      litres.reason = StockText::tr("weigh a litre of it");
     }
   }
   group.figures = {litres, dry};

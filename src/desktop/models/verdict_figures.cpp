@@ -23,7 +23,7 @@ constexpr unsigned most_choices = 8;  // more is a list to study, not to choose 
 
 QString why_no_curve(const ComponentEvaluation& component) {
   if (!component.faults.empty()) return VerdictText::tr("see the marked cells and fields");
-  if (component.state != SheetState::finished) return VerdictText::tr("the sieve test is not finished");
+  if (component.state != SheetState::finished) return VerdictText::tr("finish the sieve test");
   return {};
 }
 
@@ -98,7 +98,7 @@ void add_price(VerdictView& view, const std::optional<Bag>& bag, const std::opti
     figure.value = QLocale().toString(price->amount, 'f', 2) + (price->currency.empty() ? QString() : u' ' + to_qt(price->currency));
     figure.explanations.push_back(explain_price(*bag, *judged));
   } else {
-    figure.reason = !judged ? no_verdict : !bag ? VerdictText::tr("the sheet belongs to no bag") : VerdictText::tr("price or litres of the bag are not known");
+    figure.reason = !judged ? no_verdict : !bag ? VerdictText::tr("choose its bag") : VerdictText::tr("type price and litres of the bag");
   }
   view.figures.figures.push_back(std::move(figure));
 }
@@ -115,7 +115,7 @@ VerdictView verdict_view(const Bench& bench) {
   view.figures.key = QStringLiteral("verdict");
   view.figures.title = VerdictText::tr("%1 in the wanted band").arg(bench.state().components[index].name);
   QString reason = why_no_curve(component);
-  if (reason.isEmpty() && !evaluation.band) reason = VerdictText::tr("no wanted grain is typed");
+  if (reason.isEmpty() && !evaluation.band) reason = VerdictText::tr("type the wanted grain");
   std::optional<BagVerdict> judged;
   if (reason.isEmpty()) {
     const auto graded = graded_bag(bench);

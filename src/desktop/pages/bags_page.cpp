@@ -460,7 +460,7 @@ void BagsPage::remove() {
   const auto stored = editor_.record();
   if (!stored) return;
   if (book_.workbook().is_used(ref_to(stored->id))) {
-    emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it.").arg(current_));
+    emit book_.told(tr("Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.").arg(current_));
     return;
   }
   form_->drop_typing();

@@ -228,7 +228,7 @@ void BinsTab::remove_bin() {
   const auto bin = editor_.record();
   if (!bin) return;
   if (book_.workbook().is_used(ref_to(bin->id))) {
-    emit book_.told(tr("Bin %1 stays: tests, batches or the stock name it.").arg(list_->current()));
+    emit book_.told(tr("Bin %1 stays: tests, batches or the stock name it. Write down that it is empty instead.").arg(list_->current()));
     return;
   }
   form_->drop_typing();
@@ -251,9 +251,9 @@ void BinsTab::tip_in() {
   const auto bin = editor_.record();
   if (!bin) return;
   const auto source = record_called(book_.workbook(), source_->text());
-  if (!source) return show_fault(source_->text().trimmed().isEmpty() ? tr("Type the number of what is tipped in.") : tr("There is nothing called %1.").arg(source_->text().trimmed()));
+  if (!source) return show_fault(source_->text().trimmed().isEmpty() ? tr("Type the number of what is tipped in.") : tr("There is nothing called %1: look at its number.").arg(source_->text().trimmed()));
   const RecordRef self = ref_to(bin->id);
-  if (*source == self) return show_fault(tr("A bin is not tipped into itself."));
+  if (*source == self) return show_fault(tr("A bin can't be tipped into itself: name another."));
   const auto amount = amount_of(*source);
   if (!amount) return show_fault(sentence_text(amount.problems().front(), units_));
   Bin now = bin->record;

@@ -438,7 +438,7 @@ QListWidget* DayPage::checklist(QWidget* parent, const char* object_name, const 
 QWidget* DayPage::left_over_tab() {
   auto* tab = new QWidget(tabs_);
   auto* layout = new QVBoxLayout(tab);
-  auto* words = new QLabel(tr("What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day."), tab);
+  auto* words = new QLabel(tr("What was made and what is left of a mix: the leftover becomes a tub in stock, and what was spilt teaches the next day."), tab);
   words->setWordWrap(true);
   words->setProperty("role", "muted");
   layout->addWidget(words);
@@ -454,7 +454,7 @@ QWidget* DayPage::left_over_tab() {
   left_form_->add({QStringLiteral("day_made"), tr("Made in all"), Kind::volume, {}, [this] { return made_text_; }, keep(made_text_)});
   left_form_->add({QStringLiteral("day_left"), tr("Left over"), Kind::volume, {}, [this] { return left_text_; }, keep(left_text_)});
   layout->addWidget(left_form_);
-  auto* button = push_button(tab, "day_return", tr("Return to stock"), tr("Return the left-over to stock"));
+  auto* button = push_button(tab, "day_return", tr("Return to stock"), tr("Return the leftover to stock"));
   layout->addWidget(button, 0, Qt::AlignLeft);
   layout->addStretch(1);
   connect(button, &QPushButton::clicked, this, &DayPage::return_left);
@@ -490,9 +490,12 @@ QWidget* DayPage::season_tab() {
 void DayPage::fit_columns() {
   const QFontMetrics metrics(font());
   std::vector<int> wanted;
-  for (const char* widest : {"", "T-000 an old black pine", "small pots and more", "C-00 shallow oval", "", "000.00 L", "000.00 L", "00.00", "000.00 L", "green tips", "second helper", ""}) {
+  for (const char* widest : {"", "T-000 an old black pine", "small pots and more", "C-00 shallow oval", "", "000.00 L", "000.00 L", "00.00", "000.00 L", "", "second helper", ""}) {
     const QString heading = table_->model()->headerData(static_cast<int>(wanted.size()), Qt::Horizontal).toString();
-    wanted.push_back(std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading)) + 24);
+    int words = std::max(metrics.horizontalAdvance(QString::fromLatin1(widest)), metrics.horizontalAdvance(heading));
+    if (static_cast<int>(wanted.size()) == DayColumn::buds)
+      for (const QString& state : bud_choices()) words = std::max(words, metrics.horizontalAdvance(state));
+    wanted.push_back(words + 24);
   }
   columns_->set_wanted(std::move(wanted));
 }

@@ -145,7 +145,7 @@ QString DayPage::why_not_corrected(const DayGround& ground, const Result<DayAnsw
   if (!answer) return sentence_text(answer.problems().front(), units_);
   const auto stored = book_.workbook().find(row.tree);
   const bool in_history = stored && std::ranges::any_of(stored->record.repottings, [&](const Repotting& one) { return one.day == day_done && one.mix == row.mix; });
-  if (in_history) return tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(row.tree.text));
+  if (in_history) return tr("Tree %1 has no root-mass plan that can be worked out: plan its root mass first.").arg(to_qt(row.tree.text));
   return tr("Tree %1 can't be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.").arg(to_qt(row.tree.text));
 }
 
@@ -221,14 +221,14 @@ void DayPage::new_day() {
 void DayPage::remove_day() {
   const auto stored = day();
   if (!stored) return;
-  if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it."));
+  if (std::ranges::any_of(stored->record.trees, &DayTree::done)) return emit book_.told(tr("This day stays: trees were ticked off on it. Take their ticks back first."));
   for (RecordForm* form : {day_form_, tree_form_}) form->drop_typing();
   book_.remove(*stored, tr("repotting day %1 removed").arg(to_qt(stored->record.day)));
 }
 
 void DayPage::add_tree() {
   const QString id = tree_choice_->currentData().toString();
-  if (id.isEmpty()) return emit book_.told(tr("There is no further tree to put on the day."));
+  if (id.isEmpty()) return emit book_.told(tr("There is no further tree to put on the day: add one on the Trees tab first."));
   if (!day()) new_day();
   const auto tree = book_.workbook().find(Id<Tree>{id.toStdString()});
   const auto stored = day();
@@ -257,7 +257,7 @@ void DayPage::take_plan_again() {
   if (!row) return;
   const DayTree& tree = stored->record.trees[*row];
   const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
-  if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out.").arg(to_qt(tree.tree.text)));
+  if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out: plan its root mass first.").arg(to_qt(tree.tree.text)));
   save_tree(tr("plan"), [&](DayTree& t) {
     if (planned->mix) t.mix = planned->mix;
     follow_plan(t, *planned, 0);
@@ -284,7 +284,7 @@ void DayPage::enter_evening() {
   for (std::size_t row = 0; row < stored->record.trees.size(); ++row) {
     if (!stored->record.trees[row].done && stored->record.trees[row].used) rows.push_back(row);
   }
-  if (rows.empty()) return emit book_.told(tr("No open tree has its litres written under \u201cpoured in\u201d."));
+  if (rows.empty()) return emit book_.told(tr("No open tree has its litres yet: write them under \u201cpoured in\u201d first."));
   tick_rows(*stored, rows);
 }
 
@@ -310,7 +310,7 @@ void DayPage::return_left() {
   const auto made = typed_litres(made_text_);
   const auto left = typed_litres(left_text_);
   if (!made || !*made || !left || !*left) return emit book_.told(tr("Write what was made and what is left first."));
-  if (**left > **made) return emit book_.told(tr("More can't be left over than was made."));
+  if (**left > **made) return emit book_.told(tr("More can't be left over than was made: correct one of them."));
   auto change = return_left_over(book_.workbook(), ground_, answer_->value(), *stored, {static_cast<std::size_t>(at), mixed_l(**made), mixed_l(**left)}, today());
   if (!change) return;
   const QString label = to_qt(change->label);

@@ -333,7 +333,7 @@ void DayPage::show_tree() {
   for (const auto& version : book_.workbook().all<MixVersion>()) mix_->addItem(QStringLiteral("%1 %2").arg(to_qt(version.id.text), to_qt(version.record.mix.name)), to_qt(version.id.text));
   const QString mix = tree.mix ? to_qt(tree.mix->text) : QString();
   // The version it was planned with stays to be chosen when it is gone from the record.
-  if (mix_->findData(mix) < 0) mix_->addItem(tr("%1, deleted").arg(mix), mix);
+  if (mix_->findData(mix) < 0) mix_->addItem(tr("%1, removed").arg(mix), mix);
   mix_->setCurrentIndex(mix_->findData(mix));
   pot_->clear();
   pot_->addItem(tr("none yet"), QString());
@@ -473,7 +473,7 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
       all.sections.push_back(std::move(section));
     }
   }
-  if (all.sections.empty()) return nothing(tr("No tree of the day has a root-mass plan in the record."));
+  if (all.sections.empty()) return nothing(tr("No tree of the day has a root-mass plan in the record: plan its root mass first."));
   return written(all);
 }
 

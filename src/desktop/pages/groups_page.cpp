@@ -347,7 +347,7 @@ void GroupsPage::refresh() {
   stored_ = group.stored ? std::optional(group.stored->id) : std::nullopt;
   gone_->is_back();
   title_->setText(tr("%1: %2").arg(group_name(group.profile), group_state(group)));
-  remove_->setText(group.is_common ? tr("&Leave out") : tr("De&lete"));
+  remove_->setText(group.is_common ? tr("&Leave out") : tr("Remo&ve"));
   remove_->setEnabled(!group.profile.left_out);
   restore_->setEnabled(group.is_common && group.stored.has_value());
   find_->setEnabled(!group.profile.left_out);

@@ -239,7 +239,7 @@ ListFilter LogPage::asked_for() {
   filter.about = record_called(book_.workbook(), id);
   filter.without_small = !small_->isChecked();
   QStringList faults;
-  if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1; the whole log is shown.").arg(id);
+  if (!id.isEmpty() && !filter.about) faults << tr("There is nothing called %1: look at its number. The whole log is shown.").arg(id);
   // While a day is being typed it does not narrow anything yet.
   const auto day_of = [&](const QLineEdit& field) -> std::optional<std::string> {
     const QString text = field.text().trimmed();

@@ -301,7 +301,7 @@ void RootPlanTab::remove_plan() {
   const auto stored = desk_->kept();
   if (!stored) return;
   if (book_.workbook().is_used(ref_to(stored->id))) {
-    emit book_.told(tr("Plan %1 stays: a tree's history or a day names it.").arg(desk_->current()));
+    emit book_.told(tr("Plan %1 stays: a tree's history or a day names it. Begin a new plan instead.").arg(desk_->current()));
     return;
   }
   for (RecordForm* form : forms_) form->drop_typing();

@@ -277,7 +277,7 @@ void SickTreesTab::choose_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Save what these trees share"), tr("shared by the trees") + QStringLiteral(".txt"),
                                                     tr("Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)"));
   if (path.isEmpty()) return;
-  emit book_.told(save_shared(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is the folder yours?").arg(path));
+  emit book_.told(save_shared(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: choose a folder you may write to.").arg(path));
 }
 
 }  // namespace gritwright::desktop

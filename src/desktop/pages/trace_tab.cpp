@@ -82,7 +82,7 @@ void TraceTab::refresh() {
   if (id.isEmpty()) return show_nothing(tr("Type the number of a bag to see which trees stand in its grain, or of a tree to see what it stands in."));
   try {
     const auto ref = record_called(book_.workbook(), id);
-    if (!ref) return show_nothing(tr("There is nothing called %1.").arg(id));
+    if (!ref) return show_nothing(tr("There is nothing called %1: look at its number.").arg(id));
     if (ref->kind == RecordKind::tree) show_ground(*ref);
     else show_recall(*ref);
   } catch (const WorkbookTrouble& trouble) {
@@ -134,7 +134,7 @@ void TraceTab::choose_file() {
   const QString path = QFileDialog::getSaveFileName(this, tr("Save the list of trees"), tr("%1 trees").arg(name) + QStringLiteral(".txt"),
                                                     tr("Text to print (*.txt);;For a spreadsheet (*.csv);;For programs (*.json)"));
   if (path.isEmpty()) return;
-  emit book_.told(save_list(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: is the folder yours?").arg(path));
+  emit book_.told(save_list(path) ? tr("Saved as %1.").arg(path) : tr("%1 could not be written: choose a folder you may write to.").arg(path));
 }
 
 }  // namespace gritwright::desktop

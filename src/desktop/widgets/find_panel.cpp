@@ -195,7 +195,7 @@ void FindPanel::choose_pot(int index) {
   const auto chosen = std::ranges::find(pots, id, &ShelfPot::id);
   if (chosen == pots.end()) return;
   const auto sheet = sheet_of(chosen->container);
-  if (!sheet) return emit bench_.told(tr("A pot given as a table of areas is read by the command line only, for now."));
+  if (!sheet) return emit bench_.told(tr("A pot given as a table of areas is read by the command line only, for now: choose another pot here."));
   bench_.edit(tr("pot %1").arg(pots_->itemText(index)), {}, [&](BenchState& state) { state.pot = *sheet; });
 }
 
@@ -371,7 +371,7 @@ void FindPanel::refresh_faults() {
     if (wish >= setup.wish_of.size()) continue;
     const int row = setup.wish_of[wish];
     const QString name = row >= 0 ? label_of(static_cast<WishRow>(row)) : tr("the share of a candidate");
-    trouble << tr("\u201c%1\u201d cannot be had: nothing on the shelf comes near it, and so no mix does.").arg(name);
+    trouble << tr("\u201c%1\u201d cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.").arg(name);
   }
   trouble_->setText(trouble.join(u'\n'));
   trouble_->setVisible(!trouble.isEmpty());

@@ -68,7 +68,7 @@ void GoneNotice::begin(const RecordRef& ref, const QString& name) {
   name_ = name;
   holding_ = true;
   for (RecordForm* form : forms_) form->set_gone(true);
-  words_->setText(tr("%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.").arg(name_));
+  words_->setText(tr("%1 is not in the record any more: it was removed or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.").arg(name_));
   show();
   emit book_.told(words_->text());
 }

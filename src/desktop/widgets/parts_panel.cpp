@@ -153,7 +153,7 @@ void PartsPanel::line_up() {
 
 void PartsPanel::add_component() {
   if (bench_.state().components.size() >= most_components) {
-    emit bench_.told(tr("A mix here has up to %1 components.").arg(most_components));
+    emit bench_.told(tr("A mix here has up to %1 components; remove one first.").arg(most_components));
     return;
   }
   const QString name = tr("Component %1").arg(bench_.state().components.size() + 1);

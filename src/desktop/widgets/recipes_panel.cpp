@@ -182,7 +182,7 @@ void RecipesPanel::refresh() {
   }
   keep_->setEnabled(some && !stale);
   reserve_->setEnabled(some && !stale && found->setup.need.has_value());
-  reserve_->setToolTip(some && found->setup.need ? tr("its grain is kept for this mix in later searches") : tr("the litres that are needed are not known"));
+  reserve_->setToolTip(some && found->setup.need ? tr("its grain is kept for this mix in later searches") : tr("type the litres needed first"));
   refresh_chosen();
 }
 
