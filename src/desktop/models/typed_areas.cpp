@@ -10,14 +10,13 @@ namespace gritwright::desktop {
 
 Result<std::vector<AreaAtHeight>> parse_areas(const QString& text) {
   static const QRegularExpression line_end(QStringLiteral("[\\n\\r\\x{2028}\\x{2029}]+"));
-  static const QRegularExpression digit(QStringLiteral("\\d"));
   // Where lines separate the rows, a semicolon stands between two cells.
   const QString typed = text.trimmed();
   const bool pasted = typed.contains(line_end);
   std::vector<AreaAtHeight> areas;
-  for (QString row : pasted ? typed.split(line_end, Qt::SkipEmptyParts) : typed.split(u';', Qt::SkipEmptyParts)) {
-    if (pasted && !row.contains(digit)) continue;
-    const QStringList pair = row.replace(u';', u' ').simplified().split(u' ');
+  for (const QString& row : pasted ? typed.split(line_end, Qt::SkipEmptyParts) : typed.split(u';', Qt::SkipEmptyParts)) {
+    const QStringList pair = QString(row).replace(u';', u' ').simplified().split(u' ');
+    if (pair.front().isEmpty() || (pasted && areas.empty() && pair.front().front().isLetter())) continue;
     const auto height = parse_number(pair.front().toStdString(), DecimalMark::point_or_comma);
     if (!height) return height.problems();
     const auto area = parse_number((pair.size() > 1 ? pair[1] : QString()).toStdString(), DecimalMark::point_or_comma);
