@@ -7,6 +7,7 @@
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "models/bench.hpp"
 #include "models/range_keeper.hpp"
 #include "support.hpp"
 #include "text.hpp"
@@ -86,15 +87,15 @@ TEST_CASE("Every figure of the verdict tells its formula and source", "[verdict]
 }
 
 TEST_CASE("A second sample over an empty pan leaves the fineness modulus in sight, though some was lost", "[verdict]") {
-  OpenWindow open;
-  Surroundings around = open.bench.surroundings();
+  Bench bench(test_catalogue());
+  Surroundings around = bench.surroundings();
   around.laboratory_figures = true;
-  open.bench.set_surroundings(std::move(around));
+  bench.set_surroundings(std::move(around));
   BenchState state = dusty_bag_bench();
   state.components[0] = finished_component(QStringLiteral("D-1"), QStringLiteral("pumice"), {{"4.75", "0"}, {"2.36", "300"}, {"1.18", "198"}}, "0", "500");
-  open.bench.open(state);
+  bench.open(state);
   const auto modulus = [&] {
-    const VerdictView view = verdict_view(open.bench);
+    const VerdictView view = verdict_view(bench);
     const auto& figures = view.laboratory.figures;
     const auto found = std::ranges::find(figures, QStringLiteral("laboratory_fineness"), &Figure::key);
     REQUIRE(found != figures.end());
@@ -102,8 +103,8 @@ TEST_CASE("A second sample over an empty pan leaves the fineness modulus in sigh
   };
   CHECK(modulus() == to_local("4.60"));
   state.components[0].sheet.replicates = {{{QStringLiteral("0"), QStringLiteral("300"), QStringLiteral("198")}, QStringLiteral("0"), QStringLiteral("500")}};
-  open.bench.open(state);
-  REQUIRE(open.bench.evaluation().components[0].pooled);
+  bench.open(state);
+  REQUIRE(bench.evaluation().components[0].pooled);
   CHECK(modulus() == to_local("4.60"));
 }
 
