@@ -27,7 +27,7 @@ TEST_CASE("Rubbish is shown as it was typed in either units", "[typed_text][refu
 }
 
 TEST_CASE("A sentence that begins with what was typed leaves its letters as they are", "[typed_text][refuses]") {
-  CHECK(sentence_text(Problem{"number.not-a-number", {}, {{"text", std::string("l26.3")}}}).startsWith(QStringLiteral("l26.3 ")));
+  CHECK(sentence_text(Problem{"number.not-a-number", {}, {{"text", std::string("l26.3")}}}).startsWith(local("l26.3 ")));
   CHECK(sentence_text(Problem{"workbook.not-there", {}, {{"kind", std::string("tree")}, {"id", std::string("tr-06")}}}).at(0).isUpper());
 }
 
