@@ -292,9 +292,9 @@ TEST_CASE("Undo takes back a typed length of a pot in one step", "[trees_page]")
 namespace {
 
 /// A tree of a group in a pot, and a second pot that is free, with a plan for the tree on screen and worked out.
-class PlannedTree {
+class TreeToRepot {
  public:
-  explicit PlannedTree(SpeciesGroup group = SpeciesGroup::deciduous_developing) {
+  explicit TreeToRepot(SpeciesGroup group = SpeciesGroup::deciduous_developing) {
     keep_tray(open);
     RecordedContainer larger = open.record->workbook().all<RecordedContainer>().front().record;
     const auto present = open.record->workbook().all<RecordedContainer>().front().id;
@@ -325,7 +325,7 @@ class PlannedTree {
 }  // namespace
 
 TEST_CASE("A plan begins with the tree's group, its present pot as root mass and a free pot, and is worked out", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   REQUIRE(planned.tab().desk().plan());
   CHECK(planned.tab().desk().plan()->group == SpeciesGroup::deciduous_developing);
   CHECK(std::holds_alternative<AsPresentPot>(planned.tab().desk().plan()->block));
@@ -336,7 +336,7 @@ TEST_CASE("A plan begins with the tree's group, its present pot as root mass and
 }
 
 TEST_CASE("Asked again for the plan of a tree, the one it has comes to the front", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   OpenWindow& open = planned.open;
   open.window.record_pages()->show_trees();
   open.window.record_pages()->trees().show_trees();
@@ -404,7 +404,7 @@ TEST_CASE("Without a pot to go into no plan is begun, and the reason stands besi
 }
 
 TEST_CASE("A tip above 90 degrees and a clearance larger than the pot stay in their fields with the reason", "[trees_page][refuses]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   const RootMassPlan before = *planned.tab().desk().plan();
   planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(1);
   auto* tip = planned.open.find<QLineEdit>("plan_tip");
@@ -420,7 +420,7 @@ TEST_CASE("A tip above 90 degrees and a clearance larger than the pot stay in th
 }
 
 TEST_CASE("The tree moved with the keys keeps its new place, and undo takes it back", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   const RootMassPlan before = *planned.tab().desk().plan();
   auto* view = planned.open.find<QWidget>("root_plan_view");
   view->setFocus();
@@ -433,7 +433,7 @@ TEST_CASE("The tree moved with the keys keeps its new place, and undo takes it b
 }
 
 TEST_CASE("A cut that stopped at the bench is kept and the rest planned anew", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(3);
   planned.open.find<QLineEdit>("plan_stop_depth")->setText(QStringLiteral("1 cm"));
   planned.open.find<QPushButton>("plan_stop")->click();
@@ -447,7 +447,7 @@ TEST_CASE("A cut that stopped at the bench is kept and the rest planned anew", "
 }
 
 TEST_CASE("A plan carried out stands in the tree's history and takes its pot", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   planned.open.find<QPushButton>("plan_done")->click();
   const Tree tree = planned.open.record->workbook().find(Id<Tree>{planned.id.toStdString()})->record;
   REQUIRE(tree.repottings.size() == 2);
@@ -458,7 +458,7 @@ TEST_CASE("A plan carried out stands in the tree's history and takes its pot", "
 }
 
 TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   const QString file = planned.open.folder.filePath(QStringLiteral("sheet.pdf"));
   REQUIRE(planned.tab().save_sheet(file));
   QFile written(file);
@@ -469,9 +469,9 @@ TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
 namespace {
 
 /// A plan for a pine whose mass is far too high for its new pot, as a box typed in.
-class HighPine : public PlannedTree {
+class HighPine : public TreeToRepot {
  public:
-  HighPine() : PlannedTree(SpeciesGroup::conifer) {
+  HighPine() : TreeToRepot(SpeciesGroup::conifer) {
     REQUIRE(tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
       plan.block = BlockBox{BlockForm::box, length_cm(28), length_cm(20), length_cm(9), {}};
       plan.trunk_base.reset();
@@ -487,7 +487,7 @@ Tree only_tree(OpenWindow& open) { return open.record->workbook().all<Tree>().fr
 }  // namespace
 
 TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   REQUIRE(planned.tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
     plan.block = BlockBox{BlockForm::box, length_cm(28), length_cm(20), length_cm(9), {}};
     plan.trunk_base = TreePoint{Length{}, Length{}, length_cm(8)};
@@ -536,7 +536,7 @@ TEST_CASE("A plan in stages is drawn in the old pot, says when the rest comes, a
 }
 
 TEST_CASE("The mix chosen for a plan is shown around a root mass whose moisture is not known", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   auto* section = planned.open.find<QWidget>("root_section");
   CHECK(section->accessibleDescription().contains(QStringLiteral("No mix yet")));
   const auto lava = evaluate_component(finished_component(QStringLiteral("lava"), QStringLiteral("scoria"), {{"9.5", "0"}, {"4.75", "200"}, {"2", "280"}}, "20", "500"), test_catalogue()).component;
@@ -563,7 +563,7 @@ TEST_CASE("The mix chosen for a plan is shown around a root mass whose moisture 
 }
 
 TEST_CASE("Shift with the arrow keys turns and tips the tree, and undo takes it back", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   auto* view = planned.open.find<QWidget>("root_plan_view");
   view->setFocus();
   planned.open.press(Qt::Key_Left, Qt::ShiftModifier);
@@ -584,7 +584,7 @@ TEST_CASE("Shift with the arrow keys turns and tips the tree, and undo takes it 
 }
 
 TEST_CASE("What a plan lacks in the form can be typed: order of cuts, trunk and stones, working depth, years", "[trees_page]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   const auto typed = [&](int tab, const char* name, const QString& text) {
     planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(tab);
     auto* field = planned.open.find<QLineEdit>(name);
@@ -611,7 +611,7 @@ TEST_CASE("What a plan lacks in the form can be typed: order of cuts, trunk and 
 
 TEST_CASE("A broadleaf can be bare-rooted on purpose, a conifer can't", "[trees_page][refuses]") {
   for (const SpeciesGroup group : {SpeciesGroup::deciduous_developing, SpeciesGroup::conifer}) {
-    PlannedTree planned(group);
+    TreeToRepot planned(group);
     planned.open.find<QTabWidget>("plan_tabs")->setCurrentIndex(2);
     choose(planned.open.find<QComboBox>("plan_bare_root"), true);
     planned.tab().desk().job().wait();
@@ -621,7 +621,7 @@ TEST_CASE("A broadleaf can be bare-rooted on purpose, a conifer can't", "[trees_
 }
 
 TEST_CASE("What stayed untouched is kept in the history and limits the next plan", "[trees_page]") {
-  PlannedTree planned(SpeciesGroup::conifer);
+  TreeToRepot planned(SpeciesGroup::conifer);
   REQUIRE(planned.tab().desk().save(QStringLiteral("combed"), [](RootMassPlan& plan) { plan.combed = {{Face::left, length_cm(4)}}; }).empty());
   planned.tab().desk().job().wait();
   REQUIRE(planned.tab().desk().worked()->fits);
@@ -652,7 +652,7 @@ TEST_CASE("A root mass larger than any plan can fit is told as such, with the po
 }
 
 TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its table and a cut of the history", "[trees_page][corners]") {
-  PlannedTree planned;
+  TreeToRepot planned;
   REQUIRE(planned.tab().desk().save(QStringLiteral("root mass"), [](RootMassPlan& plan) {
     plan.block = BlockBox{BlockForm::box, length_cm(24), length_cm(18), length_cm(5), {}};
     plan.pot.shape = Shape::oval;
