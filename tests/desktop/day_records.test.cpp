@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "day_trees_on_screen.hpp"
+#include "gritwright/workbook/trace.hpp"
 #include "models/day_ticking.hpp"
 
 using namespace gritwright;
@@ -606,15 +607,26 @@ TEST_CASE("Layers follow a correction after the tick, and the tick taken back re
     open.type_into("day_tree_top_dressing", QString::fromStdString(other.id));
     CHECK_THAT(open.gone_l(open.grit), WithinAbs(0, 1e-6));
     CHECK_THAT(open.gone_l(other), WithinRel(grit_l, 1e-6));
-    const auto& grain = open.tree(open.id).repottings.back().grain;
-    CHECK(std::ranges::find(grain, other) != grain.end());
-    // What has all of its grain back no longer stands in the tree.
-    CHECK(trees_of(open.book(), open.grit).empty());
-    CHECK(trees_of(open.book(), other) == std::set<std::string>{open.id});
+    const auto stands_in = [&](const RecordRef& bag) {
+      const auto grain = open.tree(open.id).repottings.back().grain;
+      return std::ranges::find(grain, bag) != grain.end();
+    };
+    const auto is_recalled = [&](const RecordRef& bag) {
+      const auto went = trace(open.book(), bag, TraceDirection::forward);
+      REQUIRE(went);
+      return std::ranges::find(went->steps, RecordRef{RecordKind::tree, open.id}, &TraceStep::ref) != went->steps.end();
+    };
+    CHECK(stands_in(other));
+    CHECK(stands_in(open.moss));
+    CHECK_FALSE(stands_in(open.grit));
+    CHECK(is_recalled(other));
+    CHECK_FALSE(is_recalled(open.grit));
     open.type_into("day_tree_top_dressing", QString::fromStdString(open.grit.id));
     CHECK(trees_of(open.book(), open.grit) == std::set<std::string>{open.id});
     CHECK(trees_of(open.book(), other).empty());
     CHECK_THAT(open.gone_l(other), WithinAbs(0, 1e-6));
+    CHECK(stands_in(open.grit));
+    CHECK_FALSE(stands_in(other));
   }
   SECTION("a pot that is dressed higher, and one that is not") {
     choose_data(open.find<QComboBox>("day_tree_pot"), open.dressed_higher);

@@ -118,7 +118,13 @@ class DayGrain {
   std::map<std::size_t, double> taken_l_;  // raw, by supply
 };
 
+/// The notes of a tree's layers begin so, and end with the layer's grain.
+std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
+std::string layer_note(const Id<Tree>& tree, const std::string& grain) { return layers_note(tree) + ": " + grain; }
+
 constexpr double no_grain_g = 1e-6;
+/// Less is what whole micrograms leave over where lines were shared.
+constexpr double some_grain_g = 1e-3;
 
 /// The notes of a tree's layers begin so, and end with the layer's grain.
 std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
@@ -157,6 +163,10 @@ class DayBooking {
   /// What has left the bags under a note, by bag.
   [[nodiscard]] std::map<RecordRef, Mass> booked_under(const std::string& note) const {
     return booked_where([&](const StockEntry& line) { return line.note == note; });
+  }
+  /// By mix and layers of a tree; bags that got all of theirs back have nothing.
+  [[nodiscard]] std::map<RecordRef, Mass> booked_for(const Id<Tree>& tree) const {
+    return booked_where([&](const StockEntry& line) { return line.note == tree.text || line.note.starts_with(layers_note(tree)); });
   }
   [[nodiscard]] std::map<RecordRef, Mass> booked_in_all() const {
     return booked_where([](const StockEntry&) { return true; });
@@ -386,13 +396,13 @@ class Ticking {
     ticked.done = true;
     if (ticked.done_plan.empty()) ticked.done_plan = ticked.plan_name;
     const MixedVolume used = litres_of(ticked, place->index);
-    std::vector<RecordRef> stands_in;
-    settle_mix(*place, ticked.tree, {}, used, stands_in);
-    settle_layers(ticked.tree, {}, tree_of_day(place->index).layers, stands_in);
+    std::vector<RecordRef> from_tubs;
+    settle_mix(*place, ticked.tree, {}, used, from_tubs);
+    settle_layers(ticked.tree, {}, tree_of_day(place->index).layers);
     Tree tree = stored->record;
     Repotting repotting = write_history(tree, ticked, carried_out(workbook_, catalogue_, ticked));
     repotting.filled = used;
-    write_row(repotting, ticked, std::move(stands_in));
+    write_row(repotting, ticked, stands_in(*place, ticked.tree, std::move(from_tubs), used));
     // The day the grower had set has come.
     repotting.due = std::exchange(tree.due, std::nullopt);
     LogEntry entry = log_of(ticked, place->index, used, repotting.grain);
@@ -435,10 +445,8 @@ class Ticking {
       settle_mix(*place, was.tree, used_before, used, grain);
       repotting.filled = used;
     }
-    if (correction.layers_before) settle_layers(was.tree, *correction.layers_before, tree_of_day(place->index).layers, grain);
-    const auto& of_tubs = gone_of(place->mix).sources();
-    std::erase_if(grain, [&](const RecordRef& bag) { return std::ranges::find(of_tubs, bag) == of_tubs.end() && booking_.has_all_back(bag, was.tree); });
-    write_row(repotting, wanted, std::move(grain));
+    if (correction.layers_before) settle_layers(was.tree, *correction.layers_before, tree_of_day(place->index).layers);
+    write_row(repotting, wanted, stands_in(*place, was.tree, std::move(grain), used));
     LogEntry entry = log_of(wanted, place->index, used, repotting.grain);
     entry.text = TickText::tr("Corrected: %1").arg(to_qt(entry.text)).toStdString();
     booking_.log(std::move(entry));
@@ -484,26 +492,39 @@ class Ticking {
   static void stand_in(std::vector<RecordRef>& bags, const RecordRef& bag) {
     if (std::ranges::find(bags, bag) == bags.end()) bags.push_back(bag);
   }
-  void book(const std::vector<RawGrain>& grain, const std::string& note, std::vector<RecordRef>& stands_in) {
-    for (const RawGrain& each : grain) {
-      booking_.use(each, note);
-      stand_in(stands_in, each.holder);
+  /// Bags whose grain is in a tree's pot: those that have lines left under its notes, and of those that were `known` the ones that its lines
+  /// say nothing of, or that its tubs were made of.
+  [[nodiscard]] std::vector<RecordRef> stands_in(const Place& place, const Id<Tree>& tree, std::vector<RecordRef> known, MixedVolume used) {
+    const auto booked = booking_.booked_for(tree);
+    const auto is_left = [](Mass mass) { return in_g(mass) > some_grain_g; };
+    const std::vector<RecordRef>& of_tubs = gone_of(place.mix).sources();
+    std::erase_if(known, [&](const RecordRef& bag) {
+      const auto line = booked.find(bag);
+      const bool of_tub = in_l(used) > no_litres && std::ranges::find(of_tubs, bag) != of_tubs.end();
+      return line != booked.end() && !is_left(line->second) && !of_tub;
+    });
+    for (const auto& [bag, mass] : booked) {
+      if (is_left(mass)) stand_in(known, bag);
     }
+    return known;
+  }
+  void book(const std::vector<RawGrain>& grain, const std::string& note) {
+    for (const RawGrain& each : grain) booking_.use(each, note);
   }
 
-  /// Books what a tree took more or less of its mix, and adds the bags that it is of.
-  void settle_mix(const Place& place, const Id<Tree>& tree, MixedVolume before, MixedVolume now, std::vector<RecordRef>& stands_in) {
+  /// Books what a tree took more or less of its mix, and adds the bags of a tub that stood in.
+  void settle_mix(const Place& place, const Id<Tree>& tree, MixedVolume before, MixedVolume now, std::vector<RecordRef>& from_tubs) {
     MixTaken& gone = gone_of(place.mix);
     const double from_bags_l = gone.settle(booking_, tree.text, in_l(before), in_l(now));
     // A tub that was counted before its trees were ticked has its grain from the bags already.
     if (from_bags_l < in_l(now) - in_l(before) - no_litres) {
-      for (const RecordRef& bag : gone.sources()) stand_in(stands_in, bag);
+      for (const RecordRef& bag : gone.sources()) stand_in(from_tubs, bag);
     }
-    if (from_bags_l > no_litres) book(shelf_.take(place.mix, mixed_l(from_bags_l)), tree.text, stands_in);
+    if (from_bags_l > no_litres) book(shelf_.take(place.mix, mixed_l(from_bags_l)), tree.text);
   }
 
   /// The same of its layers, each grain for itself.
-  void settle_layers(const Id<Tree>& tree, const std::vector<GrainLitres>& before, const std::vector<GrainLitres>& now, std::vector<RecordRef>& stands_in) {
+  void settle_layers(const Id<Tree>& tree, const std::vector<GrainLitres>& before, const std::vector<GrainLitres>& now) {
     std::set<std::string> grains;
     for (const auto& layers : {before, now}) {
       for (const GrainLitres& layer : layers) grains.insert(layer.name);
@@ -511,7 +532,7 @@ class Ticking {
     for (const std::string& grain : grains) {
       const double before_l = in_l(litres_in(before, grain));
       const double more_l = in_l(litres_in(now, grain)) - before_l;
-      if (more_l > no_litres) book(shelf_.take_layer(grain, loose_l(more_l)), layer_note(tree, grain), stands_in);
+      if (more_l > no_litres) book(shelf_.take_layer(grain, loose_l(more_l)), layer_note(tree, grain));
       if (more_l < -no_litres) booking_.give_back(layer_note(tree, grain), -more_l / before_l);
     }
   }
