@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <iterator>
 #include <map>
 #include <set>
@@ -202,6 +203,22 @@ class DayBooking {
     }
   }
 
+  [[nodiscard]] Mass mass_under(const std::vector<std::string>& notes) const {
+    Mass mass{};
+    for (const Line& line : lines_) {
+      if (std::ranges::find(notes, line.now.note) != notes.end()) mass -= line.now.change;
+    }
+    return mass;
+  }
+
+  /// Moves lines of a note to the one that is returned for their bag; lines of other bags stay.
+  void sort_out(const std::string& note, const std::function<std::optional<std::string>(const RecordRef&)>& note_of) {
+    for (Line& line : lines_) {
+      if (line.now.note != note) continue;
+      if (auto other = note_of(line.now.holder)) line.now.note = *std::move(other);
+    }
+  }
+
   /// All notes that begin so.
   [[nodiscard]] std::set<std::string> notes_with(const std::string& beginning) const {
     std::set<std::string> notes;
@@ -327,9 +344,12 @@ constexpr double no_litres = 1e-9;
 /// its own litres, and the tubs have what was made beyond those of all trees.
 class MixTaken {
  public:
-  MixTaken(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, const std::optional<Id<MixVersion>>& mix) {
+  MixTaken(DayBooking& booking, const OpenWorkbook& workbook, const Stored<RepottingDay>& day, const std::optional<Id<MixVersion>>& mix) {
+    std::vector<TreePart> trees;
     for (const DayTree& tree : day.record.trees) {
-      if (tree.done && tree.mix == mix) used_l_ += in_l(litres_taken(workbook, tree, day.record.day));
+      if (!tree.done || tree.mix != mix) continue;
+      trees.push_back({tree.tree.text, in_l(litres_taken(workbook, tree, day.record.day)), booking.mass_under({tree.tree.text})});
+      used_l_ += trees.back().used_l;
     }
     for (const auto& batch : workbook.all<Batch>()) {
       if (batch.record.repotting_day != day.id || batch.record.mix != mix || !batch.record.made) continue;
@@ -337,6 +357,7 @@ class MixTaken {
       tubs_.push_back(batch.id.text);
       for (const BatchPart& part : batch.record.parts) sources_.push_back(part.source);
     }
+    give_trees_their_own(booking, trees);
   }
 
   [[nodiscard]] double made_l() const { return made_l_; }
@@ -364,7 +385,49 @@ class MixTaken {
   }
 
  private:
+  struct TreePart {
+    std::string note;
+    double used_l;
+    Mass booked;
+  };
+
   [[nodiscard]] double gone_l() const { return std::max(used_l_, made_l_); }
+
+  /// Days of earlier versions left what a tub was made of under the tub when its trees were ticked off: they have it under their own notes before
+  /// anything is shared out.
+  void give_trees_their_own(DayBooking& booking, const std::vector<TreePart>& trees) const {
+    const Mass in_tubs = booking.mass_under(tubs_);
+    if (in_g(in_tubs) <= some_grain_g) return;
+    const auto has_lines = [](const TreePart& tree) { return in_g(tree.booked) > some_grain_g; };
+    Mass in_all = in_tubs;
+    double of_trees_l = 0;
+    for (const TreePart& tree : trees) {
+      in_all += tree.booked;
+      if (has_lines(tree)) of_trees_l += tree.used_l;
+    }
+    // Where the trees took all that was made nothing is left to be the tubs': what they hold is as large a part of the litres as of the grain.
+    const bool is_all_used = used_l_ > made_l_ - no_litres;
+    const double litres_by_mass = gone_l() / in_g(in_all);
+    double tubs_l = is_all_used ? in_g(in_tubs) * litres_by_mass : made_l_ - of_trees_l;
+    const auto give = [&](const TreePart& tree, double litres) {
+      if (litres <= no_litres || tubs_l <= no_litres) return;
+      booking.hand_over(tubs_, tree.note, std::min(1.0, litres / tubs_l));
+      tubs_l -= litres;
+    };
+    for (const TreePart& tree : trees) {
+      if (!has_lines(tree)) give(tree, tree.used_l);
+    }
+    if (!is_all_used) return;
+    // The rest is of those that found too little in the tub.
+    std::vector<double> lacking_l;
+    double lacking_in_all_l = 0;
+    for (const TreePart& tree : trees) {
+      lacking_l.push_back(has_lines(tree) ? std::max(0.0, tree.used_l - in_g(tree.booked) * litres_by_mass) : 0);
+      lacking_in_all_l += lacking_l.back();
+    }
+    const double rest_l = tubs_l;
+    for (std::size_t i = 0; i < trees.size() && lacking_in_all_l > no_litres; ++i) give(trees[i], rest_l * lacking_l[i] / lacking_in_all_l);
+  }
 
   double used_l_ = 0;
   double made_l_ = 0;
@@ -477,7 +540,7 @@ class Ticking {
 
   MixTaken& gone_of(std::size_t mix) {
     const Id<MixVersion>& id = ground_.mixes[mix].id;
-    return gone_.try_emplace(id.text, workbook_, day_, id).first->second;
+    return gone_.try_emplace(id.text, booking_, workbook_, day_, id).first->second;
   }
 
   /// Those typed, else those of the plan that was carried out.
@@ -523,8 +586,21 @@ class Ticking {
     if (from_bags_l > no_litres) book(shelf_.take(place.mix, mixed_l(from_bags_l)), tree.text);
   }
 
+  [[nodiscard]] bool is_of_layer(const RecordRef& bag, const GrainLitres& layer) const {
+    if (bag.id == layer.name) return true;
+    const auto at = std::ranges::find(ground_.shelf, bag);
+    if (at == ground_.shelf.end()) return false;
+    const GrainSupply& supply = ground_.plan.shelf[static_cast<std::size_t>(at - ground_.shelf.begin())];
+    return supply.bag == layer.name || supply.component == layer.name || (!supply.material.empty() && (supply.material == layer.name || supply.material == layer.material));
+  }
+
   /// The same of its layers, each grain for itself.
   void settle_layers(const Id<Tree>& tree, const std::vector<GrainLitres>& before, const std::vector<GrainLitres>& now) {
+    // Days of earlier versions have all layers of a tree under one note.
+    booking_.sort_out(layers_note(tree), [&](const RecordRef& bag) -> std::optional<std::string> {
+      const auto layer = std::ranges::find_if(before, [&](const GrainLitres& one) { return is_of_layer(bag, one); });
+      return layer == before.end() ? std::nullopt : std::optional(layer_note(tree, layer->name));
+    });
     std::set<std::string> grains;
     for (const auto& layers : {before, now}) {
       for (const GrainLitres& layer : layers) grains.insert(layer.name);
@@ -660,7 +736,7 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   RepottingDay now = day.record;
   DayTree& ticked = now.trees[row];
   // What a tub was counted with stays taken, and is the tub's from here on.
-  (void)MixTaken(workbook, day, ticked.mix).settle(booking, ticked.tree.text, in_l(litres_taken(workbook, ticked, now.day)), 0);
+  (void)MixTaken(booking, workbook, day, ticked.mix).settle(booking, ticked.tree.text, in_l(litres_taken(workbook, ticked, now.day)), 0);
   // Where its litres are known no more, all that stands under its number goes back.
   booking.give_back(ticked.tree.text, 1);
   for (const std::string& note : booking.notes_with(layers_note(ticked.tree))) booking.give_back(note, 1);
@@ -689,7 +765,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
   DayBooking booking(workbook, day, today);
   const DayMix& mix = ground.plan.mixes[tub.mix];
   const Id<MixVersion>& version = ground.mixes[tub.mix].id;
-  MixTaken gone(workbook, day, version);
+  MixTaken gone(booking, workbook, day, version);
   const RecordRef ref{RecordKind::batch, workbook.suggest_id(RecordKind::batch)};
   Batch batch;
   batch.mix = version;
