@@ -12,6 +12,22 @@ using namespace gritwright::desktop;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
+TEST_CASE("A day of which tubs were made and no tree is done takes them along to another date", "[day_page][regression]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  open.return_tub("5", "2");
+  const RecordRef day{RecordKind::repotting_day, open.page().current_day().toStdString()};
+  const auto lines = open.book().all<StockEntry>();
+  REQUIRE(std::ranges::any_of(lines, [&](const auto& entry) { return entry.record.other == day && entry.record.day == was; }));
+  open.type_into("day_date", QStringLiteral("2031-03-15"));
+  CHECK(open.book().all<Batch>().back().record.day == "2031-03-15");
+  for (const auto& entry : open.book().all<StockEntry>())
+    if (entry.record.other == day) CHECK(entry.record.day == "2031-03-15");
+  open.trigger("action_record_undo");
+  CHECK(open.day().day == was);
+  CHECK(open.book().all<Batch>().back().record.day == was);
+}
+
 TEST_CASE("A day of an earlier version, where a tub kept what its trees took, is settled by what stands in the ledger", "[day_page][regression]") {
   ThreePines open;
   open.return_tub("5", "0");

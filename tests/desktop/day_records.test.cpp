@@ -424,6 +424,8 @@ TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of wha
   std::vector<double> used(3, 0.0);
   double made = 0;
   int steps = 0;
+  const auto batches = open.book().count(RecordKind::batch);
+  std::size_t tubs = 0;
   for (int turn = 0; turn < 24; ++turn) {
     const auto tree = static_cast<std::size_t>(below(3));
     const bool done = open.day().trees[tree].done;
@@ -433,6 +435,7 @@ TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of wha
       what = "made";
       open.return_tub(std::to_string(static_cast<int>(std::ceil(litres))).c_str(), "0");
       made += std::ceil(litres);
+      ++tubs;
       steps += 1;
     } else if (done && below(2) == 0) {
       what = "taken back";
@@ -458,8 +461,9 @@ TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of wha
     REQUIRE_THAT(open.gone_l(), WithinAbs(std::max(used[0] + used[1] + used[2], made), 1e-6));
     for (int row = 0; row < 3; ++row) REQUIRE_THAT(open.under_l(row), WithinAbs(used[static_cast<std::size_t>(row)], 1e-6));
   }
+  CHECK(open.book().count(RecordKind::batch) == batches + tubs);
   for (int step = 0; step < steps; ++step) open.trigger("action_record_undo");
-  CHECK(open.book().count(RecordKind::batch) > 0);
+  CHECK(open.book().count(RecordKind::batch) == batches);
   check_same(stock_g(open.book()), open.before);
 }
 

@@ -228,11 +228,15 @@ class DayBooking {
     return notes;
   }
 
-  /// What was booked on a day was booked on another.
-  void move_lines(const std::string& was, const std::string& now) {
+  /// What was booked on a day was booked on another. False where nothing was.
+  bool move_lines(const std::string& was, const std::string& now) {
+    bool any = false;
     for (Line& line : lines_) {
-      if (line.now.day == was) line.now.day = now;
+      if (line.now.day != was) continue;
+      line.now.day = now;
+      any = true;
     }
+    return any;
   }
 
   template <class R>
@@ -703,7 +707,7 @@ std::optional<std::vector<GrainLitres>> layers_of(const DayGround& ground, const
 std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today) {
   DayBooking booking(workbook, day, today);
   const std::string& was = day.record.day;
-  bool any_done = false;
+  bool any_moved = false;
   for (const DayTree& row : day.record.trees) {
     const auto stored = row.done ? workbook.find(row.tree) : std::nullopt;
     if (!stored) continue;
@@ -713,16 +717,17 @@ std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<R
     done->day = now.day;
     std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
     booking.replace(*stored, std::move(tree));
-    any_done = true;
+    any_moved = true;
   }
-  if (!any_done) return std::nullopt;
   for (const auto& batch : workbook.all<Batch>()) {
     if (batch.record.repotting_day != day.id || batch.record.day != was) continue;
     Batch moved = batch.record;
     moved.day = now.day;
     booking.replace(batch, std::move(moved));
+    any_moved = true;
   }
-  booking.move_lines(was, now.day);
+  if (booking.move_lines(was, now.day)) any_moved = true;
+  if (!any_moved) return std::nullopt;
   LogEntry entry = event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day);
   entry.sort = LogSort::bookkeeping;
   booking.log(std::move(entry));

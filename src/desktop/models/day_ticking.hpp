@@ -28,8 +28,8 @@ struct TickCorrection {
 [[nodiscard]] std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                                  const Stored<RepottingDay>& day, const TickCorrection& correction, const std::string& today);
 
-/// A day that gets another date after trees were ticked off on it: their histories, its batches and the ledger's lines of that date go with it.
-/// Empty where none was.
+/// A day that gets another date after trees were ticked off or tubs made on it: their histories, its batches and the ledger's lines of that date go with it.
+/// Empty where none were.
 [[nodiscard]] std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today);
 
 /// Takes a tick back: the grain returns to its bags, but for what a tub was made of; the tree's history loses this repotting, and its trunk base lies as it did before.
