@@ -12,6 +12,109 @@ using namespace gritwright::desktop;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
+namespace {
+
+/// A tree with layers, ticked off, of which a field of the tab "Tree" is typed into by the keyboard.
+class TickedDressedPine : public DressedPine {
+ public:
+  TickedDressedPine() {
+    trigger("action_day_tick");
+    REQUIRE(day().trees.front().done);
+    find<QTabWidget>("day_tabs")->setCurrentIndex(1);
+    ticked = day();
+  }
+
+  void type_over(const char* field, const QString& text) {
+    find<QLineEdit>(field)->setFocus();
+    find<QLineEdit>(field)->selectAll();
+    type(text);
+  }
+
+  RepottingDay ticked;
+};
+
+}  // namespace
+
+TEST_CASE("What is typed into a tree that is done is one correction, however typing ends", "[day_page][regression]") {
+  TickedDressedPine open;
+  // What is typed on the way to "LV-012" names a bag that is there.
+  Bag lava;
+  lava.material = "lava";
+  lava.volume = loose_l(10);
+  lava.bulk_density = bulk_g_l(900);
+  const std::string whole = open.record->add(lava, QStringLiteral("bag"), QStringLiteral("LV-012")).toStdString();
+  REQUIRE_FALSE(open.record->add(lava, QStringLiteral("bag"), QStringLiteral("LV-01")).isEmpty());
+  const double grit_l = open.gone_l(open.grit);
+  const std::size_t entries = open.book().count(RecordKind::stock_entry);
+  const std::size_t lines = open.book().count(RecordKind::log_entry);
+  open.type_over("day_tree_top_dressing", QStringLiteral("LV-012"));
+  CHECK(open.day() == open.ticked);
+  CHECK(open.book().count(RecordKind::stock_entry) == entries);
+  CHECK(open.find<QLineEdit>("day_tree_top_dressing")->text() == QStringLiteral("LV-012"));
+  const int way = GENERATE(0, 1, 2, 3, 4, 5, 6, 7);
+  CAPTURE(way);
+  switch (way) {
+    case 0: open.press(Qt::Key_Return); break;
+    case 1: open.press(Qt::Key_Tab); break;
+    case 2: open.find<QTableView>("day_table")->setFocus(); break;
+    case 3: open.find<QTabWidget>("day_tabs")->setCurrentIndex(0); break;
+    case 4: open.trigger("action_page_log"); break;
+    case 5: open.page().set_units(UnitSystem::us); break;
+    case 6: open.window.close(); break;
+    default: {
+      // Another window comes to the front.
+      QFocusEvent left(QEvent::FocusOut, Qt::ActiveWindowFocusReason);
+      QApplication::sendEvent(open.find<QLineEdit>("day_tree_top_dressing"), &left);
+    }
+  }
+  QApplication::processEvents();
+  CHECK(open.day().trees.front().top_dressing == whole);
+  CHECK_THAT(open.gone_l(open.grit), WithinAbs(0, 1e-6));
+  CHECK_THAT(open.gone_l({RecordKind::bag, whole}), WithinRel(grit_l, 1e-6));
+  CHECK(open.book().all<StockEntry>().size() > entries);
+  for (const auto& entry : open.book().all<StockEntry>()) CHECK(entry.record.holder.id != "LV-01");
+  CHECK(open.book().count(RecordKind::log_entry) == lines + 1);
+  open.record->undo();
+  CHECK(open.day() == open.ticked);
+  CHECK(open.book().count(RecordKind::stock_entry) == entries);
+  CHECK(open.book().count(RecordKind::log_entry) == lines);
+}
+
+TEST_CASE("What is typed and not yet saved is a step of its own before an undo, and is taken back by it", "[day_page][regression]") {
+  TickedDressedPine open;
+  open.type_over("day_tree_sphagnum", QStringLiteral("1.2"));
+  SECTION("undo") {
+    open.trigger("action_record_undo");
+    CHECK(open.day() == open.ticked);
+    CHECK(open.find<QLineEdit>("day_tree_sphagnum")->text() == local("0.8"));
+  }
+  SECTION("the tick taken back") {
+    open.trigger("action_day_tick");
+    CHECK_FALSE(open.day().trees.front().done);
+    CHECK(open.day().trees.front().sphagnum == pot_ml(1200));
+    CHECK_THAT(open.gone_l(open.moss), WithinAbs(0, 1e-6));
+  }
+}
+
+TEST_CASE("What is typed into one tree is saved for it when another comes to the front", "[day_page][regression]") {
+  TickedDressedPine open;
+  open.put(open.add_tree("second pine"));
+  const int first = open.lines().line_of(QString::fromStdString(open.id));
+  auto* table = open.find<QTableView>("day_table");
+  table->setCurrentIndex(open.lines().index(first, DayTreesModel::tree));
+  open.type_over("day_tree_sphagnum", QStringLiteral("1.2"));
+  SECTION("saved") {
+    table->setCurrentIndex(open.lines().index(1 - first, DayTreesModel::tree));
+    const RepottingDay day = open.day();
+    for (const DayTree& tree : day.trees) CHECK(tree.sphagnum == (tree.tree.text == open.id ? std::optional(pot_ml(1200)) : std::nullopt));
+  }
+  SECTION("told, where it can't be read") {
+    open.type(QStringLiteral("x"));
+    table->setCurrentIndex(open.lines().index(1 - first, DayTreesModel::tree));
+    CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("1.2x")));
+  }
+}
+
 TEST_CASE("A day of which tubs were made and no tree is done takes them along to another date", "[day_page][regression]") {
   DayOnScreen open;
   const std::string was = open.day().day;

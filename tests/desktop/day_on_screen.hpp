@@ -71,6 +71,7 @@ class DayOnScreen : public OpenWindow {
     auto* field = find<QLineEdit>(name);
     field->setText(text);
     emit field->textEdited(field->text());
+    emit field->editingFinished();
     record->end_typing();
   }
 

@@ -79,6 +79,7 @@ bool RecordBook::changed_to(Edit edit, const QString& label, const QString& merg
 
 void RecordBook::undo() {
   attempt([this] {
+    emit undo_wanted();
     const auto step = workbook_.undo();
     emit told(step ? tr("Undone: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
     emit undone();
@@ -88,6 +89,7 @@ void RecordBook::undo() {
 
 void RecordBook::redo() {
   attempt([this] {
+    emit undo_wanted();
     const auto step = workbook_.redo();
     emit told(step ? tr("Done again: %1").arg(to_qt(step->label)) : sentence_text(step.problems().front()));
     emit undone();

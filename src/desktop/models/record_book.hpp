@@ -64,6 +64,8 @@ class RecordBook : public QObject {
 
  signals:
   void changed();
+  /// An undo or redo is wanted: what was typed and waits for the end of typing is a step of its own before it.
+  void undo_wanted();
   /// An undo or redo from this window is about to be shown.
   void undone();
   void told(const QString& sentence);

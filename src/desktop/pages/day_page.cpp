@@ -154,6 +154,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   layout->insertWidget(layout->indexOf(splitter), gone_);
   connect(gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
+  connect(&book_, &RecordBook::undo_wanted, tree_form_, &RecordForm::end_typing);
   connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
   connect(lines_, &DayTreesModel::ticked, this, [this](const QString& tree, bool) {
     bring_to_front(tree);
@@ -309,6 +310,11 @@ QWidget* DayPage::tree_tab() {
 }
 
 void DayPage::add_tree_rows() {
+  const auto is_done = [this] {
+    const auto stored = day();
+    const auto row = front_row(stored);
+    return row && stored->record.trees[*row].done;
+  };
   mix_ = choice_box(tree_form_, "day_tree_mix", tr("Mix of this tree"));
   pot_ = choice_box(tree_form_, "day_tree_pot", tr("Pot of this tree"));
   connect(mix_, &QComboBox::activated, this, [this] {
@@ -345,10 +351,11 @@ void DayPage::add_tree_rows() {
                      const auto litres = typed_litres(text);
                      if (!litres) return litres.problems();
                      return save_tree(tr("sphagnum"), [&](DayTree& t) { t.sphagnum = *litres ? std::optional(pot_ml(**litres * 1000)) : std::nullopt; });
-                   }});
+                   },
+                   {}, {}, is_done});
   tree_form_->add({QStringLiteral("day_tree_top_dressing"), tr("Top dressing of"), Kind::words, tr("a bag like K-07, a fraction or a material; its thickness stands at the pot"),
                    shown_of_tree([](const DayTree& t) { return to_qt(t.top_dressing); }),
-                   [this](const QString& text) { return save_tree(tr("top dressing"), [&](DayTree& t) { t.top_dressing = trimmed_text(text); }); }});
+                   [this](const QString& text) { return save_tree(tr("top dressing"), [&](DayTree& t) { t.top_dressing = trimmed_text(text); }); }, {}, {}, is_done});
   tree_form_->add({QStringLiteral("day_tree_kept"), tr("Kept root mass"), Kind::mass, tr("weighed with what clings to it; kg can be typed"),
                    shown_of_tree([](const DayTree& t) { return t.kept_root_mass ? number_text(in_g(*t.kept_root_mass), 9) : QString(); }), [this](const QString& text) -> Problems {
                      if (text.trimmed().isEmpty()) return save_tree(tr("kept root mass"), [](DayTree& t) { t.kept_root_mass.reset(); });

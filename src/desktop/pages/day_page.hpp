@@ -107,6 +107,10 @@ class DayPage : public QWidget {
   [[nodiscard]] Problem changed_elsewhere() const;
   /// "tree T-002 of repotting day 2027-03-14"
   [[nodiscard]] QString name_on_day(const QString& tree) const;
+  /// Saves what waits for the end of typing.
+  void finish_typing();
+  /// Before another tree comes to the front: tells what could not be saved.
+  void leave_tree();
   void bring_to_front(const QString& tree);
   /// The tree below one in working order; empty under the last.
   [[nodiscard]] QString tree_below(const QString& tree) const;

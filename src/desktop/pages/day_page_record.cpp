@@ -48,9 +48,20 @@ Problem DayPage::changed_elsewhere() const {
 
 QString DayPage::name_on_day(const QString& tree) const { return tr("%1 of repotting day %2").arg(tr("tree %1").arg(tree), day_last_seen_); }
 
+void DayPage::finish_typing() {
+  tree_form_->end_typing();
+  book_.end_typing();
+}
+
+void DayPage::leave_tree() {
+  finish_typing();
+  if (!tree_gone_->is_holding() && tree_form_->has_typing()) emit book_.told(GoneNotice::not_saved_words(name_on_day(tree_in_front_), tree_form_->typed_texts().join(QStringLiteral("; "))));
+  tree_gone_->leave();
+}
+
 void DayPage::bring_to_front(const QString& tree) {
   if (tree == tree_in_front_) return;
-  tree_gone_->leave();
+  leave_tree();
   tree_in_front_ = tree;
   book_.end_typing();
   tree_form_->refresh(true);
@@ -252,6 +263,7 @@ void DayPage::remove_tree() {
 }
 
 void DayPage::take_plan_again() {
+  finish_typing();
   const auto stored = day();
   const auto row = front_row(stored);
   if (!row) return;
@@ -267,6 +279,7 @@ void DayPage::take_plan_again() {
 }
 
 void DayPage::tick() {
+  finish_typing();
   const auto stored = day();
   const auto row = front_row(stored);
   if (!row) {
@@ -278,6 +291,7 @@ void DayPage::tick() {
 }
 
 void DayPage::enter_evening() {
+  finish_typing();
   const auto stored = day();
   if (!stored) return;
   std::vector<std::size_t> rows;

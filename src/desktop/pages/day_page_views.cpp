@@ -48,8 +48,8 @@ std::vector<WorkKey> keys_from(WorkKey first) {
 
 void DayPage::show_day(const QString& id) {
   if (id == current_) return;
+  leave_tree();
   gone_->leave();
-  tree_gone_->leave();
   // What stands in an open cell is still the former day's.
   table_->setCurrentIndex({});
   leave_lines();

@@ -1,6 +1,7 @@
 #include "record_form.hpp"
 
 #include <QEvent>
+#include <QFocusEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -34,6 +35,7 @@ QLineEdit* RecordForm::add(Row row) {
   const auto at = rows_.size();
   connect(field, &QLineEdit::textEdited, this, [this, at](const QString& text) { typed(at, text); });
   connect(field, &QLineEdit::editingFinished, this, [this, at] {
+    take_waiting(rows_[at]);
     if (!gone_ && rows_[at].fault->text().isEmpty()) rows_[at].typed_in = false;
     emit typing_ended();
   });
@@ -48,6 +50,7 @@ void RecordForm::add(const QString& label_text, QWidget* widget) {
 }
 
 void RecordForm::set_units(UnitSystem units) {
+  end_typing();
   units_ = units;
   refresh(true);
 }
@@ -57,7 +60,25 @@ void RecordForm::typed(std::size_t at, const QString& text) {
   shown.typed_in = true;
   if (gone_) return;
   if (changed_elsewhere(shown)) return tell_change_elsewhere(shown);
+  if (shown.row.waits_for_end && shown.row.waits_for_end()) {
+    shown.waits = true;
+    return show_fault(shown, QString());
+  }
   take(shown, text);
+}
+
+void RecordForm::take_waiting(Shown& shown) {
+  if (!shown.waits || gone_ || saving_) return;
+  if (changed_elsewhere(shown)) tell_change_elsewhere(shown);
+  else take(shown, shown.field->text());
+  shown.waits = false;
+}
+
+void RecordForm::end_typing() {
+  for (Shown& shown : rows_) {
+    take_waiting(shown);
+    if (!gone_ && shown.fault->text().isEmpty()) shown.typed_in = false;
+  }
 }
 
 void RecordForm::take(Shown& shown, const QString& text) {
@@ -98,12 +119,13 @@ void RecordForm::save_typed() {
     if (shown->field->text() != text) shown->field->setText(text);
     shown->typed_in = true;
     take(*shown, text);
+    shown->waits = false;
   }
 }
 
 void RecordForm::drop_typing() {
   for (Shown& shown : rows_) {
-    shown.typed_in = false;
+    shown.typed_in = shown.waits = false;
     show_fault(shown, QString());
   }
 }
@@ -118,7 +140,7 @@ void RecordForm::tell_change_elsewhere(const Shown& shown) const {
 
 void RecordForm::show_again(Shown& shown) {
   shown.known = shown.row.show();
-  shown.typed_in = false;
+  shown.typed_in = shown.waits = false;
   const QString text = shown_text(shown.known, shown.row.kind, units_);
   // Where nothing changes the cursor and what is selected stay.
   if (shown.field->text() != text) shown.field->setText(text);
@@ -134,6 +156,11 @@ bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
       event->ignore();
       return true;
     }
+  }
+  // A line does not take it for the end of typing when another window comes to the front, from which this one need not come back.
+  if (event->type() == QEvent::FocusOut && static_cast<QFocusEvent*>(event)->reason() == Qt::ActiveWindowFocusReason) {
+    const auto left = std::ranges::find(rows_, watched, &Shown::field);
+    if (left != rows_.end()) take_waiting(*left);
   }
   if (event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
@@ -188,7 +215,7 @@ void RecordForm::refresh(bool other) {
     name.remove(u'&');
     shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
     // What is being typed, or stands there with a fault, is left alone while it is the same record.
-    const bool typing = shown.typed_in && (shown.field->hasFocus() || !shown.fault->text().isEmpty());
+    const bool typing = shown.typed_in && (shown.waits || shown.field->hasFocus() || !shown.fault->text().isEmpty());
     if (other || !typing) show_again(shown);
     else if (!saving_ && changed_elsewhere(shown)) tell_change_elsewhere(shown);
   }

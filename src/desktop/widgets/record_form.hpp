@@ -28,6 +28,7 @@ class RecordForm : public QWidget {
     std::function<Problems(const QString&)> take;     ///< saves a text that was typed, or says what is wrong with it
     std::function<bool()> is_shown = {};              ///< empty: always
     std::function<QString()> label_now = {};          ///< for labels that depend on the record, e.g. diameter instead of length
+    std::function<bool()> waits_for_end = {};         ///< true: saved as a whole when typing ends, for what each sign would book; empty: sign by sign
   };
 
   explicit RecordForm(QWidget* parent = nullptr);
@@ -38,6 +39,8 @@ class RecordForm : public QWidget {
 
   /// Shows the record anew; `other` when it is another record, so that nothing half-typed is carried over.
   void refresh(bool other);
+  /// Saves what waits for the end of typing, as Enter and leaving the field do; what can't be saved stays in its field with the fault.
+  void end_typing();
   /// What was typed and saved is no longer being typed, as after an undo that takes it back.
   void forget_typing();
   /// Something is being typed, or stands there unread.
@@ -64,10 +67,12 @@ class RecordForm : public QWidget {
     QLabel* fault;
     QString known = {};      ///< the record's text that the field was shown or saved as
     bool typed_in = false;   ///< since it was shown
+    bool waits = false;      ///< was typed and is saved when typing ends
   };
 
   void typed(std::size_t at, const QString& text);
   void take(Shown& shown, const QString& text);
+  void take_waiting(Shown& shown);
   [[nodiscard]] static bool changed_elsewhere(const Shown& shown);
   void tell_change_elsewhere(const Shown& shown) const;
   void show_again(Shown& shown);
