@@ -115,6 +115,67 @@ TEST_CASE("What is typed into one tree is saved for it when another comes to the
   }
 }
 
+TEST_CASE("A correction that can't be made says so at its field, and what was typed stays", "[day_page][refuses][regression]") {
+  TickedDressedPine open;
+  const auto stored = open.book().find(Id<Tree>{open.id});
+  Tree without = stored->record;
+  without.repottings.pop_back();
+  REQUIRE(open.record->replace(*stored, without, QStringLiteral("tree")));
+  open.type_over("day_tree_sphagnum", QStringLiteral("1.2"));
+  open.press(Qt::Key_Return);
+  CHECK(open.day() == open.ticked);
+  CHECK(open.find<QLineEdit>("day_tree_sphagnum")->text() == QStringLiteral("1.2"));
+  CHECK(open.find<QLineEdit>("day_tree_sphagnum")->accessibleDescription().contains(QStringLiteral("no longer in its history")));
+}
+
+TEST_CASE("A plan is named by its letter however it is typed, and by none other than those there are", "[day_page][refuses][regression]") {
+  PlannedPineOnDay open;
+  const auto planned = plan_of_tree(open.book(), test_catalogue(), Id<Tree>{open.id});
+  REQUIRE(planned);
+  open.write(0, DayTreesModel::plan, QStringLiteral(" b "));
+  CHECK(open.day().trees.front().plan_name == "B");
+  // The record keeps seven digits.
+  const auto planned_l = [&] { return in_l(*open.day().trees.front().planned); };
+  CHECK_THAT(planned_l(), WithinRel(in_l(planned->fills[1]), 1e-6));
+  const RepottingDay day = open.day();
+  open.write(0, DayTreesModel::plan, QStringLiteral("Z"));
+  CHECK(open.day() == day);
+  const std::string last(1, static_cast<char>('A' + planned->fills.size() - 1));
+  CHECK(open.window.statusBar()->currentMessage().contains(QString::fromStdString("has no plan Z; its root-mass plan has A, B")));
+  CHECK(open.window.statusBar()->currentMessage().endsWith(QString::fromStdString(last)));
+  open.tick(0);
+  CHECK(open.last().plan_name == "B");
+  REQUIRE(open.last().removed_share);
+  CHECK_THAT(open.last().removed_share->value(), WithinAbs(open.b.removed_share, 1e-7));
+  SECTION("on a done row") {
+    const RepottingDay done = open.day();
+    open.write(0, DayTreesModel::plan, QStringLiteral("z"));
+    CHECK(open.day() == done);
+    open.write(0, DayTreesModel::plan, QStringLiteral("a"));
+    CHECK(open.last().plan_name == "A");
+    CHECK(open.day().trees.front().sphagnum == sphagnum_of(*planned, 0));
+    // Emptied, it is what was planned: B, with B's pot and sphagnum.
+    open.write(0, DayTreesModel::plan, {});
+    CHECK(open.day() == done);
+    CHECK(open.last().plan_name == "B");
+  }
+  SECTION("emptied on an open row") {
+    open.tick(0);
+    open.write(0, DayTreesModel::plan, {});
+    CHECK(open.day().trees.front().plan_name == "A");
+    CHECK_THAT(planned_l(), WithinRel(in_l(planned->fills[0]), 1e-6));
+  }
+}
+
+TEST_CASE("A tree ticked off by a plan that is gone says that its history has no cuts", "[day_page][regression]") {
+  PlannedPineOnDay open;
+  open.delete_plan();
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  CHECK_FALSE(open.last().removed_share);
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("has no cuts")));
+}
+
 TEST_CASE("A day of which tubs were made and no tree is done takes them along to another date", "[day_page][regression]") {
   DayOnScreen open;
   const std::string was = open.day().day;

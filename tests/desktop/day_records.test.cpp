@@ -18,6 +18,35 @@ using namespace gritwright::desktop;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
+namespace {
+
+/// Trees that a recall of this grain names.
+std::set<std::string> trees_of(const OpenWorkbook& workbook, const RecordRef& grain) {
+  const auto list = recall_list(workbook, grain);
+  REQUIRE(list);
+  std::set<std::string> trees;
+  for (const RecallRow& row : list->trees) trees.insert(row.ref.id);
+  return trees;
+}
+
+/// Every pair that a trace leads from and to, both ways, from every bag, tub, day and tree.
+std::set<std::string> threads_of(const OpenWorkbook& workbook) {
+  std::set<std::string> threads;
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::batch, RecordKind::repotting_day, RecordKind::tree}) {
+    for (const auto& line : workbook.list(kind)) {
+      for (const TraceDirection direction : {TraceDirection::forward, TraceDirection::back}) {
+        const auto walked = trace(workbook, line.ref, direction);
+        REQUIRE(walked);
+        const char* way = direction == TraceDirection::forward ? " to " : " from ";
+        for (const TraceStep& step : walked->steps) threads.insert(ref_text(line.ref) + way + ref_text(step.ref) + (step.certain ? "" : "?"));
+      }
+    }
+  }
+  return threads;
+}
+
+}  // namespace
+
 TEST_CASE("A plan corrected after the tick stands in the history with its cuts, and one undo takes the correction back", "[day_page]") {
   PlannedPineOnDay open;
   open.write(0, DayTreesModel::used, QStringLiteral("3"));
@@ -625,6 +654,9 @@ TEST_CASE("Layers follow a correction after the tick, and the tick taken back re
     CHECK_FALSE(stands_in(open.grit));
     CHECK(is_recalled(other));
     CHECK_FALSE(is_recalled(open.grit));
+    // What has all of its grain back no longer stands in the tree.
+    CHECK(trees_of(open.book(), open.grit).empty());
+    CHECK(trees_of(open.book(), other) == std::set<std::string>{open.id});
     open.type_into("day_tree_top_dressing", QString::fromStdString(open.grit.id));
     CHECK(trees_of(open.book(), open.grit) == std::set<std::string>{open.id});
     CHECK(trees_of(open.book(), other).empty());

@@ -127,10 +127,6 @@ constexpr double no_grain_g = 1e-6;
 /// Less is what whole micrograms leave over where lines were shared.
 constexpr double some_grain_g = 1e-3;
 
-/// The notes of a tree's layers begin so, and end with the layer's grain.
-std::string layers_note(const Id<Tree>& tree) { return tree.text + ", layers"; }
-std::string layer_note(const Id<Tree>& tree, const std::string& grain) { return layers_note(tree) + ": " + grain; }
-
 /// What a day writes, with the lines that it has in the ledger already. A line's note tells who took the grain: the number of a tree or a tub,
 /// or a layer of a tree. It is a key by which lines are found again, so it is never translated.
 class DayBooking {
@@ -171,13 +167,6 @@ class DayBooking {
   }
   [[nodiscard]] std::map<RecordRef, Mass> booked_in_all() const {
     return booked_where([](const StockEntry&) { return true; });
-  }
-
-  /// True where a bag gave something to a tree or a layer of it, and has all of that back.
-  [[nodiscard]] bool has_all_back(const RecordRef& bag, const Id<Tree>& tree) const {
-    const auto counts = [&](const StockEntry& line) { return line.holder == bag && (line.note == tree.text || line.note.starts_with(layers_note(tree))); };
-    const auto booked = booked_where(counts);
-    return !booked.empty() && in_g(booked.begin()->second) <= no_grain_g;
   }
 
   /// Gives a share of what is booked under a note back to its bags.
@@ -467,7 +456,9 @@ class Ticking {
     settle_mix(*place, ticked.tree, {}, used, from_tubs);
     settle_layers(ticked.tree, {}, tree_of_day(place->index).layers);
     Tree tree = stored->record;
-    Repotting repotting = write_history(tree, ticked, carried_out(workbook_, catalogue_, ticked));
+    const auto by_plan = carried_out(workbook_, catalogue_, ticked);
+    if (ticked.plan && !by_plan) without_cuts_.push_back(ticked.tree.text);
+    Repotting repotting = write_history(tree, ticked, by_plan);
     repotting.filled = used;
     write_row(repotting, ticked, stands_in(*place, ticked.tree, std::move(from_tubs), used));
     // The day the grower had set has come.
@@ -520,6 +511,8 @@ class Ticking {
     put(*stored, std::move(tree), std::move(repotting));
     return true;
   }
+
+  [[nodiscard]] const std::vector<std::string>& without_cuts() const { return without_cuts_; }
 
   Change finish(const QString& label) {
     booking_.replace(day_, std::move(now_));
@@ -674,11 +667,12 @@ class Ticking {
   DayBooking booking_;
   DayGrain shelf_;
   std::map<std::string, MixTaken> gone_;  // by mix version
+  std::vector<std::string> without_cuts_;
 };
 
 }  // namespace
 
-std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
+std::optional<TickedOff> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
                                const std::vector<std::size_t>& rows, const std::string& today) {
   Ticking ticking(workbook, catalogue, ground, answer, day, today);
   QStringList names;
@@ -686,7 +680,7 @@ std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& ca
     if (ticking.tick(row)) names << to_qt(day.record.trees[row].tree.text);
   }
   if (names.isEmpty()) return std::nullopt;
-  return ticking.finish(TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", "))));
+  return TickedOff{ticking.finish(TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", ")))), ticking.without_cuts()};
 }
 
 std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,

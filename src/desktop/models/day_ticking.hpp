@@ -8,9 +8,13 @@
 
 namespace gritwright::desktop {
 
+struct TickedOff {
+  Change change;
+  std::vector<std::string> without_cuts;  ///< trees whose root-mass plan could not be worked out: their histories say nothing of what was cut
+};
 /// What ticking trees off writes, as one step: the day, each tree's history, the grain that left the shelf, the log. `rows` are those
 /// of the record's day; trees done already are left out. Litres that were not typed are taken as planned. Empty if nothing is to do.
-[[nodiscard]] std::optional<Change> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
+[[nodiscard]] std::optional<TickedOff> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                              const Stored<RepottingDay>& day, const std::vector<std::size_t>& rows, const std::string& today);
 
 /// A tree that was ticked off, as its row shall be.

@@ -319,11 +319,13 @@ void DayPage::add_tree_rows() {
   pot_ = choice_box(tree_form_, "day_tree_pot", tr("Pot of this tree"));
   connect(mix_, &QComboBox::activated, this, [this] {
     const std::string id = mix_->currentData().toString().toStdString();
-    save_tree(tr("mix"), [&](DayTree& tree) { tree.mix = id.empty() ? std::nullopt : std::optional(Id<MixVersion>{id}); });
+    tell(save_tree(tr("mix"), [&](DayTree& tree) { tree.mix = id.empty() ? std::nullopt : std::optional(Id<MixVersion>{id}); }));
+    show_tree();
   });
   connect(pot_, &QComboBox::activated, this, [this] {
     const std::string id = pot_->currentData().toString().toStdString();
-    save_tree(tr("pot"), [&](DayTree& tree) { tree.container = id.empty() ? std::nullopt : std::optional(Id<RecordedContainer>{id}); });
+    tell(save_tree(tr("pot"), [&](DayTree& tree) { tree.container = id.empty() ? std::nullopt : std::optional(Id<RecordedContainer>{id}); }));
+    show_tree();
   });
   tree_form_->add(tr("Mix"), mix_);
   tree_form_->add(tr("Pot"), pot_);

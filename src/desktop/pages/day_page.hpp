@@ -116,12 +116,17 @@ class DayPage : public QWidget {
   [[nodiscard]] QString tree_below(const QString& tree) const;
   /// The tree in front as it was last seen, on the day again.
   void put_back();
+  Problems apply(Change change);
+  /// In the status bar, for what is written beside a form.
+  void tell(const Problems& problems) const;
   Problems save(const QString& what, const std::function<void(RepottingDay&)>& change);
   Problems save_tree(const QString& what, const std::function<void(DayTree&)>& change);
   /// A tree that is done: its history, the stock and the log change with its row.
   Problems correct_done(const Stored<RepottingDay>& stored, std::size_t row, const DayTree& now);
   /// `row` was done on `day_done`; `ground` and `answer` are of the day as it should have become.
-  [[nodiscard]] QString why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const;
+  [[nodiscard]] Problem why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const;
+  /// The plan that a row shall follow, or followed where it is done.
+  Problems write_plan(const DayTree& was, const QString& text);
   /// False where it can't be, which is told.
   bool write_cell(const QString& tree, int column, const QString& text);
   void tick_rows(const Stored<RepottingDay>& stored, const std::vector<std::size_t>& rows);

@@ -23,8 +23,21 @@ std::optional<std::size_t> row_of_tree(const RepottingDay& day, const QString& t
   return found == day.trees.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - day.trees.begin()));
 }
 
-/// Plans are named A, B, C, from the best on; any other name is no fall-back.
-std::size_t place_of_plan(const std::string& name) { return name.size() == 1 && name[0] >= 'A' ? static_cast<std::size_t>(name[0] - 'A') : 0; }
+/// Plans are named A, B, C, from the best on.
+std::string plan_at(std::size_t at) { return std::string(1, static_cast<char>('A' + at)); }
+/// Empty where no plan is named so.
+std::optional<std::size_t> place_of_plan(const TreePlan& plan, const std::string& name) {
+  for (std::size_t at = 0; at < plan.fills.size(); ++at) {
+    if (plan_at(at) == name) return at;
+  }
+  return std::nullopt;
+}
+
+/// A single letter means the plan of that name, however it was typed.
+std::string plan_name_typed(const QString& text) {
+  const QString name = text.trimmed();
+  return trimmed_text(name.size() == 1 ? name.toUpper() : name);
+}
 
 }  // namespace
 
@@ -63,7 +76,6 @@ void DayPage::bring_to_front(const QString& tree) {
   if (tree == tree_in_front_) return;
   leave_tree();
   tree_in_front_ = tree;
-  book_.end_typing();
   tree_form_->refresh(true);
   show_tree();
 }
@@ -93,6 +105,14 @@ std::function<QString()> DayPage::shown_of_tree(std::function<QString(const DayT
   };
 }
 
+Problems DayPage::apply(Change change) {
+  return book_.change([&](OpenWorkbook& workbook) { return workbook.apply(std::move(change)); });
+}
+
+void DayPage::tell(const Problems& problems) const {
+  if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
+}
+
 Problems DayPage::save(const QString& what, const std::function<void(RepottingDay&)>& change) {
   const auto was = day();
   if (!was) return current_.isEmpty() ? Problems{} : Problems{not_there({RecordKind::repotting_day, current_.toStdString()})};
@@ -104,8 +124,7 @@ Problems DayPage::save(const QString& what, const std::function<void(RepottingDa
   if (was->record.printed_revision == now.sheet_revision) ++now.sheet_revision;
   if (now.day != was->record.day) {
     if (auto moved = move_done_day(book_.workbook(), *was, now, today())) {
-      book_.apply(std::move(*moved));
-      return {};
+      return apply(std::move(*moved));
     }
   }
   book_.replace(*was, now, tr("%1 of repotting day %2").arg(what, to_qt(was->record.day)), QStringLiteral("day/%1/%2").arg(current_, what));
@@ -141,23 +160,45 @@ Problems DayPage::correct_done(const Stored<RepottingDay>& stored, std::size_t r
   const DayGround ground = ground_of(book_.workbook(), catalogue_, corrected, book_.calibrations());
   const auto answer = work_out(ground.plan);
   auto change = answer ? correct_tick(book_.workbook(), catalogue_, ground, *answer, stored, correction, today()) : std::nullopt;
-  if (!change) {
-    emit book_.told(why_not_corrected(ground, answer, stored.record.day, now));
-    refresh();
-    return {};
-  }
-  if (book_.apply(std::move(*change))) emit book_.told(tr("Corrected: tree %1, with its history and the stock. Undo gives all back.").arg(to_qt(now.tree.text)));
-  return {};
+  if (!change) return {why_not_corrected(ground, answer, stored.record.day, now)};
+  Problems problems = apply(std::move(*change));
+  if (problems.empty()) emit book_.told(tr("Corrected: tree %1, with its history and the stock. Undo gives all back.").arg(to_qt(now.tree.text)));
+  return problems;
 }
 
-QString DayPage::why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const {
+Problem DayPage::why_not_corrected(const DayGround& ground, const Result<DayAnswer>& answer, const std::string& day_done, const DayTree& row) const {
   const auto left_out = std::ranges::find(ground.left_out, row.tree, &LeftOutTree::id);
-  if (left_out != ground.left_out.end()) return tr("%1 %2").arg(to_qt(left_out->tree), left_out->reason);
-  if (!answer) return sentence_text(answer.problems().front(), units_);
+  if (left_out != ground.left_out.end()) return {"repotting-day.left-out", {}, {{"tree", left_out->tree}, {"reason", left_out->reason.toStdString()}}};
+  if (!answer) return answer.problems().front();
   const auto stored = book_.workbook().find(row.tree);
   const bool in_history = stored && std::ranges::any_of(stored->record.repottings, [&](const Repotting& one) { return one.day == day_done && one.mix == row.mix; });
-  if (in_history) return tr("Tree %1 has no root-mass plan that can be worked out: plan its root mass first.").arg(to_qt(row.tree.text));
-  return tr("Tree %1 can't be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.").arg(to_qt(row.tree.text));
+  return {in_history ? "repotting-day.no-root-plan" : "repotting-day.not-in-history", {}, {{"tree", row.tree.text}}};
+}
+
+Problems DayPage::write_plan(const DayTree& was, const QString& text) {
+  std::string name = plan_name_typed(text);
+  auto followed = was.plan ? tree_plan(book_.workbook(), catalogue_, *was.plan) : std::nullopt;
+  if (!followed && !was.done) followed = plan_of_tree(book_.workbook(), catalogue_, was.tree);
+  const bool has_plan = followed && !followed->fills.empty();
+  if (!has_plan || (!was.plan && !place_of_plan(*followed, name))) {
+    return save_tree(tr("plan"), [&](DayTree& t) { (t.done ? t.done_plan : t.plan_name) = name; });
+  }
+  // Without a name it is the one that was planned: the best, or once the tree is done the one that stood in its row.
+  if (name.empty()) name = was.done && !was.plan_name.empty() ? was.plan_name : plan_at(0);
+  const auto at = place_of_plan(*followed, name);
+  if (!at) {
+    std::string plans = plan_at(0);
+    for (std::size_t next = 1; next < followed->fills.size(); ++next) plans.append(", ").append(plan_at(next));
+    return {Problem{"repotting-day.no-such-plan", {}, {{"tree", was.tree.text}, {"text", name}, {"plans", plans}}}};
+  }
+  // Named once more it stays as it stands, with what the grower changed in its row.
+  if (was.plan == followed->id && name == (was.done ? was.done_plan : was.plan_name)) return {};
+  return save_tree(tr("plan"), [&](DayTree& t) {
+    if (!t.done) return follow_plan(t, *followed, *at);
+    t.done_plan = name;
+    if (followed->pots[*at]) t.container = followed->pots[*at];
+    t.sphagnum = sphagnum_of(*followed, *at);
+  });
 }
 
 QString DayPage::tree_below(const QString& tree) const {
@@ -174,40 +215,22 @@ bool DayPage::write_cell(const QString& tree, int column, const QString& text) {
   }
   bring_to_front(tree);
   const DayTree& was = stored->record.trees[*row];
-  const auto tell = [this](const Problems& problems) {
-    if (!problems.empty()) emit book_.told(sentence_text(problems.front(), units_));
+  const auto is_written = [this](const Problems& problems) {
+    tell(problems);
     book_.end_typing();
     return problems.empty();
   };
   book_.end_typing();
   switch (column) {
-    case DayTreesModel::plan: {
-      const std::string plan = trimmed_text(text);
-      if (was.done) {
-        const auto followed = was.plan ? tree_plan(book_.workbook(), catalogue_, *was.plan) : std::nullopt;
-        return tell(save_tree(tr("plan"), [&](DayTree& t) {
-          t.done_plan = plan;
-          const std::size_t at = place_of_plan(plan);
-          if (!followed || at >= followed->pots.size()) return;
-          if (followed->pots[at]) t.container = followed->pots[at];
-          t.sphagnum = sphagnum_of(*followed, at);
-        }));
-      }
-      const auto planned = plan_of_tree(book_.workbook(), catalogue_, was.tree);
-      return tell(save_tree(tr("plan"), [&](DayTree& t) {
-        const std::size_t at = place_of_plan(plan);
-        if (planned && at < planned->fills.size()) follow_plan(t, *planned, at);
-        t.plan_name = plan;
-      }));
-    }
+    case DayTreesModel::plan: return is_written(write_plan(was, text));
     case DayTreesModel::used: {
       const auto litres = typed_litres(kept_text(text, Kind::volume, units_));
-      if (!litres) return tell(litres.problems());
-      return tell(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
+      if (!litres) return is_written(litres.problems());
+      return is_written(save_tree(tr("litres"), [&](DayTree& t) { t.used = *litres ? std::optional(mixed_l(**litres)) : std::nullopt; }));
     }
-    case DayTreesModel::buds: return tell(save_tree(tr("buds"), [&](DayTree& t) { t.bud = bud_code(text); }));
-    case DayTreesModel::helper: return tell(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); }));
-    case DayTreesModel::note: return tell(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); }));
+    case DayTreesModel::buds: return is_written(save_tree(tr("buds"), [&](DayTree& t) { t.bud = bud_code(text); }));
+    case DayTreesModel::helper: return is_written(save_tree(tr("helper"), [&](DayTree& t) { t.helper = trimmed_text(text); }));
+    case DayTreesModel::note: return is_written(save_tree(tr("note"), [&](DayTree& t) { t.note = trimmed_text(text); }));
     default: return false;
   }
 }
@@ -269,11 +292,11 @@ void DayPage::take_plan_again() {
   if (!row) return;
   const DayTree& tree = stored->record.trees[*row];
   const auto planned = plan_of_tree(book_.workbook(), catalogue_, tree.tree);
-  if (!planned || planned->fills.empty()) return emit book_.told(tr("Tree %1 has no root-mass plan that can be worked out: plan its root mass first.").arg(to_qt(tree.tree.text)));
-  save_tree(tr("plan"), [&](DayTree& t) {
+  if (!planned || planned->fills.empty()) return tell({Problem{"repotting-day.no-root-plan", {}, {{"tree", tree.tree.text}}}});
+  tell(save_tree(tr("plan"), [&](DayTree& t) {
     if (planned->mix) t.mix = planned->mix;
     follow_plan(t, *planned, 0);
-  });
+  }));
   book_.end_typing();
   tree_form_->refresh(true);
 }
@@ -309,12 +332,14 @@ void DayPage::tick_rows(const Stored<RepottingDay>& stored, const std::vector<st
     if (added == ground_.rows.end()) emit book_.told(tr("Tree %1 can't be ticked off yet: see its note.").arg(to_qt(stored.record.trees[row].tree.text)));
   }
   if (!answer_ || !answer_->ok()) return;
-  auto change = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), stored, rows, today());
-  if (!change) return;
-  const QString label = to_qt(change->label);
-  if (!book_.apply(std::move(*change))) return;
-  if (ground_.below_zero.empty()) return emit book_.told(tr("Done: %1. Undo gives all back.").arg(label));
-  emit book_.told(tr("Done: %1. By the books %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id)));
+  auto ticked = tick_off(book_.workbook(), catalogue_, ground_, answer_->value(), stored, rows, today());
+  if (!ticked) return;
+  const QString label = to_qt(ticked->change.label);
+  if (!book_.apply(std::move(ticked->change))) return;
+  QStringList told{tr("Done: %1. Undo gives all back.").arg(label)};
+  if (!ground_.below_zero.empty()) told = {tr("Done: %1. By the books %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id))};
+  for (const std::string& tree : ticked->without_cuts) told << tr("The history of tree %1 has no cuts, as its root-mass plan can't be worked out: mend the plan, then tick the tree again.").arg(to_qt(tree));
+  emit book_.told(told.join(u' '));
 }
 
 void DayPage::return_left() {

@@ -419,6 +419,7 @@ void DayPage::choose_file(DaySheet sheet) {
 }
 
 bool DayPage::write_sheet(DaySheet sheet, const QString& path) {
+  finish_typing();
   bool written = false;
   return book_.attempt([&] { written = write_pdf_of(sheet, path); }) && written;
 }
