@@ -3,10 +3,6 @@
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
     <name>Ageing</name>
-    <message>
-        <source>The new mix already has less than %1 air in this pot.</source>
-        <translation>Schon die neue Mischung hat in dieser Schale weniger als %1 Luft.</translation>
-    </message>
     <message numerus="yes">
         <source>Likely not below %1 air within %n season(s).</source>
         <translation>
@@ -70,6 +66,14 @@
         <source>new</source>
         <translation>neu</translation>
     </message>
+    <message>
+        <source>The new mix already has less than %1 air in this pot; a coarser mix or a deeper pot has more.</source>
+        <translation>Schon die neue Mischung hat in dieser Schale weniger als %1 Luft; eine gröbere Mischung oder eine tiefere Schale hat mehr.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
 </context>
 <context>
     <name>Application</name>
@@ -98,12 +102,12 @@
         <translation>Sprache des Fensters: de, en, es, fr oder ja.</translation>
     </message>
     <message>
-        <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation>Was auf dem Arbeitstisch liegt, konnte nicht gespeichert werden: Ist der Datenträger voll?</translation>
-    </message>
-    <message>
         <source>A record to open instead of the usual one, or sieve tests.</source>
         <translation>Eine Aufzeichnung statt der üblichen, oder Siebanalysen, die geöffnet werden.</translation>
+    </message>
+    <message>
+        <source>What lies on the bench could not be saved: look whether the disk is full.</source>
+        <translation>Was auf dem Arbeitstisch liegt, konnte nicht gespeichert werden: prüfen, ob der Datenträger voll ist.</translation>
     </message>
 </context>
 <context>
@@ -226,20 +230,20 @@
 <context>
     <name>DayGround</name>
     <message>
-        <source>is no longer in the record</source>
-        <translation>steht nicht mehr in der Aufzeichnung</translation>
+        <source>is no longer in the record: take it off</source>
+        <translation>steht nicht mehr in der Aufzeichnung: herausnehmen</translation>
     </message>
     <message>
-        <source>has no mix yet</source>
-        <translation>hat noch keine Mischung</translation>
+        <source>has no mix yet: choose one</source>
+        <translation>hat noch keine Mischung: eine wählen</translation>
     </message>
     <message>
-        <source>has neither a pot nor planned litres</source>
-        <translation>hat weder eine Schale noch geplante Liter</translation>
+        <source>has neither a pot nor planned litres: give one of them</source>
+        <translation>hat weder eine Schale noch geplante Liter: eines davon angeben</translation>
     </message>
     <message>
-        <source>has a mix that can&apos;t be found</source>
-        <translation>hat eine Mischung, die nicht zu finden ist</translation>
+        <source>has a mix that can&apos;t be found: choose another</source>
+        <translation>hat eine Mischung, die nicht zu finden ist: eine andere wählen</translation>
     </message>
 </context>
 <context>
@@ -273,10 +277,6 @@
         <translation>%1 von %2 hergestellt, %3 übrig, aufbewahrt als %4</translation>
     </message>
     <message>
-        <source>left-over of %1</source>
-        <translation>Rest von %1</translation>
-    </message>
-    <message>
         <source>Corrected: %1</source>
         <translation>Berichtigt: %1</translation>
     </message>
@@ -292,6 +292,10 @@
         <source>What was done on %1 was done on %2</source>
         <translation>Was für den %1 eingetragen war, wurde am %2 getan</translation>
     </message>
+    <message>
+        <source>leftover of %1</source>
+        <translation>Rest von %1</translation>
+    </message>
 </context>
 <context>
     <name>Demonstration</name>
@@ -303,36 +307,12 @@
 <context>
     <name>Figures</name>
     <message>
-        <source>%1 has a fault</source>
-        <translation>%1 hat einen Fehler</translation>
-    </message>
-    <message>
-        <source>%1: sieve test not finished</source>
-        <translation>%1: Siebanalyse nicht abgeschlossen</translation>
-    </message>
-    <message>
-        <source>%1: litre weight unknown</source>
-        <translation>%1: Litergewicht unbekannt</translation>
-    </message>
-    <message>
-        <source>no component has parts</source>
-        <translation>kein Bestandteil hat Teile</translation>
-    </message>
-    <message>
         <source>see the marked fields</source>
         <translation>siehe die markierten Felder</translation>
     </message>
     <message>
-        <source>the pot&apos;s lengths are not typed yet</source>
-        <translation>die Maße der Schale sind noch nicht eingegeben</translation>
-    </message>
-    <message>
         <source>see the marked fields of the pot</source>
         <translation>siehe die markierten Felder der Schale</translation>
-    </message>
-    <message>
-        <source>a component has no grain density</source>
-        <translation>bei einem Bestandteil fehlt die Korndichte</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
@@ -357,10 +337,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>no wanted band is typed</source>
-        <translation>es ist kein Zielbereich eingegeben</translation>
     </message>
     <message>
         <source>In the wanted band</source>
@@ -388,7 +364,7 @@
     </message>
     <message>
         <source>Voids between grains</source>
-        <translation>Hohlräume zwischen den Körnern</translation>
+        <translation>Hohlräume zwischen Körnern</translation>
     </message>
     <message>
         <source>Voids in grains</source>
@@ -477,6 +453,34 @@
     <message>
         <source>%1 typical</source>
         <translation>%1 üblich</translation>
+    </message>
+    <message>
+        <source>%1: put its marked fields right</source>
+        <translation>%1: die markierten Felder berichtigen</translation>
+    </message>
+    <message>
+        <source>%1: finish its sieve test</source>
+        <translation>%1: die Siebanalyse abschließen</translation>
+    </message>
+    <message>
+        <source>%1: weigh a litre of it</source>
+        <translation>%1: einen Liter davon wiegen</translation>
+    </message>
+    <message>
+        <source>give a component parts</source>
+        <translation>einem Bestandteil Teile geben</translation>
+    </message>
+    <message>
+        <source>type the pot&apos;s lengths</source>
+        <translation>die Maße der Schale eintragen</translation>
+    </message>
+    <message>
+        <source>measure the grain density of each component</source>
+        <translation>die Korndichte jedes Bestandteils messen</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>die gewünschte Körnung eintragen</translation>
     </message>
 </context>
 <context>
@@ -674,10 +678,6 @@
         <translation>Das gewählte Rezept</translation>
     </message>
     <message>
-        <source>no pot, or a grain density is missing</source>
-        <translation>keine Schale, oder es fehlt eine Korndichte</translation>
-    </message>
-    <message>
         <source>Air that drains free</source>
         <translation>Luft, die frei abzieht</translation>
     </message>
@@ -694,10 +694,6 @@
         <translation>Litergewicht, trocken</translation>
     </message>
     <message>
-        <source>a grain density is missing</source>
-        <translation>es fehlt eine Korndichte</translation>
-    </message>
-    <message>
         <source>Shrinks on mixing by</source>
         <translation>Schwindet beim Mischen um</translation>
     </message>
@@ -712,10 +708,6 @@
     <message>
         <source>Price of a mixed litre</source>
         <translation>Preis eines gemischten Liters</translation>
-    </message>
-    <message>
-        <source>a price is not known</source>
-        <translation>ein Preis ist nicht bekannt</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
@@ -765,10 +757,6 @@
         <translation>Preis gegen Eignung: von %1 je Liter mit Wertung %2 bis %3 je Liter mit Wertung %4.</translation>
     </message>
     <message>
-        <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation>Diese Suche hat keine Abwägung zu zeigen: Es gibt keine Schale, keinen Preis oder kein Rezept.</translation>
-    </message>
-    <message>
         <source>trade-off</source>
         <translation>Abwägung</translation>
     </message>
@@ -799,6 +787,22 @@
     <message>
         <source>Proven: %1.</source>
         <translation>Bewiesen: %1.</translation>
+    </message>
+    <message>
+        <source>choose a pot, and measure each grain density</source>
+        <translation>eine Schale wählen und jede Korndichte messen</translation>
+    </message>
+    <message>
+        <source>measure each grain density</source>
+        <translation>jede Korndichte messen</translation>
+    </message>
+    <message>
+        <source>type each price</source>
+        <translation>jeden Preis eintragen</translation>
+    </message>
+    <message>
+        <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
+        <translation>Diese Suche hat keine Abwägung zu zeigen: eine Schale wählen oder Preise eintragen, dann noch einmal suchen.</translation>
     </message>
 </context>
 <context>
@@ -880,10 +884,6 @@
     <message>
         <source>stood in it</source>
         <translation>stand darin</translation>
-    </message>
-    <message>
-        <source>%1 (deleted)</source>
-        <translation>%1 (gelöscht)</translation>
     </message>
     <message>
         <source>screened</source>
@@ -1059,7 +1059,7 @@
     </message>
     <message>
         <source>what they share</source>
-        <translation>was sie gemeinsam haben</translation>
+        <translation>gemeinsam</translation>
     </message>
     <message>
         <source>which</source>
@@ -1108,6 +1108,10 @@
     <message>
         <source>no.</source>
         <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1 (entfernt)</translation>
     </message>
 </context>
 <context>
@@ -1499,10 +1503,6 @@
         <translation>Zerfallstest von Sack %1: %2 der Masse zerfielen in %3 Runden</translation>
     </message>
     <message>
-        <source>More fell through than was weighed.</source>
-        <translation>Es fiel mehr durch, als gewogen wurde.</translation>
-    </message>
-    <message>
         <source>Fell through in one more minute</source>
         <translation>Fiel in einer weiteren Minute durch</translation>
     </message>
@@ -1734,6 +1734,10 @@
         <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
         <translation>Krug von Sack %1 gewogen: %2 lose und trocken, %3 eingearbeitet</translation>
     </message>
+    <message>
+        <source>More fell through than was weighed: weigh both again.</source>
+        <translation>Es fiel mehr durch, als gewogen wurde: beides noch einmal wiegen.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1941,10 +1945,6 @@
         <translation>Litergewicht, trocken</translation>
     </message>
     <message>
-        <source>its litre weight is not known</source>
-        <translation>sein Litergewicht ist nicht bekannt</translation>
-    </message>
-    <message>
         <source>%1 dry</source>
         <translation>%1 trocken</translation>
     </message>
@@ -1973,6 +1973,10 @@
     <message>
         <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
         <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse, sonst sein Trockengewicht durch die Liter, mit denen es kam</translation>
+    </message>
+    <message>
+        <source>weigh a litre of it</source>
+        <translation>einen Liter davon wiegen</translation>
     </message>
 </context>
 <context>
@@ -2166,20 +2170,8 @@
         <translation>Preis eines nutzbaren Liters</translation>
     </message>
     <message>
-        <source>the sheet belongs to no bag</source>
-        <translation>das Blatt gehört zu keinem Sack</translation>
-    </message>
-    <message>
-        <source>price or litres of the bag are not known</source>
-        <translation>Preis oder Liter des Sacks sind nicht bekannt</translation>
-    </message>
-    <message>
         <source>%1 in the wanted band</source>
         <translation>%1 im Zielbereich</translation>
-    </message>
-    <message>
-        <source>no wanted grain is typed</source>
-        <translation>es ist keine gewünschte Körnung eingegeben</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
@@ -2222,8 +2214,20 @@
         <translation>siehe die markierten Zellen und Felder</translation>
     </message>
     <message>
-        <source>the sieve test is not finished</source>
-        <translation>die Siebanalyse ist nicht abgeschlossen</translation>
+        <source>finish the sieve test</source>
+        <translation>die Siebanalyse abschließen</translation>
+    </message>
+    <message>
+        <source>choose its bag</source>
+        <translation>seinen Sack wählen</translation>
+    </message>
+    <message>
+        <source>type price and litres of the bag</source>
+        <translation>Preis und Liter des Sacks eintragen</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>die gewünschte Körnung eintragen</translation>
     </message>
 </context>
 <context>
@@ -2420,7 +2424,7 @@
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation>Dr&amp;uckangabe, von</translation>
+        <translation>A&amp;ufdruck, von</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
@@ -2432,7 +2436,7 @@
     </message>
     <message>
         <source>Printed size, to</source>
-        <translation>Druckangabe, bis</translation>
+        <translation>Aufdruck, bis</translation>
     </message>
     <message>
         <source>the coarse end</source>
@@ -2456,7 +2460,7 @@
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation>wie abgefüllt; kg darf eingegeben werden</translation>
+        <translation>wie abgefüllt; auch in kg</translation>
     </message>
     <message>
         <source>weight</source>
@@ -2488,7 +2492,7 @@
     </message>
     <message>
         <source>water per dry mass, as bagged</source>
-        <translation>Wasser je Trockenmasse, wie abgefüllt</translation>
+        <translation>Wasser je Trockenmasse</translation>
     </message>
     <message>
         <source>moisture</source>
@@ -2532,7 +2536,7 @@
     </message>
     <message>
         <source>your word for it; after the price</source>
-        <translation>die eigene Bezeichnung; steht nach dem Preis</translation>
+        <translation>steht nach dem Preis</translation>
     </message>
     <message>
         <source>currency</source>
@@ -2571,10 +2575,6 @@
         <translation>Sack %1 angenommen</translation>
     </message>
     <message>
-        <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation>Sack %1 bleibt: Analysen, Mischungen oder der Vorrat nennen ihn.</translation>
-    </message>
-    <message>
         <source>bag %1 removed</source>
         <translation>Sack %1 entfernt</translation>
     </message>
@@ -2596,7 +2596,7 @@
     </message>
     <message>
         <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>ein Baum, wie TR-06; leer bei gekauftem Korn</translation>
+        <translation>wie TR-06; leer: gekauft</translation>
     </message>
     <message>
         <source>It stood in</source>
@@ -2645,6 +2645,10 @@
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
         <translation>Der Bestand zählt trockenes Korn: die Feuchte eintragen oder ofentrocken wählen, so wie der Sack gewogen wurde, um ihn in den Bestand zu nehmen.</translation>
+    </message>
+    <message>
+        <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
+        <translation>Sack %1 bleibt: Analysen, Mischungen oder der Vorrat nennen ihn. Ist er aufgebraucht, 0 als gezählt buchen.</translation>
     </message>
 </context>
 <context>
@@ -2813,24 +2817,12 @@
         <translation>Kiste %1 aufgestellt</translation>
     </message>
     <message>
-        <source>Bin %1 stays: tests, batches or the stock name it.</source>
-        <translation>Kiste %1 bleibt: Analysen, Ansätze oder der Vorrat nennen sie.</translation>
-    </message>
-    <message>
         <source>bin %1 removed</source>
         <translation>Kiste %1 entfernt</translation>
     </message>
     <message>
         <source>Type the number of what is tipped in.</source>
         <translation>Die Nummer dessen eingeben, was eingefüllt wird.</translation>
-    </message>
-    <message>
-        <source>There is nothing called %1.</source>
-        <translation>Es gibt nichts mit dem Namen %1.</translation>
-    </message>
-    <message>
-        <source>A bin is not tipped into itself.</source>
-        <translation>Eine Kiste wird nicht in sich selbst gefüllt.</translation>
     </message>
     <message>
         <source>%1 tipped into bin %2</source>
@@ -2875,6 +2867,18 @@
     <message>
         <source>G&amp;rade this bin</source>
         <translation>Körnung &amp;prüfen</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it. Write down that it is empty instead.</source>
+        <translation>Kiste %1 bleibt: Analysen, Ansätze oder der Vorrat nennen sie. Stattdessen aufschreiben, dass sie leer ist.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen.</translation>
+    </message>
+    <message>
+        <source>A bin can&apos;t be tipped into itself: name another.</source>
+        <translation>Eine Kiste kann nicht in sich selbst gefüllt werden: eine andere nennen.</translation>
     </message>
 </context>
 <context>
@@ -3266,10 +3270,6 @@
         <translation>Liste</translation>
     </message>
     <message>
-        <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation>Was von einer Mischung hergestellt wurde und übrig ist: Der Rest wird eine Wanne im Vorrat, und der Streuverlust lehrt den nächsten Tag.</translation>
-    </message>
-    <message>
         <source>Mix that is left over</source>
         <translation>Mischung, die übrig ist</translation>
     </message>
@@ -3280,10 +3280,6 @@
     <message>
         <source>Return to stock</source>
         <translation>In den Vorrat zurück</translation>
-    </message>
-    <message>
-        <source>Return the left-over to stock</source>
-        <translation>Den Rest in den Vorrat zurückgeben</translation>
     </message>
     <message>
         <source>Trees due by</source>
@@ -3334,16 +3330,8 @@
         <translation>Umtopftag %1</translation>
     </message>
     <message>
-        <source>This day stays: trees were ticked off on it.</source>
-        <translation>Dieser Tag bleibt: Es wurden Bäume darauf abgehakt.</translation>
-    </message>
-    <message>
         <source>repotting day %1 removed</source>
         <translation>Umtopftag %1 entfernt</translation>
-    </message>
-    <message>
-        <source>There is no further tree to put on the day.</source>
-        <translation>Es gibt keinen weiteren Baum für den Tag.</translation>
     </message>
     <message>
         <source>tree %1</source>
@@ -3356,14 +3344,6 @@
     <message>
         <source>tree %1 taken off</source>
         <translation>Baum %1 vom Tag genommen</translation>
-    </message>
-    <message>
-        <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation>Baum %1 hat keinen Ballenplan, der sich berechnen lässt.</translation>
-    </message>
-    <message>
-        <source>No open tree has its litres written under “poured in”.</source>
-        <translation>Kein offener Baum hat Liter unter „eingefüllt“ stehen.</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
@@ -3380,10 +3360,6 @@
     <message>
         <source>Write what was made and what is left first.</source>
         <translation>Zuerst eintragen, was hergestellt wurde und was übrig ist.</translation>
-    </message>
-    <message>
-        <source>More can&apos;t be left over than was made.</source>
-        <translation>Es kann nicht mehr übrig sein, als hergestellt wurde.</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
@@ -3458,10 +3434,6 @@
         <translation>noch keiner</translation>
     </message>
     <message>
-        <source>%1, deleted</source>
-        <translation>%1, gelöscht</translation>
-    </message>
-    <message>
         <source>No tree is due by then, as far as the record knows.</source>
         <translation>Bis dahin ist kein Baum fällig, soweit die Aufzeichnung weiß.</translation>
     </message>
@@ -3510,10 +3482,6 @@
         <translation>Wurzelballenpläne</translation>
     </message>
     <message>
-        <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation>Kein Baum des Tages hat einen Ballenplan in der Aufzeichnung.</translation>
-    </message>
-    <message>
         <source>order of work</source>
         <translation>Arbeitsfolge</translation>
     </message>
@@ -3550,12 +3518,44 @@
         <translation>Abdeckung</translation>
     </message>
     <message>
-        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
-        <translation>Baum %1 lässt sich nicht berichtigen: Sein Umtopfen an diesem Tag steht nicht mehr in seiner Geschichte. Den Haken zurücknehmen und neu setzen.</translation>
-    </message>
-    <message>
         <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
         <translation>Berichtigt: Baum %1, mit seiner Geschichte und dem Vorrat. Rückgängig gibt alles zurück.</translation>
+    </message>
+    <message>
+        <source>What was made and what is left of a mix: the leftover becomes a tub in stock, and what was spilt teaches the next day.</source>
+        <translation>Was von einer Mischung hergestellt wurde und übrig ist: Der Rest wird eine Wanne im Vorrat, und der Streuverlust lehrt den nächsten Tag.</translation>
+    </message>
+    <message>
+        <source>Return the leftover to stock</source>
+        <translation>Den Rest in den Vorrat zurückgeben</translation>
+    </message>
+    <message>
+        <source>This day stays: trees were ticked off on it. Take their ticks back first.</source>
+        <translation>Dieser Tag bleibt: Es wurden Bäume darauf abgehakt. Erst die Haken zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>There is no further tree to put on the day: add one on the Trees tab first.</source>
+        <translation>Es gibt keinen weiteren Baum für den Tag: erst im Reiter Bäume einen anlegen.</translation>
+    </message>
+    <message>
+        <source>No open tree has its litres yet: write them under “poured in” first.</source>
+        <translation>Noch kein offener Baum hat Liter: sie erst unter „eingefüllt“ schreiben.</translation>
+    </message>
+    <message>
+        <source>More can&apos;t be left over than was made: correct one of them.</source>
+        <translation>Es kann nicht mehr übrig sein, als hergestellt wurde: eine der Zahlen berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1, removed</source>
+        <translation>%1, entfernt</translation>
+    </message>
+    <message>
+        <source>No tree of the day has a root-mass plan in the record: plan its root mass first.</source>
+        <translation>Kein Baum des Tages hat einen Ballenplan in der Aufzeichnung: erst seinen Ballen planen.</translation>
+    </message>
+    <message>
+        <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
+        <translation>In der Geschichte von Baum %1 stehen keine Schnitte, weil sich sein Ballenplan nicht berechnen lässt: den Plan berichtigen, dann den Baum neu abhaken.</translation>
     </message>
 </context>
 <context>
@@ -3968,10 +3968,6 @@
         <translation>der Anteil eines Kandidaten</translation>
     </message>
     <message>
-        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation>„%1“ ist nicht zu haben: Nichts im Vorrat kommt dem nahe, und so auch keine Mischung.</translation>
-    </message>
-    <message>
         <source>Choose a group first</source>
         <translation>Zuerst eine Gruppe wählen</translation>
     </message>
@@ -4016,8 +4012,12 @@
         <translation>%1, %2 vorgemerkt</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile: hier eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
+        <translation>„%1“ ist nicht zu haben: Nichts im Vorrat kommt dem nahe, und so auch keine Mischung. Den Wunsch lockern oder Korn ergänzen.</translation>
     </message>
 </context>
 <context>
@@ -4031,16 +4031,16 @@
         <translation>Nicht zurückholen</translation>
     </message>
     <message>
-        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
-        <translation>%1 steht nicht mehr in der Aufzeichnung: Es wurde inzwischen gelöscht oder rückgängig gemacht, vielleicht in einem anderen Fenster. Das Eingegebene steht hier und ist noch nicht gespeichert.</translation>
-    </message>
-    <message>
         <source>What was typed into %1 and not saved: %2</source>
         <translation>Was in %1 eingegeben und nicht gespeichert wurde: %2</translation>
     </message>
     <message>
         <source>%1 brought back</source>
         <translation>%1 zurückgeholt</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was removed or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 steht nicht mehr in der Aufzeichnung: Es wurde inzwischen entfernt oder rückgängig gemacht, vielleicht in einem anderen Fenster. Das Eingegebene steht hier und ist noch nicht gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -4321,8 +4321,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>De&amp;lete</source>
-        <translation>&amp;Löschen</translation>
+        <source>Remo&amp;ve</source>
+        <translation>Ent&amp;fernen</translation>
     </message>
 </context>
 <context>
@@ -4440,7 +4440,7 @@
     <name>gritwright::desktop::ImportTableModel</name>
     <message>
         <source>the next free</source>
-        <translation>die nächste freie</translation>
+        <translation>nächste freie</translation>
     </message>
     <message>
         <source>no.</source>
@@ -4541,10 +4541,6 @@
         <translation>Womit es verbunden ist</translation>
     </message>
     <message>
-        <source>There is nothing called %1; the whole log is shown.</source>
-        <translation>Es gibt nichts mit dem Namen %1; das ganze Tagebuch wird gezeigt.</translation>
-    </message>
-    <message>
         <source>%1 is no day like 2026-03-14.</source>
         <translation>%1 ist kein Tag wie 2026-03-14.</translation>
     </message>
@@ -4603,6 +4599,14 @@
     <message>
         <source>Show small changes too, %1 are left out</source>
         <translation>Auch kleine Änderungen zeigen, %1 sind ausgelassen</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
+        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen. Das ganze Tagebuch wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
+        <translation>Nichts passt zu Suche, Über und den Tagen zugleich; eines davon leeren, um mehr zu sehen.</translation>
     </message>
 </context>
 <context>
@@ -5123,10 +5127,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Gespeichert als %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation>%1 ließ sich nicht schreiben: Endet es auf png, svg, pdf oder csv, und gehört der Ordner Ihnen?</translation>
-    </message>
-    <message>
         <source>Test sheet as PDF</source>
         <translation>Siebblatt als PDF</translation>
     </message>
@@ -5287,10 +5287,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Schalentests gegen &amp;Vorhersagen</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
-    </message>
-    <message>
         <source>Open pot</source>
         <translation>Schale öffnen</translation>
     </message>
@@ -5303,12 +5299,20 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Schale geöffnet</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile.</translation>
-    </message>
-    <message>
         <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
         <translation>Drainageschicht und Abdeckung der Schale gibt es in diesem Formular nicht; sie wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.</source>
+        <translation>%1 ließ sich nicht schreiben: den Namen auf png, svg, pdf oder csv enden lassen und einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Eine Schale, die als Flächentabelle angegeben ist, liest vorerst nur die Befehlszeile: hier eine andere wählen.</translation>
     </message>
 </context>
 <context>
@@ -5703,10 +5707,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Teile von %1</translation>
     </message>
     <message>
-        <source>A mix here has up to %1 components.</source>
-        <translation>Eine Mischung hat hier bis zu %1 Bestandteile.</translation>
-    </message>
-    <message>
         <source>Component %1</source>
         <translation>Bestandteil %1</translation>
     </message>
@@ -5717,6 +5717,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 removed</source>
         <translation>%1 entfernt</translation>
+    </message>
+    <message>
+        <source>A mix here has up to %1 components; remove one first.</source>
+        <translation>Eine Mischung hat hier bis zu %1 Bestandteile; erst einen entfernen.</translation>
     </message>
 </context>
 <context>
@@ -6543,8 +6547,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>sein Korn bleibt bei späteren Suchen für diese Mischung</translation>
     </message>
     <message>
-        <source>the litres that are needed are not known</source>
-        <translation>die benötigten Liter sind nicht bekannt</translation>
+        <source>type the litres needed first</source>
+        <translation>erst die benötigten Liter eintragen</translation>
     </message>
 </context>
 <context>
@@ -7585,10 +7589,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Baum %1 hat keine Artengruppe, deshalb ist nicht bekannt, was er verträgt: seine Gruppe unter Bäume wählen.</translation>
     </message>
     <message>
-        <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation>Plan %1 bleibt: Die Geschichte eines Baums oder ein Tag nennt ihn.</translation>
-    </message>
-    <message>
         <source>root-mass plan %1 removed</source>
         <translation>Ballenplan %1 entfernt</translation>
     </message>
@@ -7698,7 +7698,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>under the soil; they take the place of mix</source>
-        <translation>unter dem Substrat; sie nehmen der Mischung Platz</translation>
+        <translation>im Substrat, an Stelle von Mischung</translation>
     </message>
     <message>
         <source>Cut in this order</source>
@@ -7803,6 +7803,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>Sphagnum der Schulter, etwa</translation>
+    </message>
+    <message>
+        <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
+        <translation>Plan %1 bleibt: Die Geschichte eines Baums oder ein Tag nennt ihn. Stattdessen einen neuen Plan beginnen.</translation>
     </message>
 </context>
 <context>
@@ -8035,10 +8039,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Noch keine Mischung: unter „Ballen“ wählen, was den Rest der Schale füllt.</translation>
     </message>
     <message>
-        <source>%1 has a component without a particle density, so its water is not known.</source>
-        <translation>%1 hat einen Bestandteil ohne Korndichte, deshalb ist sein Wasser nicht bekannt.</translation>
-    </message>
-    <message>
         <source>kept root mass: not known</source>
         <translation>bleibender Ballen: nicht bekannt</translation>
     </message>
@@ -8057,6 +8057,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a grain density, so its water is not known: measure it.</source>
+        <translation>%1 hat einen Bestandteil ohne Korndichte, deshalb ist sein Wasser nicht bekannt: sie messen.</translation>
     </message>
 </context>
 <context>
@@ -8078,10 +8082,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
         <translation>Noch kein Schalentest zu vergleichen. Ein Schalentest einer aufbewahrten Mischung zeigt, wie weit die Schätzung ihrer Luft danebenlag.</translation>
-    </message>
-    <message>
-        <source>Drained air: %1.</source>
-        <translation>Abgetropfte Luft: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
@@ -8138,6 +8138,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>coarse grain</source>
         <translation>grobes Korn</translation>
+    </message>
+    <message>
+        <source>Air that drains free: %1.</source>
+        <translation>Luft, die frei abzieht: %1.</translation>
     </message>
 </context>
 <context>
@@ -8618,8 +8622,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Gespeichert als %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
     </message>
 </context>
 <context>
@@ -8704,10 +8708,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Masse auf %1 von %2</translation>
     </message>
     <message>
-        <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation>Nichts einzufügen: keine Zeilen mit Zahlen in der Zwischenablage.</translation>
-    </message>
-    <message>
         <source>paste into %1</source>
         <translation>in %1 eingefügt</translation>
     </message>
@@ -8733,6 +8733,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>sieve %1 of %2 removed</source>
         <translation>Sieb %1 von %2 entfernt</translation>
+    </message>
+    <message>
+        <source>gross %1, %2</source>
+        <translation>brutto %1, %2</translation>
+    </message>
+    <message>
+        <source>There is nothing to paste: copy rows of numbers first.</source>
+        <translation>Es gibt nichts einzufügen: erst Zeilen mit Zahlen kopieren.</translation>
     </message>
 </context>
 <context>
@@ -8920,10 +8928,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Die Nummer eines Sacks eingeben, um zu sehen, welche Bäume in seinem Korn stehen, oder die eines Baums, um zu sehen, worin er steht.</translation>
     </message>
     <message>
-        <source>There is nothing called %1.</source>
-        <translation>Es gibt nichts mit dem Namen %1.</translation>
-    </message>
-    <message>
         <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
         <translation>Zuerst einen Sack, eine Fraktion, eine Kiste, einen Ansatz oder eine Mischung verfolgen: Dann lässt sich die Liste der Bäume speichern.</translation>
     </message>
@@ -8944,8 +8948,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Gespeichert als %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 ließ sich nicht schreiben: Gehört der Ordner Ihnen?</translation>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Es gibt nichts mit dem Namen %1: die Nummer ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 ließ sich nicht schreiben: einen Ordner wählen, in den Sie schreiben dürfen.</translation>
     </message>
 </context>
 <context>
@@ -9518,6 +9526,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>Restore the newest intact backup: %1</source>
         <translation>Die neueste unversehrte Sicherung wiederherstellen: %1</translation>
     </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::VerdictPanel</name>
@@ -9921,10 +9933,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wahrscheinlich unter {percent} % Luft in Saison {season}, wenn die Krümel zum Boden gespült werden: ein Hinweis für das nächste Umtopfen, eine Schätzung</translation>
     </message>
     <message>
-        <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation>schon die neue Mischung hat in dieser Schale weniger als {percent} % Luft</translation>
-    </message>
-    <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
         <translation>die kommenden Jahre sind eine Schätzung: Frost, Gießen und Umtopfgewohnheiten sind verschieden, und Wurzeln senken die Luft weiter</translation>
     </message>
@@ -9945,16 +9953,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>kein k zwischen 2 und 40 cm mm ergibt die gemessenen {capacity_percent} % Wasser; {k_cm_mm} kommt am nächsten: Gewichte, Volumen und Körnung ansehen</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation>die beiden Tiefen zusammen verlangen k {k_cm_mm} und w {grain_fill}, was eher Streuung als Mischung ist; sie wurden stattdessen gegen die üblichen Werte abgewogen</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>nur {percent} % der Hohlräume zwischen den Körnern füllten sich beim Fluten; wurde langsam von unten geflutet, nach einem Tag Einweichen?</translation>
-    </message>
-    <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation>das geflutete Gewicht verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
@@ -9965,28 +9965,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>ohne Form oder Tiefe der Schale gibt es nichts zu vergleichen; „container“, „depth_cm“ oder --pot angeben</translation>
     </message>
     <message>
-        <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation>die gemessene Schüttdichte lässt {voids_percent} % Hohlräume zwischen den Körnern, was Korn nicht tut; stattdessen wurden die vorhergesagten Hohlräume benutzt</translation>
-    </message>
-    <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
         <translation>das Korn kam gröber heraus, als es hineinging: War es dieselbe Handvoll, und ging nichts verloren?</translation>
-    </message>
-    <message>
-        <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation>die Körnung nach dem Zerfall liegt {points} Punkte neben jedem gleichmäßigen Zerbrechen; die Zahlen sind grob</translation>
-    </message>
-    <message>
-        <source>the number of rounds is missing or not above 0</source>
-        <translation>die Zahl der Runden fehlt oder liegt nicht über 0</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>eine Korndichte von {density_g_l} g/L liegt über der ihres Feststoffs, {solid_g_l} g/L; die Gewichte und den Strich am Krug ansehen</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation>eine Korndichte von {density_g_l} g/L ist für Korn ungewöhnlich; die Gewichte ansehen, und war alle Luft zwischen den Körnern heraus?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
@@ -9995,10 +9975,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
         <translation>das eingeweichte Korn ist leichter als Wasser ({density_g_l} g/L): mit einem Sieb untertauchen, sonst kommt sein Volumen zu klein heraus</translation>
-    </message>
-    <message>
-        <source>a mass is missing or not above 0</source>
-        <translation>eine Masse fehlt oder liegt nicht über 0</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
@@ -10011,14 +9987,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>das Korn verlor beim Einarbeiten {percent} % seines Volumens; 5 bis 13 % sind üblich: War es lose gefüllt?</translation>
-    </message>
-    <message>
-        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation>der Krug hielte {voids_percent} % Hohlräume zwischen Körnern von {density_g_l} g/L, was loses Korn kaum tut; Volumen und Korndichte ansehen</translation>
-    </message>
-    <message>
-        <source>the volume is missing or not above 0</source>
-        <translation>das Volumen fehlt oder liegt nicht über 0</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
@@ -10061,44 +10029,16 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Austauschkapazität ist nicht bekannt, deshalb hat die Mischung keine</translation>
     </message>
     <message>
-        <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation>die Korndichte ist nicht bekannt: Die Mischung hat nur Massenanteile und Körnung, keine Volumen und Porositäten</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>alle Bestandteile haben 0 Teile; einem von ihnen einen Teil geben</translation>
-    </message>
-    <message>
-        <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation>die Reindichte ist nicht bekannt: Die Gesamtporosität zählt nur die Poren, die Wasser aufnehmen</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
         <translation>{percent} % sind feiner als {aperture_mm} mm und gelten als Korn von {size_mm} mm</translation>
     </message>
     <message>
-        <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation>die Korndichte setzt einen Feststoff von {density_g_l} g/L voraus, außerhalb von {low} bis {high}: noch einmal ansehen oder die Reindichte angeben</translation>
-    </message>
-    <message>
-        <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation>die Teile ergeben zusammen {sum}: Waren sie als Prozent gemeint, fehlt etwas oder zählt doppelt</translation>
-    </message>
-    <message>
-        <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation>eine Setzung von {percent} % lässt keine Hohlräume; das Korn allein erlaubt {most_percent} %</translation>
-    </message>
-    <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
         <translation>eine Setzung von {share} kann nicht sein; erwartet wird 0 bis unter 1, der Anteil des verlorenen Volumens</translation>
-    </message>
-    <message>
-        <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation>die Reindichte von {density_g_l} g/L liegt außerhalb von {low} bis {high}: noch einmal ansehen</translation>
-    </message>
-    <message>
-        <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation>{sources} Quellen stehen neben {components} Bestandteilen; jeder Bestandteil hat eine, oder keiner</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
@@ -10129,10 +10069,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
     <message>
-        <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>die Korndichte von {component} durch Verdrängung messen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
-    </message>
-    <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
         <translation>die Schale mit Wasser füllen und wiegen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
     </message>
@@ -10153,10 +10089,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % Luft sind ungewöhnlich; wurde eine halbe Stunde waagerecht abgetropft, und stimmt das Volumen?</translation>
     </message>
     <message>
-        <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation>eine Schüttdichte von {density_g_l} g/L ist ungewöhnlich; Tara und Volumen ansehen</translation>
-    </message>
-    <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
         <translation>{percent} % Wasser nach dem Abtropfen sind ungewöhnlich; Gewichte und Volumen ansehen</translation>
     </message>
@@ -10167,18 +10099,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
         <translation>eine Tiefe von {depth_cm} cm kann nicht sein; erwartet wird mehr als 0</translation>
-    </message>
-    <message>
-        <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation>eine Masse von {mass_g} g kann nicht negativ sein</translation>
-    </message>
-    <message>
-        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation>{mass_g} g kann nicht sein: {what} wog {least_g} g</translation>
-    </message>
-    <message>
-        <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation>{caught_ml} mL wurden aufgefangen, aber nur {poured_ml} mL eingegossen</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
@@ -10201,10 +10121,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Schale ist zweimal angegeben; erwartet wird container oder depth_cm</translation>
     </message>
     <message>
-        <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation>ein Volumen von {volume_ml} mL kann nicht negativ sein</translation>
-    </message>
-    <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
         <translation>ein Volumen von {volume_ml} mL kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
@@ -10215,10 +10131,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
         <translation>{higher_g} g liegt nicht über {lower_g} g; erwartet werden Tara, trocken, abgetropft, geflutet in steigender Folge</translation>
-    </message>
-    <message>
-        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation>kein Urteil über {from_mm}-{to_mm} mm: Die Siebe der Analyse reichen nicht an beide Enden</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
@@ -10233,24 +10145,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % sind 1-2 mm: gut für sehr kleine Schalen und als Abdeckung</translation>
     </message>
     <message>
-        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation>Korn von {size_mm} mm ist gröber als die 15 mm, für die das Modell gemacht wurde</translation>
-    </message>
-    <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>über 2 mm (hier {size_mm} mm) ist die Schätzung bestenfalls auf 3.5 Punkte genau; ein Schalentest macht sie besser</translation>
-    </message>
-    <message>
-        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation>ein Zehntel der Mischung ist {size_mm} mm oder feiner; staubige Mischungen liegen außerhalb des Modells</translation>
-    </message>
-    <message>
-        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation>{fines_percent} % sind feiner als das letzte Sieb; Feinanteile werden hinuntergespült und verstopfen, die gezeigte Luft ist also zu hoch</translation>
-    </message>
-    <message>
-        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation>die Größen lassen eine Lücke und der Feinanteil ist {fines_percent} %; feines Korn füllt die Hohlräume des groben, die gezeigte Luft ist also zu hoch</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
@@ -10265,64 +10161,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Korn von {size_mm} mm hält eine Nasszone von etwa einem Korn oder weniger</translation>
     </message>
     <message>
-        <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation>organisches, faseriges oder weiches Korn liegt außerhalb des Modells</translation>
-    </message>
-    <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
         <translation>{value} kann nicht sein; erwartet wird {low} bis {high}</translation>
     </message>
     <message>
-        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation>die Nasszone würde {perched_cm} cm erreichen, über die Füllhöhe bei {depth_cm} cm hinaus: Die ganze Schale bleibt nass</translation>
-    </message>
-    <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
         <translation>eine Flächentabelle hat keinen Umriss; gekippt wird ein runder angenommen</translation>
-    </message>
-    <message>
-        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation>der Bereich endet bei {to_mm} mm, was nicht über {from_mm} mm liegt, wo er beginnt</translation>
-    </message>
-    <message>
-        <source>the name {name} is used twice</source>
-        <translation>der Name {name} wird zweimal benutzt</translation>
-    </message>
-    <message>
-        <source>{low} is negative; a catalogue figure is not</source>
-        <translation>{low} ist negativ; eine Katalogzahl ist das nicht</translation>
-    </message>
-    <message>
-        <source>the material has no name</source>
-        <translation>das Material hat keinen Namen</translation>
-    </message>
-    <message>
-        <source>the figure names no source</source>
-        <translation>die Zahl nennt keine Quelle</translation>
-    </message>
-    <message>
-        <source>the range runs from {low} down to {high}</source>
-        <translation>die Spanne geht von {low} hinunter auf {high}</translation>
-    </message>
-    <message>
-        <source>the share {high} is above 1</source>
-        <translation>der Anteil {high} liegt über 1</translation>
-    </message>
-    <message>
-        <source>references.json lists no source called {source}</source>
-        <translation>references.json führt keine Quelle namens {source}</translation>
-    </message>
-    <message>
-        <source>{text} is not known for {key}</source>
-        <translation>{text} ist für {key} nicht bekannt</translation>
-    </message>
-    <message>
-        <source>no figure uses the source {source}</source>
-        <translation>keine Zahl benutzt die Quelle {source}</translation>
-    </message>
-    <message>
-        <source>{value} lies outside its own range {low} to {high}</source>
-        <translation>{value} liegt außerhalb der eigenen Spanne {low} bis {high}</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
@@ -10335,14 +10179,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
         <translation>eine Wasseraufnahme von {ratio} kann nicht sein; erwartet wird 0 oder mehr, kg Wasser je kg trockenes Korn</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation>die trockene Schüttdichte {bulk_g_l} g/L liegt nicht unter der Korndichte {particle_g_l} g/L; loses Korn hat Hohlräume</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation>die trockene Schüttdichte {bulk_g_l} g/L liegt nicht unter der Reindichte {skeletal_g_l} g/L; loses Korn hat Hohlräume</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
@@ -10373,10 +10209,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>ein offener Anteil von {share} kann nicht sein; erwartet wird 0 bis 1</translation>
     </message>
     <message>
-        <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation>die Korndichte {particle_g_l} g/L liegt über der Reindichte {skeletal_g_l} g/L; der Feststoff allein ist mindestens so dicht wie das Korn mit seinen Poren</translation>
-    </message>
-    <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
         <translation>{parts} Teile kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
@@ -10389,20 +10221,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Korngrößen sind auf mehrere Arten angegeben; eine von grading, class_mm und sieve_test angeben</translation>
     </message>
     <message>
-        <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation>im Katalog gibt es kein Material namens {name}; am nächsten: {nearest}</translation>
-    </message>
-    <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
         <translation>die Fläche ist {area_cm2} cm2; sie muss über 0 liegen (nur der Boden darf ein Punkt sein)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
         <translation>die Fläche ist {area_cm2} cm2; erwartet wird höchstens ein Quadrat von zehn Metern</translation>
-    </message>
-    <message>
-        <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation>der Eckenradius {radius_cm} cm ist mehr als die halbe kürzere Seite ({limit_cm} cm)</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
@@ -10421,20 +10245,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Rundungsradius {radius_cm} cm lässt keinen Boden; hier passen höchstens {limit_cm} cm</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation>diese Form hat keine Kante zwischen Boden und Wand für eine Rundung; Halbkugelschale und Flächentabelle enthalten die Krümmung schon</translation>
-    </message>
-    <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
         <translation>{count} Abflusslöcher kann nicht sein; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation>Drainageschicht und Abdeckung zusammen nehmen {layers_cm} cm der {filled_cm} cm Füllung; für die Mischung bleibt nichts</translation>
-    </message>
-    <message>
-        <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation>die Länge ist {length_cm} cm; sie kann nicht negativ sein</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
@@ -10449,28 +10261,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Länge ist {length_cm} cm; erwartet wird mindestens {limit_cm} cm</translation>
     </message>
     <message>
-        <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation>die Masse ist {mass_kg} kg; sie kann nicht negativ sein</translation>
-    </message>
-    <message>
         <source>a drum needs its diameter at half the depth</source>
         <translation>eine Trommel braucht ihren Durchmesser auf halber Tiefe</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
         <translation>das Profil hat keine Flächen; height_cm und area_cm2 vom Boden bis zum Rand angeben</translation>
-    </message>
-    <message>
-        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation>die Flächentabelle endet bei {height_cm} cm, unter dem Rand bei {depth_cm} cm</translation>
-    </message>
-    <message>
-        <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation>die Flächentabelle beginnt bei {height_cm} cm; die erste Zeile ist der Boden bei 0</translation>
-    </message>
-    <message>
-        <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation>die Höhe {height_cm} cm folgt auf {before_cm} cm; Höhen müssen steigen</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
@@ -10501,28 +10297,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>mit {diameter_cm} cm auf halber Tiefe würden sich die Wände treffen; die drei Durchmesser prüfen</translation>
     </message>
     <message>
-        <source>the column {column} stands twice in the header</source>
-        <translation>die Spalte {column} steht zweimal im Kopf</translation>
-    </message>
-    <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
         <translation>im Kopf fehlt die Spalte {column}; erwartet wird aperture_mm mit retained_g, mit gross_g und tare_g oder mit retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
         <translation>es gibt keine Kopfzeile; erwartet wird aperture_mm,retained_g</translation>
-    </message>
-    <message>
-        <source>a quote opened here and is never closed</source>
-        <translation>ein Anführungszeichen geht hier auf und nie zu</translation>
-    </message>
-    <message>
-        <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>nach dem Boden (Zeile {pan_line}) folgt eine Zeile; der Boden ist die letzte</translation>
-    </message>
-    <message>
-        <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation>hier stehen {found} Zellen; der Kopf hat {expected} Spalten</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
@@ -10545,14 +10325,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Ordner mit den Referenzmaterialien wurde nicht gefunden; GRITWRIGHT_DATA auf den Ordner setzen, der materials/ enthält</translation>
     </message>
     <message>
-        <source>a file is asked for, but its name is empty</source>
-        <translation>es wird eine Datei verlangt, aber ihr Name ist leer</translation>
-    </message>
-    <message>
-        <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation>die Datei ist größer als {limit_mb} MB; eine Siebanalyse oder Mischung hat wenige Kilobyte</translation>
-    </message>
-    <message>
         <source>the format is {found}; expected {expected}</source>
         <translation>das Format ist {found}; erwartet wird {expected}</translation>
     </message>
@@ -10565,20 +10337,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Maschenweite {aperture_mm} mm nach {before_mm} mm ist außer der Reihe; eine Körnung von grob nach fein schreiben</translation>
     </message>
     <message>
-        <source>the grading has no points</source>
-        <translation>die Körnung hat keine Punkte</translation>
-    </message>
-    <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>die Größe des Bodens {size_mm} mm muss über 0 und nicht über dem feinsten Sieb, {finest_mm} mm, liegen</translation>
-    </message>
-    <message>
-        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation>{coarser_percent} % gehen durch {coarser_mm} mm, aber {finer_percent} % durch die feineren {finer_mm} mm; der Durchgang fällt nie mit wachsender Maschenweite</translation>
-    </message>
-    <message>
-        <source>{percent} % passing is outside 0 to 100</source>
-        <translation>{percent} % Durchgang liegt außerhalb von 0 bis 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
@@ -10589,28 +10349,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die oberste Größe {size_mm} mm muss über dem gröbsten Sieb, {coarsest_mm} mm, liegen</translation>
     </message>
     <message>
-        <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation>die Datei endet vor ihrem JSON; eine Klammer, ein Anführungszeichen oder ein Wert fehlt</translation>
-    </message>
-    <message>
-        <source>this is not JSON from here on: {text}</source>
-        <translation>ab hier ist das kein JSON: {text}</translation>
-    </message>
-    <message>
-        <source>brackets are nested deeper than {limit} levels</source>
-        <translation>Klammern sind tiefer als {limit} Ebenen verschachtelt</translation>
-    </message>
-    <message>
-        <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation>die Datei enthält mehr als {limit} Werte; das ist keine Datei dieser Art</translation>
-    </message>
-    <message>
         <source>the key {key} stands twice; give it once</source>
         <translation>der Schlüssel {key} steht zweimal da; einmal angeben</translation>
-    </message>
-    <message>
-        <source>the key {key} is missing</source>
-        <translation>der Schlüssel {key} fehlt</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10621,56 +10361,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{text} hat ein Dezimalkomma; einen Punkt schreiben oder die Spalten durch ; oder Tabulator trennen</translation>
     </message>
     <message>
-        <source>a number is missing here</source>
-        <translation>hier fehlt eine Zahl</translation>
-    </message>
-    <message>
-        <source>{text} is not a number</source>
-        <translation>{text} ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>{text} is too large to be a measured value</source>
-        <translation>{text} ist zu groß für einen gemessenen Wert</translation>
-    </message>
-    <message>
-        <source>{text} is too small to be a measured value</source>
-        <translation>{text} ist zu klein für einen gemessenen Wert</translation>
-    </message>
-    <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
         <translation>{unit} ist hier als Einheit nicht bekannt; weglassen oder eine schreiben, die zum Feld passt</translation>
     </message>
     <message>
-        <source>the schema refers to itself without end</source>
-        <translation>das Schema verweist endlos auf sich selbst</translation>
-    </message>
-    <message>
-        <source>there is no schema called {schema}</source>
-        <translation>es gibt kein Schema namens {schema}</translation>
-    </message>
-    <message>
-        <source>this fits none of the allowed forms</source>
-        <translation>das passt zu keiner der erlaubten Formen</translation>
-    </message>
-    <message>
-        <source>{text} is not one of the allowed values</source>
-        <translation>{text} ist keiner der erlaubten Werte</translation>
-    </message>
-    <message>
-        <source>{value} is beyond the limit {limit}</source>
-        <translation>{value} liegt jenseits der Grenze {limit}</translation>
-    </message>
-    <message>
-        <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation>das passt zu mehr als einer der erlaubten Formen; genau eine muss passen</translation>
-    </message>
-    <message>
         <source>at least {least} are needed here</source>
         <translation>hier sind mindestens {least} nötig</translation>
-    </message>
-    <message>
-        <source>the schema uses {keyword}, which is not checked here</source>
-        <translation>das Schema benutzt {keyword}, was hier nicht geprüft wird</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
@@ -10681,10 +10377,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>mindestens eine Maschenweite zum Absieben nennen</translation>
     </message>
     <message>
-        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation>{aperture_mm} mm liegt über dem gröbsten Sieb der Analyse, {coarsest_mm} mm; wie das Korn darüber verteilt ist, wird angenommen</translation>
-    </message>
-    <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
         <translation>{aperture_mm} mm liegt unter dem feinsten Sieb der Analyse, {finest_mm} mm, und {percent} % sind feiner: mit einem feineren Sieb prüfen</translation>
     </message>
@@ -10693,40 +10385,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Maschenweite von {aperture_mm} mm kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
-        <source>the opening {aperture_mm} mm is named twice</source>
-        <translation>die Maschenweite {aperture_mm} mm ist zweimal genannt</translation>
-    </message>
-    <message>
-        <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>Schütt- und Korndichte sind nicht beide bekannt: Die Liter beruhen auf einer Packungsdichte von {packing_density} für Korn einer Größe</translation>
-    </message>
-    <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
         <translation>eine Trennschärfe von {sharpness} kann nicht sein; erwartet wird mehr als 0</translation>
     </message>
     <message>
-        <source>the set has no sieve</source>
-        <translation>der Satz hat kein Sieb</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation>die Maschenweite {aperture_mm} mm folgt auf {before_mm} mm; Siebe gehen von grob nach fein</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation>die Maschenweite {aperture_mm} mm folgt auf {above_mm} mm; Siebe gehen von grob nach fein</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation>die Maschenweite {aperture_mm} mm steht zweimal da; jedes Sieb zählt einmal</translation>
-    </message>
-    <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
         <translation>es wurde keine Ausgangsmasse angegeben: Die Prozente beziehen sich auf die wiedergefundenen {mass_g} g, und ein Verlust fiele nicht auf</translation>
-    </message>
-    <message>
-        <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation>die Schüttdichte {bulk_g_l} g/L liegt über der Korndichte {particle_g_l} g/L</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
@@ -10773,10 +10437,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es gibt kein Sieb; erwartet wird mindestens eine Zeile über dem Boden</translation>
     </message>
     <message>
-        <source>nothing was left on the sieves or in the pan</source>
-        <translation>auf den Sieben und im Boden lag nichts</translation>
-    </message>
-    <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
         <translation>{mass_g} g lagen auf dem Sieb {aperture_mm} mm, das bis {limit_g} g gut siebt; in zwei Gängen sieben</translation>
     </message>
@@ -10809,22 +10469,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm; {least_g} g oder mehr nehmen</translation>
     </message>
     <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm, wenn es Stein ist; {least_g} g oder mehr nehmen oder die Korndichte des leichten Korns angeben</translation>
-    </message>
-    <message>
-        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation>die Fraktionen ergeben zusammen {sum_g} g, die Probe ist {sample_g} g; die Waage erklärt {explained_g} g</translation>
-    </message>
-    <message>
-        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation>die Tara von {tare_g} g liegt über der Bruttomasse von {gross_g} g</translation>
-    </message>
-    <message>
-        <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation>es sind mehr als {limit} Zeilen; das ist kein Siebturm</translation>
-    </message>
-    <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
         <translation>{percent} % blieben auf dem gröbsten Sieb liegen, {aperture_mm} mm; was ihre Größe braucht, nimmt {top_mm} mm als Ende an</translation>
     </message>
@@ -10835,26 +10479,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
         <translation>ein Volumen von {volume_l} L kann nicht sein; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation>{washed_g} g nach dem Waschen ist mehr als die {dry_g} g davor</translation>
-    </message>
-    <message>
-        <source>the mass after washing needs the dry mass before washing</source>
-        <translation>die Masse nach dem Waschen braucht die Trockenmasse vor dem Waschen</translation>
-    </message>
-    <message>
-        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation>bei {aperture_mm} mm liegen die Analysen zwischen {least_percent} und {most_percent} % Durchgang; sorgfältige Wiederholungen bleiben in neunzehn von zwanzig Fällen innerhalb von {limit_points} Punkten: Die Proben sind verschieden</translation>
-    </message>
-    <message>
-        <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation>die Analysen haben keine Siebe gemeinsam und lassen sich deshalb nicht zusammenfassen</translation>
-    </message>
-    <message>
-        <source>there is no sieve test to pool</source>
-        <translation>es gibt keine Siebanalyse zum Zusammenfassen</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
@@ -10869,16 +10493,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>dieses Byte ist kein UTF-8; die Datei als UTF-8 speichern</translation>
     </message>
     <message>
-        <source>there is a NUL byte here; this is not a text file</source>
-        <translation>hier steht ein NUL-Byte; das ist keine Textdatei</translation>
-    </message>
-    <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
         <translation>{count} Säcke kann nicht sein; erwartet wird 1 oder mehr</translation>
-    </message>
-    <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation>Brüche unter 0 oder ein Modul oder Runden je Saison nicht über 0 kann nicht sein</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
@@ -10909,28 +10525,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Masse von {mass_kg} kg kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
-        <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation>die Mischung wurde nach der Planung des Tages gelöscht; der Tag behält sie, wie sie war</translation>
-    </message>
-    <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
         <translation>die Mischung wurde nach der Planung des Tages geändert; der Tag behält Fassung {version}, die neueste ist {newest}</translation>
-    </message>
-    <message>
-        <source>the mix {text} is named twice</source>
-        <translation>die Mischung {text} ist zweimal genannt</translation>
-    </message>
-    <message>
-        <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation>{left_l} L sind übrig von {made_l} L hergestellten; es wurde nichts verbraucht</translation>
-    </message>
-    <message>
-        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation>es ist keine Sackgröße bekannt, deshalb lassen sich Säcke nicht zählen; {raw_l} L Rohkorn sind nötig</translation>
-    </message>
-    <message>
-        <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation>weder fill_ml noch eine Schale sagt, wie viel Mischung der Baum braucht</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
@@ -10949,24 +10545,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>erwartet wird eine ganze Zahl, gefunden {value}</translation>
     </message>
     <message>
-        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation>{day} liegt außerhalb des Zeitfensters des Baums, {opens} bis {closes}</translation>
-    </message>
-    <message>
-        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation>{reserved_l} L davon sind anderen Tagen versprochen, deshalb fehlen hier {short_l} L</translation>
-    </message>
-    <message>
-        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation>die Schaufel von {scoop_l} L ist größer als die Wanne von {tub_l} L</translation>
-    </message>
-    <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
         <translation>Setzung {percent} %, der Median der letzten {count} gefüllten Bäume</translation>
-    </message>
-    <message>
-        <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation>{short_l} L fertiges Korn fehlen; das sind {raw_l} L Rohkorn</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
@@ -10977,14 +10557,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{volume_l} L im Vorrat kann nicht sein; erwartet wird 0 oder mehr</translation>
     </message>
     <message>
-        <source>how much of it is left is not known; enough was assumed</source>
-        <translation>wie viel davon übrig ist, ist nicht bekannt; es wurde genug angenommen</translation>
-    </message>
-    <message>
-        <source>the tree {text} stands twice in the day</source>
-        <translation>der Baum {text} steht zweimal am Tag</translation>
-    </message>
-    <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
         <translation>ein Sack von {bag_l} L wurde angenommen, wie für das Material üblich</translation>
     </message>
@@ -10993,24 +10565,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es wurde keine Ausbeute gemessen; {percent} % nutzbar wurden angenommen, wo gewöhnlich ein Zehntel bis ein Drittel eines Sacks verloren geht</translation>
     </message>
     <message>
-        <source>the day has no mix called {text}</source>
-        <translation>der Tag hat keine Mischung namens {text}</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>die Arbeit lässt sich nicht nach {text} ordnen; erwartet wird bud, mix, helper oder name</translation>
     </message>
     <message>
-        <source>the day has no pot called {text}</source>
-        <translation>der Tag hat keine Schale namens {text}</translation>
-    </message>
-    <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} ist keine Tageszeit; erwartet wird evening oder morning</translation>
-    </message>
-    <message>
-        <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation>{version} kann nicht sein; erwartet wird 1 oder mehr</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
@@ -11057,10 +10617,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{value} ist nicht zu erreichen; erwartet wird {low} bis {high}</translation>
     </message>
     <message>
-        <source>the limits run from {low} down to {high}</source>
-        <translation>die Grenzen gehen von {low} hinunter auf {high}</translation>
-    </message>
-    <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>{value} L werden benötigt; erwartet wird mehr als 0</translation>
     </message>
@@ -11085,18 +10641,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Raum von {recipes} Rezepten ist zu groß, um ihn ganz zu durchgehen; die beste Wertung kann um bis zu {gap} niedriger sein</translation>
     </message>
     <message>
-        <source>{value} is no whole number</source>
-        <translation>{value} ist keine ganze Zahl</translation>
-    </message>
-    <message>
-        <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation>der Vorrat jedes Kandidaten ist 0, also sind alle ausgeschlossen</translation>
-    </message>
-    <message>
-        <source>no recipe of whole parts is within the stock</source>
-        <translation>kein Rezept aus ganzen Teilen bleibt im Vorrat</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} lässt sich nicht lesen; erwartet wird eine Größe in mm und der Durchgang in Prozent, etwa 4.75 90-100, mit ; zwischen den Punkten</translation>
     </message>
@@ -11117,100 +10661,40 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wurde bei {aperture_mm} mm, die ein Wunsch liest, nicht geprüft; Boden oder gröbste Klasse stehen für das Unbekannte</translation>
     </message>
     <message>
-        <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation>kein Kandidat wurde bei {aperture_mm} mm geprüft; die Sieblinien werden nicht extrapoliert</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>ein Vorrat von {value} L kann nicht sein; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation>hat keine Korndichte, deshalb sind die benötigten Liter nicht bekannt; Rezepte damit gelten als über dem Vorrat</translation>
-    </message>
-    <message>
-        <source>there are {count} candidates; at most {most} are searched</source>
-        <translation>es sind {count} Kandidaten; höchstens {most} werden durchsucht</translation>
-    </message>
-    <message>
-        <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation>es sind {count} Wünsche; höchstens {most} werden gewichtet</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
         <translation>eine Summe von {value} Teilen lässt sich nicht durchsuchen; erwartet wird 1 bis {most}</translation>
     </message>
     <message>
-        <source>there is no pot called {pot} among the pots</source>
-        <translation>unter den Schalen gibt es keine namens {pot}</translation>
-    </message>
-    <message>
-        <source>no candidate has the name or family {name}</source>
-        <translation>kein Kandidat hat den Namen oder die Familie {name}</translation>
-    </message>
-    <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>ein Gewicht von {weight} kann nicht sein; erwartet wird 0 oder mehr</translation>
-    </message>
-    <message>
-        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation>Wunsch Nummer {wish} kann nicht gelten: Jeder Kandidat liegt auf derselben Seite jenseits seiner Grenzen, und so jede Mischung daraus</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
         <translation>die Datei lässt sich nicht schreiben; nachsehen, ob der Ordner da ist und Platz hat</translation>
     </message>
     <message>
-        <source>the {kind} {id} stands twice in this file</source>
-        <translation>{kind} {id} steht zweimal in dieser Datei</translation>
-    </message>
-    <message>
         <source>this must be above 0; leave it out if it is not known</source>
         <translation>das muss über 0 liegen; weglassen, wenn es nicht bekannt ist</translation>
-    </message>
-    <message>
-        <source>a name is missing here</source>
-        <translation>hier fehlt ein Name</translation>
-    </message>
-    <message>
-        <source>the root-mass plan is empty</source>
-        <translation>der Ballenplan ist leer</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
         <translation>{text} enthält kein Korn; erwartet wird ein Sack, eine Kiste, eine Fraktion oder ein Ansatz</translation>
     </message>
     <message>
-        <source>{number} is no whole number</source>
-        <translation>{number} ist keine ganze Zahl</translation>
-    </message>
-    <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
         <translation>die Größen gehen von {from_mm} mm hinunter auf {to_mm} mm; die feinere zuerst</translation>
-    </message>
-    <message>
-        <source>{text} is no kind of record</source>
-        <translation>{text} ist keine Art von Eintrag</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
         <translation>{text} ist hier nicht bekannt; erwartet wird eines von {expected}</translation>
     </message>
     <message>
-        <source>the tree {text} stands twice on this day</source>
-        <translation>der Baum {text} steht zweimal an diesem Tag</translation>
-    </message>
-    <message>
-        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation>Säureliebende vertragen beim Umtopfen eines von Boden, Seiten oder Oberfläche; dieser Plan bearbeitet mehr als eines</translation>
-    </message>
-    <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
         <translation>ein Winkel von {angle_deg} Grad kann nicht sein; erwartet wird {low_deg} bis {high_deg}</translation>
-    </message>
-    <message>
-        <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation>der Baum war beim letzten Mal wurzelnackt; nicht bei jedem Umtopfen</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
@@ -11233,16 +10717,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Tropische nur wurzelnackt machen, während sie wachsen</translation>
     </message>
     <message>
-        <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation>ein Abstand von {clearance_cm} cm lässt keinen Raum; die Schale erlaubt weniger als {limit_cm} cm</translation>
-    </message>
-    <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
         <translation>frisch gesammelt: nur zerrissene Enden schneiden, dann 2-3 Jahre in Ruhe lassen</translation>
-    </message>
-    <message>
-        <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation>{depth_cm} cm tief auskämmen geht über die Mitte; höchstens der halbe Ballen, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
@@ -11253,24 +10729,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>ein Nadelbaum wird nie wurzelnackt gemacht; eine Hälfte und die Unterseite auskämmen, die andere Hälfte in einem späteren Jahr</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off</source>
-        <translation>eine Ecke müsste abgenommen werden, wo nichts weg darf</translation>
-    </message>
-    <message>
-        <source>the direction {direction} stands twice</source>
-        <translation>die Richtung {direction} steht zweimal da</translation>
-    </message>
-    <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
         <translation>ein Exponent von {exponent} kann nicht sein; erwartet wird 1 bis 100 (2 ist ein Ellipsoid, 4 ein Kasten mit weichen Kanten)</translation>
-    </message>
-    <message>
-        <source>only a rounded block has an exponent</source>
-        <translation>nur ein gerundeter Ballen hat einen Exponenten</translation>
-    </message>
-    <message>
-        <source>the old face {face} stands twice</source>
-        <translation>die alte Seite {face} steht zweimal da</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
@@ -11289,28 +10749,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>damit es passt, müssten insgesamt {percent} % ab; mehr als 70 % werden nie empfohlen, auch nicht in Etappen: eine größere Schale</translation>
     </message>
     <message>
-        <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation>es würde passen, aber es käme mehr ab oder bliebe weniger unberührt, als die Gruppe verträgt</translation>
-    </message>
-    <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
         <translation>der Ballen nimmt mehr ein, als die Schale daneben fasst ({volume_ml} mL bleiben); die Maße und das Verdrängte ansehen</translation>
     </message>
     <message>
-        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation>zwischen der tiefsten Lage {lowest_cm} cm und der Füllhöhe {highest_cm} cm ist kein Raum für einen Ballen; Schicht, Abstand oder Gießrand verkleinern</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>die gewählte Schale ist zu klein; er passt in die freie Schale {pot}</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation>{percent} % kommen ab; die Gruppe verträgt {limit_percent} %</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation>{percent} % kommen ab; mehr als 70 % werden nie empfohlen</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
@@ -11341,10 +10785,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Flächentabelle hat keinen Umriss; ein runder wird angenommen</translation>
     </message>
     <message>
-        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation>die kleinste Kippung {angle_deg} Grad liegt über der Kippung {tip_deg} Grad</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
         <translation>eine Kippung von {angle_deg} Grad legt den Baum um; ansehen, was zur neuen Oberfläche wird</translation>
     </message>
@@ -11365,14 +10805,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es gibt keine Gruppe {group}; erwartet wird eine von {expected}</translation>
     </message>
     <message>
-        <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation>{percent} % bleiben unberührt; die Gruppe will {limit_percent} %</translation>
-    </message>
-    <message>
-        <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation>weder ein fälliger Tag noch ein letztes Umtopfen mit Abstand sagt, wann er fällig ist; er zählt nicht mit</translation>
-    </message>
-    <message>
         <source>no tree is due by {until}</source>
         <translation>bis {until} ist kein Baum fällig</translation>
     </message>
@@ -11381,20 +10813,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Bücher haben {mass_g} g; zählen, was da ist</translation>
     </message>
     <message>
-        <source>a count needs what was found</source>
-        <translation>eine Zählung braucht, was gefunden wurde</translation>
-    </message>
-    <message>
-        <source>litres need the bulk density they were turned into grams with</source>
-        <translation>Liter brauchen die Schüttdichte, mit der sie zu Gramm wurden</translation>
-    </message>
-    <message>
         <source>give grams or litres of {id}</source>
         <translation>Gramm oder Liter von {id} angeben</translation>
-    </message>
-    <message>
-        <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation>{change_g} g passt nicht zum Grund; was weggeht, ist negativ</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
@@ -11403,10 +10823,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>{text} is no month and day; expected 03-14</source>
         <translation>{text} ist kein Monat und Tag; erwartet wird 03-14</translation>
-    </message>
-    <message>
-        <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation>{text} steht hinter {before}; Umtopfungen gehen vom ältesten zum neuesten</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
@@ -11421,16 +10837,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>angehalten; nichts wurde geschrieben</translation>
     </message>
     <message>
-        <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation>die Uhr dieses Rechners steht vor dem letzten Eintrag ({time}); die Einträge behalten trotzdem ihre Reihenfolge</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} kann {text} sein; die Art davorschreiben</translation>
-    </message>
-    <message>
-        <source>there is no {kind} {id}</source>
-        <translation>es gibt kein {kind} {id}</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -11441,16 +10849,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>nichts rückgängig zu machen</translation>
     </message>
     <message>
-        <source>would be refused today ({reason})</source>
-        <translation>würde heute abgelehnt ({reason})</translation>
-    </message>
-    <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
         <translation>{kind} {id} wurde inzwischen anderswo geändert; noch einmal ansehen</translation>
-    </message>
-    <message>
-        <source>another window was quicker; the last step is now: {label}</source>
-        <translation>ein anderes Fenster war schneller; der letzte Schritt ist jetzt: {label}</translation>
     </message>
     <message>
         <source>air</source>
@@ -12881,14 +12281,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % des Substrats, das letztes Mal bearbeitet wurde, werden wieder bearbeitet; es soll ruhen, und jetzt kommt die andere Hälfte: Das meiste liegt vor dieser Seite (übliche Praxis)</translation>
     </message>
     <message>
-        <source>box {box} of the untouched part ends before it begins</source>
-        <translation>Kasten {box} des unberührten Teils endet, bevor er beginnt</translation>
-    </message>
-    <message>
-        <source>the boxes have {count} numbers; each needs six</source>
-        <translation>die Kästen haben {count} Zahlen; jeder braucht sechs</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
         <translation>eine Kippung von {angle_deg} Grad kann nicht sein; erwartet wird 0 bis 90</translation>
     </message>
@@ -12975,22 +12367,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
         <translation>das Korn füllt nach dem Einarbeiten mehr als davor; beide Volumen ansehen</translation>
-    </message>
-    <message>
-        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
-        <translation>ein Eckenradius gehört zu einer rechteckigen Schale; die anderen Formen haben keinen</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a pot has one</source>
-        <translation>der Exponent {exponent} weicht von {other} ab; eine Schale hat nur einen</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
-        <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber die Schale ist nur {depth_cm} cm tief</translation>
-    </message>
-    <message>
-        <source>the volume is {volume_ml} mL; no pot holds that</source>
-        <translation>das Volumen ist {volume_ml} mL; so viel fasst keine Schale</translation>
     </message>
     <message>
         <source>there is no column called {column}; known here: {known}</source>
@@ -13137,10 +12513,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Aufzeichnung ist von einer älteren Version, und die Sicherung vor dem Umstellen ließ sich nicht nach {file} schreiben; nichts wurde verändert. Einen anderen Ordner für Sicherungen wählen, Platz schaffen oder nur zum Lesen öffnen</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
-        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Aufzeichnung ist nur zum Lesen geöffnet</translation>
-    </message>
-    <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>die Aufzeichnung ist nur zum Lesen geöffnet; zum Schreiben eine Kopie von ihr speichern</translation>
     </message>
@@ -13197,10 +12569,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{text} nennt keinen Eintrag; erwartet werden Art und Nummer wie bag:K-07</translation>
     </message>
     <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
-        <translation>Liter von {id} lassen sich nicht in Gramm umrechnen: keine Schüttdichte ist bekannt; wiegen oder das Litergewicht messen</translation>
-    </message>
-    <message>
         <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
         <translation>{kind} {id} gibt es oder gab es schon, und eine Nummer wird nie wieder vergeben; eine andere wählen</translation>
     </message>
@@ -13211,6 +12579,674 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
         <translation>Die Ecken längs der Wand abrunden, {share} des Ballens: {where}</translation>
+    </message>
+    <message>
+        <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
+        <translation>schon die neue Mischung hat in dieser Schale weniger als {percent} % Luft; eine gröbere Mischung oder eine tiefere Schale hat mehr</translation>
+    </message>
+    <message>
+        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
+        <translation>die beiden Tiefen zusammen verlangen k {k_cm_mm} und w {grain_fill}, was eher Streuung als Mischung ist; sie wurden stattdessen gegen die üblichen Werte abgewogen: eine der Messungen wiederholen</translation>
+    </message>
+    <message>
+        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>das geflutete Gewicht verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
+    </message>
+    <message>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
+        <translation>das gemessene Litergewicht lässt {voids_percent} % Hohlräume zwischen den Körnern, was Korn nicht tut; stattdessen wurden die vorhergesagten Hohlräume benutzt: Gewichte und Volumen ansehen</translation>
+    </message>
+    <message>
+        <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
+        <translation>die Körnung nach dem Zerfall liegt {points} Punkte neben jedem gleichmäßigen Zerbrechen, die Zahlen sind also grob; für bessere den Test wiederholen</translation>
+    </message>
+    <message>
+        <source>the number of rounds is missing or not above 0; type how often it was shaken or frozen</source>
+        <translation>die Zahl der Runden fehlt oder liegt nicht über 0; eintragen, wie oft geschüttelt oder gefroren wurde</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
+        <translation>eine Korndichte von {density_g_l} g/L liegt über der ihres Feststoffs, {solid_g_l} g/L; die Gewichte und den Strich am Krug ansehen</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
+        <translation>eine Korndichte von {density_g_l} g/L ist ungewöhnlich; die Gewichte ansehen, und war alle Luft zwischen den Körnern heraus?</translation>
+    </message>
+    <message>
+        <source>a mass is missing or not above 0; weigh it and type it here</source>
+        <translation>eine Masse fehlt oder liegt nicht über 0; wiegen und hier eintragen</translation>
+    </message>
+    <message>
+        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the grain density</source>
+        <translation>der Krug hielte {voids_percent} % Hohlräume zwischen Körnern von {density_g_l} g/L, was loses Korn kaum tut; Volumen und Korndichte ansehen</translation>
+    </message>
+    <message>
+        <source>the volume is missing or not above 0; weigh the jug full of water, 1 g is 1 mL</source>
+        <translation>das Volumen fehlt oder liegt nicht über 0; den Krug voll Wasser wiegen, 1 g ist 1 mL</translation>
+    </message>
+    <message>
+        <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
+        <translation>die Korndichte ist nicht bekannt: Die Mischung hat nur Massenanteile und Körnung; für Volumen und Porositäten durch Verdrängung messen</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
+        <translation>die Reindichte ist nicht bekannt: Die Gesamtporosität zählt nur die Poren, die Wasser aufnehmen</translation>
+    </message>
+    <message>
+        <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
+        <translation>die Korndichte setzt einen Feststoff von {density_g_l} g/L voraus, außerhalb von {low} bis {high}: noch einmal ansehen oder die Reindichte angeben</translation>
+    </message>
+    <message>
+        <source>the parts add up to {sum}: if they were meant as percent, look for one that is missing or counted twice</source>
+        <translation>die Teile ergeben zusammen {sum}: Waren sie als Prozent gemeint, nach einem suchen, das fehlt oder doppelt zählt</translation>
+    </message>
+    <message>
+        <source>a settling of {percent} % leaves no voids; expected less than {most_percent} %, which is all the grain allows</source>
+        <translation>eine Setzung von {percent} % lässt keine Hohlräume; erwartet wird weniger als {most_percent} %, mehr erlaubt das Korn nicht</translation>
+    </message>
+    <message>
+        <source>the solid density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
+        <translation>die Reindichte von {density_g_l} g/L liegt außerhalb von {low} bis {high}: noch einmal ansehen</translation>
+    </message>
+    <message>
+        <source>{sources} sources stand beside {components} components; give each component one, or none of them</source>
+        <translation>{sources} Quellen stehen neben {components} Bestandteilen; jedem Bestandteil eine geben oder keinem</translation>
+    </message>
+    <message>
+        <source>measure the grain density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
+        <translation>die Korndichte von {component} durch Verdrängung messen: Spanne für {figure} von ±{now_points} auf ±{then_points} Punkte</translation>
+    </message>
+    <message>
+        <source>a litre weight of {density_g_l} g/L in the pot is unusual; look at the tare and the volume</source>
+        <translation>ein Litergewicht von {density_g_l} g/L in der Schale ist ungewöhnlich; Tara und Volumen ansehen</translation>
+    </message>
+    <message>
+        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g; weigh both again</source>
+        <translation>{mass_g} g kann nicht sein: {what} wog {least_g} g; beide noch einmal wiegen</translation>
+    </message>
+    <message>
+        <source>{caught_ml} mL were caught but only {poured_ml} mL poured; count all the water from the dry mix on</source>
+        <translation>{caught_ml} mL wurden aufgefangen, aber nur {poured_ml} mL eingegossen; alles Wasser ab der trockenen Mischung zählen</translation>
+    </message>
+    <message>
+        <source>a volume of {volume_ml} mL can&apos;t be; expected 0 or more</source>
+        <translation>ein Volumen von {volume_ml} mL kann nicht sein; erwartet wird 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends; add a sieve at the end that is missing</source>
+        <translation>kein Urteil über {from_mm}-{to_mm} mm: Die Siebe der Analyse reichen nicht an beide Enden; ein Sieb an dem fehlenden Ende ergänzen</translation>
+    </message>
+    <message>
+        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for; make a pot test to know</source>
+        <translation>Korn von {size_mm} mm ist gröber als die 15 mm, für die das Modell gemacht wurde; ein Schalentest gibt Gewissheit</translation>
+    </message>
+    <message>
+        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range: screen the dust out, or make a pot test</source>
+        <translation>ein Zehntel der Mischung ist {size_mm} mm oder feiner; staubige Mischungen liegen außerhalb des Modells: den Staub absieben oder einen Schalentest machen</translation>
+    </message>
+    <message>
+        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high: screen them out</source>
+        <translation>{fines_percent} % sind feiner als das letzte Sieb; Feinanteile werden hinuntergespült und verstopfen, die gezeigte Luft ist also zu hoch: absieben</translation>
+    </message>
+    <message>
+        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high: screen it out, or make a pot test</source>
+        <translation>die Größen lassen eine Lücke und der Feinanteil ist {fines_percent} %; feines Korn füllt die Hohlräume des groben, die gezeigte Luft ist also zu hoch: absieben oder einen Schalentest machen</translation>
+    </message>
+    <message>
+        <source>organic, fibrous or soft grain is out of the model&apos;s range; make a pot test to know</source>
+        <translation>organisches, faseriges oder weiches Korn liegt außerhalb des Modells; ein Schalentest gibt Gewissheit</translation>
+    </message>
+    <message>
+        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet; take a coarser mix or a deeper pot</source>
+        <translation>die Nasszone würde {perched_cm} cm erreichen, über die Füllhöhe bei {depth_cm} cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts; give the finer size first</source>
+        <translation>der Bereich endet bei {to_mm} mm, was nicht über {from_mm} mm liegt, wo er beginnt; die feinere Größe zuerst angeben</translation>
+    </message>
+    <message>
+        <source>the name {name} is used twice; give one of them another</source>
+        <translation>der Name {name} wird zweimal benutzt; einem davon einen anderen geben</translation>
+    </message>
+    <message>
+        <source>{low} is negative; a catalogue figure is 0 or more</source>
+        <translation>{low} ist negativ; eine Katalogzahl ist 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>the material has no name; give it one</source>
+        <translation>das Material hat keinen Namen; einen angeben</translation>
+    </message>
+    <message>
+        <source>the figure names no source; name one that stands in references.json</source>
+        <translation>die Zahl nennt keine Quelle; eine nennen, die in references.json steht</translation>
+    </message>
+    <message>
+        <source>the range runs from {low} down to {high}; write the lower figure first</source>
+        <translation>die Spanne geht von {low} hinunter auf {high}; die kleinere Zahl zuerst schreiben</translation>
+    </message>
+    <message>
+        <source>the share {high} is above 1; write 40 % as 0.4</source>
+        <translation>der Anteil {high} liegt über 1; 40 % als 0.4 schreiben</translation>
+    </message>
+    <message>
+        <source>references.json lists no source called {source}; add it there, or look at its spelling</source>
+        <translation>references.json führt keine Quelle namens {source}; dort ergänzen oder die Schreibweise ansehen</translation>
+    </message>
+    <message>
+        <source>{text} is not known for {key}; look at its spelling, or in schema.json</source>
+        <translation>{text} ist für {key} nicht bekannt; die Schreibweise oder schema.json ansehen</translation>
+    </message>
+    <message>
+        <source>no figure uses the source {source}; take it out of references.json, or name it beside its figure</source>
+        <translation>keine Zahl benutzt die Quelle {source}; aus references.json nehmen oder bei ihrer Zahl nennen</translation>
+    </message>
+    <message>
+        <source>{value} lies outside its own range {low} to {high}; correct the one that is wrong</source>
+        <translation>{value} liegt außerhalb der eigenen Spanne {low} bis {high}; die falsche Zahl berichtigen</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the grain density {particle_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the grain density</source>
+        <translation>das Litergewicht {bulk_g_l} g/L, trocken, liegt nicht unter der Korndichte {particle_g_l} g/L, loses Korn hat aber Hohlräume; einen Liter noch einmal wiegen oder die Korndichte berichtigen</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the solid density {skeletal_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the solid density</source>
+        <translation>das Litergewicht {bulk_g_l} g/L, trocken, liegt nicht unter der Reindichte {skeletal_g_l} g/L, loses Korn hat aber Hohlräume; einen Liter noch einmal wiegen oder die Reindichte berichtigen</translation>
+    </message>
+    <message>
+        <source>the grain density {particle_g_l} g/L is above the solid density {skeletal_g_l} g/L, but a grain is no denser than its solid; correct the one that is wrong</source>
+        <translation>die Korndichte {particle_g_l} g/L liegt über der Reindichte {skeletal_g_l} g/L, ein Korn ist aber nicht dichter als sein Feststoff; die falsche Zahl berichtigen</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue; write it as one of the nearest: {nearest}</source>
+        <translation>im Katalog gibt es kein Material namens {name}; eines der ähnlichsten schreiben: {nearest}</translation>
+    </message>
+    <message>
+        <source>the corner radius {radius_cm} cm is more than half of the shorter side; expected at most {limit_cm} cm</source>
+        <translation>der Eckenradius {radius_cm} cm ist mehr als die halbe kürzere Seite; erwartet werden höchstens {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; leave it out here</source>
+        <translation>ein Eckenradius gehört zu einer rechteckigen Schale; hier weglassen</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; give a pot one exponent</source>
+        <translation>der Exponent {exponent} weicht von {other} ab; einer Schale einen Exponenten geben</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep; measure both again</source>
+        <translation>die Füllhöhe liegt {freeboard_cm} cm unter dem Rand, aber die Schale ist nur {depth_cm} cm tief; beide noch einmal messen</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
+        <translation>diese Form hat keine Kante zwischen Boden und Wand für eine Rundung; sie weglassen, Halbkugelschale und Flächentabelle enthalten die Krümmung schon</translation>
+    </message>
+    <message>
+        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
+        <translation>Drainageschicht und Abdeckung zusammen nehmen {layers_cm} cm der {filled_cm} cm Füllung; dünner machen, damit Platz für die Mischung bleibt</translation>
+    </message>
+    <message>
+        <source>the length is {length_cm} cm; expected 0 or more</source>
+        <translation>die Länge ist {length_cm} cm; erwartet wird 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>the mass is {mass_kg} kg; expected 0 or more</source>
+        <translation>die Masse ist {mass_kg} kg; erwartet wird 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm; add a row for the rim</source>
+        <translation>die Flächentabelle endet bei {height_cm} cm, unter dem Rand bei {depth_cm} cm; eine Zeile für den Rand ergänzen</translation>
+    </message>
+    <message>
+        <source>the table of areas starts at {height_cm} cm; put a row for the floor, at 0, first</source>
+        <translation>die Flächentabelle beginnt bei {height_cm} cm; eine Zeile für den Boden, bei 0, an den Anfang stellen</translation>
+    </message>
+    <message>
+        <source>the height {height_cm} cm follows {before_cm} cm; write the heights from the floor up</source>
+        <translation>die Höhe {height_cm} cm folgt auf {before_cm} cm; die Höhen vom Boden aufwärts schreiben</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL, which no pot holds; look at its unit</source>
+        <translation>das Volumen ist {volume_ml} mL, was keine Schale fasst; die Einheit ansehen</translation>
+    </message>
+    <message>
+        <source>the water fill of {volume_ml} mL is {percent} % of the {lengths_ml} mL that the lengths hold; look at its unit and at the lengths</source>
+        <translation>die Wasserfüllung von {volume_ml} mL ist {percent} % der {lengths_ml} mL, die die Maße fassen; Einheit und Maße ansehen</translation>
+    </message>
+    <message>
+        <source>the column {column} stands twice in the header; take one out</source>
+        <translation>die Spalte {column} steht zweimal im Kopf; eine herausnehmen</translation>
+    </message>
+    <message>
+        <source>a quote opened here and is never closed; close it, or take it out</source>
+        <translation>ein Anführungszeichen geht hier auf und nie zu; es schließen oder herausnehmen</translation>
+    </message>
+    <message>
+        <source>a row follows the pan (line {pan_line}); write the pan as the last row</source>
+        <translation>nach dem Boden (Zeile {pan_line}) folgt eine Zeile; den Boden als letzte Zeile schreiben</translation>
+    </message>
+    <message>
+        <source>{found} cells stand here, the header has {expected} columns; take out what is too much, or put a text that holds the separator into quotes</source>
+        <translation>hier stehen {found} Zellen, der Kopf hat {expected} Spalten; herausnehmen, was zu viel ist, oder einen Text mit dem Trennzeichen in Anführungszeichen setzen</translation>
+    </message>
+    <message>
+        <source>the name of the file is empty; give one</source>
+        <translation>der Name der Datei ist leer; einen angeben</translation>
+    </message>
+    <message>
+        <source>the file is larger than {limit_mb} MB, where a sieve test or a mix is a few kilobytes; look whether it is the one you meant</source>
+        <translation>die Datei ist größer als {limit_mb} MB, eine Siebanalyse oder Mischung hat wenige Kilobyte; prüfen, ob es die richtige ist</translation>
+    </message>
+    <message>
+        <source>the grading has no points; give openings with what passes them</source>
+        <translation>die Körnung hat keine Punkte; Maschenweiten mit ihrem Siebdurchgang angeben</translation>
+    </message>
+    <message>
+        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; correct one of them, passing never falls as the opening grows</source>
+        <translation>{coarser_percent} % gehen durch {coarser_mm} mm, aber {finer_percent} % durch die feineren {finer_mm} mm; eine der Zahlen berichtigen, der Siebdurchgang fällt nie mit wachsender Maschenweite</translation>
+    </message>
+    <message>
+        <source>{percent} % passing can&apos;t be; expected 0 to 100</source>
+        <translation>{percent} % Siebdurchgang kann nicht sein; erwartet wird 0 bis 100</translation>
+    </message>
+    <message>
+        <source>the file ends before its JSON does; close the last bracket or quote, or save the file again</source>
+        <translation>die Datei endet vor ihrem JSON; die letzte Klammer oder das letzte Anführungszeichen schließen oder die Datei neu speichern</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
+        <translation>was folgt, ist kein JSON; berichtigen oder die Datei neu speichern: {text}</translation>
+    </message>
+    <message>
+        <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
+        <translation>Klammern sind tiefer als {limit} Ebenen verschachtelt; prüfen, ob es die richtige Datei ist</translation>
+    </message>
+    <message>
+        <source>the file holds more than {limit} values; look whether this is the file you meant</source>
+        <translation>die Datei enthält mehr als {limit} Werte; prüfen, ob es die richtige Datei ist</translation>
+    </message>
+    <message>
+        <source>the key {key} is missing; add it</source>
+        <translation>der Schlüssel {key} fehlt; ihn ergänzen</translation>
+    </message>
+    <message>
+        <source>a number is missing here; write it</source>
+        <translation>hier fehlt eine Zahl; sie eintragen</translation>
+    </message>
+    <message>
+        <source>{text} is not a number; write it in figures</source>
+        <translation>{text} ist keine Zahl; sie in Ziffern eintragen</translation>
+    </message>
+    <message>
+        <source>{text} is too large to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} ist zu groß für einen gemessenen Wert; Dezimalzeichen und Einheit ansehen</translation>
+    </message>
+    <message>
+        <source>{text} is too small to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} ist zu klein für einen gemessenen Wert; Dezimalzeichen und Einheit ansehen</translation>
+    </message>
+    <message>
+        <source>the schema refers to itself without end; mend the reference</source>
+        <translation>das Schema verweist endlos auf sich selbst; den Verweis berichtigen</translation>
+    </message>
+    <message>
+        <source>there is no schema called {schema}; look at its spelling, or put it beside the others</source>
+        <translation>es gibt kein Schema namens {schema}; die Schreibweise ansehen oder es zu den anderen legen</translation>
+    </message>
+    <message>
+        <source>this fits none of the allowed forms; look in the schema for them</source>
+        <translation>das passt zu keiner der erlaubten Formen; sie stehen im Schema</translation>
+    </message>
+    <message>
+        <source>{text} is not one of the allowed values; look in the schema for them</source>
+        <translation>{text} ist keiner der erlaubten Werte; sie stehen im Schema</translation>
+    </message>
+    <message>
+        <source>{value} is beyond the limit {limit}; write a value within it</source>
+        <translation>{value} liegt jenseits der Grenze {limit}; einen Wert innerhalb schreiben</translation>
+    </message>
+    <message>
+        <source>this fits more than one of the allowed forms; leave out what belongs to the others</source>
+        <translation>das passt zu mehr als einer der erlaubten Formen; weglassen, was zu den anderen gehört</translation>
+    </message>
+    <message>
+        <source>the schema uses {keyword}, which is not checked here; say it in another way</source>
+        <translation>das Schema benutzt {keyword}, was hier nicht geprüft wird; es anders ausdrücken</translation>
+    </message>
+    <message>
+        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed: test with a coarser sieve</source>
+        <translation>{aperture_mm} mm liegt über dem gröbsten Sieb der Analyse, {coarsest_mm} mm; wie das Korn darüber verteilt ist, wird angenommen: mit einem gröberen Sieb prüfen</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm is named twice; name it once</source>
+        <translation>die Maschenweite {aperture_mm} mm ist zweimal genannt; sie einmal nennen</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
+        <translation>Litergewicht und Korndichte sind nicht beide bekannt: Die Liter beruhen auf einer Packungsdichte von {packing_density} für Korn einer Größe</translation>
+    </message>
+    <message>
+        <source>the set has no sieve; type at least one opening</source>
+        <translation>der Satz hat kein Sieb; mindestens eine Maschenweite eintragen</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {before_mm} mm; write the sieves from coarse to fine</source>
+        <translation>die Maschenweite {aperture_mm} mm folgt auf {before_mm} mm; die Siebe von grob nach fein schreiben</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {above_mm} mm; write the sieves from coarse to fine</source>
+        <translation>die Maschenweite {aperture_mm} mm folgt auf {above_mm} mm; die Siebe von grob nach fein schreiben</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm stands twice; correct one of them, or take it out</source>
+        <translation>die Maschenweite {aperture_mm} mm steht zweimal da; eine berichtigen oder herausnehmen</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L is above the grain density {particle_g_l} g/L; weigh a litre again, or correct the grain density</source>
+        <translation>das Litergewicht {bulk_g_l} g/L liegt über der Korndichte {particle_g_l} g/L; einen Liter noch einmal wiegen oder die Korndichte berichtigen</translation>
+    </message>
+    <message>
+        <source>nothing was left on the sieves or in the pan; type what each of them held</source>
+        <translation>auf den Sieben und im Boden lag nichts; eintragen, was auf jedem lag</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
+        <translation>{mass_g} g sind eine kleine Probe für Korn von {size_mm} mm, wenn es Stein ist; {least_g} g oder mehr nehmen oder die Korndichte des leichten Korns angeben</translation>
+    </message>
+    <message>
+        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
+        <translation>die Fraktionen ergeben zusammen {sum_g} g, die Probe ist {sample_g} g; die Waage erklärt nur {explained_g} g: noch einmal wiegen oder die Probenmasse berichtigen</translation>
+    </message>
+    <message>
+        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g; weigh the empty pan again, or swap the two</source>
+        <translation>die Tara von {tare_g} g liegt über der Bruttomasse von {gross_g} g; das leere Gefäß noch einmal wiegen oder beide tauschen</translation>
+    </message>
+    <message>
+        <source>there are more than {limit} rows; write one row for each sieve and one for the pan</source>
+        <translation>es sind mehr als {limit} Zeilen; je Sieb eine Zeile schreiben und eine für den Boden</translation>
+    </message>
+    <message>
+        <source>{washed_g} g after washing is more than the {dry_g} g before it; dry and weigh it again, or swap the two</source>
+        <translation>{washed_g} g nach dem Waschen ist mehr als die {dry_g} g davor; noch einmal trocknen und wiegen oder beide tauschen</translation>
+    </message>
+    <message>
+        <source>the mass after washing needs the dry mass before washing; give it too</source>
+        <translation>die Masse nach dem Waschen braucht die Trockenmasse vor dem Waschen; auch sie angeben</translation>
+    </message>
+    <message>
+        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ, mix the bag well and sieve another</source>
+        <translation>bei {aperture_mm} mm liegen die Analysen zwischen {least_percent} und {most_percent} % Siebdurchgang; sorgfältige Wiederholungen bleiben in neunzehn von zwanzig Fällen innerhalb von {limit_points} Punkten: Die Proben sind verschieden, den Sack gut durchmischen und noch eine sieben</translation>
+    </message>
+    <message>
+        <source>the tests share no range of sieves, so they can&apos;t be pooled; sieve them with the same set</source>
+        <translation>die Analysen haben keine Siebe gemeinsam und lassen sich deshalb nicht zusammenfassen; mit demselben Satz sieben</translation>
+    </message>
+    <message>
+        <source>there is no sieve test to pool; give at least one</source>
+        <translation>es gibt keine Siebanalyse zum Zusammenfassen; mindestens eine angeben</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte here; choose a text file, this is none</source>
+        <translation>hier steht ein NUL-Byte; eine Textdatei wählen, das ist keine</translation>
+    </message>
+    <message>
+        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
+        <translation>Brüche unter 0 oder ein Modul oder Runden je Saison nicht über 0 kann nicht sein; sie berichtigen oder den Zerfallstest wiederholen</translation>
+    </message>
+    <message>
+        <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
+        <translation>in ganzen Schaufeln fehlt {grain} in {without} von {batches} Ansätzen; sie vor dem Gebrauch mit den anderen mischen oder eine kleinere Schaufel oder größere Wanne nehmen</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
+        <translation>die Mischung wurde nach der Planung des Tages entfernt; der Tag behält sie, wie sie war</translation>
+    </message>
+    <message>
+        <source>the mix {text} is named twice; name it once</source>
+        <translation>die Mischung {text} ist zweimal genannt; sie einmal nennen</translation>
+    </message>
+    <message>
+        <source>{left_l} L are left of {made_l} L made, so nothing was used; correct one of them</source>
+        <translation>{left_l} L sind übrig von {made_l} L hergestellten, es wurde also nichts verbraucht; eine der Zahlen berichtigen</translation>
+    </message>
+    <message>
+        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed: type the litres of a bag</source>
+        <translation>es ist keine Sackgröße bekannt, deshalb lassen sich Säcke nicht zählen; {raw_l} L Rohkorn sind nötig: die Liter eines Sacks eintragen</translation>
+    </message>
+    <message>
+        <source>neither fill_ml nor a pot says how much mix the tree takes; give one of them</source>
+        <translation>weder fill_ml noch eine Schale sagt, wie viel Mischung der Baum braucht; eines davon angeben</translation>
+    </message>
+    <message>
+        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}; choose a day within it, or go by the buds</source>
+        <translation>{day} liegt außerhalb des Zeitfensters des Baums, {opens} bis {closes}; einen Tag darin wählen oder nach den Knospen gehen</translation>
+    </message>
+    <message>
+        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here; screen or buy them</source>
+        <translation>{reserved_l} L davon sind anderen Tagen versprochen, deshalb fehlen hier {short_l} L; sie absieben oder kaufen</translation>
+    </message>
+    <message>
+        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L; take a smaller scoop or a larger tub</source>
+        <translation>die Schaufel von {scoop_l} L ist größer als die Wanne von {tub_l} L; eine kleinere Schaufel oder eine größere Wanne nehmen</translation>
+    </message>
+    <message>
+        <source>{short_l} L of ready grain are short; screen or buy {raw_l} L of raw grain</source>
+        <translation>{short_l} L fertiges Korn fehlen; {raw_l} L Rohkorn absieben oder kaufen</translation>
+    </message>
+    <message>
+        <source>how much of it is left is not known; enough was assumed: count it</source>
+        <translation>wie viel davon übrig ist, ist nicht bekannt; es wurde genug angenommen: nachzählen</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice in the day; take it out once</source>
+        <translation>der Baum {text} steht zweimal am Tag; einmal herausnehmen</translation>
+    </message>
+    <message>
+        <source>the day has no mix called {text}; look at its spelling, or add it</source>
+        <translation>der Tag hat keine Mischung namens {text}; die Schreibweise ansehen oder sie ergänzen</translation>
+    </message>
+    <message>
+        <source>the day has no pot called {text}; look at its spelling, or add it</source>
+        <translation>der Tag hat keine Schale namens {text}; die Schreibweise ansehen oder sie ergänzen</translation>
+    </message>
+    <message>
+        <source>version {version} can&apos;t be; expected 1 or more</source>
+        <translation>Version {version} kann nicht sein; erwartet wird 1 oder mehr</translation>
+    </message>
+    <message>
+        <source>the limits run from {low} down to {high}; write the lower one first</source>
+        <translation>die Grenzen gehen von {low} hinunter auf {high}; die kleinere zuerst schreiben</translation>
+    </message>
+    <message>
+        <source>{value} is no whole number; write one without decimals</source>
+        <translation>{value} ist keine ganze Zahl; eine ohne Nachkommastellen schreiben</translation>
+    </message>
+    <message>
+        <source>the stock of every candidate is 0, so all are excluded; give the stock of one, or leave it out</source>
+        <translation>der Vorrat jedes Kandidaten ist 0, also sind alle ausgeschlossen; den Vorrat eines Kandidaten angeben oder weglassen</translation>
+    </message>
+    <message>
+        <source>no recipe of whole parts is within the stock; ask for fewer litres, or add stock</source>
+        <translation>kein Rezept aus ganzen Teilen bleibt im Vorrat; weniger Liter verlangen oder Vorrat ergänzen</translation>
+    </message>
+    <message>
+        <source>no candidate was tested at {aperture_mm} mm, and the curves are not extrapolated; sieve one of them there</source>
+        <translation>kein Kandidat wurde bei {aperture_mm} mm geprüft, und die Sieblinien werden nicht extrapoliert; einen davon dort sieben</translation>
+    </message>
+    <message>
+        <source>has no grain density, so the litres it takes are not known; recipes with it count as beyond the stock: measure its grain density</source>
+        <translation>hat keine Korndichte, deshalb sind die benötigten Liter nicht bekannt; Rezepte damit gelten als über dem Vorrat: die Korndichte messen</translation>
+    </message>
+    <message>
+        <source>there are {count} candidates; leave some out, at most {most} are searched</source>
+        <translation>es sind {count} Kandidaten; einige weglassen, höchstens {most} werden durchsucht</translation>
+    </message>
+    <message>
+        <source>there are {count} wishes; leave some out, at most {most} are weighed</source>
+        <translation>es sind {count} Wünsche; einige weglassen, höchstens {most} werden gewichtet</translation>
+    </message>
+    <message>
+        <source>there is no pot called {pot} among the pots; look at its spelling, or add it</source>
+        <translation>unter den Schalen gibt es keine namens {pot}; die Schreibweise ansehen oder sie ergänzen</translation>
+    </message>
+    <message>
+        <source>no candidate has the name or family {name}; look at its spelling, or add one</source>
+        <translation>kein Kandidat hat den Namen oder die Familie {name}; die Schreibweise ansehen oder einen ergänzen</translation>
+    </message>
+    <message>
+        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them; loosen it, or add another candidate</source>
+        <translation>Wunsch Nummer {wish} kann nicht gelten: Jeder Kandidat liegt auf derselben Seite jenseits seiner Grenzen, und so jede Mischung daraus; ihn lockern oder einen weiteren Kandidaten ergänzen</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} stands twice in this file; give one of them another number, or take it out</source>
+        <translation>{kind} {id} steht zweimal in dieser Datei; einem davon eine andere Nummer geben oder es herausnehmen</translation>
+    </message>
+    <message>
+        <source>a name is missing here; type one</source>
+        <translation>hier fehlt ein Name; einen eintragen</translation>
+    </message>
+    <message>
+        <source>the root-mass plan is empty; fill it in, or leave it out</source>
+        <translation>der Ballenplan ist leer; ihn ausfüllen oder weglassen</translation>
+    </message>
+    <message>
+        <source>{number} is no whole number; write one without decimals</source>
+        <translation>{number} ist keine ganze Zahl; eine ohne Nachkommastellen schreiben</translation>
+    </message>
+    <message>
+        <source>{text} is no kind of record; look at its spelling, expected the like of bag, mix or tree</source>
+        <translation>{text} ist keine Art von Eintrag; die Schreibweise ansehen, erwartet wird etwas wie bag, mix oder tree</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice on this day; take it off once</source>
+        <translation>der Baum {text} steht zweimal an diesem Tag; einmal herausnehmen</translation>
+    </message>
+    <message>
+        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one: leave the others for another year</source>
+        <translation>Säureliebende vertragen beim Umtopfen eines von Boden, Seiten oder Oberfläche; dieser Plan bearbeitet mehr als eines: die anderen für ein anderes Jahr lassen</translation>
+    </message>
+    <message>
+        <source>the tree was bare-rooted last time, which it does not bear at every repotting; keep a core this time</source>
+        <translation>der Baum war beim letzten Mal wurzelnackt, was er nicht bei jedem Umtopfen verträgt; diesmal einen Kern lassen</translation>
+    </message>
+    <message>
+        <source>{clearance_cm} cm of new mix there leave no room; the pot allows less than {limit_cm} cm</source>
+        <translation>{clearance_cm} cm neue Mischung dort lassen keinen Raum; die Schale erlaubt weniger als {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <translation>{depth_cm} cm tief auskämmen geht über die Mitte; höchstens den halben Ballen auskämmen, {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>eine Ecke müsste abgenommen werden, wo nichts weg darf; eine größere Schale nehmen oder den Baum drehen</translation>
+    </message>
+    <message>
+        <source>the direction {direction} stands twice; take one out</source>
+        <translation>die Richtung {direction} steht zweimal da; eine herausnehmen</translation>
+    </message>
+    <message>
+        <source>only a rounded block has an exponent; leave it out</source>
+        <translation>nur ein gerundeter Ballen hat einen Exponenten; ihn weglassen</translation>
+    </message>
+    <message>
+        <source>the old face {face} stands twice; take one out</source>
+        <translation>die alte Seite {face} steht zweimal da; eine herausnehmen</translation>
+    </message>
+    <message>
+        <source>it would fit, but more would come off, or less stay untouched, than the group bears; take a larger pot</source>
+        <translation>es würde passen, aber es käme mehr ab oder bliebe weniger unberührt, als die Gruppe verträgt; eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make the bottom layer or the new mix below thinner, or fill higher</source>
+        <translation>zwischen der tiefsten Lage {lowest_cm} cm und der Füllhöhe {highest_cm} cm ist kein Raum für einen Ballen; die Drainageschicht oder die neue Mischung unten dünner machen oder höher füllen</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; the group bears {limit_percent} %: take less off, or take a larger pot</source>
+        <translation>{percent} % kommen ab; die Gruppe verträgt {limit_percent} %: weniger wegnehmen oder eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; more than 70 % is never advised: take less off, or take a larger pot</source>
+        <translation>{percent} % kommen ab; mehr als 70 % werden nie empfohlen: weniger wegnehmen oder eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees; make it smaller</source>
+        <translation>die kleinste Kippung {angle_deg} Grad liegt über der Kippung {tip_deg} Grad; sie verkleinern</translation>
+    </message>
+    <message>
+        <source>{percent} % stays untouched; the group wants {limit_percent} %: cut and comb less, or take a larger pot</source>
+        <translation>{percent} % bleiben unberührt; die Gruppe will {limit_percent} %: weniger schneiden und auskämmen oder eine größere Schale nehmen</translation>
+    </message>
+    <message>
+        <source>neither a due day nor a last repotting with an interval says when it is due, so it is not counted; write one of them down</source>
+        <translation>weder ein fälliger Tag noch ein letztes Umtopfen mit Abstand sagt, wann er fällig ist, er zählt also nicht mit; eines davon aufschreiben</translation>
+    </message>
+    <message>
+        <source>a count needs what was found; type it, 0 if nothing is left</source>
+        <translation>eine Zählung braucht, was gefunden wurde; es eintragen, 0 wenn nichts mehr da ist</translation>
+    </message>
+    <message>
+        <source>litres need the litre weight they were turned into grams with; give it too</source>
+        <translation>Liter brauchen das Litergewicht, mit dem sie zu Gramm wurden; auch es angeben</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: its litre weight is not known; weigh it, or measure its litre weight</source>
+        <translation>Liter von {id} lassen sich nicht in Gramm umrechnen: das Litergewicht ist nicht bekannt; wiegen oder das Litergewicht messen</translation>
+    </message>
+    <message>
+        <source>{change_g} g does not suit the reason; write what goes away as negative, what comes as positive</source>
+        <translation>{change_g} g passt nicht zum Grund; was weggeht negativ schreiben, was kommt positiv</translation>
+    </message>
+    <message>
+        <source>{text} stands behind {before}; write the repottings from the oldest to the newest</source>
+        <translation>{text} steht hinter {before}; die Umtopfungen vom ältesten zum neuesten schreiben</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins; swap its ends</source>
+        <translation>Kasten {box} des unberührten Teils endet, bevor er beginnt; die Enden tauschen</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; write six for each</source>
+        <translation>die Kästen haben {count} Zahlen; für jeden sechs schreiben</translation>
+    </message>
+    <message>
+        <source>the clock of this machine stands before the last entry ({time}); set it right, entries keep their order all the same</source>
+        <translation>die Uhr dieses Rechners steht vor dem letzten Eintrag ({time}); sie richtig stellen, die Einträge behalten trotzdem ihre Reihenfolge</translation>
+    </message>
+    <message>
+        <source>there is no {kind} {id}; look at its number</source>
+        <translation>es gibt kein {kind} {id}; die Nummer ansehen</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only: save a copy of it to write in</source>
+        <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; die Aufzeichnung ist nur zum Lesen geöffnet: zum Schreiben eine Kopie davon speichern</translation>
+    </message>
+    <message>
+        <source>would be refused today ({reason}); correct it</source>
+        <translation>würde heute abgelehnt ({reason}); berichtigen</translation>
+    </message>
+    <message>
+        <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
+        <translation>ein anderes Fenster war schneller; der letzte Schritt ist jetzt: {label}. Ihn ansehen und noch einmal zurücknehmen, wenn er gemeint ist</translation>
+    </message>
+    <message>
+        <source>Cut straight across the corners, {share} of the root mass: {where}</source>
+        <translation>Quer über die Ecken gerade schneiden, {share} des Ballens: {where}</translation>
+    </message>
+    <message>
+        <source>{tree} {reason}</source>
+        <translation>{tree} {reason}</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no root-mass plan that can be worked out; plan its root mass first</source>
+        <translation>Baum {tree} hat keinen Ballenplan, der sich berechnen lässt; erst seinen Ballen planen</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no plan {text}; its root-mass plan has {plans}</source>
+        <translation>Baum {tree} hat keinen Plan {text}; sein Ballenplan hat {plans}</translation>
+    </message>
+    <message>
+        <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
+        <translation>Baum {tree} lässt sich nicht berichtigen: sein Umtopfen an diesem Tag steht nicht mehr in seiner Geschichte; den Haken zurücknehmen und neu setzen</translation>
     </message>
 </context>
 </TS>

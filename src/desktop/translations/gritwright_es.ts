@@ -3,10 +3,6 @@
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
     <name>Ageing</name>
-    <message>
-        <source>The new mix already has less than %1 air in this pot.</source>
-        <translation>La mezcla nueva ya tiene menos de %1 de aire en esta maceta.</translation>
-    </message>
     <message numerus="yes">
         <source>Likely not below %1 air within %n season(s).</source>
         <translation>
@@ -70,6 +66,14 @@
         <source>new</source>
         <translation>nuevo</translation>
     </message>
+    <message>
+        <source>The new mix already has less than %1 air in this pot; a coarser mix or a deeper pot has more.</source>
+        <translation>La mezcla nueva ya tiene menos del %1 de aire en esta maceta; una mezcla más gruesa o una maceta más honda tiene más.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
 </context>
 <context>
     <name>Application</name>
@@ -98,12 +102,12 @@
         <translation>Idioma de la ventana: de, en, es, fr o ja.</translation>
     </message>
     <message>
-        <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation>No se pudo guardar lo que hay en el banco: ¿está lleno el disco?</translation>
-    </message>
-    <message>
         <source>A record to open instead of the usual one, or sieve tests.</source>
         <translation>Un registro que se abre en lugar del habitual, o ensayos de tamizado.</translation>
+    </message>
+    <message>
+        <source>What lies on the bench could not be saved: look whether the disk is full.</source>
+        <translation>No se pudo guardar lo que hay en el banco: compruebe si el disco está lleno.</translation>
     </message>
 </context>
 <context>
@@ -226,20 +230,20 @@
 <context>
     <name>DayGround</name>
     <message>
-        <source>is no longer in the record</source>
-        <translation>ya no está en el registro</translation>
+        <source>is no longer in the record: take it off</source>
+        <translation>ya no está en el registro: quítelo</translation>
     </message>
     <message>
-        <source>has no mix yet</source>
-        <translation>aún no tiene mezcla</translation>
+        <source>has no mix yet: choose one</source>
+        <translation>aún no tiene mezcla: elija una</translation>
     </message>
     <message>
-        <source>has neither a pot nor planned litres</source>
-        <translation>no tiene ni maceta ni litros previstos</translation>
+        <source>has neither a pot nor planned litres: give one of them</source>
+        <translation>no tiene ni maceta ni litros previstos: dé uno de los dos</translation>
     </message>
     <message>
-        <source>has a mix that can&apos;t be found</source>
-        <translation>tiene una mezcla que no se encuentra</translation>
+        <source>has a mix that can&apos;t be found: choose another</source>
+        <translation>tiene una mezcla que no se encuentra: elija otra</translation>
     </message>
 </context>
 <context>
@@ -273,10 +277,6 @@
         <translation>Hechos %1 de %2, sobraron %3, guardados como %4</translation>
     </message>
     <message>
-        <source>left-over of %1</source>
-        <translation>sobrante de %1</translation>
-    </message>
-    <message>
         <source>Corrected: %1</source>
         <translation>Corregido: %1</translation>
     </message>
@@ -292,6 +292,10 @@
         <source>What was done on %1 was done on %2</source>
         <translation>Lo anotado para el %1 se hizo el %2</translation>
     </message>
+    <message>
+        <source>leftover of %1</source>
+        <translation>sobrante de %1</translation>
+    </message>
 </context>
 <context>
     <name>Demonstration</name>
@@ -303,36 +307,12 @@
 <context>
     <name>Figures</name>
     <message>
-        <source>%1 has a fault</source>
-        <translation>%1 tiene un error</translation>
-    </message>
-    <message>
-        <source>%1: sieve test not finished</source>
-        <translation>%1: ensayo de tamizado sin terminar</translation>
-    </message>
-    <message>
-        <source>%1: litre weight unknown</source>
-        <translation>%1: peso por litro desconocido</translation>
-    </message>
-    <message>
-        <source>no component has parts</source>
-        <translation>ningún componente tiene partes</translation>
-    </message>
-    <message>
         <source>see the marked fields</source>
         <translation>vea los campos marcados</translation>
     </message>
     <message>
-        <source>the pot&apos;s lengths are not typed yet</source>
-        <translation>aún no se han escrito las medidas de la maceta</translation>
-    </message>
-    <message>
         <source>see the marked fields of the pot</source>
         <translation>vea los campos marcados de la maceta</translation>
-    </message>
-    <message>
-        <source>a component has no grain density</source>
-        <translation>un componente no tiene densidad del grano</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
@@ -357,10 +337,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>no wanted band is typed</source>
-        <translation>no se ha escrito un calibre deseado</translation>
     </message>
     <message>
         <source>In the wanted band</source>
@@ -440,7 +416,7 @@
     </message>
     <message>
         <source>Volume to the fill line</source>
-        <translation>Volumen hasta la línea de llenado</translation>
+        <translation>Volumen hasta el llenado</translation>
     </message>
     <message>
         <source>Mix, wet</source>
@@ -477,6 +453,34 @@
     <message>
         <source>%1 typical</source>
         <translation>%1 típico</translation>
+    </message>
+    <message>
+        <source>%1: put its marked fields right</source>
+        <translation>%1: corrija sus campos marcados</translation>
+    </message>
+    <message>
+        <source>%1: finish its sieve test</source>
+        <translation>%1: termine su ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>%1: weigh a litre of it</source>
+        <translation>%1: pese un litro</translation>
+    </message>
+    <message>
+        <source>give a component parts</source>
+        <translation>dé partes a un componente</translation>
+    </message>
+    <message>
+        <source>type the pot&apos;s lengths</source>
+        <translation>escriba las medidas de la maceta</translation>
+    </message>
+    <message>
+        <source>measure the grain density of each component</source>
+        <translation>mida la densidad del grano de cada componente</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>escriba el grano deseado</translation>
     </message>
 </context>
 <context>
@@ -674,10 +678,6 @@
         <translation>La receta elegida</translation>
     </message>
     <message>
-        <source>no pot, or a grain density is missing</source>
-        <translation>no hay maceta o falta una densidad del grano</translation>
-    </message>
-    <message>
         <source>Air that drains free</source>
         <translation>Aire tras drenar</translation>
     </message>
@@ -694,10 +694,6 @@
         <translation>Peso por litro, seco</translation>
     </message>
     <message>
-        <source>a grain density is missing</source>
-        <translation>falta una densidad del grano</translation>
-    </message>
-    <message>
         <source>Shrinks on mixing by</source>
         <translation>Al mezclar merma</translation>
     </message>
@@ -712,10 +708,6 @@
     <message>
         <source>Price of a mixed litre</source>
         <translation>Precio de un litro mezclado</translation>
-    </message>
-    <message>
-        <source>a price is not known</source>
-        <translation>no se conoce un precio</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
@@ -765,10 +757,6 @@
         <translation>Precio frente a ajuste: de %1 el litro con puntuación %2 a %3 el litro con puntuación %4.</translation>
     </message>
     <message>
-        <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation>Esta búsqueda no tiene compromiso que mostrar: no hay maceta, precio o receta.</translation>
-    </message>
-    <message>
         <source>trade-off</source>
         <translation>compromiso</translation>
     </message>
@@ -799,6 +787,22 @@
     <message>
         <source>Proven: %1.</source>
         <translation>Demostrado: %1.</translation>
+    </message>
+    <message>
+        <source>choose a pot, and measure each grain density</source>
+        <translation>elija una maceta y mida cada densidad del grano</translation>
+    </message>
+    <message>
+        <source>measure each grain density</source>
+        <translation>mida cada densidad del grano</translation>
+    </message>
+    <message>
+        <source>type each price</source>
+        <translation>escriba cada precio</translation>
+    </message>
+    <message>
+        <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
+        <translation>Esta búsqueda no tiene compromiso que mostrar: elija una maceta o escriba precios y busque de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -880,10 +884,6 @@
     <message>
         <source>stood in it</source>
         <translation>estuvo en ello</translation>
-    </message>
-    <message>
-        <source>%1 (deleted)</source>
-        <translation>%1 (borrado)</translation>
     </message>
     <message>
         <source>screened</source>
@@ -1059,7 +1059,7 @@
     </message>
     <message>
         <source>what they share</source>
-        <translation>lo que comparten</translation>
+        <translation>en común</translation>
     </message>
     <message>
         <source>which</source>
@@ -1108,6 +1108,10 @@
     <message>
         <source>no.</source>
         <translation>n.º</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1 (quitado)</translation>
     </message>
 </context>
 <context>
@@ -1499,10 +1503,6 @@
         <translation>Ensayo de desmenuzamiento del saco %1: el %2 de la masa se rompió en %3 rondas</translation>
     </message>
     <message>
-        <source>More fell through than was weighed.</source>
-        <translation>Cayó más de lo que se pesó.</translation>
-    </message>
-    <message>
         <source>Fell through in one more minute</source>
         <translation>Cayó en un minuto más</translation>
     </message>
@@ -1734,6 +1734,10 @@
         <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
         <translation>Pesada una jarra del saco %1: %2 suelto y seco, %3 asentado</translation>
     </message>
+    <message>
+        <source>More fell through than was weighed: weigh both again.</source>
+        <translation>Cayó más de lo que se pesó: pese otra vez ambos.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1941,10 +1945,6 @@
         <translation>peso por litro, seco</translation>
     </message>
     <message>
-        <source>its litre weight is not known</source>
-        <translation>no se conoce su peso por litro</translation>
-    </message>
-    <message>
         <source>%1 dry</source>
         <translation>%1 seco</translation>
     </message>
@@ -1973,6 +1973,10 @@
     <message>
         <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
         <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo, si no su peso seco entre los litros con que llegó</translation>
+    </message>
+    <message>
+        <source>weigh a litre of it</source>
+        <translation>pese un litro</translation>
     </message>
 </context>
 <context>
@@ -2166,20 +2170,8 @@
         <translation>Precio de un litro aprovechable</translation>
     </message>
     <message>
-        <source>the sheet belongs to no bag</source>
-        <translation>la hoja no pertenece a ningún saco</translation>
-    </message>
-    <message>
-        <source>price or litres of the bag are not known</source>
-        <translation>no se conoce el precio o los litros del saco</translation>
-    </message>
-    <message>
         <source>%1 in the wanted band</source>
         <translation>%1 en el calibre deseado</translation>
-    </message>
-    <message>
-        <source>no wanted grain is typed</source>
-        <translation>no se ha escrito el grano deseado</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
@@ -2222,8 +2214,20 @@
         <translation>vea las celdas y los campos marcados</translation>
     </message>
     <message>
-        <source>the sieve test is not finished</source>
-        <translation>el ensayo de tamizado no está terminado</translation>
+        <source>finish the sieve test</source>
+        <translation>termine el ensayo de tamizado</translation>
+    </message>
+    <message>
+        <source>choose its bag</source>
+        <translation>elija su saco</translation>
+    </message>
+    <message>
+        <source>type price and litres of the bag</source>
+        <translation>escriba precio y litros del saco</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>escriba el grano deseado</translation>
     </message>
 </context>
 <context>
@@ -2571,10 +2575,6 @@
         <translation>Recibido el saco %1</translation>
     </message>
     <message>
-        <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation>El saco %1 se queda: lo nombran ensayos, mezclas o las existencias.</translation>
-    </message>
-    <message>
         <source>bag %1 removed</source>
         <translation>saco %1 quitado</translation>
     </message>
@@ -2596,7 +2596,7 @@
     </message>
     <message>
         <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>un árbol, como TR-06; vacío: grano comprado</translation>
+        <translation>como TR-06; vacío: comprado</translation>
     </message>
     <message>
         <source>It stood in</source>
@@ -2645,6 +2645,10 @@
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
         <translation>Las existencias cuentan grano seco: escriba la humedad, o elija secado en horno según se pesó el saco, para tomarlo en existencias.</translation>
+    </message>
+    <message>
+        <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
+        <translation>El saco %1 se queda: lo nombran ensayos, mezclas o las existencias. Si se acabó, cuente 0.</translation>
     </message>
 </context>
 <context>
@@ -2813,24 +2817,12 @@
         <translation>Puesta la cubeta %1</translation>
     </message>
     <message>
-        <source>Bin %1 stays: tests, batches or the stock name it.</source>
-        <translation>La cubeta %1 se queda: la nombran ensayos, tandas o las existencias.</translation>
-    </message>
-    <message>
         <source>bin %1 removed</source>
         <translation>cubeta %1 quitada</translation>
     </message>
     <message>
         <source>Type the number of what is tipped in.</source>
         <translation>Escriba el número de lo que se echa.</translation>
-    </message>
-    <message>
-        <source>There is nothing called %1.</source>
-        <translation>No hay nada llamado %1.</translation>
-    </message>
-    <message>
-        <source>A bin is not tipped into itself.</source>
-        <translation>Una cubeta no se echa en sí misma.</translation>
     </message>
     <message>
         <source>%1 tipped into bin %2</source>
@@ -2875,6 +2867,18 @@
     <message>
         <source>G&amp;rade this bin</source>
         <translation>&amp;Tamizar esta cubeta</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it. Write down that it is empty instead.</source>
+        <translation>La cubeta %1 se queda: la nombran ensayos, tandas o las existencias. Anote en su lugar que está vacía.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>No hay nada llamado %1: revise el número.</translation>
+    </message>
+    <message>
+        <source>A bin can&apos;t be tipped into itself: name another.</source>
+        <translation>Una cubeta no se puede echar en sí misma: nombre otra.</translation>
     </message>
 </context>
 <context>
@@ -3266,10 +3270,6 @@
         <translation>lista</translation>
     </message>
     <message>
-        <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation>Lo que se hizo y lo que sobra de una mezcla: el sobrante pasa a ser una tina en existencias, y lo derramado enseña para la próxima jornada.</translation>
-    </message>
-    <message>
         <source>Mix that is left over</source>
         <translation>Mezcla que sobró</translation>
     </message>
@@ -3280,10 +3280,6 @@
     <message>
         <source>Return to stock</source>
         <translation>Devolver a existencias</translation>
-    </message>
-    <message>
-        <source>Return the left-over to stock</source>
-        <translation>Devolver el sobrante a existencias</translation>
     </message>
     <message>
         <source>Trees due by</source>
@@ -3334,16 +3330,8 @@
         <translation>jornada de trasplante %1</translation>
     </message>
     <message>
-        <source>This day stays: trees were ticked off on it.</source>
-        <translation>Esta jornada se queda: en ella se marcaron árboles como hechos.</translation>
-    </message>
-    <message>
         <source>repotting day %1 removed</source>
         <translation>jornada de trasplante %1 quitada</translation>
-    </message>
-    <message>
-        <source>There is no further tree to put on the day.</source>
-        <translation>No queda ningún árbol que poner en la jornada.</translation>
     </message>
     <message>
         <source>tree %1</source>
@@ -3356,14 +3344,6 @@
     <message>
         <source>tree %1 taken off</source>
         <translation>árbol %1 quitado</translation>
-    </message>
-    <message>
-        <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation>El árbol %1 no tiene un plan de cepellón que se pueda calcular.</translation>
-    </message>
-    <message>
-        <source>No open tree has its litres written under “poured in”.</source>
-        <translation>Ningún árbol pendiente tiene sus litros escritos en «vertido».</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
@@ -3380,10 +3360,6 @@
     <message>
         <source>Write what was made and what is left first.</source>
         <translation>Escriba antes lo que se hizo y lo que sobra.</translation>
-    </message>
-    <message>
-        <source>More can&apos;t be left over than was made.</source>
-        <translation>No puede sobrar más de lo que se hizo.</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
@@ -3458,10 +3434,6 @@
         <translation>aún ninguno</translation>
     </message>
     <message>
-        <source>%1, deleted</source>
-        <translation>%1, borrado</translation>
-    </message>
-    <message>
         <source>No tree is due by then, as far as the record knows.</source>
         <translation>Hasta entonces no le toca a ningún árbol, que el registro sepa.</translation>
     </message>
@@ -3510,10 +3482,6 @@
         <translation>Planes de cepellón</translation>
     </message>
     <message>
-        <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation>Ningún árbol de la jornada tiene un plan de cepellón en el registro.</translation>
-    </message>
-    <message>
         <source>order of work</source>
         <translation>orden de trabajo</translation>
     </message>
@@ -3550,12 +3518,44 @@
         <translation>cobertura</translation>
     </message>
     <message>
-        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
-        <translation>El árbol %1 no se puede corregir: su trasplante de ese día ya no está en su historial. Retire su marca y vuelva a marcarlo.</translation>
-    </message>
-    <message>
         <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
         <translation>Corregido: árbol %1, con su historial y las existencias. Deshacer lo devuelve todo.</translation>
+    </message>
+    <message>
+        <source>What was made and what is left of a mix: the leftover becomes a tub in stock, and what was spilt teaches the next day.</source>
+        <translation>Lo que se hizo y lo que sobra de una mezcla: el sobrante pasa a ser una tina en existencias, y lo derramado enseña para la próxima jornada.</translation>
+    </message>
+    <message>
+        <source>Return the leftover to stock</source>
+        <translation>Devolver el sobrante a existencias</translation>
+    </message>
+    <message>
+        <source>This day stays: trees were ticked off on it. Take their ticks back first.</source>
+        <translation>Esta jornada se queda: en ella se marcaron árboles como hechos. Quite primero las marcas.</translation>
+    </message>
+    <message>
+        <source>There is no further tree to put on the day: add one on the Trees tab first.</source>
+        <translation>No queda ningún árbol que poner en la jornada: añada primero uno en la pestaña Árboles.</translation>
+    </message>
+    <message>
+        <source>No open tree has its litres yet: write them under “poured in” first.</source>
+        <translation>Ningún árbol pendiente tiene aún sus litros: escríbalos primero en «vertido».</translation>
+    </message>
+    <message>
+        <source>More can&apos;t be left over than was made: correct one of them.</source>
+        <translation>No puede sobrar más de lo que se hizo: corrija uno de los dos.</translation>
+    </message>
+    <message>
+        <source>%1, removed</source>
+        <translation>%1, quitado</translation>
+    </message>
+    <message>
+        <source>No tree of the day has a root-mass plan in the record: plan its root mass first.</source>
+        <translation>Ningún árbol de la jornada tiene un plan de cepellón en el registro: planifique primero su cepellón.</translation>
+    </message>
+    <message>
+        <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
+        <translation>El historial del árbol %1 no tiene cortes, porque su plan de cepellón no se puede calcular: corrija el plan y vuelva a marcar el árbol.</translation>
     </message>
 </context>
 <context>
@@ -3968,10 +3968,6 @@
         <translation>la proporción de un candidato</translation>
     </message>
     <message>
-        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation>«%1» no es posible: nada en la estantería se le acerca, y por tanto ninguna mezcla.</translation>
-    </message>
-    <message>
         <source>Choose a group first</source>
         <translation>Elija antes un grupo</translation>
     </message>
@@ -4016,8 +4012,12 @@
         <translation>%1, %2 reservados</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes.</translation>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes: elija aquí otra.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
+        <translation>«%1» no es posible: nada en la estantería se le acerca, y por tanto ninguna mezcla. Aflójelo o añada grano.</translation>
     </message>
 </context>
 <context>
@@ -4031,16 +4031,16 @@
         <translation>No recuperarlo</translation>
     </message>
     <message>
-        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
-        <translation>%1 ya no está en el registro: entretanto se borró o se deshizo, quizá en otra ventana. Lo que escribió sigue aquí y aún no está guardado.</translation>
-    </message>
-    <message>
         <source>What was typed into %1 and not saved: %2</source>
         <translation>Lo que se escribió en %1 y no se guardó: %2</translation>
     </message>
     <message>
         <source>%1 brought back</source>
         <translation>%1 recuperado</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was removed or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 ya no está en el registro: entretanto se quitó o se deshizo, quizá en otra ventana. Lo que escribió sigue aquí y aún no está guardado.</translation>
     </message>
 </context>
 <context>
@@ -4321,8 +4321,8 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>De&amp;lete</source>
-        <translation>&amp;Borrar</translation>
+        <source>Remo&amp;ve</source>
+        <translation>&amp;Quitar</translation>
     </message>
 </context>
 <context>
@@ -4440,7 +4440,7 @@
     <name>gritwright::desktop::ImportTableModel</name>
     <message>
         <source>the next free</source>
-        <translation>el siguiente libre</translation>
+        <translation>el siguiente</translation>
     </message>
     <message>
         <source>no.</source>
@@ -4541,10 +4541,6 @@
         <translation>Con qué está vinculado</translation>
     </message>
     <message>
-        <source>There is nothing called %1; the whole log is shown.</source>
-        <translation>No hay nada llamado %1; se muestra todo el diario.</translation>
-    </message>
-    <message>
         <source>%1 is no day like 2026-03-14.</source>
         <translation>%1 no es un día como 2026-03-14.</translation>
     </message>
@@ -4603,6 +4599,14 @@
     <message>
         <source>Show small changes too, %1 are left out</source>
         <translation>Mostrar también los cambios pequeños, %1 omitidos</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
+        <translation>No hay nada llamado %1: revise el número. Se muestra todo el diario.</translation>
+    </message>
+    <message>
+        <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
+        <translation>Nada cumple a la vez la búsqueda, el asunto y los días; vacíe uno de ellos para ver más.</translation>
     </message>
 </context>
 <context>
@@ -5123,10 +5127,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Guardado como %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation>No se pudo escribir %1: ¿termina en png, svg, pdf o csv, y la carpeta es suya?</translation>
-    </message>
-    <message>
         <source>Test sheet as PDF</source>
         <translation>Hoja de ensayo como PDF</translation>
     </message>
@@ -5287,10 +5287,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Ensayos en maceta y &amp;previsiones</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
-    </message>
-    <message>
         <source>Open pot</source>
         <translation>Abrir maceta</translation>
     </message>
@@ -5303,12 +5299,20 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>maceta abierta</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes.</translation>
-    </message>
-    <message>
         <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
         <translation>La capa de fondo y la cobertura de la maceta no están en este formulario y se omitieron.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.</source>
+        <translation>No se pudo escribir %1: termine el nombre en png, svg, pdf o csv y elija una carpeta en la que pueda escribir.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Una maceta dada como tabla de áreas solo la lee por ahora la línea de órdenes: elija aquí otra.</translation>
     </message>
 </context>
 <context>
@@ -5703,10 +5707,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Partes de %1</translation>
     </message>
     <message>
-        <source>A mix here has up to %1 components.</source>
-        <translation>Aquí una mezcla tiene hasta %1 componentes.</translation>
-    </message>
-    <message>
         <source>Component %1</source>
         <translation>Componente %1</translation>
     </message>
@@ -5717,6 +5717,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 removed</source>
         <translation>%1 quitado</translation>
+    </message>
+    <message>
+        <source>A mix here has up to %1 components; remove one first.</source>
+        <translation>Aquí una mezcla tiene hasta %1 componentes; quite primero uno.</translation>
     </message>
 </context>
 <context>
@@ -6543,8 +6547,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>su grano se guarda para esta mezcla en búsquedas posteriores</translation>
     </message>
     <message>
-        <source>the litres that are needed are not known</source>
-        <translation>no se saben los litros necesarios</translation>
+        <source>type the litres needed first</source>
+        <translation>escriba primero los litros necesarios</translation>
     </message>
 </context>
 <context>
@@ -6608,7 +6612,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>none yet</source>
-        <translation>aún ninguno</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>bag</source>
@@ -7585,10 +7589,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>El árbol %1 no tiene grupo de especies, así que no se sabe qué soporta: elija su grupo en la pestaña Árboles.</translation>
     </message>
     <message>
-        <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation>El plan %1 se queda: lo nombra el historial de un árbol o una jornada.</translation>
-    </message>
-    <message>
         <source>root-mass plan %1 removed</source>
         <translation>plan de cepellón %1 quitado</translation>
     </message>
@@ -7803,6 +7803,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>esfagno del talud, aproximado</translation>
+    </message>
+    <message>
+        <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
+        <translation>El plan %1 se queda: lo nombra el historial de un árbol o una jornada. Empiece en su lugar un plan nuevo.</translation>
     </message>
 </context>
 <context>
@@ -8035,10 +8039,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Aún no hay mezcla: elija en «Cepellón» qué llena el resto de la maceta.</translation>
     </message>
     <message>
-        <source>%1 has a component without a particle density, so its water is not known.</source>
-        <translation>%1 tiene un componente sin densidad del grano, así que no se conoce su agua.</translation>
-    </message>
-    <message>
         <source>kept root mass: not known</source>
         <translation>cepellón que queda: se desconoce</translation>
     </message>
@@ -8057,6 +8057,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a grain density, so its water is not known: measure it.</source>
+        <translation>%1 tiene un componente sin densidad del grano, así que no se conoce su agua: mídala.</translation>
     </message>
 </context>
 <context>
@@ -8078,10 +8082,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
         <translation>Aún no hay ensayo en maceta que comparar. Un ensayo en maceta de una mezcla guardada muestra cuánto erraba la estimación de su aire.</translation>
-    </message>
-    <message>
-        <source>Drained air: %1.</source>
-        <translation>Aire drenado: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
@@ -8138,6 +8138,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>coarse grain</source>
         <translation>grano grueso</translation>
+    </message>
+    <message>
+        <source>Air that drains free: %1.</source>
+        <translation>Aire tras drenar: %1.</translation>
     </message>
 </context>
 <context>
@@ -8618,8 +8622,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Guardado como %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
     </message>
 </context>
 <context>
@@ -8704,10 +8708,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>masa en %1 de %2</translation>
     </message>
     <message>
-        <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation>No hay nada que pegar: no hay filas de números en el portapapeles.</translation>
-    </message>
-    <message>
         <source>paste into %1</source>
         <translation>pegar en %1</translation>
     </message>
@@ -8733,6 +8733,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>sieve %1 of %2 removed</source>
         <translation>tamiz %1 de %2 quitado</translation>
+    </message>
+    <message>
+        <source>gross %1, %2</source>
+        <translation>bruto %1, %2</translation>
+    </message>
+    <message>
+        <source>There is nothing to paste: copy rows of numbers first.</source>
+        <translation>No hay nada que pegar: copie primero filas de números.</translation>
     </message>
 </context>
 <context>
@@ -8920,10 +8928,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Escriba el número de un saco para ver qué árboles están en su grano, o de un árbol para ver en qué está.</translation>
     </message>
     <message>
-        <source>There is nothing called %1.</source>
-        <translation>No hay nada llamado %1.</translation>
-    </message>
-    <message>
         <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
         <translation>Rastree antes un saco, fracción, cubeta, tanda o mezcla: su lista de árboles se puede guardar.</translation>
     </message>
@@ -8944,8 +8948,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Guardado como %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>No se pudo escribir %1: ¿es suya la carpeta?</translation>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>No hay nada llamado %1: revise el número.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>No se pudo escribir %1: elija una carpeta en la que pueda escribir.</translation>
     </message>
 </context>
 <context>
@@ -9365,7 +9373,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>bare-rooted</source>
-        <translation>a raíz desnuda</translation>
+        <translation>raíz desnuda</translation>
     </message>
     <message>
         <source>removed</source>
@@ -9517,6 +9525,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Restore the newest intact backup: %1</source>
         <translation>Restaurar la copia íntegra más nueva: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -9921,10 +9933,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>probablemente menos del {percent} % de aire en la temporada {season} si los fragmentos bajan hasta el fondo: una pista para el próximo trasplante, una estimación</translation>
     </message>
     <message>
-        <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation>la mezcla nueva ya tiene menos del {percent} % de aire en esta maceta</translation>
-    </message>
-    <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
         <translation>los años venideros son una estimación: varían las heladas, el riego y la costumbre de trasplantar, y las raíces reducen aún más el aire</translation>
     </message>
@@ -9945,16 +9953,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>ningún k entre 2 y 40 cm mm da el {capacity_percent} % de agua medido; el más cercano es {k_cm_mm}: revise los pesos, el volumen y la granulometría</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation>las dos profundidades juntas piden k {k_cm_mm} y w {grain_fill}, lo que es más dispersión que mezcla; en su lugar se ponderaron con los valores habituales</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>al inundar solo se llenó el {percent} % de los huecos entre granos; ¿se inundó despacio desde abajo, tras un día de remojo?</translation>
-    </message>
-    <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation>el peso inundado pide el {percent} % de los huecos entre granos; revise el volumen, la densidad del grano y la masa seca</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
@@ -9965,28 +9965,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>sin la forma o la profundidad de la maceta no hay con qué comparar; dé &quot;container&quot;, &quot;depth_cm&quot; o --pot</translation>
     </message>
     <message>
-        <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation>la densidad aparente medida deja un {voids_percent} % de huecos entre granos, cosa que el grano no hace; se usaron los huecos previstos</translation>
-    </message>
-    <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
         <translation>el grano salió más grueso de lo que entró: ¿era el mismo puñado y no se perdió nada?</translation>
-    </message>
-    <message>
-        <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation>la granulometría desmenuzada se aparta {points} puntos de toda rotura uniforme; las cifras son aproximadas</translation>
-    </message>
-    <message>
-        <source>the number of rounds is missing or not above 0</source>
-        <translation>falta el número de rondas o no es mayor que 0</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>una densidad del grano de {density_g_l} g/L supera la de su sólido, {solid_g_l} g/L; revise los pesos y la marca de la jarra</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation>una densidad del grano de {density_g_l} g/L es inusual; revise los pesos, ¿y salió todo el aire de entre los granos?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
@@ -9995,10 +9975,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
         <translation>el grano remojado es más ligero que el agua ({density_g_l} g/L): manténgalo sumergido con un tamiz, o su volumen saldrá pequeño</translation>
-    </message>
-    <message>
-        <source>a mass is missing or not above 0</source>
-        <translation>falta una masa o no es mayor que 0</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
@@ -10011,14 +9987,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>el grano perdió un {percent} % de su volumen al asentarlo; lo habitual es del 5 al 13 %: ¿se llenó suelto?</translation>
-    </message>
-    <message>
-        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation>la jarra tendría un {voids_percent} % de huecos entre granos de {density_g_l} g/L, algo raro en grano suelto; revise el volumen y la densidad del grano</translation>
-    </message>
-    <message>
-        <source>the volume is missing or not above 0</source>
-        <translation>falta el volumen o no es mayor que 0</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
@@ -10061,44 +10029,16 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se conoce la capacidad de intercambio, así que la mezcla no tiene ninguna</translation>
     </message>
     <message>
-        <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation>no se conoce la densidad del grano: la mezcla solo tiene proporciones de masa y granulometría, sin volúmenes ni porosidades</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>todos los componentes tienen 0 partes; dé una parte a alguno</translation>
-    </message>
-    <message>
-        <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation>no se conoce la densidad del sólido: la porosidad total cuenta solo los poros que toman agua</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
         <translation>un {percent} % es más fino que {aperture_mm} mm y se toma como grano de {size_mm} mm</translation>
     </message>
     <message>
-        <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation>la densidad del grano supone un sólido de {density_g_l} g/L, fuera de {low} a {high}: revísela o dé la densidad del sólido</translation>
-    </message>
-    <message>
-        <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation>las partes suman {sum}: si eran porcentajes, falta algo o se contó dos veces</translation>
-    </message>
-    <message>
-        <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation>un asentamiento del {percent} % no deja huecos; el grano solo permite un {most_percent} %</translation>
-    </message>
-    <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
         <translation>un asentamiento de {share} no es posible; se espera de 0 a menos de 1, la proporción de volumen perdida</translation>
-    </message>
-    <message>
-        <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation>la densidad del sólido de {density_g_l} g/L está fuera de {low} a {high}: revísela</translation>
-    </message>
-    <message>
-        <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation>hay {sources} fuentes junto a {components} componentes; o cada componente tiene una, o ninguno</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
@@ -10129,10 +10069,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>margen de {figure} de ±{now_points} a ±{then_points} puntos</translation>
     </message>
     <message>
-        <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>mida la densidad del grano de {component} por desplazamiento: margen de {figure} de ±{now_points} a ±{then_points} puntos</translation>
-    </message>
-    <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
         <translation>llene la maceta de agua y pésela: margen de {figure} de ±{now_points} a ±{then_points} puntos</translation>
     </message>
@@ -10153,10 +10089,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % de aire es inusual; ¿drenó a nivel media hora y es correcto el volumen?</translation>
     </message>
     <message>
-        <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation>una densidad aparente de {density_g_l} g/L es inusual; revise la tara y el volumen</translation>
-    </message>
-    <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
         <translation>un {percent} % de agua tras drenar es inusual; revise los pesos y el volumen</translation>
     </message>
@@ -10167,18 +10099,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
         <translation>una profundidad de {depth_cm} cm no es posible; se espera más de 0</translation>
-    </message>
-    <message>
-        <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation>una masa de {mass_g} g no puede ser negativa</translation>
-    </message>
-    <message>
-        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation>{mass_g} g no es posible: {what} pesó {least_g} g</translation>
-    </message>
-    <message>
-        <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation>se recogieron {caught_ml} mL pero solo se vertieron {poured_ml} mL</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
@@ -10201,10 +10121,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la maceta se da dos veces; se espera una de container y depth_cm</translation>
     </message>
     <message>
-        <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation>un volumen de {volume_ml} mL no puede ser negativo</translation>
-    </message>
-    <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
         <translation>un volumen de {volume_ml} mL no es posible; se espera más de 0</translation>
     </message>
@@ -10215,10 +10131,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
         <translation>{higher_g} g no supera {lower_g} g; se espera tara, seco, drenado, inundado en orden creciente</translation>
-    </message>
-    <message>
-        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation>sin dictamen para {from_mm}-{to_mm} mm: los tamices del ensayo no llegan a ambos extremos</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
@@ -10233,24 +10145,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % es de 1-2 mm: bueno para macetas muy pequeñas y para cobertura</translation>
     </message>
     <message>
-        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation>un grano de {size_mm} mm es más grueso que los 15 mm para los que se hizo el modelo</translation>
-    </message>
-    <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>por encima de 2 mm (aquí {size_mm} mm) la estimación acierta a 3,5 puntos en el mejor caso; un ensayo en maceta la mejora</translation>
-    </message>
-    <message>
-        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation>una décima parte de la mezcla es de {size_mm} mm o más fina; las mezclas polvorientas quedan fuera del alcance del modelo</translation>
-    </message>
-    <message>
-        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation>un {fines_percent} % es más fino que el último tamiz; los finos bajan y obstruyen, así que el aire mostrado es demasiado alto</translation>
-    </message>
-    <message>
-        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation>los tamaños dejan un vacío y la parte fina es un {fines_percent} %; el grano fino llena los huecos del grueso, así que el aire mostrado es demasiado alto</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
@@ -10265,64 +10161,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un grano de {size_mm} mm retiene una zona saturada de un grano o menos</translation>
     </message>
     <message>
-        <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation>el grano orgánico, fibroso o blando queda fuera del alcance del modelo</translation>
-    </message>
-    <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
         <translation>{value} no es posible; se espera de {low} a {high}</translation>
     </message>
     <message>
-        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation>la zona saturada llegaría a {perched_cm} cm, por encima de la línea de llenado a {depth_cm} cm: toda la maceta queda mojada</translation>
-    </message>
-    <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
         <translation>una tabla de áreas no tiene contorno; inclinada, se supone redonda</translation>
-    </message>
-    <message>
-        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation>el calibre acaba en {to_mm} mm, que no supera los {from_mm} mm en que empieza</translation>
-    </message>
-    <message>
-        <source>the name {name} is used twice</source>
-        <translation>el nombre {name} se usa dos veces</translation>
-    </message>
-    <message>
-        <source>{low} is negative; a catalogue figure is not</source>
-        <translation>{low} es negativo; una cifra del catálogo no lo es</translation>
-    </message>
-    <message>
-        <source>the material has no name</source>
-        <translation>el material no tiene nombre</translation>
-    </message>
-    <message>
-        <source>the figure names no source</source>
-        <translation>la cifra no nombra fuente</translation>
-    </message>
-    <message>
-        <source>the range runs from {low} down to {high}</source>
-        <translation>el margen va de {low} hacia abajo hasta {high}</translation>
-    </message>
-    <message>
-        <source>the share {high} is above 1</source>
-        <translation>la proporción {high} supera 1</translation>
-    </message>
-    <message>
-        <source>references.json lists no source called {source}</source>
-        <translation>references.json no contiene ninguna fuente llamada {source}</translation>
-    </message>
-    <message>
-        <source>{text} is not known for {key}</source>
-        <translation>{text} no se conoce para {key}</translation>
-    </message>
-    <message>
-        <source>no figure uses the source {source}</source>
-        <translation>ninguna cifra usa la fuente {source}</translation>
-    </message>
-    <message>
-        <source>{value} lies outside its own range {low} to {high}</source>
-        <translation>{value} queda fuera de su propio margen, {low} a {high}</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
@@ -10335,14 +10179,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
         <translation>una absorción de {ratio} no es posible; se espera 0 o más, kg de agua por kg de grano seco</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation>la densidad aparente seca {bulk_g_l} g/L no es menor que la densidad del grano {particle_g_l} g/L; el grano suelto tiene huecos</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation>la densidad aparente seca {bulk_g_l} g/L no es menor que la densidad del sólido {skeletal_g_l} g/L; el grano suelto tiene huecos</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
@@ -10373,10 +10209,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una proporción abierta de {share} no es posible; se espera de 0 a 1</translation>
     </message>
     <message>
-        <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation>la densidad del grano {particle_g_l} g/L supera la densidad del sólido {skeletal_g_l} g/L; el sólido solo es al menos tan denso como el grano con sus poros</translation>
-    </message>
-    <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
         <translation>{parts} partes no es posible; se espera 0 o más</translation>
     </message>
@@ -10389,20 +10221,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>los tamaños de grano se dan de más de una manera; dé uno de grading, class_mm y sieve_test</translation>
     </message>
     <message>
-        <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation>no hay ningún material llamado {name} en el catálogo; los más parecidos: {nearest}</translation>
-    </message>
-    <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
         <translation>el área es {area_cm2} cm2; debe ser mayor que 0 (solo el fondo puede ser un punto)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
         <translation>el área es {area_cm2} cm2; se espera como máximo un cuadrado de diez metros</translation>
-    </message>
-    <message>
-        <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation>el radio de esquina {radius_cm} cm es más de la mitad del lado corto ({limit_cm} cm)</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
@@ -10421,20 +10245,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el radio de redondeo {radius_cm} cm no deja fondo; aquí cabe como máximo {limit_cm} cm</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation>esta forma no tiene arista entre fondo y pared que redondear; un cuenco y una tabla de áreas ya contienen la curva</translation>
-    </message>
-    <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
         <translation>{count} agujeros de drenaje no es posible; se espera 0 o más</translation>
-    </message>
-    <message>
-        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation>la capa de fondo y la cobertura juntas ocupan {layers_cm} cm de los {filled_cm} cm llenos; no queda nada para la mezcla</translation>
-    </message>
-    <message>
-        <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation>la longitud es {length_cm} cm; no puede ser negativa</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
@@ -10449,28 +10261,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la longitud es {length_cm} cm; se espera al menos {limit_cm} cm</translation>
     </message>
     <message>
-        <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation>la masa es {mass_kg} kg; no puede ser negativa</translation>
-    </message>
-    <message>
         <source>a drum needs its diameter at half the depth</source>
         <translation>un tambor necesita su diámetro a media profundidad</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
         <translation>el perfil no tiene áreas; dé height_cm y area_cm2 desde el fondo hasta el borde</translation>
-    </message>
-    <message>
-        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation>la tabla de áreas acaba en {height_cm} cm, por debajo del borde a {depth_cm} cm</translation>
-    </message>
-    <message>
-        <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation>la tabla de áreas empieza en {height_cm} cm; la primera fila es el fondo, en 0</translation>
-    </message>
-    <message>
-        <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation>la altura {height_cm} cm sigue a {before_cm} cm; las alturas deben crecer</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
@@ -10501,28 +10297,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>con {diameter_cm} cm a media profundidad las paredes se tocarían; compruebe los tres diámetros</translation>
     </message>
     <message>
-        <source>the column {column} stands twice in the header</source>
-        <translation>la columna {column} aparece dos veces en la cabecera</translation>
-    </message>
-    <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
         <translation>la cabecera no tiene la columna {column}; se espera aperture_mm con retained_g, con gross_g y tare_g, o con retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
         <translation>no hay línea de cabecera; se espera aperture_mm,retained_g</translation>
-    </message>
-    <message>
-        <source>a quote opened here and is never closed</source>
-        <translation>aquí se abrió una comilla que nunca se cierra</translation>
-    </message>
-    <message>
-        <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>una fila sigue a la bandeja (línea {pan_line}); la bandeja es la última fila</translation>
-    </message>
-    <message>
-        <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation>aquí hay {found} celdas; la cabecera tiene {expected} columnas</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
@@ -10545,14 +10325,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se encontró la carpeta de los materiales de referencia; ponga en GRITWRIGHT_DATA la carpeta que contiene materials/</translation>
     </message>
     <message>
-        <source>a file is asked for, but its name is empty</source>
-        <translation>se pide un archivo, pero su nombre está vacío</translation>
-    </message>
-    <message>
-        <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation>el archivo pasa de {limit_mb} MB; un ensayo de tamizado o una mezcla ocupa unos kilobytes</translation>
-    </message>
-    <message>
         <source>the format is {found}; expected {expected}</source>
         <translation>el formato es {found}; se espera {expected}</translation>
     </message>
@@ -10565,20 +10337,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la abertura {aperture_mm} mm tras {before_mm} mm está fuera de orden; escriba la granulometría de grueso a fino</translation>
     </message>
     <message>
-        <source>the grading has no points</source>
-        <translation>la granulometría no tiene puntos</translation>
-    </message>
-    <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>el tamaño de la bandeja {size_mm} mm debe ser mayor que 0 y no superar el tamiz más fino, {finest_mm} mm</translation>
-    </message>
-    <message>
-        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation>pasa el {coarser_percent} % por {coarser_mm} mm pero el {finer_percent} % por los {finer_mm} mm, más finos; lo que pasa nunca baja al crecer la abertura</translation>
-    </message>
-    <message>
-        <source>{percent} % passing is outside 0 to 100</source>
-        <translation>un {percent} % que pasa está fuera de 0 a 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
@@ -10589,28 +10349,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el tamaño máximo {size_mm} mm debe superar el tamiz más grueso, {coarsest_mm} mm</translation>
     </message>
     <message>
-        <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation>el archivo acaba antes que su JSON; falta un corchete, una comilla o un valor</translation>
-    </message>
-    <message>
-        <source>this is not JSON from here on: {text}</source>
-        <translation>desde aquí esto no es JSON: {text}</translation>
-    </message>
-    <message>
-        <source>brackets are nested deeper than {limit} levels</source>
-        <translation>los corchetes están anidados a más de {limit} niveles</translation>
-    </message>
-    <message>
-        <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation>el archivo contiene más de {limit} valores; no es un archivo de este tipo</translation>
-    </message>
-    <message>
         <source>the key {key} stands twice; give it once</source>
         <translation>la clave {key} aparece dos veces; dela una vez</translation>
-    </message>
-    <message>
-        <source>the key {key} is missing</source>
-        <translation>falta la clave {key}</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10621,56 +10361,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{text} tiene coma decimal; escriba un punto, o separe las columnas con ; o tabulador</translation>
     </message>
     <message>
-        <source>a number is missing here</source>
-        <translation>aquí falta un número</translation>
-    </message>
-    <message>
-        <source>{text} is not a number</source>
-        <translation>{text} no es un número</translation>
-    </message>
-    <message>
-        <source>{text} is too large to be a measured value</source>
-        <translation>{text} es demasiado grande para ser un valor medido</translation>
-    </message>
-    <message>
-        <source>{text} is too small to be a measured value</source>
-        <translation>{text} es demasiado pequeño para ser un valor medido</translation>
-    </message>
-    <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
         <translation>{unit} no es una unidad conocida aquí; omítala o escriba una que convenga al campo</translation>
     </message>
     <message>
-        <source>the schema refers to itself without end</source>
-        <translation>el esquema se refiere a sí mismo sin fin</translation>
-    </message>
-    <message>
-        <source>there is no schema called {schema}</source>
-        <translation>no hay ningún esquema llamado {schema}</translation>
-    </message>
-    <message>
-        <source>this fits none of the allowed forms</source>
-        <translation>esto no se ajusta a ninguna de las formas permitidas</translation>
-    </message>
-    <message>
-        <source>{text} is not one of the allowed values</source>
-        <translation>{text} no es uno de los valores permitidos</translation>
-    </message>
-    <message>
-        <source>{value} is beyond the limit {limit}</source>
-        <translation>{value} rebasa el límite {limit}</translation>
-    </message>
-    <message>
-        <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation>esto se ajusta a más de una de las formas permitidas; debe ajustarse exactamente a una</translation>
-    </message>
-    <message>
         <source>at least {least} are needed here</source>
         <translation>aquí hacen falta al menos {least}</translation>
-    </message>
-    <message>
-        <source>the schema uses {keyword}, which is not checked here</source>
-        <translation>el esquema usa {keyword}, que aquí no se comprueba</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
@@ -10681,10 +10377,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>indique al menos una abertura a la que cribar</translation>
     </message>
     <message>
-        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation>{aperture_mm} mm está por encima del tamiz más grueso del ensayo, {coarsest_mm} mm; se supone cómo se reparte el grano por encima</translation>
-    </message>
-    <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
         <translation>{aperture_mm} mm está por debajo del tamiz más fino del ensayo, {finest_mm} mm, y un {percent} % es más fino que él: ensaye con un tamiz más fino</translation>
     </message>
@@ -10693,40 +10385,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una abertura de {aperture_mm} mm no es posible; se espera más de 0</translation>
     </message>
     <message>
-        <source>the opening {aperture_mm} mm is named twice</source>
-        <translation>la abertura {aperture_mm} mm se nombra dos veces</translation>
-    </message>
-    <message>
-        <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>no se conocen a la vez la densidad aparente y la del grano: los litros se basan en una densidad de empaquetamiento de {packing_density} para un solo tamaño de grano</translation>
-    </message>
-    <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
         <translation>una nitidez de {sharpness} no es posible; se espera más de 0</translation>
     </message>
     <message>
-        <source>the set has no sieve</source>
-        <translation>el juego no tiene tamices</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation>la abertura {aperture_mm} mm sigue a {before_mm} mm; los tamices van de grueso a fino</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation>la abertura {aperture_mm} mm sigue a {above_mm} mm; los tamices van de grueso a fino</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation>la abertura {aperture_mm} mm aparece dos veces; cada tamiz cuenta una vez</translation>
-    </message>
-    <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
         <translation>no se dio masa inicial: los porcentajes se refieren a los {mass_g} g recuperados, y una pérdida no se notaría</translation>
-    </message>
-    <message>
-        <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation>la densidad aparente {bulk_g_l} g/L supera la densidad del grano {particle_g_l} g/L</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
@@ -10773,10 +10437,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay ningún tamiz; se espera al menos una fila sobre la bandeja</translation>
     </message>
     <message>
-        <source>nothing was left on the sieves or in the pan</source>
-        <translation>no quedó nada en los tamices ni en la bandeja</translation>
-    </message>
-    <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
         <translation>había {mass_g} g en el tamiz de {aperture_mm} mm, que tamiza bien hasta {limit_g} g; tamice en dos veces</translation>
     </message>
@@ -10809,22 +10469,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm; tome {least_g} g o más</translation>
     </message>
     <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm si es piedra; tome {least_g} g o más, o dé la densidad del grano ligero</translation>
-    </message>
-    <message>
-        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation>las fracciones suman {sum_g} g, la muestra es de {sample_g} g; la balanza explica {explained_g} g</translation>
-    </message>
-    <message>
-        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation>la tara de {tare_g} g supera la masa bruta de {gross_g} g</translation>
-    </message>
-    <message>
-        <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation>hay más de {limit} filas; esto no es una columna de tamices</translation>
-    </message>
-    <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
         <translation>un {percent} % quedó en el tamiz más grueso, {aperture_mm} mm; lo que necesita su tamaño lo toma como que acaba en {top_mm} mm</translation>
     </message>
@@ -10835,26 +10479,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
         <translation>un volumen de {volume_l} L no es posible; se espera 0 o más</translation>
-    </message>
-    <message>
-        <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation>{washed_g} g tras lavar es más que los {dry_g} g de antes</translation>
-    </message>
-    <message>
-        <source>the mass after washing needs the dry mass before washing</source>
-        <translation>la masa tras lavar necesita la masa seca antes de lavar</translation>
-    </message>
-    <message>
-        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation>en {aperture_mm} mm los ensayos van de {least_percent} a {most_percent} % que pasa; repeticiones cuidadosas quedan dentro de {limit_points} puntos diecinueve veces de veinte: las muestras difieren</translation>
-    </message>
-    <message>
-        <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation>los ensayos no comparten ningún intervalo de tamices, así que no se pueden reunir</translation>
-    </message>
-    <message>
-        <source>there is no sieve test to pool</source>
-        <translation>no hay ensayo de tamizado que reunir</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
@@ -10869,16 +10493,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>este byte no es UTF-8; guarde el archivo como UTF-8</translation>
     </message>
     <message>
-        <source>there is a NUL byte here; this is not a text file</source>
-        <translation>aquí hay un byte NUL; esto no es un archivo de texto</translation>
-    </message>
-    <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
         <translation>{count} sacos no es posible; se espera 1 o más</translation>
-    </message>
-    <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation>no son posibles roturas por debajo de 0, ni un módulo o unas rondas por temporada que no superen 0</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
@@ -10909,28 +10525,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una masa de {mass_kg} kg no es posible; se espera 0 o más</translation>
     </message>
     <message>
-        <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation>la mezcla se borró después de planificar la jornada; la jornada la conserva como era entonces</translation>
-    </message>
-    <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
         <translation>la mezcla se cambió después de planificar la jornada; la jornada conserva la versión {version}, la más nueva es {newest}</translation>
-    </message>
-    <message>
-        <source>the mix {text} is named twice</source>
-        <translation>la mezcla {text} se nombra dos veces</translation>
-    </message>
-    <message>
-        <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation>quedan {left_l} L de {made_l} L hechos; no se usó nada</translation>
-    </message>
-    <message>
-        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation>no se conoce el tamaño del saco, así que no se pueden contar sacos; hacen falta {raw_l} L de grano bruto</translation>
-    </message>
-    <message>
-        <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation>ni fill_ml ni una maceta dicen cuánta mezcla toma el árbol</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
@@ -10949,24 +10545,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>se espera un número entero, se encontró {value}</translation>
     </message>
     <message>
-        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation>{day} queda fuera de la época del árbol, {opens} a {closes}</translation>
-    </message>
-    <message>
-        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation>{reserved_l} L están prometidos a otras jornadas, así que aquí faltan {short_l} L</translation>
-    </message>
-    <message>
-        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation>la pala de {scoop_l} L es mayor que la tina de {tub_l} L</translation>
-    </message>
-    <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
         <translation>asentamiento {percent} %, la mediana de los últimos {count} árboles llenados</translation>
-    </message>
-    <message>
-        <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation>faltan {short_l} L de grano listo; eso son {raw_l} L de grano bruto</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
@@ -10977,14 +10557,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{volume_l} L en la estantería no es posible; se espera 0 o más</translation>
     </message>
     <message>
-        <source>how much of it is left is not known; enough was assumed</source>
-        <translation>no se sabe cuánto queda; se supuso bastante</translation>
-    </message>
-    <message>
-        <source>the tree {text} stands twice in the day</source>
-        <translation>el árbol {text} aparece dos veces en la jornada</translation>
-    </message>
-    <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
         <translation>se supuso un saco de {bag_l} L, lo habitual para el material</translation>
     </message>
@@ -10993,24 +10565,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se midió rendimiento; se supuso un {percent} % aprovechable, donde es común perder de una décima a una tercera parte del saco</translation>
     </message>
     <message>
-        <source>the day has no mix called {text}</source>
-        <translation>la jornada no tiene ninguna mezcla llamada {text}</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>el trabajo no se puede ordenar por {text}; se espera bud, mix, helper o name</translation>
     </message>
     <message>
-        <source>the day has no pot called {text}</source>
-        <translation>la jornada no tiene ninguna maceta llamada {text}</translation>
-    </message>
-    <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} no es un momento del día; se espera evening o morning</translation>
-    </message>
-    <message>
-        <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation>{version} no es posible; se espera 1 o más</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
@@ -11057,10 +10617,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{value} no se puede alcanzar; se espera de {low} a {high}</translation>
     </message>
     <message>
-        <source>the limits run from {low} down to {high}</source>
-        <translation>los límites van de {low} hacia abajo hasta {high}</translation>
-    </message>
-    <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>se necesitan {value} L; se espera más de 0</translation>
     </message>
@@ -11085,18 +10641,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el espacio de {recipes} recetas es demasiado grande para recorrerlo entero; la mejor puntuación puede ser hasta {gap} más baja</translation>
     </message>
     <message>
-        <source>{value} is no whole number</source>
-        <translation>{value} no es un número entero</translation>
-    </message>
-    <message>
-        <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation>las existencias de todos los candidatos son 0, así que todos quedan excluidos</translation>
-    </message>
-    <message>
-        <source>no recipe of whole parts is within the stock</source>
-        <translation>ninguna receta de partes enteras cabe en las existencias</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} no se puede leer; se espera un tamaño en mm y el porcentaje que pasa, como 4.75 90-100, con ; entre puntos</translation>
     </message>
@@ -11117,100 +10661,40 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se ensayó a {aperture_mm} mm, que un deseo lee; su bandeja o su clase más gruesa suple lo que no se sabe</translation>
     </message>
     <message>
-        <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation>ningún candidato se ensayó a {aperture_mm} mm; las curvas no se extrapolan</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>unas existencias de {value} L no son posibles; se espera 0 o más</translation>
-    </message>
-    <message>
-        <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation>no tiene densidad del grano, así que no se saben los litros que ocupa; las recetas con él cuentan como fuera de existencias</translation>
-    </message>
-    <message>
-        <source>there are {count} candidates; at most {most} are searched</source>
-        <translation>hay {count} candidatos; se buscan como máximo {most}</translation>
-    </message>
-    <message>
-        <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation>hay {count} deseos; se ponderan como máximo {most}</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
         <translation>no se puede buscar un total de {value} partes; se espera de 1 a {most}</translation>
     </message>
     <message>
-        <source>there is no pot called {pot} among the pots</source>
-        <translation>no hay ninguna maceta llamada {pot} entre las macetas</translation>
-    </message>
-    <message>
-        <source>no candidate has the name or family {name}</source>
-        <translation>ningún candidato tiene el nombre o la familia {name}</translation>
-    </message>
-    <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>un peso de {weight} no es posible; se espera 0 o más</translation>
-    </message>
-    <message>
-        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation>el deseo número {wish} no puede cumplirse: todos los candidatos quedan fuera de sus límites por el mismo lado, y así toda mezcla de ellos</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
         <translation>no se puede escribir el archivo; mire si la carpeta existe y tiene espacio</translation>
     </message>
     <message>
-        <source>the {kind} {id} stands twice in this file</source>
-        <translation>{kind} {id} aparece dos veces en este archivo</translation>
-    </message>
-    <message>
         <source>this must be above 0; leave it out if it is not known</source>
         <translation>esto debe ser mayor que 0; omítalo si no se sabe</translation>
-    </message>
-    <message>
-        <source>a name is missing here</source>
-        <translation>aquí falta un nombre</translation>
-    </message>
-    <message>
-        <source>the root-mass plan is empty</source>
-        <translation>el plan de cepellón está vacío</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
         <translation>{text} no contiene grano; se espera un saco, una cubeta, una fracción o una tanda</translation>
     </message>
     <message>
-        <source>{number} is no whole number</source>
-        <translation>{number} no es un número entero</translation>
-    </message>
-    <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
         <translation>los tamaños van de {from_mm} mm hacia abajo hasta {to_mm} mm; se espera primero el más fino</translation>
-    </message>
-    <message>
-        <source>{text} is no kind of record</source>
-        <translation>{text} no es un tipo de registro</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
         <translation>{text} no se conoce aquí; se espera uno de {expected}</translation>
     </message>
     <message>
-        <source>the tree {text} stands twice on this day</source>
-        <translation>el árbol {text} aparece dos veces en esta jornada</translation>
-    </message>
-    <message>
-        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation>las acidófilas soportan en un trasplante una de base, lados o superficie; este plan trabaja más de una</translation>
-    </message>
-    <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
         <translation>un ángulo de {angle_deg} grados no es posible; se espera de {low_deg} a {high_deg}</translation>
-    </message>
-    <message>
-        <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation>la última vez el árbol quedó a raíz desnuda; no en cada trasplante</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
@@ -11233,16 +10717,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>tropicales a raíz desnuda solo mientras crecen</translation>
     </message>
     <message>
-        <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation>una holgura de {clearance_cm} cm no deja espacio; la maceta permite menos de {limit_cm} cm</translation>
-    </message>
-    <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
         <translation>recién recolectado: recorte solo las puntas rotas y déjelo 2-3 años</translation>
-    </message>
-    <message>
-        <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation>peinar {depth_cm} cm de hondo pasa del centro; como máximo la mitad del cepellón, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
@@ -11253,24 +10729,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una conífera nunca se deja a raíz desnuda; peine una mitad y la base, la otra mitad otro año</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off</source>
-        <translation>habría que rebajar una esquina donde no se puede quitar nada</translation>
-    </message>
-    <message>
-        <source>the direction {direction} stands twice</source>
-        <translation>la dirección {direction} aparece dos veces</translation>
-    </message>
-    <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
         <translation>un exponente de {exponent} no es posible; se espera de 1 a 100 (2 es un elipsoide, 4 una caja de bordes suaves)</translation>
-    </message>
-    <message>
-        <source>only a rounded block has an exponent</source>
-        <translation>solo un cepellón redondeado tiene exponente</translation>
-    </message>
-    <message>
-        <source>the old face {face} stands twice</source>
-        <translation>el lado antiguo {face} aparece dos veces</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
@@ -11289,28 +10749,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>para que quepa habría que quitar en total un {percent} %; más del 70 % nunca se aconseja, tampoco por etapas: una maceta mayor</translation>
     </message>
     <message>
-        <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation>cabría, pero se quitaría más, o quedaría intacto menos, de lo que el grupo soporta</translation>
-    </message>
-    <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
         <translation>el cepellón ocupa más de lo que la maceta contiene a su lado (quedan {volume_ml} mL); revise sus medidas y lo desplazado</translation>
     </message>
     <message>
-        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation>entre el nivel más bajo, {lowest_cm} cm, y la línea de llenado, {highest_cm} cm, no hay sitio para un cepellón; reduzca capa, holgura o resguardo</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>la maceta elegida es pequeña; cabe en la maceta libre {pot}</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation>se quita un {percent} %; el grupo soporta un {limit_percent} %</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation>se quita un {percent} %; más del 70 % nunca se aconseja</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
@@ -11341,10 +10785,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una tabla de áreas no tiene contorno; se supone redondo</translation>
     </message>
     <message>
-        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation>el vuelco mínimo {angle_deg} grados supera el vuelco {tip_deg} grados</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
         <translation>un vuelco de {angle_deg} grados tumba el árbol; mire qué pasa a ser la nueva superficie</translation>
     </message>
@@ -11365,14 +10805,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay ningún grupo {group}; se espera uno de {expected}</translation>
     </message>
     <message>
-        <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation>un {percent} % queda intacto; el grupo quiere un {limit_percent} %</translation>
-    </message>
-    <message>
-        <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation>ni un día previsto ni un último trasplante con intervalo dicen cuándo le toca; no se cuenta</translation>
-    </message>
-    <message>
         <source>no tree is due by {until}</source>
         <translation>a ningún árbol le toca hasta {until}</translation>
     </message>
@@ -11381,20 +10813,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>los libros tienen {mass_g} g; cuente lo que hay</translation>
     </message>
     <message>
-        <source>a count needs what was found</source>
-        <translation>un recuento necesita lo que se encontró</translation>
-    </message>
-    <message>
-        <source>litres need the bulk density they were turned into grams with</source>
-        <translation>los litros necesitan la densidad aparente con que se pasaron a gramos</translation>
-    </message>
-    <message>
         <source>give grams or litres of {id}</source>
         <translation>dé gramos o litros de {id}</translation>
-    </message>
-    <message>
-        <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation>{change_g} g no casa con el motivo; lo que sale es negativo</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
@@ -11403,10 +10823,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>{text} is no month and day; expected 03-14</source>
         <translation>{text} no es mes y día; se espera 03-14</translation>
-    </message>
-    <message>
-        <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation>{text} está detrás de {before}; los trasplantes van del más antiguo al más nuevo</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
@@ -11421,16 +10837,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>detenido; no se escribió nada</translation>
     </message>
     <message>
-        <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation>el reloj de esta máquina va por detrás de la última entrada ({time}); las entradas conservan su orden igualmente</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} puede ser {text}; escriba el tipo delante</translation>
-    </message>
-    <message>
-        <source>there is no {kind} {id}</source>
-        <translation>no hay {kind} {id}</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -11441,16 +10849,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay nada que deshacer</translation>
     </message>
     <message>
-        <source>would be refused today ({reason})</source>
-        <translation>hoy se rechazaría ({reason})</translation>
-    </message>
-    <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
         <translation>{kind} {id} se cambió entretanto en otra parte; mírelo de nuevo</translation>
-    </message>
-    <message>
-        <source>another window was quicker; the last step is now: {label}</source>
-        <translation>otra ventana fue más rápida; el último paso es ahora: {label}</translation>
     </message>
     <message>
         <source>air</source>
@@ -12881,14 +12281,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % de la tierra trabajada la última vez se trabaja de nuevo; debe descansar, y ahora toca la otra mitad: la mayor parte está ante este lado (práctica común)</translation>
     </message>
     <message>
-        <source>box {box} of the untouched part ends before it begins</source>
-        <translation>la caja {box} de la parte intacta acaba antes de empezar</translation>
-    </message>
-    <message>
-        <source>the boxes have {count} numbers; each needs six</source>
-        <translation>las cajas tienen {count} números; cada una necesita seis</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
         <translation>un vuelco de {angle_deg} grados no es posible; se espera de 0 a 90</translation>
     </message>
@@ -12975,22 +12367,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
         <translation>el grano ocupa más después de asentarlo que antes; revise ambos volúmenes</translation>
-    </message>
-    <message>
-        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
-        <translation>un radio de esquina es propio de una maceta rectangular; las otras formas no lo tienen</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a pot has one</source>
-        <translation>el exponente {exponent} difiere de {other}; una maceta tiene uno solo</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
-        <translation>la línea de llenado está {freeboard_cm} cm bajo el borde, pero la maceta solo tiene {depth_cm} cm de hondo</translation>
-    </message>
-    <message>
-        <source>the volume is {volume_ml} mL; no pot holds that</source>
-        <translation>el volumen es {volume_ml} mL; ninguna maceta contiene eso</translation>
     </message>
     <message>
         <source>there is no column called {column}; known here: {known}</source>
@@ -13137,10 +12513,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el registro es de una versión anterior, y la copia previa a su actualización no se pudo escribir en {file}; no se cambió nada. Elija otra carpeta de copias o haga sitio, o ábralo solo para lectura</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
-        <translation>no se puede escribir en el archivo o su carpeta; el registro está abierto solo para lectura</translation>
-    </message>
-    <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>el registro está abierto solo para lectura; guarde una copia para escribir en ella</translation>
     </message>
@@ -13197,10 +12569,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{text} no nombra ningún registro; se espera clase y número como bag:K-07</translation>
     </message>
     <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
-        <translation>los litros de {id} no se pueden pasar a gramos: no se conoce su densidad aparente; péselo, o mida el peso de un litro</translation>
-    </message>
-    <message>
         <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
         <translation>{kind} {id} existe o existió, y un número nunca se vuelve a usar; elija otro</translation>
     </message>
@@ -13211,6 +12579,674 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
         <translation>Redondear las esquinas a lo largo de la pared, {share} del cepellón: {where}</translation>
+    </message>
+    <message>
+        <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
+        <translation>la mezcla nueva ya tiene menos del {percent} % de aire en esta maceta; una mezcla más gruesa o una maceta más honda tiene más</translation>
+    </message>
+    <message>
+        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
+        <translation>las dos profundidades juntas piden k {k_cm_mm} y w {grain_fill}, lo que es más dispersión que mezcla; en su lugar se ponderaron con los valores habituales: repita uno de los ensayos</translation>
+    </message>
+    <message>
+        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>el peso inundado pide el {percent} % de los huecos entre granos; revise el volumen, la densidad del grano y la masa seca</translation>
+    </message>
+    <message>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
+        <translation>el peso por litro medido deja un {voids_percent} % de huecos entre granos, cosa que el grano no hace; se usaron los huecos previstos: revise los pesos y el volumen</translation>
+    </message>
+    <message>
+        <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
+        <translation>la granulometría desmenuzada se aparta {points} puntos de toda rotura uniforme, así que las cifras son aproximadas; repita el ensayo para mejorarlas</translation>
+    </message>
+    <message>
+        <source>the number of rounds is missing or not above 0; type how often it was shaken or frozen</source>
+        <translation>falta el número de rondas o no es mayor que 0; escriba cuántas veces se agitó o se heló</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
+        <translation>una densidad del grano de {density_g_l} g/L supera la de su sólido, {solid_g_l} g/L; revise los pesos y la marca de la jarra</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
+        <translation>una densidad del grano de {density_g_l} g/L es inusual; revise los pesos, ¿y salió todo el aire de entre los granos?</translation>
+    </message>
+    <message>
+        <source>a mass is missing or not above 0; weigh it and type it here</source>
+        <translation>falta una masa o no es mayor que 0; pese y escríbala aquí</translation>
+    </message>
+    <message>
+        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the grain density</source>
+        <translation>la jarra tendría un {voids_percent} % de huecos entre granos de {density_g_l} g/L, algo raro en grano suelto; revise el volumen y la densidad del grano</translation>
+    </message>
+    <message>
+        <source>the volume is missing or not above 0; weigh the jug full of water, 1 g is 1 mL</source>
+        <translation>falta el volumen o no es mayor que 0; pese la jarra llena de agua, 1 g es 1 mL</translation>
+    </message>
+    <message>
+        <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
+        <translation>no se conoce la densidad del grano: la mezcla solo tiene proporciones de masa y granulometría; mídala por desplazamiento para tener volúmenes y porosidades</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
+        <translation>no se conoce la densidad del sólido: la porosidad total cuenta solo los poros que toman agua</translation>
+    </message>
+    <message>
+        <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
+        <translation>la densidad del grano supone un sólido de {density_g_l} g/L, fuera de {low} a {high}: revísela o dé la densidad del sólido</translation>
+    </message>
+    <message>
+        <source>the parts add up to {sum}: if they were meant as percent, look for one that is missing or counted twice</source>
+        <translation>las partes suman {sum}: si eran porcentajes, busque una que falte o esté contada dos veces</translation>
+    </message>
+    <message>
+        <source>a settling of {percent} % leaves no voids; expected less than {most_percent} %, which is all the grain allows</source>
+        <translation>un asentamiento del {percent} % no deja huecos; se espera menos del {most_percent} %, el grano no permite más</translation>
+    </message>
+    <message>
+        <source>the solid density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
+        <translation>la densidad del sólido de {density_g_l} g/L está fuera de {low} a {high}: revísela</translation>
+    </message>
+    <message>
+        <source>{sources} sources stand beside {components} components; give each component one, or none of them</source>
+        <translation>hay {sources} fuentes junto a {components} componentes; dé una a cada componente o a ninguno</translation>
+    </message>
+    <message>
+        <source>measure the grain density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
+        <translation>mida la densidad del grano de {component} por desplazamiento: margen de {figure} de ±{now_points} a ±{then_points} puntos</translation>
+    </message>
+    <message>
+        <source>a litre weight of {density_g_l} g/L in the pot is unusual; look at the tare and the volume</source>
+        <translation>un peso por litro de {density_g_l} g/L en la maceta es inusual; revise la tara y el volumen</translation>
+    </message>
+    <message>
+        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g; weigh both again</source>
+        <translation>{mass_g} g no es posible: {what} pesó {least_g} g; pese otra vez ambos</translation>
+    </message>
+    <message>
+        <source>{caught_ml} mL were caught but only {poured_ml} mL poured; count all the water from the dry mix on</source>
+        <translation>se recogieron {caught_ml} mL pero solo se vertieron {poured_ml} mL; cuente toda el agua desde la mezcla seca</translation>
+    </message>
+    <message>
+        <source>a volume of {volume_ml} mL can&apos;t be; expected 0 or more</source>
+        <translation>un volumen de {volume_ml} mL no es posible; se espera 0 o más</translation>
+    </message>
+    <message>
+        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends; add a sieve at the end that is missing</source>
+        <translation>sin dictamen para {from_mm}-{to_mm} mm: los tamices del ensayo no llegan a ambos extremos; añada un tamiz en el extremo que falta</translation>
+    </message>
+    <message>
+        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for; make a pot test to know</source>
+        <translation>un grano de {size_mm} mm es más grueso que los 15 mm para los que se hizo el modelo; haga un ensayo en maceta para saberlo</translation>
+    </message>
+    <message>
+        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range: screen the dust out, or make a pot test</source>
+        <translation>una décima parte de la mezcla es de {size_mm} mm o más fina; las mezclas polvorientas quedan fuera del alcance del modelo: cribe el polvo o haga un ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high: screen them out</source>
+        <translation>un {fines_percent} % es más fino que el último tamiz; los finos bajan y obstruyen, así que el aire mostrado es demasiado alto: críbelos</translation>
+    </message>
+    <message>
+        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high: screen it out, or make a pot test</source>
+        <translation>los tamaños dejan un vacío y la parte fina es un {fines_percent} %; el grano fino llena los huecos del grueso, así que el aire mostrado es demasiado alto: críbelo o haga un ensayo en maceta</translation>
+    </message>
+    <message>
+        <source>organic, fibrous or soft grain is out of the model&apos;s range; make a pot test to know</source>
+        <translation>el grano orgánico, fibroso o blando queda fuera del alcance del modelo; haga un ensayo en maceta para saberlo</translation>
+    </message>
+    <message>
+        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet; take a coarser mix or a deeper pot</source>
+        <translation>la zona saturada llegaría a {perched_cm} cm, por encima de la línea de llenado a {depth_cm} cm: toda la maceta queda mojada; tome una mezcla más gruesa o una maceta más honda</translation>
+    </message>
+    <message>
+        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts; give the finer size first</source>
+        <translation>el calibre acaba en {to_mm} mm, que no supera los {from_mm} mm en que empieza; dé primero el tamaño más fino</translation>
+    </message>
+    <message>
+        <source>the name {name} is used twice; give one of them another</source>
+        <translation>el nombre {name} se usa dos veces; dé otro a uno de ellos</translation>
+    </message>
+    <message>
+        <source>{low} is negative; a catalogue figure is 0 or more</source>
+        <translation>{low} es negativo; una cifra del catálogo es 0 o más</translation>
+    </message>
+    <message>
+        <source>the material has no name; give it one</source>
+        <translation>el material no tiene nombre; dé uno</translation>
+    </message>
+    <message>
+        <source>the figure names no source; name one that stands in references.json</source>
+        <translation>la cifra no nombra fuente; nombre una que esté en references.json</translation>
+    </message>
+    <message>
+        <source>the range runs from {low} down to {high}; write the lower figure first</source>
+        <translation>el margen va de {low} hacia abajo hasta {high}; escriba primero la cifra menor</translation>
+    </message>
+    <message>
+        <source>the share {high} is above 1; write 40 % as 0.4</source>
+        <translation>la proporción {high} supera 1; escriba 40 % como 0.4</translation>
+    </message>
+    <message>
+        <source>references.json lists no source called {source}; add it there, or look at its spelling</source>
+        <translation>references.json no contiene ninguna fuente llamada {source}; añádala o revise cómo está escrita</translation>
+    </message>
+    <message>
+        <source>{text} is not known for {key}; look at its spelling, or in schema.json</source>
+        <translation>{text} no se conoce para {key}; revise cómo está escrito, o mire en schema.json</translation>
+    </message>
+    <message>
+        <source>no figure uses the source {source}; take it out of references.json, or name it beside its figure</source>
+        <translation>ninguna cifra usa la fuente {source}; quítela de references.json o nómbrela junto a su cifra</translation>
+    </message>
+    <message>
+        <source>{value} lies outside its own range {low} to {high}; correct the one that is wrong</source>
+        <translation>{value} queda fuera de su propio margen, {low} a {high}; corrija la cifra equivocada</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the grain density {particle_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the grain density</source>
+        <translation>el peso por litro {bulk_g_l} g/L, seco, no es menor que la densidad del grano {particle_g_l} g/L, pero el grano suelto tiene huecos; pese otra vez un litro o corrija la densidad del grano</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the solid density {skeletal_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the solid density</source>
+        <translation>el peso por litro {bulk_g_l} g/L, seco, no es menor que la densidad del sólido {skeletal_g_l} g/L, pero el grano suelto tiene huecos; pese otra vez un litro o corrija la densidad del sólido</translation>
+    </message>
+    <message>
+        <source>the grain density {particle_g_l} g/L is above the solid density {skeletal_g_l} g/L, but a grain is no denser than its solid; correct the one that is wrong</source>
+        <translation>la densidad del grano {particle_g_l} g/L supera la densidad del sólido {skeletal_g_l} g/L, pero un grano no es más denso que su sólido; corrija la equivocada</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue; write it as one of the nearest: {nearest}</source>
+        <translation>no hay ningún material llamado {name} en el catálogo; escriba uno de los más parecidos: {nearest}</translation>
+    </message>
+    <message>
+        <source>the corner radius {radius_cm} cm is more than half of the shorter side; expected at most {limit_cm} cm</source>
+        <translation>el radio de esquina {radius_cm} cm es más de la mitad del lado corto; se esperan como máximo {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; leave it out here</source>
+        <translation>un radio de esquina es propio de una maceta rectangular; quítelo aquí</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; give a pot one exponent</source>
+        <translation>el exponente {exponent} difiere de {other}; dé a la maceta un solo exponente</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep; measure both again</source>
+        <translation>la línea de llenado está {freeboard_cm} cm bajo el borde, pero la maceta solo tiene {depth_cm} cm de hondo; mida otra vez ambas</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
+        <translation>esta forma no tiene arista entre fondo y pared que redondear; quite el redondeo, un cuenco y una tabla de áreas ya contienen la curva</translation>
+    </message>
+    <message>
+        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
+        <translation>la capa de fondo y la cobertura juntas ocupan {layers_cm} cm de los {filled_cm} cm llenos; hágalas más finas, para que quede sitio para la mezcla</translation>
+    </message>
+    <message>
+        <source>the length is {length_cm} cm; expected 0 or more</source>
+        <translation>la longitud es {length_cm} cm; se espera 0 o más</translation>
+    </message>
+    <message>
+        <source>the mass is {mass_kg} kg; expected 0 or more</source>
+        <translation>la masa es {mass_kg} kg; se espera 0 o más</translation>
+    </message>
+    <message>
+        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm; add a row for the rim</source>
+        <translation>la tabla de áreas acaba en {height_cm} cm, por debajo del borde a {depth_cm} cm; añada una fila para el borde</translation>
+    </message>
+    <message>
+        <source>the table of areas starts at {height_cm} cm; put a row for the floor, at 0, first</source>
+        <translation>la tabla de áreas empieza en {height_cm} cm; ponga primero una fila para el fondo, en 0</translation>
+    </message>
+    <message>
+        <source>the height {height_cm} cm follows {before_cm} cm; write the heights from the floor up</source>
+        <translation>la altura {height_cm} cm sigue a {before_cm} cm; escriba las alturas desde el fondo hacia arriba</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL, which no pot holds; look at its unit</source>
+        <translation>el volumen es {volume_ml} mL, que ninguna maceta contiene; revise la unidad</translation>
+    </message>
+    <message>
+        <source>the water fill of {volume_ml} mL is {percent} % of the {lengths_ml} mL that the lengths hold; look at its unit and at the lengths</source>
+        <translation>el llenado con agua de {volume_ml} mL es el {percent} % de los {lengths_ml} mL que caben según las medidas; revise su unidad y las medidas</translation>
+    </message>
+    <message>
+        <source>the column {column} stands twice in the header; take one out</source>
+        <translation>la columna {column} aparece dos veces en la cabecera; quite una</translation>
+    </message>
+    <message>
+        <source>a quote opened here and is never closed; close it, or take it out</source>
+        <translation>aquí se abrió una comilla que nunca se cierra; ciérrela o quítela</translation>
+    </message>
+    <message>
+        <source>a row follows the pan (line {pan_line}); write the pan as the last row</source>
+        <translation>una fila sigue a la bandeja (línea {pan_line}); escriba la bandeja como última fila</translation>
+    </message>
+    <message>
+        <source>{found} cells stand here, the header has {expected} columns; take out what is too much, or put a text that holds the separator into quotes</source>
+        <translation>aquí hay {found} celdas, la cabecera tiene {expected} columnas; quite lo que sobra, o ponga entre comillas un texto que contenga el separador</translation>
+    </message>
+    <message>
+        <source>the name of the file is empty; give one</source>
+        <translation>el nombre del archivo está vacío; dé uno</translation>
+    </message>
+    <message>
+        <source>the file is larger than {limit_mb} MB, where a sieve test or a mix is a few kilobytes; look whether it is the one you meant</source>
+        <translation>el archivo pasa de {limit_mb} MB, un ensayo de tamizado o una mezcla ocupa unos kilobytes; compruebe que es el que quería</translation>
+    </message>
+    <message>
+        <source>the grading has no points; give openings with what passes them</source>
+        <translation>la granulometría no tiene puntos; dé aberturas con lo que pasa por ellas</translation>
+    </message>
+    <message>
+        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; correct one of them, passing never falls as the opening grows</source>
+        <translation>pasa el {coarser_percent} % por {coarser_mm} mm pero el {finer_percent} % por los {finer_mm} mm, más finos; corrija uno de los dos, lo que pasa nunca baja al crecer la abertura</translation>
+    </message>
+    <message>
+        <source>{percent} % passing can&apos;t be; expected 0 to 100</source>
+        <translation>un {percent} % que pasa no es posible; se espera 0 a 100</translation>
+    </message>
+    <message>
+        <source>the file ends before its JSON does; close the last bracket or quote, or save the file again</source>
+        <translation>el archivo acaba antes que su JSON; cierre el último corchete o la última comilla, o guarde de nuevo el archivo</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
+        <translation>lo que sigue no es JSON; corríjalo o guarde de nuevo el archivo: {text}</translation>
+    </message>
+    <message>
+        <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
+        <translation>los corchetes están anidados a más de {limit} niveles; compruebe que es el archivo que quería</translation>
+    </message>
+    <message>
+        <source>the file holds more than {limit} values; look whether this is the file you meant</source>
+        <translation>el archivo contiene más de {limit} valores; compruebe que es el archivo que quería</translation>
+    </message>
+    <message>
+        <source>the key {key} is missing; add it</source>
+        <translation>falta la clave {key}; añádala</translation>
+    </message>
+    <message>
+        <source>a number is missing here; write it</source>
+        <translation>aquí falta un número; escríbalo</translation>
+    </message>
+    <message>
+        <source>{text} is not a number; write it in figures</source>
+        <translation>{text} no es un número; escríbalo en cifras</translation>
+    </message>
+    <message>
+        <source>{text} is too large to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} es demasiado grande para ser un valor medido; revise el signo decimal y la unidad</translation>
+    </message>
+    <message>
+        <source>{text} is too small to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} es demasiado pequeño para ser un valor medido; revise el signo decimal y la unidad</translation>
+    </message>
+    <message>
+        <source>the schema refers to itself without end; mend the reference</source>
+        <translation>el esquema se refiere a sí mismo sin fin; corrija la referencia</translation>
+    </message>
+    <message>
+        <source>there is no schema called {schema}; look at its spelling, or put it beside the others</source>
+        <translation>no hay ningún esquema llamado {schema}; revise cómo está escrito, o póngalo junto a los otros</translation>
+    </message>
+    <message>
+        <source>this fits none of the allowed forms; look in the schema for them</source>
+        <translation>esto no se ajusta a ninguna de las formas permitidas; véalas en el esquema</translation>
+    </message>
+    <message>
+        <source>{text} is not one of the allowed values; look in the schema for them</source>
+        <translation>{text} no es uno de los valores permitidos; véalos en el esquema</translation>
+    </message>
+    <message>
+        <source>{value} is beyond the limit {limit}; write a value within it</source>
+        <translation>{value} rebasa el límite {limit}; escriba un valor que lo respete</translation>
+    </message>
+    <message>
+        <source>this fits more than one of the allowed forms; leave out what belongs to the others</source>
+        <translation>esto se ajusta a más de una de las formas permitidas; quite lo que pertenece a las otras</translation>
+    </message>
+    <message>
+        <source>the schema uses {keyword}, which is not checked here; say it in another way</source>
+        <translation>el esquema usa {keyword}, que aquí no se comprueba; dígalo de otro modo</translation>
+    </message>
+    <message>
+        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed: test with a coarser sieve</source>
+        <translation>{aperture_mm} mm está por encima del tamiz más grueso del ensayo, {coarsest_mm} mm; se supone cómo se reparte el grano por encima: ensaye con un tamiz más grueso</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm is named twice; name it once</source>
+        <translation>la abertura {aperture_mm} mm se nombra dos veces; nómbrela una vez</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
+        <translation>no se conocen a la vez el peso por litro y la densidad del grano: los litros se basan en una densidad de empaquetamiento de {packing_density} para un solo tamaño de grano</translation>
+    </message>
+    <message>
+        <source>the set has no sieve; type at least one opening</source>
+        <translation>el juego no tiene tamices; escriba al menos una abertura</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {before_mm} mm; write the sieves from coarse to fine</source>
+        <translation>la abertura {aperture_mm} mm sigue a {before_mm} mm; escriba los tamices de grueso a fino</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {above_mm} mm; write the sieves from coarse to fine</source>
+        <translation>la abertura {aperture_mm} mm sigue a {above_mm} mm; escriba los tamices de grueso a fino</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm stands twice; correct one of them, or take it out</source>
+        <translation>la abertura {aperture_mm} mm aparece dos veces; corrija una o quítela</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L is above the grain density {particle_g_l} g/L; weigh a litre again, or correct the grain density</source>
+        <translation>el peso por litro {bulk_g_l} g/L supera la densidad del grano {particle_g_l} g/L; pese otra vez un litro o corrija la densidad del grano</translation>
+    </message>
+    <message>
+        <source>nothing was left on the sieves or in the pan; type what each of them held</source>
+        <translation>no quedó nada en los tamices ni en la bandeja; escriba lo que retuvo cada uno</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
+        <translation>{mass_g} g es una muestra pequeña para grano de {size_mm} mm si es piedra; tome {least_g} g o más, o dé la densidad del grano ligero</translation>
+    </message>
+    <message>
+        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
+        <translation>las fracciones suman {sum_g} g, la muestra es de {sample_g} g; la balanza solo explica {explained_g} g: péselas otra vez o corrija la masa de la muestra</translation>
+    </message>
+    <message>
+        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g; weigh the empty pan again, or swap the two</source>
+        <translation>la tara de {tare_g} g supera la masa bruta de {gross_g} g; pese otra vez el recipiente vacío o intercambie ambas</translation>
+    </message>
+    <message>
+        <source>there are more than {limit} rows; write one row for each sieve and one for the pan</source>
+        <translation>hay más de {limit} filas; escriba una fila por tamiz y una para la bandeja</translation>
+    </message>
+    <message>
+        <source>{washed_g} g after washing is more than the {dry_g} g before it; dry and weigh it again, or swap the two</source>
+        <translation>{washed_g} g tras lavar es más que los {dry_g} g de antes; seque y pese otra vez, o intercambie ambas</translation>
+    </message>
+    <message>
+        <source>the mass after washing needs the dry mass before washing; give it too</source>
+        <translation>la masa tras lavar necesita la masa seca antes de lavar; déla también</translation>
+    </message>
+    <message>
+        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ, mix the bag well and sieve another</source>
+        <translation>en {aperture_mm} mm los ensayos van de {least_percent} a {most_percent} % que pasa; repeticiones cuidadosas quedan dentro de {limit_points} puntos diecinueve veces de veinte: las muestras difieren, mezcle bien el saco y tamice otra</translation>
+    </message>
+    <message>
+        <source>the tests share no range of sieves, so they can&apos;t be pooled; sieve them with the same set</source>
+        <translation>los ensayos no comparten ningún intervalo de tamices, así que no se pueden reunir; tamícelos con el mismo juego</translation>
+    </message>
+    <message>
+        <source>there is no sieve test to pool; give at least one</source>
+        <translation>no hay ensayo de tamizado que reunir; dé al menos uno</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte here; choose a text file, this is none</source>
+        <translation>aquí hay un byte NUL; elija un archivo de texto, este no lo es</translation>
+    </message>
+    <message>
+        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
+        <translation>no son posibles roturas por debajo de 0, ni un módulo o unas rondas por temporada que no superen 0; corríjalos o repita el ensayo</translation>
+    </message>
+    <message>
+        <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
+        <translation>en palas enteras, {grain} falta en {without} de {batches} tandas; mézclelas con las demás antes de usarlas, o tome una pala menor o una tina mayor</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
+        <translation>la mezcla se quitó después de planificar la jornada; la jornada la conserva como era entonces</translation>
+    </message>
+    <message>
+        <source>the mix {text} is named twice; name it once</source>
+        <translation>la mezcla {text} se nombra dos veces; nómbrela una vez</translation>
+    </message>
+    <message>
+        <source>{left_l} L are left of {made_l} L made, so nothing was used; correct one of them</source>
+        <translation>quedan {left_l} L de {made_l} L hechos, así que no se usó nada; corrija uno de los dos</translation>
+    </message>
+    <message>
+        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed: type the litres of a bag</source>
+        <translation>no se conoce el tamaño del saco, así que no se pueden contar sacos; hacen falta {raw_l} L de grano bruto: escriba los litros de un saco</translation>
+    </message>
+    <message>
+        <source>neither fill_ml nor a pot says how much mix the tree takes; give one of them</source>
+        <translation>ni fill_ml ni una maceta dicen cuánta mezcla toma el árbol; dé uno de los dos</translation>
+    </message>
+    <message>
+        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}; choose a day within it, or go by the buds</source>
+        <translation>{day} queda fuera de la época del árbol, {opens} a {closes}; elija un día dentro de ella o guíese por las yemas</translation>
+    </message>
+    <message>
+        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here; screen or buy them</source>
+        <translation>{reserved_l} L están prometidos a otras jornadas, así que aquí faltan {short_l} L; críbelos o cómprelos</translation>
+    </message>
+    <message>
+        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L; take a smaller scoop or a larger tub</source>
+        <translation>la pala de {scoop_l} L es mayor que la tina de {tub_l} L; tome una pala más pequeña o una tina más grande</translation>
+    </message>
+    <message>
+        <source>{short_l} L of ready grain are short; screen or buy {raw_l} L of raw grain</source>
+        <translation>faltan {short_l} L de grano listo; cribe o compre {raw_l} L de grano bruto</translation>
+    </message>
+    <message>
+        <source>how much of it is left is not known; enough was assumed: count it</source>
+        <translation>no se sabe cuánto queda; se supuso bastante: cuéntelo</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice in the day; take it out once</source>
+        <translation>el árbol {text} aparece dos veces en la jornada; quítelo una vez</translation>
+    </message>
+    <message>
+        <source>the day has no mix called {text}; look at its spelling, or add it</source>
+        <translation>la jornada no tiene ninguna mezcla llamada {text}; revise cómo está escrita o añádala</translation>
+    </message>
+    <message>
+        <source>the day has no pot called {text}; look at its spelling, or add it</source>
+        <translation>la jornada no tiene ninguna maceta llamada {text}; revise cómo está escrita o añádala</translation>
+    </message>
+    <message>
+        <source>version {version} can&apos;t be; expected 1 or more</source>
+        <translation>la versión {version} no es posible; se espera 1 o más</translation>
+    </message>
+    <message>
+        <source>the limits run from {low} down to {high}; write the lower one first</source>
+        <translation>los límites van de {low} hacia abajo hasta {high}; escriba primero el menor</translation>
+    </message>
+    <message>
+        <source>{value} is no whole number; write one without decimals</source>
+        <translation>{value} no es un número entero; escriba uno sin decimales</translation>
+    </message>
+    <message>
+        <source>the stock of every candidate is 0, so all are excluded; give the stock of one, or leave it out</source>
+        <translation>las existencias de todos los candidatos son 0, así que todos quedan excluidos; dé las existencias de uno o quítelas</translation>
+    </message>
+    <message>
+        <source>no recipe of whole parts is within the stock; ask for fewer litres, or add stock</source>
+        <translation>ninguna receta de partes enteras cabe en las existencias; pida menos litros o añada existencias</translation>
+    </message>
+    <message>
+        <source>no candidate was tested at {aperture_mm} mm, and the curves are not extrapolated; sieve one of them there</source>
+        <translation>ningún candidato se ensayó a {aperture_mm} mm, y las curvas no se extrapolan; tamice uno de ellos ahí</translation>
+    </message>
+    <message>
+        <source>has no grain density, so the litres it takes are not known; recipes with it count as beyond the stock: measure its grain density</source>
+        <translation>no tiene densidad del grano, así que no se saben los litros que ocupa; las recetas con él cuentan como fuera de existencias: mida su densidad del grano</translation>
+    </message>
+    <message>
+        <source>there are {count} candidates; leave some out, at most {most} are searched</source>
+        <translation>hay {count} candidatos; quite algunos, se buscan como máximo {most}</translation>
+    </message>
+    <message>
+        <source>there are {count} wishes; leave some out, at most {most} are weighed</source>
+        <translation>hay {count} deseos; quite algunos, se ponderan como máximo {most}</translation>
+    </message>
+    <message>
+        <source>there is no pot called {pot} among the pots; look at its spelling, or add it</source>
+        <translation>no hay ninguna maceta llamada {pot} entre las macetas; revise cómo está escrita o añádala</translation>
+    </message>
+    <message>
+        <source>no candidate has the name or family {name}; look at its spelling, or add one</source>
+        <translation>ningún candidato tiene el nombre o la familia {name}; revise cómo está escrito o añada uno</translation>
+    </message>
+    <message>
+        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them; loosen it, or add another candidate</source>
+        <translation>el deseo número {wish} no puede cumplirse: todos los candidatos quedan fuera de sus límites por el mismo lado, y así toda mezcla de ellos; aflójelo o añada otro candidato</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} stands twice in this file; give one of them another number, or take it out</source>
+        <translation>{kind} {id} aparece dos veces en este archivo; dé otro número a uno de los dos o quítelo</translation>
+    </message>
+    <message>
+        <source>a name is missing here; type one</source>
+        <translation>aquí falta un nombre; escriba uno</translation>
+    </message>
+    <message>
+        <source>the root-mass plan is empty; fill it in, or leave it out</source>
+        <translation>el plan de cepellón está vacío; rellénelo o quítelo</translation>
+    </message>
+    <message>
+        <source>{number} is no whole number; write one without decimals</source>
+        <translation>{number} no es un número entero; escriba uno sin decimales</translation>
+    </message>
+    <message>
+        <source>{text} is no kind of record; look at its spelling, expected the like of bag, mix or tree</source>
+        <translation>{text} no es un tipo de registro; revise cómo está escrito, se espera algo como bag, mix o tree</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice on this day; take it off once</source>
+        <translation>el árbol {text} aparece dos veces en esta jornada; quítelo una vez</translation>
+    </message>
+    <message>
+        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one: leave the others for another year</source>
+        <translation>las acidófilas soportan en un trasplante una de base, lados o superficie; este plan trabaja más de una: deje las otras para otro año</translation>
+    </message>
+    <message>
+        <source>the tree was bare-rooted last time, which it does not bear at every repotting; keep a core this time</source>
+        <translation>la última vez el árbol quedó a raíz desnuda, cosa que no soporta en cada trasplante; deje esta vez un núcleo</translation>
+    </message>
+    <message>
+        <source>{clearance_cm} cm of new mix there leave no room; the pot allows less than {limit_cm} cm</source>
+        <translation>{clearance_cm} cm de mezcla nueva ahí no dejan espacio; la maceta permite menos de {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <translation>peinar {depth_cm} cm de hondo pasa del centro; peine como máximo la mitad del cepellón, {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>habría que rebajar una esquina donde no se puede quitar nada; tome una maceta más grande o gire el árbol</translation>
+    </message>
+    <message>
+        <source>the direction {direction} stands twice; take one out</source>
+        <translation>la dirección {direction} aparece dos veces; quite una</translation>
+    </message>
+    <message>
+        <source>only a rounded block has an exponent; leave it out</source>
+        <translation>solo un cepellón redondeado tiene exponente; quítelo</translation>
+    </message>
+    <message>
+        <source>the old face {face} stands twice; take one out</source>
+        <translation>el lado antiguo {face} aparece dos veces; quite uno</translation>
+    </message>
+    <message>
+        <source>it would fit, but more would come off, or less stay untouched, than the group bears; take a larger pot</source>
+        <translation>cabría, pero se quitaría más, o quedaría intacto menos, de lo que el grupo soporta; tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make the bottom layer or the new mix below thinner, or fill higher</source>
+        <translation>entre el nivel más bajo, {lowest_cm} cm, y la línea de llenado, {highest_cm} cm, no hay sitio para un cepellón; haga más fina la capa de fondo o la mezcla nueva debajo, o llene más alto</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; the group bears {limit_percent} %: take less off, or take a larger pot</source>
+        <translation>se quita un {percent} %; el grupo soporta un {limit_percent} %: quite menos o tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; more than 70 % is never advised: take less off, or take a larger pot</source>
+        <translation>se quita un {percent} %; más del 70 % nunca se aconseja: quite menos o tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees; make it smaller</source>
+        <translation>el vuelco mínimo {angle_deg} grados supera el vuelco {tip_deg} grados; hágalo menor</translation>
+    </message>
+    <message>
+        <source>{percent} % stays untouched; the group wants {limit_percent} %: cut and comb less, or take a larger pot</source>
+        <translation>un {percent} % queda intacto; el grupo quiere un {limit_percent} %: corte y peine menos o tome una maceta más grande</translation>
+    </message>
+    <message>
+        <source>neither a due day nor a last repotting with an interval says when it is due, so it is not counted; write one of them down</source>
+        <translation>ni un día previsto ni un último trasplante con intervalo dicen cuándo le toca, así que no se cuenta; anote uno de los dos</translation>
+    </message>
+    <message>
+        <source>a count needs what was found; type it, 0 if nothing is left</source>
+        <translation>un recuento necesita lo que se encontró; escríbalo, 0 si no queda nada</translation>
+    </message>
+    <message>
+        <source>litres need the litre weight they were turned into grams with; give it too</source>
+        <translation>los litros necesitan el peso por litro con que se pasaron a gramos; délo también</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: its litre weight is not known; weigh it, or measure its litre weight</source>
+        <translation>los litros de {id} no se pueden pasar a gramos: no se conoce su peso por litro; péselo o mida su peso por litro</translation>
+    </message>
+    <message>
+        <source>{change_g} g does not suit the reason; write what goes away as negative, what comes as positive</source>
+        <translation>{change_g} g no casa con el motivo; escriba en negativo lo que sale, en positivo lo que entra</translation>
+    </message>
+    <message>
+        <source>{text} stands behind {before}; write the repottings from the oldest to the newest</source>
+        <translation>{text} está detrás de {before}; escriba los trasplantes del más antiguo al más nuevo</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins; swap its ends</source>
+        <translation>la caja {box} de la parte intacta acaba antes de empezar; intercambie sus extremos</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; write six for each</source>
+        <translation>las cajas tienen {count} números; escriba seis para cada una</translation>
+    </message>
+    <message>
+        <source>the clock of this machine stands before the last entry ({time}); set it right, entries keep their order all the same</source>
+        <translation>el reloj de esta máquina va por detrás de la última entrada ({time}); póngalo en hora, las entradas conservan su orden igualmente</translation>
+    </message>
+    <message>
+        <source>there is no {kind} {id}; look at its number</source>
+        <translation>no hay {kind} {id}; revise el número</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only: save a copy of it to write in</source>
+        <translation>no se puede escribir en el archivo o su carpeta; el registro está abierto solo para lectura: guarde una copia para escribir en ella</translation>
+    </message>
+    <message>
+        <source>would be refused today ({reason}); correct it</source>
+        <translation>hoy se rechazaría ({reason}); corríjalo</translation>
+    </message>
+    <message>
+        <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
+        <translation>otra ventana fue más rápida; el último paso es ahora: {label}. Mírelo y deshaga de nuevo si es ese</translation>
+    </message>
+    <message>
+        <source>Cut straight across the corners, {share} of the root mass: {where}</source>
+        <translation>Cortar recto a través de las esquinas, {share} del cepellón: {where}</translation>
+    </message>
+    <message>
+        <source>{tree} {reason}</source>
+        <translation>{tree} {reason}</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no root-mass plan that can be worked out; plan its root mass first</source>
+        <translation>el árbol {tree} no tiene un plan de cepellón que se pueda calcular; planifique primero su cepellón</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no plan {text}; its root-mass plan has {plans}</source>
+        <translation>el árbol {tree} no tiene plan {text}; su plan de cepellón tiene {plans}</translation>
+    </message>
+    <message>
+        <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
+        <translation>el árbol {tree} no se puede corregir: su trasplante de ese día ya no está en su historial; retire su marca y vuelva a marcarlo</translation>
     </message>
 </context>
 </TS>

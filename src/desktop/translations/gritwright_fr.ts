@@ -3,10 +3,6 @@
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
     <name>Ageing</name>
-    <message>
-        <source>The new mix already has less than %1 air in this pot.</source>
-        <translation>Le mélange neuf a déjà moins de %1 d’air dans ce pot.</translation>
-    </message>
     <message numerus="yes">
         <source>Likely not below %1 air within %n season(s).</source>
         <translation>
@@ -70,6 +66,14 @@
         <source>new</source>
         <translation>nouveau</translation>
     </message>
+    <message>
+        <source>The new mix already has less than %1 air in this pot; a coarser mix or a deeper pot has more.</source>
+        <translation>Le mélange neuf a déjà moins de %1 d’air dans ce pot&#xa0;; un mélange plus gros ou un pot plus profond en a plus.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
 </context>
 <context>
     <name>Application</name>
@@ -98,12 +102,12 @@
         <translation>Langue de la fenêtre&#xa0;: de, en, es, fr ou ja.</translation>
     </message>
     <message>
-        <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré&#xa0;: le disque est-il plein&#xa0;?</translation>
-    </message>
-    <message>
         <source>A record to open instead of the usual one, or sieve tests.</source>
         <translation>Un registre à ouvrir à la place du registre habituel, ou des essais de tamisage.</translation>
+    </message>
+    <message>
+        <source>What lies on the bench could not be saved: look whether the disk is full.</source>
+        <translation>Ce qui se trouve sur l’établi n’a pas pu être enregistré&#xa0;: vérifiez si le disque est plein.</translation>
     </message>
 </context>
 <context>
@@ -226,20 +230,20 @@
 <context>
     <name>DayGround</name>
     <message>
-        <source>is no longer in the record</source>
-        <translation>n’est plus dans le registre</translation>
+        <source>is no longer in the record: take it off</source>
+        <translation>n’est plus dans le registre&#xa0;: ôtez-le</translation>
     </message>
     <message>
-        <source>has no mix yet</source>
-        <translation>n’a pas encore de mélange</translation>
+        <source>has no mix yet: choose one</source>
+        <translation>n’a pas encore de mélange&#xa0;: choisissez-en un</translation>
     </message>
     <message>
-        <source>has neither a pot nor planned litres</source>
-        <translation>n’a ni pot ni litres prévus</translation>
+        <source>has neither a pot nor planned litres: give one of them</source>
+        <translation>n’a ni pot ni litres prévus&#xa0;: donnez l’un des deux</translation>
     </message>
     <message>
-        <source>has a mix that can&apos;t be found</source>
-        <translation>a un mélange introuvable</translation>
+        <source>has a mix that can&apos;t be found: choose another</source>
+        <translation>a un mélange introuvable&#xa0;: choisissez-en un autre</translation>
     </message>
 </context>
 <context>
@@ -273,10 +277,6 @@
         <translation>%1 de %2 préparés, %3 de reste, conservés sous %4</translation>
     </message>
     <message>
-        <source>left-over of %1</source>
-        <translation>reste de %1</translation>
-    </message>
-    <message>
         <source>Corrected: %1</source>
         <translation>Corrigé&#xa0;: %1</translation>
     </message>
@@ -292,6 +292,10 @@
         <source>What was done on %1 was done on %2</source>
         <translation>Ce qui était noté au %1 a été fait le %2</translation>
     </message>
+    <message>
+        <source>leftover of %1</source>
+        <translation>reste de %1</translation>
+    </message>
 </context>
 <context>
     <name>Demonstration</name>
@@ -303,36 +307,12 @@
 <context>
     <name>Figures</name>
     <message>
-        <source>%1 has a fault</source>
-        <translation>%1 contient une erreur</translation>
-    </message>
-    <message>
-        <source>%1: sieve test not finished</source>
-        <translation>%1&#xa0;: essai de tamisage non terminé</translation>
-    </message>
-    <message>
-        <source>%1: litre weight unknown</source>
-        <translation>%1&#xa0;: poids du litre inconnu</translation>
-    </message>
-    <message>
-        <source>no component has parts</source>
-        <translation>aucun composant n’a de parts</translation>
-    </message>
-    <message>
         <source>see the marked fields</source>
         <translation>voir les champs marqués</translation>
     </message>
     <message>
-        <source>the pot&apos;s lengths are not typed yet</source>
-        <translation>les dimensions du pot ne sont pas encore saisies</translation>
-    </message>
-    <message>
         <source>see the marked fields of the pot</source>
         <translation>voir les champs marqués du pot</translation>
-    </message>
-    <message>
-        <source>a component has no grain density</source>
-        <translation>il manque la densité des grains d’un composant</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
@@ -357,10 +337,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>no wanted band is typed</source>
-        <translation>aucune plage voulue n’est saisie</translation>
     </message>
     <message>
         <source>In the wanted band</source>
@@ -477,6 +453,34 @@
     <message>
         <source>%1 typical</source>
         <translation>%1 usuel</translation>
+    </message>
+    <message>
+        <source>%1: put its marked fields right</source>
+        <translation>%1&#xa0;: corrigez ses champs marqués</translation>
+    </message>
+    <message>
+        <source>%1: finish its sieve test</source>
+        <translation>%1&#xa0;: terminez son essai de tamisage</translation>
+    </message>
+    <message>
+        <source>%1: weigh a litre of it</source>
+        <translation>%1&#xa0;: pesez-en un litre</translation>
+    </message>
+    <message>
+        <source>give a component parts</source>
+        <translation>donnez des parts à un composant</translation>
+    </message>
+    <message>
+        <source>type the pot&apos;s lengths</source>
+        <translation>saisissez les longueurs du pot</translation>
+    </message>
+    <message>
+        <source>measure the grain density of each component</source>
+        <translation>mesurez la densité des grains de chaque composant</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>saisissez le grain voulu</translation>
     </message>
 </context>
 <context>
@@ -674,10 +678,6 @@
         <translation>La recette choisie</translation>
     </message>
     <message>
-        <source>no pot, or a grain density is missing</source>
-        <translation>pas de pot, ou une densité de grain manque</translation>
-    </message>
-    <message>
         <source>Air that drains free</source>
         <translation>Air qui se libère au drainage</translation>
     </message>
@@ -694,10 +694,6 @@
         <translation>Poids du litre, sec</translation>
     </message>
     <message>
-        <source>a grain density is missing</source>
-        <translation>une densité de grain manque</translation>
-    </message>
-    <message>
         <source>Shrinks on mixing by</source>
         <translation>Se réduit au mélange de</translation>
     </message>
@@ -712,10 +708,6 @@
     <message>
         <source>Price of a mixed litre</source>
         <translation>Prix d’un litre mélangé</translation>
-    </message>
-    <message>
-        <source>a price is not known</source>
-        <translation>un prix n’est pas connu</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
@@ -765,10 +757,6 @@
         <translation>Prix contre adéquation&#xa0;: de %1 le litre avec une note de %2 à %3 le litre avec une note de %4.</translation>
     </message>
     <message>
-        <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation>Cette recherche n’a pas de compromis à montrer&#xa0;: il manque un pot, un prix ou une recette.</translation>
-    </message>
-    <message>
         <source>trade-off</source>
         <translation>compromis</translation>
     </message>
@@ -799,6 +787,22 @@
     <message>
         <source>Proven: %1.</source>
         <translation>Prouvé : %1.</translation>
+    </message>
+    <message>
+        <source>choose a pot, and measure each grain density</source>
+        <translation>choisissez un pot, et mesurez chaque densité des grains</translation>
+    </message>
+    <message>
+        <source>measure each grain density</source>
+        <translation>mesurez chaque densité des grains</translation>
+    </message>
+    <message>
+        <source>type each price</source>
+        <translation>saisissez chaque prix</translation>
+    </message>
+    <message>
+        <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
+        <translation>Cette recherche n’a pas de compromis à montrer&#xa0;: choisissez un pot ou saisissez des prix, puis cherchez à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -880,10 +884,6 @@
     <message>
         <source>stood in it</source>
         <translation>s’y trouvait</translation>
-    </message>
-    <message>
-        <source>%1 (deleted)</source>
-        <translation>%1 (supprimé)</translation>
     </message>
     <message>
         <source>screened</source>
@@ -1059,7 +1059,7 @@
     </message>
     <message>
         <source>what they share</source>
-        <translation>ce qu’ils partagent</translation>
+        <translation>en commun</translation>
     </message>
     <message>
         <source>which</source>
@@ -1108,6 +1108,10 @@
     <message>
         <source>no.</source>
         <translation>n°</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1 (supprimé)</translation>
     </message>
 </context>
 <context>
@@ -1499,10 +1503,6 @@
         <translation>Essai d’effritement du sac %1&#xa0;: %2 de la masse brisée en %3 cycles</translation>
     </message>
     <message>
-        <source>More fell through than was weighed.</source>
-        <translation>Il est passé plus que ce qui a été pesé.</translation>
-    </message>
-    <message>
         <source>Fell through in one more minute</source>
         <translation>Passé en une minute de plus</translation>
     </message>
@@ -1734,6 +1734,10 @@
         <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
         <translation>Pichet du sac %1 pesé : %2 en vrac et sec, %3 mis en place</translation>
     </message>
+    <message>
+        <source>More fell through than was weighed: weigh both again.</source>
+        <translation>Il est passé plus que ce qui a été pesé&#xa0;: repesez les deux.</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1941,10 +1945,6 @@
         <translation>poids du litre, sec</translation>
     </message>
     <message>
-        <source>its litre weight is not known</source>
-        <translation>son poids du litre n’est pas connu</translation>
-    </message>
-    <message>
         <source>%1 dry</source>
         <translation>%1 sec</translation>
     </message>
@@ -1973,6 +1973,10 @@
     <message>
         <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
         <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage, sinon son poids sec divisé par les litres de son arrivée</translation>
+    </message>
+    <message>
+        <source>weigh a litre of it</source>
+        <translation>pesez-en un litre</translation>
     </message>
 </context>
 <context>
@@ -2166,20 +2170,8 @@
         <translation>Prix d’un litre utilisable</translation>
     </message>
     <message>
-        <source>the sheet belongs to no bag</source>
-        <translation>la feuille n’appartient à aucun sac</translation>
-    </message>
-    <message>
-        <source>price or litres of the bag are not known</source>
-        <translation>le prix ou les litres du sac ne sont pas connus</translation>
-    </message>
-    <message>
         <source>%1 in the wanted band</source>
         <translation>%1 dans la plage voulue</translation>
-    </message>
-    <message>
-        <source>no wanted grain is typed</source>
-        <translation>aucun grain voulu n’est saisi</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
@@ -2222,8 +2214,20 @@
         <translation>voir les cellules et champs marqués</translation>
     </message>
     <message>
-        <source>the sieve test is not finished</source>
-        <translation>l’essai de tamisage n’est pas terminé</translation>
+        <source>finish the sieve test</source>
+        <translation>terminez l’essai de tamisage</translation>
+    </message>
+    <message>
+        <source>choose its bag</source>
+        <translation>choisissez son sac</translation>
+    </message>
+    <message>
+        <source>type price and litres of the bag</source>
+        <translation>saisissez le prix et les litres du sac</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>saisissez le grain voulu</translation>
     </message>
 </context>
 <context>
@@ -2420,7 +2424,7 @@
     </message>
     <message>
         <source>&amp;Printed size, from</source>
-        <translation>&amp;Taille imprimée, de</translation>
+        <translation>&amp;Taille écrite, de</translation>
     </message>
     <message>
         <source>provisional until the lot is sieved</source>
@@ -2432,7 +2436,7 @@
     </message>
     <message>
         <source>Printed size, to</source>
-        <translation>Taille imprimée, à</translation>
+        <translation>Taille écrite, à</translation>
     </message>
     <message>
         <source>the coarse end</source>
@@ -2456,7 +2460,7 @@
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
-        <translation>tel qu’ensaché&#xa0;; kg peut être saisi</translation>
+        <translation>tel qu’ensaché&#xa0;; aussi en kg</translation>
     </message>
     <message>
         <source>weight</source>
@@ -2571,10 +2575,6 @@
         <translation>Sac %1 réceptionné</translation>
     </message>
     <message>
-        <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation>Le sac %1 reste&#xa0;: des essais, des mélanges ou le stock le citent.</translation>
-    </message>
-    <message>
         <source>bag %1 removed</source>
         <translation>sac %1 supprimé</translation>
     </message>
@@ -2596,7 +2596,7 @@
     </message>
     <message>
         <source>a tree, like TR-06; empty for grain that was bought</source>
-        <translation>un arbre, comme TR-06&#xa0;; vide pour du grain acheté</translation>
+        <translation>comme TR-06&#xa0;; vide&#xa0;: acheté</translation>
     </message>
     <message>
         <source>It stood in</source>
@@ -2645,6 +2645,10 @@
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
         <translation>Le stock compte le grain sec : indiquer l’humidité, ou choisir séché à l’étuve selon la pesée du sac, pour le prendre en stock.</translation>
+    </message>
+    <message>
+        <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
+        <translation>Le sac %1 reste&#xa0;: des essais, des mélanges ou le stock le citent. S’il est épuisé, comptez 0.</translation>
     </message>
 </context>
 <context>
@@ -2813,24 +2817,12 @@
         <translation>Caisse %1 installée</translation>
     </message>
     <message>
-        <source>Bin %1 stays: tests, batches or the stock name it.</source>
-        <translation>La caisse %1 reste&#xa0;: des essais, des gâchées ou le stock la citent.</translation>
-    </message>
-    <message>
         <source>bin %1 removed</source>
         <translation>caisse %1 supprimée</translation>
     </message>
     <message>
         <source>Type the number of what is tipped in.</source>
         <translation>Saisissez le numéro de ce qui est versé.</translation>
-    </message>
-    <message>
-        <source>There is nothing called %1.</source>
-        <translation>Rien ne s’appelle %1.</translation>
-    </message>
-    <message>
-        <source>A bin is not tipped into itself.</source>
-        <translation>Une caisse n’est pas versée en elle-même.</translation>
     </message>
     <message>
         <source>%1 tipped into bin %2</source>
@@ -2875,6 +2867,18 @@
     <message>
         <source>G&amp;rade this bin</source>
         <translation>Con&amp;trôler cette caisse</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it. Write down that it is empty instead.</source>
+        <translation>La caisse %1 reste&#xa0;: des essais, des gâchées ou le stock la citent. Notez plutôt qu’elle est vide.</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro.</translation>
+    </message>
+    <message>
+        <source>A bin can&apos;t be tipped into itself: name another.</source>
+        <translation>Une caisse ne peut pas être versée en elle-même&#xa0;: nommez-en une autre.</translation>
     </message>
 </context>
 <context>
@@ -3266,10 +3270,6 @@
         <translation>liste</translation>
     </message>
     <message>
-        <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation>Ce qui a été préparé d’un mélange et ce qui reste&#xa0;: le reste devient une auge en stock, et les pertes instruisent la journée suivante.</translation>
-    </message>
-    <message>
         <source>Mix that is left over</source>
         <translation>Mélange de reste</translation>
     </message>
@@ -3280,10 +3280,6 @@
     <message>
         <source>Return to stock</source>
         <translation>Remettre en stock</translation>
-    </message>
-    <message>
-        <source>Return the left-over to stock</source>
-        <translation>Remettre le reste en stock</translation>
     </message>
     <message>
         <source>Trees due by</source>
@@ -3334,16 +3330,8 @@
         <translation>journée de rempotage %1</translation>
     </message>
     <message>
-        <source>This day stays: trees were ticked off on it.</source>
-        <translation>Cette journée reste&#xa0;: des arbres y ont été cochés.</translation>
-    </message>
-    <message>
         <source>repotting day %1 removed</source>
         <translation>journée de rempotage %1 supprimée</translation>
-    </message>
-    <message>
-        <source>There is no further tree to put on the day.</source>
-        <translation>Il n’y a plus d’arbre à mettre sur la journée.</translation>
     </message>
     <message>
         <source>tree %1</source>
@@ -3356,14 +3344,6 @@
     <message>
         <source>tree %1 taken off</source>
         <translation>arbre %1 retiré</translation>
-    </message>
-    <message>
-        <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation>L’arbre %1 n’a pas de plan de motte calculable.</translation>
-    </message>
-    <message>
-        <source>No open tree has its litres written under “poured in”.</source>
-        <translation>Aucun arbre ouvert n’a ses litres écrits sous «&#xa0;versé&#xa0;».</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
@@ -3380,10 +3360,6 @@
     <message>
         <source>Write what was made and what is left first.</source>
         <translation>Écrivez d’abord ce qui a été préparé et ce qui reste.</translation>
-    </message>
-    <message>
-        <source>More can&apos;t be left over than was made.</source>
-        <translation>Il ne peut pas rester plus que ce qui a été préparé.</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
@@ -3458,10 +3434,6 @@
         <translation>aucun encore</translation>
     </message>
     <message>
-        <source>%1, deleted</source>
-        <translation>%1, supprimé</translation>
-    </message>
-    <message>
         <source>No tree is due by then, as far as the record knows.</source>
         <translation>Aucun arbre n’est dû d’ici là, pour autant que le registre le sache.</translation>
     </message>
@@ -3510,10 +3482,6 @@
         <translation>Plans de motte</translation>
     </message>
     <message>
-        <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation>Aucun arbre de la journée n’a de plan de motte dans le registre.</translation>
-    </message>
-    <message>
         <source>order of work</source>
         <translation>ordre de travail</translation>
     </message>
@@ -3550,12 +3518,44 @@
         <translation>couche de surface</translation>
     </message>
     <message>
-        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
-        <translation>L’arbre %1 ne peut pas être corrigé&#xa0;: son rempotage de ce jour n’est plus dans son histoire. Retirez sa coche et cochez-le de nouveau.</translation>
-    </message>
-    <message>
         <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
         <translation>Corrigé&#xa0;: arbre %1, avec son histoire et le stock. Annuler rend tout.</translation>
+    </message>
+    <message>
+        <source>What was made and what is left of a mix: the leftover becomes a tub in stock, and what was spilt teaches the next day.</source>
+        <translation>Ce qui a été préparé d’un mélange et ce qui reste&#xa0;: le reste devient une auge en stock, et les pertes instruisent la journée suivante.</translation>
+    </message>
+    <message>
+        <source>Return the leftover to stock</source>
+        <translation>Remettre le reste en stock</translation>
+    </message>
+    <message>
+        <source>This day stays: trees were ticked off on it. Take their ticks back first.</source>
+        <translation>Cette journée reste&#xa0;: des arbres y ont été cochés. Décochez-les d’abord.</translation>
+    </message>
+    <message>
+        <source>There is no further tree to put on the day: add one on the Trees tab first.</source>
+        <translation>Il n’y a plus d’arbre à mettre sur la journée&#xa0;: ajoutez-en d’abord un à l’onglet Arbres.</translation>
+    </message>
+    <message>
+        <source>No open tree has its litres yet: write them under “poured in” first.</source>
+        <translation>Aucun arbre ouvert n’a encore ses litres&#xa0;: écrivez-les d’abord sous «&#xa0;versé&#xa0;».</translation>
+    </message>
+    <message>
+        <source>More can&apos;t be left over than was made: correct one of them.</source>
+        <translation>Il ne peut pas rester plus que ce qui a été préparé&#xa0;: corrigez l’un des deux.</translation>
+    </message>
+    <message>
+        <source>%1, removed</source>
+        <translation>%1, supprimé</translation>
+    </message>
+    <message>
+        <source>No tree of the day has a root-mass plan in the record: plan its root mass first.</source>
+        <translation>Aucun arbre de la journée n’a de plan de motte dans le registre&#xa0;: planifiez d’abord sa motte.</translation>
+    </message>
+    <message>
+        <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
+        <translation>L’histoire de l’arbre %1 n’a pas de coupes, car son plan de motte n’est pas calculable&#xa0;: corrigez le plan, puis cochez de nouveau l’arbre.</translation>
     </message>
 </context>
 <context>
@@ -3968,10 +3968,6 @@
         <translation>la part d’un candidat</translation>
     </message>
     <message>
-        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation>«&#xa0;%1&#xa0;» est impossible&#xa0;: rien en stock n’en approche, donc aucun mélange non plus.</translation>
-    </message>
-    <message>
         <source>Choose a group first</source>
         <translation>Choisissez d’abord un groupe</translation>
     </message>
@@ -4016,8 +4012,12 @@
         <translation>%1, %2 réservé</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande&#xa0;: choisissez-en ici un autre.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
+        <translation>«&#xa0;%1&#xa0;» est impossible&#xa0;: rien en stock n’en approche, donc aucun mélange non plus. Assouplissez-le, ou ajoutez du grain.</translation>
     </message>
 </context>
 <context>
@@ -4031,16 +4031,16 @@
         <translation>Ne pas le rétablir</translation>
     </message>
     <message>
-        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
-        <translation>%1 n’est plus dans le registre&#xa0;: supprimé ou annulé entre-temps, peut-être dans une autre fenêtre. Votre saisie reste ici et n’est pas encore enregistrée.</translation>
-    </message>
-    <message>
         <source>What was typed into %1 and not saved: %2</source>
         <translation>Ce qui a été saisi dans %1 et non enregistré&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 brought back</source>
         <translation>%1 rétabli</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was removed or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 n’est plus dans le registre&#xa0;: supprimé ou annulé entre-temps, peut-être dans une autre fenêtre. Votre saisie reste ici et n’est pas encore enregistrée.</translation>
     </message>
 </context>
 <context>
@@ -4213,7 +4213,7 @@
     </message>
     <message>
         <source>Trees it is for</source>
-        <translation>Arbres à qui il va</translation>
+        <translation>Arbres concernés</translation>
     </message>
     <message>
         <source>any</source>
@@ -4321,7 +4321,7 @@
         <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
-        <source>De&amp;lete</source>
+        <source>Remo&amp;ve</source>
         <translation>&amp;Supprimer</translation>
     </message>
 </context>
@@ -4440,7 +4440,7 @@
     <name>gritwright::desktop::ImportTableModel</name>
     <message>
         <source>the next free</source>
-        <translation>le prochain libre</translation>
+        <translation>le suivant</translation>
     </message>
     <message>
         <source>no.</source>
@@ -4541,10 +4541,6 @@
         <translation>À quoi c’est lié</translation>
     </message>
     <message>
-        <source>There is nothing called %1; the whole log is shown.</source>
-        <translation>Rien ne s’appelle %1&#xa0;; le journal entier est affiché.</translation>
-    </message>
-    <message>
         <source>%1 is no day like 2026-03-14.</source>
         <translation>%1 n’est pas un jour comme 2026-03-14.</translation>
     </message>
@@ -4603,6 +4599,14 @@
     <message>
         <source>Show small changes too, %1 are left out</source>
         <translation>Montrer aussi les petits changements, %1 sont laissés de côté</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
+        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro. Le journal entier est affiché.</translation>
+    </message>
+    <message>
+        <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
+        <translation>Rien ne répond à la fois à la recherche, au sujet et aux jours&#xa0;; videz l’un d’eux pour en voir plus.</translation>
     </message>
 </context>
 <context>
@@ -5123,10 +5127,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Enregistré sous %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: finit-il par png, svg, pdf ou csv, et le dossier est-il à vous&#xa0;?</translation>
-    </message>
-    <message>
         <source>Test sheet as PDF</source>
         <translation>Feuille d’essai en PDF</translation>
     </message>
@@ -5287,10 +5287,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Essais en pot contre les pré&amp;dictions</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
-    </message>
-    <message>
         <source>Open pot</source>
         <translation>Ouvrir un pot</translation>
     </message>
@@ -5303,12 +5299,20 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>pot ouvert</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande.</translation>
-    </message>
-    <message>
         <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
         <translation>La couche de drainage et la couche de surface du pot n’existent pas dans ce formulaire et ont été laissées de côté.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: terminez son nom en png, svg, pdf ou csv, et choisissez un dossier où vous pouvez écrire.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>Un pot donné par un tableau d’aires n’est lu, pour l’instant, que par la ligne de commande&#xa0;: choisissez-en ici un autre.</translation>
     </message>
 </context>
 <context>
@@ -5703,10 +5707,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Parts de %1</translation>
     </message>
     <message>
-        <source>A mix here has up to %1 components.</source>
-        <translation>Un mélange a ici jusqu’à %1 composants.</translation>
-    </message>
-    <message>
         <source>Component %1</source>
         <translation>Composant %1</translation>
     </message>
@@ -5717,6 +5717,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 removed</source>
         <translation>%1 supprimé</translation>
+    </message>
+    <message>
+        <source>A mix here has up to %1 components; remove one first.</source>
+        <translation>Un mélange a ici jusqu’à %1 composants&#xa0;; retirez-en d’abord un.</translation>
     </message>
 </context>
 <context>
@@ -6543,8 +6547,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>son grain est gardé pour ce mélange dans les recherches suivantes</translation>
     </message>
     <message>
-        <source>the litres that are needed are not known</source>
-        <translation>les litres voulus ne sont pas connus</translation>
+        <source>type the litres needed first</source>
+        <translation>saisissez d’abord les litres nécessaires</translation>
     </message>
 </context>
 <context>
@@ -7585,10 +7589,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>L’arbre %1 n’a pas de groupe d’espèces, on ne sait donc pas ce qu’il supporte&#xa0;: choisissez son groupe sous l’onglet Arbres.</translation>
     </message>
     <message>
-        <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation>Le plan %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite.</translation>
-    </message>
-    <message>
         <source>root-mass plan %1 removed</source>
         <translation>plan de motte %1 supprimé</translation>
     </message>
@@ -7698,7 +7698,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>under the soil; they take the place of mix</source>
-        <translation>sous le substrat&#xa0;; ils prennent la place du mélange</translation>
+        <translation>sous le substrat, au lieu du mélange</translation>
     </message>
     <message>
         <source>Cut in this order</source>
@@ -7803,6 +7803,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>sphaigne de l’épaulement, environ</translation>
+    </message>
+    <message>
+        <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
+        <translation>Le plan %1 reste&#xa0;: l’histoire d’un arbre ou une journée le cite. Commencez plutôt un nouveau plan.</translation>
     </message>
 </context>
 <context>
@@ -8035,10 +8039,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Pas encore de mélange&#xa0;: choisissez sous «&#xa0;Motte&#xa0;» ce qui remplit le reste du pot.</translation>
     </message>
     <message>
-        <source>%1 has a component without a particle density, so its water is not known.</source>
-        <translation>%1 a un composant sans densité de grain, son eau n’est donc pas connue.</translation>
-    </message>
-    <message>
         <source>kept root mass: not known</source>
         <translation>motte gardée&#xa0;: inconnu</translation>
     </message>
@@ -8057,6 +8057,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 has a component without a grain density, so its water is not known: measure it.</source>
+        <translation>%1 a un composant sans densité de grain, son eau n’est donc pas connue&#xa0;: mesurez-la.</translation>
     </message>
 </context>
 <context>
@@ -8078,10 +8082,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
         <translation>Pas encore d’essai en pot à comparer. L’essai en pot d’un mélange conservé montre l’écart de l’estimation de son air.</translation>
-    </message>
-    <message>
-        <source>Drained air: %1.</source>
-        <translation>Air au drainage&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
@@ -8138,6 +8138,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>coarse grain</source>
         <translation>grain grossier</translation>
+    </message>
+    <message>
+        <source>Air that drains free: %1.</source>
+        <translation>Air qui se libère au drainage&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -8618,8 +8622,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Enregistré sous %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
     </message>
 </context>
 <context>
@@ -8704,10 +8708,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>masse sur %1 de %2</translation>
     </message>
     <message>
-        <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation>Rien à coller&#xa0;: pas de lignes de nombres dans le presse-papiers.</translation>
-    </message>
-    <message>
         <source>paste into %1</source>
         <translation>coller dans %1</translation>
     </message>
@@ -8733,6 +8733,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>sieve %1 of %2 removed</source>
         <translation>tamis %1 de %2 supprimé</translation>
+    </message>
+    <message>
+        <source>gross %1, %2</source>
+        <translation>brut %1, %2</translation>
+    </message>
+    <message>
+        <source>There is nothing to paste: copy rows of numbers first.</source>
+        <translation>Il n’y a rien à coller&#xa0;: copiez d’abord des lignes de nombres.</translation>
     </message>
 </context>
 <context>
@@ -8920,10 +8928,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Saisissez le numéro d’un sac pour voir quels arbres sont dans son grain, ou celui d’un arbre pour voir où il se trouve.</translation>
     </message>
     <message>
-        <source>There is nothing called %1.</source>
-        <translation>Rien ne s’appelle %1.</translation>
-    </message>
-    <message>
         <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
         <translation>Suivez d’abord un sac, une fraction, une caisse, une gâchée ou un mélange&#xa0;: sa liste d’arbres pourra être enregistrée.</translation>
     </message>
@@ -8944,8 +8948,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Enregistré sous %1.</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 n’a pas pu être écrit&#xa0;: le dossier est-il à vous&#xa0;?</translation>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>Rien ne s’appelle %1&#xa0;: vérifiez le numéro.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 n’a pas pu être écrit&#xa0;: choisissez un dossier où vous pouvez écrire.</translation>
     </message>
 </context>
 <context>
@@ -9365,7 +9373,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>bare-rooted</source>
-        <translation>à racines nues</translation>
+        <translation>racines nues</translation>
     </message>
     <message>
         <source>removed</source>
@@ -9517,6 +9525,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Restore the newest intact backup: %1</source>
         <translation>Restaurer la plus récente sauvegarde intacte&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -9921,10 +9933,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>probablement moins de {percent}&#xa0;% d’air en saison {season} si les miettes sont entraînées au fond&#xa0;: une indication pour le prochain rempotage, une estimation</translation>
     </message>
     <message>
-        <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation>le mélange neuf a déjà moins de {percent}&#xa0;% d’air dans ce pot</translation>
-    </message>
-    <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
         <translation>les années à venir sont une estimation&#xa0;: le gel, l’arrosage et les habitudes de rempotage diffèrent, et les racines réduisent encore l’air</translation>
     </message>
@@ -9945,16 +9953,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les poids, le volume et la granulométrie</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>seuls {percent}&#xa0;% des vides entre les grains se sont remplis à l’inondation&#xa0;; a-t-on inondé lentement par le bas, après un jour de trempage&#xa0;?</translation>
-    </message>
-    <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation>le poids inondé demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
@@ -9965,28 +9965,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>sans la forme ou la profondeur du pot, rien à comparer&#xa0;; donnez «&#xa0;container&#xa0;», «&#xa0;depth_cm&#xa0;» ou --pot</translation>
     </message>
     <message>
-        <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation>la densité apparente mesurée laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place</translation>
-    </message>
-    <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
         <translation>le grain est ressorti plus gros qu’il n’était entré&#xa0;: était-ce la même poignée, et rien n’a-t-il été perdu&#xa0;?</translation>
-    </message>
-    <message>
-        <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation>la granulométrie effritée est à {points} points de tout bris régulier&#xa0;; les chiffres sont grossiers</translation>
-    </message>
-    <message>
-        <source>the number of rounds is missing or not above 0</source>
-        <translation>le nombre de cycles manque ou n’est pas supérieur à 0</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les poids et la marque du pichet</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation>une densité de grain de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les poids, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
@@ -9995,10 +9975,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
         <translation>le grain trempé est plus léger que l’eau ({density_g_l} g/L)&#xa0;: maintenez-le sous l’eau avec un tamis, sinon son volume sera trop petit</translation>
-    </message>
-    <message>
-        <source>a mass is missing or not above 0</source>
-        <translation>une masse manque ou n’est pas supérieure à 0</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
@@ -10011,14 +9987,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>le grain a perdu {percent}&#xa0;% de son volume à la mise en place&#xa0;; 5 à 13&#xa0;% est usuel&#xa0;: était-il rempli en vrac&#xa0;?</translation>
-    </message>
-    <message>
-        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation>le pichet aurait {voids_percent}&#xa0;% de vides entre des grains de {density_g_l} g/L, ce que le grain en vrac ne fait guère&#xa0;; vérifiez le volume et la densité des grains</translation>
-    </message>
-    <message>
-        <source>the volume is missing or not above 0</source>
-        <translation>le volume manque ou n’est pas supérieur à 0</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
@@ -10061,44 +10029,16 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la capacité d’échange n’est pas connue, le mélange n’en a donc pas</translation>
     </message>
     <message>
-        <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation>la densité des grains n’est pas connue&#xa0;: le mélange n’a que des parts de masse et une granulométrie, pas de volumes ni de porosités</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>tous les composants ont 0 part&#xa0;; donnez une part à l’un d’eux</translation>
-    </message>
-    <message>
-        <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
         <translation>{percent}&#xa0;% est plus fin que {aperture_mm} mm et pris pour du grain de {size_mm} mm</translation>
     </message>
     <message>
-        <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation>la densité des grains implique un solide de {density_g_l} g/L, hors de {low} à {high}&#xa0;: revoyez-la, ou donnez la densité du solide</translation>
-    </message>
-    <message>
-        <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation>les parts font {sum}&#xa0;: si elles étaient en pour cent, il manque quelque chose ou c’est compté deux fois</translation>
-    </message>
-    <message>
-        <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation>un tassement de {percent}&#xa0;% ne laisse pas de vides&#xa0;; le grain seul permet {most_percent}&#xa0;%</translation>
-    </message>
-    <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
         <translation>un tassement de {share} est impossible&#xa0;; attendu de 0 à moins de 1, la part du volume perdue</translation>
-    </message>
-    <message>
-        <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation>la densité du solide de {density_g_l} g/L est hors de {low} à {high}&#xa0;: revoyez-la</translation>
-    </message>
-    <message>
-        <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation>{sources} sources pour {components} composants&#xa0;; chaque composant en a une, ou aucun</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
@@ -10129,10 +10069,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
     <message>
-        <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>mesurez la densité des grains de {component} par déplacement d’eau&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
-    </message>
-    <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
         <translation>remplissez le pot d’eau et pesez-le&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
     </message>
@@ -10153,10 +10089,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% d’air est inhabituel&#xa0;; a-t-on égoutté à plat une demi-heure, et le volume est-il juste&#xa0;?</translation>
     </message>
     <message>
-        <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation>une densité apparente de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez la tare et le volume</translation>
-    </message>
-    <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
         <translation>{percent}&#xa0;% d’eau après égouttage est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
     </message>
@@ -10167,18 +10099,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
         <translation>une profondeur de {depth_cm} cm est impossible&#xa0;; attendu plus de 0</translation>
-    </message>
-    <message>
-        <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation>une masse de {mass_g} g ne peut pas être négative</translation>
-    </message>
-    <message>
-        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation>{mass_g} g est impossible&#xa0;: {what} pesait {least_g} g</translation>
-    </message>
-    <message>
-        <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation>{caught_ml} mL ont été recueillis mais seulement {poured_ml} mL versés</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
@@ -10201,10 +10121,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le pot est donné deux fois&#xa0;; attendu container ou depth_cm</translation>
     </message>
     <message>
-        <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation>un volume de {volume_ml} mL ne peut pas être négatif</translation>
-    </message>
-    <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
         <translation>un volume de {volume_ml} mL est impossible&#xa0;; attendu plus de 0</translation>
     </message>
@@ -10215,10 +10131,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
         <translation>{higher_g} g n’est pas au-dessus de {lower_g} g&#xa0;; attendu tare, sec, égoutté, inondé en ordre croissant</translation>
-    </message>
-    <message>
-        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation>pas de verdict sur {from_mm}-{to_mm} mm&#xa0;: les tamis de l’essai n’atteignent pas les deux bouts</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
@@ -10233,24 +10145,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% est de 1-2 mm&#xa0;: bon pour de très petits pots et en surface</translation>
     </message>
     <message>
-        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation>un grain de {size_mm} mm est plus gros que les 15 mm pour lesquels le modèle est fait</translation>
-    </message>
-    <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>au-dessus de 2 mm (ici {size_mm} mm) l’estimation est bonne à 3.5 points au mieux&#xa0;; un essai en pot l’améliore</translation>
-    </message>
-    <message>
-        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation>un dixième du mélange fait {size_mm} mm ou moins&#xa0;; les mélanges poussiéreux sont hors du domaine du modèle</translation>
-    </message>
-    <message>
-        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation>{fines_percent}&#xa0;% est plus fin que le dernier tamis&#xa0;; les fines descendent et colmatent, l’air affiché est donc trop élevé</translation>
-    </message>
-    <message>
-        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation>les tailles laissent un trou et la part fine est de {fines_percent}&#xa0;%&#xa0;; le grain fin remplit les vides du gros, l’air affiché est donc trop élevé</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
@@ -10265,64 +10161,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>un grain de {size_mm} mm garde une zone saturée d’environ un grain ou moins</translation>
     </message>
     <message>
-        <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation>le grain organique, fibreux ou mou est hors du domaine du modèle</translation>
-    </message>
-    <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
         <translation>{value} est impossible&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
-        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation>la zone saturée atteindrait {perched_cm} cm, au-dessus du niveau à {depth_cm} cm&#xa0;: tout le pot reste saturé</translation>
-    </message>
-    <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
         <translation>un tableau d’aires n’a pas de contour&#xa0;; incliné, un rond est supposé</translation>
-    </message>
-    <message>
-        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation>la plage finit à {to_mm} mm, ce qui n’est pas au-dessus de {from_mm} mm où elle commence</translation>
-    </message>
-    <message>
-        <source>the name {name} is used twice</source>
-        <translation>le nom {name} est utilisé deux fois</translation>
-    </message>
-    <message>
-        <source>{low} is negative; a catalogue figure is not</source>
-        <translation>{low} est négatif&#xa0;; un chiffre du catalogue ne l’est pas</translation>
-    </message>
-    <message>
-        <source>the material has no name</source>
-        <translation>le matériau n’a pas de nom</translation>
-    </message>
-    <message>
-        <source>the figure names no source</source>
-        <translation>le chiffre ne cite pas de source</translation>
-    </message>
-    <message>
-        <source>the range runs from {low} down to {high}</source>
-        <translation>l’étendue va de {low} en descendant à {high}</translation>
-    </message>
-    <message>
-        <source>the share {high} is above 1</source>
-        <translation>la part {high} dépasse 1</translation>
-    </message>
-    <message>
-        <source>references.json lists no source called {source}</source>
-        <translation>references.json ne contient pas de source appelée {source}</translation>
-    </message>
-    <message>
-        <source>{text} is not known for {key}</source>
-        <translation>{text} n’est pas connu pour {key}</translation>
-    </message>
-    <message>
-        <source>no figure uses the source {source}</source>
-        <translation>aucun chiffre n’utilise la source {source}</translation>
-    </message>
-    <message>
-        <source>{value} lies outside its own range {low} to {high}</source>
-        <translation>{value} est hors de sa propre étendue {low} à {high}</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
@@ -10335,14 +10179,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
         <translation>une absorption de {ratio} est impossible&#xa0;; attendu 0 ou plus, kg d’eau par kg de grain sec</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité des grains {particle_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation>la densité apparente sèche {bulk_g_l} g/L n’est pas sous la densité du solide {skeletal_g_l} g/L&#xa0;; le grain en vrac a des vides</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
@@ -10373,10 +10209,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une part ouverte de {share} est impossible&#xa0;; attendu de 0 à 1</translation>
     </message>
     <message>
-        <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation>la densité des grains {particle_g_l} g/L dépasse celle du solide {skeletal_g_l} g/L&#xa0;; le solide seul est au moins aussi dense que le grain avec ses pores</translation>
-    </message>
-    <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
         <translation>{parts} parts est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
@@ -10389,20 +10221,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>les tailles de grain sont données de plusieurs façons&#xa0;; donnez l’une de grading, class_mm et sieve_test</translation>
     </message>
     <message>
-        <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation>il n’y a pas de matériau appelé {name} dans le catalogue&#xa0;; le plus proche&#xa0;: {nearest}</translation>
-    </message>
-    <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
         <translation>l’aire est de {area_cm2} cm2&#xa0;; elle doit dépasser 0 (seul le fond peut être un point)</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
         <translation>l’aire est de {area_cm2} cm2&#xa0;; attendu au plus un carré de dix mètres</translation>
-    </message>
-    <message>
-        <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation>le rayon des coins {radius_cm} cm dépasse la moitié du petit côté ({limit_cm} cm)</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
@@ -10421,20 +10245,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le rayon d’arrondi {radius_cm} cm ne laisse pas de fond&#xa0;; au plus {limit_cm} cm conviennent ici</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi&#xa0;; une coupe et un tableau d’aires contiennent déjà la courbe</translation>
-    </message>
-    <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
         <translation>{count} trous de drainage est impossible&#xa0;; attendu 0 ou plus</translation>
-    </message>
-    <message>
-        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis&#xa0;; rien ne reste pour le mélange</translation>
-    </message>
-    <message>
-        <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation>la longueur est de {length_cm} cm&#xa0;; elle ne peut pas être négative</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
@@ -10449,28 +10261,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la longueur est de {length_cm} cm&#xa0;; attendu au moins {limit_cm} cm</translation>
     </message>
     <message>
-        <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation>la masse est de {mass_kg} kg&#xa0;; elle ne peut pas être négative</translation>
-    </message>
-    <message>
         <source>a drum needs its diameter at half the depth</source>
         <translation>un tambour demande son diamètre à mi-profondeur</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
         <translation>le profil n’a pas d’aires&#xa0;; donnez height_cm et area_cm2 du fond au bord</translation>
-    </message>
-    <message>
-        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation>le tableau d’aires finit à {height_cm} cm, sous le bord à {depth_cm} cm</translation>
-    </message>
-    <message>
-        <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation>le tableau d’aires commence à {height_cm} cm&#xa0;; la première ligne est le fond à 0</translation>
-    </message>
-    <message>
-        <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation>la hauteur {height_cm} cm suit {before_cm} cm&#xa0;; les hauteurs doivent croître</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
@@ -10501,28 +10297,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>avec {diameter_cm} cm à mi-profondeur, les parois se rejoindraient&#xa0;; vérifiez les trois diamètres</translation>
     </message>
     <message>
-        <source>the column {column} stands twice in the header</source>
-        <translation>la colonne {column} est deux fois dans l’en-tête</translation>
-    </message>
-    <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
         <translation>l’en-tête n’a pas de colonne {column}&#xa0;; attendu aperture_mm avec retained_g, avec gross_g et tare_g, ou avec retained_l</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
         <translation>il n’y a pas de ligne d’en-tête&#xa0;; attendu aperture_mm,retained_g</translation>
-    </message>
-    <message>
-        <source>a quote opened here and is never closed</source>
-        <translation>un guillemet s’ouvre ici et ne se ferme jamais</translation>
-    </message>
-    <message>
-        <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>une ligne suit le fond (ligne {pan_line})&#xa0;; le fond est la dernière ligne</translation>
-    </message>
-    <message>
-        <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation>il y a ici {found} cellules&#xa0;; l’en-tête a {expected} colonnes</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
@@ -10545,14 +10325,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le dossier des matériaux de référence n’a pas été trouvé&#xa0;; donnez à GRITWRIGHT_DATA le dossier qui contient materials/</translation>
     </message>
     <message>
-        <source>a file is asked for, but its name is empty</source>
-        <translation>un fichier est demandé, mais son nom est vide</translation>
-    </message>
-    <message>
-        <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation>le fichier dépasse {limit_mb} Mo&#xa0;; un essai de tamisage ou un mélange fait quelques kilo-octets</translation>
-    </message>
-    <message>
         <source>the format is {found}; expected {expected}</source>
         <translation>le format est {found}&#xa0;; attendu {expected}</translation>
     </message>
@@ -10565,20 +10337,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’ouverture {aperture_mm} mm après {before_mm} mm n’est pas dans l’ordre&#xa0;; écrivez une granulométrie du gros au fin</translation>
     </message>
     <message>
-        <source>the grading has no points</source>
-        <translation>la granulométrie n’a pas de points</translation>
-    </message>
-    <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>la taille du fond {size_mm} mm doit être au-dessus de 0 et pas au-dessus du tamis le plus fin, {finest_mm} mm</translation>
-    </message>
-    <message>
-        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation>{coarser_percent}&#xa0;% passe {coarser_mm} mm mais {finer_percent}&#xa0;% les {finer_mm} mm plus fins&#xa0;; le passant ne baisse jamais quand l’ouverture grandit</translation>
-    </message>
-    <message>
-        <source>{percent} % passing is outside 0 to 100</source>
-        <translation>{percent}&#xa0;% passant est hors de 0 à 100</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
@@ -10589,28 +10349,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la taille supérieure {size_mm} mm doit être au-dessus du tamis le plus gros, {coarsest_mm} mm</translation>
     </message>
     <message>
-        <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation>le fichier finit avant son JSON&#xa0;; il manque une accolade, un guillemet ou une valeur</translation>
-    </message>
-    <message>
-        <source>this is not JSON from here on: {text}</source>
-        <translation>à partir d’ici ce n’est pas du JSON&#xa0;: {text}</translation>
-    </message>
-    <message>
-        <source>brackets are nested deeper than {limit} levels</source>
-        <translation>les accolades sont imbriquées à plus de {limit} niveaux</translation>
-    </message>
-    <message>
-        <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation>le fichier contient plus de {limit} valeurs&#xa0;; ce n’est pas un fichier de cette sorte</translation>
-    </message>
-    <message>
         <source>the key {key} stands twice; give it once</source>
         <translation>la clé {key} est là deux fois&#xa0;; donnez-la une fois</translation>
-    </message>
-    <message>
-        <source>the key {key} is missing</source>
-        <translation>la clé {key} manque</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10621,56 +10361,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{text} a une virgule décimale&#xa0;; écrivez un point, ou séparez les colonnes par&#xa0;; ou tabulation</translation>
     </message>
     <message>
-        <source>a number is missing here</source>
-        <translation>il manque un nombre ici</translation>
-    </message>
-    <message>
-        <source>{text} is not a number</source>
-        <translation>{text} n’est pas un nombre</translation>
-    </message>
-    <message>
-        <source>{text} is too large to be a measured value</source>
-        <translation>{text} est trop grand pour une valeur mesurée</translation>
-    </message>
-    <message>
-        <source>{text} is too small to be a measured value</source>
-        <translation>{text} est trop petit pour une valeur mesurée</translation>
-    </message>
-    <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
         <translation>{unit} n’est pas une unité connue ici&#xa0;; laissez-la ou écrivez-en une qui convient au champ</translation>
     </message>
     <message>
-        <source>the schema refers to itself without end</source>
-        <translation>le schéma se renvoie à lui-même sans fin</translation>
-    </message>
-    <message>
-        <source>there is no schema called {schema}</source>
-        <translation>il n’y a pas de schéma appelé {schema}</translation>
-    </message>
-    <message>
-        <source>this fits none of the allowed forms</source>
-        <translation>ceci ne convient à aucune des formes permises</translation>
-    </message>
-    <message>
-        <source>{text} is not one of the allowed values</source>
-        <translation>{text} n’est pas l’une des valeurs permises</translation>
-    </message>
-    <message>
-        <source>{value} is beyond the limit {limit}</source>
-        <translation>{value} dépasse la limite {limit}</translation>
-    </message>
-    <message>
-        <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation>ceci convient à plus d’une des formes permises&#xa0;; une seule doit convenir</translation>
-    </message>
-    <message>
         <source>at least {least} are needed here</source>
         <translation>il en faut au moins {least} ici</translation>
-    </message>
-    <message>
-        <source>the schema uses {keyword}, which is not checked here</source>
-        <translation>le schéma utilise {keyword}, qui n’est pas vérifié ici</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
@@ -10681,10 +10377,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>nommez au moins une ouverture de criblage</translation>
     </message>
     <message>
-        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation>{aperture_mm} mm est au-dessus du tamis le plus gros de l’essai, {coarsest_mm} mm&#xa0;; la répartition du grain au-dessus est supposée</translation>
-    </message>
-    <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
         <translation>{aperture_mm} mm est sous le tamis le plus fin de l’essai, {finest_mm} mm, et {percent}&#xa0;% est plus fin&#xa0;: essayez avec un tamis plus fin</translation>
     </message>
@@ -10693,40 +10385,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une ouverture de {aperture_mm} mm est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
-        <source>the opening {aperture_mm} mm is named twice</source>
-        <translation>l’ouverture {aperture_mm} mm est nommée deux fois</translation>
-    </message>
-    <message>
-        <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>la densité apparente et celle des grains ne sont pas connues toutes deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
-    </message>
-    <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
         <translation>une netteté de {sharpness} est impossible&#xa0;; attendu plus de 0</translation>
     </message>
     <message>
-        <source>the set has no sieve</source>
-        <translation>le jeu n’a pas de tamis</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation>l’ouverture {aperture_mm} mm suit {before_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation>l’ouverture {aperture_mm} mm suit {above_mm} mm&#xa0;; les tamis vont du gros au fin</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation>l’ouverture {aperture_mm} mm est là deux fois&#xa0;; chaque tamis compte une fois</translation>
-    </message>
-    <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
         <translation>aucune masse de départ n’a été donnée&#xa0;: les pourcentages se rapportent aux {mass_g} g récupérés, et une perte ne se verrait pas</translation>
-    </message>
-    <message>
-        <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation>la densité apparente {bulk_g_l} g/L dépasse la densité des grains {particle_g_l} g/L</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
@@ -10773,10 +10437,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il n’y a pas de tamis&#xa0;; attendu au moins une ligne au-dessus du fond</translation>
     </message>
     <message>
-        <source>nothing was left on the sieves or in the pan</source>
-        <translation>il n’est rien resté sur les tamis ni dans le fond</translation>
-    </message>
-    <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
         <translation>{mass_g} g étaient sur le tamis de {aperture_mm} mm, qui tamise bien jusqu’à {limit_g} g&#xa0;; tamisez en deux fois</translation>
     </message>
@@ -10809,22 +10469,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm&#xa0;; prenez {least_g} g ou plus</translation>
     </message>
     <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
-    </message>
-    <message>
-        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation>les fractions font {sum_g} g, l’échantillon {sample_g} g&#xa0;; la balance explique {explained_g} g</translation>
-    </message>
-    <message>
-        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation>la tare de {tare_g} g dépasse la masse brute de {gross_g} g</translation>
-    </message>
-    <message>
-        <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation>il y a plus de {limit} lignes&#xa0;; ce n’est pas une colonne de tamis</translation>
-    </message>
-    <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
         <translation>{percent}&#xa0;% est resté sur le tamis le plus gros, {aperture_mm} mm&#xa0;; ce qui a besoin de sa taille la prend pour finir à {top_mm} mm</translation>
     </message>
@@ -10835,26 +10479,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
         <translation>un volume de {volume_l} L est impossible&#xa0;; attendu 0 ou plus</translation>
-    </message>
-    <message>
-        <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation>{washed_g} g après lavage dépasse les {dry_g} g d’avant</translation>
-    </message>
-    <message>
-        <source>the mass after washing needs the dry mass before washing</source>
-        <translation>la masse après lavage demande la masse sèche avant lavage</translation>
-    </message>
-    <message>
-        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation>à {aperture_mm} mm les essais vont de {least_percent} à {most_percent}&#xa0;% passant&#xa0;; des répétitions soignées restent à {limit_points} points dix-neuf fois sur vingt&#xa0;: les échantillons diffèrent</translation>
-    </message>
-    <message>
-        <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation>les essais n’ont pas de tamis communs et ne peuvent donc pas être réunis</translation>
-    </message>
-    <message>
-        <source>there is no sieve test to pool</source>
-        <translation>il n’y a pas d’essai de tamisage à réunir</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
@@ -10869,16 +10493,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>cet octet n’est pas de l’UTF-8&#xa0;; enregistrez le fichier en UTF-8</translation>
     </message>
     <message>
-        <source>there is a NUL byte here; this is not a text file</source>
-        <translation>il y a un octet NUL ici&#xa0;; ce n’est pas un fichier texte</translation>
-    </message>
-    <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
         <translation>{count} sacs est impossible&#xa0;; attendu 1 ou plus</translation>
-    </message>
-    <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation>des bris sous 0, ou un module ou des cycles par saison non supérieurs à 0, sont impossibles</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
@@ -10909,28 +10525,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une masse de {mass_kg} kg est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
-        <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation>le mélange a été supprimé après la préparation de la journée&#xa0;; la journée le garde tel qu’il était</translation>
-    </message>
-    <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
         <translation>le mélange a été changé après la préparation de la journée&#xa0;; la journée garde la version {version}, la plus récente est {newest}</translation>
-    </message>
-    <message>
-        <source>the mix {text} is named twice</source>
-        <translation>le mélange {text} est nommé deux fois</translation>
-    </message>
-    <message>
-        <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation>il reste {left_l} L de {made_l} L préparés&#xa0;; rien n’a été utilisé</translation>
-    </message>
-    <message>
-        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation>aucune taille de sac n’est connue, les sacs ne peuvent donc pas être comptés&#xa0;; {raw_l} L de grain brut sont nécessaires</translation>
-    </message>
-    <message>
-        <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation>ni fill_ml ni un pot ne dit combien de mélange prend l’arbre</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
@@ -10949,24 +10545,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>attendu un nombre entier, trouvé {value}</translation>
     </message>
     <message>
-        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation>{day} est hors de la fenêtre de l’arbre, {opens} à {closes}</translation>
-    </message>
-    <message>
-        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation>{reserved_l} L en sont promis à d’autres journées, il manque donc ici {short_l} L</translation>
-    </message>
-    <message>
-        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation>la mesure de {scoop_l} L est plus grande que l’auge de {tub_l} L</translation>
-    </message>
-    <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
         <translation>tassement {percent}&#xa0;%, la médiane des {count} derniers arbres remplis</translation>
-    </message>
-    <message>
-        <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation>il manque {short_l} L de grain prêt&#xa0;; cela fait {raw_l} L de grain brut</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
@@ -10977,14 +10557,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{volume_l} L en stock est impossible&#xa0;; attendu 0 ou plus</translation>
     </message>
     <message>
-        <source>how much of it is left is not known; enough was assumed</source>
-        <translation>ce qu’il en reste n’est pas connu&#xa0;; il a été supposé suffisant</translation>
-    </message>
-    <message>
-        <source>the tree {text} stands twice in the day</source>
-        <translation>l’arbre {text} est deux fois sur la journée</translation>
-    </message>
-    <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
         <translation>un sac de {bag_l} L a été supposé, comme il est usuel pour ce matériau</translation>
     </message>
@@ -10993,24 +10565,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucun rendement n’a été mesuré&#xa0;; {percent}&#xa0;% utilisable a été supposé, alors qu’un dixième à un tiers d’un sac se perd d’ordinaire</translation>
     </message>
     <message>
-        <source>the day has no mix called {text}</source>
-        <translation>la journée n’a pas de mélange appelé {text}</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>le travail ne peut pas être ordonné par {text}&#xa0;; attendu bud, mix, helper ou name</translation>
     </message>
     <message>
-        <source>the day has no pot called {text}</source>
-        <translation>la journée n’a pas de pot appelé {text}</translation>
-    </message>
-    <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} n’est pas un moment du jour&#xa0;; attendu evening ou morning</translation>
-    </message>
-    <message>
-        <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation>{version} est impossible&#xa0;; attendu 1 ou plus</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
@@ -11057,10 +10617,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{value} ne peut pas être atteint&#xa0;; attendu de {low} à {high}</translation>
     </message>
     <message>
-        <source>the limits run from {low} down to {high}</source>
-        <translation>les limites vont de {low} en descendant à {high}</translation>
-    </message>
-    <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>{value} L sont demandés&#xa0;; attendu plus de 0</translation>
     </message>
@@ -11085,18 +10641,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’espace de {recipes} recettes est trop grand pour être parcouru en entier&#xa0;; la meilleure note peut être plus basse de {gap} au plus</translation>
     </message>
     <message>
-        <source>{value} is no whole number</source>
-        <translation>{value} n’est pas un nombre entier</translation>
-    </message>
-    <message>
-        <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation>le stock de chaque candidat est de 0, tous sont donc exclus</translation>
-    </message>
-    <message>
-        <source>no recipe of whole parts is within the stock</source>
-        <translation>aucune recette de parts entières ne tient dans le stock</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} ne peut pas être lu&#xa0;; attendu une taille en mm et un pourcentage passant, comme 4.75 90-100, avec&#xa0;; entre les points</translation>
     </message>
@@ -11117,100 +10661,40 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>n’a pas été testé à {aperture_mm} mm, que lit un souhait&#xa0;; son fond ou sa classe la plus grosse tient lieu de ce qui est inconnu</translation>
     </message>
     <message>
-        <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation>aucun candidat n’a été testé à {aperture_mm} mm&#xa0;; les courbes ne sont pas extrapolées</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>un stock de {value} L est impossible&#xa0;; attendu 0 ou plus</translation>
-    </message>
-    <message>
-        <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock</translation>
-    </message>
-    <message>
-        <source>there are {count} candidates; at most {most} are searched</source>
-        <translation>il y a {count} candidats&#xa0;; au plus {most} sont examinés</translation>
-    </message>
-    <message>
-        <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation>il y a {count} souhaits&#xa0;; au plus {most} sont pesés</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
         <translation>un total de {value} parts ne peut pas être cherché&#xa0;; attendu de 1 à {most}</translation>
     </message>
     <message>
-        <source>there is no pot called {pot} among the pots</source>
-        <translation>il n’y a pas de pot appelé {pot} parmi les pots</translation>
-    </message>
-    <message>
-        <source>no candidate has the name or family {name}</source>
-        <translation>aucun candidat n’a le nom ou la famille {name}</translation>
-    </message>
-    <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>un poids de {weight} est impossible&#xa0;; attendu 0 ou plus</translation>
-    </message>
-    <message>
-        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation>le souhait numéro {wish} ne peut tenir&#xa0;: chaque candidat dépasse ses limites du même côté, et ainsi tout mélange d’entre eux</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
         <translation>le fichier ne peut pas être écrit&#xa0;; voyez si le dossier est là et a de la place</translation>
     </message>
     <message>
-        <source>the {kind} {id} stands twice in this file</source>
-        <translation>{kind} {id} est deux fois dans ce fichier</translation>
-    </message>
-    <message>
         <source>this must be above 0; leave it out if it is not known</source>
         <translation>ceci doit dépasser 0&#xa0;; laissez-le si ce n’est pas connu</translation>
-    </message>
-    <message>
-        <source>a name is missing here</source>
-        <translation>il manque un nom ici</translation>
-    </message>
-    <message>
-        <source>the root-mass plan is empty</source>
-        <translation>le plan de motte est vide</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
         <translation>{text} ne contient pas de grain&#xa0;; attendu un sac, une caisse, une fraction ou une gâchée</translation>
     </message>
     <message>
-        <source>{number} is no whole number</source>
-        <translation>{number} n’est pas un nombre entier</translation>
-    </message>
-    <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
         <translation>les tailles vont de {from_mm} mm en descendant à {to_mm} mm&#xa0;; attendu la plus fine d’abord</translation>
-    </message>
-    <message>
-        <source>{text} is no kind of record</source>
-        <translation>{text} n’est pas un genre d’enregistrement</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
         <translation>{text} n’est pas connu ici&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
-        <source>the tree {text} stands twice on this day</source>
-        <translation>l’arbre {text} est deux fois sur cette journée</translation>
-    </message>
-    <message>
-        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation>les plantes acidophiles supportent au rempotage l’un de fond, côtés ou surface&#xa0;; ce plan en travaille plus d’un</translation>
-    </message>
-    <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
         <translation>un angle de {angle_deg} degrés est impossible&#xa0;; attendu de {low_deg} à {high_deg}</translation>
-    </message>
-    <message>
-        <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation>l’arbre a été mis à racines nues la dernière fois&#xa0;; pas à chaque rempotage</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
@@ -11233,16 +10717,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>mettez les tropicaux à racines nues seulement pendant leur croissance</translation>
     </message>
     <message>
-        <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation>un espace de {clearance_cm} cm ne laisse pas de place&#xa0;; le pot permet moins de {limit_cm} cm</translation>
-    </message>
-    <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
         <translation>fraîchement prélevé&#xa0;: ne taillez que les bouts déchirés, puis laissez-le 2-3 ans</translation>
-    </message>
-    <message>
-        <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; au plus la moitié de la motte, {limit_cm} cm</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
@@ -11253,24 +10729,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>un conifère n’est jamais mis à racines nues&#xa0;; peignez une moitié et le dessous, l’autre moitié une année suivante</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off</source>
-        <translation>il faudrait raser un coin là où rien ne peut être ôté</translation>
-    </message>
-    <message>
-        <source>the direction {direction} stands twice</source>
-        <translation>la direction {direction} est là deux fois</translation>
-    </message>
-    <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
         <translation>un exposant de {exponent} est impossible&#xa0;; attendu de 1 à 100 (2 est un ellipsoïde, 4 une boîte aux arêtes douces)</translation>
-    </message>
-    <message>
-        <source>only a rounded block has an exponent</source>
-        <translation>seule une motte arrondie a un exposant</translation>
-    </message>
-    <message>
-        <source>the old face {face} stands twice</source>
-        <translation>l’ancienne face {face} est là deux fois</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
@@ -11289,28 +10749,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>pour tenir, {percent}&#xa0;% devrait être ôté en tout&#xa0;; plus de 70&#xa0;% n’est jamais conseillé, même par étapes&#xa0;: un pot plus grand</translation>
     </message>
     <message>
-        <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation>cela tiendrait, mais plus serait ôté, ou moins resterait intact, que le groupe ne supporte</translation>
-    </message>
-    <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
         <translation>la motte prend plus que ce que le pot contient à côté ({volume_ml} mL restent)&#xa0;; vérifiez ses dimensions et ce qui a été déplacé</translation>
     </message>
     <message>
-        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation>entre le niveau le plus bas {lowest_cm} cm et le niveau de remplissage {highest_cm} cm il n’y a pas de place pour une motte&#xa0;; réduisez couche, espace ou marge</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>le pot choisi est trop petit&#xa0;; elle tient dans le pot libre {pot}</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation>{percent}&#xa0;% est ôté&#xa0;; le groupe supporte {limit_percent}&#xa0;%</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation>{percent}&#xa0;% est ôté&#xa0;; plus de 70&#xa0;% n’est jamais conseillé</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
@@ -11341,10 +10785,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>un tableau d’aires n’a pas de contour&#xa0;; un rond est supposé</translation>
     </message>
     <message>
-        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation>la moindre bascule {angle_deg} degrés dépasse la bascule {tip_deg} degrés</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
         <translation>une bascule de {angle_deg} degrés couche l’arbre&#xa0;; voyez ce qui devient la nouvelle surface</translation>
     </message>
@@ -11365,14 +10805,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il n’y a pas de groupe {group}&#xa0;; attendu l’un de {expected}</translation>
     </message>
     <message>
-        <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation>{percent}&#xa0;% reste intact&#xa0;; le groupe veut {limit_percent}&#xa0;%</translation>
-    </message>
-    <message>
-        <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation>ni un jour dû ni un dernier rempotage avec intervalle ne dit quand il est dû&#xa0;; il n’est pas compté</translation>
-    </message>
-    <message>
         <source>no tree is due by {until}</source>
         <translation>aucun arbre n’est dû d’ici le {until}</translation>
     </message>
@@ -11381,20 +10813,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>les livres ont {mass_g} g&#xa0;; comptez ce qu’il y a</translation>
     </message>
     <message>
-        <source>a count needs what was found</source>
-        <translation>un comptage demande ce qui a été trouvé</translation>
-    </message>
-    <message>
-        <source>litres need the bulk density they were turned into grams with</source>
-        <translation>des litres demandent la densité apparente qui les a changés en grammes</translation>
-    </message>
-    <message>
         <source>give grams or litres of {id}</source>
         <translation>donnez les grammes ou les litres de {id}</translation>
-    </message>
-    <message>
-        <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation>{change_g} g ne va pas avec la raison&#xa0;; ce qui part est négatif</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
@@ -11403,10 +10823,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>{text} is no month and day; expected 03-14</source>
         <translation>{text} n’est pas un mois et un jour&#xa0;; attendu 03-14</translation>
-    </message>
-    <message>
-        <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation>{text} vient après {before}&#xa0;; les rempotages vont du plus ancien au plus récent</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
@@ -11421,16 +10837,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>arrêté&#xa0;; rien n’a été écrit</translation>
     </message>
     <message>
-        <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation>l’horloge de cette machine est avant la dernière entrée ({time})&#xa0;; les entrées gardent leur ordre malgré tout</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} peut être {text}&#xa0;; écrivez le genre devant</translation>
-    </message>
-    <message>
-        <source>there is no {kind} {id}</source>
-        <translation>il n’y a pas de {kind} {id}</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -11441,16 +10849,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>rien à annuler</translation>
     </message>
     <message>
-        <source>would be refused today ({reason})</source>
-        <translation>serait refusé aujourd’hui ({reason})</translation>
-    </message>
-    <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
         <translation>{kind} {id} a été changé ailleurs entre-temps&#xa0;; regardez-le de nouveau</translation>
-    </message>
-    <message>
-        <source>another window was quicker; the last step is now: {label}</source>
-        <translation>une autre fenêtre a été plus rapide&#xa0;; la dernière étape est maintenant&#xa0;: {label}</translation>
     </message>
     <message>
         <source>air</source>
@@ -11798,7 +11198,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>From</source>
-        <translation>Du</translation>
+        <translation>Dès le</translation>
     </message>
     <message>
         <source>Day</source>
@@ -12714,7 +12114,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation>{face}, tournée vers {direction}&#xa0;: ôter {depth}</translation>
+        <translation>{face} (à présent&#xa0;: {direction})&#xa0;: ôter {depth}</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
@@ -12881,14 +12281,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% du substrat travaillé la dernière fois l’est à nouveau&#xa0;; il doit reposer, et l’autre moitié vient maintenant&#xa0;: l’essentiel est devant cette face (pratique courante)</translation>
     </message>
     <message>
-        <source>box {box} of the untouched part ends before it begins</source>
-        <translation>la boîte {box} de la partie intacte finit avant de commencer</translation>
-    </message>
-    <message>
-        <source>the boxes have {count} numbers; each needs six</source>
-        <translation>les boîtes ont {count} nombres&#xa0;; chacune en demande six</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
         <translation>une bascule de {angle_deg} degrés est impossible&#xa0;; attendu de 0 à 90</translation>
     </message>
@@ -12975,22 +12367,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
         <translation>le grain remplit plus après la mise en place qu’avant&#xa0;; vérifiez les deux volumes</translation>
-    </message>
-    <message>
-        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
-        <translation>un rayon de coins va avec un pot rectangulaire&#xa0;; les autres formes n’en ont pas</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a pot has one</source>
-        <translation>l’exposant {exponent} diffère de {other}&#xa0;; un pot n’en a qu’un</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
-        <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le pot n’a que {depth_cm} cm de profondeur</translation>
-    </message>
-    <message>
-        <source>the volume is {volume_ml} mL; no pot holds that</source>
-        <translation>le volume est de {volume_ml} mL&#xa0;; aucun pot ne tient cela</translation>
     </message>
     <message>
         <source>there is no column called {column}; known here: {known}</source>
@@ -13137,10 +12513,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le registre est d’une version plus ancienne, et la sauvegarde avant sa mise à niveau n’a pas pu être écrite dans {file}&#xa0;; rien n’a été changé. Choisissez un autre dossier de sauvegardes, faites de la place, ou ouvrez-le en lecture seule</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
-        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le registre est ouvert en lecture seule</translation>
-    </message>
-    <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>le registre est ouvert en lecture seule&#xa0;; enregistrez-en une copie pour y écrire</translation>
     </message>
@@ -13197,10 +12569,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{text} ne nomme aucune fiche ; attendu genre et numéro comme bag:K-07</translation>
     </message>
     <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
-        <translation>les litres de {id} ne peuvent pas devenir des grammes : aucune densité apparente connue ; le peser, ou mesurer le poids d’un litre</translation>
-    </message>
-    <message>
         <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
         <translation>{kind} {id} existe ou a existé, et un numéro n’est jamais repris ; en choisir un autre</translation>
     </message>
@@ -13211,6 +12579,674 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
         <translation>Arrondir les coins le long de la paroi, {share} de la motte : {where}</translation>
+    </message>
+    <message>
+        <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
+        <translation>le mélange neuf a déjà moins de {percent}&#xa0;% d’air dans ce pot&#xa0;; un mélange plus gros ou un pot plus profond en a plus</translation>
+    </message>
+    <message>
+        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
+        <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles&#xa0;: refaites l’un des essais</translation>
+    </message>
+    <message>
+        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>le poids inondé demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
+    </message>
+    <message>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
+        <translation>le poids du litre mesuré laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place&#xa0;: vérifiez les poids et le volume</translation>
+    </message>
+    <message>
+        <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
+        <translation>la granulométrie effritée est à {points} points de tout bris régulier, les chiffres sont donc grossiers&#xa0;; refaites l’essai pour de meilleurs</translation>
+    </message>
+    <message>
+        <source>the number of rounds is missing or not above 0; type how often it was shaken or frozen</source>
+        <translation>le nombre de cycles manque ou n’est pas supérieur à 0&#xa0;; saisissez combien de fois on a secoué ou gelé</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
+        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les poids et la marque du pichet</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
+        <translation>une densité de grain de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les poids, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
+    </message>
+    <message>
+        <source>a mass is missing or not above 0; weigh it and type it here</source>
+        <translation>une masse manque ou n’est pas supérieure à 0&#xa0;; pesez et saisissez-la ici</translation>
+    </message>
+    <message>
+        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the grain density</source>
+        <translation>le pichet aurait {voids_percent}&#xa0;% de vides entre des grains de {density_g_l} g/L, ce que le grain en vrac ne fait guère&#xa0;; vérifiez le volume et la densité des grains</translation>
+    </message>
+    <message>
+        <source>the volume is missing or not above 0; weigh the jug full of water, 1 g is 1 mL</source>
+        <translation>le volume manque ou n’est pas supérieur à 0&#xa0;; pesez le pichet plein d’eau, 1 g fait 1 mL</translation>
+    </message>
+    <message>
+        <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
+        <translation>la densité des grains n’est pas connue&#xa0;: le mélange n’a que des parts de masse et une granulométrie&#xa0;; mesurez-la par déplacement d’eau pour les volumes et les porosités</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
+        <translation>la densité du solide n’est pas connue&#xa0;: la porosité totale ne compte que les pores qui prennent l’eau</translation>
+    </message>
+    <message>
+        <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
+        <translation>la densité des grains implique un solide de {density_g_l} g/L, hors de {low} à {high}&#xa0;: revoyez-la, ou donnez la densité du solide</translation>
+    </message>
+    <message>
+        <source>the parts add up to {sum}: if they were meant as percent, look for one that is missing or counted twice</source>
+        <translation>les parts font {sum}&#xa0;: si elles étaient en pour cent, cherchez-en une qui manque ou qui est comptée deux fois</translation>
+    </message>
+    <message>
+        <source>a settling of {percent} % leaves no voids; expected less than {most_percent} %, which is all the grain allows</source>
+        <translation>un tassement de {percent}&#xa0;% ne laisse pas de vides&#xa0;; attendu moins de {most_percent}&#xa0;%, le grain n’en permet pas plus</translation>
+    </message>
+    <message>
+        <source>the solid density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
+        <translation>la densité du solide de {density_g_l} g/L est hors de {low} à {high}&#xa0;: revoyez-la</translation>
+    </message>
+    <message>
+        <source>{sources} sources stand beside {components} components; give each component one, or none of them</source>
+        <translation>{sources} sources pour {components} composants&#xa0;; donnez-en une à chaque composant, ou à aucun</translation>
+    </message>
+    <message>
+        <source>measure the grain density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
+        <translation>mesurez la densité des grains de {component} par déplacement d’eau&#xa0;: étendue pour {figure} de ±{now_points} à ±{then_points} points</translation>
+    </message>
+    <message>
+        <source>a litre weight of {density_g_l} g/L in the pot is unusual; look at the tare and the volume</source>
+        <translation>un poids du litre de {density_g_l} g/L dans le pot est inhabituel&#xa0;; vérifiez la tare et le volume</translation>
+    </message>
+    <message>
+        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g; weigh both again</source>
+        <translation>{mass_g} g est impossible&#xa0;: {what} pesait {least_g} g&#xa0;; repesez les deux</translation>
+    </message>
+    <message>
+        <source>{caught_ml} mL were caught but only {poured_ml} mL poured; count all the water from the dry mix on</source>
+        <translation>{caught_ml} mL ont été recueillis mais seulement {poured_ml} mL versés&#xa0;; comptez toute l’eau depuis le mélange sec</translation>
+    </message>
+    <message>
+        <source>a volume of {volume_ml} mL can&apos;t be; expected 0 or more</source>
+        <translation>un volume de {volume_ml} mL est impossible&#xa0;; attendu 0 ou plus</translation>
+    </message>
+    <message>
+        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends; add a sieve at the end that is missing</source>
+        <translation>pas de verdict sur {from_mm}-{to_mm} mm&#xa0;: les tamis de l’essai n’atteignent pas les deux bouts&#xa0;; ajoutez un tamis au bout qui manque</translation>
+    </message>
+    <message>
+        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for; make a pot test to know</source>
+        <translation>un grain de {size_mm} mm est plus gros que les 15 mm pour lesquels le modèle est fait&#xa0;; faites un essai en pot pour savoir</translation>
+    </message>
+    <message>
+        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range: screen the dust out, or make a pot test</source>
+        <translation>un dixième du mélange fait {size_mm} mm ou moins&#xa0;; les mélanges poussiéreux sont hors du domaine du modèle&#xa0;: criblez la poussière, ou faites un essai en pot</translation>
+    </message>
+    <message>
+        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high: screen them out</source>
+        <translation>{fines_percent}&#xa0;% est plus fin que le dernier tamis&#xa0;; les fines descendent et colmatent, l’air affiché est donc trop élevé&#xa0;: criblez-les</translation>
+    </message>
+    <message>
+        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high: screen it out, or make a pot test</source>
+        <translation>les tailles laissent un trou et la part fine est de {fines_percent}&#xa0;%&#xa0;; le grain fin remplit les vides du gros, l’air affiché est donc trop élevé&#xa0;: criblez-le, ou faites un essai en pot</translation>
+    </message>
+    <message>
+        <source>organic, fibrous or soft grain is out of the model&apos;s range; make a pot test to know</source>
+        <translation>le grain organique, fibreux ou mou est hors du domaine du modèle&#xa0;; faites un essai en pot pour savoir</translation>
+    </message>
+    <message>
+        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet; take a coarser mix or a deeper pot</source>
+        <translation>la zone saturée atteindrait {perched_cm} cm, au-dessus du niveau à {depth_cm} cm&#xa0;: tout le pot reste saturé&#xa0;; prenez un mélange plus gros ou un pot plus profond</translation>
+    </message>
+    <message>
+        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts; give the finer size first</source>
+        <translation>la plage finit à {to_mm} mm, ce qui n’est pas au-dessus de {from_mm} mm où elle commence&#xa0;; donnez d’abord la taille fine</translation>
+    </message>
+    <message>
+        <source>the name {name} is used twice; give one of them another</source>
+        <translation>le nom {name} est utilisé deux fois&#xa0;; donnez-en un autre à l’un d’eux</translation>
+    </message>
+    <message>
+        <source>{low} is negative; a catalogue figure is 0 or more</source>
+        <translation>{low} est négatif&#xa0;; un chiffre du catalogue est de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the material has no name; give it one</source>
+        <translation>le matériau n’a pas de nom&#xa0;; donnez-en un</translation>
+    </message>
+    <message>
+        <source>the figure names no source; name one that stands in references.json</source>
+        <translation>le chiffre ne cite pas de source&#xa0;; citez-en une qui figure dans references.json</translation>
+    </message>
+    <message>
+        <source>the range runs from {low} down to {high}; write the lower figure first</source>
+        <translation>l’étendue va de {low} en descendant à {high}&#xa0;; écrivez d’abord le plus petit chiffre</translation>
+    </message>
+    <message>
+        <source>the share {high} is above 1; write 40 % as 0.4</source>
+        <translation>la part {high} dépasse 1&#xa0;; écrivez 40&#xa0;% comme 0.4</translation>
+    </message>
+    <message>
+        <source>references.json lists no source called {source}; add it there, or look at its spelling</source>
+        <translation>references.json ne contient pas de source appelée {source}&#xa0;; ajoutez-la, ou vérifiez l’orthographe</translation>
+    </message>
+    <message>
+        <source>{text} is not known for {key}; look at its spelling, or in schema.json</source>
+        <translation>{text} n’est pas connu pour {key}&#xa0;; vérifiez l’orthographe, ou voyez schema.json</translation>
+    </message>
+    <message>
+        <source>no figure uses the source {source}; take it out of references.json, or name it beside its figure</source>
+        <translation>aucun chiffre n’utilise la source {source}&#xa0;; ôtez-la de references.json, ou citez-la près de son chiffre</translation>
+    </message>
+    <message>
+        <source>{value} lies outside its own range {low} to {high}; correct the one that is wrong</source>
+        <translation>{value} est hors de sa propre étendue {low} à {high}&#xa0;; corrigez le chiffre faux</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the grain density {particle_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the grain density</source>
+        <translation>le poids du litre {bulk_g_l} g/L, sec, n’est pas sous la densité des grains {particle_g_l} g/L, or le grain en vrac a des vides&#xa0;; repesez un litre, ou corrigez la densité des grains</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the solid density {skeletal_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the solid density</source>
+        <translation>le poids du litre {bulk_g_l} g/L, sec, n’est pas sous la densité du solide {skeletal_g_l} g/L, or le grain en vrac a des vides&#xa0;; repesez un litre, ou corrigez la densité du solide</translation>
+    </message>
+    <message>
+        <source>the grain density {particle_g_l} g/L is above the solid density {skeletal_g_l} g/L, but a grain is no denser than its solid; correct the one that is wrong</source>
+        <translation>la densité des grains {particle_g_l} g/L dépasse celle du solide {skeletal_g_l} g/L, or un grain n’est pas plus dense que son solide&#xa0;; corrigez celle qui est fausse</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue; write it as one of the nearest: {nearest}</source>
+        <translation>il n’y a pas de matériau appelé {name} dans le catalogue&#xa0;; écrivez l’un des plus proches&#xa0;: {nearest}</translation>
+    </message>
+    <message>
+        <source>the corner radius {radius_cm} cm is more than half of the shorter side; expected at most {limit_cm} cm</source>
+        <translation>le rayon des coins {radius_cm} cm dépasse la moitié du petit côté&#xa0;; attendu au plus {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; leave it out here</source>
+        <translation>un rayon de coins va avec un pot rectangulaire&#xa0;; ôtez-le ici</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; give a pot one exponent</source>
+        <translation>l’exposant {exponent} diffère de {other}&#xa0;; donnez au pot un seul exposant</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep; measure both again</source>
+        <translation>le niveau est à {freeboard_cm} cm sous le bord, mais le pot n’a que {depth_cm} cm de profondeur&#xa0;; remesurez les deux</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
+        <translation>cette forme n’a pas d’arête entre fond et paroi pour un arrondi&#xa0;; ôtez-le, une coupe et un tableau d’aires contiennent déjà la courbe</translation>
+    </message>
+    <message>
+        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
+        <translation>couche de drainage et couche de surface prennent ensemble {layers_cm} cm des {filled_cm} cm remplis&#xa0;; amincissez-les, pour qu’il reste place au mélange</translation>
+    </message>
+    <message>
+        <source>the length is {length_cm} cm; expected 0 or more</source>
+        <translation>la longueur est de {length_cm} cm&#xa0;; attendu 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the mass is {mass_kg} kg; expected 0 or more</source>
+        <translation>la masse est de {mass_kg} kg&#xa0;; attendu 0 ou plus</translation>
+    </message>
+    <message>
+        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm; add a row for the rim</source>
+        <translation>le tableau d’aires finit à {height_cm} cm, sous le bord à {depth_cm} cm&#xa0;; ajoutez une ligne pour le bord</translation>
+    </message>
+    <message>
+        <source>the table of areas starts at {height_cm} cm; put a row for the floor, at 0, first</source>
+        <translation>le tableau d’aires commence à {height_cm} cm&#xa0;; mettez en premier une ligne pour le fond, à 0</translation>
+    </message>
+    <message>
+        <source>the height {height_cm} cm follows {before_cm} cm; write the heights from the floor up</source>
+        <translation>la hauteur {height_cm} cm suit {before_cm} cm&#xa0;; écrivez les hauteurs depuis le fond vers le haut</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL, which no pot holds; look at its unit</source>
+        <translation>le volume est de {volume_ml} mL, ce qu’aucun pot ne tient&#xa0;; vérifiez l’unité</translation>
+    </message>
+    <message>
+        <source>the water fill of {volume_ml} mL is {percent} % of the {lengths_ml} mL that the lengths hold; look at its unit and at the lengths</source>
+        <translation>le remplissage d’eau de {volume_ml} mL fait {percent} % des {lengths_ml} mL que contiennent les dimensions&#xa0;; vérifiez son unité et les dimensions</translation>
+    </message>
+    <message>
+        <source>the column {column} stands twice in the header; take one out</source>
+        <translation>la colonne {column} est deux fois dans l’en-tête&#xa0;; ôtez-en une</translation>
+    </message>
+    <message>
+        <source>a quote opened here and is never closed; close it, or take it out</source>
+        <translation>un guillemet s’ouvre ici et ne se ferme jamais&#xa0;; fermez-le, ou ôtez-le</translation>
+    </message>
+    <message>
+        <source>a row follows the pan (line {pan_line}); write the pan as the last row</source>
+        <translation>une ligne suit le fond (ligne {pan_line})&#xa0;; écrivez le fond en dernière ligne</translation>
+    </message>
+    <message>
+        <source>{found} cells stand here, the header has {expected} columns; take out what is too much, or put a text that holds the separator into quotes</source>
+        <translation>il y a ici {found} cellules, l’en-tête a {expected} colonnes&#xa0;; ôtez ce qui est de trop, ou mettez entre guillemets un texte qui contient le séparateur</translation>
+    </message>
+    <message>
+        <source>the name of the file is empty; give one</source>
+        <translation>le nom du fichier est vide&#xa0;; donnez-en un</translation>
+    </message>
+    <message>
+        <source>the file is larger than {limit_mb} MB, where a sieve test or a mix is a few kilobytes; look whether it is the one you meant</source>
+        <translation>le fichier dépasse {limit_mb} Mo, un essai de tamisage ou un mélange fait quelques kilo-octets&#xa0;; vérifiez que c’est le bon</translation>
+    </message>
+    <message>
+        <source>the grading has no points; give openings with what passes them</source>
+        <translation>la granulométrie n’a pas de points&#xa0;; donnez des ouvertures avec leur passant</translation>
+    </message>
+    <message>
+        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; correct one of them, passing never falls as the opening grows</source>
+        <translation>{coarser_percent}&#xa0;% passe {coarser_mm} mm mais {finer_percent}&#xa0;% les {finer_mm} mm plus fins&#xa0;; corrigez l’un des deux, le passant ne baisse jamais quand l’ouverture grandit</translation>
+    </message>
+    <message>
+        <source>{percent} % passing can&apos;t be; expected 0 to 100</source>
+        <translation>{percent}&#xa0;% passant est impossible&#xa0;; attendu 0 à 100</translation>
+    </message>
+    <message>
+        <source>the file ends before its JSON does; close the last bracket or quote, or save the file again</source>
+        <translation>le fichier finit avant son JSON&#xa0;; fermez la dernière accolade ou le dernier guillemet, ou enregistrez à nouveau le fichier</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
+        <translation>la suite n’est pas du JSON&#xa0;; corrigez-la, ou enregistrez à nouveau le fichier&#xa0;: {text}</translation>
+    </message>
+    <message>
+        <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
+        <translation>les accolades sont imbriquées à plus de {limit} niveaux&#xa0;; vérifiez que c’est le bon fichier</translation>
+    </message>
+    <message>
+        <source>the file holds more than {limit} values; look whether this is the file you meant</source>
+        <translation>le fichier contient plus de {limit} valeurs&#xa0;; vérifiez que c’est le bon fichier</translation>
+    </message>
+    <message>
+        <source>the key {key} is missing; add it</source>
+        <translation>la clé {key} manque&#xa0;; ajoutez-la</translation>
+    </message>
+    <message>
+        <source>a number is missing here; write it</source>
+        <translation>il manque un nombre ici&#xa0;; saisissez-le</translation>
+    </message>
+    <message>
+        <source>{text} is not a number; write it in figures</source>
+        <translation>{text} n’est pas un nombre&#xa0;; saisissez-le en chiffres</translation>
+    </message>
+    <message>
+        <source>{text} is too large to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} est trop grand pour une valeur mesurée&#xa0;; vérifiez le signe décimal et l’unité</translation>
+    </message>
+    <message>
+        <source>{text} is too small to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} est trop petit pour une valeur mesurée&#xa0;; vérifiez le signe décimal et l’unité</translation>
+    </message>
+    <message>
+        <source>the schema refers to itself without end; mend the reference</source>
+        <translation>le schéma se renvoie à lui-même sans fin&#xa0;; corrigez le renvoi</translation>
+    </message>
+    <message>
+        <source>there is no schema called {schema}; look at its spelling, or put it beside the others</source>
+        <translation>il n’y a pas de schéma appelé {schema}&#xa0;; vérifiez l’orthographe, ou placez-le près des autres</translation>
+    </message>
+    <message>
+        <source>this fits none of the allowed forms; look in the schema for them</source>
+        <translation>ceci ne convient à aucune des formes permises&#xa0;; voyez-les dans le schéma</translation>
+    </message>
+    <message>
+        <source>{text} is not one of the allowed values; look in the schema for them</source>
+        <translation>{text} n’est pas l’une des valeurs permises&#xa0;; voyez-les dans le schéma</translation>
+    </message>
+    <message>
+        <source>{value} is beyond the limit {limit}; write a value within it</source>
+        <translation>{value} dépasse la limite {limit}&#xa0;; écrivez une valeur qui la respecte</translation>
+    </message>
+    <message>
+        <source>this fits more than one of the allowed forms; leave out what belongs to the others</source>
+        <translation>ceci convient à plus d’une des formes permises&#xa0;; ôtez ce qui appartient aux autres</translation>
+    </message>
+    <message>
+        <source>the schema uses {keyword}, which is not checked here; say it in another way</source>
+        <translation>le schéma utilise {keyword}, qui n’est pas vérifié ici&#xa0;; dites-le autrement</translation>
+    </message>
+    <message>
+        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed: test with a coarser sieve</source>
+        <translation>{aperture_mm} mm est au-dessus du tamis le plus gros de l’essai, {coarsest_mm} mm&#xa0;; la répartition du grain au-dessus est supposée&#xa0;: essayez avec un tamis plus gros</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm is named twice; name it once</source>
+        <translation>l’ouverture {aperture_mm} mm est nommée deux fois&#xa0;; nommez-la une fois</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
+        <translation>le poids du litre et la densité des grains ne sont pas connus tous deux&#xa0;: les litres reposent sur une compacité de {packing_density} pour un grain d’une taille</translation>
+    </message>
+    <message>
+        <source>the set has no sieve; type at least one opening</source>
+        <translation>le jeu n’a pas de tamis&#xa0;; saisissez au moins une ouverture</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {before_mm} mm; write the sieves from coarse to fine</source>
+        <translation>l’ouverture {aperture_mm} mm suit {before_mm} mm&#xa0;; écrivez les tamis du gros au fin</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {above_mm} mm; write the sieves from coarse to fine</source>
+        <translation>l’ouverture {aperture_mm} mm suit {above_mm} mm&#xa0;; écrivez les tamis du gros au fin</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm stands twice; correct one of them, or take it out</source>
+        <translation>l’ouverture {aperture_mm} mm est là deux fois&#xa0;; corrigez-en une, ou ôtez-la</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L is above the grain density {particle_g_l} g/L; weigh a litre again, or correct the grain density</source>
+        <translation>le poids du litre {bulk_g_l} g/L dépasse la densité des grains {particle_g_l} g/L&#xa0;; repesez un litre, ou corrigez la densité des grains</translation>
+    </message>
+    <message>
+        <source>nothing was left on the sieves or in the pan; type what each of them held</source>
+        <translation>il n’est rien resté sur les tamis ni dans le fond&#xa0;; saisissez ce que chacun a retenu</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
+        <translation>{mass_g} g est un petit échantillon pour un grain de {size_mm} mm si c’est de la pierre&#xa0;; prenez {least_g} g ou plus, ou donnez la densité du grain léger</translation>
+    </message>
+    <message>
+        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
+        <translation>les fractions font {sum_g} g, l’échantillon {sample_g} g&#xa0;; la balance n’explique que {explained_g} g&#xa0;: repesez-les, ou corrigez la masse de l’échantillon</translation>
+    </message>
+    <message>
+        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g; weigh the empty pan again, or swap the two</source>
+        <translation>la tare de {tare_g} g dépasse la masse brute de {gross_g} g&#xa0;; repesez le récipient vide, ou échangez les deux</translation>
+    </message>
+    <message>
+        <source>there are more than {limit} rows; write one row for each sieve and one for the pan</source>
+        <translation>il y a plus de {limit} lignes&#xa0;; écrivez une ligne par tamis et une pour le fond</translation>
+    </message>
+    <message>
+        <source>{washed_g} g after washing is more than the {dry_g} g before it; dry and weigh it again, or swap the two</source>
+        <translation>{washed_g} g après lavage dépasse les {dry_g} g d’avant&#xa0;; séchez et repesez, ou échangez les deux</translation>
+    </message>
+    <message>
+        <source>the mass after washing needs the dry mass before washing; give it too</source>
+        <translation>la masse après lavage demande la masse sèche avant lavage&#xa0;; donnez-la aussi</translation>
+    </message>
+    <message>
+        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ, mix the bag well and sieve another</source>
+        <translation>à {aperture_mm} mm les essais vont de {least_percent} à {most_percent}&#xa0;% passant&#xa0;; des répétitions soignées restent à {limit_points} points dix-neuf fois sur vingt&#xa0;: les échantillons diffèrent, mélangez bien le sac et tamisez-en un autre</translation>
+    </message>
+    <message>
+        <source>the tests share no range of sieves, so they can&apos;t be pooled; sieve them with the same set</source>
+        <translation>les essais n’ont pas de tamis communs et ne peuvent donc pas être réunis&#xa0;; tamisez avec le même jeu</translation>
+    </message>
+    <message>
+        <source>there is no sieve test to pool; give at least one</source>
+        <translation>il n’y a pas d’essai de tamisage à réunir&#xa0;; donnez-en au moins un</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte here; choose a text file, this is none</source>
+        <translation>il y a un octet NUL ici&#xa0;; choisissez un fichier texte, ceci n’en est pas un</translation>
+    </message>
+    <message>
+        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
+        <translation>des bris sous 0, ou un module ou des cycles par saison non supérieurs à 0, sont impossibles&#xa0;; corrigez-les, ou refaites l’essai d’effritement</translation>
+    </message>
+    <message>
+        <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
+        <translation>en mesures entières, {grain} manque dans {without} gâchées sur {batches}&#xa0;; mélangez-les aux autres avant l’emploi, ou prenez une mesure plus petite ou une auge plus grande</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
+        <translation>le mélange a été retiré après la préparation de la journée&#xa0;; la journée le garde tel qu’il était</translation>
+    </message>
+    <message>
+        <source>the mix {text} is named twice; name it once</source>
+        <translation>le mélange {text} est nommé deux fois&#xa0;; nommez-le une fois</translation>
+    </message>
+    <message>
+        <source>{left_l} L are left of {made_l} L made, so nothing was used; correct one of them</source>
+        <translation>il reste {left_l} L de {made_l} L préparés, rien n’a donc été utilisé&#xa0;; corrigez l’un des deux</translation>
+    </message>
+    <message>
+        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed: type the litres of a bag</source>
+        <translation>aucune taille de sac n’est connue, les sacs ne peuvent donc pas être comptés&#xa0;; {raw_l} L de grain brut sont nécessaires&#xa0;: saisissez les litres d’un sac</translation>
+    </message>
+    <message>
+        <source>neither fill_ml nor a pot says how much mix the tree takes; give one of them</source>
+        <translation>ni fill_ml ni un pot ne dit combien de mélange prend l’arbre&#xa0;; donnez l’un des deux</translation>
+    </message>
+    <message>
+        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}; choose a day within it, or go by the buds</source>
+        <translation>{day} est hors de la fenêtre de l’arbre, {opens} à {closes}&#xa0;; choisissez un jour dedans, ou fiez-vous aux bourgeons</translation>
+    </message>
+    <message>
+        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here; screen or buy them</source>
+        <translation>{reserved_l} L en sont promis à d’autres journées, il manque donc ici {short_l} L&#xa0;; criblez-les ou achetez-les</translation>
+    </message>
+    <message>
+        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L; take a smaller scoop or a larger tub</source>
+        <translation>la mesure de {scoop_l} L est plus grande que l’auge de {tub_l} L&#xa0;; prenez une mesure plus petite ou une auge plus grande</translation>
+    </message>
+    <message>
+        <source>{short_l} L of ready grain are short; screen or buy {raw_l} L of raw grain</source>
+        <translation>il manque {short_l} L de grain prêt&#xa0;; criblez ou achetez {raw_l} L de grain brut</translation>
+    </message>
+    <message>
+        <source>how much of it is left is not known; enough was assumed: count it</source>
+        <translation>ce qu’il en reste n’est pas connu&#xa0;; il a été supposé suffisant&#xa0;: comptez-le</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice in the day; take it out once</source>
+        <translation>l’arbre {text} est deux fois sur la journée&#xa0;; ôtez-le une fois</translation>
+    </message>
+    <message>
+        <source>the day has no mix called {text}; look at its spelling, or add it</source>
+        <translation>la journée n’a pas de mélange appelé {text}&#xa0;; vérifiez l’orthographe, ou ajoutez-le</translation>
+    </message>
+    <message>
+        <source>the day has no pot called {text}; look at its spelling, or add it</source>
+        <translation>la journée n’a pas de pot appelé {text}&#xa0;; vérifiez l’orthographe, ou ajoutez-le</translation>
+    </message>
+    <message>
+        <source>version {version} can&apos;t be; expected 1 or more</source>
+        <translation>la version {version} est impossible&#xa0;; attendu 1 ou plus</translation>
+    </message>
+    <message>
+        <source>the limits run from {low} down to {high}; write the lower one first</source>
+        <translation>les limites vont de {low} en descendant à {high}&#xa0;; écrivez d’abord la plus petite</translation>
+    </message>
+    <message>
+        <source>{value} is no whole number; write one without decimals</source>
+        <translation>{value} n’est pas un nombre entier&#xa0;; écrivez-en un sans décimales</translation>
+    </message>
+    <message>
+        <source>the stock of every candidate is 0, so all are excluded; give the stock of one, or leave it out</source>
+        <translation>le stock de chaque candidat est de 0, tous sont donc exclus&#xa0;; donnez le stock de l’un d’eux, ou ôtez-le</translation>
+    </message>
+    <message>
+        <source>no recipe of whole parts is within the stock; ask for fewer litres, or add stock</source>
+        <translation>aucune recette de parts entières ne tient dans le stock&#xa0;; demandez moins de litres, ou ajoutez du stock</translation>
+    </message>
+    <message>
+        <source>no candidate was tested at {aperture_mm} mm, and the curves are not extrapolated; sieve one of them there</source>
+        <translation>aucun candidat n’a été testé à {aperture_mm} mm, et les courbes ne sont pas extrapolées&#xa0;; tamisez-en un à cette ouverture</translation>
+    </message>
+    <message>
+        <source>has no grain density, so the litres it takes are not known; recipes with it count as beyond the stock: measure its grain density</source>
+        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock&#xa0;: mesurez sa densité de grain</translation>
+    </message>
+    <message>
+        <source>there are {count} candidates; leave some out, at most {most} are searched</source>
+        <translation>il y a {count} candidats&#xa0;; ôtez-en, au plus {most} sont examinés</translation>
+    </message>
+    <message>
+        <source>there are {count} wishes; leave some out, at most {most} are weighed</source>
+        <translation>il y a {count} souhaits&#xa0;; ôtez-en, au plus {most} sont pesés</translation>
+    </message>
+    <message>
+        <source>there is no pot called {pot} among the pots; look at its spelling, or add it</source>
+        <translation>il n’y a pas de pot appelé {pot} parmi les pots&#xa0;; vérifiez l’orthographe, ou ajoutez-le</translation>
+    </message>
+    <message>
+        <source>no candidate has the name or family {name}; look at its spelling, or add one</source>
+        <translation>aucun candidat n’a le nom ou la famille {name}&#xa0;; vérifiez l’orthographe, ou ajoutez-en un</translation>
+    </message>
+    <message>
+        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them; loosen it, or add another candidate</source>
+        <translation>le souhait numéro {wish} ne peut tenir&#xa0;: chaque candidat dépasse ses limites du même côté, et ainsi tout mélange d’entre eux&#xa0;; assouplissez-le, ou ajoutez un candidat</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} stands twice in this file; give one of them another number, or take it out</source>
+        <translation>{kind} {id} est deux fois dans ce fichier&#xa0;; donnez un autre numéro à l’un des deux, ou ôtez-le</translation>
+    </message>
+    <message>
+        <source>a name is missing here; type one</source>
+        <translation>il manque un nom ici&#xa0;; saisissez-en un</translation>
+    </message>
+    <message>
+        <source>the root-mass plan is empty; fill it in, or leave it out</source>
+        <translation>le plan de motte est vide&#xa0;; remplissez-le, ou ôtez-le</translation>
+    </message>
+    <message>
+        <source>{number} is no whole number; write one without decimals</source>
+        <translation>{number} n’est pas un nombre entier&#xa0;; écrivez-en un sans décimales</translation>
+    </message>
+    <message>
+        <source>{text} is no kind of record; look at its spelling, expected the like of bag, mix or tree</source>
+        <translation>{text} n’est pas un genre d’enregistrement&#xa0;; vérifiez l’orthographe, attendu par exemple bag, mix ou tree</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice on this day; take it off once</source>
+        <translation>l’arbre {text} est deux fois sur cette journée&#xa0;; ôtez-le une fois</translation>
+    </message>
+    <message>
+        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one: leave the others for another year</source>
+        <translation>les plantes acidophiles supportent au rempotage l’un de fond, côtés ou surface&#xa0;; ce plan en travaille plus d’un&#xa0;: laissez les autres pour une autre année</translation>
+    </message>
+    <message>
+        <source>the tree was bare-rooted last time, which it does not bear at every repotting; keep a core this time</source>
+        <translation>l’arbre a été mis à racines nues la dernière fois, ce qu’il ne supporte pas à chaque rempotage&#xa0;; gardez un noyau cette fois</translation>
+    </message>
+    <message>
+        <source>{clearance_cm} cm of new mix there leave no room; the pot allows less than {limit_cm} cm</source>
+        <translation>{clearance_cm} cm de mélange neuf à cet endroit ne laissent pas de place&#xa0;; le pot permet moins de {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; peignez au plus la moitié de la motte, {limit_cm} cm</translation>
+    </message>
+    <message>
+        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>il faudrait raser un coin là où rien ne peut être ôté&#xa0;; prenez un pot plus grand, ou tournez l’arbre</translation>
+    </message>
+    <message>
+        <source>the direction {direction} stands twice; take one out</source>
+        <translation>la direction {direction} est là deux fois&#xa0;; ôtez-en une</translation>
+    </message>
+    <message>
+        <source>only a rounded block has an exponent; leave it out</source>
+        <translation>seule une motte arrondie a un exposant&#xa0;; ôtez-le</translation>
+    </message>
+    <message>
+        <source>the old face {face} stands twice; take one out</source>
+        <translation>l’ancienne face {face} est là deux fois&#xa0;; ôtez-en une</translation>
+    </message>
+    <message>
+        <source>it would fit, but more would come off, or less stay untouched, than the group bears; take a larger pot</source>
+        <translation>cela tiendrait, mais plus serait ôté, ou moins resterait intact, que le groupe ne supporte&#xa0;; prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make the bottom layer or the new mix below thinner, or fill higher</source>
+        <translation>entre le niveau le plus bas {lowest_cm} cm et le niveau de remplissage {highest_cm} cm il n’y a pas de place pour une motte&#xa0;; amincissez la couche de drainage ou le mélange neuf dessous, ou remplissez plus haut</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; the group bears {limit_percent} %: take less off, or take a larger pot</source>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; le groupe supporte {limit_percent}&#xa0;%&#xa0;: ôtez moins, ou prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; more than 70 % is never advised: take less off, or take a larger pot</source>
+        <translation>{percent}&#xa0;% est ôté&#xa0;; plus de 70&#xa0;% n’est jamais conseillé&#xa0;: ôtez moins, ou prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees; make it smaller</source>
+        <translation>la moindre bascule {angle_deg} degrés dépasse la bascule {tip_deg} degrés&#xa0;; réduisez-la</translation>
+    </message>
+    <message>
+        <source>{percent} % stays untouched; the group wants {limit_percent} %: cut and comb less, or take a larger pot</source>
+        <translation>{percent}&#xa0;% reste intact&#xa0;; le groupe veut {limit_percent}&#xa0;%&#xa0;: coupez et peignez moins, ou prenez un pot plus grand</translation>
+    </message>
+    <message>
+        <source>neither a due day nor a last repotting with an interval says when it is due, so it is not counted; write one of them down</source>
+        <translation>ni un jour dû ni un dernier rempotage avec intervalle ne dit quand il est dû, il n’est donc pas compté&#xa0;; notez l’un des deux</translation>
+    </message>
+    <message>
+        <source>a count needs what was found; type it, 0 if nothing is left</source>
+        <translation>un comptage demande ce qui a été trouvé&#xa0;; saisissez-le, 0 s’il ne reste rien</translation>
+    </message>
+    <message>
+        <source>litres need the litre weight they were turned into grams with; give it too</source>
+        <translation>des litres demandent le poids du litre qui les a changés en grammes&#xa0;; donnez-le aussi</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: its litre weight is not known; weigh it, or measure its litre weight</source>
+        <translation>les litres de {id} ne peuvent pas devenir des grammes&#xa0;: son poids du litre n’est pas connu&#xa0;; pesez-le, ou mesurez son poids du litre</translation>
+    </message>
+    <message>
+        <source>{change_g} g does not suit the reason; write what goes away as negative, what comes as positive</source>
+        <translation>{change_g} g ne va pas avec la raison&#xa0;; écrivez en négatif ce qui part, en positif ce qui arrive</translation>
+    </message>
+    <message>
+        <source>{text} stands behind {before}; write the repottings from the oldest to the newest</source>
+        <translation>{text} vient après {before}&#xa0;; écrivez les rempotages du plus ancien au plus récent</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins; swap its ends</source>
+        <translation>la boîte {box} de la partie intacte finit avant de commencer&#xa0;; échangez ses bouts</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; write six for each</source>
+        <translation>les boîtes ont {count} nombres&#xa0;; écrivez-en six pour chacune</translation>
+    </message>
+    <message>
+        <source>the clock of this machine stands before the last entry ({time}); set it right, entries keep their order all the same</source>
+        <translation>l’horloge de cette machine est avant la dernière entrée ({time})&#xa0;; mettez-la à l’heure, les entrées gardent leur ordre malgré tout</translation>
+    </message>
+    <message>
+        <source>there is no {kind} {id}; look at its number</source>
+        <translation>il n’y a pas de {kind} {id}&#xa0;; vérifiez le numéro</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only: save a copy of it to write in</source>
+        <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; le registre est ouvert en lecture seule&#xa0;: enregistrez-en une copie pour y écrire</translation>
+    </message>
+    <message>
+        <source>would be refused today ({reason}); correct it</source>
+        <translation>serait refusé aujourd’hui ({reason})&#xa0;; corrigez-le</translation>
+    </message>
+    <message>
+        <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
+        <translation>une autre fenêtre a été plus rapide&#xa0;; la dernière étape est maintenant&#xa0;: {label}. Regardez-la, et annulez à nouveau si c’est bien elle</translation>
+    </message>
+    <message>
+        <source>Cut straight across the corners, {share} of the root mass: {where}</source>
+        <translation>Couper droit en travers des coins, {share} de la motte&#xa0;: {where}</translation>
+    </message>
+    <message>
+        <source>{tree} {reason}</source>
+        <translation>{tree} {reason}</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no root-mass plan that can be worked out; plan its root mass first</source>
+        <translation>l’arbre {tree} n’a pas de plan de motte calculable&#xa0;; planifiez d’abord sa motte</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no plan {text}; its root-mass plan has {plans}</source>
+        <translation>l’arbre {tree} n’a pas de plan {text}&#xa0;; son plan de motte a {plans}</translation>
+    </message>
+    <message>
+        <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
+        <translation>l’arbre {tree} ne peut pas être corrigé&#xa0;: son rempotage de ce jour n’est plus dans son histoire&#xa0;; retirez sa coche et cochez-le de nouveau</translation>
     </message>
 </context>
 </TS>

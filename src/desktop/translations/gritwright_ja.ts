@@ -3,10 +3,6 @@
 <TS version="2.1" language="ja" sourcelanguage="en">
 <context>
     <name>Ageing</name>
-    <message>
-        <source>The new mix already has less than %1 air in this pot.</source>
-        <translation>新しい用土の時点で、この鉢の空気は %1 未満です。</translation>
-    </message>
     <message numerus="yes">
         <source>Likely not below %1 air within %n season(s).</source>
         <translation>
@@ -69,6 +65,14 @@
         <source>new</source>
         <translation>新規</translation>
     </message>
+    <message>
+        <source>The new mix already has less than %1 air in this pot; a coarser mix or a deeper pot has more.</source>
+        <translation>新しい用土の時点で、この鉢の空気は %1 未満です。より粗い用土か深い鉢なら増えます。</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1。</translation>
+    </message>
 </context>
 <context>
     <name>Application</name>
@@ -97,12 +101,12 @@
         <translation>ウィンドウの言語：de、en、es、fr、ja。</translation>
     </message>
     <message>
-        <source>What lies on the bench could not be saved: is the disk full?</source>
-        <translation>作業台の内容を保存できませんでした。ディスクがいっぱいではありませんか？</translation>
-    </message>
-    <message>
         <source>A record to open instead of the usual one, or sieve tests.</source>
         <translation>いつもの記録の代わりに開く記録、またはふるい試験。</translation>
+    </message>
+    <message>
+        <source>What lies on the bench could not be saved: look whether the disk is full.</source>
+        <translation>作業台の内容を保存できませんでした。ディスクの空きを確かめてください。</translation>
     </message>
 </context>
 <context>
@@ -225,20 +229,20 @@
 <context>
     <name>DayGround</name>
     <message>
-        <source>is no longer in the record</source>
-        <translation>もう記録にありません</translation>
+        <source>is no longer in the record: take it off</source>
+        <translation>もう記録にありません。外してください</translation>
     </message>
     <message>
-        <source>has no mix yet</source>
-        <translation>まだ配合がありません</translation>
+        <source>has no mix yet: choose one</source>
+        <translation>まだ配合がありません。選んでください</translation>
     </message>
     <message>
-        <source>has neither a pot nor planned litres</source>
-        <translation>鉢も予定量（L）もありません</translation>
+        <source>has neither a pot nor planned litres: give one of them</source>
+        <translation>鉢も予定量（L）もありません。どちらかを与えてください</translation>
     </message>
     <message>
-        <source>has a mix that can&apos;t be found</source>
-        <translation>配合が見つかりません</translation>
+        <source>has a mix that can&apos;t be found: choose another</source>
+        <translation>配合が見つかりません。別の配合を選んでください</translation>
     </message>
 </context>
 <context>
@@ -272,10 +276,6 @@
         <translation>%2 を %1 作り、残り %3 を %4 として保管</translation>
     </message>
     <message>
-        <source>left-over of %1</source>
-        <translation>%1 の残り</translation>
-    </message>
-    <message>
         <source>Corrected: %1</source>
         <translation>訂正：%1</translation>
     </message>
@@ -291,6 +291,10 @@
         <source>What was done on %1 was done on %2</source>
         <translation>%1 に行ったとした作業は %2 に行った</translation>
     </message>
+    <message>
+        <source>leftover of %1</source>
+        <translation>%1 の残り</translation>
+    </message>
 </context>
 <context>
     <name>Demonstration</name>
@@ -302,36 +306,12 @@
 <context>
     <name>Figures</name>
     <message>
-        <source>%1 has a fault</source>
-        <translation>%1 に誤りがあります</translation>
-    </message>
-    <message>
-        <source>%1: sieve test not finished</source>
-        <translation>%1：ふるい試験が終わっていません</translation>
-    </message>
-    <message>
-        <source>%1: litre weight unknown</source>
-        <translation>%1：容積重が不明です</translation>
-    </message>
-    <message>
-        <source>no component has parts</source>
-        <translation>配合比のある配合材がありません</translation>
-    </message>
-    <message>
         <source>see the marked fields</source>
         <translation>印の付いた欄を見てください</translation>
     </message>
     <message>
-        <source>the pot&apos;s lengths are not typed yet</source>
-        <translation>鉢の寸法がまだ入力されていません</translation>
-    </message>
-    <message>
         <source>see the marked fields of the pot</source>
         <translation>鉢の印の付いた欄を見てください</translation>
-    </message>
-    <message>
-        <source>a component has no grain density</source>
-        <translation>粒子密度のない配合材があります</translation>
     </message>
     <message>
         <source>Grain of the mix</source>
@@ -356,10 +336,6 @@
     <message>
         <source>D60/D10</source>
         <translation>D60/D10</translation>
-    </message>
-    <message>
-        <source>no wanted band is typed</source>
-        <translation>希望の粒径範囲が未入力です</translation>
     </message>
     <message>
         <source>In the wanted band</source>
@@ -476,6 +452,34 @@
     <message>
         <source>%1 typical</source>
         <translation>%1（代表値）</translation>
+    </message>
+    <message>
+        <source>%1: put its marked fields right</source>
+        <translation>%1：印の付いた欄を直してください</translation>
+    </message>
+    <message>
+        <source>%1: finish its sieve test</source>
+        <translation>%1：ふるい試験を終えてください</translation>
+    </message>
+    <message>
+        <source>%1: weigh a litre of it</source>
+        <translation>%1：1 L を量ってください</translation>
+    </message>
+    <message>
+        <source>give a component parts</source>
+        <translation>配合材に配合比を与えてください</translation>
+    </message>
+    <message>
+        <source>type the pot&apos;s lengths</source>
+        <translation>鉢の寸法を入力してください</translation>
+    </message>
+    <message>
+        <source>measure the grain density of each component</source>
+        <translation>すべての配合材の粒子密度を測ってください</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>希望粒径を入力してください</translation>
     </message>
 </context>
 <context>
@@ -671,10 +675,6 @@
         <translation>選んだレシピ</translation>
     </message>
     <message>
-        <source>no pot, or a grain density is missing</source>
-        <translation>鉢がないか、粒子密度が足りません</translation>
-    </message>
-    <message>
         <source>Air that drains free</source>
         <translation>排水後の気相率</translation>
     </message>
@@ -691,10 +691,6 @@
         <translation>容積重、乾燥</translation>
     </message>
     <message>
-        <source>a grain density is missing</source>
-        <translation>粒子密度が足りません</translation>
-    </message>
-    <message>
         <source>Shrinks on mixing by</source>
         <translation>混合による目減り</translation>
     </message>
@@ -709,10 +705,6 @@
     <message>
         <source>Price of a mixed litre</source>
         <translation>混合 1 L の価格</translation>
-    </message>
-    <message>
-        <source>a price is not known</source>
-        <translation>不明な価格があります</translation>
     </message>
     <message>
         <source>Score, 0 is best</source>
@@ -761,10 +753,6 @@
         <translation>価格と適合の兼ね合い：1 L %1・評点 %2 から 1 L %3・評点 %4 まで。</translation>
     </message>
     <message>
-        <source>This search has no trade-off to show: there is no pot, no price or no recipe.</source>
-        <translation>この検索には示せる兼ね合いがありません。鉢、価格、レシピのいずれかがありません。</translation>
-    </message>
-    <message>
         <source>trade-off</source>
         <translation>兼ね合い</translation>
     </message>
@@ -795,6 +783,22 @@
     <message>
         <source>Proven: %1.</source>
         <translation>証明済み：%1。</translation>
+    </message>
+    <message>
+        <source>choose a pot, and measure each grain density</source>
+        <translation>鉢を選び、粒子密度をすべて測ってください</translation>
+    </message>
+    <message>
+        <source>measure each grain density</source>
+        <translation>粒子密度をすべて測ってください</translation>
+    </message>
+    <message>
+        <source>type each price</source>
+        <translation>価格をすべて入力してください</translation>
+    </message>
+    <message>
+        <source>This search has no trade-off to show: choose a pot or type prices, then search again.</source>
+        <translation>この検索には示せる兼ね合いがありません。鉢を選ぶか価格を入力し、もう一度検索してください。</translation>
     </message>
 </context>
 <context>
@@ -877,10 +881,6 @@
         <translation>植わっていた</translation>
     </message>
     <message>
-        <source>%1 (deleted)</source>
-        <translation>%1（削除済み）</translation>
-    </message>
-    <message>
         <source>screened</source>
         <translation>ふるい分け</translation>
     </message>
@@ -954,7 +954,7 @@
     </message>
     <message>
         <source>sick</source>
-        <translation>弱っている</translation>
+        <translation>衰弱</translation>
     </message>
     <message>
         <source>dead</source>
@@ -1099,6 +1099,10 @@
     <message>
         <source>no.</source>
         <translation>番号</translation>
+    </message>
+    <message>
+        <source>%1 (removed)</source>
+        <translation>%1（削除済み）</translation>
     </message>
 </context>
 <context>
@@ -1489,10 +1493,6 @@
         <translation>袋 %1 の崩れ試験：%3 回で質量の %2 が崩れた</translation>
     </message>
     <message>
-        <source>More fell through than was weighed.</source>
-        <translation>量った量より多く落ちています。</translation>
-    </message>
-    <message>
         <source>Fell through in one more minute</source>
         <translation>追加 1 分で落ちた量</translation>
     </message>
@@ -1724,6 +1724,10 @@
         <source>Weighed a jug of bag %1: %2 loose and dry, %3 worked in</source>
         <translation>袋 %1 のジョッキを量った：ふんわり乾燥で %2、突き込み後 %3</translation>
     </message>
+    <message>
+        <source>More fell through than was weighed: weigh both again.</source>
+        <translation>量った量より多く落ちています。両方を量り直してください。</translation>
+    </message>
 </context>
 <context>
     <name>Ranges</name>
@@ -1931,10 +1935,6 @@
         <translation>容積重、乾燥</translation>
     </message>
     <message>
-        <source>its litre weight is not known</source>
-        <translation>容積重が不明です</translation>
-    </message>
-    <message>
         <source>%1 dry</source>
         <translation>乾燥 %1</translation>
     </message>
@@ -1961,6 +1961,10 @@
     <message>
         <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
         <translation>自身の容積重、なければ最新のふるい試験の値、それもなければ乾燥重量 ÷ 入荷時の L</translation>
+    </message>
+    <message>
+        <source>weigh a litre of it</source>
+        <translation>1 L を量ってください</translation>
     </message>
 </context>
 <context>
@@ -2154,20 +2158,8 @@
         <translation>使える 1 L の価格</translation>
     </message>
     <message>
-        <source>the sheet belongs to no bag</source>
-        <translation>シートが袋に属していません</translation>
-    </message>
-    <message>
-        <source>price or litres of the bag are not known</source>
-        <translation>袋の価格か容量が不明です</translation>
-    </message>
-    <message>
         <source>%1 in the wanted band</source>
         <translation>%1（希望範囲内）</translation>
-    </message>
-    <message>
-        <source>no wanted grain is typed</source>
-        <translation>希望粒径が未入力です</translation>
     </message>
     <message>
         <source>the sieves do not reach the ends of the band</source>
@@ -2210,8 +2202,20 @@
         <translation>印の付いたセルと欄を見てください</translation>
     </message>
     <message>
-        <source>the sieve test is not finished</source>
-        <translation>ふるい試験が終わっていません</translation>
+        <source>finish the sieve test</source>
+        <translation>ふるい試験を終えてください</translation>
+    </message>
+    <message>
+        <source>choose its bag</source>
+        <translation>袋を選んでください</translation>
+    </message>
+    <message>
+        <source>type price and litres of the bag</source>
+        <translation>袋の価格と L を入力してください</translation>
+    </message>
+    <message>
+        <source>type the wanted grain</source>
+        <translation>希望粒径を入力してください</translation>
     </message>
 </context>
 <context>
@@ -2559,10 +2563,6 @@
         <translation>袋 %1 を受け入れた</translation>
     </message>
     <message>
-        <source>Bag %1 stays: tests, mixes or the stock name it.</source>
-        <translation>袋 %1 は残します。試験、配合または在庫が参照しています。</translation>
-    </message>
-    <message>
         <source>bag %1 removed</source>
         <translation>袋 %1 を削除</translation>
     </message>
@@ -2633,6 +2633,10 @@
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
         <translation>在庫は乾いた用土で数えます。在庫に入れるには、水分を入力するか、袋を量ったときの状態として炉乾を選んでください。</translation>
+    </message>
+    <message>
+        <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
+        <translation>袋 %1 は残します。試験、配合または在庫が参照しています。使い切ったら、残りを 0 と数えてください。</translation>
     </message>
 </context>
 <context>
@@ -2801,24 +2805,12 @@
         <translation>保管容器 %1 を置いた</translation>
     </message>
     <message>
-        <source>Bin %1 stays: tests, batches or the stock name it.</source>
-        <translation>保管容器 %1 は残します。試験、バッチまたは在庫が参照しています。</translation>
-    </message>
-    <message>
         <source>bin %1 removed</source>
         <translation>保管容器 %1 を削除</translation>
     </message>
     <message>
         <source>Type the number of what is tipped in.</source>
         <translation>投入するものの番号を入力してください。</translation>
-    </message>
-    <message>
-        <source>There is nothing called %1.</source>
-        <translation>%1 というものはありません。</translation>
-    </message>
-    <message>
-        <source>A bin is not tipped into itself.</source>
-        <translation>保管容器をそれ自身に投入することはできません。</translation>
     </message>
     <message>
         <source>%1 tipped into bin %2</source>
@@ -2863,6 +2855,18 @@
     <message>
         <source>G&amp;rade this bin</source>
         <translation>この保管容器の粒度を測る(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Bin %1 stays: tests, batches or the stock name it. Write down that it is empty instead.</source>
+        <translation>保管容器 %1 は残します。試験、バッチまたは在庫が参照しています。代わりに空になったと書いてください。</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>%1 というものはありません。番号を確かめてください。</translation>
+    </message>
+    <message>
+        <source>A bin can&apos;t be tipped into itself: name another.</source>
+        <translation>保管容器をそれ自身に投入することはできません。別のものを書いてください。</translation>
     </message>
 </context>
 <context>
@@ -3254,10 +3258,6 @@
         <translation>リスト</translation>
     </message>
     <message>
-        <source>What was made and what is left of a mix: the left-over becomes a tub in stock, and what was spilt teaches the next day.</source>
-        <translation>作った量と残った量：残りは在庫のトロ舟になり、こぼれた量は次の植え替え日に生かされます。</translation>
-    </message>
-    <message>
         <source>Mix that is left over</source>
         <translation>残った配合</translation>
     </message>
@@ -3268,10 +3268,6 @@
     <message>
         <source>Return to stock</source>
         <translation>在庫に戻す</translation>
-    </message>
-    <message>
-        <source>Return the left-over to stock</source>
-        <translation>残りを在庫に戻す</translation>
     </message>
     <message>
         <source>Trees due by</source>
@@ -3322,16 +3318,8 @@
         <translation>植え替え日 %1</translation>
     </message>
     <message>
-        <source>This day stays: trees were ticked off on it.</source>
-        <translation>この日は残します。済みの木があります。</translation>
-    </message>
-    <message>
         <source>repotting day %1 removed</source>
         <translation>植え替え日 %1 を削除</translation>
-    </message>
-    <message>
-        <source>There is no further tree to put on the day.</source>
-        <translation>この日に載せられる木はもうありません。</translation>
     </message>
     <message>
         <source>tree %1</source>
@@ -3344,14 +3332,6 @@
     <message>
         <source>tree %1 taken off</source>
         <translation>木 %1 を外した</translation>
-    </message>
-    <message>
-        <source>Tree %1 has no root-mass plan that can be worked out.</source>
-        <translation>木 %1 には計算できる根鉢計画がありません。</translation>
-    </message>
-    <message>
-        <source>No open tree has its litres written under “poured in”.</source>
-        <translation>「注いだ量」に L が記入された未済の木がありません。</translation>
     </message>
     <message>
         <source>Tree %1 can&apos;t be ticked off yet: see its note.</source>
@@ -3368,10 +3348,6 @@
     <message>
         <source>Write what was made and what is left first.</source>
         <translation>先に作った量と残った量を記入してください。</translation>
-    </message>
-    <message>
-        <source>More can&apos;t be left over than was made.</source>
-        <translation>残りは作った量を超えられません。</translation>
     </message>
     <message>
         <source>In stock: %1.</source>
@@ -3446,10 +3422,6 @@
         <translation>まだなし</translation>
     </message>
     <message>
-        <source>%1, deleted</source>
-        <translation>%1（削除済み）</translation>
-    </message>
-    <message>
         <source>No tree is due by then, as far as the record knows.</source>
         <translation>記録の限りでは、それまでに時期の来る木はありません。</translation>
     </message>
@@ -3498,10 +3470,6 @@
         <translation>根鉢計画</translation>
     </message>
     <message>
-        <source>No tree of the day has a root-mass plan in the record.</source>
-        <translation>この日の木には、記録に根鉢計画がありません。</translation>
-    </message>
-    <message>
         <source>order of work</source>
         <translation>作業順</translation>
     </message>
@@ -3538,12 +3506,44 @@
         <translation>化粧土</translation>
     </message>
     <message>
-        <source>Tree %1 can&apos;t be corrected: its repotting of that day is no longer in its history. Take its tick back and tick it again.</source>
-        <translation>木 %1 は訂正できません。その日の植え替えが履歴にもうありません。済みを取り消してから、もう一度済みにしてください。</translation>
-    </message>
-    <message>
         <source>Corrected: tree %1, with its history and the stock. Undo gives all back.</source>
         <translation>訂正：木 %1、履歴と在庫も。「元に戻す」で全部戻ります。</translation>
+    </message>
+    <message>
+        <source>What was made and what is left of a mix: the leftover becomes a tub in stock, and what was spilt teaches the next day.</source>
+        <translation>作った量と残った量：残りは在庫のトロ舟になり、こぼれた量は次の植え替え日に生かされます。</translation>
+    </message>
+    <message>
+        <source>Return the leftover to stock</source>
+        <translation>残りを在庫に戻す</translation>
+    </message>
+    <message>
+        <source>This day stays: trees were ticked off on it. Take their ticks back first.</source>
+        <translation>この日は残します。済みの木があります。先に済みの印を戻してください。</translation>
+    </message>
+    <message>
+        <source>There is no further tree to put on the day: add one on the Trees tab first.</source>
+        <translation>この日に載せられる木はもうありません。先に「木」タブで加えてください。</translation>
+    </message>
+    <message>
+        <source>No open tree has its litres yet: write them under “poured in” first.</source>
+        <translation>L が記入された未済の木がまだありません。先に「注いだ量」に記入してください。</translation>
+    </message>
+    <message>
+        <source>More can&apos;t be left over than was made: correct one of them.</source>
+        <translation>残りは作った量を超えられません。どちらかを直してください。</translation>
+    </message>
+    <message>
+        <source>%1, removed</source>
+        <translation>%1（削除済み）</translation>
+    </message>
+    <message>
+        <source>No tree of the day has a root-mass plan in the record: plan its root mass first.</source>
+        <translation>この日の木には、記録に根鉢計画がありません。先に根鉢を計画してください。</translation>
+    </message>
+    <message>
+        <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
+        <translation>木 %1 の履歴に切る所がありません。根鉢計画が計算できないためです。計画を直してから、もう一度済みにしてください。</translation>
     </message>
 </context>
 <context>
@@ -3956,10 +3956,6 @@
         <translation>候補の割合</translation>
     </message>
     <message>
-        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does.</source>
-        <translation>「%1」は実現できません。棚に近いものがなく、どの配合でも届きません。</translation>
-    </message>
-    <message>
         <source>Choose a group first</source>
         <translation>先にグループを選んでください</translation>
     </message>
@@ -4004,8 +4000,12 @@
         <translation>%1、取り置き %2</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。ここでは別の鉢を選んでください。</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be had: nothing on the shelf comes near it, and so no mix does. Loosen it, or add grain.</source>
+        <translation>「%1」は実現できません。棚に近いものがなく、どの配合でも届きません。条件を緩めるか、粒を加えてください。</translation>
     </message>
 </context>
 <context>
@@ -4019,16 +4019,16 @@
         <translation>復活させない</translation>
     </message>
     <message>
-        <source>%1 is not in the record any more: it was deleted or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
-        <translation>%1 はもう記録にありません。その間に、おそらく別のウィンドウで、削除されたか元に戻されました。入力した内容はここにあり、まだ保存されていません。</translation>
-    </message>
-    <message>
         <source>What was typed into %1 and not saved: %2</source>
         <translation>%1 に入力して保存しなかった内容：%2</translation>
     </message>
     <message>
         <source>%1 brought back</source>
         <translation>%1 の復活</translation>
+    </message>
+    <message>
+        <source>%1 is not in the record any more: it was removed or undone meanwhile, perhaps in another window. What you typed stands here and is not saved yet.</source>
+        <translation>%1 はもう記録にありません。その間に、おそらく別のウィンドウで、削除されたか元に戻されました。入力した内容はここにあり、まだ保存されていません。</translation>
     </message>
 </context>
 <context>
@@ -4309,7 +4309,7 @@
         <translation>%1：%2</translation>
     </message>
     <message>
-        <source>De&amp;lete</source>
+        <source>Remo&amp;ve</source>
         <translation>削除(&amp;L)</translation>
     </message>
 </context>
@@ -4525,10 +4525,6 @@
         <translation>つながり</translation>
     </message>
     <message>
-        <source>There is nothing called %1; the whole log is shown.</source>
-        <translation>%1 というものはありません。日誌をすべて表示します。</translation>
-    </message>
-    <message>
         <source>%1 is no day like 2026-03-14.</source>
         <translation>%1 は 2026-03-14 のような日付ではありません。</translation>
     </message>
@@ -4587,6 +4583,14 @@
     <message>
         <source>Show small changes too, %1 are left out</source>
         <translation>小さな変更も表示、%1 件を省略中</translation>
+    </message>
+    <message>
+        <source>There is nothing called %1: look at its number. The whole log is shown.</source>
+        <translation>%1 というものはありません。番号を確かめてください。日誌をすべて表示します。</translation>
+    </message>
+    <message>
+        <source>Nothing fits Find, About and the days together; empty one of them to see more.</source>
+        <translation>検索、対象、日付のすべてに合うものがありません。どれかを空にすると多く見られます。</translation>
     </message>
 </context>
 <context>
@@ -5105,10 +5109,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 に保存しました。</translation>
     </message>
     <message>
-        <source>%1 could not be written: is its ending png, svg, pdf or csv, and the folder yours?</source>
-        <translation>%1 を書き込めませんでした。拡張子は png、svg、pdf、csv のいずれかで、書き込めるフォルダーですか？</translation>
-    </message>
-    <message>
         <source>Test sheet as PDF</source>
         <translation>試験票を PDF に</translation>
     </message>
@@ -5269,10 +5269,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢試験と予測の比較(&amp;D)</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
-    </message>
-    <message>
         <source>Open pot</source>
         <translation>鉢を開く</translation>
     </message>
@@ -5285,12 +5281,20 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢を開く</translation>
     </message>
     <message>
-        <source>A pot given as a table of areas is read by the command line only, for now.</source>
-        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。</translation>
-    </message>
-    <message>
         <source>Bottom layer and top dressing of the pot are not on this form and were left out.</source>
         <translation>鉢の鉢底土と化粧土はこの入力欄にないため、省きました。</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: end its name in png, svg, pdf or csv, and choose a folder you may write to.</source>
+        <translation>%1 を書き込めませんでした。名前の末尾を png、svg、pdf、csv のどれかにし、書き込めるフォルダーを選んでください。</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
+    </message>
+    <message>
+        <source>A pot given as a table of areas is read by the command line only, for now: choose another pot here.</source>
+        <translation>断面積の表で与えた鉢は、今のところコマンドラインだけが読めます。ここでは別の鉢を選んでください。</translation>
     </message>
 </context>
 <context>
@@ -5684,10 +5688,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 の配合比</translation>
     </message>
     <message>
-        <source>A mix here has up to %1 components.</source>
-        <translation>配合材は %1 個までです。</translation>
-    </message>
-    <message>
         <source>Component %1</source>
         <translation>配合材 %1</translation>
     </message>
@@ -5698,6 +5698,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 removed</source>
         <translation>%1 を削除</translation>
+    </message>
+    <message>
+        <source>A mix here has up to %1 components; remove one first.</source>
+        <translation>配合材は %1 個までです。先に一つ外してください。</translation>
     </message>
 </context>
 <context>
@@ -6523,8 +6527,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>以後の検索では、粒はこの配合用に取り置かれます</translation>
     </message>
     <message>
-        <source>the litres that are needed are not known</source>
-        <translation>必要量が不明です</translation>
+        <source>type the litres needed first</source>
+        <translation>まず必要な L を入力してください</translation>
     </message>
 </context>
 <context>
@@ -7564,10 +7568,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>木 %1 に樹種グループがないため、どこまで耐えるか不明です。「木」タブで選んでください。</translation>
     </message>
     <message>
-        <source>Plan %1 stays: a tree&apos;s history or a day names it.</source>
-        <translation>計画 %1 は残します。木の履歴か植え替え日が参照しています。</translation>
-    </message>
-    <message>
         <source>root-mass plan %1 removed</source>
         <translation>根鉢計画 %1 を削除</translation>
     </message>
@@ -7782,6 +7782,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sphagnum of the shoulder, about</source>
         <translation>肩盛りのミズゴケ、約</translation>
+    </message>
+    <message>
+        <source>Plan %1 stays: a tree&apos;s history or a day names it. Begin a new plan instead.</source>
+        <translation>計画 %1 は残します。木の履歴か植え替え日が参照しています。代わりに新しい計画を始めてください。</translation>
     </message>
 </context>
 <context>
@@ -8014,10 +8018,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>配合がまだありません。「根鉢」で鉢の残りを満たすものを選んでください。</translation>
     </message>
     <message>
-        <source>%1 has a component without a particle density, so its water is not known.</source>
-        <translation>%1 には粒子密度のない配合材があり、水は不明です。</translation>
-    </message>
-    <message>
         <source>kept root mass: not known</source>
         <translation>残す根鉢：不明</translation>
     </message>
@@ -8037,6 +8037,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>%1: %2</source>
         <translation>%1：%2</translation>
     </message>
+    <message>
+        <source>%1 has a component without a grain density, so its water is not known: measure it.</source>
+        <translation>%1 には粒子密度のない配合材があり、水は不明です。測ってください。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::ScoreView</name>
@@ -8055,10 +8059,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>No pot test to compare yet. A pot test of a kept mix shows how far off the estimate of its air was.</source>
         <translation>比べる鉢試験がまだありません。保存した配合の鉢試験で、空気の推定のずれがわかります。</translation>
-    </message>
-    <message>
-        <source>Drained air: %1.</source>
-        <translation>排水後の空気：%1。</translation>
     </message>
     <message>
         <source>Fine, up to %1: %2.</source>
@@ -8115,6 +8115,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>coarse grain</source>
         <translation>粗粒</translation>
+    </message>
+    <message>
+        <source>Air that drains free: %1.</source>
+        <translation>排水後の気相率：%1。</translation>
     </message>
 </context>
 <context>
@@ -8594,8 +8598,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 に保存しました。</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
     </message>
 </context>
 <context>
@@ -8680,10 +8684,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%2 の %1 の質量</translation>
     </message>
     <message>
-        <source>There is nothing to paste: no rows of numbers on the clipboard.</source>
-        <translation>貼り付けるものがありません。クリップボードに数値の行がありません。</translation>
-    </message>
-    <message>
         <source>paste into %1</source>
         <translation>%1 に貼り付け</translation>
     </message>
@@ -8708,6 +8708,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>sieve %1 of %2 removed</source>
         <translation>%2 のふるい %1 を削除</translation>
+    </message>
+    <message>
+        <source>gross %1, %2</source>
+        <translation>総重量 %1、%2</translation>
+    </message>
+    <message>
+        <source>There is nothing to paste: copy rows of numbers first.</source>
+        <translation>貼り付けるものがありません。先に数値の行をコピーしてください。</translation>
     </message>
 </context>
 <context>
@@ -8895,10 +8903,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>袋の番号を入力するとその粒に植わる木が、木の番号なら植わっている用土がわかります。</translation>
     </message>
     <message>
-        <source>There is nothing called %1.</source>
-        <translation>%1 というものはありません。</translation>
-    </message>
-    <message>
         <source>Trace a bag, fraction, bin, batch or mix first: its list of trees can be saved.</source>
         <translation>先に袋・区分・保管容器・バッチ・配合を追跡してください。木の一覧を保存できます。</translation>
     </message>
@@ -8919,8 +8923,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>%1 に保存しました。</translation>
     </message>
     <message>
-        <source>%1 could not be written: is the folder yours?</source>
-        <translation>%1 を書き込めませんでした。書き込めるフォルダーですか？</translation>
+        <source>There is nothing called %1: look at its number.</source>
+        <translation>%1 というものはありません。番号を確かめてください。</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: choose a folder you may write to.</source>
+        <translation>%1 を書き込めませんでした。書き込めるフォルダーを選んでください。</translation>
     </message>
 </context>
 <context>
@@ -9493,6 +9501,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>Restore the newest intact backup: %1</source>
         <translation>最新の正常なバックアップを復元：%1</translation>
     </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::VerdictPanel</name>
@@ -9896,10 +9908,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>崩れた細粒が底へ流れる場合、{season} シーズン目に空気が {percent} % を下回る見込みです。次の植え替えの目安となる推定です</translation>
     </message>
     <message>
-        <source>the new mix already has less than {percent} % air in this pot</source>
-        <translation>新しい用土の時点で、この鉢の空気は {percent} % 未満です</translation>
-    </message>
-    <message>
         <source>the years to come are an estimate: frost, watering and repotting habits differ, and roots lower the air further</source>
         <translation>先の年は推定です。霜、潅水、植え替えの習慣は違い、根がさらに空気を減らします</translation>
     </message>
@@ -9920,16 +9928,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>2～40 cm mm のどの k でも実測の水 {capacity_percent} % になりません。最も近いのは {k_cm_mm} です。重さ、容積、粒度を確かめてください</translation>
     </message>
     <message>
-        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead</source>
-        <translation>二つの深さを合わせると k {k_cm_mm}、w {grain_fill} となり、配合よりばらつきによるものです。代わりに通常の値と重み付けしました</translation>
-    </message>
-    <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
         <translation>湛水で満ちたのは粒間孔隙の {percent} % だけです。一日浸した後、下からゆっくり湛水しましたか？</translation>
-    </message>
-    <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the particle density and the dry mass</source>
-        <translation>湛水時の重さには粒間孔隙の {percent} % が必要です。容積、粒子密度、乾燥質量を確かめてください</translation>
     </message>
     <message>
         <source>without the mix only what was measured is told; give &quot;mix&quot; or --mix to learn from it</source>
@@ -9940,28 +9940,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢の形か深さがないと比べられません。&quot;container&quot;、&quot;depth_cm&quot; または --pot を与えてください</translation>
     </message>
     <message>
-        <source>the measured bulk density leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead</source>
-        <translation>実測のかさ密度では粒間孔隙が {voids_percent} % となり、粒としてありえません。予測の孔隙を使いました</translation>
-    </message>
-    <message>
         <source>the grain came out coarser than it went in: was it the same handful, and was nothing lost?</source>
         <translation>粒が入れたときより粗くなっています。同じ粒でしたか、こぼれませんでしたか？</translation>
-    </message>
-    <message>
-        <source>the crumbled grading is {points} points off any even breaking; the figures are rough</source>
-        <translation>崩れた後の粒度は、一様な崩れ方から {points} ポイント外れています。値はおおよそです</translation>
-    </message>
-    <message>
-        <source>the number of rounds is missing or not above 0</source>
-        <translation>回数がないか、0 より大きくありません</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>粒子密度 {density_g_l} g/L が真密度 {solid_g_l} g/L を超えています。重さとジョッキの標線を確かめてください</translation>
-    </message>
-    <message>
-        <source>a particle density of {density_g_l} g/L is unusual for grain; look at the weights, and was all air let out from between the grains?</source>
-        <translation>粒子密度 {density_g_l} g/L は粒として異例です。重さを確かめ、粒の間の空気を抜いたか確認してください</translation>
     </message>
     <message>
         <source>the grain displaces no water; look at the three weights</source>
@@ -9970,10 +9950,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
         <translation>吸水した粒が水より軽い（{density_g_l} g/L）ため、ふるいで沈めてください。沈めないと体積が小さく出ます</translation>
-    </message>
-    <message>
-        <source>a mass is missing or not above 0</source>
-        <translation>質量がないか、0 より大きくありません</translation>
     </message>
     <message>
         <source>a fraction needs the opening it stayed on, the one it fell through, or both</source>
@@ -9986,14 +9962,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
         <translation>突き込みで体積が {percent} % 減りました。通常は 5～13 % です。ふんわり入れましたか？</translation>
-    </message>
-    <message>
-        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the particle density</source>
-        <translation>粒子密度 {density_g_l} g/L の粒でジョッキの粒間孔隙が {voids_percent} % となり、ふんわり入れた粒ではまずありえません。容積と粒子密度を確かめてください</translation>
-    </message>
-    <message>
-        <source>the volume is missing or not above 0</source>
-        <translation>容積がないか、0 より大きくありません</translation>
     </message>
     <message>
         <source>the fineness modulus reads {aperture_mm} mm off the curve, that sieve was not used</source>
@@ -10036,44 +10004,16 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>交換容量が不明なため、配合の値も出せません</translation>
     </message>
     <message>
-        <source>the particle density is not known: the mix has mass shares and grading only, no volumes and porosities</source>
-        <translation>粒子密度が不明です。配合は質量比と粒度だけで、容積と孔隙率は出せません</translation>
-    </message>
-    <message>
         <source>all components have 0 parts; give one of them a part</source>
         <translation>すべての配合比が 0 です。どれかに配合比を入れてください</translation>
-    </message>
-    <message>
-        <source>the skeletal density is not known: total porosity counts only the pores that take up water</source>
-        <translation>真密度が不明です。全孔隙率には水を吸う孔隙だけを数えています</translation>
     </message>
     <message>
         <source>{percent} % is finer than {aperture_mm} mm and taken as grain of {size_mm} mm</source>
         <translation>{percent} % が {aperture_mm} mm より細かく、{size_mm} mm の粒とみなしています</translation>
     </message>
     <message>
-        <source>the particle density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the skeletal density</source>
-        <translation>粒子密度から真密度 {density_g_l} g/L となり、{low}～{high} の範囲外です。確かめるか、真密度を与えてください</translation>
-    </message>
-    <message>
-        <source>the parts add up to {sum}: if they were meant as percent, something is missing or counted twice</source>
-        <translation>配合比の合計は {sum} です。百分率のつもりなら、抜けか重複があります</translation>
-    </message>
-    <message>
-        <source>a settling of {percent} % leaves no voids; the grain alone allows {most_percent} %</source>
-        <translation>締まり {percent} % では孔隙がなくなります。粒だけで許されるのは {most_percent} % までです</translation>
-    </message>
-    <message>
         <source>a settling of {share} can&apos;t be; expected 0 to below 1, the share of the volume lost</source>
         <translation>締まり {share} はありえません。0 以上 1 未満（失われる容積の割合）にしてください</translation>
-    </message>
-    <message>
-        <source>the skeletal density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
-        <translation>真密度 {density_g_l} g/L が {low}～{high} の範囲外です。確かめてください</translation>
-    </message>
-    <message>
-        <source>{sources} sources stand beside {components} components; each component has one, or none has</source>
-        <translation>配合材 {components} 個に対し出典が {sources} 件あります。全部に一つずつか、なしにしてください</translation>
     </message>
     <message>
         <source>a spill of {share} can&apos;t be; expected 0 to below 1, the share of the mix that misses the pot</source>
@@ -10104,10 +10044,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{figure}の範囲が ±{now_points} から ±{then_points} ポイントに</translation>
     </message>
     <message>
-        <source>measure the particle density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
-        <translation>{component} の粒子密度を水置換で測る：{figure}の範囲が ±{now_points} から ±{then_points} ポイントに</translation>
-    </message>
-    <message>
         <source>fill the pot with water and weigh it: range of {figure} from ±{now_points} to ±{then_points} points</source>
         <translation>鉢に水を満たして量る：{figure}の範囲が ±{now_points} から ±{then_points} ポイントに</translation>
     </message>
@@ -10128,10 +10064,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>空気 {percent} % は異例です。水平で 30 分排水しましたか、容積は正しいですか？</translation>
     </message>
     <message>
-        <source>a bulk density of {density_g_l} g/L is unusual; look at the tare and the volume</source>
-        <translation>かさ密度 {density_g_l} g/L は異例です。風袋と容積を確かめてください</translation>
-    </message>
-    <message>
         <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
         <translation>排水後の水 {percent} % は異例です。重さと容積を確かめてください</translation>
     </message>
@@ -10142,18 +10074,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>a depth of {depth_cm} cm can&apos;t be; expected more than 0</source>
         <translation>深さ {depth_cm} cm はありえません。0 より大きくしてください</translation>
-    </message>
-    <message>
-        <source>a mass of {mass_g} g can&apos;t be negative</source>
-        <translation>質量 {mass_g} g は負にできません</translation>
-    </message>
-    <message>
-        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g</source>
-        <translation>{mass_g} g はありえません。{what} が {least_g} g です</translation>
-    </message>
-    <message>
-        <source>{caught_ml} mL were caught but only {poured_ml} mL poured</source>
-        <translation>受けた水が {caught_ml} mL ですが、注いだのは {poured_ml} mL だけです</translation>
     </message>
     <message>
         <source>the volume of the mix is not known; give volume_ml, a container in the file, or --pot</source>
@@ -10176,10 +10096,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>鉢が二度与えられています。container と depth_cm のどちらか一つにしてください</translation>
     </message>
     <message>
-        <source>a volume of {volume_ml} mL can&apos;t be negative</source>
-        <translation>容積 {volume_ml} mL は負にできません</translation>
-    </message>
-    <message>
         <source>a volume of {volume_ml} mL can&apos;t be; expected more than 0</source>
         <translation>容積 {volume_ml} mL はありえません。0 より大きくしてください</translation>
     </message>
@@ -10190,10 +10106,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{higher_g} g is not above {lower_g} g; expected tare, dry, drained, flooded in rising order</source>
         <translation>{higher_g} g が {lower_g} g より大きくありません。風袋、乾燥、排水後、湛水の順に大きくなるはずです</translation>
-    </message>
-    <message>
-        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends</source>
-        <translation>{from_mm}～{to_mm} mm の判定なし：試験のふるいが両端に届きません</translation>
     </message>
     <message>
         <source>litres are taken in proportion to mass; screened grain lies looser, so they come out a little low</source>
@@ -10208,24 +10120,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{percent} % が 1～2 mm です。ごく小さい鉢と化粧土に向きます</translation>
     </message>
     <message>
-        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for</source>
-        <translation>{size_mm} mm の粒は、モデルの対象 15 mm より粗い粒です</translation>
-    </message>
-    <message>
         <source>above 2 mm ({size_mm} mm here) the estimate is good to 3.5 points at best; a pot test makes it better</source>
         <translation>2 mm を超えると（ここでは {size_mm} mm）推定の精度は良くても 3.5 ポイントです。鉢試験で良くなります</translation>
-    </message>
-    <message>
-        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range</source>
-        <translation>配合の 1 割が {size_mm} mm 以下です。微塵の多い配合はモデルの範囲外です</translation>
-    </message>
-    <message>
-        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high</source>
-        <translation>{fines_percent} % が最後のふるいより細かい粒です。微塵は流れて目詰まりするため、示した空気は高すぎます</translation>
-    </message>
-    <message>
-        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high</source>
-        <translation>粒径に切れ目があり、細かい側が {fines_percent} % です。細粒が粗粒の隙間を埋めるため、示した空気は高すぎます</translation>
     </message>
     <message>
         <source>the bottom layer&apos;s grain is not known; the water is computed as if the mix reached the floor</source>
@@ -10240,64 +10136,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{size_mm} mm の粒の滞水層は、一粒分程度かそれ以下です</translation>
     </message>
     <message>
-        <source>organic, fibrous or soft grain is out of the model&apos;s range</source>
-        <translation>有機質、繊維質、軟らかい粒はモデルの範囲外です</translation>
-    </message>
-    <message>
         <source>{value} can&apos;t be; expected {low} to {high}</source>
         <translation>{value} はありえません。{low}～{high} にしてください</translation>
     </message>
     <message>
-        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet</source>
-        <translation>滞水層が {perched_cm} cm に達し、充填線 {depth_cm} cm を超えます。鉢全体が濡れたままになります</translation>
-    </message>
-    <message>
         <source>a table of areas has no outline; tilted, a round one is assumed</source>
         <translation>断面積の表には輪郭がありません。傾ける場合は丸とみなします</translation>
-    </message>
-    <message>
-        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts</source>
-        <translation>範囲の上限 {to_mm} mm が下限 {from_mm} mm を超えていません</translation>
-    </message>
-    <message>
-        <source>the name {name} is used twice</source>
-        <translation>名前 {name} が二度使われています</translation>
-    </message>
-    <message>
-        <source>{low} is negative; a catalogue figure is not</source>
-        <translation>{low} は負です。目録の値は負になりません</translation>
-    </message>
-    <message>
-        <source>the material has no name</source>
-        <translation>資材に名前がありません</translation>
-    </message>
-    <message>
-        <source>the figure names no source</source>
-        <translation>値に出典がありません</translation>
-    </message>
-    <message>
-        <source>the range runs from {low} down to {high}</source>
-        <translation>範囲が {low} から {high} へ逆になっています</translation>
-    </message>
-    <message>
-        <source>the share {high} is above 1</source>
-        <translation>割合 {high} が 1 を超えています</translation>
-    </message>
-    <message>
-        <source>references.json lists no source called {source}</source>
-        <translation>references.json に {source} という出典がありません</translation>
-    </message>
-    <message>
-        <source>{text} is not known for {key}</source>
-        <translation>{key} に {text} は使えません</translation>
-    </message>
-    <message>
-        <source>no figure uses the source {source}</source>
-        <translation>出典 {source} はどの値にも使われていません</translation>
-    </message>
-    <message>
-        <source>{value} lies outside its own range {low} to {high}</source>
-        <translation>{value} が自身の範囲 {low}～{high} の外です</translation>
     </message>
     <message>
         <source>the unit is {unit}; expected {expected}</source>
@@ -10310,14 +10154,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>an absorption of {ratio} can&apos;t be; expected 0 or more, kg of water per kg of dry grain</source>
         <translation>吸水率 {ratio} はありえません。0 以上（乾燥粒 1 kg あたりの水 kg）にしてください</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the particle density {particle_g_l} g/L; loose grain has voids</source>
-        <translation>乾燥かさ密度 {bulk_g_l} g/L が粒子密度 {particle_g_l} g/L より小さくありません。ふんわり入れた粒には隙間があります</translation>
-    </message>
-    <message>
-        <source>the dry bulk density {bulk_g_l} g/L is not below the skeletal density {skeletal_g_l} g/L; loose grain has voids</source>
-        <translation>乾燥かさ密度 {bulk_g_l} g/L が真密度 {skeletal_g_l} g/L より小さくありません。ふんわり入れた粒には隙間があります</translation>
     </message>
     <message>
         <source>an exchange capacity of {cec_meq_100g} meq/100 g can&apos;t be; expected 0 or more</source>
@@ -10348,10 +10184,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>開いた割合 {share} はありえません。0～1 にしてください</translation>
     </message>
     <message>
-        <source>the particle density {particle_g_l} g/L is above the skeletal density {skeletal_g_l} g/L; the solid alone is at least as dense as the grain with its pores</source>
-        <translation>粒子密度 {particle_g_l} g/L が真密度 {skeletal_g_l} g/L を超えています。固体だけの密度は孔隙を含む粒の密度以上です</translation>
-    </message>
-    <message>
         <source>{parts} parts can&apos;t be; expected 0 or more</source>
         <translation>配合比 {parts} はありえません。0 以上にしてください</translation>
     </message>
@@ -10364,20 +10196,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>粒径が複数の方法で与えられています。grading、class_mm、sieve_test のどれか一つにしてください</translation>
     </message>
     <message>
-        <source>there is no material called {name} in the catalogue; nearest: {nearest}</source>
-        <translation>目録に {name} という資材はありません。近いもの：{nearest}</translation>
-    </message>
-    <message>
         <source>the area is {area_cm2} cm2; it must be above 0 (only the floor may be a point)</source>
         <translation>断面積が {area_cm2} cm2 です。0 より大きくしてください（点でよいのは底だけです）</translation>
     </message>
     <message>
         <source>the area is {area_cm2} cm2; expected at most a square of ten metres</source>
         <translation>断面積が {area_cm2} cm2 です。10 m 四方以下にしてください</translation>
-    </message>
-    <message>
-        <source>the corner radius {radius_cm} cm is more than half of the shorter side ({limit_cm} cm)</source>
-        <translation>隅の半径 {radius_cm} cm が短辺の半分（{limit_cm} cm）を超えています</translation>
     </message>
     <message>
         <source>a soft-cornered rectangle needs its exponent (2 is an ellipse, 4 a rectangle with soft corners)</source>
@@ -10396,20 +10220,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>丸みの半径 {radius_cm} cm では底がなくなります。ここでは {limit_cm} cm までです</translation>
     </message>
     <message>
-        <source>this shape has no edge between floor and wall for a fillet; a bowl and a table of areas already hold the curve</source>
-        <translation>この形には底と壁の間の角がありません。椀形と断面積の表は曲線をすでに含みます</translation>
-    </message>
-    <message>
         <source>{count} drain holes can&apos;t be; expected 0 or more</source>
         <translation>排水穴 {count} 個はありえません。0 以上にしてください</translation>
-    </message>
-    <message>
-        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; nothing is left for the mix</source>
-        <translation>鉢底土と化粧土で充填 {filled_cm} cm のうち {layers_cm} cm を占め、用土の分がありません</translation>
-    </message>
-    <message>
-        <source>the length is {length_cm} cm; it can&apos;t be negative</source>
-        <translation>長さが {length_cm} cm です。負にはできません</translation>
     </message>
     <message>
         <source>the length is {length_cm} cm; it must be above 0</source>
@@ -10424,28 +10236,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>長さが {length_cm} cm です。{limit_cm} cm 以上にしてください</translation>
     </message>
     <message>
-        <source>the mass is {mass_kg} kg; it can&apos;t be negative</source>
-        <translation>質量が {mass_kg} kg です。負にはできません</translation>
-    </message>
-    <message>
         <source>a drum needs its diameter at half the depth</source>
         <translation>胴張りの鉢には深さの半分での直径が必要です</translation>
     </message>
     <message>
         <source>the profile has no areas; give height_cm and area_cm2 from the floor to the rim</source>
         <translation>断面の表に面積がありません。底から縁まで height_cm と area_cm2 を与えてください</translation>
-    </message>
-    <message>
-        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm</source>
-        <translation>断面積の表が {height_cm} cm で終わり、縁の {depth_cm} cm に届きません</translation>
-    </message>
-    <message>
-        <source>the table of areas starts at {height_cm} cm; the first row is the floor at 0</source>
-        <translation>断面積の表が {height_cm} cm から始まっています。最初の行は底（0）です</translation>
-    </message>
-    <message>
-        <source>the height {height_cm} cm follows {before_cm} cm; heights must rise</source>
-        <translation>高さ {height_cm} cm が {before_cm} cm の次にあります。高さは増えていく必要があります</translation>
     </message>
     <message>
         <source>the table of areas has {rows} rows; at least two are needed, floor and rim</source>
@@ -10476,28 +10272,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>深さの半分で {diameter_cm} cm では壁がぶつかります。三つの直径を確かめてください</translation>
     </message>
     <message>
-        <source>the column {column} stands twice in the header</source>
-        <translation>見出しに列 {column} が二度あります</translation>
-    </message>
-    <message>
         <source>the header has no column {column}; expected aperture_mm with retained_g, with gross_g and tare_g, or with retained_l</source>
         <translation>見出しに列 {column} がありません。aperture_mm と、retained_g、gross_g と tare_g、または retained_l が必要です</translation>
     </message>
     <message>
         <source>there is no header line; expected aperture_mm,retained_g</source>
         <translation>見出し行がありません。aperture_mm,retained_g が必要です</translation>
-    </message>
-    <message>
-        <source>a quote opened here and is never closed</source>
-        <translation>ここで始まった引用符が閉じられていません</translation>
-    </message>
-    <message>
-        <source>a row follows the pan (line {pan_line}); the pan is the last row</source>
-        <translation>受皿（{pan_line} 行目）の後に行があります。受皿は最後の行です</translation>
-    </message>
-    <message>
-        <source>{found} cells stand here; the header has {expected} columns</source>
-        <translation>ここにはセルが {found} 個あります。見出しは {expected} 列です</translation>
     </message>
     <message>
         <source>{text} is not a day; expected a date like 2026-03-14</source>
@@ -10520,14 +10300,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>基準資材のフォルダーが見つかりません。GRITWRIGHT_DATA に materials/ のあるフォルダーを設定してください</translation>
     </message>
     <message>
-        <source>a file is asked for, but its name is empty</source>
-        <translation>ファイルが必要ですが、名前が空です</translation>
-    </message>
-    <message>
-        <source>the file is larger than {limit_mb} MB; a sieve test or a mix is a few kilobytes</source>
-        <translation>ファイルが {limit_mb} MB を超えています。ふるい試験や配合は数キロバイトです</translation>
-    </message>
-    <message>
         <source>the format is {found}; expected {expected}</source>
         <translation>形式が {found} です。{expected} にしてください</translation>
     </message>
@@ -10540,20 +10312,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>目開き {aperture_mm} mm が {before_mm} mm の後で、順序が違います。粒度は粗い順に書いてください</translation>
     </message>
     <message>
-        <source>the grading has no points</source>
-        <translation>粒度に点がありません</translation>
-    </message>
-    <message>
         <source>the pan size {size_mm} mm has to lie above 0 and not above the finest sieve, {finest_mm} mm</source>
         <translation>受皿の粒径 {size_mm} mm は 0 より大きく、最も細かいふるい {finest_mm} mm 以下にしてください</translation>
-    </message>
-    <message>
-        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; passing never falls as the opening grows</source>
-        <translation>{coarser_mm} mm の通過が {coarser_percent} %、より細かい {finer_mm} mm の通過が {finer_percent} % です。目開きが大きくなって通過が減ることはありません</translation>
-    </message>
-    <message>
-        <source>{percent} % passing is outside 0 to 100</source>
-        <translation>通過 {percent} % が 0～100 の範囲外です</translation>
     </message>
     <message>
         <source>passing ran from {low_percent} to {high_percent} % and was rescaled to 0-100 %</source>
@@ -10564,28 +10324,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>最大粒径 {size_mm} mm は、最も粗いふるい {coarsest_mm} mm より大きくしてください</translation>
     </message>
     <message>
-        <source>the file ends before its JSON does; a bracket, a quote or a value is missing</source>
-        <translation>JSON が終わる前にファイルが終わっています。括弧、引用符または値が足りません</translation>
-    </message>
-    <message>
-        <source>this is not JSON from here on: {text}</source>
-        <translation>ここから先は JSON ではありません：{text}</translation>
-    </message>
-    <message>
-        <source>brackets are nested deeper than {limit} levels</source>
-        <translation>括弧が {limit} 段より深く入れ子になっています</translation>
-    </message>
-    <message>
-        <source>the file holds more than {limit} values; it is no file of this kind</source>
-        <translation>ファイルに値が {limit} 個を超えてあります。この種のファイルではありません</translation>
-    </message>
-    <message>
         <source>the key {key} stands twice; give it once</source>
         <translation>キー {key} が二度あります。一度だけにしてください</translation>
-    </message>
-    <message>
-        <source>the key {key} is missing</source>
-        <translation>キー {key} がありません</translation>
     </message>
     <message>
         <source>the two results lie {percent} % apart, {usual_percent} % is usual; measure a third time</source>
@@ -10596,56 +10336,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{text} に小数点のカンマがあります。ピリオドにするか、列を ; かタブで区切ってください</translation>
     </message>
     <message>
-        <source>a number is missing here</source>
-        <translation>ここに数値がありません</translation>
-    </message>
-    <message>
-        <source>{text} is not a number</source>
-        <translation>{text} は数値ではありません</translation>
-    </message>
-    <message>
-        <source>{text} is too large to be a measured value</source>
-        <translation>{text} は測定値として大きすぎます</translation>
-    </message>
-    <message>
-        <source>{text} is too small to be a measured value</source>
-        <translation>{text} は測定値として小さすぎます</translation>
-    </message>
-    <message>
         <source>{unit} is no unit known here; leave it out or write one that fits the field</source>
         <translation>{unit} はここで使える単位ではありません。省くか、欄に合う単位を書いてください</translation>
     </message>
     <message>
-        <source>the schema refers to itself without end</source>
-        <translation>スキーマが際限なく自分を参照しています</translation>
-    </message>
-    <message>
-        <source>there is no schema called {schema}</source>
-        <translation>{schema} というスキーマはありません</translation>
-    </message>
-    <message>
-        <source>this fits none of the allowed forms</source>
-        <translation>許される形のどれにも合いません</translation>
-    </message>
-    <message>
-        <source>{text} is not one of the allowed values</source>
-        <translation>{text} は許される値ではありません</translation>
-    </message>
-    <message>
-        <source>{value} is beyond the limit {limit}</source>
-        <translation>{value} が限界 {limit} を超えています</translation>
-    </message>
-    <message>
-        <source>this fits more than one of the allowed forms; exactly one must fit</source>
-        <translation>許される形の複数に合っています。ちょうど一つに合う必要があります</translation>
-    </message>
-    <message>
         <source>at least {least} are needed here</source>
         <translation>ここには {least} 以上必要です</translation>
-    </message>
-    <message>
-        <source>the schema uses {keyword}, which is not checked here</source>
-        <translation>スキーマが使う {keyword} は、ここでは検査しません</translation>
     </message>
     <message>
         <source>expected {expected} here</source>
@@ -10656,10 +10352,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるい分ける目開きを一つ以上示してください</translation>
     </message>
     <message>
-        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed</source>
-        <translation>{aperture_mm} mm は試験の最も粗いふるい {coarsest_mm} mm より上です。それより上の粒の分布は仮定です</translation>
-    </message>
-    <message>
         <source>{aperture_mm} mm is below the finest sieve of the test, {finest_mm} mm, and {percent} % is finer than that: test with a finer sieve</source>
         <translation>{aperture_mm} mm は試験の最も細かいふるい {finest_mm} mm より下で、それより細かい粒が {percent} % あります。より細かいふるいで試験してください</translation>
     </message>
@@ -10668,40 +10360,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>目開き {aperture_mm} mm はありえません。0 より大きくしてください</translation>
     </message>
     <message>
-        <source>the opening {aperture_mm} mm is named twice</source>
-        <translation>目開き {aperture_mm} mm が二度あります</translation>
-    </message>
-    <message>
-        <source>bulk and particle density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
-        <translation>かさ密度と粒子密度がそろっていません。L は単一粒径の充填率 {packing_density} によります</translation>
-    </message>
-    <message>
         <source>a sharpness of {sharpness} can&apos;t be; expected more than 0</source>
         <translation>切れの鋭さ {sharpness} はありえません。0 より大きくしてください</translation>
     </message>
     <message>
-        <source>the set has no sieve</source>
-        <translation>組にふるいがありません</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {before_mm} mm; sieves run coarse to fine</source>
-        <translation>目開き {aperture_mm} mm が {before_mm} mm の次にあります。ふるいは粗い順です</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm follows {above_mm} mm; sieves run from coarse to fine</source>
-        <translation>目開き {aperture_mm} mm が {above_mm} mm の次にあります。ふるいは粗い順です</translation>
-    </message>
-    <message>
-        <source>the opening {aperture_mm} mm stands twice; each sieve counts once</source>
-        <translation>目開き {aperture_mm} mm が二度あります。各ふるいは一度だけです</translation>
-    </message>
-    <message>
         <source>no starting mass was given: the percentages refer to the {mass_g} g recovered, and a loss would not show</source>
         <translation>最初の質量がありません。百分率は回収した {mass_g} g に対するもので、損失はわかりません</translation>
-    </message>
-    <message>
-        <source>the bulk density {bulk_g_l} g/L is above the particle density {particle_g_l} g/L</source>
-        <translation>かさ密度 {bulk_g_l} g/L が粒子密度 {particle_g_l} g/L を超えています</translation>
     </message>
     <message>
         <source>measured in litres: shares of loose volume stand for shares of mass, as if every fraction lay equally dense</source>
@@ -10748,10 +10412,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ふるいがありません。受皿の上に 1 行以上必要です</translation>
     </message>
     <message>
-        <source>nothing was left on the sieves or in the pan</source>
-        <translation>ふるいにも受皿にも何も残っていません</translation>
-    </message>
-    <message>
         <source>{mass_g} g lay on the {aperture_mm} mm sieve, which sieves well up to {limit_g} g; sieve in two goes</source>
         <translation>{aperture_mm} mm のふるいに {mass_g} g 載りました。よくふるえるのは {limit_g} g までです。二回に分けてふるってください</translation>
     </message>
@@ -10784,22 +10444,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{size_mm} mm の粒に試料 {mass_g} g は少なすぎます。{least_g} g 以上取ってください</translation>
     </message>
     <message>
-        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the particle density of light grain</source>
-        <translation>{size_mm} mm の粒が石なら、試料 {mass_g} g は少なすぎます。{least_g} g 以上取るか、軽い粒なら粒子密度を与えてください</translation>
-    </message>
-    <message>
-        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains {explained_g} g</source>
-        <translation>区分の合計は {sum_g} g、試料は {sample_g} g です。はかりで説明できるのは {explained_g} g です</translation>
-    </message>
-    <message>
-        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g</source>
-        <translation>風袋 {tare_g} g が総重量 {gross_g} g を超えています</translation>
-    </message>
-    <message>
-        <source>there are more than {limit} rows; this is no stack of sieves</source>
-        <translation>{limit} 行を超えています。これはふるいの段ではありません</translation>
-    </message>
-    <message>
         <source>{percent} % stayed on the coarsest sieve, {aperture_mm} mm; what needs its size takes it to end at {top_mm} mm</source>
         <translation>最も粗いふるい {aperture_mm} mm に {percent} % 残りました。その粒径が要る計算では {top_mm} mm までとみなします</translation>
     </message>
@@ -10810,26 +10454,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>a volume of {volume_l} L can&apos;t be; expected 0 or more</source>
         <translation>容積 {volume_l} L はありえません。0 以上にしてください</translation>
-    </message>
-    <message>
-        <source>{washed_g} g after washing is more than the {dry_g} g before it</source>
-        <translation>洗った後の {washed_g} g が、洗う前の {dry_g} g を超えています</translation>
-    </message>
-    <message>
-        <source>the mass after washing needs the dry mass before washing</source>
-        <translation>洗った後の質量には、洗う前の乾燥質量が必要です</translation>
-    </message>
-    <message>
-        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ</source>
-        <translation>{aperture_mm} mm で試験の通過が {least_percent}～{most_percent} % にばらついています。丁寧な繰り返しなら 20 回中 19 回は {limit_points} ポイント以内です。試料が違っています</translation>
-    </message>
-    <message>
-        <source>the tests share no range of sieves, so they can&apos;t be pooled</source>
-        <translation>試験に共通のふるいの範囲がないため、まとめられません</translation>
-    </message>
-    <message>
-        <source>there is no sieve test to pool</source>
-        <translation>まとめるふるい試験がありません</translation>
     </message>
     <message>
         <source>a test was measured in litres, so each counts the same</source>
@@ -10844,16 +10468,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>このバイトは UTF-8 ではありません。ファイルを UTF-8 で保存してください</translation>
     </message>
     <message>
-        <source>there is a NUL byte here; this is not a text file</source>
-        <translation>ここに NUL バイトがあります。テキストファイルではありません</translation>
-    </message>
-    <message>
         <source>{count} bags can&apos;t be; expected 1 or more</source>
         <translation>{count} 袋はありえません。1 以上にしてください</translation>
-    </message>
-    <message>
-        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be</source>
-        <translation>破砕数が 0 未満、または指数や 1 シーズンの回数が 0 以下ということはありえません</translation>
     </message>
     <message>
         <source>in whole scoops a batch is up to {percent} points off the recipe; a smaller scoop or a larger tub keeps it closer</source>
@@ -10884,28 +10500,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>質量 {mass_kg} kg はありえません。0 以上にしてください</translation>
     </message>
     <message>
-        <source>the mix was deleted after the day was planned; the day keeps it as it was then</source>
-        <translation>配合は計画後に削除されました。植え替え日には当時の内容が残っています</translation>
-    </message>
-    <message>
         <source>the mix was changed after the day was planned; the day keeps version {version}, the newest is {newest}</source>
         <translation>配合は計画後に変更されました。植え替え日は版 {version} のままで、最新は {newest} です</translation>
-    </message>
-    <message>
-        <source>the mix {text} is named twice</source>
-        <translation>配合 {text} が二度あります</translation>
-    </message>
-    <message>
-        <source>{left_l} L are left of {made_l} L made; nothing was used</source>
-        <translation>作った {made_l} L のうち {left_l} L 残っています。何も使われていません</translation>
-    </message>
-    <message>
-        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed</source>
-        <translation>袋の大きさが不明なため袋数を出せません。原粒 {raw_l} L が必要です</translation>
-    </message>
-    <message>
-        <source>neither fill_ml nor a pot says how much mix the tree takes</source>
-        <translation>fill_ml も鉢もなく、木に要る用土の量がわかりません</translation>
     </message>
     <message>
         <source>no settling is given; litres are as poured, and worked in they lie about 8 % lower</source>
@@ -10924,24 +10520,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>整数が必要ですが、{value} です</translation>
     </message>
     <message>
-        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}</source>
-        <translation>{day} は木の適期 {opens}～{closes} の外です</translation>
-    </message>
-    <message>
-        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here</source>
-        <translation>うち {reserved_l} L は他の植え替え日に割り当て済みで、ここでは {short_l} L 足りません</translation>
-    </message>
-    <message>
-        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L</source>
-        <translation>土入れ {scoop_l} L がトロ舟 {tub_l} L より大きくなっています</translation>
-    </message>
-    <message>
         <source>settling {percent} %, the median of the last {count} trees filled</source>
         <translation>締まり {percent} %（直近 {count} 本の中央値）</translation>
-    </message>
-    <message>
-        <source>{short_l} L of ready grain are short; that is {raw_l} L of raw grain</source>
-        <translation>用意済みの粒が {short_l} L 足りません。原粒で {raw_l} L です</translation>
     </message>
     <message>
         <source>spill {percent} %, the median of the last {count} batches</source>
@@ -10952,14 +10532,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>棚の {volume_l} L はありえません。0 以上にしてください</translation>
     </message>
     <message>
-        <source>how much of it is left is not known; enough was assumed</source>
-        <translation>残りの量が不明です。足りるものとしました</translation>
-    </message>
-    <message>
-        <source>the tree {text} stands twice in the day</source>
-        <translation>その日に木 {text} が二度あります</translation>
-    </message>
-    <message>
         <source>a bag of {bag_l} L was assumed, as is usual for the material</source>
         <translation>この資材で通常の {bag_l} L の袋としました</translation>
     </message>
@@ -10968,24 +10540,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>歩留まりは未測定です。使える割合を {percent} % としました。袋の 1 割から 3 分の 1 が失われるのが普通です</translation>
     </message>
     <message>
-        <source>the day has no mix called {text}</source>
-        <translation>その日に {text} という配合はありません</translation>
-    </message>
-    <message>
         <source>the work can&apos;t be ordered by {text}; expected bud, mix, helper or name</source>
         <translation>作業を {text} の順にはできません。bud、mix、helper、name のどれかにしてください</translation>
     </message>
     <message>
-        <source>the day has no pot called {text}</source>
-        <translation>その日に {text} という鉢はありません</translation>
-    </message>
-    <message>
         <source>{text} is no time of the day; expected evening or morning</source>
         <translation>{text} は時間帯ではありません。evening か morning にしてください</translation>
-    </message>
-    <message>
-        <source>{version} can&apos;t be; expected 1 or more</source>
-        <translation>{version} はありえません。1 以上にしてください</translation>
     </message>
     <message>
         <source>without a root-mass plan all the pot holds was counted, {volume_l} L</source>
@@ -11032,10 +10592,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{value} には届きません。{low}～{high} にしてください</translation>
     </message>
     <message>
-        <source>the limits run from {low} down to {high}</source>
-        <translation>範囲が {low} から {high} へ逆になっています</translation>
-    </message>
-    <message>
         <source>{value} L are needed; expected more than 0</source>
         <translation>必要量が {value} L です。0 より大きくしてください</translation>
     </message>
@@ -11060,18 +10616,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>レシピ {recipes} 件をすべて調べるには多すぎます。最良の評点は最大 {gap} 低い可能性があります</translation>
     </message>
     <message>
-        <source>{value} is no whole number</source>
-        <translation>{value} は整数ではありません</translation>
-    </message>
-    <message>
-        <source>the stock of every candidate is 0, so all are excluded</source>
-        <translation>すべての候補の在庫が 0 のため、全部除外されます</translation>
-    </message>
-    <message>
-        <source>no recipe of whole parts is within the stock</source>
-        <translation>在庫の範囲で作れる整数比のレシピがありません</translation>
-    </message>
-    <message>
         <source>{text} can&apos;t be read; expected a size in mm and percent passing, such as 4.75 90-100, with ; between points</source>
         <translation>{text} は読めません。4.75 90-100 のように粒径 mm と通過百分率を書き、点は ; で区切ってください</translation>
     </message>
@@ -11092,100 +10636,40 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>希望条件が使う {aperture_mm} mm では試験していません。受皿または最も粗い級で代用します</translation>
     </message>
     <message>
-        <source>no candidate was tested at {aperture_mm} mm; the curves are not extrapolated</source>
-        <translation>{aperture_mm} mm で試験した候補がありません。曲線は外挿しません</translation>
-    </message>
-    <message>
         <source>a stock of {value} L can&apos;t be; expected 0 or more</source>
         <translation>在庫 {value} L はありえません。0 以上にしてください</translation>
-    </message>
-    <message>
-        <source>has no particle density, so the litres it takes are not known; recipes with it count as beyond the stock</source>
-        <translation>粒子密度がなく、必要な L が不明です。これを使うレシピは在庫超過として扱います</translation>
-    </message>
-    <message>
-        <source>there are {count} candidates; at most {most} are searched</source>
-        <translation>候補が {count} 個あります。検索は {most} 個までです</translation>
-    </message>
-    <message>
-        <source>there are {count} wishes; at most {most} are weighed</source>
-        <translation>希望条件が {count} 件あります。{most} 件までです</translation>
     </message>
     <message>
         <source>a total of {value} parts can&apos;t be searched; expected 1 to {most}</source>
         <translation>配合比の合計 {value} は検索できません。1～{most} にしてください</translation>
     </message>
     <message>
-        <source>there is no pot called {pot} among the pots</source>
-        <translation>{pot} という鉢はありません</translation>
-    </message>
-    <message>
-        <source>no candidate has the name or family {name}</source>
-        <translation>名前または族が {name} の候補はありません</translation>
-    </message>
-    <message>
         <source>a weight of {weight} can&apos;t be; expected 0 or more</source>
         <translation>重み {weight} はありえません。0 以上にしてください</translation>
-    </message>
-    <message>
-        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them</source>
-        <translation>希望条件 {wish} は成り立ちません。すべての候補が同じ側で範囲を外れ、どう混ぜても外れます</translation>
     </message>
     <message>
         <source>the file can&apos;t be written; look whether the folder is there and has room</source>
         <translation>ファイルを書き込めません。フォルダーがあり、空きがあるか確かめてください</translation>
     </message>
     <message>
-        <source>the {kind} {id} stands twice in this file</source>
-        <translation>{kind} {id} がこのファイルに二度あります</translation>
-    </message>
-    <message>
         <source>this must be above 0; leave it out if it is not known</source>
         <translation>0 より大きくしてください。不明なら省いてください</translation>
-    </message>
-    <message>
-        <source>a name is missing here</source>
-        <translation>ここに名前がありません</translation>
-    </message>
-    <message>
-        <source>the root-mass plan is empty</source>
-        <translation>根鉢計画が空です</translation>
     </message>
     <message>
         <source>{text} holds no grain; expected a bag, a bin, a fraction or a batch</source>
         <translation>{text} に粒はありません。袋、保管容器、区分、バッチのどれかにしてください</translation>
     </message>
     <message>
-        <source>{number} is no whole number</source>
-        <translation>{number} は整数ではありません</translation>
-    </message>
-    <message>
         <source>the sizes run from {from_mm} mm down to {to_mm} mm; expected the finer first</source>
         <translation>粒径が {from_mm} mm から {to_mm} mm へ逆になっています。細かい方を先にしてください</translation>
-    </message>
-    <message>
-        <source>{text} is no kind of record</source>
-        <translation>{text} は記録の種類ではありません</translation>
     </message>
     <message>
         <source>{text} is not known here; expected one of {expected}</source>
         <translation>{text} はここでは使えません。{expected} のどれかにしてください</translation>
     </message>
     <message>
-        <source>the tree {text} stands twice on this day</source>
-        <translation>この日に木 {text} が二度あります</translation>
-    </message>
-    <message>
-        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one</source>
-        <translation>酸性土を好む樹種が一度に耐えるのは、底・側面・表面のどれか一つです。この計画は複数に手を付けます</translation>
-    </message>
-    <message>
         <source>an angle of {angle_deg} degrees can&apos;t be; expected {low_deg} to {high_deg}</source>
         <translation>角度 {angle_deg} 度はありえません。{low_deg}～{high_deg} にしてください</translation>
-    </message>
-    <message>
-        <source>the tree was bare-rooted last time; not at every repotting</source>
-        <translation>前回は裸根にしました。毎回の植え替えでは行いません</translation>
     </message>
     <message>
         <source>deciduous conifers stand between: bare-rooted with care, an older tree keeps a core</source>
@@ -11208,16 +10692,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>熱帯樹の裸根は生育中だけです</translation>
     </message>
     <message>
-        <source>a clearance of {clearance_cm} cm leaves no room; the pot allows less than {limit_cm} cm</source>
-        <translation>隙間 {clearance_cm} cm では余地がありません。この鉢では {limit_cm} cm 未満です</translation>
-    </message>
-    <message>
         <source>freshly collected: trim torn ends only, then leave it for 2-3 years</source>
         <translation>採取直後：裂けた先だけ整え、2～3 年そのままにします</translation>
-    </message>
-    <message>
-        <source>combing {depth_cm} cm deep goes past the middle; at most half the block, {limit_cm} cm</source>
-        <translation>{depth_cm} cm のほぐしは中心を越えます。根鉢の半分 {limit_cm} cm までです</translation>
     </message>
     <message>
         <source>conifers: bottom and one half, never all sides; the other half a year or two later</source>
@@ -11228,24 +10704,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>針葉樹は決して裸根にしません。片側半分と底をほぐし、残り半分は後の年に</translation>
     </message>
     <message>
-        <source>a corner would have to be shaved where nothing may come off</source>
-        <translation>何も落とせない所の隅を削ることになります</translation>
-    </message>
-    <message>
-        <source>the direction {direction} stands twice</source>
-        <translation>向き {direction} が二度あります</translation>
-    </message>
-    <message>
         <source>an exponent of {exponent} can&apos;t be; expected 1 to 100 (2 is an ellipsoid, 4 a box with soft edges)</source>
         <translation>指数 {exponent} はありえません。1～100 にしてください（2 は楕円体、4 は角の丸い箱）</translation>
-    </message>
-    <message>
-        <source>only a rounded block has an exponent</source>
-        <translation>指数があるのは丸み形の根鉢だけです</translation>
-    </message>
-    <message>
-        <source>the old face {face} stands twice</source>
-        <translation>元の面 {face} が二度あります</translation>
     </message>
     <message>
         <source>what lies behind this face is not known; the plan takes {depth_cm} cm off it, the next plan is for when that proves impossible</source>
@@ -11264,28 +10724,12 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>収めるには合計 {percent} % を落とすことになります。段階的でも 70 % を超えることは勧めません。大きい鉢にしてください</translation>
     </message>
     <message>
-        <source>it would fit, but more would come off, or less stay untouched, than the group bears</source>
-        <translation>収まりますが、グループが耐える以上に落とすか、残す核が足りなくなります</translation>
-    </message>
-    <message>
         <source>the root mass takes more than the pot holds beside it ({volume_ml} mL are left); look at its lengths and at what was displaced</source>
         <translation>根鉢が鉢に占める分が大きすぎます（残り {volume_ml} mL）。寸法と押しのけた量を確かめてください</translation>
     </message>
     <message>
-        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make layer, clearance or freeboard smaller</source>
-        <translation>最低の高さ {lowest_cm} cm と充填線 {highest_cm} cm の間に根鉢の余地がありません。層、隙間、または縁からの余裕を小さくしてください</translation>
-    </message>
-    <message>
         <source>the pot chosen is too small; it fits the free pot {pot}</source>
         <translation>選んだ鉢は小さすぎます。空いている鉢 {pot} に収まります</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; the group bears {limit_percent} %</source>
-        <translation>{percent} % 落とします。グループが耐えるのは {limit_percent} % です</translation>
-    </message>
-    <message>
-        <source>{percent} % comes off; more than 70 % is never advised</source>
-        <translation>{percent} % 落とします。70 % を超えることは勧めません</translation>
     </message>
     <message>
         <source>a share of {share} can&apos;t be; expected 0 to 1</source>
@@ -11316,10 +10760,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>断面積の表には輪郭がありません。丸とみなします</translation>
     </message>
     <message>
-        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees</source>
-        <translation>最小の倒し {angle_deg} 度が倒し {tip_deg} 度を超えています</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees lays the tree down; look at what becomes the new surface</source>
         <translation>{angle_deg} 度倒すと木が横になります。何が新しい表面になるか確かめてください</translation>
     </message>
@@ -11340,14 +10780,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>グループ {group} はありません。{expected} のどれかにしてください</translation>
     </message>
     <message>
-        <source>{percent} % stays untouched; the group wants {limit_percent} %</source>
-        <translation>手を付けないのは {percent} % です。グループには {limit_percent} % が必要です</translation>
-    </message>
-    <message>
-        <source>neither a due day nor a last repotting with an interval says when it is due; it is not counted</source>
-        <translation>予定日も、間隔のある前回の植え替えもなく、時期が不明です。数えていません</translation>
-    </message>
-    <message>
         <source>no tree is due by {until}</source>
         <translation>{until} までに時期の来る木はありません</translation>
     </message>
@@ -11356,20 +10788,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>帳簿では {mass_g} g です。実物を数えてください</translation>
     </message>
     <message>
-        <source>a count needs what was found</source>
-        <translation>棚卸しには実際の量が必要です</translation>
-    </message>
-    <message>
-        <source>litres need the bulk density they were turned into grams with</source>
-        <translation>L には、g に直したかさ密度が必要です</translation>
-    </message>
-    <message>
         <source>give grams or litres of {id}</source>
         <translation>{id} の g か L を与えてください</translation>
-    </message>
-    <message>
-        <source>{change_g} g does not suit the reason; what goes away is negative</source>
-        <translation>{change_g} g は理由に合いません。出ていく量は負です</translation>
     </message>
     <message>
         <source>no tree is marked sick; name the trees to compare</source>
@@ -11378,10 +10798,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>{text} is no month and day; expected 03-14</source>
         <translation>{text} は月と日ではありません。03-14 のようにしてください</translation>
-    </message>
-    <message>
-        <source>{text} stands behind {before}; repottings run from the oldest to the newest</source>
-        <translation>{text} が {before} の後にあります。植え替えは古い順です</translation>
     </message>
     <message>
         <source>the share is {share}; expected 0 to 1</source>
@@ -11396,16 +10812,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>止めました。何も書き込んでいません</translation>
     </message>
     <message>
-        <source>the clock of this machine stands before the last entry ({time}); entries keep their order all the same</source>
-        <translation>このコンピューターの時計が最後の記入（{time}）より前です。記入の順序は保たれます</translation>
-    </message>
-    <message>
         <source>{id} may be {text}; write the kind in front</source>
         <translation>{id} は {text} かもしれません。前に種類を書いてください</translation>
-    </message>
-    <message>
-        <source>there is no {kind} {id}</source>
-        <translation>{kind} {id} はありません</translation>
     </message>
     <message>
         <source>there is nothing to redo</source>
@@ -11416,16 +10824,8 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>元に戻すものがありません</translation>
     </message>
     <message>
-        <source>would be refused today ({reason})</source>
-        <translation>今なら受け付けられません（{reason}）</translation>
-    </message>
-    <message>
         <source>the {kind} {id} was changed elsewhere meanwhile; look at it again</source>
         <translation>その間に {kind} {id} が別の場所で変更されました。見直してください</translation>
-    </message>
-    <message>
-        <source>another window was quicker; the last step is now: {label}</source>
-        <translation>別のウィンドウが先に変更しました。最後の操作は今：{label}</translation>
     </message>
     <message>
         <source>air</source>
@@ -12856,14 +12256,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>前回手を付けた土の {percent} % に再び手を付けます。そこは休ませ、今回は残り半分の番です。大半はこの面の手前です（一般的な目安）</translation>
     </message>
     <message>
-        <source>box {box} of the untouched part ends before it begins</source>
-        <translation>残す核の箱 {box} は、終わりが始まりより前です</translation>
-    </message>
-    <message>
-        <source>the boxes have {count} numbers; each needs six</source>
-        <translation>箱の数値が {count} 個あります。一つの箱に六つ必要です</translation>
-    </message>
-    <message>
         <source>a tip of {angle_deg} degrees can&apos;t be; expected 0 to 90</source>
         <translation>倒し {angle_deg} 度はありえません。0～90 にしてください</translation>
     </message>
@@ -12950,22 +12342,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
         <translation>突き込み後の体積が前より大きくなっています。両方の体積を確かめてください</translation>
-    </message>
-    <message>
-        <source>a corner radius belongs to a rectangular pot; the other shapes have none</source>
-        <translation>隅の半径は長方形の鉢だけのものです</translation>
-    </message>
-    <message>
-        <source>the exponent {exponent} differs from {other}; a pot has one</source>
-        <translation>指数 {exponent} が {other} と違います。鉢の指数は一つです</translation>
-    </message>
-    <message>
-        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep</source>
-        <translation>充填線が縁から {freeboard_cm} cm 下ですが、鉢の深さは {depth_cm} cm しかありません</translation>
-    </message>
-    <message>
-        <source>the volume is {volume_ml} mL; no pot holds that</source>
-        <translation>容積が {volume_ml} mL です。そのような鉢はありません</translation>
     </message>
     <message>
         <source>there is no column called {column}; known here: {known}</source>
@@ -13112,10 +12488,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>記録は古いバージョンで、更新前のバックアップを {file} に書けませんでした。何も変更していません。別のバックアップ先を選ぶか空きを作るか、読み取り専用で開いてください</translation>
     </message>
     <message>
-        <source>the file or its folder can&apos;t be written to; the record is open for reading only</source>
-        <translation>ファイルまたはフォルダーに書き込めません。記録は読み取り専用で開いています</translation>
-    </message>
-    <message>
         <source>the record is open for reading only; save a copy of it to write in</source>
         <translation>記録は読み取り専用で開いています。書き込むにはコピーを保存してください</translation>
     </message>
@@ -13137,7 +12509,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>green tips</source>
-        <translation>緑の先が見える</translation>
+        <translation>芽先が緑</translation>
     </message>
     <message>
         <source>opening</source>
@@ -13172,10 +12544,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{text} に当たる記録がありません。bag:K-07 のように種類と番号で書いてください</translation>
     </message>
     <message>
-        <source>litres of {id} can&apos;t be turned into grams: no bulk density of it is known; weigh it, or measure its litre weight</source>
-        <translation>{id} のリットルをグラムに直せません。かさ密度が分かりません。量るか、1 リットルの重さを測ってください</translation>
-    </message>
-    <message>
         <source>the {kind} {id} exists or existed, and a number is never used again; choose another</source>
         <translation>{kind} {id} は今あるか以前あった番号で、番号は二度と使いません。別の番号にしてください</translation>
     </message>
@@ -13186,6 +12554,674 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
         <translation>隅を壁に沿って丸める、根鉢の {share}：{where}</translation>
+    </message>
+    <message>
+        <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
+        <translation>新しい用土の時点で、この鉢の空気は {percent} % 未満です。より粗い用土か深い鉢なら増えます</translation>
+    </message>
+    <message>
+        <source>the two depths together ask for k {k_cm_mm} and w {grain_fill}, which is more scatter than mix; they were weighed against the usual values instead: repeat one of the tests</source>
+        <translation>二つの深さを合わせると k {k_cm_mm}、w {grain_fill} となり、配合よりばらつきによるものです。代わりに通常の値と重み付けしました。どちらかの試験をやり直してください</translation>
+    </message>
+    <message>
+        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>湛水時の重さには粒間孔隙の {percent} % が必要です。容積、粒子密度、乾燥質量を確かめてください</translation>
+    </message>
+    <message>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
+        <translation>実測の容積重では粒間孔隙が {voids_percent} % となり、粒としてありえません。予測の孔隙を使いました。重さと容積を確かめてください</translation>
+    </message>
+    <message>
+        <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
+        <translation>崩れた後の粒度は、一様な崩れ方から {points} ポイント外れており、値はおおよそです。試験をやり直せば良くなります</translation>
+    </message>
+    <message>
+        <source>the number of rounds is missing or not above 0; type how often it was shaken or frozen</source>
+        <translation>回数がないか、0 より大きくありません。振った回数、または凍らせた回数を入力してください</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
+        <translation>粒子密度 {density_g_l} g/L が真密度 {solid_g_l} g/L を超えています。重さとジョッキの標線を確かめてください</translation>
+    </message>
+    <message>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
+        <translation>粒子密度 {density_g_l} g/L は異例です。重さを確かめ、粒の間の空気を抜いたか確認してください</translation>
+    </message>
+    <message>
+        <source>a mass is missing or not above 0; weigh it and type it here</source>
+        <translation>質量がないか、0 より大きくありません。量ってここに入力してください</translation>
+    </message>
+    <message>
+        <source>the jug would hold {voids_percent} % of voids between grains of {density_g_l} g/L, which loose grain hardly does; look at the volume and at the grain density</source>
+        <translation>粒子密度 {density_g_l} g/L の粒でジョッキの粒間孔隙が {voids_percent} % となり、ふんわり入れた粒ではまずありえません。容積と粒子密度を確かめてください</translation>
+    </message>
+    <message>
+        <source>the volume is missing or not above 0; weigh the jug full of water, 1 g is 1 mL</source>
+        <translation>容積がないか、0 より大きくありません。水を満たしたジョッキを量ってください（1 g は 1 mL）</translation>
+    </message>
+    <message>
+        <source>the grain density is not known: the mix has mass shares and grading only; measure it by displacement for volumes and porosities</source>
+        <translation>粒子密度が不明です。配合は質量比と粒度だけです。容積と孔隙率には、水置換で測ってください</translation>
+    </message>
+    <message>
+        <source>the solid density is not known: total porosity counts only the pores that take up water</source>
+        <translation>真密度が不明です。全孔隙率には水を吸う孔隙だけを数えています</translation>
+    </message>
+    <message>
+        <source>the grain density implies a solid of {density_g_l} g/L, outside {low} to {high}: look at it again, or give the solid density</source>
+        <translation>粒子密度から真密度 {density_g_l} g/L となり、{low}～{high} の範囲外です。確かめるか、真密度を与えてください</translation>
+    </message>
+    <message>
+        <source>the parts add up to {sum}: if they were meant as percent, look for one that is missing or counted twice</source>
+        <translation>配合比の合計は {sum} です。百分率のつもりなら、抜けか重複を探してください</translation>
+    </message>
+    <message>
+        <source>a settling of {percent} % leaves no voids; expected less than {most_percent} %, which is all the grain allows</source>
+        <translation>締まり {percent} % では孔隙がなくなります。粒が許すのは {most_percent} % までなので、それ未満にしてください</translation>
+    </message>
+    <message>
+        <source>the solid density of {density_g_l} g/L is outside {low} to {high}: look at it again</source>
+        <translation>真密度 {density_g_l} g/L が {low}～{high} の範囲外です。確かめてください</translation>
+    </message>
+    <message>
+        <source>{sources} sources stand beside {components} components; give each component one, or none of them</source>
+        <translation>配合材 {components} 個に対し出典が {sources} 件あります。全部に一つずつか、なしにしてください</translation>
+    </message>
+    <message>
+        <source>measure the grain density of the {component} by displacement: range of {figure} from ±{now_points} to ±{then_points} points</source>
+        <translation>{component} の粒子密度を水置換で測る：{figure}の範囲が ±{now_points} から ±{then_points} ポイントに</translation>
+    </message>
+    <message>
+        <source>a litre weight of {density_g_l} g/L in the pot is unusual; look at the tare and the volume</source>
+        <translation>鉢の中の容積重 {density_g_l} g/L は異例です。風袋と容積を確かめてください</translation>
+    </message>
+    <message>
+        <source>{mass_g} g can&apos;t be: {what} weighed {least_g} g; weigh both again</source>
+        <translation>{mass_g} g はありえません。{what} が {least_g} g です。両方を量り直してください</translation>
+    </message>
+    <message>
+        <source>{caught_ml} mL were caught but only {poured_ml} mL poured; count all the water from the dry mix on</source>
+        <translation>受けた水が {caught_ml} mL ですが、注いだのは {poured_ml} mL だけです。乾いた用土からの水をすべて数えてください</translation>
+    </message>
+    <message>
+        <source>a volume of {volume_ml} mL can&apos;t be; expected 0 or more</source>
+        <translation>容積 {volume_ml} mL はありえません。0 以上にしてください</translation>
+    </message>
+    <message>
+        <source>no verdict on {from_mm}-{to_mm} mm: the sieves of the test don&apos;t reach both ends; add a sieve at the end that is missing</source>
+        <translation>{from_mm}～{to_mm} mm の判定なし：試験のふるいが両端に届きません。足りない端にふるいを加えてください</translation>
+    </message>
+    <message>
+        <source>grain of {size_mm} mm is coarser than the 15 mm the model was made for; make a pot test to know</source>
+        <translation>{size_mm} mm の粒は、モデルの対象 15 mm より粗い粒です。鉢試験で確かめてください</translation>
+    </message>
+    <message>
+        <source>a tenth of the mix is {size_mm} mm or finer; dusty mixes are out of the model&apos;s range: screen the dust out, or make a pot test</source>
+        <translation>配合の 1 割が {size_mm} mm 以下です。微塵の多い配合はモデルの範囲外です。微塵をふるい落とすか、鉢試験をしてください</translation>
+    </message>
+    <message>
+        <source>{fines_percent} % is finer than the last sieve; fines wash down and clog, so the air shown is too high: screen them out</source>
+        <translation>{fines_percent} % が最後のふるいより細かい粒です。微塵は流れて目詰まりするため、示した空気は高すぎます。ふるい落としてください</translation>
+    </message>
+    <message>
+        <source>the sizes leave a gap and the fine part is {fines_percent} %; fine grain fills the voids of the coarse, so the air shown is too high: screen it out, or make a pot test</source>
+        <translation>粒径に切れ目があり、細かい側が {fines_percent} % です。細粒が粗粒の隙間を埋めるため、示した空気は高すぎます。ふるい落とすか、鉢試験をしてください</translation>
+    </message>
+    <message>
+        <source>organic, fibrous or soft grain is out of the model&apos;s range; make a pot test to know</source>
+        <translation>有機質、繊維質、軟らかい粒はモデルの範囲外です。鉢試験で確かめてください</translation>
+    </message>
+    <message>
+        <source>the wet zone would reach {perched_cm} cm, above the fill line at {depth_cm} cm: the whole pot stays wet; take a coarser mix or a deeper pot</source>
+        <translation>滞水層が {perched_cm} cm に達し、充填線 {depth_cm} cm を超えます。鉢全体が濡れたままになります。より粗い用土か深い鉢にしてください</translation>
+    </message>
+    <message>
+        <source>the band ends at {to_mm} mm, which is not above {from_mm} mm where it starts; give the finer size first</source>
+        <translation>範囲の上限 {to_mm} mm が下限 {from_mm} mm を超えていません。細かい方を先にしてください</translation>
+    </message>
+    <message>
+        <source>the name {name} is used twice; give one of them another</source>
+        <translation>名前 {name} が二度使われています。一方を別の名前にしてください</translation>
+    </message>
+    <message>
+        <source>{low} is negative; a catalogue figure is 0 or more</source>
+        <translation>{low} は負です。目録の値は 0 以上にしてください</translation>
+    </message>
+    <message>
+        <source>the material has no name; give it one</source>
+        <translation>資材に名前がありません。名前を付けてください</translation>
+    </message>
+    <message>
+        <source>the figure names no source; name one that stands in references.json</source>
+        <translation>値に出典がありません。references.json にある出典を書いてください</translation>
+    </message>
+    <message>
+        <source>the range runs from {low} down to {high}; write the lower figure first</source>
+        <translation>範囲が {low} から {high} へ逆になっています。小さい方を先にしてください</translation>
+    </message>
+    <message>
+        <source>the share {high} is above 1; write 40 % as 0.4</source>
+        <translation>割合 {high} が 1 を超えています。40 % は 0.4 と書いてください</translation>
+    </message>
+    <message>
+        <source>references.json lists no source called {source}; add it there, or look at its spelling</source>
+        <translation>references.json に {source} という出典がありません。追加するか、つづりを確かめてください</translation>
+    </message>
+    <message>
+        <source>{text} is not known for {key}; look at its spelling, or in schema.json</source>
+        <translation>{key} に {text} は使えません。つづりを確かめるか、schema.json を見てください</translation>
+    </message>
+    <message>
+        <source>no figure uses the source {source}; take it out of references.json, or name it beside its figure</source>
+        <translation>出典 {source} はどの値にも使われていません。references.json から外すか、値に書き添えてください</translation>
+    </message>
+    <message>
+        <source>{value} lies outside its own range {low} to {high}; correct the one that is wrong</source>
+        <translation>{value} が自身の範囲 {low}～{high} の外です。誤っている方を直してください</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the grain density {particle_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the grain density</source>
+        <translation>乾燥の容積重 {bulk_g_l} g/L が粒子密度 {particle_g_l} g/L より小さくありません。ふんわり入れた粒には隙間があります。1 L を量り直すか、粒子密度を直してください</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L, dry, is not below the solid density {skeletal_g_l} g/L, but loose grain has voids; weigh a litre again, or correct the solid density</source>
+        <translation>乾燥の容積重 {bulk_g_l} g/L が真密度 {skeletal_g_l} g/L より小さくありません。ふんわり入れた粒には隙間があります。1 L を量り直すか、真密度を直してください</translation>
+    </message>
+    <message>
+        <source>the grain density {particle_g_l} g/L is above the solid density {skeletal_g_l} g/L, but a grain is no denser than its solid; correct the one that is wrong</source>
+        <translation>粒子密度 {particle_g_l} g/L が真密度 {skeletal_g_l} g/L を超えています。粒はその固体より密になりません。誤っている方を直してください</translation>
+    </message>
+    <message>
+        <source>there is no material called {name} in the catalogue; write it as one of the nearest: {nearest}</source>
+        <translation>目録に {name} という資材はありません。近いものから選んで書いてください：{nearest}</translation>
+    </message>
+    <message>
+        <source>the corner radius {radius_cm} cm is more than half of the shorter side; expected at most {limit_cm} cm</source>
+        <translation>隅の半径 {radius_cm} cm が短辺の半分を超えています。{limit_cm} cm 以下にしてください</translation>
+    </message>
+    <message>
+        <source>a corner radius belongs to a rectangular pot; leave it out here</source>
+        <translation>隅の半径は長方形の鉢だけのものです。ここでは省いてください</translation>
+    </message>
+    <message>
+        <source>the exponent {exponent} differs from {other}; give a pot one exponent</source>
+        <translation>指数 {exponent} が {other} と違います。鉢の指数は一つにしてください</translation>
+    </message>
+    <message>
+        <source>the fill line lies {freeboard_cm} cm below the rim, but the pot is only {depth_cm} cm deep; measure both again</source>
+        <translation>充填線が縁から {freeboard_cm} cm 下ですが、鉢の深さは {depth_cm} cm しかありません。両方を測り直してください</translation>
+    </message>
+    <message>
+        <source>this shape has no edge between floor and wall for a fillet; leave it out, a bowl and a table of areas already hold the curve</source>
+        <translation>この形には底と壁の間の角がありません。丸みは省いてください。椀形と断面積の表は曲線をすでに含みます</translation>
+    </message>
+    <message>
+        <source>bottom layer and top dressing together take {layers_cm} cm of the {filled_cm} cm filled; make them thinner, so that room is left for the mix</source>
+        <translation>鉢底土と化粧土で充填 {filled_cm} cm のうち {layers_cm} cm を占めます。薄くして用土の分を残してください</translation>
+    </message>
+    <message>
+        <source>the length is {length_cm} cm; expected 0 or more</source>
+        <translation>長さが {length_cm} cm です。0 以上にしてください</translation>
+    </message>
+    <message>
+        <source>the mass is {mass_kg} kg; expected 0 or more</source>
+        <translation>質量が {mass_kg} kg です。0 以上にしてください</translation>
+    </message>
+    <message>
+        <source>the table of areas ends at {height_cm} cm, below the rim at {depth_cm} cm; add a row for the rim</source>
+        <translation>断面積の表が {height_cm} cm で終わり、縁の {depth_cm} cm に届きません。縁の行を加えてください</translation>
+    </message>
+    <message>
+        <source>the table of areas starts at {height_cm} cm; put a row for the floor, at 0, first</source>
+        <translation>断面積の表が {height_cm} cm から始まっています。底（0）の行を最初に置いてください</translation>
+    </message>
+    <message>
+        <source>the height {height_cm} cm follows {before_cm} cm; write the heights from the floor up</source>
+        <translation>高さ {height_cm} cm が {before_cm} cm の次にあります。高さは底から上へ書いてください</translation>
+    </message>
+    <message>
+        <source>the volume is {volume_ml} mL, which no pot holds; look at its unit</source>
+        <translation>容積が {volume_ml} mL です。そのような鉢はありません。単位を確かめてください</translation>
+    </message>
+    <message>
+        <source>the water fill of {volume_ml} mL is {percent} % of the {lengths_ml} mL that the lengths hold; look at its unit and at the lengths</source>
+        <translation>水容積 {volume_ml} mL は、寸法から求めた {lengths_ml} mL の {percent} % です。単位と寸法を確かめてください</translation>
+    </message>
+    <message>
+        <source>the column {column} stands twice in the header; take one out</source>
+        <translation>見出しに列 {column} が二度あります。一つを除いてください</translation>
+    </message>
+    <message>
+        <source>a quote opened here and is never closed; close it, or take it out</source>
+        <translation>ここで始まった引用符が閉じられていません。閉じるか、除いてください</translation>
+    </message>
+    <message>
+        <source>a row follows the pan (line {pan_line}); write the pan as the last row</source>
+        <translation>受皿（{pan_line} 行目）の後に行があります。受皿を最後の行にしてください</translation>
+    </message>
+    <message>
+        <source>{found} cells stand here, the header has {expected} columns; take out what is too much, or put a text that holds the separator into quotes</source>
+        <translation>ここにはセルが {found} 個、見出しは {expected} 列です。余分を除くか、区切り文字を含む文を引用符で囲んでください</translation>
+    </message>
+    <message>
+        <source>the name of the file is empty; give one</source>
+        <translation>ファイル名が空です。名前を指定してください</translation>
+    </message>
+    <message>
+        <source>the file is larger than {limit_mb} MB, where a sieve test or a mix is a few kilobytes; look whether it is the one you meant</source>
+        <translation>ファイルが {limit_mb} MB を超えています。ふるい試験や配合は数キロバイトです。正しいファイルか確かめてください</translation>
+    </message>
+    <message>
+        <source>the grading has no points; give openings with what passes them</source>
+        <translation>粒度に点がありません。目開きと通過を与えてください</translation>
+    </message>
+    <message>
+        <source>{coarser_percent} % passes {coarser_mm} mm but {finer_percent} % the finer {finer_mm} mm; correct one of them, passing never falls as the opening grows</source>
+        <translation>{coarser_mm} mm の通過が {coarser_percent} %、より細かい {finer_mm} mm の通過が {finer_percent} % です。目開きが大きくなって通過が減ることはありません。どちらかを直してください</translation>
+    </message>
+    <message>
+        <source>{percent} % passing can&apos;t be; expected 0 to 100</source>
+        <translation>通過 {percent} % はありえません。0～100 にしてください</translation>
+    </message>
+    <message>
+        <source>the file ends before its JSON does; close the last bracket or quote, or save the file again</source>
+        <translation>JSON が終わる前にファイルが終わっています。最後の括弧や引用符を閉じるか、ファイルを保存し直してください</translation>
+    </message>
+    <message>
+        <source>what follows is not JSON; mend it, or save the file again: {text}</source>
+        <translation>ここから先は JSON ではありません。直すか、ファイルを保存し直してください：{text}</translation>
+    </message>
+    <message>
+        <source>brackets are nested deeper than {limit} levels; look whether this is the file you meant</source>
+        <translation>括弧が {limit} 段より深く入れ子になっています。正しいファイルか確かめてください</translation>
+    </message>
+    <message>
+        <source>the file holds more than {limit} values; look whether this is the file you meant</source>
+        <translation>ファイルに値が {limit} 個を超えてあります。正しいファイルか確かめてください</translation>
+    </message>
+    <message>
+        <source>the key {key} is missing; add it</source>
+        <translation>キー {key} がありません。加えてください</translation>
+    </message>
+    <message>
+        <source>a number is missing here; write it</source>
+        <translation>ここに数値がありません。入力してください</translation>
+    </message>
+    <message>
+        <source>{text} is not a number; write it in figures</source>
+        <translation>{text} は数値ではありません。数字で入力してください</translation>
+    </message>
+    <message>
+        <source>{text} is too large to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} は測定値として大きすぎます。小数点と単位を確かめてください</translation>
+    </message>
+    <message>
+        <source>{text} is too small to be a measured value; look at its decimal point and its unit</source>
+        <translation>{text} は測定値として小さすぎます。小数点と単位を確かめてください</translation>
+    </message>
+    <message>
+        <source>the schema refers to itself without end; mend the reference</source>
+        <translation>スキーマが際限なく自分を参照しています。参照を直してください</translation>
+    </message>
+    <message>
+        <source>there is no schema called {schema}; look at its spelling, or put it beside the others</source>
+        <translation>{schema} というスキーマはありません。つづりを確かめるか、他と同じ場所に置いてください</translation>
+    </message>
+    <message>
+        <source>this fits none of the allowed forms; look in the schema for them</source>
+        <translation>許される形のどれにも合いません。スキーマを見てください</translation>
+    </message>
+    <message>
+        <source>{text} is not one of the allowed values; look in the schema for them</source>
+        <translation>{text} は許される値ではありません。スキーマを見てください</translation>
+    </message>
+    <message>
+        <source>{value} is beyond the limit {limit}; write a value within it</source>
+        <translation>{value} が限界 {limit} を超えています。範囲内の値にしてください</translation>
+    </message>
+    <message>
+        <source>this fits more than one of the allowed forms; leave out what belongs to the others</source>
+        <translation>許される形の複数に合っています。他の形に属するものを除いてください</translation>
+    </message>
+    <message>
+        <source>the schema uses {keyword}, which is not checked here; say it in another way</source>
+        <translation>スキーマが使う {keyword} は、ここでは検査しません。別の書き方にしてください</translation>
+    </message>
+    <message>
+        <source>{aperture_mm} mm is above the coarsest sieve of the test, {coarsest_mm} mm; how the grain above that is spread is assumed: test with a coarser sieve</source>
+        <translation>{aperture_mm} mm は試験の最も粗いふるい {coarsest_mm} mm より上です。それより上の粒の分布は仮定です。より粗いふるいで試験してください</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm is named twice; name it once</source>
+        <translation>目開き {aperture_mm} mm が二度あります。一度だけにしてください</translation>
+    </message>
+    <message>
+        <source>litre weight and grain density are not both known: litres rest on a packing density of {packing_density} for one size of grain</source>
+        <translation>容積重と粒子密度がそろっていません。L は単一粒径の充填率 {packing_density} によります</translation>
+    </message>
+    <message>
+        <source>the set has no sieve; type at least one opening</source>
+        <translation>組にふるいがありません。目開きを一つ以上入力してください</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {before_mm} mm; write the sieves from coarse to fine</source>
+        <translation>目開き {aperture_mm} mm が {before_mm} mm の次にあります。ふるいは粗い順に書いてください</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm follows {above_mm} mm; write the sieves from coarse to fine</source>
+        <translation>目開き {aperture_mm} mm が {above_mm} mm の次にあります。ふるいは粗い順に書いてください</translation>
+    </message>
+    <message>
+        <source>the opening {aperture_mm} mm stands twice; correct one of them, or take it out</source>
+        <translation>目開き {aperture_mm} mm が二度あります。一方を直すか、除いてください</translation>
+    </message>
+    <message>
+        <source>the litre weight {bulk_g_l} g/L is above the grain density {particle_g_l} g/L; weigh a litre again, or correct the grain density</source>
+        <translation>容積重 {bulk_g_l} g/L が粒子密度 {particle_g_l} g/L を超えています。1 L を量り直すか、粒子密度を直してください</translation>
+    </message>
+    <message>
+        <source>nothing was left on the sieves or in the pan; type what each of them held</source>
+        <translation>ふるいにも受皿にも何も残っていません。それぞれに残った量を入力してください</translation>
+    </message>
+    <message>
+        <source>{mass_g} g is a small sample for grain of {size_mm} mm if it is stone; take {least_g} g or more, or give the grain density of light grain</source>
+        <translation>{size_mm} mm の粒が石なら、試料 {mass_g} g は少なすぎます。{least_g} g 以上取るか、軽い粒なら粒子密度を与えてください</translation>
+    </message>
+    <message>
+        <source>the fractions add up to {sum_g} g, the sample is {sample_g} g; the balance explains only {explained_g} g: weigh them again, or correct the sample&apos;s mass</source>
+        <translation>区分の合計は {sum_g} g、試料は {sample_g} g です。はかりで説明できるのは {explained_g} g だけです。量り直すか、試料の質量を直してください</translation>
+    </message>
+    <message>
+        <source>the tare of {tare_g} g is above the gross mass of {gross_g} g; weigh the empty pan again, or swap the two</source>
+        <translation>風袋 {tare_g} g が総重量 {gross_g} g を超えています。空の皿を量り直すか、二つを入れ替えてください</translation>
+    </message>
+    <message>
+        <source>there are more than {limit} rows; write one row for each sieve and one for the pan</source>
+        <translation>{limit} 行を超えています。ふるいごとに一行、受皿に一行だけ書いてください</translation>
+    </message>
+    <message>
+        <source>{washed_g} g after washing is more than the {dry_g} g before it; dry and weigh it again, or swap the two</source>
+        <translation>洗った後の {washed_g} g が、洗う前の {dry_g} g を超えています。乾かして量り直すか、二つを入れ替えてください</translation>
+    </message>
+    <message>
+        <source>the mass after washing needs the dry mass before washing; give it too</source>
+        <translation>洗った後の質量には、洗う前の乾燥質量が必要です。それも与えてください</translation>
+    </message>
+    <message>
+        <source>at {aperture_mm} mm the tests run from {least_percent} to {most_percent} % passing; careful repeats stay within {limit_points} points nineteen times of twenty: the samples differ, mix the bag well and sieve another</source>
+        <translation>{aperture_mm} mm で試験の通過が {least_percent}～{most_percent} % にばらついています。丁寧な繰り返しなら 20 回中 19 回は {limit_points} ポイント以内です。試料が違うので、袋をよく混ぜてもう一つふるってください</translation>
+    </message>
+    <message>
+        <source>the tests share no range of sieves, so they can&apos;t be pooled; sieve them with the same set</source>
+        <translation>試験に共通のふるいの範囲がないため、まとめられません。同じ組でふるってください</translation>
+    </message>
+    <message>
+        <source>there is no sieve test to pool; give at least one</source>
+        <translation>まとめるふるい試験がありません。一つ以上与えてください</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte here; choose a text file, this is none</source>
+        <translation>ここに NUL バイトがあります。テキストファイルを選んでください</translation>
+    </message>
+    <message>
+        <source>breakages below 0, or a modulus or rounds in a season not above 0, can&apos;t be; correct them, or make the crumble test again</source>
+        <translation>破砕数が 0 未満、または指数や 1 シーズンの回数が 0 以下ということはありえません。直すか、試験をやり直してください</translation>
+    </message>
+    <message>
+        <source>in whole scoops, batches without {grain}: {without} of {batches}; mix them with the others before use, or take a smaller scoop or a larger tub</source>
+        <translation>土入れの整数回では、{batches} バッチのうち {without} バッチに {grain} が入りません。使う前にほかのバッチと混ぜるか、小さい土入れか大きいトロ舟を使ってください</translation>
+    </message>
+    <message>
+        <source>the mix was removed after the day was planned; the day keeps it as it was then</source>
+        <translation>配合は計画後に削除されました。植え替え日には当時の内容が残っています</translation>
+    </message>
+    <message>
+        <source>the mix {text} is named twice; name it once</source>
+        <translation>配合 {text} が二度あります。一度だけにしてください</translation>
+    </message>
+    <message>
+        <source>{left_l} L are left of {made_l} L made, so nothing was used; correct one of them</source>
+        <translation>作った {made_l} L のうち {left_l} L 残り、何も使われていません。どちらかを直してください</translation>
+    </message>
+    <message>
+        <source>no bag size is known, so bags can&apos;t be counted; {raw_l} L of raw grain are needed: type the litres of a bag</source>
+        <translation>袋の大きさが不明なため袋数を出せません。原粒 {raw_l} L が必要です。1 袋の L を入力してください</translation>
+    </message>
+    <message>
+        <source>neither fill_ml nor a pot says how much mix the tree takes; give one of them</source>
+        <translation>fill_ml も鉢もなく、木に要る用土の量がわかりません。どちらかを与えてください</translation>
+    </message>
+    <message>
+        <source>{day} lies outside the tree&apos;s window, {opens} to {closes}; choose a day within it, or go by the buds</source>
+        <translation>{day} は木の適期 {opens}～{closes} の外です。適期の日を選ぶか、芽の様子で決めてください</translation>
+    </message>
+    <message>
+        <source>{reserved_l} L of it are promised to other days, so that {short_l} L are short here; screen or buy them</source>
+        <translation>うち {reserved_l} L は他の植え替え日に割り当て済みで、ここでは {short_l} L 足りません。ふるうか、買ってください</translation>
+    </message>
+    <message>
+        <source>the scoop of {scoop_l} L is larger than the tub of {tub_l} L; take a smaller scoop or a larger tub</source>
+        <translation>土入れ {scoop_l} L がトロ舟 {tub_l} L より大きくなっています。小さい土入れか大きいトロ舟にしてください</translation>
+    </message>
+    <message>
+        <source>{short_l} L of ready grain are short; screen or buy {raw_l} L of raw grain</source>
+        <translation>用意済みの粒が {short_l} L 足りません。原粒 {raw_l} L をふるうか、買ってください</translation>
+    </message>
+    <message>
+        <source>how much of it is left is not known; enough was assumed: count it</source>
+        <translation>残りの量が不明です。足りるものとしました。数えてください</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice in the day; take it out once</source>
+        <translation>その日に木 {text} が二度あります。一つを外してください</translation>
+    </message>
+    <message>
+        <source>the day has no mix called {text}; look at its spelling, or add it</source>
+        <translation>その日に {text} という配合はありません。つづりを確かめるか、加えてください</translation>
+    </message>
+    <message>
+        <source>the day has no pot called {text}; look at its spelling, or add it</source>
+        <translation>その日に {text} という鉢はありません。つづりを確かめるか、加えてください</translation>
+    </message>
+    <message>
+        <source>version {version} can&apos;t be; expected 1 or more</source>
+        <translation>版 {version} はありえません。1 以上にしてください</translation>
+    </message>
+    <message>
+        <source>the limits run from {low} down to {high}; write the lower one first</source>
+        <translation>範囲が {low} から {high} へ逆になっています。小さい方を先にしてください</translation>
+    </message>
+    <message>
+        <source>{value} is no whole number; write one without decimals</source>
+        <translation>{value} は整数ではありません。小数のない数にしてください</translation>
+    </message>
+    <message>
+        <source>the stock of every candidate is 0, so all are excluded; give the stock of one, or leave it out</source>
+        <translation>すべての候補の在庫が 0 のため、全部除外されます。一つの在庫を与えるか、省いてください</translation>
+    </message>
+    <message>
+        <source>no recipe of whole parts is within the stock; ask for fewer litres, or add stock</source>
+        <translation>在庫の範囲で作れる整数比のレシピがありません。L を減らすか、在庫を足してください</translation>
+    </message>
+    <message>
+        <source>no candidate was tested at {aperture_mm} mm, and the curves are not extrapolated; sieve one of them there</source>
+        <translation>{aperture_mm} mm で試験した候補がありません。曲線は外挿しません。一つをその目開きでふるってください</translation>
+    </message>
+    <message>
+        <source>has no grain density, so the litres it takes are not known; recipes with it count as beyond the stock: measure its grain density</source>
+        <translation>粒子密度がなく、必要な L が不明です。これを使うレシピは在庫超過として扱います。粒子密度を測ってください</translation>
+    </message>
+    <message>
+        <source>there are {count} candidates; leave some out, at most {most} are searched</source>
+        <translation>候補が {count} 個あります。検索は {most} 個までなので、減らしてください</translation>
+    </message>
+    <message>
+        <source>there are {count} wishes; leave some out, at most {most} are weighed</source>
+        <translation>希望条件が {count} 件あります。{most} 件までなので、減らしてください</translation>
+    </message>
+    <message>
+        <source>there is no pot called {pot} among the pots; look at its spelling, or add it</source>
+        <translation>{pot} という鉢はありません。つづりを確かめるか、加えてください</translation>
+    </message>
+    <message>
+        <source>no candidate has the name or family {name}; look at its spelling, or add one</source>
+        <translation>名前または族が {name} の候補はありません。つづりを確かめるか、加えてください</translation>
+    </message>
+    <message>
+        <source>wish number {wish} cannot hold: every candidate lies beyond its limits on the same side, and so does every mix of them; loosen it, or add another candidate</source>
+        <translation>希望条件 {wish} は成り立ちません。すべての候補が同じ側で範囲を外れ、どう混ぜても外れます。条件を緩めるか、候補を加えてください</translation>
+    </message>
+    <message>
+        <source>the {kind} {id} stands twice in this file; give one of them another number, or take it out</source>
+        <translation>{kind} {id} がこのファイルに二度あります。一方の番号を変えるか、除いてください</translation>
+    </message>
+    <message>
+        <source>a name is missing here; type one</source>
+        <translation>ここに名前がありません。入力してください</translation>
+    </message>
+    <message>
+        <source>the root-mass plan is empty; fill it in, or leave it out</source>
+        <translation>根鉢計画が空です。記入するか、省いてください</translation>
+    </message>
+    <message>
+        <source>{number} is no whole number; write one without decimals</source>
+        <translation>{number} は整数ではありません。小数のない数にしてください</translation>
+    </message>
+    <message>
+        <source>{text} is no kind of record; look at its spelling, expected the like of bag, mix or tree</source>
+        <translation>{text} は記録の種類ではありません。bag、mix、tree などのつづりを確かめてください</translation>
+    </message>
+    <message>
+        <source>the tree {text} stands twice on this day; take it off once</source>
+        <translation>この日に木 {text} が二度あります。一つを外してください</translation>
+    </message>
+    <message>
+        <source>acid lovers bear one of base, sides or surface at a repotting; this plan works more than one: leave the others for another year</source>
+        <translation>酸性土を好む樹種が一度に耐えるのは、底・側面・表面のどれか一つです。この計画は複数に手を付けます。残りは別の年にしてください</translation>
+    </message>
+    <message>
+        <source>the tree was bare-rooted last time, which it does not bear at every repotting; keep a core this time</source>
+        <translation>前回は裸根にしました。毎回の植え替えには耐えません。今回は核を残してください</translation>
+    </message>
+    <message>
+        <source>{clearance_cm} cm of new mix there leave no room; the pot allows less than {limit_cm} cm</source>
+        <translation>そこの新しい用土が {clearance_cm} cm では余地がありません。この鉢では {limit_cm} cm 未満です</translation>
+    </message>
+    <message>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <translation>{depth_cm} cm のほぐしは中心を越えます。ほぐすのは根鉢の半分 {limit_cm} cm までにしてください</translation>
+    </message>
+    <message>
+        <source>a corner would have to be shaved where nothing may come off; take a larger pot, or turn the tree</source>
+        <translation>何も落とせない所の隅を削ることになります。より大きい鉢にするか、木を回してください</translation>
+    </message>
+    <message>
+        <source>the direction {direction} stands twice; take one out</source>
+        <translation>向き {direction} が二度あります。一つを除いてください</translation>
+    </message>
+    <message>
+        <source>only a rounded block has an exponent; leave it out</source>
+        <translation>指数があるのは丸み形の根鉢だけです。省いてください</translation>
+    </message>
+    <message>
+        <source>the old face {face} stands twice; take one out</source>
+        <translation>元の面 {face} が二度あります。一つを除いてください</translation>
+    </message>
+    <message>
+        <source>it would fit, but more would come off, or less stay untouched, than the group bears; take a larger pot</source>
+        <translation>収まりますが、グループが耐える以上に落とすか、残す核が足りなくなります。より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>between the lowest level {lowest_cm} cm and the fill line {highest_cm} cm is no room for a root mass; make the bottom layer or the new mix below thinner, or fill higher</source>
+        <translation>最低の高さ {lowest_cm} cm と充填線 {highest_cm} cm の間に根鉢の余地がありません。鉢底土か下の新しい用土を薄くするか、充填線を上げてください</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; the group bears {limit_percent} %: take less off, or take a larger pot</source>
+        <translation>{percent} % 落とします。グループが耐えるのは {limit_percent} % です。減らすか、より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>{percent} % comes off; more than 70 % is never advised: take less off, or take a larger pot</source>
+        <translation>{percent} % 落とします。70 % を超えることは勧めません。減らすか、より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>the least tip {angle_deg} degrees is above the tip {tip_deg} degrees; make it smaller</source>
+        <translation>最小の倒し {angle_deg} 度が倒し {tip_deg} 度を超えています。小さくしてください</translation>
+    </message>
+    <message>
+        <source>{percent} % stays untouched; the group wants {limit_percent} %: cut and comb less, or take a larger pot</source>
+        <translation>手を付けないのは {percent} % です。グループには {limit_percent} % が必要です。切る量とほぐす量を減らすか、より大きい鉢にしてください</translation>
+    </message>
+    <message>
+        <source>neither a due day nor a last repotting with an interval says when it is due, so it is not counted; write one of them down</source>
+        <translation>予定日も、間隔のある前回の植え替えもなく、時期が不明なため数えていません。どちらかを記入してください</translation>
+    </message>
+    <message>
+        <source>a count needs what was found; type it, 0 if nothing is left</source>
+        <translation>棚卸しには実際の量が必要です。入力してください。残っていなければ 0 です</translation>
+    </message>
+    <message>
+        <source>litres need the litre weight they were turned into grams with; give it too</source>
+        <translation>L には、g に直した容積重が必要です。それも与えてください</translation>
+    </message>
+    <message>
+        <source>litres of {id} can&apos;t be turned into grams: its litre weight is not known; weigh it, or measure its litre weight</source>
+        <translation>{id} のリットルをグラムに直せません。容積重が分かりません。量るか、容積重を測ってください</translation>
+    </message>
+    <message>
+        <source>{change_g} g does not suit the reason; write what goes away as negative, what comes as positive</source>
+        <translation>{change_g} g は理由に合いません。出ていく量は負、入る量は正で書いてください</translation>
+    </message>
+    <message>
+        <source>{text} stands behind {before}; write the repottings from the oldest to the newest</source>
+        <translation>{text} が {before} の後にあります。植え替えは古い順に書いてください</translation>
+    </message>
+    <message>
+        <source>box {box} of the untouched part ends before it begins; swap its ends</source>
+        <translation>残す核の箱 {box} は、終わりが始まりより前です。両端を入れ替えてください</translation>
+    </message>
+    <message>
+        <source>the boxes have {count} numbers; write six for each</source>
+        <translation>箱の数値が {count} 個あります。一つの箱に六つ書いてください</translation>
+    </message>
+    <message>
+        <source>the clock of this machine stands before the last entry ({time}); set it right, entries keep their order all the same</source>
+        <translation>このコンピューターの時計が最後の記入（{time}）より前です。時計を合わせてください。記入の順序は保たれます</translation>
+    </message>
+    <message>
+        <source>there is no {kind} {id}; look at its number</source>
+        <translation>{kind} {id} はありません。番号を確かめてください</translation>
+    </message>
+    <message>
+        <source>the file or its folder can&apos;t be written to; the record is open for reading only: save a copy of it to write in</source>
+        <translation>ファイルまたはフォルダーに書き込めません。記録は読み取り専用で開いています。書き込むには写しを保存してください</translation>
+    </message>
+    <message>
+        <source>would be refused today ({reason}); correct it</source>
+        <translation>今なら受け付けられません（{reason}）。直してください</translation>
+    </message>
+    <message>
+        <source>another window was quicker; the last step is now: {label}. Look at it, and undo again if you mean that</source>
+        <translation>別のウィンドウが先に変更しました。最後の操作は今：{label}。確かめて、それでよければもう一度元に戻してください</translation>
+    </message>
+    <message>
+        <source>Cut straight across the corners, {share} of the root mass: {where}</source>
+        <translation>隅をまっすぐ切り落とす、根鉢の {share}：{where}</translation>
+    </message>
+    <message>
+        <source>{tree} {reason}</source>
+        <translation>{tree} {reason}</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no root-mass plan that can be worked out; plan its root mass first</source>
+        <translation>木 {tree} には計算できる根鉢計画がありません。先に根鉢を計画してください</translation>
+    </message>
+    <message>
+        <source>tree {tree} has no plan {text}; its root-mass plan has {plans}</source>
+        <translation>木 {tree} にプラン {text} はありません。根鉢計画にあるのは {plans} です</translation>
+    </message>
+    <message>
+        <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
+        <translation>木 {tree} は訂正できません。その日の植え替えが履歴にもうありません。済みを取り消してから、もう一度済みにしてください</translation>
     </message>
 </context>
 </TS>
