@@ -5,7 +5,6 @@
 #include <cmath>
 #include <ctime>
 #include <system_error>
-#include <utility>
 
 #include "gritwright/formats/record_file.hpp"
 #include "record_index.hpp"
@@ -83,29 +82,7 @@ bool carries_grain(RecordKind kind) {
 OpenWorkbook::Inside::~Inside() {
   if (backup_thread.joinable()) backup_thread.join();
   if (log_thread.joinable()) log_thread.join();
-  merge_words();
   statements.clear();
-}
-
-void OpenWorkbook::Inside::put_off_merging_words() {
-  if (std::exchange(words_wait_for_merging, true)) return;
-  if (!query("SELECT 1 FROM search_config WHERE k = 'automerge' AND v = 0").step()) database->exec("INSERT INTO search(search, rank) VALUES ('automerge', 0)");
-}
-
-void OpenWorkbook::Inside::merge_words() {
-  if (!words_wait_for_merging) return;
-  constexpr int most_steps = 32;  // of 64 pages: under a second where an import left the most
-  try {
-    if (!obstacles().empty()) return;
-    database->setBusyTimeout(0);
-    for (int step = 0; step < most_steps; ++step) {
-      const auto before = database->getTotalChanges();
-      database->exec("INSERT INTO search(search, rank) VALUES ('merge', 64)");
-      if (database->getTotalChanges() - before < 2) return;  // nothing was left to do, says SQLite
-    }
-  } catch (const SQLite::Exception&) {
-    // Somebody else is writing; the words are found all the same.
-  }
 }
 
 void OpenWorkbook::Inside::move_log_beside() {

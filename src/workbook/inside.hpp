@@ -135,7 +135,6 @@ struct OpenWorkbook::Inside {
   int log_pages = 0;                ///< after the last change
   int log_pages_moved_at = 0;       ///< when moving them was last begun
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
-  bool words_wait_for_merging = false;  ///< since the first change of this connection
   WordSearch word_search{*this};
 
   ~Inside();
@@ -168,11 +167,6 @@ struct OpenWorkbook::Inside {
   void back_up_before_first_write();
   /// Has the log's pages brought into the file by a thread of its own once they are many: whoever types a sign need not wait until the disk has them.
   void move_log_beside();
-  /// Within a change: left to itself the index of words merges its parts under every sixty-fourth sign, which in a large record takes longer
-  /// than all the signs between.
-  void put_off_merging_words();
-  /// Merges them when nobody types any more, at the end.
-  void merge_words();
 
   /// Runs `work`, which reads; trouble with the file becomes a WorkbookTrouble.
   template <class Work>
@@ -193,7 +187,6 @@ struct OpenWorkbook::Inside {
       return problem_of(trouble, file);
     }
     try {
-      put_off_merging_words();
       auto result = work();
       if (result.ok())
         database->exec("COMMIT");

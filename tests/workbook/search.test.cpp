@@ -1,7 +1,5 @@
 #include "gritwright/workbook/search.hpp"
 
-#include <SQLiteCpp/Database.h>
-
 #include <algorithm>
 #include <set>
 #include <sstream>
@@ -87,34 +85,6 @@ TEST_CASE("Whatever is typed into a search is searched for, and never run", "[se
   CHECK(found(shelf.workbook, {.words = "kanuma OR pumice"}).empty());
   CHECK(found(shelf.workbook, {.material = "x' OR '1'='1"}).empty());
   CHECK(shelf.workbook.count(RecordKind::bag) == 2);
-}
-
-TEST_CASE("The index of words is not merged under what is typed but when the workbook is closed, and loses none", "[search][law]") {
-  const Folder folder;
-  Hand hand;
-  constexpr int notes = 90;
-  const auto parts = [&] {
-    SQLite::Database file(folder.file().string(), SQLite::OPEN_READONLY);
-    return file.execAndGet("SELECT count(DISTINCT segid) FROM search_idx").getInt();
-  };
-  int while_open = 0;
-  {
-    OpenWorkbook workbook = opened(folder.file(), hand.options());
-    for (int i = 0; i < notes; ++i) {
-      Bag bag;
-      bag.material = "pumice";
-      bag.note = "note" + std::to_string(i);
-      REQUIRE(workbook.add(bag, "bag"));
-    }
-    CHECK(SQLite::Database(folder.file().string(), SQLite::OPEN_READONLY).execAndGet("SELECT v FROM search_config WHERE k = 'automerge'").getInt() == 0);
-    while_open = parts();
-    CHECK(found(workbook, {.words = "note89"}).size() == 1);
-  }
-  CHECK(parts() < while_open);
-  const OpenWorkbook again = opened(folder.file(), hand.options());
-  for (int i = 0; i < notes; ++i) CHECK(found(again, {.words = "note" + std::to_string(i)}).size() == (i >= 1 && i <= 8 ? 11 : 1));
-  SQLite::Database file(folder.file().string(), SQLite::OPEN_READWRITE);
-  CHECK_NOTHROW(file.exec("INSERT INTO search(search) VALUES ('integrity-check')"));
 }
 
 TEST_CASE("What was deleted is no longer found, and is again after undo", "[search]") {
