@@ -72,10 +72,13 @@ bool fill(const std::string& file) {
     OpeningOptions options;
     options.clock = [] { return std::chrono::system_clock::now(); };
     options.daily_backup = false;
-    auto opened = OpenWorkbook::open(file, std::move(options));
-    if (!opened) _exit(1);
-    OpenWorkbook workbook = std::move(opened).value();
-    _exit(tests::fill_large(workbook) ? 0 : 1);
+    bool filled = false;
+    // Closed before the process ends: the file is renamed without its log.
+    if (auto opened = OpenWorkbook::open(file, std::move(options))) {
+      OpenWorkbook workbook = std::move(opened).value();
+      filled = tests::fill_large(workbook);
+    }
+    _exit(filled ? 0 : 1);
   }
   int status = 1;
   return filling > 0 && waitpid(filling, &status, 0) == filling && status == 0;
