@@ -76,7 +76,7 @@ bool fill(const std::string& file) {
     // Closed before the process ends: the file is renamed without its log.
     if (auto opened = OpenWorkbook::open(file, std::move(options))) {
       OpenWorkbook workbook = std::move(opened).value();
-      filled = tests::fill_large(workbook);
+      filled = tests::fill_large(workbook).ok();
     }
     _exit(filled ? 0 : 1);
   }

@@ -284,7 +284,7 @@ TEST_CASE("Whatever the window looks up, the catalogues have", "[translation]") 
 TEST_CASE("Sentences of the engine and what stands behind a figure are German in German, with a decimal comma", "[translation]") {
   const WithLanguage german("de");
   const Note note{"water.perched-to-the-top", Level::note, "old top", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};
-  CHECK(sentence_text(note) == QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass"));
+  CHECK(sentence_text(note) == QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen"));
   OpenWindow open;
   open.bench.open(complete_bench());
   bool explained = false;
