@@ -14,6 +14,7 @@ bare=$(mktemp -d /var/tmp/gritwright-bare-XXXXXX)
 trap 'umount "$bare/proc" 2>/dev/null || true; rm -rf --one-file-system "$bare"' EXIT
 [ -n "${GRITWRIGHT_BARE:-}" ] && cp -a "$GRITWRIGHT_BARE/." "$bare"
 [ -e "$bare/etc/debian_version" ] || debootstrap --variant=minbase bookworm "$bare" "$mirror" >/dev/null
+chmod 755 "$bare"  # it is the root folder of a plain user in there
 # A program finds its data by where it lies itself, which /proc tells.
 mount --bind /proc "$bare/proc"
 inside() { LC_ALL=C DEBIAN_FRONTEND=noninteractive chroot "$bare" "$@"; }
