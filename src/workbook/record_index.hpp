@@ -18,9 +18,10 @@ struct Link {
 
 /// A condition for the roles that grain flows along; the others only name each other. "remains" is grain that a later repotting may have
 /// left in the pot. The plus keeps the roles out of the look-up: one seek to a record's few links is quicker than one for each role, and
-/// plain comparisons than a list that SQLite builds anew each time.
+/// plain comparisons than a list that SQLite builds anew each time. What tells about a record ("about") is most of its links and stands first in
+/// their order, so the look-up begins behind it.
 inline constexpr const char* is_flow =
-    "(+role = 'screened' OR +role = 'tipped' OR +role = 'mixed' OR +role = 'potted' OR +role = 'remains' OR +role = 'designed'"
+    "role > 'about' AND (+role = 'screened' OR +role = 'tipped' OR +role = 'mixed' OR +role = 'potted' OR +role = 'remains' OR +role = 'designed'"
     " OR +role = 'reclaimed' OR +role = 'used')";
 
 /// What lists, search and tracing need of a record without reading all of it.
