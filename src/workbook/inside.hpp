@@ -2,6 +2,7 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
 #include <SQLiteCpp/Statement.h>
+#include <sqlite3.h>
 
 #include <atomic>
 #include <chrono>
@@ -25,6 +26,24 @@
 #include "word_search.hpp"
 
 namespace gritwright {
+
+/// Holds a database's state for the length of a scope. Within another one or a transaction it is theirs.
+class OneState {
+ public:
+  explicit OneState(SQLite::Database& database) {
+    if (sqlite3_get_autocommit(database.getHandle()) == 0) return;
+    database.exec("BEGIN");
+    database_ = &database;
+  }
+  ~OneState() {
+    if (database_ != nullptr) database_->tryExec("COMMIT");
+  }
+  OneState(const OneState&) = delete;
+  OneState& operator=(const OneState&) = delete;
+
+ private:
+  SQLite::Database* database_ = nullptr;
+};
 
 /// A cached statement for the length of a scope; leaving it ends the read.
 class Query {
@@ -168,10 +187,11 @@ struct OpenWorkbook::Inside {
   /// Has the log's pages brought into the file by a thread of its own once they are many: whoever types a sign need not wait until the disk has them.
   void move_log_beside();
 
-  /// Runs `work`, which reads; trouble with the file becomes a WorkbookTrouble.
+  /// Runs `work`, which reads, on one state of the file, whatever others write meanwhile; trouble with the file becomes a WorkbookTrouble.
   template <class Work>
   auto read(Work work) -> decltype(work()) {
     try {
+      const OneState state(*database);
       return work();
     } catch (const SQLite::Exception& trouble) {
       throw WorkbookTrouble(problem_of(trouble, file));
