@@ -2,10 +2,11 @@
 #include <SQLiteCpp/Database.h>
 
 #include <cstdint>
+#include <deque>
 #include <functional>
-#include <map>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "gritwright/workbook/open_workbook.hpp"
@@ -42,12 +43,18 @@ class WordSearch {
   template <class Take>
   void walk(const std::vector<NumberQuery>& narrowings, const std::string& match, const char* order, const Take& take);
   [[nodiscard]] const Narrowed& narrowed_to(const std::vector<NumberQuery>& narrowings);
+  /// All that `sql` gives, in its order.
+  [[nodiscard]] std::vector<std::int64_t> gather(const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers = {});
   void index_words(Narrowed& narrowed) const;
 
   OpenWorkbook::Inside* inside_;
+  std::vector<std::int64_t> gathered_;  ///< where SQLite puts what is being gathered
+  bool can_gather_ = false;
   std::int64_t revision_ = -1;
-  std::map<std::string, Narrowed> narrowed_;
-  std::map<std::string, std::vector<std::int64_t>> found_;
+  template <class Kept>
+  using NewestLast = std::deque<std::pair<std::string, Kept>>;
+  NewestLast<Narrowed> narrowed_;
+  NewestLast<std::vector<std::int64_t>> found_;
 };
 
 }  // namespace gritwright

@@ -240,6 +240,38 @@ TEST_CASE("However a search is narrowed, to few records or to many, it finds wha
   CHECK(found_in_order({.words = "xylo", .material = "akadama"}).size() == 1);
 }
 
+TEST_CASE("However many searches were typed before, each finds what it finds in a window just opened", "[search][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const std::vector<std::string> words{"frost", "shade", "roots", "moss", "dust", "lot"};
+  for (std::size_t i = 0; i < 40; ++i) {
+    Bag bag;
+    bag.material = i % 2 == 0 ? "pumice" : "akadama";
+    bag.note = words[i % words.size()] + " " + words[i / 3 % words.size()];
+    REQUIRE(workbook.add(bag, "bag", "B-" + std::to_string(100 + i)));
+  }
+  const auto ids = [](const OpenWorkbook& of, const ListFilter& filter) {
+    std::vector<std::string> all;
+    for (const RecordLine& line : of.list(RecordKind::bag, filter)) all.push_back(line.ref.id);
+    return all;
+  };
+  std::size_t hits = 0;
+  for (int round = 0; round < 2; ++round)
+    for (const std::string& word : words)
+      for (std::size_t letters = 1; letters <= word.size(); ++letters)
+        for (const char* material : {"", "pumice", "akadama"}) {
+          ListFilter filter;
+          filter.words = word.substr(0, letters);
+          if (*material != '\0') filter.subject = material;
+          const std::vector<std::string> all = ids(workbook, filter);
+          hits += all.size();
+          CHECK(workbook.count(RecordKind::bag, filter) == all.size());
+          if (round == 1) CHECK(all == ids(opened(folder.file(), hand.options()), filter));
+        }
+  CHECK(hits > 0);
+}
+
 TEST_CASE("The log can be listed without the bookkeeping of single fields, and what comes or goes is an event", "[search]") {
   Shelf shelf;
   const auto bag = *shelf.workbook.find(Id<Bag>{"P-03"});
