@@ -81,18 +81,40 @@ bool carries_grain(RecordKind kind) {
 
 OpenWorkbook::Inside::~Inside() {
   if (backup_thread.joinable()) backup_thread.join();
+  {
+    const std::lock_guard lock(log_guard);
+    closing = true;
+  }
+  log_news.notify_all();
   if (log_thread.joinable()) log_thread.join();
   statements.clear();
 }
 
 void OpenWorkbook::Inside::move_log_beside() {
   constexpr int many_pages = 1000;  // as SQLite itself would
+  constexpr int too_many_pages = 10'000;
+  constexpr std::chrono::seconds pause{2};
   if (log_pages < log_pages_moved_at) log_pages_moved_at = 0;  // begun anew
-  if (log_pages - log_pages_moved_at < many_pages || log_is_moved) return;
+  const int pages = log_pages - log_pages_moved_at;
+  {
+    const std::lock_guard lock(log_guard);
+    last_change = std::chrono::steady_clock::now();
+    log_is_long = pages >= too_many_pages;
+  }
+  if (log_is_long) log_news.notify_all();
+  if (pages < many_pages || log_is_moved) return;
   log_pages_moved_at = log_pages;
   if (log_thread.joinable()) log_thread.join();
   log_is_moved = true;
-  const auto move = [this, own = identity, name = file, layer = options.file_layer] {
+  const auto move = [this, pause, own = identity, name = file, layer = options.file_layer] {
+    {
+      std::unique_lock lock(log_guard);
+      while (!closing && !log_is_long && std::chrono::steady_clock::now() < last_change + pause) log_news.wait_until(lock, last_change + pause);
+      if (closing) {
+        log_is_moved = false;  // closing brings it over
+        return;
+      }
+    }
     try {
       if (identity_of(name) == std::optional(own)) {
         SQLite::Database beside(name.string(), SQLite::OPEN_READWRITE, 0, layer);

@@ -6,6 +6,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <condition_variable>
 #include <cstdint>
 #include <filesystem>
 #include <map>
@@ -151,6 +152,11 @@ struct OpenWorkbook::Inside {
   std::string backed_up_day;
   std::thread log_thread;
   std::atomic<bool> log_is_moved{false};
+  std::mutex log_guard;  ///< of the three below, which tell the thread when to begin
+  std::condition_variable log_news;
+  std::chrono::steady_clock::time_point last_change;
+  bool log_is_long = false;
+  bool closing = false;
   int log_pages = 0;                ///< after the last change
   int log_pages_moved_at = 0;       ///< when moving them was last begun
   std::optional<std::int64_t> own_last_step;  ///< the only step that typing may be merged into
@@ -184,7 +190,7 @@ struct OpenWorkbook::Inside {
   /// Problems that stand in the way of any writing.
   [[nodiscard]] Problems obstacles() const;
   void back_up_before_first_write();
-  /// Has the log's pages brought into the file by a thread of its own once they are many: whoever types a sign need not wait until the disk has them.
+  /// Has the log's pages brought into the file by a thread of its own once they are many and nobody types: a sign typed meanwhile waits for the disk.
   void move_log_beside();
 
   /// Runs `work`, which reads, on one state of the file, whatever others write meanwhile; trouble with the file becomes a WorkbookTrouble.
