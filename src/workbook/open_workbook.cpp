@@ -81,7 +81,9 @@ std::string hint_of(const Record& record) {
   return bag == nullptr ? std::string() : bag->material;
 }
 
+// A step is done (0), undone (1), or on its way out (-1): it can be neither undone nor redone any more.
 constexpr int kept_steps = 200;
+constexpr int dropped_swaps = 200;  // in one change: an import's step holds thousands, and whoever types next shouldn't wait for them
 
 }  // namespace
 
@@ -338,10 +340,10 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
   if (swaps.empty() && !change.log) return applied;
   if (!counter) counter = next_change();
 
-  query("DELETE FROM step WHERE undone = 1").run();
+  query("UPDATE step SET undone = -1 WHERE undone = 1").run();
   std::optional<std::int64_t> merged_into;
   if (!change.merge_key.empty() && own_last_step) {
-    Query last = query("SELECT number FROM step WHERE number = (SELECT max(number) FROM step) AND number = ?1 AND merge_key = ?2");
+    Query last = query("SELECT number FROM step WHERE number = (SELECT max(number) FROM step WHERE undone = 0) AND number = ?1 AND merge_key = ?2");
     last.with(*own_last_step, change.merge_key);
     if (last.step()) merged_into = last.whole(0);
   }
@@ -407,9 +409,14 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
       return applied;
     }
   }
-  query("DELETE FROM step WHERE number < (SELECT min(number) FROM (SELECT number FROM step ORDER BY number DESC LIMIT ?1))")
+  query("UPDATE step SET undone = -1 WHERE undone = 0 AND number < (SELECT min(number) FROM (SELECT number FROM step WHERE undone = 0 ORDER BY number DESC LIMIT ?1))")
       .with(kept_steps)
       .run();
+  query("DELETE FROM swap WHERE rowid IN (SELECT w.rowid FROM step s JOIN swap w ON w.step = s.number WHERE s.undone = -1 LIMIT ?1)").with(dropped_swaps).run();
+  query("DELETE FROM step WHERE undone = -1 AND NOT EXISTS (SELECT 1 FROM swap WHERE swap.step = step.number)").run();
+  // Written at once, words lie in many large parts; SQLite would merge them under the signs typed next, and the slowest would take a tenth of a second.
+  constexpr std::size_t many = 1000;
+  if (swaps.size() >= many) query("INSERT INTO search(search) VALUES ('optimize')").run();
   own_last_step = step;
   applied.step = step;
   return applied;

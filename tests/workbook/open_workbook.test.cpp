@@ -1,7 +1,9 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <chrono>
 #include <cstdlib>
+#include <thread>
 
 #include "gritwright/workbook/default_workbook.hpp"
 #include "gritwright/workbook/exchange.hpp"
@@ -95,6 +97,49 @@ TEST_CASE("Undo takes a change and its log entry back, and redo returns them", "
   CHECK(workbook.find(*id)->record == changed);
   CHECK(workbook.count(RecordKind::log_entry) == 2);
   CHECK_FALSE(workbook.redoable());
+}
+
+TEST_CASE("A large step beyond the kept ones goes out in parts, and not half of it comes back by undo", "[workbook][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  constexpr std::size_t many = 900;
+  constexpr std::size_t kept = 200;
+  Change import{"many bags", {}, {}, {}};
+  for (std::size_t i = 0; i < many; ++i) import.edits.push_back({{RecordKind::bag, ""}, 0, akadama_bag("of the import")});
+  REQUIRE(workbook.apply(std::move(import)));
+  for (std::size_t i = 0; i <= kept; ++i) REQUIRE(workbook.add(akadama_bag("typed"), "a bag"));
+  for (std::size_t i = 0; i < kept; ++i) REQUIRE(workbook.undo());
+  CHECK(workbook.undo().problems().front().code == "workbook.nothing-to-undo");
+  CHECK(workbook.count(RecordKind::bag) == many + 1);
+  // What was undone can't be redone after another change, and goes out in parts too.
+  for (int i = 0; i < 10; ++i) {
+    REQUIRE(workbook.add(akadama_bag("typed later"), "a bag"));
+    CHECK(workbook.redo().problems().front().code == "workbook.nothing-to-redo");
+  }
+  SQLite::Database file(folder.file().string(), SQLite::OPEN_READONLY);
+  CHECK(file.execAndGet("SELECT count(*) FROM step").getInt() == 10);
+  CHECK(file.execAndGet("SELECT count(*) FROM swap").getInt() == 20);  // each bag and its log entry
+}
+
+TEST_CASE("What was typed stands in the file itself, without its log, soon after the typing ends", "[workbook]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  std::size_t typed = 0;
+  const auto log_bytes = [&] { return std::filesystem::file_size(folder.file().string() + "-wal"); };
+  constexpr std::size_t a_thousand_pages = 1000 * 4096;
+  for (; typed < 2000 && log_bytes() < a_thousand_pages; ++typed) REQUIRE(workbook.add(akadama_bag(std::string(9000, 'n')), "a bag"));
+  REQUIRE(log_bytes() >= a_thousand_pages);
+  const auto without_log = folder.file("without_log.gritwright");
+  std::size_t there = 0;
+  for (int tenths = 0; tenths < 300 && there != typed; ++tenths) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(100));
+    std::filesystem::copy_file(folder.file(), without_log, std::filesystem::copy_options::overwrite_existing);
+    const Result<OpenWorkbook> copy = OpenWorkbook::open(without_log, hand.options());
+    if (copy) there = copy->count(RecordKind::bag);  // torn while it is written
+  }
+  CHECK(there == typed);
 }
 
 TEST_CASE("A change based on an older revision is refused and nothing of it is kept", "[workbook][refuses]") {
