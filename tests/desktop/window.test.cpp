@@ -295,6 +295,38 @@ TEST_CASE("Work in slices ends soon after its job was stopped, and has no answer
   CHECK(answered);
 }
 
+TEST_CASE("Work asked for again and again while somebody types is done once, for what was asked last", "[window]") {
+  BackgroundJob job;
+  std::atomic<int> begun{0};
+  int answered = 0;
+  const auto ask = [&](int what) {
+    job.start_when_still([&begun, &answered, what](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+      ++begun;
+      return [&answered, what] { answered = what; };
+    });
+  };
+  for (int sign = 1; sign <= 5; ++sign) {
+    ask(sign);
+    QApplication::processEvents();
+  }
+  CHECK(begun == 0);
+  CHECK(job.is_running());
+  QTRY_VERIFY(answered == 5);
+  CHECK(begun == 1);
+  CHECK_FALSE(job.is_running());
+  SECTION("and at once when it is waited for") {
+    ask(6);
+    job.wait();
+    CHECK(answered == 6);
+  }
+  SECTION("and not at all when it is called off") {
+    ask(7);
+    job.cancel();
+    job.wait();
+    CHECK(begun == 1);
+  }
+}
+
 TEST_CASE("Dragged dividers and columns are there again in the next window", "[window]") {
   QList<int> sizes;
   int column = 0;

@@ -15,7 +15,6 @@
 #include "day_page.hpp"
 #include "gritwright/formats/root_mass_plan_file.hpp"
 #include "gritwright/models/root_plan.hpp"
-#include "gritwright/models/slice_threads.hpp"
 #include "gritwright/report/day_report.hpp"
 #include "gritwright/report/day_sheet.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -31,6 +30,7 @@
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/section_view.hpp"
+#include "workers/stopped_work.hpp"
 
 namespace gritwright::desktop {
 
@@ -142,8 +142,9 @@ void DayPage::ask_ranges() {
   if (!spreads) return;
   ranges_asked_ = ground_.plan;
   ranges_.reset();
-  ranges_job_.start([this, day = ground_.plan, spreads = std::move(*spreads)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    return [this, ranges = day_ranges(day, spreads, {512, 1}, on_all_cores())]() mutable {
+  ranges_job_.start_when_still([this, day = ground_.plan, spreads = std::move(*spreads)](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    stand_behind_the_typing();
+    return [this, ranges = day_ranges(day, spreads, {512, 1}, on_all_cores_until(stop))]() mutable {
       ranges_ = std::move(ranges);
       if (isVisible()) show_answer();
     };
@@ -165,8 +166,9 @@ void DayPage::ask_season_ranges(const SeasonGround& season) {
   if (!spreads) return;
   season_ranges_asked_ = season.season;
   season_ranges_.reset();
-  season_ranges_job_.start([this, season = season.season, spreads = std::move(*spreads)](const std::stop_token&, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
-    return [this, ranges = season_ranges(season, spreads, {256, 1}, on_all_cores())]() mutable {
+  season_ranges_job_.start_when_still([this, season = season.season, spreads = std::move(*spreads)](const std::stop_token& stop, const BackgroundJob::Progress&) -> BackgroundJob::Delivery {
+    stand_behind_the_typing();
+    return [this, ranges = season_ranges(season, spreads, {256, 1}, on_all_cores_until(stop))]() mutable {
       season_ranges_ = std::move(ranges);
       show_season_answer();
     };

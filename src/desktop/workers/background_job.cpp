@@ -7,14 +7,28 @@
 
 namespace gritwright::desktop {
 
-BackgroundJob::BackgroundJob(QObject* parent) : QObject(parent) { threads_.setMaxThreadCount(1); }
+BackgroundJob::BackgroundJob(QObject* parent) : QObject(parent) {
+  constexpr int still_ms = 150;
+  threads_.setMaxThreadCount(1);
+  still_.setSingleShot(true);
+  still_.setInterval(still_ms);
+  connect(&still_, &QTimer::timeout, this, [this] { start(std::exchange(waiting_, {})); });
+}
 
 BackgroundJob::~BackgroundJob() {
   stop_.request_stop();
   threads_.waitForDone();
 }
 
+void BackgroundJob::start_when_still(Work work) {
+  cancel();
+  waiting_ = std::move(work);
+  set_running(true);
+  still_.start();
+}
+
 void BackgroundJob::start(Work work) {
+  still_.stop();
   stop_.request_stop();
   stop_ = std::stop_source();
   const int ticket = ++ticket_;
@@ -41,11 +55,13 @@ void BackgroundJob::start(Work work) {
 }
 
 void BackgroundJob::cancel() {
+  still_.stop();
   stop_.request_stop();
   set_running(false);
 }
 
 void BackgroundJob::wait() {
+  if (still_.isActive()) start(std::exchange(waiting_, {}));
   threads_.waitForDone();
   QCoreApplication::sendPostedEvents(this);
 }

@@ -1,6 +1,7 @@
 #pragma once
 #include <QObject>
 #include <QThreadPool>
+#include <QTimer>
 #include <functional>
 #include <stop_token>
 
@@ -21,6 +22,8 @@ class BackgroundJob : public QObject {
   ~BackgroundJob() override;
 
   void start(Work work);
+  /// Begins when nothing newer has been asked for a moment: whoever types on has the processors.
+  void start_when_still(Work work);
   void cancel();
   [[nodiscard]] bool is_running() const { return running_; }
   /// Waits for the work and delivers its answer; for tests and for pictures of the window.
@@ -34,6 +37,8 @@ class BackgroundJob : public QObject {
   void set_running(bool running);
 
   QThreadPool threads_;
+  QTimer still_;
+  Work waiting_;
   std::stop_source stop_;
   int ticket_ = 0;
   bool running_ = false;
