@@ -69,7 +69,7 @@ TEST_CASE("Linear problems over shares cost what HiGHS finds", "[free_shares][pu
   CHECK(solved > 100);
 }
 
-TEST_CASE("The nearest shares are as near as SciPy's least squares", "[free_shares][published]") {
+TEST_CASE("The nearest shares are as near as SciPy's least squares", "[free_shares][published][peer]") {
   std::mt19937_64 random(Catch::rngSeed());
   std::uniform_real_distribution<double> unit(0, 1);
   reference::Rows cases;

@@ -269,7 +269,7 @@ TEST_CASE("The sampling of grain spreads a share as Gy's model does", "[mix_rang
   CHECK_THAT(100 * sampling_deviation(classes, 0, mass_g(300)).value(), WithinAbs(1.096, 0.0005));
 }
 
-TEST_CASE("Quantiles agree with a million plain draws of NumPy", "[mix_ranges][published]") {
+TEST_CASE("Quantiles agree with a million plain draws of NumPy", "[mix_ranges][published][peer]") {
   // Two single sizes and one graded bag; rows: parts, settling, deviations of bulk density (down, up), of the own packing,
   // of the voids, settling (down, up), ln k, w, theta_r, and whether f scatters.
   const std::vector<std::vector<double>> cases{

@@ -51,7 +51,7 @@ std::vector<double> figures(const MixState& state) {
 
 }  // namespace
 
-TEST_CASE("NumPy reckons the same figures for 300 random mixes", "[mix_state][reference]") {
+TEST_CASE("NumPy reckons the same figures for 300 random mixes", "[mix_state][reference][peer]") {
   RandomMixes random(300);
   std::vector<Mix> mixes;
   reference::Rows cases;

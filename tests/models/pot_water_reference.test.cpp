@@ -134,7 +134,7 @@ std::vector<Case> random_cases(int per_shape) {
 
 }  // namespace
 
-TEST_CASE("Volume and capacity of every shape agree with SciPy's quad on two hundred random cases each", "[pot_water][law]") {
+TEST_CASE("Volume and capacity of every shape agree with SciPy's quad on two hundred random cases each", "[pot_water][law][peer]") {
   // A fillet's arc is stood for by parabolas of the same moments, 1e-7 of the capacity; else the moment table's error counts.
   compare(random_cases(200), 1e-8, 1e-6);
 }

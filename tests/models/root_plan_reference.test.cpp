@@ -118,7 +118,7 @@ void check_against_count(std::vector<CountedCase> cases) {
 
 }  // namespace
 
-TEST_CASE("Kept, removed and untouched shares agree with a point count in NumPy at any pose", "[root_plan][law]") {
+TEST_CASE("Kept, removed and untouched shares agree with a point count in NumPy at any pose", "[root_plan][law][peer]") {
   test::RandomPots random(Catch::rngSeed());
   std::vector<CountedCase> cases;
   const int first_pot = static_cast<int>(random.between(0, 3.99));

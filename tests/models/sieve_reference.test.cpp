@@ -12,7 +12,7 @@ using namespace gritwright;
 using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
-TEST_CASE("SciPy reads the same passing and the same size off 300 random curves", "[grading_curve][reference]") {
+TEST_CASE("SciPy reads the same passing and the same size off 300 random curves", "[grading_curve][reference][peer]") {
   std::mt19937 random(20261127);
   std::uniform_real_distribution<double> unit(0, 1);
   reference::Rows cases;
@@ -50,7 +50,7 @@ TEST_CASE("SciPy reads the same passing and the same size off 300 random curves"
   }
 }
 
-TEST_CASE("SciPy's quadrature finds the same shares on 300 random screens", "[screening][reference]") {
+TEST_CASE("SciPy's quadrature finds the same shares on 300 random screens", "[screening][reference][peer]") {
   std::mt19937 random(20261128);
   std::uniform_real_distribution<double> unit(0, 1);
   reference::Rows cases;
