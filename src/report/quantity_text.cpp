@@ -62,6 +62,8 @@ std::string area_text(std::optional<Area> area, UnitSystem units) {
 
 std::string mass_text(std::optional<Mass> mass, UnitSystem units) {
   const auto g = number(mass, [](Mass value) { return in_g(value); });
+  constexpr double ounces_per_pound = 16;
+  if (units == UnitSystem::us && g && std::abs(*g) >= 10 * ounces_per_pound * g_per_ounce) return with_unit(*g / (ounces_per_pound * g_per_ounce), "lb");
   if (units == UnitSystem::us) return with_unit(g ? std::optional(*g / g_per_ounce) : std::nullopt, "oz");
   if (g && std::abs(*g) >= 10000) return with_unit(*g / 1000, "kg");
   return with_unit(g, "g");

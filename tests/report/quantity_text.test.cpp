@@ -26,6 +26,7 @@ TEST_CASE("US text names standard sieves and converts by the published factors",
   CHECK(size_text(aperture_mm(4.75), UnitSystem::us) == "No. 4");
   CHECK(size_text(aperture_mm(3.0), UnitSystem::us) == "0.118 in");
   CHECK(mass_text(mass_g(453.5924), UnitSystem::us) == "16.0 oz");
+  CHECK(mass_text(mass_kg(20), UnitSystem::us) == "44.1 lb");
   CHECK(volume_text(3.785412, UnitSystem::us) == "4.00 qt");
   CHECK(density_text(1601.846, UnitSystem::us) == "100 lb/ft3");
   CHECK(depth_text(depth_cm(25.4), UnitSystem::us) == "10.0 in");

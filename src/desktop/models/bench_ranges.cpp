@@ -11,6 +11,7 @@
 #include "gritwright/report/range_report.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "text.hpp"
+#include "verdict_figures.hpp"
 
 namespace gritwright::desktop {
 
@@ -282,7 +283,7 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
     if (is("verdict_in_band")) put(figure, std::optional(ranges->verdict->in_band), share_text);
     else if (is("verdict_finer")) put(figure, std::optional(ranges->verdict->finer), share_text);
     else if (is("verdict_coarser")) put(figure, std::optional(ranges->verdict->coarser), share_text);
-    else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), litres);
+    else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), [units](double share) { return usable_text(share, units); });
     else if (is("verdict_price")) put(figure, price_range(bag, ranges->verdict->usable), [](double amount) { return gritwright::figure(amount, 2); });
   }
   const auto share = [](const std::optional<Range>& range) { return range_text(range, [](double one) { return percent_text(one, 0); }); };

@@ -144,7 +144,7 @@ VerdictView verdict_view(const Bench& bench) {
   add("in_band", VerdictText::tr("In the band, by mass"), share(&BagVerdict::in_band));
   add("finer", VerdictText::tr("Finer"), share(&BagVerdict::finer));
   add("coarser", VerdictText::tr("Coarser"), share(&BagVerdict::coarser));
-  add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(volume_text(judged->usable.value(), units)) : std::nullopt);
+  add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(usable_text(judged->usable.value(), units)) : std::nullopt);
   if (bench.surroundings().laboratory_figures && component.grading() != nullptr && component.state == SheetState::finished) add_laboratory(view, component);
   add_price(view, bench.surroundings().bag, judged, reason);
   view.notes.removeDuplicates();
@@ -160,6 +160,8 @@ std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& ban
   if (choices.size() > most_choices) choices.resize(most_choices);
   return choices;
 }
+
+std::string usable_text(double share, UnitSystem units) { return units == UnitSystem::us ? percent_text(share) : volume_text(share, units); }
 
 QString fraction_name(const ScreenedFraction& fraction, UnitSystem units) {
   const auto size = [&](const std::optional<Aperture>& aperture) { return to_local(size_text(aperture, units)); };

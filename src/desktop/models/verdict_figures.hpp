@@ -1,6 +1,7 @@
 #pragma once
 #include <QString>
 #include <QStringList>
+#include <string>
 #include <vector>
 
 #include "bench.hpp"
@@ -25,6 +26,9 @@ struct VerdictView {
 };
 
 [[nodiscard]] VerdictView verdict_view(const Bench& bench);
+
+/// What is usable of a litre: in litres, and as a share where volumes are shown in quarts.
+[[nodiscard]] std::string usable_text(double share, UnitSystem units);
 
 /// "2 mm to 4 mm", "over 4 mm", "under 2 mm".
 [[nodiscard]] QString fraction_name(const ScreenedFraction& fraction, UnitSystem units);
