@@ -111,3 +111,21 @@ TEST_CASE("The include test sees a breach of every sort", "[architecture]") {
   CHECK(breaches_in("report", "src/report/a.cpp", "#include <QString>\n").size() == 1);
   CHECK(breaches_in("models", "src/models/a.cpp", "#include <fstream>\n").size() == 1);
 }
+
+TEST_CASE("Every public header is in its room's header set, so that the development build compiles it alone", "[architecture]") {
+  const fs::path root(GRITWRIGHT_SOURCE_DIR);
+  const fs::path headers = root / "include/gritwright";
+  std::string lists;
+  for (const auto& [room, rule] : rules()) lists += text_of(root / "src" / room / "CMakeLists.txt");
+  std::set<std::string> listed;
+  std::istringstream words(lists);
+  for (std::string word; words >> word;) listed.insert(word.substr(0, word.find(')')));
+  std::size_t read = 0;
+  for (const auto& entry : fs::recursive_directory_iterator(headers)) {
+    if (entry.path().extension() != ".hpp") continue;
+    ++read;
+    INFO(entry.path().string());
+    CHECK(listed.contains(fs::relative(entry.path(), headers).string()));
+  }
+  CHECK(read > 100);
+}
