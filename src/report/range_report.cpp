@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <string>
 
 #include "gritwright/report/text_table.hpp"
 #include "message_templates.hpp"
@@ -43,6 +44,14 @@ void add_row(std::vector<Row>& rows, const std::string& name, const std::optiona
 std::string share_text(double share) { return percent_text(share); }
 
 }  // namespace
+
+int percent_range_decimals(const Range& range, double share) {
+  const auto as_read = [](double value, int decimals) { return std::stod(figure(value * 100, decimals)); };
+  const double low = as_read(range.low, 0);
+  const double high = as_read(range.high, 0);
+  const double between = as_read(share, 1);
+  return low < high && low <= between && between <= high ? 0 : 1;
+}
 
 std::string narrowing_sentence(const Narrowing& narrowing, const Mix& mix, MixFigure figure, const Translate& translate) {
   const std::string_view name = figure == MixFigure::air_filled_porosity ? GRITWRIGHT_TEXT("air") : GRITWRIGHT_TEXT("water");

@@ -37,3 +37,12 @@ TEST_CASE("A measured figure shows as many digits as were typed, and a computed 
   CHECK(measured_text(2650.25) == local("2650.25"));
   CHECK(measured_text(450) == QStringLiteral("450"));
 }
+
+TEST_CASE("A field shows as many digits as were typed, and of a computed figure the sensible ones", "[typed_text]") {
+  CHECK(shown_text(QStringLiteral("1074.29719"), Kind::density, UnitSystem::metric) == local("1074.3"));
+  CHECK(shown_text(QStringLiteral("1074,29719"), Kind::density, UnitSystem::us) == local("1074.3"));
+  CHECK(shown_text(QStringLiteral("23.4567891"), Kind::percent, UnitSystem::metric) == local("23.5"));
+  CHECK(shown_text(QStringLiteral("12.3456789"), Kind::mass, UnitSystem::metric) == local("12.35"));
+  CHECK(shown_text(QStringLiteral("1074,25"), Kind::density, UnitSystem::metric) == QStringLiteral("1074,25"));
+  CHECK(shown_text(QStringLiteral("0.1234"), Kind::mass, UnitSystem::metric) == QStringLiteral("0.1234"));
+}

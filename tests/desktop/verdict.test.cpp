@@ -1,9 +1,11 @@
 #include "models/verdict_figures.hpp"
 
 #include <QLabel>
+#include <QRegularExpression>
 #include <QTableWidget>
 #include <algorithm>
 #include <utility>
+#include <vector>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/report/quantity_text.hpp"
@@ -108,6 +110,24 @@ TEST_CASE("A second sample over an empty pan leaves the fineness modulus in sigh
   CHECK(modulus() == to_local("4.60"));
 }
 
+namespace {
+
+/// "68.2 %" with "66 - 70 %" below it: the range is that of the draws, to a whole percent or to a tenth, and holds the figure.
+void check_share_cell(const QTableWidgetItem& cell, const Range& drawn) {
+  static const QRegularExpression number(QStringLiteral("[0-9]+([.,][0-9]+)?"));
+  std::vector<double> read;
+  for (auto found = number.globalMatch(cell.text()); found.hasNext();) read.push_back(found.next().captured().replace(u',', u'.').toDouble());
+  INFO(cell.text().toStdString());
+  REQUIRE(read.size() == 3);
+  CHECK_THAT(read[1], Catch::Matchers::WithinAbs(100 * drawn.low, 0.501));
+  CHECK_THAT(read[2], Catch::Matchers::WithinAbs(100 * drawn.high, 0.501));
+  CHECK(read[1] < read[2]);
+  CHECK(read[1] <= read[0]);
+  CHECK(read[0] <= read[2]);
+}
+
+}  // namespace
+
 TEST_CASE("Every figure of screening and of the openings to choose has its range below it", "[verdict][ranges]") {
   OpenWindow open;
   open.bench.open(dusty_bag_bench());
@@ -121,7 +141,7 @@ TEST_CASE("Every figure of screening and of the openings to choose has its range
   for (int row = 0; row < fractions->rowCount(); ++row) {
     const FractionRange& range = ranges->fractions[static_cast<std::size_t>(row)];
     CHECK(range.share.low < range.share.high);
-    CHECK(fractions->item(row, 1)->text().endsWith(u'\n' + share_range_text(range.share, 0)));
+    check_share_cell(*fractions->item(row, 1), range.share);
     REQUIRE(range.loose_per_loose);
     CHECK(fractions->item(row, 2)->text().contains(QStringLiteral("\u2013")));
     // The sheet belongs to no bag, so nothing is known of its litres nor how sure they are.
@@ -131,7 +151,9 @@ TEST_CASE("Every figure of screening and of the openings to choose has its range
   REQUIRE(ranges->openings.size() == static_cast<std::size_t>(openings->rowCount()));
   for (int row = 0; row < openings->rowCount(); ++row) {
     const OpeningRange& range = ranges->openings[static_cast<std::size_t>(row)];
-    CHECK(openings->item(row, 2)->text().endsWith(u'\n' + share_range_text(range.usable, 0)));
+    check_share_cell(*openings->item(row, 1), range.kept);
+    check_share_cell(*openings->item(row, 2), range.usable);
+    check_share_cell(*openings->item(row, 3), range.dust);
     CHECK(openings->item(row, 4)->text().contains(QLocale().toString(qRound(100 * range.takes))));
   }
   // Both lines are seen.

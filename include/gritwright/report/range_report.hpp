@@ -6,6 +6,7 @@
 #include "gritwright/models/day_ranges.hpp"
 #include "gritwright/models/grading_ranges.hpp"
 #include "gritwright/models/mix_ranges.hpp"
+#include "gritwright/models/range.hpp"
 #include "gritwright/report/messages.hpp"
 #include "gritwright/report/quantity_text.hpp"
 
@@ -23,6 +24,10 @@ namespace gritwright {
 /// Litres and bags of a day or season; chances of a shortage the answer does not have, from 1 %.
 [[nodiscard]] std::string ranges_text(const DayRanges& ranges, const std::vector<MixOfDay>& mixes, const std::vector<GrainLitres>& components,
                                       const std::string& heading, UnitSystem units);
+
+/// Decimals for a range of shares beside a share of one decimal: none, but one where whole percents would not tell the ends apart or not
+/// hold the share.
+[[nodiscard]] int percent_range_decimals(const Range& range, double share);
 
 /// Air over the years as a table, for crumbs that stay and crumbs that wash down.
 [[nodiscard]] std::string years_text(const AirOverYears& years);

@@ -225,6 +225,10 @@ std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRun
 
 QString share_range_text(const Range& range, int decimals) { return span(to_local(percent_text(range.low, decimals)), to_local(percent_text(range.high, decimals))); }
 
+QString range_beside(const std::optional<Range>& range, double share) {
+  return range ? share_range_text(*range, percent_range_decimals(*range, share)) : QStringLiteral("\u2013");
+}
+
 QString range_text(const std::optional<Range>& range, const std::function<std::string(double)>& text) {
   return range ? span(to_local(text(range->low)), to_local(text(range->high))) : QStringLiteral("\u2013");
 }
@@ -286,12 +290,11 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
     else if (is("verdict_usable")) put(figure, std::optional(ranges->verdict->usable), [units](double share) { return usable_text(share, units); });
     else if (is("verdict_price")) put(figure, price_range(bag, ranges->verdict->usable), [](double amount) { return gritwright::figure(amount, 2); });
   }
-  const auto share = [](const std::optional<Range>& range) { return range_text(range, [](double one) { return percent_text(one, 0); }); };
   for (std::size_t i = 0; i < verdict.fractions.size(); ++i) {
     const FractionRange* const range = ranges != nullptr && i < ranges->fractions.size() ? &ranges->fractions[i] : nullptr;
     QStringList& row = verdict.fractions[i];
     const auto per_litre = range != nullptr ? range->loose_per_loose : std::nullopt;
-    put_below(row[1], share(range != nullptr ? std::optional(range->share) : std::nullopt));
+    put_below(row[1], range_beside(range != nullptr ? std::optional(range->share) : std::nullopt, verdict.fraction_shares[i]));
     put_below(row[2], range_text(per_litre, litres));
     put_below(row[3], range_text(of_so_many_litres(per_litre, bag ? bag->volume : std::nullopt), litres));
     put_below(row[4], middle_range_text(range != nullptr ? range->middle_mm : std::nullopt, units));
@@ -299,10 +302,11 @@ void add_ranges(VerdictView& verdict, const Bench& bench, const TestRanges* rang
   for (std::size_t i = 0; i < verdict.openings.size(); ++i) {
     const OpeningRange* const range = ranges != nullptr && i < ranges->openings.size() ? &ranges->openings[i] : nullptr;
     QStringList& row = verdict.openings[i];
-    const auto of = [&](Range OpeningRange::*member) { return share(range != nullptr ? std::optional((*range).*member) : std::nullopt); };
-    put_below(row[1], of(&OpeningRange::kept));
-    put_below(row[2], of(&OpeningRange::usable));
-    put_below(row[3], of(&OpeningRange::dust));
+    const auto of = [&](Range OpeningRange::*member, double share) { return range_beside(range != nullptr ? std::optional((*range).*member) : std::nullopt, share); };
+    const VerdictView::OpeningShares& shares = verdict.opening_shares[i];
+    put_below(row[1], of(&OpeningRange::kept, shares.kept));
+    put_below(row[2], of(&OpeningRange::usable, shares.usable));
+    put_below(row[3], of(&OpeningRange::dust, shares.dust));
     if (range != nullptr) put_below(row[4], RangeText::tr("in %1 of 100 cases").arg(qRound(100 * range->takes)));
   }
 }
@@ -311,9 +315,10 @@ FractionRangeTexts fraction_range_texts(const ScreeningRow& row, const FractionR
   const QString none = QStringLiteral("\u2013");
   FractionRangeTexts texts{none, none, none};
   if (range == nullptr) return texts;
-  texts.share = range_text(range->share, [](double share) { return percent_text(share, 0); });
+  const double share = row.predicted.share.value();
+  texts.share = range_beside(range->share, share);
   // Of so much grain, of so many litres.
-  if (const double share = row.predicted.share.value(); row.amount.dry_mass && share > 0)
+  if (row.amount.dry_mass && share > 0)
     texts.mass = range_text(range->share, [&](double one) { return mass_text(*row.amount.dry_mass * (one / share), units); });
   if (const auto& per_litre = row.predicted.loose_per_loose; row.amount.volume && per_litre && per_litre->value() > 0)
     texts.litres = range_text(range->loose_per_loose, [&](double one) { return volume_text(in_l(*row.amount.volume) * one / per_litre->value(), units); });

@@ -88,6 +88,8 @@ struct TestRanges {
 
 /// "15.9 - 21.3 %" of shares.
 [[nodiscard]] QString share_range_text(const Range& range, int decimals);
+/// The same beside a share of one decimal: in whole percents where these hold it; a dash without a range.
+[[nodiscard]] QString range_beside(const std::optional<Range>& range, double share);
 /// "9.8 - 10.5 L", each end as `text` gives it; a dash where there is none.
 [[nodiscard]] QString range_text(const std::optional<Range>& range, const std::function<std::string(double)>& text);
 

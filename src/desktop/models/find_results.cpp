@@ -164,8 +164,9 @@ MixQuestion recipe_question(const FoundParts& found, const RatedRecipe& recipe, 
 std::optional<Range> range_of_recipe(const FoundParts& found, std::size_t index, MixFigure figure) { return index < found.ranges.size() ? found.ranges[index].of(figure) : std::nullopt; }
 
 /// "18.2 %", and below it where it lies in 90 of 100 cases.
-QString with_range(const QString& value, const std::optional<Range>& range) {
-  return range ? QStringLiteral("%1\n%2").arg(value, share_range_text(*range, 0)) : value;
+QString with_range(double share, const std::optional<Range>& range) {
+  const QString value = percent(share);
+  return range ? QStringLiteral("%1\n%2").arg(value, range_beside(range, share)) : value;
 }
 
 std::vector<TradeOffPoint> points_of(const FoundParts& found, const std::vector<TradeOff>& all) {
@@ -229,8 +230,8 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
     const PotWater* water = in_pot(*recipe);
     const QString place = found.answer.recipes.empty() ? FindResultText::tr("nearest") : QLocale().toString(++rank);
     table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : misses.join(QStringLiteral(", ")),
-                          water != nullptr ? with_range(percent(water->air_filled_porosity.value()), range_of_recipe(found, index, MixFigure::air_filled_porosity)) : dash(),
-                          water != nullptr ? with_range(percent(water->container_capacity.value()), range_of_recipe(found, index, MixFigure::container_capacity)) : dash(),
+                          water != nullptr ? with_range(water->air_filled_porosity.value(), range_of_recipe(found, index, MixFigure::air_filled_porosity)) : dash(),
+                          water != nullptr ? with_range(water->container_capacity.value(), range_of_recipe(found, index, MixFigure::container_capacity)) : dash(),
                           price_words(recipe->price), score_words(recipe->score)});
     ++index;
   }

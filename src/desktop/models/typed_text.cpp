@@ -1,9 +1,11 @@
 #include "typed_text.hpp"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
+#include "stock_text.hpp"
 #include "text.hpp"
 
 namespace gritwright::desktop {
@@ -56,6 +58,19 @@ std::string converted(const QString& kept, Kind kind, UnitSystem units) {
   return {};
 }
 
+/// A computed figure has digits without end, which nobody reads. Empty where the digits are those that somebody typed.
+QString sensible_digits(const QString& kept, Kind kind) {
+  if (kind != Kind::density && kind != Kind::percent && kind != Kind::mass) return {};
+  const QString text = kept.trimmed();
+  const qsizetype mark = std::max(text.lastIndexOf(u'.'), text.lastIndexOf(u','));
+  constexpr qsizetype most_typed_decimals = 4;
+  if (mark < 0 || text.size() - mark - 1 <= most_typed_decimals) return {};
+  const auto value = parse_number(text.toStdString(), DecimalMark::point_or_comma);
+  if (!value) return {};
+  constexpr int digits_of_a_balance = 4;
+  return kind == Kind::mass ? number_text(*value, digits_of_a_balance) : measured_text(*value);
+}
+
 }  // namespace
 
 QString unit_of(Kind kind, UnitSystem units) {
@@ -81,7 +96,9 @@ QString kept_text(const QString& typed, Kind kind, UnitSystem units) {
 }
 
 QString shown_text(const QString& kept, Kind kind, UnitSystem units) {
-  if (kept.trimmed().isEmpty() || !has_us_unit(kind)) return kept;
+  if (kept.trimmed().isEmpty()) return kept;
+  if (const QString rounded = sensible_digits(kept, kind); !rounded.isEmpty() && (units == UnitSystem::metric || !has_us_unit(kind))) return rounded;
+  if (!has_us_unit(kind)) return kept;
   const QString unit = unit_of(kind, units);
   if (const auto number = without_unit(kept, unit)) return *number;
   const bool bare = is_bare_number(kept);

@@ -29,7 +29,8 @@ enum class Kind {
 /// The text to keep for what was typed while `units` were shown.
 [[nodiscard]] QString kept_text(const QString& typed, Kind kind, UnitSystem units);
 
-/// The text to show for what was kept: as typed where its unit is the shown one, converted otherwise; rubbish stays as it is.
+/// The text to show for what was kept: as typed where its unit is the shown one, converted otherwise; rubbish stays as it is. Digits of
+/// a computed density, share or mass that nobody typed are rounded off; what is kept has them all.
 [[nodiscard]] QString shown_text(const QString& kept, Kind kind, UnitSystem units);
 
 }  // namespace gritwright::desktop

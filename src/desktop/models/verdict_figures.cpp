@@ -53,6 +53,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
     const auto litres = fraction.loose_per_loose ? std::optional<double>(fraction.loose_per_loose->value()) : std::nullopt;
     const auto of_bag = amounts[i].volume ? std::optional<double>(in_l(*amounts[i].volume)) : std::nullopt;
+    view.fraction_shares.push_back(fraction.share.value());
     view.fractions.push_back({fraction_name(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
                               to_local(volume_text(of_bag, units)), to_local(size_text(median, units))});
   }
@@ -67,6 +68,7 @@ void add_openings(VerdictView& view, const Grading& grading, const Band& band, c
     for (const auto& opening : {choice.coarse, choice.fine}) {
       if (opening) at.push_back(*opening);
     }
+    view.opening_shares.push_back({choice.kept.value(), choice.usable.value(), choice.dust.value()});
     view.openings.push_back({joined(at, units), to_local(percent_text(choice.kept.value())), to_local(percent_text(choice.usable.value())),
                              to_local(percent_text(choice.dust.value())), choice.takes ? VerdictText::tr("yes") : VerdictText::tr("no")});
   }

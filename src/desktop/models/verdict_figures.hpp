@@ -18,8 +18,15 @@ struct VerdictView {
   FigureGroup laboratory;              ///< empty where they are not wanted
   QStringList fraction_heading;
   std::vector<QStringList> fractions;  ///< what screening gives, coarse to fine; one row for the whole bag where it is taken as it is
+  std::vector<double> fraction_shares; ///< of the mass, 0..1
   QStringList opening_heading;
   std::vector<QStringList> openings;   ///< "which openings?" over the sieves of the sheet, best first
+  struct OpeningShares {
+    double kept;
+    double usable;
+    double dust;
+  };
+  std::vector<OpeningShares> opening_shares;  ///< 0..1
   bool openings_are_owned = false;     ///< over the sieves owned, else over those of the test
   QStringList lots;  ///< what is unusual about the bag for its material, and what it would change
   QStringList notes;
