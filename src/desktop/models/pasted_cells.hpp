@@ -5,10 +5,11 @@
 
 namespace gritwright::desktop {
 
-/// What lay on the clipboard, as cells. Heading lines without a number and empty lines are gone.
+/// What lay on the clipboard, as cells. Headings and empty lines are gone; in a single column an empty line between others is an empty cell.
 struct PastedCells {
   std::vector<QStringList> rows;
   int columns = 0;  ///< of the widest row
+  QStringList below_pan;  ///< lines that are no part of the stack: its sum, a remark
   /// True if the row's first cell names the pan.
   [[nodiscard]] bool is_pan(std::size_t row) const;
 };

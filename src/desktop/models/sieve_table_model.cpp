@@ -323,7 +323,8 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
       if (by_gross && cells.columns == 2) pan.tare = kept_text(cell(row, 1), kind, units);
     }
   });
-  return tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
+  const QString pasted = tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
+  return cells.below_pan.isEmpty() ? pasted : tr("%1 Left out below the pan: %2").arg(pasted, cells.below_pan.join(QStringLiteral("; ")));
 }
 
 void SieveTableModel::add_replicate() {
