@@ -182,6 +182,10 @@ TEST_CASE("A bag dragged onto the mix lies on the bench, and the menu does the s
   open.trigger("action_put_in_mix");
   CHECK(open.bench.state().components[1].bag == table->model()->index(1, 0).data().toString());
   CHECK(open.window.pages().currentWidget() == &open.window.mix_page());
+  // Its parts can be typed at once.
+  REQUIRE(open.window.focusWidget() != nullptr);
+  CHECK(open.window.focusWidget()->objectName() == QStringLiteral("parts_2"));
+  CHECK(open.window.focusWidget()->isVisible());
 }
 
 TEST_CASE("A screened fraction goes into the mix with the grading that was predicted of it", "[mixes]") {

@@ -228,7 +228,7 @@ void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 
 void MixPage::show_parts() {
   sides_->setCurrentIndex(0);
-  if (auto* first = parts_->findChild<QWidget*>(QStringLiteral("parts_1"))) first->setFocus();
+  parts_->take_focus();
 }
 
 void MixPage::show_pot() {

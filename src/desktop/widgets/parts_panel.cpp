@@ -141,6 +141,13 @@ void PartsPanel::refresh() {
   line_up();
 }
 
+void PartsPanel::take_focus() {
+  const auto current = static_cast<std::size_t>(bench_.current_component());
+  if (current >= rows_.size()) return;
+  rows_[current].parts->setFocus();
+  rows_[current].parts->selectAll();
+}
+
 void PartsPanel::line_up() {
   int widest = 0;
   for (const Row& row : rows_) widest = std::max(widest, row.choose->sizeHint().width());

@@ -23,6 +23,8 @@ class PartsPanel : public QFrame {
   /// Adds an empty component, up to six; removes the one on screen, down to one.
   void add_component();
   void remove_component();
+  /// Into the parts of the component on screen.
+  void take_focus();
 
  protected:
   void changeEvent(QEvent* event) override;
