@@ -1,12 +1,16 @@
 #include "charts/pot_section_view.hpp"
 
+#include <QApplication>
+#include <QImage>
 #include <QLineEdit>
 #include <QTableWidget>
 
+#include "charts/pot_drawing.hpp"
 #include "gritwright/report/quantity_text.hpp"
 #include "models/range_keeper.hpp"
 #include "support.hpp"
 #include "text.hpp"
+#include "theme.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -68,4 +72,35 @@ TEST_CASE("Arrow keys and dragging the rim change the depth as one step to undo"
   CHECK(open.bench.undo_stack().undoText() == QStringLiteral("depth of the pot"));
   open.trigger("action_undo");
   CHECK(open.bench.state().pot.depth == QStringLiteral("6"));
+}
+
+TEST_CASE("The words of a pot's drawing are whole, however odd the pot and large the text", "[pot_section]") {
+  const int percent = GENERATE(100, 150, 200);
+  const double fill_ml = GENERATE(0, 3, 90000);
+  apply_theme(*qApp, Theme::light, percent);
+  Container pot;
+  pot.rim = {length_cm(38), length_cm(28)};
+  pot.depth = depth_cm(8);
+  if (fill_ml > 0) pot.water_fill = pot_ml(fill_ml);
+  PotDrawing drawing;
+  drawing.show_pot(&pot, UnitSystem::metric);
+  for (const QSize size : {drawing.minimumSizeHint(), QSize(drawing.minimumSizeHint().width(), 500), QSize(700, drawing.minimumSizeHint().height())}) {
+    drawing.resize(size);
+    const QImage picture = drawing.grab().toImage();
+    INFO(percent << " %, " << fill_ml << " mL, " << size.width() << " by " << size.height());
+    const QRgb ground = drawing.palette().color(QPalette::Base).rgb();
+    // What is cut reaches the edge.
+    bool reaches_edge = false;
+    const auto look = [&](int x, int y) { reaches_edge = reaches_edge || picture.pixel(x, y) != ground; };
+    for (int x = 0; x < picture.width(); ++x) {
+      look(x, 0);
+      look(x, picture.height() - 1);
+    }
+    for (int y = 0; y < picture.height(); ++y) {
+      look(0, y);
+      look(picture.width() - 1, y);
+    }
+    CHECK_FALSE(reaches_edge);
+  }
+  apply_theme(*qApp, Theme::light, 100);
 }

@@ -3,6 +3,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <algorithm>
+#include <cstddef>
 
 #include "text.hpp"
 #include "theme.hpp"
@@ -12,8 +13,14 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr double gap = 10;
+constexpr double word_gap = 4;         // a line and the words about it
+constexpr double least_pot_scale = 0.5;   // pixels in a centimetre
+constexpr int pot_words_flags = Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap;
 
 QString length_text(Length length, UnitSystem units) { return to_local(depth_text(Depth(length), units)); }
+
+/// A line does not end between a number and its unit.
+QString unbroken_length(Length length, UnitSystem units) { return length_text(length, units).replace(u' ', QChar(QChar::Nbsp)); }
 
 QStringList ring_names() { return {PotDrawing::tr("rim"), PotDrawing::tr("fill line"), PotDrawing::tr("floor")}; }
 
@@ -28,7 +35,7 @@ PotDrawing::PotDrawing(QWidget* parent) : QWidget(parent) {
   show_pot(nullptr, UnitSystem::metric);
 }
 
-QSize PotDrawing::minimumSizeHint() const { return {260, 9 * fontMetrics().height()}; }
+QSize PotDrawing::minimumSizeHint() const { return {260, 12 * fontMetrics().height()}; }
 
 void PotDrawing::show_pot(const Container* pot, UnitSystem units) {
   units_ = units;
@@ -87,28 +94,42 @@ void PotDrawing::paintEvent(QPaintEvent*) {
     }
   }
   for (const PotWidth& width : section_->widths) longest = std::max(longest, in_cm(width.length));
-  // Side by side where the picture is wide, one over the other where it is high.
-  const double line = fontMetrics().height();
+  // Side by side where the picture is wide, one over the other where it is high. The words have their room first, in as many lines as they need.
   const double deep = in_cm(section_->rim);
-  const double room_x = width() - 3 * gap;
-  const double room_y = height() - 3 * gap - 2 * line;
-  const double beside = std::min(room_x / (2 * longest), room_y / std::max(deep, widest));
-  const double stacked = std::min((room_x + gap) / longest, (room_y - line - gap) / (deep + widest));
+  const double half = (width() - 3 * gap) / 2;
+  const double whole = width() - 2 * gap;
+  const auto words_of = [this](double room) {
+    return Words{height_of(rim_words(), room), height_of(floor_words(), room), height_of(above_words(), room)};
+  };
+  const Words halved = words_of(half);
+  const Words one_over_other = words_of(whole);
+  const double room_y = height() - 2 * gap;
+  const double beside = std::min({half / longest, (room_y - halved.rim - halved.floor) / deep, (room_y - halved.above) / widest});
+  const double stacked = std::min(whole / longest, (room_y - one_over_other.sum() - gap) / (deep + widest));
+  const double scale = std::max(least_pot_scale, std::max(beside, stacked));
   if (beside >= stacked) {
-    const double scale = std::max(0.5, beside);
-    const double middle_y = gap + line + (room_y + gap) / 2;
-    paint_front(painter, {gap + longest * scale / 2, middle_y + deep * scale / 2}, scale);
-    paint_above(painter, {width() - gap - longest * scale / 2, middle_y}, scale);
+    const double front = (height() - halved.rim - halved.floor - deep * scale) / 2;
+    paint_front(painter, QRectF(gap, front, half, deep * scale + halved.rim + halved.floor), halved, scale);
+    const double above = (height() - halved.above - widest * scale) / 2;
+    paint_above(painter, QRectF(2 * gap + half, above, half, widest * scale + halved.above), scale);
   } else {
-    const double scale = std::max(0.5, stacked);
-    const double used = (deep + widest) * scale + 3 * line + gap;
-    const double top = std::max(gap, (height() - used) / 2);
-    paint_front(painter, {width() / 2.0, top + line + deep * scale}, scale);
-    paint_above(painter, {width() / 2.0, top + 2.2 * line + gap + deep * scale + widest * scale / 2}, scale);
+    const double top = std::max(gap, (height() - (deep + widest) * scale - one_over_other.sum() - gap) / 2);
+    const double front = deep * scale + one_over_other.rim + one_over_other.floor;
+    paint_front(painter, QRectF(gap, top, whole, front), one_over_other, scale);
+    paint_above(painter, QRectF(gap, top + front + gap, whole, widest * scale + one_over_other.above), scale);
   }
 }
 
-void PotDrawing::paint_front(QPainter& painter, QPointF floor, double pixels_per_cm) const {
+QString PotDrawing::rim_words() const { return tr("rim %1").arg(unbroken_length(sections_[0].length, units_)); }
+QString PotDrawing::floor_words() const { return tr("floor %1, depth %2").arg(unbroken_length(sections_[2].length, units_), unbroken_length(section_->rim.quantity(), units_)); }
+QString PotDrawing::above_words() const { return tr("from above, %1 wide").arg(unbroken_length(sections_[0].width, units_)); }
+
+double PotDrawing::height_of(const QString& words, double room) const {
+  return fontMetrics().boundingRect(QRect(0, 0, static_cast<int>(room), height()), pot_words_flags, words).height() + word_gap;
+}
+
+void PotDrawing::paint_front(QPainter& painter, const QRectF& room, const Words& words, double pixels_per_cm) const {
+  const QPointF floor(room.center().x(), room.bottom() - words.floor);
   const auto at = [&](double across_cm, double height_cm) { return QPointF(floor.x() + across_cm * pixels_per_cm, floor.y() - height_cm * pixels_per_cm); };
   QPolygonF wall;
   for (auto width = section_->widths.rbegin(); width != section_->widths.rend(); ++width) wall << at(-in_cm(width->length) / 2, in_cm(width->height));
@@ -120,26 +141,25 @@ void PotDrawing::paint_front(QPainter& painter, QPointF floor, double pixels_per
   painter.setPen(QPen(palette().color(QPalette::Text), 1.2, Qt::DashLine));
   painter.drawLine(at(-half_fill, in_cm(section_->fill_line)), at(half_fill, in_cm(section_->fill_line)));
   painter.setPen(palette().color(QPalette::Text));
-  const auto centred = [&](double y, const QString& text) { painter.drawText(QPointF(floor.x() - fontMetrics().horizontalAdvance(text) / 2.0, y), text); };
-  centred(floor.y() - in_cm(section_->rim) * pixels_per_cm - 4, tr("rim %1").arg(length_text(sections_[0].length, units_)));
-  centred(floor.y() + fontMetrics().height(), tr("floor %1, depth %2").arg(length_text(sections_[2].length, units_), to_local(depth_text(section_->rim, units_))));
+  painter.drawText(QRectF(room.left(), room.top(), room.width(), words.rim - word_gap), pot_words_flags, rim_words());
+  painter.drawText(QRectF(room.left(), floor.y() + word_gap, room.width(), words.floor - word_gap), pot_words_flags, floor_words());
 }
 
-void PotDrawing::paint_above(QPainter& painter, QPointF middle, double pixels_per_cm) const {
-  painter.setBrush(Qt::NoBrush);
+void PotDrawing::paint_above(QPainter& painter, const QRectF& room, double pixels_per_cm) const {
   double widest = 0;
+  for (const PotRing& ring : rings_)
+    for (const auto& [across, along] : ring.points) widest = std::max(widest, in_cm(along));
+  const QPointF middle(room.center().x(), room.top() + widest * pixels_per_cm);
+  painter.setBrush(Qt::NoBrush);
   for (std::size_t i = 0; i < rings_.size(); ++i) {
     QPolygonF outline;
-    for (const auto& [across, along] : rings_[i].points) {
-      outline << QPointF(middle.x() + in_cm(across) * pixels_per_cm, middle.y() - in_cm(along) * pixels_per_cm);
-      widest = std::max(widest, in_cm(along));
-    }
+    for (const auto& [across, along] : rings_[i].points) outline << QPointF(middle.x() + in_cm(across) * pixels_per_cm, middle.y() - in_cm(along) * pixels_per_cm);
     painter.setPen(QPen(palette().color(QPalette::Text), i == 0 ? 2.5 : 1.2, ring_styles[i]));
     painter.drawPolygon(outline);
   }
   painter.setPen(palette().color(QPalette::Text));
-  const QString text = tr("from above, %1 wide").arg(length_text(sections_[0].width, units_));
-  painter.drawText(QPointF(middle.x() - fontMetrics().horizontalAdvance(text) / 2.0, middle.y() + widest * pixels_per_cm + fontMetrics().height()), text);
+  const double below = middle.y() + widest * pixels_per_cm + word_gap;
+  painter.drawText(QRectF(room.left(), below, room.width(), room.bottom() - below), pot_words_flags, above_words());
 }
 
 }  // namespace gritwright::desktop

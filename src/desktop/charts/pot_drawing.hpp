@@ -25,8 +25,20 @@ class PotDrawing : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void paint_front(QPainter& painter, QPointF floor, double pixels_per_cm) const;
-  void paint_above(QPainter& painter, QPointF middle, double pixels_per_cm) const;
+  /// Heights of the words, with the gap to what they are about.
+  struct Words {
+    double rim;
+    double floor;
+    double above;
+    [[nodiscard]] double sum() const { return rim + floor + above; }
+  };
+
+  [[nodiscard]] QString rim_words() const;
+  [[nodiscard]] QString floor_words() const;
+  [[nodiscard]] QString above_words() const;
+  [[nodiscard]] double height_of(const QString& words, double room) const;
+  void paint_front(QPainter& painter, const QRectF& room, const Words& words, double pixels_per_cm) const;
+  void paint_above(QPainter& painter, const QRectF& room, double pixels_per_cm) const;
 
   std::optional<PotSection> section_;
   std::vector<PotRing> rings_;

@@ -79,7 +79,8 @@ PotSectionView::Scale PotSectionView::scale() const {
   double widest = 0;
   for (const PotWidth& width : section_->widths) widest = std::max(widest, in_cm(width.length));
   const double line = fontMetrics().height();
-  const double names = fontMetrics().horizontalAdvance(tr("wet zone %1").arg(QStringLiteral("00.00 cm"))) + 3 * section_gap;
+  const auto advance = [this](const QString& words) { return fontMetrics().horizontalAdvance(words.arg(QStringLiteral("00.00 cm"))); };
+  const double names = std::max(advance(tr("wet zone %1")), advance(tr("filled %1"))) + 3 * section_gap;
   const double top = legend_height() + line;
   const QRectF room(section_gap, top, std::max(40.0, width() - names - section_gap), std::max(20.0, height() - top - line - 2 * section_gap));
   const double pixels = std::min(room.width() / widest, room.height() / in_cm(section_->rim));
@@ -119,7 +120,9 @@ void PotSectionView::paint_lines(QPainter& painter, const Scale& scale) const {
   if (section_->perched) line(*section_->perched, Qt::DotLine, tr("wet zone %1").arg(to_local(depth_text(section_->perched, units))), false);
   painter.setPen(palette().color(QPalette::Text));
   const QString depth = tr("depth inside %1").arg(to_local(depth_text(section_->rim, units)));
-  painter.drawText(QPointF(scale.floor.x() - fontMetrics().horizontalAdvance(depth) / 2.0, scale.floor.y() + fontMetrics().height() + section_gap / 2), depth);
+  const double taken = fontMetrics().horizontalAdvance(depth);
+  const double left = std::max(section_gap, std::min(scale.floor.x() - taken / 2, width() - section_gap - taken));
+  painter.drawText(QPointF(left, scale.floor.y() + fontMetrics().height() + section_gap / 2), depth);
 }
 
 std::vector<QPointF> PotSectionView::legend_places() const {
