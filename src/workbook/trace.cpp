@@ -37,6 +37,9 @@ struct Passage {
   bool certain = true;
 };
 
+/// What came about by it is of nothing else, whatever day stands at either: only what its source held that day is asked of the days.
+bool makes_anew(const Passage& passage) { return passage.role == "screened" || passage.role == "mixed" || passage.role == "reclaimed"; }
+
 /// When grain can be at a record. Forward: from `entered` to `leaves_by` (empty: no end, or not known). Back: it was in there by
 /// `entered` (empty: not known when).
 struct State {
@@ -56,8 +59,9 @@ class Walk {
     for (std::size_t i = 0; i < trace_.steps.size(); ++i) {
       const TraceStep here = trace_.steps[i];
       const State state = states_[i];
-      for (const Passage& passage : passages(here.ref)) {
-        if (!feasible(state, passage)) continue;
+      std::vector<Passage> onward = passages(here.ref, forward_);
+      keep_what_days_allow(onward, here.ref, state);
+      for (const Passage& passage : onward) {
         TraceStep step{passage.to, {}, {}, passage.role, i, passage.day, passage.until, state.certain && passage.certain, false};
         State next = after(state, passage);
         next.certain = step.certain;
@@ -68,41 +72,41 @@ class Walk {
   }
 
  private:
-  std::vector<Passage> passages(const RecordRef& ref) {
+  std::vector<Passage> passages(const RecordRef& ref, bool forward) {
     static const std::string to = std::string("SELECT role, to_kind, to_id, day, until, certain FROM link WHERE from_kind = ?1 AND from_id = ?2 AND ") + is_flow;
     static const std::string from = std::string("SELECT role, from_kind, from_id, day, until, certain FROM link WHERE to_kind = ?1 AND to_id = ?2 AND ") + is_flow;
-    Query found = inside_.query(forward_ ? to : from);
+    Query found = inside_.query(forward ? to : from);
     found.with(std::string(kind_name(ref.kind)), ref.id);
     std::vector<Passage> passages;
     while (found.step()) {
       const auto kind = kind_named(found.text(1));
       if (kind) passages.push_back({found.text(0), {*kind, found.text(2)}, found.text(3), found.text(4), found.whole(5) != 0});
     }
-    drop_what_a_bin_tells_better(passages, ref);
-    drop_what_a_day_gave_back(passages, ref);
+    drop_what_a_bin_tells_better(passages, ref, forward);
+    drop_what_a_day_gave_back(passages, ref, forward);
     return passages;
   }
 
   /// A line of the ledger knows that grain went into a bin; the bin's contents know beside what, and until when.
-  void drop_what_a_bin_tells_better(std::vector<Passage>& passages, const RecordRef& ref) const {
+  static void drop_what_a_bin_tells_better(std::vector<Passage>& passages, const RecordRef& ref, bool forward) {
     std::set<RecordRef> told;
     for (const Passage& passage : passages)
       if (passage.role == "tipped") told.insert(passage.to);
     std::erase_if(passages, [&](const Passage& passage) {
-      const RecordKind receiver = forward_ ? passage.to.kind : ref.kind;
+      const RecordKind receiver = forward ? passage.to.kind : ref.kind;
       return passage.role == "used" && receiver == RecordKind::bin && told.contains(passage.to);
     });
   }
 
   /// What a day took of a bag and gave back to it went nowhere, so between the two their lines count together. A holder that got more of a day
   /// than it gave has grain of the day's others, but for a tub whose parts are known: they tell which.
-  void drop_what_a_day_gave_back(std::vector<Passage>& passages, const RecordRef& ref) {
+  void drop_what_a_day_gave_back(std::vector<Passage>& passages, const RecordRef& ref, bool forward) {
     const bool is_day = ref.kind == RecordKind::repotting_day;
     const auto of_a_day = [&](const Passage& passage) { return passage.role == "used" && (is_day || passage.to.kind == RecordKind::repotting_day); };
     if (std::ranges::none_of(passages, of_a_day)) return;
     constexpr std::int64_t rounding = 1000;  // each line is a whole number of micrograms
     const auto got = got_in_all(ref);
-    const bool to_the_day = forward_ != is_day;
+    const bool to_the_day = forward != is_day;
     std::erase_if(passages, [&](const Passage& passage) {
       if (!of_a_day(passage)) return false;
       const auto found = got.find(passage.to);
@@ -128,7 +132,31 @@ class Walk {
     return inside_.query("SELECT 1 FROM link WHERE to_kind = ?1 AND to_id = ?2 AND role = 'mixed' AND from_kind <> 'mix'").with(std::string(kind_name(tub.kind)), tub.id).step();
   }
 
+  /// Grain that is said to come out of a bin in which nothing lay by its days came out of it nevertheless: then any of it may be what it was.
+  void keep_what_days_allow(std::vector<Passage>& onward, const RecordRef& ref, const State& state) {
+    const auto against = [&](const Passage& passage) { return !feasible(state, passage); };
+    if (ref.kind != RecordKind::bin) {
+      std::erase_if(onward, against);
+      return;
+    }
+    if (!forward_) {
+      if (std::ranges::all_of(onward, against)) {
+        for (Passage& passage : onward) passage.certain = false;
+      } else {
+        std::erase_if(onward, against);
+      }
+      return;
+    }
+    if (std::ranges::none_of(onward, against)) return;
+    const std::vector<Passage> inward = passages(ref, false);
+    std::erase_if(onward, [&](Passage& passage) {
+      if (!against(passage)) return false;
+      passage.certain = false;
+      return std::ranges::any_of(inward, [&](const Passage& in) { return not_after(in.day, passage.day) && not_after(passage.day, in.until); });
+    });
+  }
   bool feasible(const State& state, const Passage& passage) const {
+    if (!forward_ && makes_anew(passage)) return true;
     // Grain that is taken out on the day a bin is noted empty, or a tree repotted, was still in it.
     if (forward_) return not_after(state.entered, passage.day) && not_after(passage.day, state.leaves_by);
     return not_after(passage.day, state.entered) && not_after(state.entered, passage.until);
@@ -137,6 +165,7 @@ class Walk {
     State next;
     next.leaves_by = forward_ ? passage.until : "";
     next.entered = passage.day.empty() ? (forward_ ? state.entered : "") : passage.day;
+    if (forward_ && makes_anew(passage)) next.entered.clear();
     return next;
   }
 

@@ -322,6 +322,63 @@ TEST_CASE("A tub that a repotting day left over is traced by its parts, and by a
   CHECK_FALSE(list->trees[1].certain);
 }
 
+TEST_CASE("What was screened, mixed or taken back is of its source whatever days were written down", "[trace][law]") {
+  Nursery nursery;
+  for (const char* id : {"K-01", "K-02"}) nursery.bag(id);
+  nursery.fraction("FR-01", bag_ref("K-01"), "2026-03-10");
+  nursery.batch("BT-01", {bag_ref("K-01")}, "2026-03-12");
+  Bag reclaimed = akadama_bag("");
+  reclaimed.reclaimed = Reclaimed{{"TR-09"}, {}, "2026-03-15"};
+  nursery.tree("TR-09", {Nursery::repotting("2024-03-01", {bag_ref("K-01")}), Nursery::repotting("2026-03-20", {bag_ref("K-02")})});
+  nursery.put(reclaimed, "R-01");
+  const RecordRef fraction{RecordKind::fraction, "FR-01"};
+  const auto potted = [&](const std::string& id, const RecordRef& grain) { nursery.tree(id, {Nursery::repotting("2026-03-01", {grain})}); };
+  potted("TR-01", fraction);
+  potted("TR-02", batch_ref("BT-01"));
+  potted("TR-03", bag_ref("R-01"));
+  nursery.batch("BT-02", {fraction}, "2026-03-02");
+  potted("TR-04", batch_ref("BT-02"));
+  const auto list = recall_list(nursery.workbook, bag_ref("K-01"));
+  REQUIRE(list);
+  for (const char* id : {"TR-01", "TR-02", "TR-03", "TR-04"}) {
+    INFO(id);
+    const auto row = std::ranges::find(list->trees, tree_ref(id), &RecallRow::ref);
+    REQUIRE(row != list->trees.end());
+    CHECK(row->standing == Standing::now);
+    const auto back = trace(nursery.workbook, tree_ref(id), TraceDirection::back);
+    REQUIRE(back);
+    CHECK(step_of(*back, bag_ref("K-01")) != nullptr);
+    // The days still tell what the tree stood in when its old ground was taken back.
+    CHECK(step_of(*back, bag_ref("K-02")) == nullptr);
+    CHECK_FALSE(reaches(nursery, bag_ref("K-02"), tree_ref(id)));
+  }
+}
+
+TEST_CASE("Grain out of a bin that was empty by its days may be any that lay in it", "[trace][law]") {
+  Nursery nursery;
+  for (const char* id : {"K-01", "K-02", "K-03"}) nursery.bag(id);
+  Bin bin;
+  bin.name = "tub";
+  bin.contents = {{bag_ref("K-01"), "2026-01-10", "2026-01-20", {}}, {bag_ref("K-02"), "2026-03-20", {}, {}}};
+  nursery.put(bin, "BIN-01");
+  nursery.tree("TR-01", {Nursery::repotting("2026-02-01", {bin_ref("BIN-01")})});
+  nursery.tree("TR-02", {Nursery::repotting("2026-01-15", {bin_ref("BIN-01")})});
+  for (const char* id : {"K-01", "K-02"}) {
+    INFO(id);
+    const auto list = recall_list(nursery.workbook, bag_ref(id));
+    REQUIRE(list);
+    const auto row = std::ranges::find(list->trees, tree_ref("TR-01"), &RecallRow::ref);
+    REQUIRE(row != list->trees.end());
+    CHECK_FALSE(row->certain);
+    const auto back = trace(nursery.workbook, tree_ref("TR-01"), TraceDirection::back);
+    REQUIRE(back);
+    REQUIRE(step_of(*back, bag_ref(id)) != nullptr);
+    CHECK_FALSE(step_of(*back, bag_ref(id))->certain);
+  }
+  CHECK_FALSE(reaches(nursery, bag_ref("K-02"), tree_ref("TR-02")));
+  CHECK_FALSE(reaches(nursery, bag_ref("K-03"), tree_ref("TR-01")));
+}
+
 TEST_CASE("Forward and back tell of the same pairs in random nurseries", "[trace][law]") {
   std::uint32_t state = 20260314;
   const auto random = [&](int below) {
@@ -348,9 +405,12 @@ TEST_CASE("Forward and back tell of the same pairs in random nurseries", "[trace
         }
         nursery.put(bin, "BIN-" + number);
         grain.push_back(bin_ref("BIN-" + number));
-      } else {
+      } else if (random(2) == 0) {
         nursery.batch("BT-" + number, {grain[static_cast<std::size_t>(random(static_cast<int>(grain.size())))]}, day());
         grain.push_back(batch_ref("BT-" + number));
+      } else {
+        nursery.fraction("FR-" + number, grain[static_cast<std::size_t>(random(static_cast<int>(grain.size())))], day());
+        grain.push_back({RecordKind::fraction, "FR-" + number});
       }
     }
     for (const char* id : {"D-01", "D-02"}) {
