@@ -102,7 +102,7 @@ void add_records(std::vector<JumpBox::Target>& targets, MainWindow& window, cons
     query.limit = most_targets;
     for (const RecordLine& line : search(record.workbook(), query)) {
       if (!listed.insert(line.ref).second) continue;
-      const QString text = QStringLiteral("%1 %2, %3").arg(kind_text(line.ref.kind), to_qt(line.ref.id), title_words(line));
+      const QString text = comma_list({QStringLiteral("%1 %2").arg(kind_text(line.ref.kind), to_qt(line.ref.id)), title_words(line)});
       const QString id = to_qt(line.ref.id);
       const bool by_number = id.startsWith(words, Qt::CaseInsensitive);
       JumpBox::Target target{text, [&window, ref = line.ref] { go_to(window, ref); }};

@@ -55,7 +55,7 @@ RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMe
       log_(new LogPage(book, &window)),
       measuring_(new MeasurePage(book, bench.catalogue(), &window)),
       trees_(new TreesPage(book, bench.catalogue(), &window)),
-      groups_(new GroupsPage(book, &window)),
+      groups_(new GroupsPage(book, bench.catalogue(), &window)),
       menu_(new QMenu(tr("Rec&ord"), &window)) {
   window_.pages().addWidget(measuring_);
   window_.pages().addWidget(groups_);
@@ -404,7 +404,7 @@ void RecordPages::refresh_choices() {
   std::vector<SievingPage::Choice> bags;
   for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line))});
   // Bins and tubs, a tree's used ground and a mix are graded as a bag is.
-  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used ground of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
+  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used soil of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
     for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), title_words(line))});
   }
   std::vector<SievingPage::Choice> sets;
@@ -673,7 +673,7 @@ void RecordPages::open_mix(const QString& id) {
   bench_.set_current_component(0);
   window_.show_mixes();
   if (components.size() > most_components) emit bench_.told(tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id));
-  if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(without.join(QStringLiteral(", "))));
+  if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(comma_list(without)));
 }
 
 void RecordPages::choose_export() {

@@ -16,11 +16,34 @@ std::string translated(std::string_view text) {
   return said != source ? said : QCoreApplication::translate("materials", source.c_str()).toStdString();
 }
 
-QString to_local(const std::string& text) {
+QString to_typed(const std::string& text) {
   // A day like 01.03.2026 is no number and stays as it was typed.
   static const QRegularExpression number(QStringLiteral("(?<![0-9.])([0-9]+)[.]([0-9]+)(?![0-9]|[.][0-9])"));
   return to_qt(text).replace(number, QStringLiteral("\\1%1\\2").arg(QLocale().decimalPoint()));
 }
+
+QString to_local(const std::string& text) { return with_units_kept(to_typed(text)); }
+
+QString with_units_kept(QString text) {
+  constexpr std::array<QStringView, 16> units{u"mm", u"cm", u"cm2", u"g/L", u"g", u"kg", u"mL", u"L", u"%", u"in", u"in2", u"oz", u"lb", u"lb/ft3", u"qt", u"meq/L"};
+  for (qsizetype space = text.indexOf(u' ', 1); space > 0; space = text.indexOf(u' ', space + 1)) {
+    const QChar before = text[space - 1];
+    if (!before.isDigit() && before != u'}') continue;
+    qsizetype end = space + 1;
+    while (end < text.size() && (text[end].isLetterOrNumber() || text[end] == u'/' || text[end] == u'%') && text[end].script() <= QChar::Script_Latin) ++end;
+    const QStringView unit = QStringView(text).mid(space + 1, end - space - 1);
+    if (std::ranges::find(units, unit) != units.end()) text[space] = QChar::Nbsp;
+  }
+  return text;
+}
+
+QString with_plain_spaces(QString text) { return text.replace(QChar::Nbsp, u' '); }
+
+QString comma_list(const QStringList& things) { return things.join(QCoreApplication::translate("report", ", ")); }
+
+QString semicolon_list(const QStringList& things) { return things.join(QCoreApplication::translate("report", "; ")); }
+
+QString with_label(const QString& label, const QString& text) { return label + QCoreApplication::translate("report", ": ") + text; }
 
 QString number_text(double value, int significant_digits) {
   QLocale locale;
@@ -57,7 +80,7 @@ QString sentence_text(const Problem& problem, UnitSystem units) { return capital
 
 QString sentence_text(const Note& note, UnitSystem units) {
   const QString text = capital_sentence(note, units);
-  return note.where.empty() ? text : QStringLiteral("%1: %2").arg(to_qt(translated(note.where)), text);
+  return note.where.empty() ? text : with_label(to_qt(translated(note.where)), text);
 }
 
 namespace {

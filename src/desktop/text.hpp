@@ -2,6 +2,7 @@
 // Between the engine's UTF-8 and Qt's text, and the engine's sentences in the reader's language.
 
 #include <QString>
+#include <QStringList>
 #include <string>
 #include <string_view>
 
@@ -15,8 +16,24 @@ namespace gritwright::desktop {
 /// Text inside a menu's own, where an & would otherwise underline the next sign.
 [[nodiscard]] inline QString menu_text(QString text) { return text.replace(QStringLiteral("&"), QStringLiteral("&&")); }
 
-/// A figure of report/ with the decimal mark of the reader's locale.
+/// A figure of report/ with the decimal mark of the reader's locale, for a field where it is typed on.
+[[nodiscard]] QString to_typed(const std::string& text);
+
+/// The same to be read: its numbers keep their units on one line.
 [[nodiscard]] QString to_local(const std::string& text);
+
+/// A no-break space between a number, or a place for one ("%1", "{mass_g}"), and its unit.
+[[nodiscard]] QString with_units_kept(QString text);
+
+/// Plain spaces, for what is written into the record: it is found by what is typed.
+[[nodiscard]] QString with_plain_spaces(QString text);
+
+/// Things in a row, with the marks of the reader's language: "a, b, c", and "a; b" for whole sentences or what has commas in it.
+[[nodiscard]] QString comma_list(const QStringList& things);
+[[nodiscard]] QString semicolon_list(const QStringList& things);
+
+/// "label: text" as the reader's language has it.
+[[nodiscard]] QString with_label(const QString& label, const QString& text);
 
 /// A number in the reader's locale, without marks between thousands: a comma there would read as a decimal one.
 [[nodiscard]] QString number_text(double value, int significant_digits);

@@ -5,6 +5,10 @@
 #include <QLocale>
 #include <QTranslator>
 #include <algorithm>
+#include <string_view>
+#include <utility>
+
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -14,9 +18,25 @@ namespace {
 const char* const own_name = "texts_of_the_window";
 const char* const qt_name = "texts_of_qt";
 
+/// Keeps units with their numbers. Texts of report/ are left alone: their units are still to be found, and `to_local` keeps them.
+class OwnTranslator : public QTranslator {
+ public:
+  using QTranslator::QTranslator;
+
+  QString translate(const char* context, const char* source, const char* disambiguation, int count) const override {
+    QString said = QTranslator::translate(context, source, disambiguation, count);
+    if (std::string_view(context) == "report" || std::string_view(context) == "materials") return said;
+    if (!said.isNull()) return with_units_kept(std::move(said));
+    const QString plain = QString::fromUtf8(source);
+    QString kept = with_units_kept(plain);
+    return kept == plain ? QString() : kept;  // said by nobody here, so that another may
+  }
+};
+
+template <class Translator>
 void replace_translator(QApplication& application, const char* name, const QLocale& locale, const QString& file, const QString& folder, const QString& otherwise) {
   delete application.findChild<QTranslator*>(QLatin1String(name), Qt::FindDirectChildrenOnly);
-  auto* translator = new QTranslator(&application);
+  auto* translator = new Translator(&application);
   translator->setObjectName(QLatin1String(name));
   if (translator->load(locale, file, QStringLiteral("_"), folder) || (!otherwise.isEmpty() && translator->load(otherwise, folder))) QApplication::installTranslator(translator);
 }
@@ -24,8 +44,8 @@ void replace_translator(QApplication& application, const char* name, const QLoca
 }  // namespace
 
 void install_translations(QApplication& application, const QLocale& locale) {
-  replace_translator(application, own_name, locale, QStringLiteral("gritwright"), QStringLiteral(":/i18n"), QStringLiteral("gritwright_en"));
-  replace_translator(application, qt_name, locale, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath), {});
+  replace_translator<OwnTranslator>(application, own_name, locale, QStringLiteral("gritwright"), QStringLiteral(":/i18n"), QStringLiteral("gritwright_en"));
+  replace_translator<QTranslator>(application, qt_name, locale, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath), {});
 }
 
 void use_language(QApplication& application, const QString& code) {

@@ -46,9 +46,9 @@ std::string price_text(const Price& price) { return figure(price.amount, 2) + (p
 
 /// "sphagnum 1.20 L, A-12 0.40 L"; nothing where there are none.
 std::string printed_layers(const TreeOfDay& tree, const Words& words) {
-  std::string text;
-  for (const GrainLitres& layer : tree.layers) text += (text.empty() ? "" : ", ") + words(layer.name) + " " + litres(layer.loose, words.units);
-  return text;
+  std::vector<std::string> layers;
+  for (const GrainLitres& layer : tree.layers) layers.push_back(fmt::format("{} {}", words(layer.name), litres(layer.loose, words.units)));
+  return words.list(layers);
 }
 
 std::string screening_line(const PlannedDay& day, const GrainTaken& taken, const Words& words) {
@@ -94,7 +94,7 @@ PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Wor
   for (std::size_t place = 0; place < answer.order.size(); ++place) {
     const TreeOfDay& tree = answer.trees[answer.order[place]];
     const PlannedTree& planned = day.trees[tree.tree];
-    table.rows.push_back({fmt::format("{}", place + 1), planned.name + (planned.species.empty() ? "" : ", " + planned.species),
+    table.rows.push_back({fmt::format("{}", place + 1), planned.species.empty() ? planned.name : words.list({planned.name, planned.species}),
                           mix_with_version(day, planned.mix, words), planned.pot, tree.whole_pot ? "-" : planned.plan, bud_text(planned.bud, words.translate), planned.helper,
                           litres(tree.poured, words.units), scoops_text(tree.scoops), printed_layers(tree, words), planned.note});
   }
@@ -193,7 +193,7 @@ PrintSection lifts_section(const DayAnswer& answer, const Words& words) {
   // How wet the mix is, is by pot tests.
   for (const Note& note : answer.notes)
     if (note.code == "mix.calibrated-by-tests" || note.code == "mix.pooled-from-tests")
-      section.blocks.emplace_back(PrintText{(note.where.empty() ? "" : note.where + ": ") + sentence(note, words.translate, words.units)});
+      section.blocks.emplace_back(PrintText{words.labelled(note.where, sentence(note, words.translate, words.units))});
   return section;
 }
 
@@ -202,7 +202,7 @@ PrintSection notes_section(const Notes& notes, const Words& words) {
   // What concerns the grain's own figures belongs to the mix, not on the sheet in the tub.
   for (const Note& note : notes)
     if (note.level == Level::warning || note.code.starts_with("day.") || note.code.starts_with("season."))
-      section.blocks.emplace_back(PrintText{(note.where.empty() ? "" : note.where + ": ") + sentence(note, words.translate, words.units), note.level == Level::warning});
+      section.blocks.emplace_back(PrintText{words.labelled(note.where, sentence(note, words.translate, words.units)), note.level == Level::warning});
   return section;
 }
 
@@ -262,7 +262,7 @@ PrintDocument day_sheet(const PlannedDay& day, const DayAnswer& answer, UnitSyst
   PrintDocument sheet;
   sheet.title = day_title(day, words);
   const std::string trees = words.counted(day.trees.size(), GRITWRIGHT_TEXT("1 tree"), GRITWRIGHT_TEXT("{count} trees"));
-  sheet.subtitle = words(GRITWRIGHT_TEXT("{title}, sheet revision {revision}"), {{"title", day.day ? *day.day + ", " + trees : trees}, {"revision", std::to_string(day.sheet_revision)}});
+  sheet.subtitle = words(GRITWRIGHT_TEXT("{title}, sheet revision {revision}"), {{"title", day.day ? words.list({*day.day, trees}) : trees}, {"revision", std::to_string(day.sheet_revision)}});
   sheet.foot = foot_of(day, words);
   const DayChecklist list = day_checklist(day, answer, units, translate);
   if (!list.buy.empty()) sheet.sections.push_back(tick_section(words(GRITWRIGHT_TEXT("To buy")), list.buy));
@@ -301,7 +301,7 @@ PrintDocument season_sheet(const PlannedSeason& season, const SeasonAnswer& answ
   sheet.title = words(GRITWRIGHT_TEXT("The season"));
   const auto due = static_cast<std::size_t>(std::ranges::count_if(answer.trees, &DueTree::counted));
   sheet.subtitle = words(GRITWRIGHT_TEXT("{trees} due by {day}"), {{"trees", words.counted(due, GRITWRIGHT_TEXT("1 tree"), GRITWRIGHT_TEXT("{count} trees"))}, {"day", season.until}});
-  sheet.foot = sheet.title + ", " + sheet.subtitle;
+  sheet.foot = words.list({sheet.title, sheet.subtitle});
   sheet.sections.push_back(due_section(season, answer, words));
   PrintSection mixes = mixes_section(answer.mixes, words);
   // Batches and what they leave belong to one day.
@@ -326,12 +326,12 @@ PrintDocument batch_cards(const PlannedDay& day, const DayAnswer& answer, UnitSy
   cards.foot = foot_of(day, words);
   for (const MixOfDay& mix : answer.mixes) {
     if (!mix.batches) continue;
-    std::string trees;
+    std::vector<std::string> trees;
     for (const std::size_t place : answer.order) {
       const TreeOfDay& tree = answer.trees[place];
       const PlannedTree& planned = day.trees[tree.tree];
       if (planned.mix != mix.name) continue;
-      trees += (trees.empty() ? "" : "; ") + planned.name + " " + (tree.scoops ? words(GRITWRIGHT_TEXT("{count} scoops"), {{"count", scoops_text(tree.scoops)}}) : litres(tree.poured, units));
+      trees.push_back(fmt::format("{} {}", planned.name, tree.scoops ? words(GRITWRIGHT_TEXT("{count} scoops"), {{"count", scoops_text(tree.scoops)}}) : litres(tree.poured, units)));
     }
     for (std::size_t b = 0; b < mix.batches->batches.size(); ++b) {
       const TubBatch& batch = mix.batches->batches[b];
@@ -341,7 +341,7 @@ PrintDocument batch_cards(const PlannedDay& day, const DayAnswer& answer, UnitSy
       card.blocks.emplace_back(batch_table(mix, batch, words));
       card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Gives {litres} of mix"), {{"litres", litres(batch.made, units)}}), true});
       if (day.scoop && !batch.scoops.empty()) card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("One scoop is {litres}, struck off level."), {{"litres", litres(*day.scoop, units)}})});
-      card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("For {trees}"), {{"trees", trees}})});
+      card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("For {trees}"), {{"trees", words.long_list(trees)}})});
       card.blocks.emplace_back(PrintTicks{words.each({GRITWRIGHT_TEXT("mixed, at"), GRITWRIGHT_TEXT("made ________, left over ________")})});
       cards.sections.push_back(std::move(card));
     }
@@ -360,24 +360,23 @@ LabelSheet pot_labels(const PlannedDay& day, const DayAnswer& answer, const Tran
     const PlannedTree& planned = day.trees[tree.tree];
     PrintLabel label{planned.name, {}};
     if (!planned.species.empty()) label.lines.push_back(planned.species);
-    std::string planted = day.day.value_or("");
-    if (!planned.pot.empty()) planted += (planted.empty() ? "" : ", ") + planned.pot;
-    if (!tree.whole_pot) planted += (planted.empty() ? "" : ", ") + words(GRITWRIGHT_TEXT("plan {plan}"), {{"plan", planned.plan}});
-    if (!planted.empty()) label.lines.push_back(planted);
+    std::vector<std::string> planted;
+    if (day.day) planted.push_back(*day.day);
+    if (!planned.pot.empty()) planted.push_back(planned.pot);
+    if (!tree.whole_pot) planted.push_back(words(GRITWRIGHT_TEXT("plan {plan}"), {{"plan", planned.plan}}));
+    if (!planted.empty()) label.lines.push_back(words.list(planted));
     label.lines.push_back(mix_with_version(day, planned.mix, words));
-    std::string grain;
+    std::vector<std::string> grain;
     for (const MixOfDay& mix : answer.mixes) {
       if (mix.name != planned.mix) continue;
       for (const GrainLitres& component : mix.components) {
-        if (!grain.empty()) grain += ", ";
-        grain += component.name;
-        std::string bags;
+        std::vector<std::string> bags;
         for (const std::string& bag : bags_of[component.name])
-          if (bag != component.name) bags += (bags.empty() ? "" : ", ") + bag;
-        if (!bags.empty()) grain += " (" + bags + ")";
+          if (bag != component.name) bags.push_back(bag);
+        grain.push_back(bags.empty() ? component.name : fmt::format("{} ({})", component.name, words.list(bags)));
       }
     }
-    if (!grain.empty()) label.lines.push_back(grain);
+    if (!grain.empty()) label.lines.push_back(words.list(grain));
     sheet.labels.push_back(std::move(label));
   }
   return sheet;

@@ -9,7 +9,7 @@ namespace gritwright {
 namespace {
 
 const char* const by_jug = GRITWRIGHT_TEXT("docs/science/calibration.md, bulk density by jug");
-const char* const by_displacement = GRITWRIGHT_TEXT("docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory");
+const char* const by_displacement = GRITWRIGHT_TEXT("docs/science/calibration.md, grain density by displacement; the form of ASTM C127, from memory");
 const char* const crumbling_page = GRITWRIGHT_TEXT("docs/science/ageing.md, crumble test");
 
 std::string jug_grams(Mass mass) { return figure(in_g(mass), 2) + " g"; }

@@ -115,19 +115,19 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
   list.push_back({"passing", GRITWRIGHT_TEXT("sum over components of mass share x passing, each curve read linear in log10(size) on its own sieves"), {},
                   "docs/science/packing.md"});
   if (!state.poured || !state.settled) return list;
-  list.push_back({"envelope_shares", GRITWRIGHT_TEXT("E_k / sum E, E_k = mass / particle density"), {}, "docs/science/packing.md"});
+  list.push_back({"envelope_shares", GRITWRIGHT_TEXT("E_k / sum E, E_k = mass / grain density"), {}, "docs/science/packing.md"});
   list.push_back({"envelope_passing", GRITWRIGHT_TEXT("as passing, by envelope share"), {}, "docs/science/packing.md"});
   std::vector<std::pair<std::string, std::string>> betas;
   for (std::size_t i = 0; i < mix.components.size(); ++i) {
     if (state.class_betas[i]) betas.emplace_back("beta of " + mix.components[i].name, significant(state.class_betas[i]->value()));
   }
   list.push_back({"class_betas", GRITWRIGHT_TEXT("the packing density all classes of a component share for which the model gives back the component's own "
-                                 "phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V"),
+                                 "phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V"),
                   betas, "docs/science/packing.md"});
   list.push_back({"packing_density", GRITWRIGHT_TEXT("1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
                                      "class beta that gives back its own packing density"),
                   betas, GRITWRIGHT_TEXT("Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids")});
-  list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density"),
+  list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density"),
                   {{"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
   list.push_back({"shrinkage_percent", GRITWRIGHT_TEXT("1 - V/sum v, with V = sum E/phi"),
                   {{"phi", significant(state.poured->packing_density.value())},
@@ -138,7 +138,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
                   "docs/science/packing.md"});
   const auto density = [](double g_per_l) { return density_text(g_per_l, UnitSystem::metric); };
   if (state.particle_density) {
-    list.push_back({"particle_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / particle density)"), {{GRITWRIGHT_TEXT("particle density"), density(in_g_l(*state.particle_density))}},
+    list.push_back({"particle_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / grain density)"), {{GRITWRIGHT_TEXT("grain density"), density(in_g_l(*state.particle_density))}},
                     "docs/science/packing.md"});
   }
   if (state.skeletal_density) {

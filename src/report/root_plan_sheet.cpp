@@ -67,18 +67,18 @@ std::string aside_text(const WorkedPlan& plan, const Words& words) {
 }
 
 std::string caution_text(const Note& note, const Words& words) {
-  return (note.where.empty() ? "" : words(note.where) + ": ") + sentence(note, words.translate, words.units);
+  return words.labelled(note.where.empty() ? std::string() : words(note.where), sentence(note, words.translate, words.units));
 }
 
 std::string corners_line(const WorkedPlan& plan, const Words& words) {
   double share = 0;
-  std::string where;
+  std::vector<std::string> corner_list;
   for (const ShavedCorners& corners : plan.shaved) {
     share += corners.share;
-    where += (where.empty() ? "" : ", ") +
-             words(GRITWRIGHT_TEXT("{face} (now {direction}) up to {depth} deep"),
-                   {{"face", face_words(corners.face, words)}, {"direction", direction_words(corners.direction, words)}, {"depth", cm_text(corners.depth, words.units)}});
+    corner_list.push_back(words(GRITWRIGHT_TEXT("{face} (now {direction}) up to {depth} deep"),
+                                {{"face", face_words(corners.face, words)}, {"direction", direction_words(corners.direction, words)}, {"depth", cm_text(corners.depth, words.units)}}));
   }
+  const std::string where = words.list(corner_list);
   if (!plan.fits) return words(GRITWRIGHT_TEXT("Cut straight across the corners, {share} of the root mass: {where}"), {{"share", percent_text(share)}, {"where", where}});
   return words(GRITWRIGHT_TEXT("Round off the corners along the wall, {share} of the root mass: {where}"), {{"share", percent_text(share)}, {"where", where}});
 }

@@ -135,7 +135,7 @@ TEST_CASE("A workbook that was exported and imported elsewhere exports the same 
   CHECK(bench.log({"export", "--output", bench.file("no/such/folder.json")}).exit == Exit::file_trouble);
 }
 
-TEST_CASE("The check finds a whole workbook whole and a damaged one damaged, and names the newest good backup", "[cli][log]") {
+TEST_CASE("The check finds a whole workbook whole and a damaged one damaged, and names the newest intact backup", "[cli][log]") {
   const Bench bench;
   REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
   REQUIRE(bench.log({"add", "makes the day's backup"}).exit == Exit::done);
@@ -176,7 +176,7 @@ TEST_CASE("What can't be meant is wrong usage or refused, and a missing workbook
   CHECK(bench.log({"show", "Q-99"}).exit == Exit::input_refused);
   const Answer no_day = bench.log({"add", "x", "--day", "2026-02-30"});
   CHECK(no_day.exit == Exit::input_refused);
-  CHECK(no_day.err == "2026-02-30 is not a day; expected a date like 2026-03-14\n");
+  CHECK(no_day.err == "2026-02-30 is not a day; expected one like 2026-03-14\n");
   CHECK(bench.log({"list", "sack"}).exit == Exit::input_refused);
   CHECK(bench.log({"import", "-"}, "a,b\n1,2\n").exit == Exit::input_refused);
   CHECK(bench.log({"trace", "--shared"}).exit == Exit::input_refused);

@@ -49,7 +49,7 @@ TEST_CASE("The table twin holds the chart's numbers, with a dash where a curve i
   const PictureTable table = grading_table(bench);
   CHECK(table.heading.size() == 4);
   REQUIRE(table.rows.size() == 5);
-  CHECK(table.rows[2] == QStringList{QStringLiteral("4 mm"), local("40.0 %"), local("88.3 %"), table.rows[2][3]});
+  CHECK(table.rows[2] == QStringList{local("4 mm"), local("40.0 %"), local("88.3 %"), table.rows[2][3]});
   CHECK(table.rows[4][2] == QStringLiteral("\u2013"));
 }
 
@@ -69,7 +69,7 @@ TEST_CASE("The value under the cursor is read off the curve and never beyond its
   auto* chart = open.find<GradingChart>("grading_chart");
   QApplication::processEvents();
   const QPointF at_4_mm = chart->chart()->mapToPosition(QPointF(0.60206, 50));
-  CHECK(chart->reading_at(at_4_mm).contains(QStringLiteral("A-1: 40 % passes")));
+  CHECK(chart->reading_at(at_4_mm).contains(local("A-1: 40 % passes")));
   const QPointF left_of_all = chart->chart()->mapToPosition(QPointF(-0.08, 50));
   CHECK_FALSE(chart->reading_at(left_of_all).contains(QStringLiteral("passes")));
   CHECK(chart->reading_at(QPointF(0, 0)).isEmpty());

@@ -150,7 +150,7 @@ TEST_CASE("Wishes of every kind are typed, read back the same, and taken away by
   }
   for (const auto& [row, text] : typed) CHECK(change_wish(profile, row, {}).empty());
   CHECK(profile.wishes.empty());
-  CHECK(starting_parts_text(*starting_parts_of(QStringLiteral("5 akadama : 3 pumice"))) == QStringLiteral("5 akadama : 3 pumice"));
+  CHECK(starting_parts_text(*starting_parts_of(QStringLiteral("5 akadama : 3 pumice"), test_catalogue())) == QStringLiteral("5 akadama : 3 pumice"));
 }
 
 TEST_CASE("What can't be a wish or a name is told beside it and the group stays as it was", "[groups][refuses]") {

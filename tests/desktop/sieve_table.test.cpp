@@ -33,7 +33,7 @@ TEST_CASE("Enter goes from pan to pan and every sign is computed at once", "[sie
   open.type(QStringLiteral("150,5"));
   open.press(Qt::Key_Return);
   CHECK(open.cell(1, SieveTableModel::passing) == local("59.9 %"));
-  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("still in the stack 300 g")));
+  CHECK(open.find<QLabel>("balance")->text().contains(local("still in the stack 300 g")));
   CHECK(table->currentIndex().row() == 2);
 }
 
@@ -120,7 +120,7 @@ TEST_CASE("A further sample weighed with its pan is gross, and a net figure ther
   open.type(QStringLiteral("312"));
   open.press(Qt::Key_Return);
   CHECK_FALSE(open.cell(0, SieveTableModel::check).contains(QStringLiteral("above the gross mass")));
-  CHECK(open.find<QLabel>("balance")->text().contains(QStringLiteral("sum 165 g")));
+  CHECK(open.find<QLabel>("balance")->text().contains(local("sum 165 g")));
 }
 
 TEST_CASE("Rubbish stays where it was typed, with its fault beside the cell, and typing goes on", "[sieve_table][refuses]") {

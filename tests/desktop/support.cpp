@@ -3,6 +3,7 @@
 #include <QStatusBar>
 
 #include "models/bench_files.hpp"
+#include "text.hpp"
 #include "translation.hpp"
 #include "widgets/sieve_table.hpp"
 
@@ -17,7 +18,7 @@ WithLanguage::~WithLanguage() {
   install_translations(*qApp, QLocale(QLocale::English));
 }
 
-QString local(const char* figure) { return QString::fromLatin1(figure).replace(u'.', QLocale().decimalPoint()); }
+QString local(const char* figure) { return with_units_kept(QString::fromLatin1(figure).replace(u'.', QLocale().decimalPoint())); }
 
 const Catalogue& test_catalogue() {
   static const Result<Catalogue> read = shipped_catalogue();

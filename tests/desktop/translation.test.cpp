@@ -22,6 +22,7 @@
 #include "models/figures.hpp"
 #include "models/grain_trace.hpp"
 #include "models/material_words.hpp"
+#include "models/record_book.hpp"
 #include "models/record_import.hpp"
 #include "models/tree_groups.hpp"
 #include "record_pages.hpp"
@@ -284,7 +285,7 @@ TEST_CASE("Whatever the window looks up, the catalogues have", "[translation]") 
 TEST_CASE("Sentences of the engine and what stands behind a figure are German in German, with a decimal comma", "[translation]") {
   const WithLanguage german("de");
   const Note note{"water.perched-to-the-top", Level::note, "old top", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};
-  CHECK(sentence_text(note) == QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen"));
+  CHECK(sentence_text(note) == with_units_kept(QStringLiteral("alte Oberseite: Die Nasszone würde 7,5 cm erreichen, über die Füllhöhe bei 4,25 cm hinaus: Die ganze Schale bleibt nass; eine gröbere Mischung oder eine tiefere Schale nehmen")));
   OpenWindow open;
   open.bench.open(complete_bench());
   bool explained = false;
@@ -353,6 +354,35 @@ TEST_CASE("A chosen language brings its texts, its numbers and Qt's buttons, wha
   }
   const WithLanguage unknown("tlh");
   CHECK(QLocale().language() == QLocale::system().language());
+}
+
+TEST_CASE("A number and its unit stay on one line, and what is written into the record has plain spaces", "[translation]") {
+  CHECK(with_units_kept(QStringLiteral("2 mm, 3 pots, %1 g/L, {mass_g} g and 5 grown trees")) == QStringLiteral("2\u00a0mm, 3 pots, %1\u00a0g/L, {mass_g}\u00a0g and 5 grown trees"));
+  const WithLanguage german("de");
+  CHECK(to_local("2.5 L") == QStringLiteral("2,5\u00a0L"));
+  CHECK(to_typed("2.5 L") == QStringLiteral("2,5 L"));
+  CHECK(sentence_text(Problem{"sieve-test.mass-negative", {}, {{"mass_g", -2.5}}}).contains(QStringLiteral("-2,5\u00a0g")));
+  CHECK(sentence_text(Problem{"sieve-test.mass-negative", {}, {{"mass_g", -28.34952}}}, UnitSystem::us).contains(QStringLiteral("-1,00\u00a0oz")));
+  CHECK(QCoreApplication::translate("Protocols", "Empty it, fill and weigh once more: two fills within 3 % are good.").contains(QStringLiteral("3\u00a0%")));
+  CHECK(event_about({RecordKind::bag, "K-07"}, to_local("2.5 L"), "2026-03-14").text == "2,5 L");
+}
+
+TEST_CASE("Things in a row and what stands after a name have the marks of the reader's language", "[translation]") {
+  const QStringList things{QStringLiteral("a"), QStringLiteral("b")};
+  struct Marks {
+    const char* language;
+    QString commas, semicolons, label;
+  };
+  // French typography sets a no-break space before double marks; Japanese marks are as wide as its letters (common practice, no source).
+  for (const Marks& marks : {Marks{"en", QStringLiteral("a, b"), QStringLiteral("a; b"), QStringLiteral("a: b")}, Marks{"de", QStringLiteral("a, b"), QStringLiteral("a; b"), QStringLiteral("a: b")},
+                             Marks{"fr", QStringLiteral("a, b"), QStringLiteral("a\u00a0; b"), QStringLiteral("a\u00a0: b")}, Marks{"es", QStringLiteral("a, b"), QStringLiteral("a; b"), QStringLiteral("a: b")},
+                             Marks{"ja", QStringLiteral("a\u3001b"), QStringLiteral("a\uff1bb"), QStringLiteral("a\uff1ab")}}) {
+    INFO(marks.language);
+    const WithLanguage chosen(marks.language);
+    CHECK(comma_list(things) == marks.commas);
+    CHECK(semicolon_list(things) == marks.semicolons);
+    CHECK(with_label(QStringLiteral("a"), QStringLiteral("b")) == marks.label);
+  }
 }
 
 TEST_CASE("English has its plurals", "[translation]") {
@@ -431,12 +461,16 @@ TEST_CASE("A group's mix to start from is shown in the reader's words and kept b
   const QString shown = starting_parts_text(kept);
   CHECK(shown.startsWith(QStringLiteral("2 Bims : 1 ")));
   CHECK_FALSE(shown.contains(QStringLiteral("clay")));
-  const auto again = starting_parts_of(shown, kept);
+  const auto again = starting_parts_of(shown, test_catalogue(), kept);
   REQUIRE(again.ok());
   CHECK(*again == kept);
-  const auto own = starting_parts_of(QStringLiteral("3 Bims : 1 Ziegelbruch"), kept);
+  const auto own = starting_parts_of(QStringLiteral("3 Bims : 1 Ziegelbruch"), test_catalogue(), kept);
   REQUIRE(own.ok());
   CHECK(*own == std::vector<StartingPart>{{"pumice", Parts(3)}, {"Ziegelbruch", Parts(1)}});
+  // A material that the group hadn't is no word of one language only.
+  const auto further = starting_parts_of(QStringLiteral("3 bims : 1 Scoria"), test_catalogue(), {});
+  REQUIRE(further.ok());
+  CHECK(*further == std::vector<StartingPart>{{"pumice", Parts(3)}, {"scoria", Parts(1)}});
 }
 
 TEST_CASE("A material that asks for a caution does so under its name in every language", "[translation]") {

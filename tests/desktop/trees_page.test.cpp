@@ -215,10 +215,10 @@ TEST_CASE("A water fill overrides the lengths and the difference is shown", "[tr
   retype(open, "pots_freeboard", local("0"));
   // 30 x 20 x 7 cm hold 4200 mL; 4620 mL are a tenth more.
   retype(open, "pots_water_fill", local("4620"));
-  CHECK(open.find<QLabel>("figure_pots_difference")->text() == local("10.0") + QStringLiteral(" %"));
-  CHECK(open.find<QLabel>("figure_pots_volume")->text() == local("4.62") + QStringLiteral(" L"));
+  CHECK(open.find<QLabel>("figure_pots_difference")->text() == local("10.0 %"));
+  CHECK(open.find<QLabel>("figure_pots_volume")->text() == local("4.62 L"));
   // A water fill is good to a hundredth or so, a difference has no range of its own.
-  CHECK(open.find<QLabel>("range_pots_volume")->text() == local("4.54") + QStringLiteral(" \u2013 ") + local("4.70") + QStringLiteral(" L"));
+  CHECK(open.find<QLabel>("range_pots_volume")->text() == local("4.54") + QStringLiteral(" \u2013 ") + local("4.70 L"));
   CHECK(open.find<QLabel>("range_pots_difference")->text() == QStringLiteral("\u2013"));
 }
 
@@ -648,7 +648,7 @@ TEST_CASE("A root mass larger than any plan can fit is told as such, with the po
   }).empty());
   planned.tab().desk().job().wait();
   CHECK_FALSE(planned.tab().desk().worked()->fits);
-  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("more than 70 % is never advised")));
+  CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(local("more than 70 % is never advised")));
 }
 
 TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its table and a cut of the history", "[trees_page][corners]") {

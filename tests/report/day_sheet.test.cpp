@@ -183,6 +183,19 @@ TEST_CASE("A pot label names tree, species, day, mix with its version, and the b
   for (const char* part : {"invented pine", "2026-03-14", "plan A", "pines version 2", "akadama 3-6 (K-07)", "bark"}) CHECK(text.find(part) != std::string::npos);
 }
 
+TEST_CASE("Sheets part their lists with the reader's marks", "[day_sheet]") {
+  const auto japanese = [](std::string_view text) {
+    if (text == ", ") return std::string("\u3001");
+    return text == "; " ? std::string("\uff1b") : std::string(text);
+  };
+  const PlannedDay day = invented_day();
+  const DayAnswer answer = answered(day);
+  const std::string all = all_text(day_sheet(day, answer, UnitSystem::metric, japanese)) + all_text(batch_cards(day, answer, UnitSystem::metric, japanese));
+  CHECK(all.find("T-01\u3001invented pine") != std::string::npos);
+  CHECK(all.find("\uff1bT-0") != std::string::npos);  // two trees of one batch
+  CHECK(pot_labels(day, answer, japanese).labels.front().lines[1].starts_with("2026-03-14\u3001"));
+}
+
 TEST_CASE("A sheet in US units has no litres", "[day_sheet]") {
   PlannedDay day = invented_day();
   day.scoop.reset();

@@ -244,7 +244,7 @@ TEST_CASE("The last 10 days and 12 months of backups are kept", "[workbook][back
   CHECK(fs::exists(folder.file("greenhouse-2020-01-01.gritwright")));
 }
 
-TEST_CASE("The newest good backup passes over damaged ones, restores, and what was there is kept", "[workbook][backup]") {
+TEST_CASE("The newest intact backup passes over damaged ones, restores, and what was there is kept", "[workbook][backup]") {
   const Folder folder;
   Hand hand;
   for (int day = 1; day <= 4; ++day) {
@@ -274,7 +274,7 @@ TEST_CASE("The newest good backup passes over damaged ones, restores, and what w
   CHECK(workbook.add(akadama_bag("after"), "a bag"));
 }
 
-TEST_CASE("The newest good backup is the one that has seen the most changes, though the clock ran ahead or was set back", "[workbook][backup][law]") {
+TEST_CASE("The newest intact backup is the one that has seen the most changes, though the clock ran ahead or was set back", "[workbook][backup][law]") {
   const Folder folder;
   Hand hand;
   const auto write_on = [&](int day_of_march) {

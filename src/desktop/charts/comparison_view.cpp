@@ -105,8 +105,7 @@ class ComparisonPicture : public QWidget {
     return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp)) : middle;
   };
     const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
-    QString words = mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests);
-    return words.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));  // a line never begins with the sign
+    return mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests);
   }
 
   void paint_mix(QPainter& painter, const ComparedMix& mix, const QRectF& cell) const {

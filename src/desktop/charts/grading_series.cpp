@@ -140,7 +140,7 @@ QString grading_sentence(const Bench& bench, Curves which) {
                     : SeriesText::tr("%1 has no middle size inside its sieves").arg(series.name));
   }
   if (curves.isEmpty()) return SeriesText::tr("Grading chart, still empty: no sieve test has a curve yet.");
-  const QString sentence = SeriesText::tr("Grading chart, percent passing over grain size: %1.").arg(curves.join(QStringLiteral(", ")));
+  const QString sentence = SeriesText::tr("Grading chart, percent passing over grain size: %1.").arg(comma_list(curves));
   return earlier == 0 ? sentence : sentence + u' ' + SeriesText::tr("%n faint curve(s) of single samples and earlier bags lie behind.", nullptr, earlier);
 }
 

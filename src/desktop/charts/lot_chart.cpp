@@ -31,9 +31,9 @@ QString lot_sentence(const Bench& bench) {
     figures << QStringLiteral("%1 %2").arg(lot_figure_name(figure), lot_figure_text(figure, points.back().figures.of(figure), bench.units()));
     if (lot_is_outside(points, figure)) outside << lot_figure_name(figure);
   }
-  const QString all = LotChart::tr("%n lot(s), oldest first; the last, %1: %2.", nullptr, static_cast<int>(points.size())).arg(points.back().bag, figures.join(QStringLiteral(", ")));
+  const QString all = LotChart::tr("%n lot(s), oldest first; the last, %1: %2.", nullptr, static_cast<int>(points.size())).arg(points.back().bag, comma_list(figures));
   if (points.size() <= least_lots) return all + u' ' + LotChart::tr("A usual range needs %n earlier lot(s).", nullptr, static_cast<int>(least_lots));
-  return all + u' ' + (outside.isEmpty() ? LotChart::tr("All within what is usual.") : LotChart::tr("Outside what is usual: %1.").arg(outside.join(QStringLiteral(", "))));
+  return all + u' ' + (outside.isEmpty() ? LotChart::tr("All within what is usual.") : LotChart::tr("Outside what is usual: %1.").arg(comma_list(outside)));
 }
 
 PictureTable lot_table(const Bench& bench) {
@@ -123,7 +123,7 @@ void LotChart::paint_panel(QPainter& painter, const QRectF& room, LotFigure figu
   const auto usual = usual_of(points_, figure);
   const bool outside = lot_is_outside(points_, figure);
   const auto text = [&](double value) { return lot_figure_text(figure, value, bench_.units()); };
-  QString title = QStringLiteral("%1: %2").arg(lot_figure_name(figure), lot_figure_text(figure, points_.back().figures.of(figure), bench_.units()));
+  QString title = with_label(lot_figure_name(figure), lot_figure_text(figure, points_.back().figures.of(figure), bench_.units()));
   if (outside) title += QStringLiteral(" \u2013 ") + tr("unusual");
   painter.setPen(outside ? current_colours().fault : ink);
   painter.drawText(QPointF(room.left() + lot_gap, room.top() + metrics.ascent() + 2), metrics.elidedText(title, Qt::ElideRight, room.width() - 2 * lot_gap));

@@ -60,7 +60,7 @@ QString parts_sentence(const Bench& bench, const BenchRanges* ranges) {
   QStringList shares;
   for (const PartsPicture::Share& share : picture.filling) shares << PartsBar::tr("%1 %2").arg(to_local(percent_text(share.share, 0)), share.name);
   const QString out = picture.litres_out ? with_litres_range(*picture.litres_out, picture.litres_out_range, bench.units()) : QStringLiteral("\u2013");
-  return PartsBar::tr("In go %1; out come %2 mixed, of which %3 once settled.").arg(parts.join(QStringLiteral(", ")), out, shares.join(QStringLiteral(", ")));
+  return PartsBar::tr("In go %1; out come %2 mixed, of which %3 once settled.").arg(comma_list(parts), out, comma_list(shares));
 }
 
 PictureTable parts_table(const Bench& bench, const BenchRanges* ranges) {

@@ -87,12 +87,12 @@ QStringList ageing_notes(const Bench& bench, const BenchAgeing* ageing) {
     if (!ageing->of.breakdowns[k]) continue;
     (k < bench.evaluation().crumbling.size() && bench.evaluation().crumbling[k] ? tested : typical) << to_qt(components[k].name);
   }
-  if (!tested.isEmpty()) notes << AgeingText::tr("By your own crumble test: %1.").arg(tested.join(QStringLiteral(", ")));
-  if (!typical.isEmpty()) notes << AgeingText::tr("By the catalogue\u2019s typical durability: %1.").arg(typical.join(QStringLiteral(", ")));
+  if (!tested.isEmpty()) notes << AgeingText::tr("By your own crumble test: %1.").arg(comma_list(tested));
+  if (!typical.isEmpty()) notes << AgeingText::tr("By the catalogue\u2019s typical durability: %1.").arg(comma_list(typical));
   for (const Note& note : ageing->years.notes) {
     // The hint stands in the sentence.
     if (note.code == "ageing.no-durability" || note.code == "ageing.plain-pot" || note.code == "ageing.estimate")
-      notes << AgeingText::tr("%1.").arg(note.where.empty() ? sentence_text(note, bench.units()) : QStringLiteral("%1: %2").arg(to_qt(note.where), sentence_text(note, bench.units())));
+      notes << AgeingText::tr("%1.").arg(note.where.empty() ? sentence_text(note, bench.units()) : with_label(to_qt(note.where), sentence_text(note, bench.units())));
   }
   return notes;
 }

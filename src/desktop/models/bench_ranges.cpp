@@ -27,7 +27,7 @@ using TextOf = std::function<std::string(double)>;
 
 /// "15.9 – 21.3 %": the unit is said once where both ends have the same.
 QString span(const QString& low, const QString& high) {
-  const auto unit_at = low.lastIndexOf(u' ');
+  const auto unit_at = std::max(low.lastIndexOf(QChar(QChar::Nbsp)), low.lastIndexOf(u' '));
   const bool same_unit = unit_at > 0 && high.endsWith(low.mid(unit_at));
   return QStringLiteral("%1 \u2013 %2").arg(same_unit ? low.left(unit_at) : low, high);
 }
@@ -146,7 +146,7 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
 QString by_pot_tests(const MixQuestion& question) {
   QStringList tests;
   for (const std::string& test : question.pot_tests) tests << to_qt(test);
-  return tests.isEmpty() ? QString() : RangeText::tr(", by pot test %1").arg(tests.join(QStringLiteral(", ")));
+  return tests.isEmpty() ? QString() : RangeText::tr(", by pot test %1").arg(comma_list(tests));
 }
 
 MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue) {

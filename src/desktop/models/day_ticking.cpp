@@ -639,7 +639,7 @@ class Ticking {
     if (row.container) about(ref_to(*row.container));
     for (const RecordRef& each : grain) about(each);
     about(ref_to(day_.id));
-    entry.text = TickText::tr("Repotted %1 with %2 of %3").arg(to_qt(planned.name), to_local(volume_text(in_l(used), UnitSystem::metric)), to_qt(planned.mix)).toStdString();
+    entry.text = with_plain_spaces(TickText::tr("Repotted %1 with %2 of %3").arg(to_qt(planned.name), to_local(volume_text(in_l(used), UnitSystem::metric)), to_qt(planned.mix))).toStdString();
     if (row.container) {
       const auto pot = workbook_.find(*row.container);
       const QString name = !pot || pot->record.container.name.empty() || pot->record.container.name == row.container->text
@@ -680,7 +680,7 @@ std::optional<TickedOff> tick_off(const OpenWorkbook& workbook, const Catalogue&
     if (ticking.tick(row)) names << to_qt(day.record.trees[row].tree.text);
   }
   if (names.isEmpty()) return std::nullopt;
-  return TickedOff{ticking.finish(TickText::tr("ticked off %1").arg(names.join(QStringLiteral(", ")))), ticking.without_cuts()};
+  return TickedOff{ticking.finish(TickText::tr("ticked off %1").arg(comma_list(names))), ticking.without_cuts()};
 }
 
 std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,

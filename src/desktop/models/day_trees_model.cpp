@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "bud_words.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
@@ -73,7 +74,7 @@ QVariant DayTreesModel::headerData(int section, Qt::Orientation orientation, int
     case pour: return tip ? tr("before settling and spill") : tr("to pour");
     case scoops: return tr("scoops");
     case used: return tip ? tr("litres that were poured in; they teach settling and spill") : tr("poured in");
-    case buds: return tip ? bud_choices().join(QStringLiteral(", ")) : tr("buds");
+    case buds: return tip ? comma_list(bud_choices()) : tr("buds");
     case helper: return tr("helper");
     case note: return tr("note");
     default: return {};

@@ -61,7 +61,7 @@ QString why_no_mix(const Bench& bench) {
     else if (component.state != SheetState::finished) waiting << FigureText::tr("%1: finish its sieve test").arg(name);
     else waiting << FigureText::tr("%1: weigh a litre of it").arg(name);
   }
-  if (!waiting.isEmpty()) return waiting.join(QStringLiteral("; "));
+  if (!waiting.isEmpty()) return semicolon_list(waiting);
   return evaluation.faults.empty() ? FigureText::tr("give a component parts") : FigureText::tr("see the marked fields");
 }
 
@@ -132,7 +132,7 @@ FigureGroup pot_group(const Bench& bench) {
     for (Explanation& explanation : explain(*pot)) explanations.push_back(explanation);
   }
   QString reason = why_no_pot(bench);
-  if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
+  if (const QString no_mix = why_no_packing(bench); !water && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : semicolon_list({reason, no_mix});
   const QString title = pot ? FigureText::tr("In this pot, %1 deep").arg(to_local(depth_text(pot->filled_depth(), units))) : FigureText::tr("In the pot");
   Group group(QStringLiteral("pot"), title, explanations, reason);
   const auto share = [&](Porosity PotWater::*member) {
@@ -154,7 +154,7 @@ FigureGroup litres_group(const Bench& bench) {
   const BenchEvaluation& evaluation = bench.evaluation();
   const UnitSystem units = bench.units();
   QString reason = why_no_pot(bench);
-  if (const QString no_mix = why_no_packing(bench); !evaluation.to_measure_out && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : reason + QStringLiteral("; ") + no_mix;
+  if (const QString no_mix = why_no_packing(bench); !evaluation.to_measure_out && !(evaluation.mix_state && evaluation.mix_state->settled)) reason = reason.isEmpty() ? no_mix : semicolon_list({reason, no_mix});
   const std::vector<Explanation> all = evaluation.pot ? explain(*evaluation.pot) : std::vector<Explanation>{};
   Group group(QStringLiteral("litres"), FigureText::tr("To measure out for one pot"), {}, reason);
   FigureGroup rows = group.take();

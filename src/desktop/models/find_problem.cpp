@@ -220,7 +220,7 @@ class SetupReader {
     if (waits_for_pot_) missing << FindProblemText::tr("the pot's lengths");
     if (waits_for_band_) missing << FindProblemText::tr("the wanted grain");
     if (problem_.wishes.empty() && missing.isEmpty()) missing << FindProblemText::tr("a group of trees, or a wish");
-    setup_.waiting = missing.join(QStringLiteral(", "));
+    setup_.waiting = comma_list(missing);
     if (!setup_.faults.empty() || !missing.isEmpty()) return;
     setup_.out_of_reach = wishes_out_of_reach(problem_);
     setup_.problem = std::move(problem_);

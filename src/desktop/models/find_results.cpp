@@ -74,7 +74,7 @@ QString price_words(const std::optional<PricePerLitre>& price) { return price ? 
 QString sets_sentence(const FoundParts& found, const std::vector<std::size_t>& set, UnitSystem units) {
   QStringList wishes;
   for (const std::size_t wish : set) wishes << wish_words(found, found.problem().wishes[wish], units);
-  const QString list = wishes.join(FindResultText::tr("; ", "between wishes"));
+  const QString list = semicolon_list(wishes);
   return set.size() == 1 ? FindResultText::tr("Cannot be had: %1.").arg(list) : FindResultText::tr("Cannot be had together: %1.").arg(list);
 }
 
@@ -229,7 +229,7 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
     }
     const PotWater* water = in_pot(*recipe);
     const QString place = found.answer.recipes.empty() ? FindResultText::tr("nearest") : QLocale().toString(++rank);
-    table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : misses.join(QStringLiteral(", ")),
+    table.rows.push_back({place, parts_words(found, recipe->parts), misses.isEmpty() ? FindResultText::tr("nothing") : comma_list(misses),
                           water != nullptr ? with_range(water->air_filled_porosity.value(), range_of_recipe(found, index, MixFigure::air_filled_porosity)) : dash(),
                           water != nullptr ? with_range(water->container_capacity.value(), range_of_recipe(found, index, MixFigure::container_capacity)) : dash(),
                           price_words(recipe->price), score_words(recipe->score)});
@@ -251,7 +251,7 @@ QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSys
   QStringList binding;
   for (const std::size_t wish : recipe.binding)
     if (!(recipe.misses[wish].violation > 0)) binding << wish_words(found, problem.wishes[wish], units);
-  if (!binding.isEmpty()) sentences << FindResultText::tr("Held back by, right at the limit: %1.").arg(binding.join(QStringLiteral("; ")));
+  if (!binding.isEmpty()) sentences << FindResultText::tr("Held back by, right at the limit: %1.").arg(semicolon_list(binding));
   for (const std::size_t candidate : recipe.used_up) sentences << FindResultText::tr("Uses up %1.").arg(to_qt(problem.candidates[candidate].component.name));
   for (std::size_t i = 0; i < recipe.parts.size(); ++i) {
     if (recipe.parts[i] > 0 && found.setup.grain[found.setup.taken[i]].is_printed_size)

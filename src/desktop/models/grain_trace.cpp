@@ -39,8 +39,10 @@ QString way_text(const RecallRow& row) {
 
 QString name_text(const RecallRow& row) {
   QString text = title_words(row.ref.kind, row.name);
-  if (!row.species.empty() && row.name.find(row.species) == std::string::npos)
-    text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + (row.ref.kind == RecordKind::tree ? to_qt(row.species) : material_words(row.species));
+  if (!row.species.empty() && row.name.find(row.species) == std::string::npos) {
+    const QString species = row.ref.kind == RecordKind::tree ? to_qt(row.species) : material_words(row.species);
+    text = text.isEmpty() ? species : comma_list({text, species});
+  }
   if (row.deleted) text = TraceText::tr("%1 (removed)").arg(text);
   return or_dash(text);
 }
@@ -162,7 +164,7 @@ QString recall_sentence(const RecallList& list) {
   QStringList parts{TraceText::tr("%n tree(s) stand in it", nullptr, standing(Standing::now))};
   if (const int may = standing(Standing::may_remain); may > 0) parts << TraceText::tr("in %n repotted since some may remain", nullptr, may);
   if (const int was = standing(Standing::was); was > 0) parts << TraceText::tr("%n stood in it once", nullptr, was);
-  return TraceText::tr("%1: %2.").arg(of, parts.join(QStringLiteral("; ")));
+  return TraceText::tr("%1: %2.").arg(of, semicolon_list(parts));
 }
 
 RecordTable ground_of_tree(const Trace& back) {
@@ -194,8 +196,8 @@ QString ground_sentence(const Trace& back) {
   const TraceStep& tree = back.steps.front();
   const QString of = QStringLiteral("%1 %2").arg(to_qt(tree.ref.id), to_qt(tree.title)).trimmed();
   const auto bags = static_cast<int>(std::ranges::count(back.steps, RecordKind::bag, [](const TraceStep& step) { return step.ref.kind; }));
-  if (bags == 0) return TraceText::tr("%1: no bag is known to be in its ground.").arg(of);
-  return TraceText::tr("%1: the grain of %n bag(s) is or may be in its ground.", nullptr, bags).arg(of);
+  if (bags == 0) return TraceText::tr("%1: no bag is known to be in its soil.").arg(of);
+  return TraceText::tr("%1: the grain of %n bag(s) is or may be in its soil.", nullptr, bags).arg(of);
 }
 
 std::vector<TreeState> tree_states(const OpenWorkbook& workbook) {
@@ -204,7 +206,7 @@ std::vector<TreeState> tree_states(const OpenWorkbook& workbook) {
     const Tree& tree = stored.record;
     TreeState state;
     state.id = stored.id;
-    state.name = tree.name.empty() || tree.species.empty() ? to_qt(tree.name + tree.species) : QStringLiteral("%1, %2").arg(to_qt(tree.name), to_qt(tree.species));
+    state.name = tree.name.empty() || tree.species.empty() ? to_qt(tree.name + tree.species) : comma_list({to_qt(tree.name), to_qt(tree.species)});
     state.condition = condition_now(tree);
     std::string since;
     if (const ConditionEntry* first = began(tree)) {
@@ -261,7 +263,7 @@ std::string shared_file(const SharedTraits& shared, const QString& path) {
   if (path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive)) return write_shared_csv(shared);
   QStringList trees;
   for (const RecordRef& tree : shared.trees) trees << to_qt(tree.id);
-  return trees.join(QStringLiteral(", ")).toStdString() + '\n' + on_paper(shared_table(shared).table) + '\n' + shared_caution().toStdString() + '\n' +
+  return comma_list(trees).toStdString() + '\n' + on_paper(shared_table(shared).table) + '\n' + shared_caution().toStdString() + '\n' +
          first_looks().join(u'\n').toStdString() + '\n';
 }
 

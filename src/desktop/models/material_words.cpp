@@ -10,12 +10,14 @@ QString material_words(const std::string& text) { return QCoreApplication::trans
 
 QString title_words(RecordKind kind, const std::string& title) {
   if (kind != RecordKind::bag && kind != RecordKind::fraction && kind != RecordKind::sieve_test) return to_qt(title);
+  // What follows the material of a fraction are its sizes; a bag's may be of the grower's own words.
+  const auto sized = [kind](const std::string& text) { return kind == RecordKind::fraction ? to_local(text) : to_qt(text); };
   // "calcined clay 2-4 mm": the longest beginning that is a material.
   for (std::size_t end = title.size(); end != std::string::npos && end > 0; end = title.rfind(' ', end - 1)) {
     const std::string material = title.substr(0, end);
-    if (const QString words = material_words(material); words != to_qt(material)) return words + to_qt(title.substr(end));
+    if (const QString words = material_words(material); words != to_qt(material)) return words + sized(title.substr(end));
   }
-  return to_qt(title);
+  return sized(title);
 }
 
 QString title_words(const RecordLine& line) { return title_words(line.ref.kind, line.title); }

@@ -19,7 +19,7 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
   const Mix& mix = kept.of.mix;
   QStringList tests;
   for (const std::string& test : kept.of.pot_tests) tests << to_qt(test);
-  compared.pot_tests = tests.join(QStringLiteral(", "));
+  compared.pot_tests = comma_list(tests);
   const auto state = mix_state(mix);
   if (!state) return compared;
   compared.grading = Grading{state->passing, {}, {}};
@@ -69,7 +69,7 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
     mixes << (mix.air ? ComparisonText::tr("%1 holds %2 air and %3 water").arg(name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
                       : ComparisonText::tr("%1 without a pot").arg(mix.name));
   }
-  const QString list = mixes.join(QStringLiteral(", "));
+  const QString list = comma_list(mixes);
   return comparison.depth ? ComparisonText::tr("In one pot, %1 deep: %2.").arg(to_local(depth_text(comparison.depth, units)), list) : list + u'.';
 }
 

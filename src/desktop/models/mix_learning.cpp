@@ -63,9 +63,9 @@ std::optional<Note> note_of_tests(const LearntConstants& learnt, std::span<const
 std::string joined_names(std::vector<std::string> names) {
   std::ranges::sort(names);
   names.erase(std::unique(names.begin(), names.end()), names.end());
-  std::string list;
-  for (const std::string& name : names) list.append(list.empty() ? "" : ", ").append(name);
-  return list;
+  QStringList list;
+  for (const std::string& name : names) list << to_qt(name);
+  return comma_list(list).toStdString();
 }
 
 }  // namespace gritwright::desktop

@@ -113,7 +113,7 @@ void answer_pot_test(ProtocolAnswer& answer, const OpenWorkbook& workbook, const
       tested = tested_mix(version->record.mix, all);
       if (!tested) answer.faults << PotTestText::tr("A component of the mix has no grain density: measure it first, then the test can be compared.");
     } else if (problems.empty()) {
-      answer.faults << PotTestText::tr("These figures make no pot test: look at the volume and the order of the weights.");
+      answer.faults << PotTestText::tr("These figures make no pot test: look at the volume and the order of the masses.");
     }
   }
   if (tested) {

@@ -41,10 +41,10 @@ void ProtocolReading::finish(ProtocolAnswer& answer, const Problems& problems, U
   for (const auto& [key, problem] : faults_) {
     const auto label = labels_.find(QString::fromStdString(key));
     const QString sentence = sentence_text(problem, units);
-    answer.faults << (label != labels_.end() ? QStringLiteral("%1: %2").arg(label->second, sentence) : sentence);
+    answer.faults << (label != labels_.end() ? with_label(label->second, sentence) : sentence);
   }
   for (const Problem& problem : problems) answer.faults << sentence_text(problem, units);
-  if (!missing_.isEmpty()) answer.waiting = ProtocolReadingText::tr("Still to type: %1").arg(missing_.join(QStringLiteral(", ")));
+  if (!missing_.isEmpty()) answer.waiting = ProtocolReadingText::tr("Still to type: %1").arg(comma_list(missing_));
 }
 
 void add_figure(ProtocolAnswer& answer, const char* key, const QString& label, const std::optional<std::string>& value, const QString& reason,

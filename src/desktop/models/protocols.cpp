@@ -273,7 +273,7 @@ class OfBag {
     }
     RecordedSieveTest now = tests.back().record;
     if (!now.note.empty()) now.note += "; ";
-    now.note += told.toStdString();
+    now.note += with_plain_spaces(told).toStdString();
     Change change;
     change.label = ProtocolText::tr("thoroughness of sieving bag %1").arg(id()).toStdString();
     change.edits.push_back({ref_to(tests.back().id), tests.back().revision, Record(std::move(now))});

@@ -113,7 +113,7 @@ void RecordBook::look_for_changes() {
     // In one go: told one by one, the last would cover the others.
     QStringList sentences;
     for (const Note& note : workbook_.take_notes()) sentences << sentence_text(note);
-    if (!sentences.isEmpty()) emit told(sentences.join(QStringLiteral("; ")));
+    if (!sentences.isEmpty()) emit told(semicolon_list(sentences));
     const std::int64_t revision = workbook_.revision();
     trouble_.clear();
     if (revision == seen_revision_) return;
@@ -130,7 +130,7 @@ void RecordBook::look_for_changes() {
 LogEntry event_about(const RecordRef& about, const QString& text, const std::string& day) {
   LogEntry entry;
   entry.day = day;
-  entry.text = text.toStdString();
+  entry.text = with_plain_spaces(text).toStdString();
   entry.about = {about};
   return entry;
 }

@@ -223,7 +223,7 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
     set_densities(component, bin.bulk_density, {});
   } else if (ref->kind != RecordKind::fraction) {
     component = sheet_as_tested(tests, id);
-    component.name = ref->kind == RecordKind::tree ? SurroundingsText::tr("used ground of %1").arg(id) : SurroundingsText::tr("mix %1").arg(id);
+    component.name = ref->kind == RecordKind::tree ? SurroundingsText::tr("used soil of %1").arg(id) : SurroundingsText::tr("mix %1").arg(id);
     component.bag = id;
     return component;
   } else {

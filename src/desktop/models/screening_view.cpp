@@ -22,7 +22,7 @@ QString sentences(const Faults& faults, UnitSystem units) {
   QStringList all;
   for (const auto& [place, problem] : faults) all << sentence_text(problem, units);
   all.removeDuplicates();
-  return all.join(QStringLiteral("; "));
+  return semicolon_list(all);
 }
 
 /// Openings apart by blanks, semicolons or slashes; a comma between digits is a decimal mark.

@@ -139,7 +139,7 @@ QString SieveTableModel::fault_text(int row, int column) const {
     const auto [first, last] = result->faults.equal_range(place);
     for (auto fault = first; fault != last; ++fault) sentences << sentence_text(fault->second, bench_.units());
   }
-  return sentences.join(QStringLiteral("; "));
+  return semicolon_list(sentences);
 }
 
 QString SieveTableModel::row_checks(int row) const {
@@ -148,7 +148,7 @@ QString SieveTableModel::row_checks(int row) const {
     if (const QString text = fault_text(row, column); !text.isEmpty() && !sentences.contains(text)) sentences << text;
   }
   const ComponentEvaluation* result = evaluation();
-  if (result == nullptr || !result->analysis) return sentences.join(QStringLiteral("; "));
+  if (result == nullptr || !result->analysis) return semicolon_list(sentences);
   const auto index = static_cast<std::size_t>(row);
   for (const Note& note : result->analysis->notes) {
     const auto aperture = note.facts.find("aperture_mm");
@@ -161,7 +161,7 @@ QString SieveTableModel::row_checks(int row) const {
       sentences << sentence_text(plain, bench_.units());
     }
   }
-  return sentences.join(QStringLiteral("; "));
+  return semicolon_list(sentences);
 }
 
 QVariant SieveTableModel::data(const QModelIndex& index, int role) const {

@@ -150,13 +150,23 @@ void change_dust_size(SpeciesProfile& profile, Aperture size) {
   wish->figure = FinerShare{size};
 }
 
+namespace {
+
+std::string material_called(const QString& name, const Catalogue& catalogue) {
+  if (const Material* const found = catalogue.find(name.toStdString())) return found->name;
+  const auto by_word = std::ranges::find_if(catalogue.materials(), [&](const Material& one) { return material_words(one.name).compare(name, Qt::CaseInsensitive) == 0; });
+  return by_word != catalogue.materials().end() ? by_word->name : name.toStdString();
+}
+
+}  // namespace
+
 QString starting_parts_text(const std::vector<StartingPart>& parts) {
   QStringList words;
   for (const StartingPart& part : parts) words << QStringLiteral("%1 %2").arg(number_text(part.parts.value(), 6), material_words(part.material));
   return words.join(QStringLiteral(" : "));
 }
 
-Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const std::vector<StartingPart>& shown) {
+Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const Catalogue& catalogue, const std::vector<StartingPart>& shown) {
   static const QRegularExpression part(QStringLiteral("^\\s*([0-9.,]+)\\s+(\\S.*?)\\s*$"));
   std::vector<StartingPart> parts;
   Problems problems;
@@ -166,7 +176,7 @@ Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const s
     if (match.hasMatch() && number) {
       const QString name = match.captured(2);
       const auto known = std::ranges::find(shown, name, [](const StartingPart& one) { return material_words(one.material); });
-      parts.push_back({known != shown.end() ? known->material : name.toStdString(), Parts(*number)});
+      parts.push_back({known != shown.end() ? known->material : material_called(name, catalogue), Parts(*number)});
     } else problems.push_back({"profile.part-unreadable", {}, {{"text", each.trimmed().toStdString()}}});
   }
   if (!problems.empty()) return problems;

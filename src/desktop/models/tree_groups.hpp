@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "find_sheet.hpp"
+#include "gritwright/domain/material.hpp"
 #include "gritwright/domain/species_profile.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
 #include "gritwright/workbook/open_workbook.hpp"
@@ -46,7 +47,8 @@ void change_dust_size(SpeciesProfile& profile, Aperture size);
 
 /// "5 akadama : 3 pumice".
 [[nodiscard]] QString starting_parts_text(const std::vector<StartingPart>& parts);
-/// Materials of `shown` are known by the words they were shown with; other names stay as they are typed.
-[[nodiscard]] Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const std::vector<StartingPart>& shown = {});
+/// Materials of `shown` are known by the words they were shown with, those of `catalogue` by their name, an alias or the reader's word for
+/// them; other names stay as they are typed.
+[[nodiscard]] Result<std::vector<StartingPart>> starting_parts_of(const QString& text, const Catalogue& catalogue, const std::vector<StartingPart>& shown = {});
 
 }  // namespace gritwright::desktop

@@ -30,7 +30,7 @@ std::optional<QString> without_unit(const QString& kept, const QString& unit) {
 }
 
 QString number_of(const std::string& with_unit) {
-  const QString text = to_local(with_unit);
+  const QString text = to_typed(with_unit);
   return text.left(text.lastIndexOf(u' '));
 }
 
@@ -113,7 +113,7 @@ QString shown_text(const QString& kept, Kind kind, UnitSystem units) {
   return text.ends_with(unit.toStdString()) && text.size() > static_cast<std::size_t>(unit.size()) &&
                  text[text.size() - static_cast<std::size_t>(unit.size()) - 1] == ' '
              ? number_of(text)
-             : to_local(text);
+             : to_typed(text);
 }
 
 }  // namespace gritwright::desktop

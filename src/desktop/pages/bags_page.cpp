@@ -280,9 +280,9 @@ void BagsPage::add_arrival_rows() {
               editor_.shown([](const Bag& b) { return digits(b.volume, [](LooseVolume v) { return in_l(v); }); }),
               editor_.taken(tr("volume"), [](const std::string& text) { return parse_volume(text, VolumeUnit::litre); },
                     [](Bag& b, std::optional<Volume> value) { b.volume = value ? std::optional(LooseVolume(*value)) : std::nullopt; })});
-  form_->add({QStringLiteral("bag_mass"), tr("&Weight of one bag"), Kind::mass, tr("as bagged; kg can be typed"),
+  form_->add({QStringLiteral("bag_mass"), tr("Mass of one bag"), Kind::mass, tr("as bagged; kg can be typed"),
               editor_.shown([](const Bag& b) { return digits(b.mass_as_bagged, [](Mass m) { return in_g(m); }); }),
-              editor_.taken(tr("weight"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
+              editor_.taken(tr("mass"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
                     [](Bag& b, std::optional<WrittenMass> value) { b.mass_as_bagged = value ? std::optional(value->mass) : std::nullopt; })});
 }
 
@@ -530,7 +530,7 @@ void BagsPage::refresh() {
   keep_selection();
   empty_->setVisible(list_->rowCount() == 0);
   empty_->setText(find_->text().trimmed().isEmpty()
-                      ? tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.")
+                      ? tr("No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.")
                       : tr("No bag has these words."));
   const bool any_fractions = fraction_list_->rowCount() > 0;
   fraction_heading_->setVisible(any_fractions);
@@ -541,7 +541,7 @@ void BagsPage::refresh() {
   if (!stored) return;
   gone_->is_back();
   form_->refresh(false);
-  title_->setText(QStringLiteral("%1, %2").arg(current_, material_words(stored->record.material)));
+  title_->setText(comma_list({current_, material_words(stored->record.material)}));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
 }
@@ -557,7 +557,7 @@ void BagsPage::refresh_stock(const Stored<Bag>& stored) {
   not_in_stock_->setText(mass ? tr("%1 of dry grain came; take it into stock to follow what is left.").arg(to_local(mass_text(mass, units_)))
                          : stored.record.mass_as_bagged
                               ? tr("The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.")
-                              : tr("Type the weight of a bag, or its litres and the litre weight, to take it into stock."));
+                              : tr("Type the mass of a bag, or its litres and the litre weight, to take it into stock."));
 }
 
 }  // namespace gritwright::desktop

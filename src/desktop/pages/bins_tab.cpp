@@ -17,6 +17,7 @@
 #include "models/grain_trace.hpp"
 #include "models/material_words.hpp"
 #include "models/stock_text.hpp"
+#include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
@@ -50,7 +51,7 @@ QString may_contain_sentence(const Bin& bin) {
   }
   if (parts.isEmpty()) return BinsTab::tr("Nothing is noted to lie in it now.");
   if (parts.size() == 1) return BinsTab::tr("It holds %1.").arg(parts.front());
-  return BinsTab::tr("What is taken out may contain each of: %1.").arg(parts.join(QStringLiteral(", ")));
+  return BinsTab::tr("What is taken out may contain each of: %1.").arg(comma_list(parts));
 }
 
 }  // namespace
@@ -341,7 +342,7 @@ void BinsTab::refresh() {
   stock_line_->set_holder(ref_to(bin->id));
   const RecordRef self = ref_to(bin->id);
   form_->refresh(false);
-  title_->setText(QStringLiteral("%1, %2").arg(to_qt(self.id), to_qt(bin->record.name)));
+  title_->setText(comma_list({to_qt(self.id), to_qt(bin->record.name)}));
   material_->setCurrentIndex(std::max(0, material_->findData(to_qt(bin->record.material))));
   tested_->setText(tested_text(book_.workbook(), self));
   left_->show_group(stock_figures(book_.workbook(), self, units_));
@@ -349,7 +350,7 @@ void BinsTab::refresh() {
   const auto back = trace(book_.workbook(), self, TraceDirection::back);
   const auto title = [&](const RecordRef& ref) {
     const auto step = back ? std::ranges::find(back->steps, ref, &TraceStep::ref) : std::vector<TraceStep>::const_iterator();
-    return back && step != back->steps.end() && !step->title.empty() ? to_qt(step->title) : QStringLiteral("\u2013");
+    return back && step != back->steps.end() && !step->title.empty() ? title_words(ref.kind, step->title) : QStringLiteral("\u2013");
   };
   RecordTable rows;
   rows.table.heading = {tr("what"), tr("title"), tr("tipped in"), tr("until"), tr("dry")};

@@ -68,7 +68,7 @@ void DayPage::finish_typing() {
 
 void DayPage::leave_tree() {
   finish_typing();
-  if (!tree_gone_->is_holding() && tree_form_->has_typing()) emit book_.told(GoneNotice::not_saved_words(name_on_day(tree_in_front_), tree_form_->typed_texts().join(QStringLiteral("; "))));
+  if (!tree_gone_->is_holding() && tree_form_->has_typing()) emit book_.told(GoneNotice::not_saved_words(name_on_day(tree_in_front_), semicolon_list(tree_form_->typed_texts())));
   tree_gone_->leave();
 }
 
@@ -187,9 +187,9 @@ Problems DayPage::write_plan(const DayTree& was, const QString& text) {
   if (name.empty()) name = was.done && !was.plan_name.empty() ? was.plan_name : plan_at(0);
   const auto at = place_of_plan(*followed, name);
   if (!at) {
-    std::string plans = plan_at(0);
-    for (std::size_t next = 1; next < followed->fills.size(); ++next) plans.append(", ").append(plan_at(next));
-    return {Problem{"repotting-day.no-such-plan", {}, {{"tree", was.tree.text}, {"text", name}, {"plans", plans}}}};
+    QStringList plans;
+    for (std::size_t next = 0; next < followed->fills.size(); ++next) plans << to_qt(plan_at(next));
+    return {Problem{"repotting-day.no-such-plan", {}, {{"tree", was.tree.text}, {"text", name}, {"plans", comma_list(plans).toStdString()}}}};
   }
   // Named once more it stays as it stands, with what the grower changed in its row.
   if (was.plan == followed->id && name == (was.done ? was.done_plan : was.plan_name)) return {};
@@ -210,7 +210,7 @@ bool DayPage::write_cell(const QString& tree, int column, const QString& text) {
   const auto stored = day();
   const auto row = stored ? row_of_tree(stored->record, tree) : std::nullopt;
   if (!row) {
-    emit book_.told(QStringLiteral("%1; %2").arg(sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)));
+    emit book_.told(semicolon_list({sentence_text(changed_elsewhere(), units_), GoneNotice::not_saved_words(name_on_day(tree), text)}));
     return false;
   }
   bring_to_front(tree);
@@ -337,7 +337,7 @@ void DayPage::tick_rows(const Stored<RepottingDay>& stored, const std::vector<st
   const QString label = to_qt(ticked->change.label);
   if (!book_.apply(std::move(ticked->change))) return;
   QStringList told{tr("Done: %1. Undo gives all back.").arg(label)};
-  if (!ground_.below_zero.empty()) told = {tr("Done: %1. By the books %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id))};
+  if (!ground_.below_zero.empty()) told = {tr("Done: %1. By the record %2 is below nothing: count it.").arg(label, to_qt(ground_.below_zero.front().id))};
   for (const std::string& tree : ticked->without_cuts) told << tr("The history of tree %1 has no cuts, as its root-mass plan can't be worked out: mend the plan, then tick the tree again.").arg(to_qt(tree));
   emit book_.told(told.join(u' '));
 }

@@ -290,7 +290,7 @@ void DayPage::show_answer() {
     }
   }
   for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
-  for (const RecordRef& ref : ground_.below_zero) summary << tr("By the books %1 is below nothing: count it").arg(to_qt(ref.id));
+  for (const RecordRef& ref : ground_.below_zero) summary << tr("By the record %1 is below nothing: count it").arg(to_qt(ref.id));
   if (stored) summary.prepend(tr("%1 of %2 trees done, sheet revision %3").arg(std::ranges::count_if(stored->record.trees, &DayTree::done)).arg(stored->record.trees.size()).arg(stored->record.sheet_revision));
   summary_->setText(summary.join(u'\n'));
   std::vector<PrintSection> litres = sections.litres;
@@ -467,12 +467,12 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
     PrintDocument one = root_plan_sheet(file->plan, **worked, units_, translated);
     if (all.title.empty()) {
       all.title = tr("Root-mass plans").toStdString();
-      all.foot = all.title + ", " + of_day->record.day;
+      all.foot = comma_list({to_qt(all.title), to_qt(of_day->record.day)}).toStdString();
     }
     // One is laid with each tree.
     if (!one.sections.empty()) one.sections.front().new_page = true;
     for (PrintSection& section : one.sections) {
-      section.title = one.title + ": " + section.title;
+      section.title = with_label(to_qt(one.title), to_qt(section.title)).toStdString();
       all.sections.push_back(std::move(section));
     }
   }

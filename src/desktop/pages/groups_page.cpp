@@ -41,7 +41,7 @@ QLabel* wrapped_label(const QString& text, const char* role, QWidget* parent) {
 
 }  // namespace
 
-GroupsPage::GroupsPage(RecordBook& book, QWidget* parent) : QWidget(parent), book_(book) {
+GroupsPage::GroupsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent) : QWidget(parent), book_(book), catalogue_(catalogue) {
   setObjectName(QStringLiteral("groups_page"));
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
@@ -191,7 +191,7 @@ void GroupsPage::add_rows() {
   form_->add({QStringLiteral("groups_parts"), tr("Mi&x to start from"), Kind::words, tr("parts and names: 5 akadama : 3 pumice"),
               shown([](const SpeciesProfile& profile) { return starting_parts_text(profile.starting_parts); }), [this](const QString& text) -> Problems {
                 return save(tr("mix to start from"), [&](SpeciesProfile& profile) -> Problems {
-                  auto parts = starting_parts_of(text, profile.starting_parts);
+                  auto parts = starting_parts_of(text, catalogue_, profile.starting_parts);
                   if (!parts) return parts.problems();
                   profile.starting_parts = std::move(parts).value();
                   return {};
@@ -381,7 +381,7 @@ void GroupsPage::refresh_wishes() {
   QStringList faults;
   for (const auto& [row, unread] : unread_) {
     sheet.wishes[static_cast<std::size_t>(row)] = unread.typed;
-    for (const Problem& problem : unread.problems) faults << QStringLiteral("%1: %2").arg(wish_label(row, sheet.band, units_), sentence_text(problem, units_));
+    for (const Problem& problem : unread.problems) faults << with_label(wish_label(row, sheet.band, units_), sentence_text(problem, units_));
   }
   wishes_->show_wishes(sheet.wishes, sheet.band, units_, [this](WishRow row, const char* below) {
     const auto unread = unread_.find(row);
@@ -390,7 +390,7 @@ void GroupsPage::refresh_wishes() {
       for (const Problem& problem : unread->second.problems)
         if (problem.where.pointer.ends_with(below)) sentences << sentence_text(problem, units_);
     }
-    return sentences.join(QStringLiteral("; "));
+    return semicolon_list(sentences);
   });
   faults.removeDuplicates();
   fault_->setText(faults.join(u'\n'));

@@ -25,7 +25,7 @@ class WishTable;
 class GroupsPage : public QWidget {
   Q_OBJECT
  public:
-  explicit GroupsPage(RecordBook& book, QWidget* parent = nullptr);
+  GroupsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent = nullptr);
 
   void set_units(UnitSystem units);
   /// Chooses the group of that name; an unknown one leaves the choice.
@@ -68,6 +68,7 @@ class GroupsPage : public QWidget {
   };
 
   RecordBook& book_;
+  const Catalogue& catalogue_;
   UnitSystem units_ = UnitSystem::metric;
   std::vector<TreeGroup> groups_;
   std::string current_;

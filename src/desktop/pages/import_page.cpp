@@ -189,7 +189,7 @@ void ImportPage::show_what_was_found() {
   QStringList parts;
   if (!preview.lines.empty()) parts << tr("%n record(s) to take in", nullptr, static_cast<int>(import_->coming())) << tr("%n here already", nullptr, there);
   if (!problems.empty()) parts << tr("%n fault(s): mend them in the file and read it again; until then nothing is taken in", nullptr, static_cast<int>(problems.size()));
-  summary_->setText(parts.join(QStringLiteral("; ")));
+  summary_->setText(semicolon_list(parts));
   give_role(*summary_, problems.empty() ? QString() : QStringLiteral("fault"));
   again_->setEnabled(!path_.isEmpty());
   take_in_->setEnabled(import_->can_take_in());

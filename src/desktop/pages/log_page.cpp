@@ -98,7 +98,7 @@ QWidget* LogPage::happened() {
   small_->setObjectName(QStringLiteral("log_small"));
   small_->setMinimumHeight(26);
   show_left_out(0);
-  small_->setToolTip(tr("A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway."));
+  small_->setToolTip(tr("A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway."));
   small_->setAccessibleDescription(small_->toolTip());
   layout->addWidget(small_);
   about_fault_ = fault_label(page);
@@ -295,7 +295,7 @@ void LogPage::refresh_links() {
   for (const RecordKind kind : {RecordKind::tree, RecordKind::mix, RecordKind::batch, RecordKind::fraction, RecordKind::bin, RecordKind::bag, RecordKind::sieve_test, RecordKind::pot_test,
                                 RecordKind::repotting_day, RecordKind::container}) {
     for (const RecordLine& line : book_.workbook().list(kind, filter)) {
-      auto* item = new QListWidgetItem(QStringLiteral("%1 %2: %3").arg(kind_text(kind), to_qt(line.ref.id), title_words(line)), links_);
+      auto* item = new QListWidgetItem(with_label(QStringLiteral("%1 %2").arg(kind_text(kind), to_qt(line.ref.id)), title_words(line)), links_);
       item->setData(Qt::UserRole, to_qt(line.ref.id));
     }
   }
@@ -311,7 +311,7 @@ void LogPage::write_down() {
   const Problems problems = check(entry);
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);
-  show_fault(writing_fault_, sentences.join(QStringLiteral("; ")));
+  show_fault(writing_fault_, semicolon_list(sentences));
   if (!problems.empty()) return;
   if (!book_.add(entry, tr("line in the log")).isEmpty()) text_->clear();
 }

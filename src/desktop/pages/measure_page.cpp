@@ -246,7 +246,7 @@ bool MeasurePage::keep() {
     emit book_.told(answer.faults.isEmpty() ? answer.waiting : answer.faults.front());
     return false;
   }
-  const QString told = to_qt(answer.change->log->text);
+  const QString told = with_units_kept(to_qt(answer.change->log->text));
   const ProtocolSheet was = sheet_;
   if (!book_.apply(std::move(*answer.change))) return false;
   for (const auto& [key, text] : was.texts) QSettings().remove(draft_key(key));

@@ -22,6 +22,7 @@
 #include "models/bench_ranges.hpp"
 #include "models/pot_library.hpp"
 #include "models/typed_areas.hpp"
+#include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/gone_notice.hpp"
@@ -133,7 +134,7 @@ QString PotsTab::state_of(const std::string& id) {
   if (const auto found = used_.find(id); found != used_.end()) {
     QStringList trees;
     for (const std::string& tree : found->second) trees << to_qt(tree);
-    return tr("taken: %1").arg(trees.join(QStringLiteral(", ")));
+    return tr("taken: %1").arg(comma_list(trees));
   }
   const auto pot = book_.workbook().find(Id<RecordedContainer>{id});
   return pot && pot->record.given_away ? tr("given away") : tr("free");

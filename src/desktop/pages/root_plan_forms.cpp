@@ -34,7 +34,7 @@ Result<double> plan_number(const std::string& text) { return parse_number(text, 
 QString order_words(const RootMassPlan& plan) {
   QStringList words;
   for (const Direction direction : plan.cut_order) words << direction_text(direction);
-  return words.join(QStringLiteral(", "));
+  return comma_list(words);
 }
 
 /// Words of the window's language, or those of a file.
@@ -42,11 +42,11 @@ Problems take_order(RootMassPlan& plan, const QString& text) {
   plan.cut_order.clear();
   QStringList known;
   for (const Direction direction : directions) known << direction_text(direction);
-  for (const QString& word : text.split(QRegularExpression(QStringLiteral("[,;\\s]+")), Qt::SkipEmptyParts)) {
+  for (const QString& word : text.split(QRegularExpression(QStringLiteral("[,;\u3001\uff0c\uff1b\\s]+")), Qt::SkipEmptyParts)) {
     const auto found = std::ranges::find_if(directions, [&](Direction direction) {
       return word.compare(direction_text(direction), Qt::CaseInsensitive) == 0 || word.toLower().toStdString() == direction_name(direction);
     });
-    if (found == directions.end()) return Problems{Problem{"record.unknown-word", {}, {{"text", word.toStdString()}, {"expected", known.join(QStringLiteral(", ")).toStdString()}}}};
+    if (found == directions.end()) return Problems{Problem{"record.unknown-word", {}, {{"text", word.toStdString()}, {"expected", comma_list(known).toStdString()}}}};
     plan.cut_order.push_back(*found);
   }
   return {};
@@ -265,7 +265,7 @@ QWidget* RootPlanTab::permission_form() {
     connect(box, &QComboBox::activated, this, [this, what, member, box](int index) { save(what, [&](RootMassPlan& plan) { plan.*member = box->itemData(index).toBool(); }); });
     form->add(label, box);
   };
-  yes_or_no(bare_root_, "plan_bare_root", tr("All ground off on purpose: bare-rooted"), tr("Bare-root it"), tr("bare-rooting"), &RootMassPlan::bare_root);
+  yes_or_no(bare_root_, "plan_bare_root", tr("All soil off on purpose: bare-rooted"), tr("Bare-root it"), tr("bare-rooting"), &RootMassPlan::bare_root);
   yes_or_no(bare_before_, "plan_bare_before", tr("It was bare-rooted last time"), tr("Bare-rooted last time"), tr("last bare-rooting"), &RootMassPlan::bare_rooted_last_time);
   const char* permission_names[] = {"plan_may_right", "plan_may_left", "plan_may_back", "plan_may_front", "plan_may_top", "plan_may_bottom"};
   for (const Face face : faces) {
@@ -319,7 +319,7 @@ QWidget* RootPlanTab::bench_form() {
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
   auto* form = new_form(side);
-  library_ = plan_choice(form, "plan_library", tr("Free pots of the library"));
+  library_ = plan_choice(form, "plan_library", tr("Free pots of the record"));
   library_->addItem(tr("leave them out"), false);
   library_->addItem(tr("try them where this pot is too small"), true);
   connect(library_, &QComboBox::activated, this, [this](int index) {

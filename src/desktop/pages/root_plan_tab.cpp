@@ -374,7 +374,7 @@ void RootPlanTab::refresh() {
     if (box == nullptr) select(*present_pots_, std::get<AsPresentPot>(plan->block).pot);
     QStringList stops;
     for (const StoppedCut& cut : plan->stopped) stops << tr("%1: stopped at %2").arg(direction_text(cut.direction), plan_length_text(cut.depth, units_));
-    stops_->setText(stops.join(QStringLiteral("; ")));
+    stops_->setText(semicolon_list(stops));
   }
   refresh_answer();
 }
@@ -382,7 +382,7 @@ void RootPlanTab::refresh() {
 QString RootPlanTab::steps_text(const WorkedPlan& worked) const {
   QStringList rungs;
   for (const Rung rung : worked.rungs) rungs << rung_words(rung);
-  QString text = tr("Plan %1: %2.").arg(to_qt(worked.name), rungs.isEmpty() ? tr("fits as it is") : rungs.join(QStringLiteral(", ")));
+  QString text = tr("Plan %1: %2.").arg(to_qt(worked.name), rungs.isEmpty() ? tr("fits as it is") : comma_list(rungs));
   int number = 0;
   for (const std::string& step : root_plan_steps(worked, units_, translated)) text += QStringLiteral("\n%1. %2").arg(++number).arg(to_local(step));
   for (const Note& note : worked.cautions) text += QStringLiteral("\n%1 %2").arg(note.level == Level::warning ? tr("Caution:") : tr("Note:"), sentence_text(note, units_));
@@ -416,13 +416,13 @@ void RootPlanTab::refresh_answer() {
   QStringList limits;
   for (const Limitation& limit : answer.limitations) limits << QStringLiteral("%1 %2").arg(direction_text(limit.direction), plan_length_text(limit.excess, units_));
   if (answer.corners_share > least_told_share) limits << tr("corners %1 of the root mass").arg(to_local(percent_text(answer.corners_share)));
-  QString text = limits.isEmpty() ? tr("Nothing limits the fit.") : tr("What limits the fit: %1.").arg(limits.join(QStringLiteral(", ")));
+  QString text = limits.isEmpty() ? tr("Nothing limits the fit.") : tr("What limits the fit: %1.").arg(comma_list(limits));
   if (outcome->growth) {
     QStringList growth;
     if (in_cm(outcome->growth->length) > 0) growth << tr("%1 longer").arg(to_local(growth_length_text(outcome->growth->length, units_)));
     if (in_cm(outcome->growth->width) > 0) growth << tr("%1 wider").arg(to_local(growth_length_text(outcome->growth->width, units_)));
     if (in_cm(outcome->growth->depth) > 0) growth << tr("%1 deeper").arg(to_local(growth_length_text(outcome->growth->depth, units_)));
-    text += QStringLiteral(" ") + tr("Smallest change of the pot that would fit: %1.").arg(growth.join(QStringLiteral(", ")));
+    text += QStringLiteral(" ") + tr("Smallest change of the pot that would fit: %1.").arg(comma_list(growth));
   }
   for (const Note& note : answer.notes) text += QStringLiteral("\n") + sentence_text(note, units_);
   limits_->setText(text);

@@ -325,7 +325,7 @@ void SettingsPage::take_cell(int row, int column) {
   if (problems.empty()) append(problems, check(now));
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem);
-  fault_->setText(sentences.join(QStringLiteral("; ")));
+  fault_->setText(semicolon_list(sentences));
   if (problems.empty()) book_->replace(was, now, tr("set of sieves %1").arg(to_qt(now.name)));
 }
 

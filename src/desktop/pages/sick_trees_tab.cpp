@@ -236,13 +236,13 @@ void SickTreesTab::compare() {
     trees.push_back(state.id);
     names << to_qt(state.id.text);
   }
-  which_->setText(names.isEmpty() ? tr("No tree is ticked.") : tr("Compared: %1").arg(names.join(QStringLiteral(", "))));
+  which_->setText(names.isEmpty() ? tr("No tree is ticked.") : tr("Compared: %1").arg(comma_list(names)));
   shared_.reset();
   save_->setEnabled(false);
   if (trees.empty()) {
     job_.cancel();
     traits_->hide();
-    nothing_->setText(tr("Tick one tree to see what is known of its ground, or several to see what they share."));
+    nothing_->setText(tr("Tick one tree to see what is known of its soil, or several to see what they share."));
     nothing_->show();
     return;
   }

@@ -19,6 +19,7 @@
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/models/tree_due.hpp"
 #include "models/grain_trace.hpp"
+#include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
@@ -161,7 +162,7 @@ QString TreesTab::state_of(const std::string& id) const {
   QStringList words;
   if (const auto condition = condition_now(tree->record)) words << condition_word(*condition);
   if (const auto due = next_repotting(tree->record); due && condition_now(tree->record) != Condition::dead) words << tr("due %1").arg(to_qt(due->from.substr(0, 4)));
-  return words.join(QStringLiteral(", "));
+  return comma_list(words);
 }
 
 QWidget* TreesTab::form_side() {
@@ -238,7 +239,7 @@ void TreesTab::add_trunk_rows() {
   base_row("tree_base_right", tr("Trunk base, right"), tr("of the root mass's middle, from the old front"), &TrunkBase::right);
   base_row("tree_base_back", tr("Trunk base, back"), tr("behind its middle"), &TrunkBase::back);
   base_row("tree_base_up", tr("Trunk base, up"), tr("over the root mass's underside"), &TrunkBase::up);
-  form_->add({QStringLiteral("tree_mass"), tr("&Mass"), Kind::mass, tr("without ground and pot; for lifting"),
+  form_->add({QStringLiteral("tree_mass"), tr("&Mass"), Kind::mass, tr("without soil and pot; for lifting"),
               editor_.shown([](const Tree& t) { return t.mass ? number_text(in_g(*t.mass), 6) : QString(); }),
               editor_.taken(tr("mass"), [](const std::string& text) { return parse_mass(text, MassUnit::gram); },
                             [](Tree& t, std::optional<WrittenMass> value) { t.mass = value ? std::optional(value->mass) : std::nullopt; })});
@@ -496,7 +497,7 @@ void TreesTab::refresh_repottings(const Tree& tree) {
   const auto work_text = [this](const std::vector<FaceWork>& works) {
     QStringList texts;
     for (const FaceWork& work : works) texts << tr("%1 %2").arg(face_text(work.face), to_local(depth_text(Depth(work.depth), units_)));
-    return texts.join(QStringLiteral(", "));
+    return comma_list(texts);
   };
   const auto share_text = [](const auto& share) { return share ? to_local(percent_text(share->value(), 0)) : QStringLiteral("\u2013"); };
   std::vector<QStringList> rows;

@@ -27,7 +27,7 @@ TroublePage::TroublePage(const RecordTrouble& trouble, QWidget* parent) : QWidge
   heading->setProperty("role", "heading");
   QStringList sentences;
   for (const Problem& problem : trouble.problems) sentences << sentence_text(problem);
-  auto* why = new QLabel(tr("%1: %2.").arg(to_qt(trouble.file.string()), sentences.join(QStringLiteral("; "))), card);
+  auto* why = new QLabel(tr("%1: %2.").arg(to_qt(trouble.file.string()), semicolon_list(sentences)), card);
   why->setObjectName(QStringLiteral("trouble_why"));
   auto* calm = new QLabel(tr("The file was not changed, and what lies on the bench is kept. A backup that is restored takes the file's place; the file itself stays beside "
                              "it under a name of its own, so nothing is overwritten."),

@@ -564,11 +564,6 @@
         <translation>%1 in %2</translation>
     </message>
     <message>
-        <source>; </source>
-        <comment>between wishes</comment>
-        <translation>; </translation>
-    </message>
-    <message>
         <source>Cannot be had: %1.</source>
         <translation>Nicht zu haben: %1.</translation>
     </message>
@@ -1043,11 +1038,11 @@
         <translation>Tag</translation>
     </message>
     <message>
-        <source>%1: no bag is known to be in its ground.</source>
+        <source>%1: no bag is known to be in its soil.</source>
         <translation>%1: Von keinem Sack ist bekannt, dass er in seinem Substrat ist.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <source>%1: the grain of %n bag(s) is or may be in its soil.</source>
         <translation>
             <numerusform>%1: Das Korn von %n Sack ist oder kann in seinem Substrat sein.</numerusform>
             <numerusform>%1: Das Korn von %n Säcken ist oder kann in seinem Substrat sein.</numerusform>
@@ -1247,8 +1242,8 @@
         <translation>Bei einem Bestandteil der Mischung fehlt die Korndichte: zuerst messen, dann lässt sich der Test vergleichen.</translation>
     </message>
     <message>
-        <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation>Diese Zahlen ergeben keinen Schalentest: Volumen und Reihenfolge der Gewichte ansehen.</translation>
+        <source>These figures make no pot test: look at the volume and the order of the masses.</source>
+        <translation>Diese Zahlen ergeben keinen Schalentest: Volumen und Reihenfolge der Massen ansehen.</translation>
     </message>
     <message>
         <source>not measured yet</source>
@@ -1971,8 +1966,8 @@
         <translation>%1, %2 bei %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
-        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse, sonst sein Trockengewicht durch die Liter, mit denen es kam</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>eigenes Litergewicht, sonst das der neuesten Siebanalyse, sonst seine Trockenmasse durch die Liter, mit denen es kam</translation>
     </message>
     <message>
         <source>weigh a litre of it</source>
@@ -1982,7 +1977,7 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used ground of %1</source>
+        <source>used soil of %1</source>
         <translation>gebrauchtes Substrat von %1</translation>
     </message>
     <message>
@@ -2359,8 +2354,8 @@
         <translation>Säcke dieses Materials annehmen</translation>
     </message>
     <message>
-        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation>Noch keine Säcke. Ein Material wählen und die ersten annehmen: Charge, Anzahl, Liter oder Gewicht. Das Prüfen der Körnung ist von hier einen Klick entfernt.</translation>
+        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.</source>
+        <translation>Noch keine Säcke. Ein Material wählen und die ersten annehmen: Charge, Anzahl, Liter oder Masse. Das Prüfen der Körnung ist von hier einen Klick entfernt.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -2455,16 +2450,12 @@
         <translation>Volumen</translation>
     </message>
     <message>
-        <source>&amp;Weight of one bag</source>
-        <translation>Ge&amp;wicht eines Sacks</translation>
+        <source>Mass of one bag</source>
+        <translation>Masse eines Sacks</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
         <translation>wie abgefüllt; auch in kg</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>Gewicht</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
@@ -2631,8 +2622,8 @@
         <translation>%1 trockenes Korn kamen; in den Vorrat nehmen, um zu verfolgen, was übrig ist.</translation>
     </message>
     <message>
-        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
-        <translation>Gewicht eines Sacks oder Liter und Litergewicht eingeben, um ihn in den Vorrat zu nehmen.</translation>
+        <source>Type the mass of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Masse eines Sacks oder Liter und Litergewicht eingeben, um ihn in den Vorrat zu nehmen.</translation>
     </message>
     <message>
         <source>Grade thi&amp;s bag</source>
@@ -2644,11 +2635,15 @@
     </message>
     <message>
         <source>The stock counts dry grain: type the moisture, or choose oven-dry for how the bag was weighed, to take it into stock.</source>
-        <translation>Der Bestand zählt trockenes Korn: die Feuchte eintragen oder ofentrocken wählen, so wie der Sack gewogen wurde, um ihn in den Bestand zu nehmen.</translation>
+        <translation>Der Vorrat zählt trockenes Korn: die Feuchte eintragen oder ofentrocken wählen, so wie der Sack gewogen wurde, um ihn in den Vorrat zu nehmen.</translation>
     </message>
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
         <translation>Sack %1 bleibt: Analysen, Mischungen oder der Vorrat nennen ihn. Ist er aufgebraucht, 0 als gezählt buchen.</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
     </message>
 </context>
 <context>
@@ -3354,7 +3349,7 @@
         <translation>Erledigt: %1. Rückgängig gibt alles zurück.</translation>
     </message>
     <message>
-        <source>Done: %1. By the books %2 is below nothing: count it.</source>
+        <source>Done: %1. By the record %2 is below nothing: count it.</source>
         <translation>Erledigt: %1. Nach den Büchern ist %2 unter null: nachzählen.</translation>
     </message>
     <message>
@@ -3410,7 +3405,7 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>By the books %1 is below nothing: count it</source>
+        <source>By the record %1 is below nothing: count it</source>
         <translation>Nach den Büchern ist %1 unter null: nachzählen</translation>
     </message>
     <message>
@@ -3479,7 +3474,7 @@
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation>Wurzelballenpläne</translation>
+        <translation>Ballenpläne</translation>
     </message>
     <message>
         <source>order of work</source>
@@ -4581,8 +4576,8 @@
         <translation>wie 2026-04-30</translation>
     </message>
     <message>
-        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
-        <translation>Eine kleine Änderung ist ein Feld, in das etwas eingegeben wurde: eine Notiz, ein Gewicht, ein Name. Alles andere, was geschah, steht ohnehin hier.</translation>
+        <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
+        <translation>Eine kleine Änderung ist ein Feld, in das etwas eingegeben wurde: eine Notiz, eine Masse, ein Name. Alles andere, was geschah, steht ohnehin hier.</translation>
     </message>
     <message>
         <source>&amp;Small changes too</source>
@@ -6734,7 +6729,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Plan the root mass of this tree</source>
-        <translation>Den Wurzelballen dieses Baums planen</translation>
+        <translation>Den Ballen dieses Baums planen</translation>
     </message>
     <message>
         <source>Ctrl+Alt+J</source>
@@ -6841,7 +6836,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Kiste %1: %2</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
+        <source>used soil of %1: %2</source>
         <translation>gebrauchtes Substrat von %1: %2</translation>
     </message>
     <message>
@@ -7158,7 +7153,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation>Wurzelballenpläne</translation>
+        <translation>Ballenpläne</translation>
     </message>
     <message>
         <source>plan by number or name</source>
@@ -7214,7 +7209,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Form of the root mass</source>
-        <translation>Form des Wurzelballens</translation>
+        <translation>Form des Ballens</translation>
     </message>
     <message>
         <source>as its present pot</source>
@@ -7234,7 +7229,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>&amp;Root mass</source>
-        <translation>&amp;Wurzelballen</translation>
+        <translation>Balle&amp;n</translation>
     </message>
     <message>
         <source>Present pot</source>
@@ -7437,8 +7432,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Abgenommen, höchstens</translation>
     </message>
     <message>
-        <source>Free pots of the library</source>
-        <translation>Freie Schalen des Bestands</translation>
+        <source>Free pots of the record</source>
+        <translation>Freie Schalen der Aufzeichnung</translation>
     </message>
     <message>
         <source>leave them out</source>
@@ -7558,7 +7553,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>root mass</source>
-        <translation>Wurzelballen</translation>
+        <translation>Ballen</translation>
     </message>
     <message>
         <source>pot</source>
@@ -7717,7 +7712,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>ja</translation>
     </message>
     <message>
-        <source>All ground off on purpose: bare-rooted</source>
+        <source>All soil off on purpose: bare-rooted</source>
         <translation>Alles Substrat mit Absicht ab: wurzelnackt</translation>
     </message>
     <message>
@@ -7953,7 +7948,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>of the root mass</source>
-        <translation>des Wurzelballens</translation>
+        <translation>des Ballens</translation>
     </message>
     <message>
         <source>trunk base</source>
@@ -8160,7 +8155,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation>wie das Urteil sagt; oder 6.3 2 eingeben</translation>
+        <translation>wie das Urteil sagt; oder 6,3 2 eingeben</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
@@ -8334,7 +8329,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5.6 4 2.8 2 1.4 1. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
+        <translation>Ein Satz je Zeile, die Maschenweiten in mm oder mit Namen, durch Leerzeichen getrennt: 8 5,6 4 2,8 2 1,4 1. Sie werden unter Sieben angeboten, und „Welche Maschenweiten?“ wählt unter ihnen.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
@@ -8594,7 +8589,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Verglichen: %1</translation>
     </message>
     <message>
-        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <source>Tick one tree to see what is known of its soil, or several to see what they share.</source>
         <translation>Einen Baum anhaken, um zu sehen, was über sein Substrat bekannt ist, oder mehrere, um zu sehen, was sie gemeinsam haben.</translation>
     </message>
     <message>
@@ -9006,7 +9001,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Root-mass plans</source>
-        <translation>Wurzelballenpläne</translation>
+        <translation>Ballenpläne</translation>
     </message>
 </context>
 <context>
@@ -9109,7 +9104,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Root-mass plan of this tree</source>
-        <translation>Wurzelballenplan dieses Baums</translation>
+        <translation>Ballenplan dieses Baums</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -9212,7 +9207,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>&amp;Masse</translation>
     </message>
     <message>
-        <source>without ground and pot; for lifting</source>
+        <source>without soil and pot; for lifting</source>
         <translation>ohne Substrat und Schale; für das Heben</translation>
     </message>
     <message>
@@ -9739,7 +9734,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Kokosfaser</translation>
     </message>
     <message>
-        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <source>Coconut husk pith and fibre. Without a grain density: shares and grading only.</source>
         <translation>Mark und Fasern der Kokosschale. Ohne Korndichte: nur Anteile und Körnung.</translation>
     </message>
     <message>
@@ -9803,7 +9798,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Torf</translation>
     </message>
     <message>
-        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <source>Sphagnum peat. Without a grain density: shares and grading only.</source>
         <translation>Hochmoortorf. Ohne Korndichte: nur Anteile und Körnung.</translation>
     </message>
     <message>
@@ -9851,7 +9846,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Sphagnum</translation>
     </message>
     <message>
-        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <source>Long-fibre sphagnum moss. Without a grain density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
         <translation>Langfaseriges Sphagnum-Moos. Ohne Korndichte: nur Anteile und Körnung. Handschuhe tragen: Moos kann einen Hautpilz tragen.</translation>
     </message>
     <message>
@@ -9949,8 +9944,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>der Test und die üblichen Werte liegen weit auseinander, deshalb wird keinem so weit getraut, wie er verspricht: Die Spanne ist {factor}-mal so breit; den Test wiederholen</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation>kein k zwischen 2 und 40 cm mm ergibt die gemessenen {capacity_percent} % Wasser; {k_cm_mm} kommt am nächsten: Gewichte, Volumen und Körnung ansehen</translation>
+        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
+        <translation>kein k zwischen 2 und 40 cm mm ergibt die gemessenen {capacity_percent} % Wasser; {k_cm_mm} kommt am nächsten: Massen, Volumen und Körnung ansehen</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
@@ -9969,8 +9964,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>das Korn kam gröber heraus, als es hineinging: War es dieselbe Handvoll, und ging nichts verloren?</translation>
     </message>
     <message>
-        <source>the grain displaces no water; look at the three weights</source>
-        <translation>das Korn verdrängt kein Wasser; die drei Gewichte ansehen</translation>
+        <source>the grain displaces no water; look at the three masses</source>
+        <translation>das Korn verdrängt kein Wasser; die drei Massen ansehen</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9981,8 +9976,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Fraktion braucht die Maschenweite, auf der sie liegen blieb, die, durch die sie fiel, oder beide</translation>
     </message>
     <message>
-        <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation>{density_g_l} g/L sind für Korn ungewöhnlich; die Gewichte und das Volumen des Krugs ansehen</translation>
+        <source>{density_g_l} g/L is unusual for grain; look at the masses and at the volume of the jug</source>
+        <translation>{density_g_l} g/L sind für Korn ungewöhnlich; die Massen und das Volumen des Krugs ansehen</translation>
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
@@ -10089,8 +10084,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % Luft sind ungewöhnlich; wurde eine halbe Stunde waagerecht abgetropft, und stimmt das Volumen?</translation>
     </message>
     <message>
-        <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation>{percent} % Wasser nach dem Abtropfen sind ungewöhnlich; Gewichte und Volumen ansehen</translation>
+        <source>{percent} % of water after draining is unusual; look at the masses and the volume</source>
+        <translation>{percent} % Wasser nach dem Abtropfen sind ungewöhnlich; Massen und Volumen ansehen</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
@@ -10113,8 +10108,8 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es gibt keine Tests; erwartet wird einer oder mehr</translation>
     </message>
     <message>
-        <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation>{percent} % gefüllt beim Fluten sind ungewöhnlich; Gewichte und Volumen ansehen</translation>
+        <source>{percent} % filled when flooded is unusual; look at the masses and the volume</source>
+        <translation>{percent} % gefüllt beim Fluten sind ungewöhnlich; Massen und Volumen ansehen</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
@@ -10305,11 +10300,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>es gibt keine Kopfzeile; erwartet wird aperture_mm,retained_g</translation>
     </message>
     <message>
-        <source>{text} is not a day; expected a date like 2026-03-14</source>
+        <source>{text} is not a day; expected one like 2026-03-14</source>
         <translation>{text} ist kein Tag; erwartet wird ein Datum wie 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest good backup</source>
+        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
         <translation>die Datei ist beschädigt; sie wurde nicht verändert. Die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
@@ -10769,7 +10764,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>eine Schulter wäre zwischen Rand und Ballen steiler als 35 Grad</translation>
     </message>
     <message>
-        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
+        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>krank: tote und faule Wurzeln kommen ab, keine gesunde; saubere Werkzeuge, das alte Substrat wegwerfen</translation>
     </message>
     <message>
@@ -10809,7 +10804,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>bis {until} ist kein Baum fällig</translation>
     </message>
     <message>
-        <source>the books have {mass_g} g; count what is there</source>
+        <source>the record has {mass_g} g; count what is there</source>
         <translation>die Bücher haben {mass_g} g; zählen, was da ist</translation>
     </message>
     <message>
@@ -11589,7 +11584,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>docs/science/calibration.md, Schüttdichte mit dem Krug</translation>
     </message>
     <message>
-        <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
+        <source>docs/science/calibration.md, grain density by displacement; the form of ASTM C127, from memory</source>
         <translation>docs/science/calibration.md, Korndichte durch Verdrängung; die Form von ASTM C127, aus dem Gedächtnis</translation>
     </message>
     <message>
@@ -11749,7 +11744,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Summe über die Bestandteile von Massenanteil x Durchgang, jede Linie linear in log10(Größe) auf ihren eigenen Sieben gelesen</translation>
     </message>
     <message>
-        <source>E_k / sum E, E_k = mass / particle density</source>
+        <source>E_k / sum E, E_k = mass / grain density</source>
         <translation>E_k / Summe E, E_k = Masse / Korndichte</translation>
     </message>
     <message>
@@ -11757,7 +11752,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>wie der Durchgang, nach Kornvolumenanteil</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
         <translation>die Packungsdichte, die alle Klassen eines Bestandteils teilen und mit der das Modell sein eigenes phi = Schüttdichte trocken / Korndichte wiedergibt: V = Minimum über i von (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
@@ -11769,7 +11764,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (aus dem Gedächtnis); ±1,5 Punkte der Hohlräume</translation>
     </message>
     <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
         <translation>V = Summe E/phi der als Liter genommenen Teile, E = lose Liter x Schüttdichte trocken / Korndichte</translation>
     </message>
     <message>
@@ -11781,11 +11776,11 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>1 - phi/(1 - Setzung)</translation>
     </message>
     <message>
-        <source>sum m / sum (m / particle density)</source>
+        <source>sum m / sum (m / grain density)</source>
         <translation>Summe m / Summe (m / Korndichte)</translation>
     </message>
     <message>
-        <source>particle density</source>
+        <source>grain density</source>
         <translation>Korndichte</translation>
     </message>
     <message>
@@ -11970,7 +11965,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>root mass</source>
-        <translation>Wurzelballen</translation>
+        <translation>Ballen</translation>
     </message>
     <message>
         <source>kept points farther than the working depth from all that is removed, deeper than combed, connected to the trunk base</source>
@@ -12186,19 +12181,19 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>Root-mass plan</source>
-        <translation>Wurzelballenplan</translation>
+        <translation>Ballenplan</translation>
     </message>
     <message>
         <source>Root-mass plan, into its pot</source>
-        <translation>Wurzelballenplan, in seine Schale</translation>
+        <translation>Ballenplan, in seine Schale</translation>
     </message>
     <message>
         <source>Root-mass plan, into {pot}</source>
-        <translation>Wurzelballenplan, in {pot}</translation>
+        <translation>Ballenplan, in {pot}</translation>
     </message>
     <message>
         <source>{title}, root-mass plan</source>
-        <translation>{title}, Wurzelballenplan</translation>
+        <translation>{title}, Ballenplan</translation>
     </message>
     <message>
         <source>To scale: hatched comes off, grey stays</source>
@@ -12277,7 +12272,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{percent} % dessen, was letztes Mal unberührt blieb, bleiben es wieder; das meiste liegt vor dieser Seite: diese Hälfte jetzt bearbeiten, soweit der Baum es verträgt</translation>
     </message>
     <message>
-        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <source>{percent} % of the soil that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
         <translation>{percent} % des Substrats, das letztes Mal bearbeitet wurde, werden wieder bearbeitet; es soll ruhen, und jetzt kommt die andere Hälfte: Das meiste liegt vor dieser Seite (übliche Praxis)</translation>
     </message>
     <message>
@@ -12338,7 +12333,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>What the kept root mass (hatched) holds is not known; the figures say nothing about it.</source>
-        <translation>Was der erhaltene Wurzelballen (schraffiert) hält, ist nicht bekannt; die Zahlen sagen nichts darüber.</translation>
+        <translation>Was der bleibende Ballen (schraffiert) hält, ist nicht bekannt; die Zahlen sagen nichts darüber.</translation>
     </message>
     <message>
         <source>{text} can&apos;t be read; expected parts and a name, such as 5 akadama, with : between them</source>
@@ -12357,12 +12352,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die beiden Siebungen haben keine zwei Siebe gemeinsam; beide mit demselben Satz sieben</translation>
     </message>
     <message>
-        <source>the dry grain outweighs the soaked grain; look at both weights</source>
-        <translation>das trockene Korn wiegt mehr als das eingeweichte; beide Gewichte ansehen</translation>
+        <source>the dry grain outweighs the soaked grain; look at both masses</source>
+        <translation>das trockene Korn wiegt mehr als das eingeweichte; beide Massen ansehen</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one; look at both weights</source>
-        <translation>der gefüllte Krug wiegt nicht mehr als der leere; beide Gewichte ansehen</translation>
+        <source>the filled jug weighs no more than the empty one; look at both masses</source>
+        <translation>der gefüllte Krug wiegt nicht mehr als der leere; beide Massen ansehen</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
@@ -12401,7 +12396,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>in die Datei oder ihren Ordner lässt sich nicht schreiben; nachsehen, wem sie gehören, oder einen anderen Ordner wählen</translation>
     </message>
     <message>
-        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest intact backup</source>
         <translation>die Datei machte Schwierigkeiten ({text}); noch einmal versuchen, und wenn es so bleibt, die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
@@ -12481,7 +12476,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>das ist die Aufzeichnung selbst; einen anderen Namen wählen</translation>
     </message>
     <message>
-        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
         <translation>die Datei der Aufzeichnung ist beschädigt; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
@@ -12493,7 +12488,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Aufzeichnung liegt in einem Ordner, den ein anderes Programm anderswohin kopiert: das Kopieren beenden lassen, bevor sie auf einem anderen Rechner geöffnet wird</translation>
     </message>
     <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
         <translation>die Listen stimmen nicht mit {kind} {id} selbst überein; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
@@ -12517,7 +12512,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Aufzeichnung ist nur zum Lesen geöffnet; zum Schreiben eine Kopie von ihr speichern</translation>
     </message>
     <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
         <translation>{kind} {id} lässt sich aus der Datei nicht lesen; die neueste gute Sicherung wiederherstellen</translation>
     </message>
     <message>
@@ -12589,12 +12584,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die beiden Tiefen zusammen verlangen k {k_cm_mm} und w {grain_fill}, was eher Streuung als Mischung ist; sie wurden stattdessen gegen die üblichen Werte abgewogen: eine der Messungen wiederholen</translation>
     </message>
     <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
-        <translation>das geflutete Gewicht verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
+        <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>die geflutete Masse verlangt {percent} % der Hohlräume zwischen den Körnern; Volumen, Korndichte und Trockenmasse ansehen</translation>
     </message>
     <message>
-        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
-        <translation>das gemessene Litergewicht lässt {voids_percent} % Hohlräume zwischen den Körnern, was Korn nicht tut; stattdessen wurden die vorhergesagten Hohlräume benutzt: Gewichte und Volumen ansehen</translation>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the masses and the volume</source>
+        <translation>das gemessene Litergewicht lässt {voids_percent} % Hohlräume zwischen den Körnern, was Korn nicht tut; stattdessen wurden die vorhergesagten Hohlräume benutzt: Massen und Volumen ansehen</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
@@ -12605,12 +12600,12 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Zahl der Runden fehlt oder liegt nicht über 0; eintragen, wie oft geschüttelt oder gefroren wurde</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>eine Korndichte von {density_g_l} g/L liegt über der ihres Feststoffs, {solid_g_l} g/L; die Gewichte und den Strich am Krug ansehen</translation>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the masses and at the mark on the jug</source>
+        <translation>eine Korndichte von {density_g_l} g/L liegt über der ihres Feststoffs, {solid_g_l} g/L; die Massen und den Strich am Krug ansehen</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
-        <translation>eine Korndichte von {density_g_l} g/L ist ungewöhnlich; die Gewichte ansehen, und war alle Luft zwischen den Körnern heraus?</translation>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the masses, and was all air let out from between the grains?</source>
+        <translation>eine Korndichte von {density_g_l} g/L ist ungewöhnlich; die Massen ansehen, und war alle Luft zwischen den Körnern heraus?</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0; weigh it and type it here</source>
@@ -13133,7 +13128,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>{clearance_cm} cm neue Mischung dort lassen keinen Raum; die Schale erlaubt weniger als {limit_cm} cm</translation>
     </message>
     <message>
-        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half of it, {limit_cm} cm</source>
         <translation>{depth_cm} cm tief auskämmen geht über die Mitte; höchstens den halben Ballen auskämmen, {limit_cm} cm</translation>
     </message>
     <message>
@@ -13145,7 +13140,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>die Richtung {direction} steht zweimal da; eine herausnehmen</translation>
     </message>
     <message>
-        <source>only a rounded block has an exponent; leave it out</source>
+        <source>only a rounded root mass has an exponent; leave it out</source>
         <translation>nur ein gerundeter Ballen hat einen Exponenten; ihn weglassen</translation>
     </message>
     <message>
@@ -13247,6 +13242,18 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
         <translation>Baum {tree} lässt sich nicht berichtigen: sein Umtopfen an diesem Tag steht nicht mehr in seiner Geschichte; den Haken zurücknehmen und neu setzen</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>: </source>
+        <translation>: </translation>
     </message>
 </context>
 </TS>

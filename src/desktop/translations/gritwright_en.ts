@@ -69,10 +69,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <source>%1: the grain of %n bag(s) is or may be in its soil.</source>
         <translation>
-            <numerusform>%1: the grain of %n bag is or may be in its ground.</numerusform>
-            <numerusform>%1: the grain of %n bags is or may be in its ground.</numerusform>
+            <numerusform>%1: the grain of %n bag is or may be in its soil.</numerusform>
+            <numerusform>%1: the grain of %n bags is or may be in its soil.</numerusform>
         </translation>
     </message>
 </context>

@@ -564,11 +564,6 @@
         <translation>%1 en %2</translation>
     </message>
     <message>
-        <source>; </source>
-        <comment>between wishes</comment>
-        <translation>; </translation>
-    </message>
-    <message>
         <source>Cannot be had: %1.</source>
         <translation>No es posible: %1.</translation>
     </message>
@@ -1043,11 +1038,11 @@
         <translation>día</translation>
     </message>
     <message>
-        <source>%1: no bag is known to be in its ground.</source>
+        <source>%1: no bag is known to be in its soil.</source>
         <translation>%1: no se conoce ningún saco en su tierra.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <source>%1: the grain of %n bag(s) is or may be in its soil.</source>
         <translation>
             <numerusform>%1: el grano de %n saco está o puede estar en su tierra.</numerusform>
             <numerusform>%1: el grano de %n sacos está o puede estar en su tierra.</numerusform>
@@ -1247,8 +1242,8 @@
         <translation>Un componente de la mezcla no tiene densidad del grano: mídala primero y el ensayo podrá compararse.</translation>
     </message>
     <message>
-        <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation>Estas cifras no forman un ensayo en maceta: revise el volumen y el orden de los pesos.</translation>
+        <source>These figures make no pot test: look at the volume and the order of the masses.</source>
+        <translation>Estas cifras no forman un ensayo en maceta: revise el volumen y el orden de las masas.</translation>
     </message>
     <message>
         <source>not measured yet</source>
@@ -1971,8 +1966,8 @@
         <translation>%1, %2 a %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
-        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo, si no su peso seco entre los litros con que llegó</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>su propio peso por litro, si no el de su ensayo de tamizado más nuevo, si no su masa seca entre los litros con que llegó</translation>
     </message>
     <message>
         <source>weigh a litre of it</source>
@@ -1982,7 +1977,7 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used ground of %1</source>
+        <source>used soil of %1</source>
         <translation>tierra usada de %1</translation>
     </message>
     <message>
@@ -2359,8 +2354,8 @@
         <translation>Recibir sacos de este material</translation>
     </message>
     <message>
-        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation>Aún no hay sacos. Elija un material y reciba los primeros: el lote, cuántos, sus litros o su peso. Tamizarlos está a un clic de aquí.</translation>
+        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.</source>
+        <translation>Aún no hay sacos. Elija un material y reciba los primeros: el lote, cuántos, sus litros o su masa. Tamizarlos está a un clic de aquí.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -2455,16 +2450,12 @@
         <translation>volumen</translation>
     </message>
     <message>
-        <source>&amp;Weight of one bag</source>
-        <translation>Pes&amp;o de un saco</translation>
+        <source>Mass of one bag</source>
+        <translation>Masa de un saco</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
         <translation>también en kg</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>peso</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
@@ -2631,8 +2622,8 @@
         <translation>Llegaron %1 de grano seco; páselo a existencias para seguir lo que queda.</translation>
     </message>
     <message>
-        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
-        <translation>Escriba el peso de un saco, o sus litros y el peso por litro, para pasarlo a existencias.</translation>
+        <source>Type the mass of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Escriba la masa de un saco, o sus litros y el peso por litro, para pasarlo a existencias.</translation>
     </message>
     <message>
         <source>Grade thi&amp;s bag</source>
@@ -2649,6 +2640,10 @@
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
         <translation>El saco %1 se queda: lo nombran ensayos, mezclas o las existencias. Si se acabó, cuente 0.</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masa</translation>
     </message>
 </context>
 <context>
@@ -2963,7 +2958,7 @@
     </message>
     <message>
         <source>Lifts</source>
-        <translation>Pesos</translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Day</source>
@@ -3354,7 +3349,7 @@
         <translation>Hecho: %1. Deshacer lo devuelve todo.</translation>
     </message>
     <message>
-        <source>Done: %1. By the books %2 is below nothing: count it.</source>
+        <source>Done: %1. By the record %2 is below nothing: count it.</source>
         <translation>Hecho: %1. Según los libros %2 queda por debajo de cero: cuéntelo.</translation>
     </message>
     <message>
@@ -3410,7 +3405,7 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>By the books %1 is below nothing: count it</source>
+        <source>By the record %1 is below nothing: count it</source>
         <translation>Según los libros %1 queda por debajo de cero: cuéntelo</translation>
     </message>
     <message>
@@ -4581,8 +4576,8 @@
         <translation>como 2026-04-30</translation>
     </message>
     <message>
-        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
-        <translation>Un cambio pequeño es un campo en el que se escribió: una nota, un peso, un nombre. Todo lo demás que pasó consta aquí de todos modos.</translation>
+        <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
+        <translation>Un cambio pequeño es un campo en el que se escribió: una nota, una masa, un nombre. Todo lo demás que pasó consta aquí de todos modos.</translation>
     </message>
     <message>
         <source>&amp;Small changes too</source>
@@ -6841,7 +6836,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>cubeta %1: %2</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
+        <source>used soil of %1: %2</source>
         <translation>tierra usada de %1: %2</translation>
     </message>
     <message>
@@ -7437,8 +7432,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Quitado, máximo</translation>
     </message>
     <message>
-        <source>Free pots of the library</source>
-        <translation>Macetas libres de la colección</translation>
+        <source>Free pots of the record</source>
+        <translation>Macetas libres del registro</translation>
     </message>
     <message>
         <source>leave them out</source>
@@ -7717,7 +7712,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>sí</translation>
     </message>
     <message>
-        <source>All ground off on purpose: bare-rooted</source>
+        <source>All soil off on purpose: bare-rooted</source>
         <translation>Toda la tierra fuera a propósito: a raíz desnuda</translation>
     </message>
     <message>
@@ -8160,7 +8155,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation>como dice el dictamen; o escriba 6.3 2</translation>
+        <translation>como dice el dictamen; o escriba 6,3 2</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
@@ -8334,7 +8329,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Un juego por línea, sus aberturas en mm o por nombre, separadas por espacios: 8 5.6 4 2.8 2 1.4 1. Se ofrecen en la página Tamizado, y «¿qué aberturas?» elige entre ellas.</translation>
+        <translation>Un juego por línea, sus aberturas en mm o por nombre, separadas por espacios: 8 5,6 4 2,8 2 1,4 1. Se ofrecen en la página Tamizado, y «¿qué aberturas?» elige entre ellas.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
@@ -8594,7 +8589,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Comparados: %1</translation>
     </message>
     <message>
-        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <source>Tick one tree to see what is known of its soil, or several to see what they share.</source>
         <translation>Marque un árbol para ver qué se sabe de su tierra, o varios para ver qué comparten.</translation>
     </message>
     <message>
@@ -9212,7 +9207,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>&amp;Masa</translation>
     </message>
     <message>
-        <source>without ground and pot; for lifting</source>
+        <source>without soil and pot; for lifting</source>
         <translation>sin tierra ni maceta; para levantarlo</translation>
     </message>
     <message>
@@ -9739,7 +9734,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>fibra de coco</translation>
     </message>
     <message>
-        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <source>Coconut husk pith and fibre. Without a grain density: shares and grading only.</source>
         <translation>Polvo y fibra de cáscara de coco. Sin densidad del grano: solo proporciones y granulometría.</translation>
     </message>
     <message>
@@ -9803,7 +9798,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>turba</translation>
     </message>
     <message>
-        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <source>Sphagnum peat. Without a grain density: shares and grading only.</source>
         <translation>Turba de esfagno. Sin densidad del grano: solo proporciones y granulometría.</translation>
     </message>
     <message>
@@ -9851,7 +9846,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>esfagno</translation>
     </message>
     <message>
-        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <source>Long-fibre sphagnum moss. Without a grain density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
         <translation>Musgo esfagno de fibra larga. Sin densidad del grano: solo proporciones y granulometría. Use guantes: el musgo puede llevar un hongo de la piel.</translation>
     </message>
     <message>
@@ -9949,8 +9944,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el ensayo y los valores habituales distan mucho, así que no se confía en ninguno tanto como pretende: el margen es {factor} veces mayor; repita el ensayo</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation>ningún k entre 2 y 40 cm mm da el {capacity_percent} % de agua medido; el más cercano es {k_cm_mm}: revise los pesos, el volumen y la granulometría</translation>
+        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
+        <translation>ningún k entre 2 y 40 cm mm da el {capacity_percent} % de agua medido; el más cercano es {k_cm_mm}: revise las masas, el volumen y la granulometría</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
@@ -9969,8 +9964,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el grano salió más grueso de lo que entró: ¿era el mismo puñado y no se perdió nada?</translation>
     </message>
     <message>
-        <source>the grain displaces no water; look at the three weights</source>
-        <translation>el grano no desplaza agua; revise los tres pesos</translation>
+        <source>the grain displaces no water; look at the three masses</source>
+        <translation>el grano no desplaza agua; revise las tres masas</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9981,8 +9976,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>una fracción necesita la abertura en que quedó, la que pasó, o ambas</translation>
     </message>
     <message>
-        <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation>{density_g_l} g/L es inusual para grano; revise los pesos y el volumen de la jarra</translation>
+        <source>{density_g_l} g/L is unusual for grain; look at the masses and at the volume of the jug</source>
+        <translation>{density_g_l} g/L es inusual para grano; revise las masas y el volumen de la jarra</translation>
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
@@ -10089,8 +10084,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % de aire es inusual; ¿drenó a nivel media hora y es correcto el volumen?</translation>
     </message>
     <message>
-        <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation>un {percent} % de agua tras drenar es inusual; revise los pesos y el volumen</translation>
+        <source>{percent} % of water after draining is unusual; look at the masses and the volume</source>
+        <translation>un {percent} % de agua tras drenar es inusual; revise las masas y el volumen</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
@@ -10113,8 +10108,8 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay ensayos; se espera uno o más</translation>
     </message>
     <message>
-        <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation>un {percent} % lleno al inundar es inusual; revise los pesos y el volumen</translation>
+        <source>{percent} % filled when flooded is unusual; look at the masses and the volume</source>
+        <translation>un {percent} % lleno al inundar es inusual; revise las masas y el volumen</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
@@ -10305,11 +10300,11 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no hay línea de cabecera; se espera aperture_mm,retained_g</translation>
     </message>
     <message>
-        <source>{text} is not a day; expected a date like 2026-03-14</source>
+        <source>{text} is not a day; expected one like 2026-03-14</source>
         <translation>{text} no es un día; se espera una fecha como 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest good backup</source>
+        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
         <translation>el archivo está dañado; no se modificó. Restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
@@ -10769,7 +10764,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un talud tendría más de 35 grados entre borde y cepellón</translation>
     </message>
     <message>
-        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
+        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>enfermo: se quitan raíces muertas y podridas, ninguna sana; limpie las herramientas, tire la tierra vieja</translation>
     </message>
     <message>
@@ -10809,7 +10804,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>a ningún árbol le toca hasta {until}</translation>
     </message>
     <message>
-        <source>the books have {mass_g} g; count what is there</source>
+        <source>the record has {mass_g} g; count what is there</source>
         <translation>los libros tienen {mass_g} g; cuente lo que hay</translation>
     </message>
     <message>
@@ -11022,15 +11017,15 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Set out {raw} of {bag} for {component}</source>
-        <translation>Preparar {raw} de {bag} para {component}</translation>
+        <translation>Prepare {raw} de {bag} para {component}</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})</source>
-        <translation>Cribar {raw} de {bag} a {band} para {component}, da {ready} ({yield})</translation>
+        <translation>Cribe {raw} de {bag} a {band} para {component}, da {ready} ({yield})</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} for {component}, gives {ready} ({yield})</source>
-        <translation>Cribar {raw} de {bag} para {component}, da {ready} ({yield})</translation>
+        <translation>Cribe {raw} de {bag} para {component}, da {ready} ({yield})</translation>
     </message>
     <message>
         <source>{yield}, typical: measure</source>
@@ -11038,15 +11033,15 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Buy {bags} of {material}, short of {short} ready</source>
-        <translation>Comprar {bags} de {material}, faltan {short} listos</translation>
+        <translation>Compre {bags} de {material}, faltan {short} listos</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume} (typical), short of {short} ready</source>
-        <translation>Comprar {bags} de {material} de {volume} (típico), faltan {short} listos</translation>
+        <translation>Compre {bags} de {material} de {volume} (típico), faltan {short} listos</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume}, short of {short} ready</source>
-        <translation>Comprar {bags} de {material} de {volume}, faltan {short} listos</translation>
+        <translation>Compre {bags} de {material} de {volume}, faltan {short} listos</translation>
     </message>
     <message>
         <source>{line}, price {price}</source>
@@ -11250,7 +11245,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Lifts</source>
-        <translation>Pesos</translation>
+        <translation>Cargas</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -11290,23 +11285,23 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Wet the grain, so that it is damp and makes no dust</source>
-        <translation>Mojar el grano, para que esté húmedo y no haga polvo</translation>
+        <translation>Moje el grano, para que esté húmedo y no haga polvo</translation>
     </message>
     <message>
         <source>Cut mesh and wire for 1 pot</source>
-        <translation>Cortar malla y alambre para 1 maceta</translation>
+        <translation>Corte malla y alambre para 1 maceta</translation>
     </message>
     <message>
         <source>Cut mesh and wire for {count} pots</source>
-        <translation>Cortar malla y alambre para {count} macetas</translation>
+        <translation>Corte malla y alambre para {count} macetas</translation>
     </message>
     <message>
         <source>Set out cutters, hooks, sticks, sealing paste, disinfectant</source>
-        <translation>Preparar tijeras, ganchos, palillos, pasta selladora, desinfectante</translation>
+        <translation>Prepare tijeras, ganchos, palillos, pasta selladora, desinfectante</translation>
     </message>
     <message>
         <source>Mix {batches} of {mix}, {litres} in all</source>
-        <translation>Mezclar {batches} de {mix}, {litres} en total</translation>
+        <translation>Mezcle {batches} de {mix}, {litres} en total</translation>
     </message>
     <message>
         <source>1 batch</source>
@@ -11322,15 +11317,15 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Tie the tree down, work the mix in, leave no hollows</source>
-        <translation>Sujetar el árbol, asentar la mezcla, no dejar huecos</translation>
+        <translation>Sujete el árbol, asiente la mezcla, no deje huecos</translation>
     </message>
     <message>
         <source>Water until the outflow runs clear</source>
-        <translation>Regar hasta que el agua salga clara</translation>
+        <translation>Riegue hasta que el agua salga clara</translation>
     </message>
     <message>
         <source>Disinfect the tools before the next tree</source>
-        <translation>Desinfectar las herramientas antes del siguiente árbol</translation>
+        <translation>Desinfecte las herramientas antes del siguiente árbol</translation>
     </message>
     <message>
         <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
@@ -11589,7 +11584,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>docs/science/calibration.md, densidad aparente con jarra</translation>
     </message>
     <message>
-        <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
+        <source>docs/science/calibration.md, grain density by displacement; the form of ASTM C127, from memory</source>
         <translation>docs/science/calibration.md, densidad del grano por desplazamiento; la forma de ASTM C127, de memoria</translation>
     </message>
     <message>
@@ -11749,7 +11744,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>suma sobre los componentes de proporción de masa x lo que pasa, cada curva leída lineal en log10(tamaño) en sus propios tamices</translation>
     </message>
     <message>
-        <source>E_k / sum E, E_k = mass / particle density</source>
+        <source>E_k / sum E, E_k = mass / grain density</source>
         <translation>E_k / suma E, E_k = masa / densidad del grano</translation>
     </message>
     <message>
@@ -11757,7 +11752,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>como lo que pasa, por proporción de volumen envolvente</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
         <translation>la densidad de empaquetamiento que comparten todas las clases de un componente y con la que el modelo devuelve el phi propio del componente = densidad aparente seca / densidad del grano: V = mínimo en i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
@@ -11769,7 +11764,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>Yu, Zou &amp; Standish 1996; Kwan, Chan &amp; Wong 2013 (de memoria); ±1,5 puntos de huecos</translation>
     </message>
     <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
         <translation>V = suma E/phi de las partes tomadas como litros, E = litros sueltos x densidad aparente seca / densidad del grano</translation>
     </message>
     <message>
@@ -11781,11 +11776,11 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>1 - phi/(1 - asentamiento)</translation>
     </message>
     <message>
-        <source>sum m / sum (m / particle density)</source>
+        <source>sum m / sum (m / grain density)</source>
         <translation>suma m / suma (m / densidad del grano)</translation>
     </message>
     <message>
-        <source>particle density</source>
+        <source>grain density</source>
         <translation>densidad del grano</translation>
     </message>
     <message>
@@ -12110,23 +12105,23 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Comb the {face} {depth} deep</source>
-        <translation>Peinar el {face} hasta {depth} de hondo</translation>
+        <translation>Peine el {face} hasta {depth} de hondo</translation>
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation>Quitar {depth} del {face}, que apunta: {direction}</translation>
+        <translation>Quite {depth} del {face}, que apunta: {direction}</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
-        <translation>Devolver el árbol a su maceta antigua; el resto tras 1 año</translation>
+        <translation>Devuelva el árbol a su maceta antigua; el resto tras 1 año</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after {count} years</source>
-        <translation>Devolver el árbol a su maceta antigua; el resto tras {count} años</translation>
+        <translation>Devuelva el árbol a su maceta antigua; el resto tras {count} años</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot</source>
-        <translation>Devolver el árbol a su maceta antigua</translation>
+        <translation>Devuelva el árbol a su maceta antigua</translation>
     </message>
     <message>
         <source>Trunk base {place}, {height} over the floor</source>
@@ -12277,7 +12272,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>un {percent} % de lo que quedó intacto la última vez vuelve a quedarlo; la mayor parte está ante este lado: trabaje ahora esa mitad, hasta donde el árbol lo soporte</translation>
     </message>
     <message>
-        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <source>{percent} % of the soil that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
         <translation>un {percent} % de la tierra trabajada la última vez se trabaja de nuevo; debe descansar, y ahora toca la otra mitad: la mayor parte está ante este lado (práctica común)</translation>
     </message>
     <message>
@@ -12357,12 +12352,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>los dos tamizados no tienen dos tamices en común; tamice ambos con el mismo juego</translation>
     </message>
     <message>
-        <source>the dry grain outweighs the soaked grain; look at both weights</source>
-        <translation>el grano seco pesa más que el grano remojado; revise ambos pesos</translation>
+        <source>the dry grain outweighs the soaked grain; look at both masses</source>
+        <translation>el grano seco pesa más que el grano remojado; revise ambas masas</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one; look at both weights</source>
-        <translation>la jarra llena no pesa más que la vacía; revise ambos pesos</translation>
+        <source>the filled jug weighs no more than the empty one; look at both masses</source>
+        <translation>la jarra llena no pesa más que la vacía; revise ambas masas</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
@@ -12401,7 +12396,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>no se puede escribir en el archivo o su carpeta; mire de quién son o elija otra carpeta</translation>
     </message>
     <message>
-        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest intact backup</source>
         <translation>el archivo dio problemas ({text}); inténtelo de nuevo y, si sigue así, restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
@@ -12481,7 +12476,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>este es el propio registro; elija otro nombre</translation>
     </message>
     <message>
-        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
         <translation>el archivo del registro está dañado; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
@@ -12493,7 +12488,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el registro está en una carpeta que otro programa copia a otra parte: espere a que acabe de copiar antes de abrirlo en otra máquina</translation>
     </message>
     <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
         <translation>las listas no coinciden con {kind} {id}; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
@@ -12517,12 +12512,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>el registro está abierto solo para lectura; guarde una copia para escribir en ella</translation>
     </message>
     <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
         <translation>{kind} {id} no se puede leer del archivo; restaure la copia de seguridad buena más reciente</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
-        <translation>Hacer el talud con unos {litres} de esfagno, {height} sobre la tierra</translation>
+        <translation>Haga el talud con unos {litres} de esfagno, {height} sobre la tierra</translation>
     </message>
     <message>
         <source>dormant</source>
@@ -12578,7 +12573,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
-        <translation>Redondear las esquinas a lo largo de la pared, {share} del cepellón: {where}</translation>
+        <translation>Redondee las esquinas a lo largo de la pared, {share} del cepellón: {where}</translation>
     </message>
     <message>
         <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
@@ -12589,12 +12584,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>las dos profundidades juntas piden k {k_cm_mm} y w {grain_fill}, lo que es más dispersión que mezcla; en su lugar se ponderaron con los valores habituales: repita uno de los ensayos</translation>
     </message>
     <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
-        <translation>el peso inundado pide el {percent} % de los huecos entre granos; revise el volumen, la densidad del grano y la masa seca</translation>
+        <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>la masa inundada pide el {percent} % de los huecos entre granos; revise el volumen, la densidad del grano y la masa seca</translation>
     </message>
     <message>
-        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
-        <translation>el peso por litro medido deja un {voids_percent} % de huecos entre granos, cosa que el grano no hace; se usaron los huecos previstos: revise los pesos y el volumen</translation>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the masses and the volume</source>
+        <translation>el peso por litro medido deja un {voids_percent} % de huecos entre granos, cosa que el grano no hace; se usaron los huecos previstos: revise las masas y el volumen</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
@@ -12605,12 +12600,12 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>falta el número de rondas o no es mayor que 0; escriba cuántas veces se agitó o se heló</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>una densidad del grano de {density_g_l} g/L supera la de su sólido, {solid_g_l} g/L; revise los pesos y la marca de la jarra</translation>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the masses and at the mark on the jug</source>
+        <translation>una densidad del grano de {density_g_l} g/L supera la de su sólido, {solid_g_l} g/L; revise las masas y la marca de la jarra</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
-        <translation>una densidad del grano de {density_g_l} g/L es inusual; revise los pesos, ¿y salió todo el aire de entre los granos?</translation>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the masses, and was all air let out from between the grains?</source>
+        <translation>una densidad del grano de {density_g_l} g/L es inusual; revise las masas, ¿y salió todo el aire de entre los granos?</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0; weigh it and type it here</source>
@@ -13133,7 +13128,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>{clearance_cm} cm de mezcla nueva ahí no dejan espacio; la maceta permite menos de {limit_cm} cm</translation>
     </message>
     <message>
-        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half of it, {limit_cm} cm</source>
         <translation>peinar {depth_cm} cm de hondo pasa del centro; peine como máximo la mitad del cepellón, {limit_cm} cm</translation>
     </message>
     <message>
@@ -13145,7 +13140,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>la dirección {direction} aparece dos veces; quite una</translation>
     </message>
     <message>
-        <source>only a rounded block has an exponent; leave it out</source>
+        <source>only a rounded root mass has an exponent; leave it out</source>
         <translation>solo un cepellón redondeado tiene exponente; quítelo</translation>
     </message>
     <message>
@@ -13230,7 +13225,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>Cut straight across the corners, {share} of the root mass: {where}</source>
-        <translation>Cortar recto a través de las esquinas, {share} del cepellón: {where}</translation>
+        <translation>Corte recto a través de las esquinas, {share} del cepellón: {where}</translation>
     </message>
     <message>
         <source>{tree} {reason}</source>
@@ -13247,6 +13242,18 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
         <translation>el árbol {tree} no se puede corregir: su trasplante de ese día ya no está en su historial; retire su marca y vuelva a marcarlo</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>: </source>
+        <translation>: </translation>
     </message>
 </context>
 </TS>

@@ -564,11 +564,6 @@
         <translation>%1 dans %2</translation>
     </message>
     <message>
-        <source>; </source>
-        <comment>between wishes</comment>
-        <translation> ; </translation>
-    </message>
-    <message>
         <source>Cannot be had: %1.</source>
         <translation>Impossible à obtenir&#xa0;: %1.</translation>
     </message>
@@ -1043,11 +1038,11 @@
         <translation>jour</translation>
     </message>
     <message>
-        <source>%1: no bag is known to be in its ground.</source>
+        <source>%1: no bag is known to be in its soil.</source>
         <translation>%1&#xa0;: aucun sac n’est connu dans son substrat.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <source>%1: the grain of %n bag(s) is or may be in its soil.</source>
         <translation>
             <numerusform>%1&#xa0;: le grain de %n sac est ou peut être dans son substrat.</numerusform>
             <numerusform>%1&#xa0;: le grain de %n sacs est ou peut être dans son substrat.</numerusform>
@@ -1244,11 +1239,11 @@
     </message>
     <message>
         <source>A component of the mix has no grain density: measure it first, then the test can be compared.</source>
-        <translation>Un composant du mélange n’a pas de densité de grain&#xa0;: mesurez-la d’abord, l’essai pourra alors être comparé.</translation>
+        <translation>Un composant du mélange n’a pas de densité des grains&#xa0;: mesurez-la d’abord, l’essai pourra alors être comparé.</translation>
     </message>
     <message>
-        <source>These figures make no pot test: look at the volume and the order of the weights.</source>
-        <translation>Ces chiffres ne font pas un essai en pot&#xa0;: vérifiez le volume et l’ordre des poids.</translation>
+        <source>These figures make no pot test: look at the volume and the order of the masses.</source>
+        <translation>Ces chiffres ne font pas un essai en pot&#xa0;: vérifiez le volume et l’ordre des masses.</translation>
     </message>
     <message>
         <source>not measured yet</source>
@@ -1971,8 +1966,8 @@
         <translation>%1, %2 à %3</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
-        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage, sinon son poids sec divisé par les litres de son arrivée</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>son propre poids du litre, sinon celui de son dernier essai de tamisage, sinon sa masse sèche divisée par les litres de son arrivée</translation>
     </message>
     <message>
         <source>weigh a litre of it</source>
@@ -1982,7 +1977,7 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used ground of %1</source>
+        <source>used soil of %1</source>
         <translation>substrat usagé de %1</translation>
     </message>
     <message>
@@ -2359,8 +2354,8 @@
         <translation>Réceptionner des sacs de ce matériau</translation>
     </message>
     <message>
-        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
-        <translation>Pas encore de sacs. Choisissez un matériau et réceptionnez les premiers&#xa0;: le lot, le nombre, les litres ou le poids. Leur contrôle est à un clic d’ici.</translation>
+        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.</source>
+        <translation>Pas encore de sacs. Choisissez un matériau et réceptionnez les premiers&#xa0;: le lot, le nombre, les litres ou la masse. Leur contrôle est à un clic d’ici.</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -2455,16 +2450,12 @@
         <translation>volume</translation>
     </message>
     <message>
-        <source>&amp;Weight of one bag</source>
-        <translation>Poids d’u&amp;n sac</translation>
+        <source>Mass of one bag</source>
+        <translation>Masse d’un sac</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
         <translation>tel qu’ensaché&#xa0;; aussi en kg</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>poids</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
@@ -2631,8 +2622,8 @@
         <translation>%1 de grain sec sont arrivés&#xa0;; mettez-les en stock pour suivre ce qui reste.</translation>
     </message>
     <message>
-        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
-        <translation>Saisissez le poids d’un sac, ou ses litres et le poids du litre, pour le mettre en stock.</translation>
+        <source>Type the mass of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <translation>Saisissez la masse d’un sac, ou ses litres et le poids du litre, pour le mettre en stock.</translation>
     </message>
     <message>
         <source>Grade thi&amp;s bag</source>
@@ -2649,6 +2640,10 @@
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
         <translation>Le sac %1 reste&#xa0;: des essais, des mélanges ou le stock le citent. S’il est épuisé, comptez 0.</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masse</translation>
     </message>
 </context>
 <context>
@@ -3354,7 +3349,7 @@
         <translation>Fait&#xa0;: %1. Annuler rend tout.</translation>
     </message>
     <message>
-        <source>Done: %1. By the books %2 is below nothing: count it.</source>
+        <source>Done: %1. By the record %2 is below nothing: count it.</source>
         <translation>Fait&#xa0;: %1. D’après les livres, %2 est sous zéro&#xa0;: recomptez.</translation>
     </message>
     <message>
@@ -3403,14 +3398,14 @@
     </message>
     <message>
         <source>Short of grain: see “Screen and buy”</source>
-        <translation>Il manque du grain&#xa0;: voir «&#xa0;Cribler et acheter&#xa0;»</translation>
+        <translation>Il manque du grain&#xa0;: voyez «&#xa0;Cribler et acheter&#xa0;»</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>By the books %1 is below nothing: count it</source>
+        <source>By the record %1 is below nothing: count it</source>
         <translation>D’après les livres, %1 est sous zéro&#xa0;: recomptez</translation>
     </message>
     <message>
@@ -4581,8 +4576,8 @@
         <translation>comme 2026-04-30</translation>
     </message>
     <message>
-        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
-        <translation>Un petit changement est un champ où l’on a saisi&#xa0;: une note, un poids, un nom. Tout le reste de ce qui s’est passé figure ici de toute façon.</translation>
+        <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
+        <translation>Un petit changement est un champ où l’on a saisi&#xa0;: une note, une masse, un nom. Tout le reste de ce qui s’est passé figure ici de toute façon.</translation>
     </message>
     <message>
         <source>&amp;Small changes too</source>
@@ -6841,7 +6836,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>caisse %1&#xa0;: %2</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
+        <source>used soil of %1: %2</source>
         <translation>substrat usagé de %1&#xa0;: %2</translation>
     </message>
     <message>
@@ -7437,8 +7432,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Ôté, au plus</translation>
     </message>
     <message>
-        <source>Free pots of the library</source>
-        <translation>Pots libres de la collection</translation>
+        <source>Free pots of the record</source>
+        <translation>Pots libres du registre</translation>
     </message>
     <message>
         <source>leave them out</source>
@@ -7717,7 +7712,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>oui</translation>
     </message>
     <message>
-        <source>All ground off on purpose: bare-rooted</source>
+        <source>All soil off on purpose: bare-rooted</source>
         <translation>Tout le substrat ôté exprès&#xa0;: racines nues</translation>
     </message>
     <message>
@@ -8060,7 +8055,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>%1 has a component without a grain density, so its water is not known: measure it.</source>
-        <translation>%1 a un composant sans densité de grain, son eau n’est donc pas connue&#xa0;: mesurez-la.</translation>
+        <translation>%1 a un composant sans densité des grains, son eau n’est donc pas connue&#xa0;: mesurez-la.</translation>
     </message>
 </context>
 <context>
@@ -8160,7 +8155,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>as the verdict says; or type 6.3 2</source>
-        <translation>comme dit le verdict&#xa0;; ou saisissez 6.3 2</translation>
+        <translation>comme dit le verdict&#xa0;; ou saisissez 6,3 2</translation>
     </message>
     <message>
         <source>Dry grain screened</source>
@@ -8334,7 +8329,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>One set a line, its openings in mm or by name, apart by blanks: 8 5.6 4 2.8 2 1.4 1. They are offered on the Sieving page, and “which openings?” chooses among them.</source>
-        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5.6 4 2.8 2 1.4 1. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
+        <translation>Un jeu par ligne, ses ouvertures en mm ou par nom, séparées par des espaces&#xa0;: 8 5,6 4 2,8 2 1,4 1. Ils sont proposés sous Tamisage, et «&#xa0;Quelles ouvertures&#xa0;?&#xa0;» choisit parmi eux.</translation>
     </message>
     <message>
         <source>Sets of sieves you own</source>
@@ -8594,7 +8589,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Comparés&#xa0;: %1</translation>
     </message>
     <message>
-        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <source>Tick one tree to see what is known of its soil, or several to see what they share.</source>
         <translation>Cochez un arbre pour voir ce qu’on sait de son substrat, ou plusieurs pour voir ce qu’ils partagent.</translation>
     </message>
     <message>
@@ -9212,7 +9207,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>&amp;Masse</translation>
     </message>
     <message>
-        <source>without ground and pot; for lifting</source>
+        <source>without soil and pot; for lifting</source>
         <translation>sans substrat ni pot&#xa0;; pour le levage</translation>
     </message>
     <message>
@@ -9739,7 +9734,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>fibre de coco</translation>
     </message>
     <message>
-        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <source>Coconut husk pith and fibre. Without a grain density: shares and grading only.</source>
         <translation>Moelle et fibres de bourre de coco. Sans densité des grains : parts et granulométrie seulement.</translation>
     </message>
     <message>
@@ -9803,7 +9798,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>tourbe</translation>
     </message>
     <message>
-        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <source>Sphagnum peat. Without a grain density: shares and grading only.</source>
         <translation>Tourbe de sphaigne. Sans densité des grains : parts et granulométrie seulement.</translation>
     </message>
     <message>
@@ -9851,7 +9846,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>sphaigne</translation>
     </message>
     <message>
-        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <source>Long-fibre sphagnum moss. Without a grain density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
         <translation>Mousse de sphaigne à fibres longues. Sans densité des grains : parts et granulométrie seulement. Porter des gants : la mousse peut porter un champignon de la peau.</translation>
     </message>
     <message>
@@ -9949,8 +9944,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>l’essai et les valeurs usuelles sont très éloignés, aucun n’est donc cru autant qu’il le prétend&#xa0;: l’étendue est {factor} fois plus large&#xa0;; répétez l’essai</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
-        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les poids, le volume et la granulométrie</translation>
+        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
+        <translation>aucun k entre 2 et 40 cm mm ne donne les {capacity_percent}&#xa0;% d’eau mesurés&#xa0;; {k_cm_mm} en approche le plus&#xa0;: vérifiez les masses, le volume et la granulométrie</translation>
     </message>
     <message>
         <source>only {percent} % of the voids between grains filled when flooded; was it flooded slowly from below, after a day&apos;s soak?</source>
@@ -9969,8 +9964,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le grain est ressorti plus gros qu’il n’était entré&#xa0;: était-ce la même poignée, et rien n’a-t-il été perdu&#xa0;?</translation>
     </message>
     <message>
-        <source>the grain displaces no water; look at the three weights</source>
-        <translation>le grain ne déplace pas d’eau&#xa0;; vérifiez les trois poids</translation>
+        <source>the grain displaces no water; look at the three masses</source>
+        <translation>le grain ne déplace pas d’eau&#xa0;; vérifiez les trois masses</translation>
     </message>
     <message>
         <source>the soaked grain is lighter than water ({density_g_l} g/L): hold it under with a sieve, or its volume comes out too small</source>
@@ -9981,8 +9976,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>une fraction demande l’ouverture qui l’a retenue, celle qu’elle a passée, ou les deux</translation>
     </message>
     <message>
-        <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
-        <translation>{density_g_l} g/L est inhabituel pour du grain&#xa0;; vérifiez les poids et le volume du pichet</translation>
+        <source>{density_g_l} g/L is unusual for grain; look at the masses and at the volume of the jug</source>
+        <translation>{density_g_l} g/L est inhabituel pour du grain&#xa0;; vérifiez les masses et le volume du pichet</translation>
     </message>
     <message>
         <source>the grain lost {percent} % of its volume when worked in; 5 to 13 % is usual: was it filled loosely?</source>
@@ -10089,8 +10084,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% d’air est inhabituel&#xa0;; a-t-on égoutté à plat une demi-heure, et le volume est-il juste&#xa0;?</translation>
     </message>
     <message>
-        <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
-        <translation>{percent}&#xa0;% d’eau après égouttage est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
+        <source>{percent} % of water after draining is unusual; look at the masses and the volume</source>
+        <translation>{percent}&#xa0;% d’eau après égouttage est inhabituel&#xa0;; vérifiez les masses et le volume</translation>
     </message>
     <message>
         <source>{caught_ml} mL ran out of {poured_ml} mL poured in; count all the water from the dry mix on</source>
@@ -10113,8 +10108,8 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il n’y a pas d’essais&#xa0;; attendu un ou plusieurs</translation>
     </message>
     <message>
-        <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
-        <translation>{percent}&#xa0;% rempli à l’inondation est inhabituel&#xa0;; vérifiez les poids et le volume</translation>
+        <source>{percent} % filled when flooded is unusual; look at the masses and the volume</source>
+        <translation>{percent}&#xa0;% rempli à l’inondation est inhabituel&#xa0;; vérifiez les masses et le volume</translation>
     </message>
     <message>
         <source>the pot is given twice; expected one of container and depth_cm</source>
@@ -10305,11 +10300,11 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>il n’y a pas de ligne d’en-tête&#xa0;; attendu aperture_mm,retained_g</translation>
     </message>
     <message>
-        <source>{text} is not a day; expected a date like 2026-03-14</source>
+        <source>{text} is not a day; expected one like 2026-03-14</source>
         <translation>{text} n’est pas un jour&#xa0;; attendu une date comme 2026-03-14</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest good backup</source>
+        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
         <translation>le fichier est abîmé&#xa0;; il n’a pas été modifié. Restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
@@ -10769,7 +10764,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>un épaulement serait plus raide que 35 degrés entre bord et motte</translation>
     </message>
     <message>
-        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
+        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>malade&#xa0;: les racines mortes et pourries s’ôtent, aucune saine&#xa0;; outils propres, jetez l’ancien substrat</translation>
     </message>
     <message>
@@ -10809,7 +10804,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>aucun arbre n’est dû d’ici le {until}</translation>
     </message>
     <message>
-        <source>the books have {mass_g} g; count what is there</source>
+        <source>the record has {mass_g} g; count what is there</source>
         <translation>les livres ont {mass_g} g&#xa0;; comptez ce qu’il y a</translation>
     </message>
     <message>
@@ -11022,31 +11017,31 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Set out {raw} of {bag} for {component}</source>
-        <translation>Préparer {raw} de {bag} pour {component}</translation>
+        <translation>Préparez {raw} de {bag} pour {component}</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})</source>
-        <translation>Cribler {raw} de {bag} à {band} pour {component}, donne {ready} ({yield})</translation>
+        <translation>Criblez {raw} de {bag} à {band} pour {component}, donne {ready} ({yield})</translation>
     </message>
     <message>
         <source>Screen {raw} of {bag} for {component}, gives {ready} ({yield})</source>
-        <translation>Cribler {raw} de {bag} pour {component}, donne {ready} ({yield})</translation>
+        <translation>Criblez {raw} de {bag} pour {component}, donne {ready} ({yield})</translation>
     </message>
     <message>
         <source>{yield}, typical: measure</source>
-        <translation>{yield}, usuel&#xa0;: à mesurer</translation>
+        <translation>{yield}, usuel&#xa0;: mesurez</translation>
     </message>
     <message>
         <source>Buy {bags} of {material}, short of {short} ready</source>
-        <translation>Acheter {bags} de {material}, il manque {short} prêts</translation>
+        <translation>Achetez {bags} de {material}, il manque {short} prêts</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume} (typical), short of {short} ready</source>
-        <translation>Acheter {bags} de {material} de {volume} (usuel), il manque {short} prêts</translation>
+        <translation>Achetez {bags} de {material} de {volume} (usuel), il manque {short} prêts</translation>
     </message>
     <message>
         <source>Buy {bags} of {material} of {volume}, short of {short} ready</source>
-        <translation>Acheter {bags} de {material} de {volume}, il manque {short} prêts</translation>
+        <translation>Achetez {bags} de {material} de {volume}, il manque {short} prêts</translation>
     </message>
     <message>
         <source>{line}, price {price}</source>
@@ -11290,23 +11285,23 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Wet the grain, so that it is damp and makes no dust</source>
-        <translation>Mouiller le grain, pour qu’il soit humide et ne fasse pas de poussière</translation>
+        <translation>Mouillez le grain, pour qu’il soit humide et ne fasse pas de poussière</translation>
     </message>
     <message>
         <source>Cut mesh and wire for 1 pot</source>
-        <translation>Couper grille et fil pour 1 pot</translation>
+        <translation>Coupez grille et fil pour 1 pot</translation>
     </message>
     <message>
         <source>Cut mesh and wire for {count} pots</source>
-        <translation>Couper grille et fil pour {count} pots</translation>
+        <translation>Coupez grille et fil pour {count} pots</translation>
     </message>
     <message>
         <source>Set out cutters, hooks, sticks, sealing paste, disinfectant</source>
-        <translation>Préparer pinces, crochets, baguettes, mastic, désinfectant</translation>
+        <translation>Préparez pinces, crochets, baguettes, mastic, désinfectant</translation>
     </message>
     <message>
         <source>Mix {batches} of {mix}, {litres} in all</source>
-        <translation>Mélanger {batches} de {mix}, {litres} en tout</translation>
+        <translation>Mélangez {batches} de {mix}, {litres} en tout</translation>
     </message>
     <message>
         <source>1 batch</source>
@@ -11322,15 +11317,15 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Tie the tree down, work the mix in, leave no hollows</source>
-        <translation>Arrimer l’arbre, mettre le mélange en place, sans laisser de creux</translation>
+        <translation>Arrimez l’arbre, mettez le mélange en place, sans laisser de creux</translation>
     </message>
     <message>
         <source>Water until the outflow runs clear</source>
-        <translation>Arroser jusqu’à ce que l’eau sorte claire</translation>
+        <translation>Arrosez jusqu’à ce que l’eau sorte claire</translation>
     </message>
     <message>
         <source>Disinfect the tools before the next tree</source>
-        <translation>Désinfecter les outils avant l’arbre suivant</translation>
+        <translation>Désinfectez les outils avant l’arbre suivant</translation>
     </message>
     <message>
         <source>Afterwards: shade, no frost, no fertiliser for 3 to 6 weeks</source>
@@ -11589,7 +11584,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>docs/science/calibration.md, densité apparente au pichet</translation>
     </message>
     <message>
-        <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
+        <source>docs/science/calibration.md, grain density by displacement; the form of ASTM C127, from memory</source>
         <translation>docs/science/calibration.md, densité des grains par déplacement&#xa0;; la forme d’ASTM C127, de mémoire</translation>
     </message>
     <message>
@@ -11749,7 +11744,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>somme sur les composants de part de masse x passant, chaque courbe lue linéaire en log10(taille) sur ses propres tamis</translation>
     </message>
     <message>
-        <source>E_k / sum E, E_k = mass / particle density</source>
+        <source>E_k / sum E, E_k = mass / grain density</source>
         <translation>E_k / somme E, E_k = masse / densité des grains</translation>
     </message>
     <message>
@@ -11757,7 +11752,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>comme le passant, par part de volume de grain</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
         <translation>la compacité que partagent toutes les classes d’un composant et pour laquelle le modèle redonne son propre phi = densité apparente sèche / densité des grains&#xa0;: V = minimum sur i de (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</translation>
     </message>
     <message>
@@ -11769,7 +11764,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>Yu, Zou &amp; Standish 1996&#xa0;; Kwan, Chan &amp; Wong 2013 (de mémoire)&#xa0;; ±1,5 point de vides</translation>
     </message>
     <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
         <translation>V = somme E/phi des parts prises en litres, E = litres en vrac x densité apparente sèche / densité des grains</translation>
     </message>
     <message>
@@ -11781,11 +11776,11 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>1 - phi/(1 - tassement)</translation>
     </message>
     <message>
-        <source>sum m / sum (m / particle density)</source>
+        <source>sum m / sum (m / grain density)</source>
         <translation>somme m / somme (m / densité des grains)</translation>
     </message>
     <message>
-        <source>particle density</source>
+        <source>grain density</source>
         <translation>densité des grains</translation>
     </message>
     <message>
@@ -12110,23 +12105,23 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Comb the {face} {depth} deep</source>
-        <translation>{face}&#xa0;: peigner sur {depth}</translation>
+        <translation>{face}&#xa0;: peignez sur {depth}</translation>
     </message>
     <message>
         <source>Take {depth} off the {face}, which points {direction}</source>
-        <translation>{face} (à présent&#xa0;: {direction})&#xa0;: ôter {depth}</translation>
+        <translation>{face} (à présent&#xa0;: {direction})&#xa0;: ôtez {depth}</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after 1 year</source>
-        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après 1 an</translation>
+        <translation>Remettez l’arbre dans son ancien pot&#xa0;; le reste après 1 an</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot; the rest after {count} years</source>
-        <translation>Remettre l’arbre dans son ancien pot&#xa0;; le reste après {count} ans</translation>
+        <translation>Remettez l’arbre dans son ancien pot&#xa0;; le reste après {count} ans</translation>
     </message>
     <message>
         <source>Put the tree back into its old pot</source>
-        <translation>Remettre l’arbre dans son ancien pot</translation>
+        <translation>Remettez l’arbre dans son ancien pot</translation>
     </message>
     <message>
         <source>Trunk base {place}, {height} over the floor</source>
@@ -12277,7 +12272,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{percent}&#xa0;% de ce qui était resté intact la dernière fois le reste encore&#xa0;; l’essentiel est devant cette face&#xa0;: travaillez cette moitié maintenant, autant que l’arbre le supporte</translation>
     </message>
     <message>
-        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <source>{percent} % of the soil that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
         <translation>{percent}&#xa0;% du substrat travaillé la dernière fois l’est à nouveau&#xa0;; il doit reposer, et l’autre moitié vient maintenant&#xa0;: l’essentiel est devant cette face (pratique courante)</translation>
     </message>
     <message>
@@ -12357,12 +12352,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>les deux tamisages n’ont pas deux tamis en commun&#xa0;; tamisez les deux avec le même jeu</translation>
     </message>
     <message>
-        <source>the dry grain outweighs the soaked grain; look at both weights</source>
-        <translation>le grain sec pèse plus que le grain trempé&#xa0;; vérifiez les deux poids</translation>
+        <source>the dry grain outweighs the soaked grain; look at both masses</source>
+        <translation>le grain sec pèse plus que le grain trempé&#xa0;; vérifiez les deux masses</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one; look at both weights</source>
-        <translation>le pichet rempli ne pèse pas plus que le vide&#xa0;; vérifiez les deux poids</translation>
+        <source>the filled jug weighs no more than the empty one; look at both masses</source>
+        <translation>le pichet rempli ne pèse pas plus que le vide&#xa0;; vérifiez les deux masses</translation>
     </message>
     <message>
         <source>the grain fills more after working in than before; look at both volumes</source>
@@ -12401,7 +12396,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le fichier ou son dossier ne peut pas être écrit&#xa0;; voyez à qui ils sont, ou choisissez un autre dossier</translation>
     </message>
     <message>
-        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest intact backup</source>
         <translation>le fichier a fait des difficultés ({text})&#xa0;; réessayez, et si cela dure, restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
@@ -12481,7 +12476,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>c’est le registre lui-même&#xa0;; choisissez un autre nom</translation>
     </message>
     <message>
-        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
         <translation>le fichier du registre est abîmé&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
@@ -12493,7 +12488,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le registre est dans un dossier qu’un autre programme copie ailleurs&#xa0;: laissez finir la copie avant de l’ouvrir sur une autre machine</translation>
     </message>
     <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
         <translation>les listes ne s’accordent pas avec {kind} {id} lui-même&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
@@ -12517,12 +12512,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le registre est ouvert en lecture seule&#xa0;; enregistrez-en une copie pour y écrire</translation>
     </message>
     <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
         <translation>{kind} {id} ne peut pas être lu dans le fichier&#xa0;; restaurez la plus récente bonne sauvegarde</translation>
     </message>
     <message>
         <source>Build the shoulder with about {litres} of sphagnum, {height} over the soil</source>
-        <translation>Bâtir l’épaulement avec environ {litres} de sphaigne, {height} au-dessus du substrat</translation>
+        <translation>Bâtissez l’épaulement avec environ {litres} de sphaigne, {height} au-dessus du substrat</translation>
     </message>
     <message>
         <source>dormant</source>
@@ -12578,7 +12573,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Round off the corners along the wall, {share} of the root mass: {where}</source>
-        <translation>Arrondir les coins le long de la paroi, {share} de la motte : {where}</translation>
+        <translation>Arrondissez les coins le long de la paroi, {share} de la motte : {where}</translation>
     </message>
     <message>
         <source>the new mix already has less than {percent} % air in this pot; a coarser mix or a deeper pot has more</source>
@@ -12589,12 +12584,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>les deux profondeurs ensemble demandent k {k_cm_mm} et w {grain_fill}, ce qui tient plus de la dispersion que du mélange&#xa0;; elles ont été pondérées avec les valeurs usuelles&#xa0;: refaites l’un des essais</translation>
     </message>
     <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
-        <translation>le poids inondé demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
+        <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <translation>la masse inondée demande {percent}&#xa0;% des vides entre les grains&#xa0;; vérifiez le volume, la densité des grains et la masse sèche</translation>
     </message>
     <message>
-        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
-        <translation>le poids du litre mesuré laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place&#xa0;: vérifiez les poids et le volume</translation>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the masses and the volume</source>
+        <translation>le poids du litre mesuré laisse {voids_percent}&#xa0;% de vides entre les grains, ce que le grain ne fait pas&#xa0;; les vides prévus ont été utilisés à la place&#xa0;: vérifiez les masses et le volume</translation>
     </message>
     <message>
         <source>the crumbled grading is {points} points off any even breaking, so the figures are rough; repeat the test for better ones</source>
@@ -12605,12 +12600,12 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>le nombre de cycles manque ou n’est pas supérieur à 0&#xa0;; saisissez combien de fois on a secoué ou gelé</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
-        <translation>une densité de grain de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les poids et la marque du pichet</translation>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the masses and at the mark on the jug</source>
+        <translation>une densité des grains de {density_g_l} g/L dépasse celle de son solide, {solid_g_l} g/L&#xa0;; vérifiez les masses et la marque du pichet</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
-        <translation>une densité de grain de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les poids, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the masses, and was all air let out from between the grains?</source>
+        <translation>une densité des grains de {density_g_l} g/L est inhabituelle&#xa0;; vérifiez les masses, et tout l’air était-il sorti d’entre les grains&#xa0;?</translation>
     </message>
     <message>
         <source>a mass is missing or not above 0; weigh it and type it here</source>
@@ -13074,7 +13069,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>has no grain density, so the litres it takes are not known; recipes with it count as beyond the stock: measure its grain density</source>
-        <translation>n’a pas de densité de grain, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock&#xa0;: mesurez sa densité de grain</translation>
+        <translation>n’a pas de densité des grains, les litres qu’il prend ne sont donc pas connus&#xa0;; les recettes avec lui comptent comme au-delà du stock&#xa0;: mesurez sa densité de grain</translation>
     </message>
     <message>
         <source>there are {count} candidates; leave some out, at most {most} are searched</source>
@@ -13133,7 +13128,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>{clearance_cm} cm de mélange neuf à cet endroit ne laissent pas de place&#xa0;; le pot permet moins de {limit_cm} cm</translation>
     </message>
     <message>
-        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half of it, {limit_cm} cm</source>
         <translation>peigner sur {depth_cm} cm dépasse le milieu&#xa0;; peignez au plus la moitié de la motte, {limit_cm} cm</translation>
     </message>
     <message>
@@ -13145,7 +13140,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>la direction {direction} est là deux fois&#xa0;; ôtez-en une</translation>
     </message>
     <message>
-        <source>only a rounded block has an exponent; leave it out</source>
+        <source>only a rounded root mass has an exponent; leave it out</source>
         <translation>seule une motte arrondie a un exposant&#xa0;; ôtez-le</translation>
     </message>
     <message>
@@ -13230,7 +13225,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>Cut straight across the corners, {share} of the root mass: {where}</source>
-        <translation>Couper droit en travers des coins, {share} de la motte&#xa0;: {where}</translation>
+        <translation>Coupez droit en travers des coins, {share} de la motte&#xa0;: {where}</translation>
     </message>
     <message>
         <source>{tree} {reason}</source>
@@ -13247,6 +13242,18 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
         <translation>l’arbre {tree} ne peut pas être corrigé&#xa0;: son rempotage de ce jour n’est plus dans son histoire&#xa0;; retirez sa coche et cochez-le de nouveau</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>&#xa0;; </translation>
+    </message>
+    <message>
+        <source>: </source>
+        <translation>&#xa0;: </translation>
     </message>
 </context>
 </TS>

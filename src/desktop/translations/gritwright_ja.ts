@@ -561,11 +561,6 @@
         <translation>%1（%2）</translation>
     </message>
     <message>
-        <source>; </source>
-        <comment>between wishes</comment>
-        <translation>、</translation>
-    </message>
-    <message>
         <source>Cannot be had: %1.</source>
         <translation>実現できません：%1。</translation>
     </message>
@@ -1035,11 +1030,11 @@
         <translation>日付</translation>
     </message>
     <message>
-        <source>%1: no bag is known to be in its ground.</source>
+        <source>%1: no bag is known to be in its soil.</source>
         <translation>%1：用土に入っている袋は記録にありません。</translation>
     </message>
     <message numerus="yes">
-        <source>%1: the grain of %n bag(s) is or may be in its ground.</source>
+        <source>%1: the grain of %n bag(s) is or may be in its soil.</source>
         <translation>
             <numerusform>%1：%n 袋の粒が用土に入っているか、その可能性があります。</numerusform>
         </translation>
@@ -1237,7 +1232,7 @@
         <translation>粒子密度のない配合材があります。先に測ると、試験を比較できます。</translation>
     </message>
     <message>
-        <source>These figures make no pot test: look at the volume and the order of the weights.</source>
+        <source>These figures make no pot test: look at the volume and the order of the masses.</source>
         <translation>この値では鉢試験になりません。容積と重さの順序を確かめてください。</translation>
     </message>
     <message>
@@ -1959,8 +1954,8 @@
         <translation>%1、%2（%3 で換算）</translation>
     </message>
     <message>
-        <source>its own litre weight, else that of its newest sieve test, else its dry weight by the litres it came with</source>
-        <translation>自身の容積重、なければ最新のふるい試験の値、それもなければ乾燥重量 ÷ 入荷時の L</translation>
+        <source>its own litre weight, else that of its newest sieve test, else its dry mass by the litres it came with</source>
+        <translation>自身の容積重、なければ最新のふるい試験の値、それもなければ乾燥質量 ÷ 入荷時の L</translation>
     </message>
     <message>
         <source>weigh a litre of it</source>
@@ -1970,7 +1965,7 @@
 <context>
     <name>Surroundings</name>
     <message>
-        <source>used ground of %1</source>
+        <source>used soil of %1</source>
         <translation>%1 の古土</translation>
     </message>
     <message>
@@ -2347,7 +2342,7 @@
         <translation>この資材の袋を受け入れる</translation>
     </message>
     <message>
-        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or weight. Grading them is one click from here.</source>
+        <source>No bags yet. Choose a material and receive the first ones: the lot, how many, their litres or mass. Grading them is one click from here.</source>
         <translation>袋はまだありません。資材を選び、最初の袋を受け入れてください：ロット、袋数、容量か重さ。ここからワンクリックで粒度を測れます。</translation>
     </message>
     <message>
@@ -2443,16 +2438,12 @@
         <translation>容積</translation>
     </message>
     <message>
-        <source>&amp;Weight of one bag</source>
-        <translation>1 袋の重さ(&amp;W)</translation>
+        <source>Mass of one bag</source>
+        <translation>1 袋の重さ</translation>
     </message>
     <message>
         <source>as bagged; kg can be typed</source>
         <translation>kg も入力可</translation>
-    </message>
-    <message>
-        <source>weight</source>
-        <translation>重さ</translation>
     </message>
     <message>
         <source>The bag was weighed</source>
@@ -2619,7 +2610,7 @@
         <translation>乾燥粒 %1 が入りました。残りを追うには在庫に入れてください。</translation>
     </message>
     <message>
-        <source>Type the weight of a bag, or its litres and the litre weight, to take it into stock.</source>
+        <source>Type the mass of a bag, or its litres and the litre weight, to take it into stock.</source>
         <translation>在庫に入れるには、1 袋の重さ、または容量と容積重を入力してください。</translation>
     </message>
     <message>
@@ -2637,6 +2628,10 @@
     <message>
         <source>Bag %1 stays: tests, mixes or the stock name it. Count 0 left where it is used up.</source>
         <translation>袋 %1 は残します。試験、配合または在庫が参照しています。使い切ったら、残りを 0 と数えてください。</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>重さ</translation>
     </message>
 </context>
 <context>
@@ -3342,7 +3337,7 @@
         <translation>済み：%1。「元に戻す」で全部戻ります。</translation>
     </message>
     <message>
-        <source>Done: %1. By the books %2 is below nothing: count it.</source>
+        <source>Done: %1. By the record %2 is below nothing: count it.</source>
         <translation>済み：%1。帳簿上 %2 が 0 を下回ります。数えてください。</translation>
     </message>
     <message>
@@ -3398,7 +3393,7 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>By the books %1 is below nothing: count it</source>
+        <source>By the record %1 is below nothing: count it</source>
         <translation>帳簿上 %1 が 0 を下回ります。数えてください</translation>
     </message>
     <message>
@@ -3543,7 +3538,7 @@
     </message>
     <message>
         <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
-        <translation>木 %1 の履歴に切る所がありません。根鉢計画が計算できないためです。計画を直してから、もう一度済みにしてください。</translation>
+        <translation>木 %1 の履歴に切断がありません。根鉢計画が計算できないためです。計画を直してから、もう一度済みにしてください。</translation>
     </message>
 </context>
 <context>
@@ -4565,7 +4560,7 @@
         <translation>例：2026-04-30</translation>
     </message>
     <message>
-        <source>A small change is a field that was typed into: a note, a weight, a name. Everything else that happened stands here anyway.</source>
+        <source>A small change is a field that was typed into: a note, a mass, a name. Everything else that happened stands here anyway.</source>
         <translation>小さな変更とは、メモ、重さ、名前などの欄への入力です。それ以外の出来事はいつもここに表示されます。</translation>
     </message>
     <message>
@@ -6821,7 +6816,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>保管容器 %1：%2</translation>
     </message>
     <message>
-        <source>used ground of %1: %2</source>
+        <source>used soil of %1: %2</source>
         <translation>%1 の古土：%2</translation>
     </message>
     <message>
@@ -7416,7 +7411,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>落とす量、上限</translation>
     </message>
     <message>
-        <source>Free pots of the library</source>
+        <source>Free pots of the record</source>
         <translation>空いている鉢</translation>
     </message>
     <message>
@@ -7696,7 +7691,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>はい</translation>
     </message>
     <message>
-        <source>All ground off on purpose: bare-rooted</source>
+        <source>All soil off on purpose: bare-rooted</source>
         <translation>意図して土を全部落とす：裸根</translation>
     </message>
     <message>
@@ -8570,7 +8565,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>比較：%1</translation>
     </message>
     <message>
-        <source>Tick one tree to see what is known of its ground, or several to see what they share.</source>
+        <source>Tick one tree to see what is known of its soil, or several to see what they share.</source>
         <translation>1 本に印を付けると用土について、複数なら共通点がわかります。</translation>
     </message>
     <message>
@@ -9187,7 +9182,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>重さ(&amp;M)</translation>
     </message>
     <message>
-        <source>without ground and pot; for lifting</source>
+        <source>without soil and pot; for lifting</source>
         <translation>土と鉢を除く。持ち上げ用</translation>
     </message>
     <message>
@@ -9660,7 +9655,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>weight</source>
-        <translation>重さ</translation>
+        <translation>重み</translation>
     </message>
     <message>
         <source>%1 must hold</source>
@@ -9714,7 +9709,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ヤシ殻繊維</translation>
     </message>
     <message>
-        <source>Coconut husk pith and fibre. Without a particle density: shares and grading only.</source>
+        <source>Coconut husk pith and fibre. Without a grain density: shares and grading only.</source>
         <translation>ココヤシの殻の髄と繊維。粒子密度がないため、割合と粒度だけを扱う。</translation>
     </message>
     <message>
@@ -9778,7 +9773,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ピートモス</translation>
     </message>
     <message>
-        <source>Sphagnum peat. Without a particle density: shares and grading only.</source>
+        <source>Sphagnum peat. Without a grain density: shares and grading only.</source>
         <translation>ミズゴケの泥炭。粒子密度がないため、割合と粒度だけを扱う。</translation>
     </message>
     <message>
@@ -9826,7 +9821,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ミズゴケ</translation>
     </message>
     <message>
-        <source>Long-fibre sphagnum moss. Without a particle density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
+        <source>Long-fibre sphagnum moss. Without a grain density: shares and grading only. Wear gloves: moss may carry a skin fungus.</source>
         <translation>長い繊維のミズゴケ。粒子密度がないため、割合と粒度だけを扱う。手袋を着ける（皮膚の感染菌がいることがある）。</translation>
     </message>
     <message>
@@ -9924,7 +9919,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>試験と通常の値が大きく離れているため、どちらも額面どおりには信用せず、範囲を {factor} 倍にしました。試験をやり直してください</translation>
     </message>
     <message>
-        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the weights, the volume and the grading</source>
+        <source>no k between 2 and 40 cm mm gives the measured {capacity_percent} % of water; {k_cm_mm} comes nearest: look at the masses, the volume and the grading</source>
         <translation>2～40 cm mm のどの k でも実測の水 {capacity_percent} % になりません。最も近いのは {k_cm_mm} です。重さ、容積、粒度を確かめてください</translation>
     </message>
     <message>
@@ -9944,7 +9939,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>粒が入れたときより粗くなっています。同じ粒でしたか、こぼれませんでしたか？</translation>
     </message>
     <message>
-        <source>the grain displaces no water; look at the three weights</source>
+        <source>the grain displaces no water; look at the three masses</source>
         <translation>粒が水を押しのけていません。三つの重さを確かめてください</translation>
     </message>
     <message>
@@ -9956,7 +9951,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>区分には、残った目開きか通った目開き、または両方が必要です</translation>
     </message>
     <message>
-        <source>{density_g_l} g/L is unusual for grain; look at the weights and at the volume of the jug</source>
+        <source>{density_g_l} g/L is unusual for grain; look at the masses and at the volume of the jug</source>
         <translation>{density_g_l} g/L は粒として異例です。重さとジョッキの容積を確かめてください</translation>
     </message>
     <message>
@@ -10064,7 +10059,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>空気 {percent} % は異例です。水平で 30 分排水しましたか、容積は正しいですか？</translation>
     </message>
     <message>
-        <source>{percent} % of water after draining is unusual; look at the weights and the volume</source>
+        <source>{percent} % of water after draining is unusual; look at the masses and the volume</source>
         <translation>排水後の水 {percent} % は異例です。重さと容積を確かめてください</translation>
     </message>
     <message>
@@ -10088,7 +10083,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>試験がありません。一つ以上必要です</translation>
     </message>
     <message>
-        <source>{percent} % filled when flooded is unusual; look at the weights and the volume</source>
+        <source>{percent} % filled when flooded is unusual; look at the masses and the volume</source>
         <translation>湛水時に {percent} % 満ちたのは異例です。重さと容積を確かめてください</translation>
     </message>
     <message>
@@ -10280,11 +10275,11 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>見出し行がありません。aperture_mm,retained_g が必要です</translation>
     </message>
     <message>
-        <source>{text} is not a day; expected a date like 2026-03-14</source>
+        <source>{text} is not a day; expected one like 2026-03-14</source>
         <translation>{text} は日付ではありません。2026-03-14 のような日付にしてください</translation>
     </message>
     <message>
-        <source>the file is damaged; it was not changed. Restore the newest good backup</source>
+        <source>the file is damaged; it was not changed. Restore the newest intact backup</source>
         <translation>ファイルが壊れています。変更はしていません。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
@@ -10744,7 +10739,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>縁と根鉢の間の肩盛りが 35 度より急になります</translation>
     </message>
     <message>
-        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old ground away</source>
+        <source>sick: dead and rotten roots come off, no healthy one; clean tools, throw the old soil away</source>
         <translation>弱った木：枯れた根と腐った根だけを除き、健全な根は切りません。道具を清潔にし、古い土は捨てます</translation>
     </message>
     <message>
@@ -10784,7 +10779,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>{until} までに時期の来る木はありません</translation>
     </message>
     <message>
-        <source>the books have {mass_g} g; count what is there</source>
+        <source>the record has {mass_g} g; count what is there</source>
         <translation>帳簿では {mass_g} g です。実物を数えてください</translation>
     </message>
     <message>
@@ -11564,7 +11559,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>docs/science/calibration.md、ジョッキによるかさ密度</translation>
     </message>
     <message>
-        <source>docs/science/calibration.md, particle density by displacement; the form of ASTM C127, from memory</source>
+        <source>docs/science/calibration.md, grain density by displacement; the form of ASTM C127, from memory</source>
         <translation>docs/science/calibration.md、水置換による粒子密度；ASTM C127 の形、記憶による</translation>
     </message>
     <message>
@@ -11724,7 +11719,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>配合材について 質量比 x 通過 の和。各曲線は自身のふるいの間で log10(粒径) に線形</translation>
     </message>
     <message>
-        <source>E_k / sum E, E_k = mass / particle density</source>
+        <source>E_k / sum E, E_k = mass / grain density</source>
         <translation>E_k / E の和、E_k = 質量 / 粒子密度</translation>
     </message>
     <message>
@@ -11732,7 +11727,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>通過と同じく、外形体積の割合による</translation>
     </message>
     <message>
-        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / particle density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
+        <source>the packing density all classes of a component share for which the model gives back the component&apos;s own phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V</source>
         <translation>配合材の全級に共通の充填率で、モデルが配合材自身の phi = 乾燥かさ密度 / 粒子密度 を再現する値：V = i についての (1/phi - G_i)/(1 - F_i - G_i) の最小、beta = 1/V</translation>
     </message>
     <message>
@@ -11744,7 +11739,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>Yu, Zou &amp; Standish 1996；Kwan, Chan &amp; Wong 2013（記憶による）；孔隙 ±1.5 ポイント</translation>
     </message>
     <message>
-        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / particle density</source>
+        <source>V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density</source>
         <translation>V = 配合比を L とした E/phi の和、E = ふんわり L x 乾燥かさ密度 / 粒子密度</translation>
     </message>
     <message>
@@ -11756,11 +11751,11 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>1 - phi/(1 - 締まり)</translation>
     </message>
     <message>
-        <source>sum m / sum (m / particle density)</source>
+        <source>sum m / sum (m / grain density)</source>
         <translation>m の和 / (m / 粒子密度) の和</translation>
     </message>
     <message>
-        <source>particle density</source>
+        <source>grain density</source>
         <translation>粒子密度</translation>
     </message>
     <message>
@@ -12252,7 +12247,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>前回残した核の {percent} % が今回も残ります。大半はこの面の手前です。木が耐える範囲で、今回はその半分に手を付けてください</translation>
     </message>
     <message>
-        <source>{percent} % of the ground that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
+        <source>{percent} % of the soil that was worked last time is worked again; it is to rest, and the other half comes now: most of it lies before this face (common practice)</source>
         <translation>前回手を付けた土の {percent} % に再び手を付けます。そこは休ませ、今回は残り半分の番です。大半はこの面の手前です（一般的な目安）</translation>
     </message>
     <message>
@@ -12332,11 +12327,11 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>二つのふるい試験に共通のふるいが二つありません。同じふるい一式で両方をふるってください</translation>
     </message>
     <message>
-        <source>the dry grain outweighs the soaked grain; look at both weights</source>
+        <source>the dry grain outweighs the soaked grain; look at both masses</source>
         <translation>乾いた粒が吸水した粒より重くなっています。両方の重さを確かめてください</translation>
     </message>
     <message>
-        <source>the filled jug weighs no more than the empty one; look at both weights</source>
+        <source>the filled jug weighs no more than the empty one; look at both masses</source>
         <translation>入れたジョッキが空のジョッキより重くありません。両方の重さを確かめてください</translation>
     </message>
     <message>
@@ -12376,7 +12371,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>ファイルまたはフォルダーに書き込めません。所有者を確かめるか、別のフォルダーを選んでください</translation>
     </message>
     <message>
-        <source>the file made trouble ({text}); try again, and if it stays so restore the newest good backup</source>
+        <source>the file made trouble ({text}); try again, and if it stays so restore the newest intact backup</source>
         <translation>ファイルに問題が起きました（{text}）。やり直し、直らなければ最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
@@ -12456,7 +12451,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>これは記録そのものです。別の名前にしてください</translation>
     </message>
     <message>
-        <source>the record&apos;s file is damaged; restore the newest good backup</source>
+        <source>the record&apos;s file is damaged; restore the newest intact backup</source>
         <translation>記録のファイルが壊れています。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
@@ -12468,7 +12463,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>記録が、別のプログラムがよそへコピーするフォルダーにあります。別のコンピューターで開く前に、コピーが終わるのを待ってください</translation>
     </message>
     <message>
-        <source>the lists disagree with the {kind} {id} itself; restore the newest good backup</source>
+        <source>the lists disagree with the {kind} {id} itself; restore the newest intact backup</source>
         <translation>一覧が {kind} {id} の内容と一致しません。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
@@ -12492,7 +12487,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>記録は読み取り専用で開いています。書き込むにはコピーを保存してください</translation>
     </message>
     <message>
-        <source>the {kind} {id} can&apos;t be read from the file; restore the newest good backup</source>
+        <source>the {kind} {id} can&apos;t be read from the file; restore the newest intact backup</source>
         <translation>{kind} {id} をファイルから読めません。最新の正常なバックアップを復元してください</translation>
     </message>
     <message>
@@ -12564,11 +12559,11 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>二つの深さを合わせると k {k_cm_mm}、w {grain_fill} となり、配合よりばらつきによるものです。代わりに通常の値と重み付けしました。どちらかの試験をやり直してください</translation>
     </message>
     <message>
-        <source>the flooded weight asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
+        <source>the flooded mass asks for {percent} % of the voids between grains; look at the volume, the grain density and the dry mass</source>
         <translation>湛水時の重さには粒間孔隙の {percent} % が必要です。容積、粒子密度、乾燥質量を確かめてください</translation>
     </message>
     <message>
-        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the weights and the volume</source>
+        <source>the measured litre weight leaves {voids_percent} % of voids between grains, which grain does not do; the predicted voids were used instead: look at the masses and the volume</source>
         <translation>実測の容積重では粒間孔隙が {voids_percent} % となり、粒としてありえません。予測の孔隙を使いました。重さと容積を確かめてください</translation>
     </message>
     <message>
@@ -12580,11 +12575,11 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>回数がないか、0 より大きくありません。振った回数、または凍らせた回数を入力してください</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the weights and at the mark on the jug</source>
+        <source>a grain density of {density_g_l} g/L is above that of its solid, {solid_g_l} g/L; look at the masses and at the mark on the jug</source>
         <translation>粒子密度 {density_g_l} g/L が真密度 {solid_g_l} g/L を超えています。重さとジョッキの標線を確かめてください</translation>
     </message>
     <message>
-        <source>a grain density of {density_g_l} g/L is unusual; look at the weights, and was all air let out from between the grains?</source>
+        <source>a grain density of {density_g_l} g/L is unusual; look at the masses, and was all air let out from between the grains?</source>
         <translation>粒子密度 {density_g_l} g/L は異例です。重さを確かめ、粒の間の空気を抜いたか確認してください</translation>
     </message>
     <message>
@@ -13108,7 +13103,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>そこの新しい用土が {clearance_cm} cm では余地がありません。この鉢では {limit_cm} cm 未満です</translation>
     </message>
     <message>
-        <source>combing {depth_cm} cm deep goes past the middle; comb at most half the block, {limit_cm} cm</source>
+        <source>combing {depth_cm} cm deep goes past the middle; comb at most half of it, {limit_cm} cm</source>
         <translation>{depth_cm} cm のほぐしは中心を越えます。ほぐすのは根鉢の半分 {limit_cm} cm までにしてください</translation>
     </message>
     <message>
@@ -13120,7 +13115,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>向き {direction} が二度あります。一つを除いてください</translation>
     </message>
     <message>
-        <source>only a rounded block has an exponent; leave it out</source>
+        <source>only a rounded root mass has an exponent; leave it out</source>
         <translation>指数があるのは丸み形の根鉢だけです。省いてください</translation>
     </message>
     <message>
@@ -13217,11 +13212,23 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>tree {tree} has no plan {text}; its root-mass plan has {plans}</source>
-        <translation>木 {tree} にプラン {text} はありません。根鉢計画にあるのは {plans} です</translation>
+        <translation>木 {tree} に計画 {text} はありません。根鉢計画にあるのは {plans} です</translation>
     </message>
     <message>
         <source>tree {tree} can&apos;t be corrected: its repotting of that day is no longer in its history; take its tick back and tick it again</source>
         <translation>木 {tree} は訂正できません。その日の植え替えが履歴にもうありません。済みを取り消してから、もう一度済みにしてください</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>、</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>；</translation>
+    </message>
+    <message>
+        <source>: </source>
+        <translation>：</translation>
     </message>
 </context>
 </TS>

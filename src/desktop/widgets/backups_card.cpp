@@ -28,7 +28,7 @@ QString bytes_text(const BackupFile& backup) { return QLocale().formattedDataSiz
 
 }  // namespace
 
-QString backup_text(const BackupFile& backup) { return QStringLiteral("%1, %2").arg(backup_day(backup), bytes_text(backup)); }
+QString backup_text(const BackupFile& backup) { return comma_list({backup_day(backup), bytes_text(backup)}); }
 
 BackupsCard::BackupsCard(std::filesystem::path record, std::filesystem::path folder, QWidget* parent)
     : QFrame(parent),

@@ -16,7 +16,7 @@ QString fault_sentences(const Faults& faults, const std::vector<std::string>& pl
     for (auto fault = first; fault != last; ++fault) sentences << sentence_text(fault->second, units);
   }
   sentences.removeDuplicates();
-  return sentences.join(QStringLiteral("; "));
+  return semicolon_list(sentences);
 }
 
 FieldForm::FieldForm(Bench& bench, std::function<const Faults*()> faults, QWidget* parent)

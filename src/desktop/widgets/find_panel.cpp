@@ -35,7 +35,7 @@ QString faults_below(const Faults& faults, const std::string& place, UnitSystem 
     if (at == place || at.starts_with(place + "/")) sentences << sentence_text(problem, units);
   }
   sentences.removeDuplicates();
-  return sentences.join(QStringLiteral("; "));
+  return semicolon_list(sentences);
 }
 
 void set_muted(QLabel* label, const char* role) {
@@ -349,7 +349,7 @@ void FindPanel::refresh_faults() {
   QStringList wishes;
   for (int line = 0; line < static_cast<int>(wish_rows); ++line) {
     const QString fault = faults_below(setup.faults, "/wishes/" + std::to_string(line), units);
-    if (!fault.isEmpty()) wishes << QStringLiteral("%1: %2").arg(label_of(static_cast<WishRow>(line)), fault);
+    if (!fault.isEmpty()) wishes << with_label(label_of(static_cast<WishRow>(line)), fault);
   }
   wish_faults_->setText(wishes.join(u'\n'));
   wish_faults_->setVisible(!wishes.isEmpty());
@@ -357,7 +357,7 @@ void FindPanel::refresh_faults() {
   if (const QString fault = fault_sentences(setup.faults, {"/candidates"}, units); !fault.isEmpty()) grain << fault;
   for (const ShelfItem& item : setup.grain) {
     const QString fault = faults_below(setup.faults, "/candidates/" + item.key.toStdString(), units);
-    if (!fault.isEmpty()) grain << QStringLiteral("%1: %2").arg(to_qt(item.candidate.component.name), fault);
+    if (!fault.isEmpty()) grain << with_label(to_qt(item.candidate.component.name), fault);
   }
   candidate_faults_->setText(grain.join(u'\n'));
   candidate_faults_->setVisible(!grain.isEmpty());

@@ -98,7 +98,7 @@ void GoneNotice::leave() {
   for (const RecordForm* form : forms_) typed << form->typed_texts();
   const QString name = name_;
   stop_holding();
-  if (!typed.isEmpty()) emit book_.told(not_saved_words(name, typed.join(QStringLiteral("; "))));
+  if (!typed.isEmpty()) emit book_.told(not_saved_words(name, semicolon_list(typed)));
 }
 
 QString GoneNotice::not_saved_words(const QString& name, const QString& typed) { return tr("What was typed into %1 and not saved: %2").arg(name, typed); }

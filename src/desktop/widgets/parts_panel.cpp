@@ -21,7 +21,7 @@ namespace {
 
 constexpr int steps_per_part = 10;
 constexpr int most_parts = 10;
-constexpr int longest_name = 22;  // signs, then it is shortened in the middle
+constexpr int longest_name = 24;  // signs, then it is shortened in the middle
 
 /// A slider in tenths of a part that keyboards move by half a part.
 class PartsSlider : public QSlider {

@@ -8,8 +8,12 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QStyle>
 #include <QTableWidget>
+#include <QTextLayout>
+#include <QTextOption>
 #include <QVBoxLayout>
+#include <QtMath>
 #include <algorithm>
 #include <initializer_list>
 
@@ -230,6 +234,29 @@ void RecipesPanel::refresh_chosen() {
   for (QWidget* widget : std::initializer_list<QWidget*>{sentences_, figures_, answer_}) widget->setPalette(palette);
 }
 
+namespace {
+
+/// All lines as high as the highest, and the grid's.
+int height_of_words(const QTableWidget& table, int row, int column) {
+  QTextOption wrapped;
+  wrapped.setWrapMode(QTextOption::WordWrap);
+  QTextLayout layout(table.item(row, column)->text(), table.font());
+  layout.setTextOption(wrapped);
+  layout.beginLayout();
+  qreal highest = 0;
+  int lines = 0;
+  const int margins = 2 * (table.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, &table) + 1) + 1;
+  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+    line.setLineWidth(table.columnWidth(column) - margins);
+    highest = std::max(highest, line.height());
+    ++lines;
+  }
+  layout.endLayout();
+  return qCeil(lines * highest) + 1;
+}
+
+}  // namespace
+
 void RecipesPanel::fit() {
   table_->verticalHeader()->setMinimumSectionSize(26);
   QHeaderView* header = table_->horizontalHeader();
@@ -243,6 +270,9 @@ void RecipesPanel::fit() {
     if (!fits) table_->setColumnWidth(column, least);
   }
   table_->resizeRowsToContents();
+  // Where signs of another font make one line higher than the next, the table measures too little and ends the words with dots.
+  for (int row = 0; row < table_->rowCount(); ++row)
+    for (const int column : {int(parts), int(misses)}) table_->setRowHeight(row, std::max(table_->rowHeight(row), height_of_words(*table_, row, column)));
   int height = header->sizeHint().height() + 2 * table_->frameWidth() + (fits ? 0 : table_->horizontalScrollBar()->sizeHint().height());
   for (int row = 0; row < table_->rowCount(); ++row) height += table_->rowHeight(row);
   table_->setFixedHeight(height);

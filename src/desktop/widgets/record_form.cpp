@@ -187,7 +187,7 @@ void RecordForm::move_on(std::size_t from) {
 void RecordForm::show_fault(const Shown& shown, const Problems& problems) const {
   QStringList sentences;
   for (const Problem& problem : problems) sentences << sentence_text(problem, units_);
-  show_fault(shown, sentences.join(QStringLiteral("; ")));
+  show_fault(shown, semicolon_list(sentences));
 }
 
 void RecordForm::show_fault(const Shown& shown, const QString& fault) const {

@@ -138,9 +138,9 @@ void ScreeningPanel::refresh() {
     if (!fault.isEmpty()) faults << fault;
   }
   for (const ScreeningRow& row : view.rows) {
-    if (!row.fault.isEmpty()) faults << QStringLiteral("%1: %2").arg(row.name, row.fault);
+    if (!row.fault.isEmpty()) faults << with_label(row.name, row.fault);
   }
-  fault_->setText(faults.join(QStringLiteral("; ")));
+  fault_->setText(semicolon_list(faults));
   fault_->setVisible(!faults.isEmpty());
   reason_->setText(view.reason);
   reason_->setVisible(!view.reason.isEmpty() && faults.isEmpty());

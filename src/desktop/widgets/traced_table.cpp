@@ -40,7 +40,7 @@ void TracedTable::show_rows(const RecordTable& rows) {
     for (int column = 0; column < cells.size(); ++column) {
       auto* cell = new QTableWidgetItem(cells[column]);
       cell->setToolTip(cells[column]);
-      cell->setData(Qt::AccessibleTextRole, QStringLiteral("%1: %2").arg(rows.table.heading[column], cells[column]));
+      cell->setData(Qt::AccessibleTextRole, with_label(rows.table.heading[column], cells[column]));
       setItem(row, column, cell);
     }
   }
