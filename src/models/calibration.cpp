@@ -65,6 +65,7 @@ LogSizes tested_sizes(const MixState& state) {
 struct FloodedFill {
   double at_no_grain_fill = 0;
   double by_grain_fill = 0;
+  [[nodiscard]] double at(double grain_fill) const { return at_no_grain_fill + by_grain_fill * grain_fill; }
 };
 
 /// Normal equations of w and f: symmetric 2 x 2 and its right side.
@@ -100,7 +101,7 @@ class Fit {
     Calibration answer;
     answer.flooded_fill_measured = flooded_fill_.has_value();
     if (!weighed_.empty())
-      answer.method = solve();
+      answer.method = solve_within_pores();
     else if (flooded_fill_)
       constants_.flooded_fill = fill_at(constants_.grain_fill);
     if (!weighed_.empty() || flooded_fill_) answer.belief = belief_that_holds_constants();
@@ -154,11 +155,11 @@ class Fit {
     if (count == 0) return;
     fill.at_no_grain_fill /= count;
     fill.by_grain_fill /= count;
-    flooded_fill_ = fill;
+    flooded_fill_ = weighed_fill_ = fill;
   }
 
   [[nodiscard]] double fill_at(double grain_fill) const {
-    return std::clamp(flooded_fill_->at_no_grain_fill + flooded_fill_->by_grain_fill * grain_fill, 0.0, 1.0);
+    return std::clamp(flooded_fill_->at(grain_fill), 0.0, 1.0);
   }
 
   [[nodiscard]] std::vector<Line> lines_at(double log_k) const {
@@ -228,6 +229,16 @@ class Fit {
     constants_.k_cm_mm = std::exp(log_k);
     constants_.grain_fill = grain_fill;
     if (flooded_fill_) constants_.flooded_fill = fill_at(grain_fill);
+  }
+
+  /// Pores take up no more than themselves: where more was weighed, k and w follow from full ones.
+  CalibrationMethod solve_within_pores() {
+    const Notes before = notes_;
+    const CalibrationMethod method = solve();
+    if (!flooded_fill_ || flooded_fill_->at(constants_.grain_fill) <= 1) return method;
+    flooded_fill_ = FloodedFill{1, 0};
+    notes_ = before;
+    return solve();
   }
 
   CalibrationMethod solve() {
@@ -364,8 +375,8 @@ class Fit {
   }
 
   void question_fill() {
-    if (!flooded_fill_) return;
-    const double fill = flooded_fill_->at_no_grain_fill + flooded_fill_->by_grain_fill * constants_.grain_fill;
+    if (!weighed_fill_) return;
+    const double fill = weighed_fill_->at(constants_.grain_fill);
     if (fill > 1) notes_.push_back({"calibration.more-water-than-voids", Level::warning, "", {{"percent", 100 * fill}}});
     if (fill < 0.5) notes_.push_back({"calibration.little-flooded", Level::warning, "", {{"percent", 100 * fill}}});
   }
@@ -374,7 +385,8 @@ class Fit {
   RetentionConstants constants_;
   std::vector<Terms> all_;
   std::vector<Terms> weighed_;  // with a capacity
-  std::optional<FloodedFill> flooded_fill_;
+  std::optional<FloodedFill> weighed_fill_;
+  std::optional<FloodedFill> flooded_fill_;  // as weighed, or full pores
   Notes notes_;
 };
 

@@ -121,6 +121,17 @@ TEST_CASE("The flooded weight gives f back", "[calibration][law]") {
   CHECK_THAT(fitted.constants.k_cm_mm, WithinAbs(11, 0.01));
 }
 
+TEST_CASE("Where more water was weighed than the pores hold, the capacity comes back from full pores", "[calibration][law]") {
+  Mix mix = check_mix();
+  mix.components.front().grain.water_absorption = WaterAbsorption(0.35 * 1000 / 1200);
+  const auto usual = mix_in_column(state_of(mix), {}, depth_cm(6));
+  const double capacity = usual->container_capacity.value() + 0.03;
+  const Calibration fitted = fit(mix, {measured_at(6, capacity, usual->theta_0.value() + 0.12)});
+  CHECK(fitted.constants.flooded_fill == 1);
+  CHECK_THAT(mix_in_column(state_of(mix), fitted.constants, depth_cm(6))->container_capacity.value(), WithinAbs(capacity, 1e-6));
+  CHECK(std::ranges::count(fitted.notes, "calibration.more-water-than-voids", &Note::code) == 1);
+}
+
 TEST_CASE("One test without known grain water is weighed against the usual values", "[calibration][law]") {
   const Mix mix = check_mix();
   // What the usual constants foretell changes nothing.
