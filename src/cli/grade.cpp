@@ -74,7 +74,9 @@ std::string verdict_text(const Estimate<BagVerdict>& judged, UnitSystem units) {
     case Verdict::other_use_or_complain: text += "other use or complain"; break;
   }
   text += " for " + size_text(verdict.band.from, units) + " to " + size_text(verdict.band.to, units);
-  return text + "; usable " + volume_text(verdict.usable.value(), units) + " of each litre of the bag; " +
+  // Quarts of a litre would be read as a share.
+  const std::string usable = units == UnitSystem::us ? percent_text(verdict.usable.value()) + " of the bag" : volume_text(verdict.usable.value(), units) + " of each litre of the bag";
+  return text + "; usable " + usable + "; " +
          percent_text(verdict.finer.value()) + " finer, " + percent_text(verdict.coarser.value()) + " coarser than the band\n";
 }
 

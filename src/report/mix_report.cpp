@@ -181,7 +181,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   list.push_back({"trapped_air", GRITWRIGHT_TEXT("open voids - theta(0): gas a flood does not reach, and grain pores it does not fill"),
                   {{GRITWRIGHT_TEXT("total air"), share(water.total_air)}, {GRITWRIGHT_TEXT("air that drains free"), share(water.air_filled_porosity)}},
                   "docs/science/water.md"});
-  list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over free water up to which the pores stay nine tenths full"),
+  list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over the floor of the pot up to which the pores stay nine tenths full"),
                   {{"k", significant(constants.k_cm_mm) + " cm mm"}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
                   "docs/science/water.md"});
   list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (bulk density + 1000 g/L x container capacity)"),

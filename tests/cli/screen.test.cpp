@@ -1,5 +1,6 @@
 #include <catch2/catch.hpp>
 
+#include "gritwright/report/quantity_text.hpp"
 #include "run.hpp"
 
 using namespace gritwright::cli;
@@ -29,6 +30,15 @@ TEST_CASE("screen loses no mass and fills more litres apart than together", "[cl
   CHECK(litres < 1.2);
   CHECK(fractions[0]["to_mm"].is_null());
   CHECK(fractions[2]["from_mm"].is_null());
+}
+
+TEST_CASE("Beside quarts what comes of a bag is a share, not quarts of a litre", "[cli][screen]") {
+  const std::string screened = run({"screen", "-", "--at", "6.3", "--at", "2", "--units", "us"}, bag).out;
+  CHECK(screened.find("of the volume screened") != std::string::npos);
+  CHECK(screened.find(" qt") == std::string::npos);
+  const auto judged = run({"grade", "-", "--json", "--band", "2-6.3"}, bag).json();
+  const std::string text = run({"grade", "-", "--band", "2-6.3", "--units", "us"}, bag).out;
+  CHECK(text.find("usable " + gritwright::percent_text(judged["verdict"][0]["usable_l_per_l"].get<double>()) + " of the bag") != std::string::npos);
 }
 
 TEST_CASE("screen refuses openings that are repeated, zero or no number", "[cli][screen][refuses]") {
