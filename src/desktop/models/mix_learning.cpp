@@ -5,6 +5,7 @@
 
 #include "gritwright/models/kept_pot_tests.hpp"
 #include "material_words.hpp"
+#include "text.hpp"
 
 namespace gritwright::desktop {
 
