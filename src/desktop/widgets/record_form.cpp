@@ -143,7 +143,11 @@ void RecordForm::show_again(Shown& shown) {
   shown.typed_in = shown.waits = false;
   const QString text = shown_text(shown.known, shown.row.kind, units_);
   // Where nothing changes the cursor and what is selected stay.
-  if (shown.field->text() != text) shown.field->setText(text);
+  if (shown.field->text() != text) {
+    shown.field->setText(text);
+    // Long words are read from their beginning.
+    if (!shown.field->hasFocus()) shown.field->setCursorPosition(0);
+  }
   show_fault(shown, QString());
 }
 

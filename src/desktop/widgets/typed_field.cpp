@@ -28,7 +28,9 @@ void TypedField::read() {
   const QString shown = kept != nullptr ? shown_text(*kept, kind_, bench_.units()) : QString();
   // What is being typed stays as it is as long as it means what is kept.
   if (hasFocus() && kept != nullptr && kept_text(text(), kind_, bench_.units()) == *kept) return;
-  if (text() != shown) setText(shown);
+  if (text() == shown) return;
+  setText(shown);
+  if (!hasFocus()) setCursorPosition(0);
 }
 
 }  // namespace gritwright::desktop
