@@ -32,7 +32,16 @@ int ThemeStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, cons
   const int usual = QProxyStyle::pixelMetric(metric, option, widget);
   constexpr int around_tips = 5;
   if (metric == PM_ToolTipLabelFrameWidth) return std::max(usual, around_tips);
+  constexpr int around_close_names = 12;
+  if (metric == PM_TabBarTabHSpace && widget != nullptr && widget->property(close_names).toBool()) return around_close_names;
   return metric == PM_TabBarScrollButtonWidth ? std::max(usual, least_target) : usual;
+}
+
+QRect ThemeStyle::subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const {
+  QRect rect = QProxyStyle::subElementRect(element, option, widget);
+  const auto* const tabs = qstyleoption_cast<const QStyleOptionTabWidgetFrame*>(option);
+  if (element == SE_TabWidgetRightCorner && tabs != nullptr) rect.moveTop(std::max(0, (tabs->tabBarSize.height() - rect.height()) / 2));
+  return rect;
 }
 
 QSize ThemeStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const {
@@ -84,6 +93,12 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
       painter->restore();
       return;
     }
+  }
+  if (const auto* const header = qstyleoption_cast<const QStyleOptionHeader*>(option); element == CE_HeaderLabel && header != nullptr) {
+    // Cut at both ends a heading would pass for another word.
+    QStyleOptionHeader fitting = *header;
+    fitting.text = header->fontMetrics.elidedText(header->text, Qt::ElideRight, header->rect.width());
+    return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
   QProxyStyle::drawControl(element, option, painter, widget);
   if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;

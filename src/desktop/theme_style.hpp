@@ -5,6 +5,9 @@ class QLabel;
 
 namespace gritwright::desktop {
 
+/// Property of a bar of tabs whose names stand closer together than usual.
+constexpr const char* close_names = "close_names";
+
 /// The library's style with one thing mended: on a dark ground it derives edges darker than the ground, so that fields and
 /// sliders lose their outline. Here every field has an edge in a colour of the theme. Source for 3:1: WCAG 2.1, 1.4.11.
 /// Frames called "card" or "caution" get their ground and edge here, labels whose property "role" is "muted", "fault", "heading" or
@@ -17,6 +20,8 @@ class ThemeStyle : public QProxyStyle {
   /// Arrows of a row of tabs are as wide as every other target.
   [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr, const QWidget* widget = nullptr) const override;
   using QProxyStyle::polish;
+  /// A button beside tabs stands in the middle of their height.
+  QRect subElementRect(SubElement element, const QStyleOption* option, const QWidget* widget) const override;
   QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& contents, const QWidget* widget) const override;
   void polish(QWidget* widget) override;
   void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter, const QWidget* widget) const override;

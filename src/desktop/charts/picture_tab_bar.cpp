@@ -3,6 +3,8 @@
 #include <QStyleOptionTab>
 #include <cstdlib>
 
+#include "theme_style.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -12,18 +14,7 @@ constexpr int least_tab_height = 32;
 
 }  // namespace
 
-void PictureTabBar::fit_into(int width) {
-  int one_line = 0;
-  for (int tab = 0; tab < count(); ++tab) one_line += QTabBar::tabSizeHint(tab).width();
-  const bool wanted = one_line > width;
-  if (wanted == two_lines_ || count() == 0) return;
-  two_lines_ = wanted;
-  setTabText(0, tabText(0));  // has the bar measure its tabs anew
-}
-
-// At the space or hyphen nearest to the middle.
-QString PictureTabBar::broken(int index) const {
-  QString name = tabText(index);
+QString in_two_lines(QString name) {
   qsizetype at = -1;
   for (qsizetype i = 1; i + 1 < name.size(); ++i) {
     const bool can_break = name[i] == u' ' || name[i] == u'-';
@@ -33,17 +24,37 @@ QString PictureTabBar::broken(int index) const {
   return name[at] == u' ' ? name.replace(at, 1, u'\n') : name.insert(at + 1, u'\n');
 }
 
+int PictureTabBar::needed() const {
+  int sum = 0;
+  for (int tab = 0; tab < count(); ++tab)
+    if (isTabVisible(tab)) sum += tabSizeHint(tab).width();
+  return sum;
+}
+
+void PictureTabBar::fit_into(int beside_one_line, int beside_two_lines) {
+  const Fit before = fit_;
+  fit_ = Fit::one_line;
+  if (needed() > beside_one_line) fit_ = Fit::two_lines;
+  setProperty(close_names, false);
+  if (has_two_lines() && needed() > beside_two_lines) {
+    fit_ = Fit::close;
+    setProperty(close_names, true);
+  }
+  if (fit_ != before && count() > 0) setTabText(0, tabText(0));  // has the bar measure its tabs anew
+}
+
 QSize PictureTabBar::tabSizeHint(int index) const {
-  const QSize hint = QTabBar::tabSizeHint(index).expandedTo({0, least_tab_height});
-  if (!two_lines_) return hint;
+  QSize hint = QTabBar::tabSizeHint(index).expandedTo({0, least_tab_height});
+  if (!has_two_lines()) return hint;
   const QSize whole = fontMetrics().size(Qt::TextShowMnemonic, tabText(index));
-  const QSize in_two = fontMetrics().size(Qt::TextShowMnemonic, broken(index));
-  return {hint.width() - whole.width() + in_two.width(), hint.height() + fontMetrics().lineSpacing()};
+  const QSize in_two = fontMetrics().size(Qt::TextShowMnemonic, in_two_lines(tabText(index)));
+  hint += QSize(in_two.width() - whole.width(), fontMetrics().lineSpacing());
+  return hint;
 }
 
 void PictureTabBar::initStyleOption(QStyleOptionTab* option, int index) const {
   QTabBar::initStyleOption(option, index);
-  if (two_lines_) option->text = broken(index);
+  if (has_two_lines()) option->text = in_two_lines(tabText(index));
 }
 
 }  // namespace gritwright::desktop

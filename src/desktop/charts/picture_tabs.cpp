@@ -35,7 +35,6 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
   setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));
-  twin_->setText(tr("As a table"));
   twin_->setAccessibleName(tr("Pictures as tables"));
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
@@ -58,6 +57,7 @@ void PictureTabs::add(Picture picture) {
   // Before the tab, which may come to the front at once and ask for its table.
   shown_.push_back({picture, stack, table});
   addTab(stack, picture.title);
+  fit_tabs();
 }
 
 void PictureTabs::resizeEvent(QResizeEvent* event) {
@@ -70,7 +70,16 @@ void PictureTabs::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange) fit_tabs();
 }
 
-void PictureTabs::fit_tabs() { bar_->fit_into(width() - twin_->sizeHint().width()); }
+void PictureTabs::fit_tabs() {
+  const auto beside = [this](const QString& words) {
+    twin_->setText(words);
+    return width() - twin_->sizeHint().width();
+  };
+  const QString words = as_table_ ? tr("As a picture") : tr("As a table");
+  const int beside_two_lines = beside(in_two_lines(words));
+  bar_->fit_into(beside(words), beside_two_lines);
+  if (bar_->has_two_lines()) twin_->setText(in_two_lines(words));
+}
 
 void PictureTabs::show_picture(const QWidget* view) {
   const auto found = std::ranges::find(shown_, view, [](const Shown& shown) { return static_cast<const QWidget*>(shown.picture.view); });
@@ -83,7 +92,7 @@ void PictureTabs::set_as_table(bool table) {
   if (table == as_table_) return;
   as_table_ = table;
   twin_->setChecked(table);
-  twin_->setText(table ? tr("As a picture") : tr("As a table"));
+  fit_tabs();
   for (const Shown& shown : shown_) shown.stack->setCurrentIndex(table ? 1 : 0);
   refresh_table();
   emit as_table_changed(table);
