@@ -57,6 +57,7 @@ constexpr Look further_looks[] = {{"contrast", Theme::high_contrast, {1280, 800}
                                   {"light_small", Theme::light, {1024, 700}, 100},
                                   {"light_text150", Theme::light, {1280, 800}, 150},
                                   {"light_small_text150", Theme::light, {1024, 700}, 150},
+                                  {"dark_small_text200", Theme::dark, {1024, 700}, 200},
                                   {"dark_text200", Theme::dark, {1280, 800}, 200}};
 
 /// Few colours are enough for flat surfaces and make a third of the file. First the most frequent colour of every shade, so that a

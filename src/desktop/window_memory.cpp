@@ -23,7 +23,8 @@ void remember_layout(const QMainWindow& window) {
     if (!splitter->objectName().isEmpty()) settings.setValue(key_of(*splitter), splitter->saveState());
   }
   for (const QTableView* table : window.findChildren<QTableView*>()) {
-    if (keeps_columns(*table)) settings.setValue(key_of(*table), table->horizontalHeader()->saveState());
+    // Broken into lines it is as large text or a narrow window make it.
+    if (keeps_columns(*table) && !table->wordWrap()) settings.setValue(key_of(*table), table->horizontalHeader()->saveState());
   }
 }
 

@@ -15,6 +15,7 @@
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTableWidget>
 #include <QToolButton>
 #include <algorithm>
 #include <filesystem>
@@ -35,6 +36,7 @@
 #include "pages/mix_page.hpp"
 #include "pages/settings_page.hpp"
 #include "pages/sick_trees_tab.hpp"
+#include "pages/trees_page.hpp"
 #include "pages/trouble_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
@@ -467,7 +469,7 @@ namespace {
 
 class LargeText {
  public:
-  LargeText() { apply_theme(*qApp, Theme::light, 150); }
+  explicit LargeText(int percent = 150) { apply_theme(*qApp, Theme::light, percent); }
   ~LargeText() { apply_theme(*qApp, Theme::light, 100); }
   LargeText(const LargeText&) = delete;
   LargeText& operator=(const LargeText&) = delete;
@@ -498,6 +500,90 @@ TEST_CASE("With large text a table of trees does not scroll sideways, its words 
   }
 }
 
+TEST_CASE("With large text every page fits a window of 1024 by 700", "[accessibility][large_text]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  const LargeText large;
+  on_every_view(open, [&](const char* view) {
+    INFO(view);
+    CHECK(open.window.minimumSizeHint().width() <= 1024);
+    CHECK(open.window.minimumSizeHint().height() <= 700);
+  });
+}
+
+TEST_CASE("With large text in a small window the names of trees and pots are whole, and no list scrolls sideways", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const LargeText large;
+  open.trigger("action_page_trees");
+  TreesPage& page = open.window.record_pages()->trees();
+  const auto check_names = [&](const char* name) {
+    QApplication::processEvents();
+    const auto* table = open.find<QTableView>(name);
+    REQUIRE(table->model()->rowCount() > 0);
+    CHECK(table->horizontalScrollBar()->maximum() == 0);
+    for (int row = 0; row < table->model()->rowCount(); ++row) {
+      // The species behind a tree's name may be cut; its tip has it.
+      const QString text = table->model()->index(row, 1).data().toString().section(u' ', 0, 1);
+      constexpr int around = 8;
+      const QRect needed = table->fontMetrics().boundingRect(QRect(0, 0, table->columnWidth(1) - around, 1000), Qt::TextWordWrap, text);
+      INFO(name << ": " << text.toStdString() << " has " << table->columnWidth(1) << " by " << table->rowHeight(row));
+      CHECK(needed.width() <= table->columnWidth(1) - around);
+      CHECK(needed.height() <= table->rowHeight(row));
+    }
+  };
+  page.show_trees();
+  check_names("trees_table");
+  for (const char* name : {"tree_seen_table", "tree_repotting_table"}) {
+    INFO(name);
+    CHECK(open.find<QTableView>(name)->horizontalScrollBar()->maximum() == 0);
+  }
+  for (const char* name : {"tree_seen_day", "tree_repotted_day"}) {
+    const auto* day = open.find<QLineEdit>(name);
+    CHECK(day->fontMetrics().horizontalAdvance(QStringLiteral("2026-11-29")) + 8 <= day->width());
+  }
+  page.show_pots();
+  check_names("pots_table");
+}
+
+TEST_CASE("With plain text in a small window the rows of bags, pots and groups have one line", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const auto check_rows = [&](const char* name) {
+    QApplication::processEvents();
+    const auto* table = open.find<QTableView>(name);
+    INFO(name);
+    REQUIRE(table->model()->rowCount() > 0);
+    CHECK(table->horizontalScrollBar()->maximum() == 0);
+    CHECK(table->rowHeight(0) < 2 * table->fontMetrics().lineSpacing());
+  };
+  open.trigger("action_page_bags");
+  check_rows("bags_table");
+  open.trigger("action_page_trees");
+  open.window.record_pages()->trees().show_pots();
+  check_rows("pots_table");
+  open.trigger("action_groups");
+  check_rows("groups_table");
+}
+
+TEST_CASE("A column that says nothing of a tree's repottings is left out, and the others are in sight", "[accessibility]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.trigger("action_page_trees");
+  auto* trees = open.find<QTableView>("trees_table");
+  trees->setCurrentIndex(trees->model()->index(0, 0));  // TR-12
+  QApplication::processEvents();
+  const auto* table = open.find<QTableWidget>("tree_repotting_table");
+  CHECK(table->horizontalScrollBar()->maximum() == 0);
+  REQUIRE(table->rowCount() == 1);
+  for (int column = 0; column < table->columnCount(); ++column) {
+    if (!table->isColumnHidden(column)) CHECK_FALSE(table->item(0, column)->text().isEmpty());
+  }
+  CHECK_FALSE(table->isColumnHidden(1));  // its pot
+}
+
 TEST_CASE("With plain text the rows of the repotting day have one line", "[accessibility][large_text]") {
   OpenWindow open;
   open_nursery(open);
@@ -519,6 +605,20 @@ TEST_CASE("With large text the name of every picture of a mix is in sight", "[ac
   }
   for (const QToolButton* arrow : bar->findChildren<QToolButton*>()) CHECK_FALSE(arrow->isVisible());
   CHECK(bar->tabText(1) == QStringLiteral("Pot in section"));  // said in one piece to a screen reader
+}
+
+TEST_CASE("The button beside the names of pictures is no lower than they are", "[accessibility]") {
+  const int percent = GENERATE(100, 150, 200);
+  OpenWindow open(Start::mixes);
+  open_nursery(open);
+  const LargeText text(percent);
+  QApplication::processEvents();
+  PictureTabs& pictures = open.window.mix_page().pictures();
+  const QRect tabs(pictures.tabBar()->mapTo(&pictures, QPoint()), pictures.tabBar()->size());
+  const QRect button = pictures.cornerWidget()->geometry();
+  INFO(percent << " %: " << button.top() << " to " << button.bottom() << " beside " << tabs.top() << " to " << tabs.bottom());
+  CHECK(button.top() >= tabs.top());
+  CHECK(button.bottom() <= tabs.bottom());
 }
 
 TEST_CASE("With large text half of the mixes compared are in sight at once", "[accessibility][large_text]") {

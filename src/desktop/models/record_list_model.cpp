@@ -95,7 +95,8 @@ void RecordListModel::set_state(QString heading, std::function<QString(const Rec
 }
 
 QVariant RecordListModel::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (orientation == Qt::Vertical || role != Qt::DisplayRole) return {};
+  // The tip has the heading whole where its column is narrow.
+  if (orientation == Qt::Vertical || (role != Qt::DisplayRole && role != Qt::ToolTipRole)) return {};
   switch (columns_[static_cast<std::size_t>(section)]) {
     case Column::id: return kind_ == RecordKind::bag ? tr("bag") : kind_ == RecordKind::fraction ? tr("fraction") : tr("no.");
     case Column::title: return kind_ == RecordKind::log_entry ? tr("what happened") : tr("what");

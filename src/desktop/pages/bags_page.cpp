@@ -23,7 +23,9 @@
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/gone_notice.hpp"
+#include "widgets/list_fit.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/record_table.hpp"
@@ -91,16 +93,13 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   refresh();
 }
 
-QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
-  auto* tools = new QHBoxLayout;
-  auto* find_label = new QLabel(tr("F&ind"), side);
+QWidget* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
+  auto* tools = new FlowLine(side);
   find_ = new QLineEdit(side);
   find_->setObjectName(QStringLiteral("bags_find"));
   find_->setPlaceholderText(tr("bag, material or lot"));
   find_->setAccessibleName(tr("Find a bag"));
   find_->setMinimumHeight(26);
-  find_label->setBuddy(find_);
-  auto* material_label = new QLabel(tr("&Material"), side);
   material_ = new QComboBox(side);
   material_->setObjectName(QStringLiteral("bags_material"));
   material_->setAccessibleName(tr("Material of the bags to receive"));
@@ -108,7 +107,6 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
   material_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   material_->setMinimumContentsLength(8);
   for (const Material& material : catalogue.materials()) material_->addItem(material_words(material.name), to_qt(material.name));
-  material_label->setBuddy(material_);
   auto* receive_button = new QPushButton(tr("&Receive bags"), side);
   receive_button->setObjectName(QStringLiteral("bags_receive"));
   receive_button->setAccessibleName(tr("Receive bags of this material"));
@@ -118,12 +116,9 @@ QLayout* BagsPage::list_tools(QWidget* side, const Catalogue& catalogue) {
     refresh();
   });
   connect(receive_button, &QPushButton::clicked, this, &BagsPage::receive);
-  tools->addWidget(find_label);
-  tools->addWidget(find_, 2);
-  tools->addSpacing(12);
-  tools->addWidget(material_label);
-  tools->addWidget(material_, 1);
-  tools->addWidget(receive_button);
+  tools->add(tr("F&ind"), find_, 2, QStringLiteral("00000000"));
+  tools->add(tr("&Material"), material_, 1);
+  tools->add({}, receive_button);
   return tools;
 }
 
@@ -132,7 +127,7 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);
-  layout->addLayout(list_tools(side, catalogue));
+  layout->addWidget(list_tools(side, catalogue));
   empty_ = new QLabel(side);
   empty_->setWordWrap(true);
   empty_->setProperty("role", "muted");
@@ -146,6 +141,7 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
   table_->setDragDropMode(QAbstractItemView::DragOnly);
   table_->setContextMenuPolicy(Qt::ActionsContextMenu);
   show_as_record_list(*table_);
+  new ListFit(*table_, {{3, QStringLiteral("none yet"), true}, {2, QStringLiteral("30\u00a0Sept 0000"), true}, {0, QStringLiteral("WW-000")}, {4, QStringLiteral("00.0\u00a0kg dry")}});
   connect(table_, &QTableView::activated, this, &BagsPage::grade);
   layout->addWidget(table_, 1);
   add_fractions(side, *layout);
@@ -229,12 +225,12 @@ QWidget* BagsPage::form_side(const Catalogue& catalogue) {
   card->addWidget(stock_);
   card->addWidget(not_in_stock_);
   card->addWidget(stock_line_);
-  card->addLayout(form_buttons(details));
+  card->addWidget(form_buttons(details));
   card->addStretch(1);
   return new ColumnScroll(details, this);
 }
 
-QLayout* BagsPage::form_buttons(QWidget* details) {
+QWidget* BagsPage::form_buttons(QWidget* details) {
   auto* grade_button = new QPushButton(tr("Grade thi&s bag"), details);
   grade_button->setObjectName(QStringLiteral("bag_grade"));
   grade_button->setAccessibleName(tr("Grade this bag"));
@@ -250,11 +246,8 @@ QLayout* BagsPage::form_buttons(QWidget* details) {
   measure_button->setAccessibleName(tr("Measure this bag: litre weight, grain density, water, crumbling"));
   measure_button->setMinimumHeight(28);
   connect(measure_button, &QPushButton::clicked, this, [this] { emit measure_wanted(current_); });
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(grade_button);
-  buttons->addWidget(measure_button);
-  buttons->addWidget(take_in_);
-  buttons->addStretch(1);
+  auto* buttons = new FlowLine(details);
+  for (QPushButton* button : {grade_button, measure_button, take_in_}) buttons->add({}, button);
   return buttons;
 }
 
@@ -376,13 +369,7 @@ Problems BagsPage::set_reclaimed_mix(const QString& text) {
 void BagsPage::fit_columns() {
   if (fraction_table_ == nullptr) return;
   const QFontMetrics metrics(font());
-  const auto fit = [&](int column, const char* widest) { table_->setColumnWidth(column, metrics.horizontalAdvance(QString::fromLatin1(widest)) + 24); };
-  fit(0, "WW-000");
-  fit(2, "30 Sept 0000");
-  fit(3, "none yet");
-  fit(4, "00.0 kg dry");
   const int line = std::max(26, metrics.height() + 8);
-  table_->verticalHeader()->setDefaultSectionSize(line);
   fraction_table_->verticalHeader()->setDefaultSectionSize(line);
   fraction_table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-00/00")) + 24);
   fraction_table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("30 Sept 0000")) + 24);

@@ -58,9 +58,9 @@ class BagsPage : public QWidget {
 
  private:
   QWidget* list_side(const Catalogue& catalogue);
-  QLayout* list_tools(QWidget* side, const Catalogue& catalogue);
+  QWidget* list_tools(QWidget* side, const Catalogue& catalogue);
   QWidget* form_side(const Catalogue& catalogue);
-  QLayout* form_buttons(QWidget* details);
+  QWidget* form_buttons(QWidget* details);
   void add_fractions(QWidget* side, QLayout& layout);
   void add_arrival_rows();
   void add_grain_rows();

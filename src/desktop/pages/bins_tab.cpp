@@ -67,7 +67,7 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   const RecordListSide::Names names{QStringLiteral("bins"), tr("Bins and leftover tubs"), tr("bin by number, name or material"),
-                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left")};
+                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left"), QStringLiteral("00.0\u00a0kg dry")};
   list_ = new RecordListSide(book, RecordKind::bin, names, [this](const RecordLine& line) { return list_text(line); }, splitter);
   connect(list_->add_button(QStringLiteral("bins_add"), tr("Add a &bin or tub")), &QPushButton::clicked, this, &BinsTab::add_bin);
   splitter->addWidget(list_);

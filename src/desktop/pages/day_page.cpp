@@ -28,6 +28,8 @@
 #include "text.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_fit.hpp"
+#include "widgets/column_scroll.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_table.hpp"
@@ -107,7 +109,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
                                    tr("Screen damp, outdoors, with a mask; from 16 kg lift with two or use a trolley, less at arm's length. General information; safety sheets, local codes "
                                       "and qualified advice prevail."),
                                    this));
-  layout->addLayout(tools());
+  layout->addWidget(tools());
   empty_ = new QLabel(tr("No repotting day yet. Make one, then put trees on it: their litres, what to screen, buy and mix, and what is heavy follow by themselves. The season tells "
                          "which trees are due."),
                       this);
@@ -139,14 +141,14 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   litres_ = new SectionView(QStringLiteral("day_litres"), tr("Litres"), tabs_);
   batches_ = new SectionView(QStringLiteral("day_batches"), tr("Batches"), tabs_);
   lifts_ = new SectionView(QStringLiteral("day_lifts"), tr("Lifts"), tabs_);
-  tabs_->addTab(day_tab(), tr("Day"));
-  tabs_->addTab(tree_tab(), tr("Tree"));
+  tabs_->addTab(new ColumnScroll(day_tab(), tabs_), tr("Day"));
+  tabs_->addTab(new ColumnScroll(tree_tab(), tabs_), tr("Tree"));
   tabs_->addTab(litres_, tr("Litres"));
   tabs_->addTab(shelf_tab(), tr("Screen and buy"));
   tabs_->addTab(batches_, tr("Batches"));
   tabs_->addTab(lifts_, tr("Lifts"));
   tabs_->addTab(list_tab(), tr("Lists"));
-  tabs_->addTab(left_over_tab(), tr("Left over"));
+  tabs_->addTab(new ColumnScroll(left_over_tab(), tabs_), tr("Left over"));
   tabs_->addTab(season_tab(), tr("Season"));
   splitter->setSizes({300, 340});
   layout->addWidget(splitter, 1);
@@ -178,31 +180,21 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   fit_columns();
 }
 
-QLayout* DayPage::tools() {
-  auto* layout = new QHBoxLayout;
-  const auto labelled = [&](const QString& text, QWidget* field, int stretch) {
-    auto* label = new QLabel(text, this);
-    label->setBuddy(field);
-    // An underlined first letter is drawn without the kerning that its width was measured with.
-    label->setContentsMargins(0, 0, 2, 0);
-    layout->addWidget(label);
-    layout->addWidget(field, stretch);
-  };
+QWidget* DayPage::tools() {
+  auto* tools = new FlowLine(this);
   days_ = choice_box(this, "day_choice", tr("Repotting day"));
-  labelled(tr("&Day"), days_, 2);
+  tools->add(tr("&Day"), days_, 2);
   auto* fresh = push_button(this, "day_new", tr("New day"), tr("Make a new repotting day"));
-  layout->addWidget(fresh);
-  layout->addSpacing(12);
+  tools->add({}, fresh);
   tree_choice_ = choice_box(this, "day_tree_choice", tr("Tree to put on the day"));
-  labelled(tr("&Tree"), tree_choice_, 2);
+  tools->add(tr("&Tree"), tree_choice_, 2);
   auto* add = push_button(this, "day_add_tree", tr("Put on the day"), tr("Put this tree on the day"));
-  layout->addWidget(add);
-  layout->addSpacing(12);
+  tools->add({}, add);
   order_ = choice_box(this, "day_order", tr("Order of work"));
   order_->setMinimumContentsLength(8);
   for (const auto& [text, key] : {std::pair{tr("buds"), WorkKey::bud}, {tr("mix"), WorkKey::mix}, {tr("helper"), WorkKey::helper}, {tr("name"), WorkKey::name}})
     order_->addItem(text, static_cast<int>(key));
-  labelled(tr("&Work by"), order_, 0);
+  tools->add(tr("&Work by"), order_);
   connect(days_, &QComboBox::activated, this, [this] { show_day(days_->currentData().toString()); });
   connect(fresh, &QPushButton::clicked, this, &DayPage::new_day);
   connect(add, &QPushButton::clicked, this, &DayPage::add_tree);
@@ -210,7 +202,7 @@ QLayout* DayPage::tools() {
     save(tr("order of work"), [&](RepottingDay& d) { d.work_by = static_cast<WorkKey>(order_->itemData(index).toInt()); });
     book_.end_typing();
   });
-  return layout;
+  return tools;
 }
 
 QWidget* DayPage::day_tab() {

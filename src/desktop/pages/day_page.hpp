@@ -13,7 +13,6 @@
 
 class QComboBox;
 class QLabel;
-class QLayout;
 class QLineEdit;
 class QListWidget;
 class QPushButton;
@@ -70,7 +69,7 @@ class DayPage : public QWidget {
 
  private:
   bool write_pdf_of(DaySheet sheet, const QString& path);
-  QLayout* tools();
+  QWidget* tools();
   QWidget* day_tab();
   QWidget* tree_tab();
   QWidget* shelf_tab();

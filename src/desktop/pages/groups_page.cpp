@@ -18,6 +18,7 @@
 #include "text.hpp"
 #include "theme.hpp"
 #include "trees_tab.hpp"
+#include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
@@ -88,6 +89,7 @@ QWidget* GroupsPage::list_side() {
   list_->verticalHeader()->hide();
   list_->horizontalHeader()->setHighlightSections(false);
   list_->installEventFilter(this);
+  columns_ = new ColumnFit(*list_, {group_name_column, group_state_column}, group_name_column);
   connect(list_, &QTableWidget::itemSelectionChanged, this, &GroupsPage::choose_row);
   layout->addWidget(list_, 1);
   auto* buttons = new QGridLayout;
@@ -398,10 +400,15 @@ void GroupsPage::refresh_wishes() {
 }
 
 void GroupsPage::fit() {
-  list_->verticalHeader()->setDefaultSectionSize(std::max(26, list_->fontMetrics().height() + 8));
-  list_->horizontalHeader()->setSectionResizeMode(group_name_column, QHeaderView::Stretch);
-  list_->horizontalHeader()->setSectionResizeMode(group_state_column, QHeaderView::ResizeToContents);
-  list_->setMinimumWidth(34 * list_->fontMetrics().averageCharWidth());
+  list_->setMinimumWidth(26 * list_->fontMetrics().averageCharWidth());
+  constexpr int around_words = 12;
+  std::vector<int> widths;
+  for (int column = 0; column < group_columns; ++column) {
+    int widest = list_->fontMetrics().horizontalAdvance(list_->horizontalHeaderItem(column)->text());
+    for (int row = 0; row < list_->rowCount(); ++row) widest = std::max(widest, list_->fontMetrics().horizontalAdvance(list_->item(row, column)->text()));
+    widths.push_back(widest + around_words);
+  }
+  columns_->set_wanted(std::move(widths));
   fit_typed_table(*wishes_, static_cast<int>(wish_rows));
 }
 

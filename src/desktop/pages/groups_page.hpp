@@ -16,6 +16,7 @@ class QTableWidget;
 
 namespace gritwright::desktop {
 
+class ColumnFit;
 class GoneNotice;
 class RecordForm;
 class WishTable;
@@ -75,6 +76,7 @@ class GroupsPage : public QWidget {
   std::optional<Id<SpeciesProfile>> stored_;  ///< of the group on screen, where the record has it
   std::map<WishRow, Unread> unread_;
   QTableWidget* list_ = nullptr;
+  ColumnFit* columns_ = nullptr;
   QPushButton* remove_ = nullptr;
   QPushButton* restore_ = nullptr;
   QPushButton* find_ = nullptr;

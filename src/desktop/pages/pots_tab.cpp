@@ -93,7 +93,8 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   const RecordListSide::Names names{QStringLiteral("pots"), tr("Pots"), tr("pot by number or name"),
-                                    tr("No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth."), tr("free or taken")};
+                                    tr("No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth."), tr("free or taken"),
+                                    tr("taken: %1").arg(QStringLiteral("TR-000"))};
   list_ = new RecordListSide(book, RecordKind::container, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
   QPushButton* add = list_->add_button(QStringLiteral("pots_add"), tr("Add a &pot"));
   connect(add, &QPushButton::clicked, this, &PotsTab::add_pot);

@@ -33,6 +33,7 @@
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
@@ -90,24 +91,19 @@ QWidget* RootPlanTab::list_side() {
   auto* side = new QWidget(this);
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
-  auto* line = new QHBoxLayout;
-  auto* label = new QLabel(tr("&Tree"), side);
-  // An underlined first letter is drawn without the kerning that its width was measured with.
-  label->setContentsMargins(0, 0, 6, 0);
+  auto* line = new FlowLine(side);
   trees_ = plan_choice(side, "plan_tree", tr("Tree to plan for"));
-  label->setBuddy(trees_);
   auto* add = new QPushButton(tr("&Begin a plan"), side);
   add->setObjectName(QStringLiteral("plan_add"));
   add->setAccessibleName(tr("Begin a plan for this tree"));
   add->setMinimumHeight(28);
   connect(add, &QPushButton::clicked, this, &RootPlanTab::add_plan);
-  line->addWidget(label);
-  line->addWidget(trees_, 1);
-  line->addWidget(add);
-  layout->addLayout(line);
+  line->add(tr("&Tree"), trees_, 1);
+  line->add({}, add);
+  layout->addWidget(line);
   tree_fault_ = plan_fault_label(side, "plan_tree_fault");
   layout->addWidget(tree_fault_);
-  const RecordListSide::Names names{QStringLiteral("plans"), tr("Root-mass plans"), tr("plan by number or name"), tr("No plans yet. Choose a tree above and begin one."), tr("for tree")};
+  const RecordListSide::Names names{QStringLiteral("plans"), tr("Root-mass plans"), tr("plan by number or name"), tr("No plans yet. Choose a tree above and begin one."), tr("for tree"), QStringLiteral("TR-000")};
   list_ = new RecordListSide(book_, RecordKind::root_mass_plan, names, [this](const RecordLine& row) {
     const auto plan = book_.workbook().find(Id<KeptRootMassPlan>{row.ref.id});
     return plan && plan->record.tree ? to_qt(plan->record.tree->text) : QString();
@@ -138,7 +134,7 @@ QWidget* RootPlanTab::answer_side() {
   section_ = new RootSectionView(*desk_, pictures_);
   pictures_->add({tr("Air and water"), section_, "plan_section_table", [this] { return section_->table(); }, [this] { return section_->data(); }});
   layout->addWidget(pictures_, 1);
-  auto* line = new QHBoxLayout;
+  auto* line = new FlowLine(top);
   plans_ = plan_choice(top, "plan_shown", tr("Plan shown"));
   connect(plans_, &QComboBox::activated, this, [this](int index) { desk_->choose(static_cast<std::size_t>(index)); });
   done_ = new QPushButton(tr("Write into histor&y"), top);
@@ -146,8 +142,8 @@ QWidget* RootPlanTab::answer_side() {
   done_->setAccessibleName(tr("Done: write this plan into the tree's history"));
   done_->setMinimumHeight(28);
   connect(done_, &QPushButton::clicked, this, &RootPlanTab::write_into_history);
-  line->addWidget(plans_, 1);
-  line->addWidget(done_);
+  line->add({}, plans_, 1);
+  line->add({}, done_);
   auto* print = new QPushButton(tr("Pri&nt..."), top);
   print->setObjectName(QStringLiteral("plan_print"));
   print->setAccessibleName(tr("Print the root-plan sheet"));
@@ -156,14 +152,14 @@ QWidget* RootPlanTab::answer_side() {
   pdf->setAccessibleName(tr("Save the root-plan sheet as PDF"));
   for (QPushButton* button : {print, pdf}) {
     button->setMinimumHeight(28);
-    line->addWidget(button);
+    line->add({}, button);
   }
   connect(print, &QPushButton::clicked, this, &RootPlanTab::print_sheet);
   connect(pdf, &QPushButton::clicked, this, [this] {
     const QString file = QFileDialog::getSaveFileName(this, tr("Root-plan sheet as PDF"), tr("root plan %1.pdf").arg(desk_->current()), tr("PDF (*.pdf)"));
     if (!file.isEmpty()) save_sheet(file);
   });
-  layout->addLayout(line);
+  layout->addWidget(line);
   splitter->addWidget(top);
   auto* bottom = new QWidget(splitter);
   auto* answers = new QVBoxLayout(bottom);

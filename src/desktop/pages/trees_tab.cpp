@@ -5,15 +5,14 @@
 #include <QDate>
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
-#include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <string_view>
+#include <utility>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
@@ -21,7 +20,9 @@
 #include "models/grain_trace.hpp"
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/gone_notice.hpp"
+#include "widgets/history_table.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/tree_air_note.hpp"
@@ -31,6 +32,9 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr int looked_at = -1;  // beside the conditions
+constexpr qsizetype bare_rooted_column = 6;
+QString widest_day() { return QStringLiteral("0000-00-00"); }
+QString no_text() { return QStringLiteral("\u2013"); }
 
 Result<double> tree_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 Result<Length> tree_length(const std::string& text) { return parse_length(text, LengthUnit::centimetre); }
@@ -47,34 +51,29 @@ QString face_text(const std::string& face) {
   return to_qt(face);
 }
 
-QTableWidget* history_table(QWidget* parent, const char* object_name, const QString& name, const QStringList& heading) {
-  auto* table = new QTableWidget(0, static_cast<int>(heading.size()), parent);
+HistoryTable* history_table(QWidget* parent, const char* object_name, const QString& name, const QStringList& headings, const QString& heading_of_words) {
+  auto* table = new HistoryTable(headings, heading_of_words, parent);
   table->setObjectName(QString::fromLatin1(object_name));
   table->setAccessibleName(name);
-  table->setHorizontalHeaderLabels(heading);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->setSelectionBehavior(QAbstractItemView::SelectRows);
-  table->setTabKeyNavigation(false);
-  table->setAlternatingRowColors(true);
-  table->setShowGrid(false);
-  table->verticalHeader()->hide();
-  table->horizontalHeader()->setStretchLastSection(true);
-  table->setMinimumHeight(70);
   return table;
 }
 
-void fill_rows(QTableWidget& table, const std::vector<QStringList>& rows) {
-  table.verticalHeader()->setDefaultSectionSize(std::max(26, table.fontMetrics().height() + 8));
-  table.setRowCount(static_cast<int>(rows.size()));
-  for (int row = 0; row < table.rowCount(); ++row) {
-    const QStringList& cells = rows[static_cast<std::size_t>(row)];
-    for (int column = 0; column < cells.size(); ++column) {
-      auto* item = new QTableWidgetItem(cells[column]);
-      item->setToolTip(cells[column]);
-      table.setItem(row, column, item);
-    }
+QStringList repotting_headings() {
+  return {TreesTab::tr("day"),         TreesTab::tr("pot"),     TreesTab::tr("mix"),       TreesTab::tr("plan"), TreesTab::tr("cut"), TreesTab::tr("combed"),
+          TreesTab::tr("bare-rooted"), TreesTab::tr("removed"), TreesTab::tr("untouched"), TreesTab::tr("note")};
+}
+
+/// What a row says, in one: "pot POT-04; mix MX-02; bare-rooted; roots firm".
+QString repotting_words(const QStringList& cells) {
+  const QStringList headings = repotting_headings();
+  QStringList words;
+  for (qsizetype column = 1; column < cells.size(); ++column) {
+    const QString& text = cells[column];
+    if (text.isEmpty() || text == no_text()) continue;
+    if (column == bare_rooted_column) words << (text == TreesTab::tr("yes") ? QStringList{headings[column]} : QStringList{});
+    else words << (column + 1 == cells.size() ? text : QStringLiteral("%1\u00a0%2").arg(headings[column], text));
   }
-  table.resizeColumnsToContents();
+  return words.join(QStringLiteral("; "));
 }
 
 QLineEdit* entry(QWidget* parent, const char* object_name, const QString& name, const QString& hint) {
@@ -92,15 +91,8 @@ QComboBox* choice(QWidget* parent, const char* object_name, const QString& name)
   box->setAccessibleName(name);
   box->setMinimumHeight(28);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  box->setMinimumContentsLength(5);
+  box->setMinimumContentsLength(9);
   return box;
-}
-
-void lay_out(QHBoxLayout& line, const QString& text, QWidget* field, int stretch = 0) {
-  auto* label = new QLabel(text, field->parentWidget());
-  label->setBuddy(field);
-  line.addWidget(label);
-  line.addWidget(field, stretch);
 }
 
 }  // namespace
@@ -133,13 +125,14 @@ TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   const RecordListSide::Names names{QStringLiteral("trees"), tr("Trees"), tr("tree by number, name or species"),
-                                    tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("how it is")};
+                                    tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("how it is"),
+                                    QStringLiteral("%1, %2").arg(condition_word(Condition::thriving), tr("due %1").arg(QStringLiteral("0000")).replace(u' ', QChar(QChar::Nbsp)))};
   list_ = new RecordListSide(book, RecordKind::tree, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
   connect(list_->add_button(QStringLiteral("trees_add"), tr("Add a t&ree")), &QPushButton::clicked, this, &TreesTab::add_tree);
   splitter->addWidget(list_);
   splitter->addWidget(new ColumnScroll(form_side(), splitter));
   history_ = history_side();
-  splitter->addWidget(history_);
+  splitter->addWidget(new ColumnScroll(history_, splitter));
   splitter->setSizes({390, 370, 500});
   splitter->setStretchFactor(2, 1);
   layout->addWidget(splitter);
@@ -206,9 +199,8 @@ void TreesTab::add_name_rows() {
               editor_.words(tr("name"), [](Tree& t, std::string text) { t.name = std::move(text); })});
   form_->add({QStringLiteral("tree_species"), tr("&Species"), Kind::words, tr("as far as you know it"), editor_.shown([](const Tree& t) { return to_qt(t.species); }),
               editor_.words(tr("species"), [](Tree& t, std::string text) { t.species = std::move(text); })});
-  groups_ = new QComboBox(form_);
-  groups_->setObjectName(QStringLiteral("tree_group"));
-  groups_->setAccessibleName(tr("Species group"));
+  groups_ = choice(form_, "tree_group", tr("Species group"));
+  groups_->setMinimumContentsLength(14);
   groups_->setToolTip(tr("what the tree bears when it is repotted goes by its group"));
   groups_->addItem(tr("not chosen yet"), -1);
   for (const SpeciesGroup group : species_groups) groups_->addItem(group_text(group), static_cast<int>(group));
@@ -291,26 +283,25 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   auto* heading = new QLabel(tr("How it did"), box);
   heading->setProperty("role", "heading");
   layout->addWidget(heading);
-  seen_ = history_table(box, "tree_seen_table", tr("How the tree did, newest first"), {tr("day"), tr("seen"), tr("note")});
+  seen_ = history_table(box, "tree_seen_table", tr("How the tree did, newest first"), {tr("day"), tr("seen"), tr("note")}, tr("seen"));
   layout->addWidget(seen_, 1);
   seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
   seen_day_->setText(to_qt(today()));
   seen_as_ = choice(box, "tree_seen_as", tr("How it was"));
   for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_word(condition), static_cast<int>(condition));
   seen_as_->addItem(tr("looked at for repotting"), looked_at);
-  auto* first = new QHBoxLayout;
-  lay_out(*first, tr("Da&y"), seen_day_);
-  lay_out(*first, tr("it was"), seen_as_, 1);
   seen_note_ = entry(box, "tree_seen_note", tr("What was seen"), tr("colour, buds, water that stands, roots at the hole"));
   auto* button = new QPushButton(tr("Write down"), box);
   button->setObjectName(QStringLiteral("tree_seen_keep"));
   button->setAccessibleName(tr("Write down what was seen"));
   button->setMinimumHeight(28);
-  auto* second = new QHBoxLayout;
-  lay_out(*second, tr("note"), seen_note_, 1);
-  second->addWidget(button);
-  layout->addLayout(first);
-  layout->addLayout(second);
+  auto* lines = new FlowLine(box);
+  lines->add(tr("Da&y"), seen_day_, 0, widest_day());
+  lines->add(tr("it was"), seen_as_, 1);
+  lines->begin_line();
+  lines->add(tr("note"), seen_note_, 1);
+  lines->add({}, button);
+  layout->addWidget(lines);
   connect(button, &QPushButton::clicked, this, &TreesTab::write_seen);
   connect(seen_note_, &QLineEdit::returnPressed, this, &TreesTab::write_seen);
   return box;
@@ -324,8 +315,7 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   auto* heading = new QLabel(tr("Repottings"), box);
   heading->setProperty("role", "heading");
   layout->addWidget(heading);
-  repottings_ = history_table(box, "tree_repotting_table", tr("Repottings, newest first"),
-                              {tr("day"), tr("pot"), tr("mix"), tr("plan"), tr("cut"), tr("combed"), tr("bare-rooted"), tr("removed"), tr("untouched"), tr("note")});
+  repottings_ = history_table(box, "tree_repotting_table", tr("Repottings, newest first"), repotting_headings(), tr("what was done"));
   layout->addWidget(repottings_, 1);
   repotted_day_ = entry(box, "tree_repotted_day", tr("Day of the repotting"), tr("like 2024-03-14"));
   repotted_pot_ = choice(box, "tree_repotted_pot", tr("Pot it went into"));
@@ -339,18 +329,16 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   button->setObjectName(QStringLiteral("tree_repotted_keep"));
   button->setAccessibleName(tr("Write down a repotting"));
   button->setMinimumHeight(28);
-  auto* first = new QHBoxLayout;
-  lay_out(*first, tr("Day"), repotted_day_);
-  lay_out(*first, tr("pot"), repotted_pot_, 1);
-  auto* second = new QHBoxLayout;
-  lay_out(*second, tr("mix"), repotted_mix_, 1);
-  second->addWidget(bare_rooted_);
-  auto* third = new QHBoxLayout;
-  lay_out(*third, tr("note"), repotted_note_, 1);
-  third->addWidget(button);
-  layout->addLayout(first);
-  layout->addLayout(second);
-  layout->addLayout(third);
+  auto* lines = new FlowLine(box);
+  lines->add(tr("Day"), repotted_day_, 0, widest_day());
+  lines->add(tr("pot"), repotted_pot_, 1);
+  lines->begin_line();
+  lines->add(tr("mix"), repotted_mix_, 1);
+  lines->add({}, bare_rooted_);
+  lines->begin_line();
+  lines->add(tr("note"), repotted_note_, 1);
+  lines->add({}, button);
+  layout->addWidget(lines);
   history_fault_ = new QLabel(box);
   history_fault_->setObjectName(QStringLiteral("tree_history_fault"));
   history_fault_->setProperty("role", "fault");
@@ -486,11 +474,14 @@ void TreesTab::refresh() {
 }
 
 void TreesTab::refresh_seen(const Tree& tree) {
-  std::vector<QStringList> rows;
-  for (const ConditionEntry& one : tree.conditions) rows.push_back({to_qt(one.day), condition_word(one.condition), to_qt(one.note)});
-  for (const Inspection& one : tree.inspections) rows.push_back({to_qt(one.day), tr("looked at"), to_qt(one.note)});
-  std::ranges::stable_sort(rows, std::greater<>(), [](const QStringList& row) { return row.front(); });
-  fill_rows(*seen_, rows);
+  std::vector<HistoryTable::Row> rows;
+  const auto add = [&](const std::string& day, const QString& seen, const QString& note) {
+    rows.push_back({{to_qt(day), seen, note}, note.isEmpty() ? seen : QStringLiteral("%1: %2").arg(seen, note)});
+  };
+  for (const ConditionEntry& one : tree.conditions) add(one.day, condition_word(one.condition), to_qt(one.note));
+  for (const Inspection& one : tree.inspections) add(one.day, tr("looked at"), to_qt(one.note));
+  std::ranges::stable_sort(rows, std::greater<>(), [](const HistoryTable::Row& row) { return row.cells.front(); });
+  seen_->show_rows(rows);
 }
 
 void TreesTab::refresh_repottings(const Tree& tree) {
@@ -499,13 +490,18 @@ void TreesTab::refresh_repottings(const Tree& tree) {
     for (const FaceWork& work : works) texts << tr("%1 %2").arg(face_text(work.face), to_local(depth_text(Depth(work.depth), units_)));
     return comma_list(texts);
   };
-  const auto share_text = [](const auto& share) { return share ? to_local(percent_text(share->value(), 0)) : QStringLiteral("\u2013"); };
-  std::vector<QStringList> rows;
+  const auto share_text = [](const auto& share) { return share ? to_local(percent_text(share->value(), 0)) : no_text(); };
+  const auto id_text = [](const auto& id) { return id ? to_qt(id->text) : no_text(); };
+  const bool any_bare_rooted = std::ranges::any_of(tree.repottings, &Repotting::bare_rooted);
+  std::vector<HistoryTable::Row> rows;
   for (auto one = tree.repottings.rbegin(); one != tree.repottings.rend(); ++one) {
-    rows.push_back({to_qt(one->day), one->container ? to_qt(one->container->text) : QStringLiteral("\u2013"), one->mix ? to_qt(one->mix->text) : QStringLiteral("\u2013"), to_qt(one->plan_name),
-                    work_text(one->cut), work_text(one->combed), one->bare_rooted ? tr("yes") : tr("no"), share_text(one->removed_share), share_text(one->untouched_share), to_qt(one->note)});
+    const QString bare_rooted = one->bare_rooted ? tr("yes") : any_bare_rooted ? tr("no") : QString();
+    QStringList cells{to_qt(one->day), id_text(one->container), id_text(one->mix), to_qt(one->plan_name), work_text(one->cut), work_text(one->combed), bare_rooted,
+                      share_text(one->removed_share), share_text(one->untouched_share), to_qt(one->note)};
+    QString words = repotting_words(cells);
+    rows.push_back({std::move(cells), std::move(words)});
   }
-  fill_rows(*repottings_, rows);
+  repottings_->show_rows(rows);
 }
 
 }  // namespace gritwright::desktop

@@ -8,11 +8,11 @@ class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QTableWidget;
 
 namespace gritwright::desktop {
 
 class GoneNotice;
+class HistoryTable;
 class RecordForm;
 class RecordListSide;
 class TreeAirNote;
@@ -66,11 +66,11 @@ class TreesTab : public QWidget {
   QLabel* history_fault_ = nullptr;
   QWidget* details_ = nullptr;
   QWidget* history_ = nullptr;
-  QTableWidget* seen_ = nullptr;
+  HistoryTable* seen_ = nullptr;
   QComboBox* seen_as_ = nullptr;
   QLineEdit* seen_day_ = nullptr;
   QLineEdit* seen_note_ = nullptr;
-  QTableWidget* repottings_ = nullptr;
+  HistoryTable* repottings_ = nullptr;
   QLineEdit* repotted_day_ = nullptr;
   QComboBox* repotted_pot_ = nullptr;
   QComboBox* repotted_mix_ = nullptr;

@@ -1,13 +1,14 @@
 #include "band_row.hpp"
 
-#include <QHBoxLayout>
+#include <QVBoxLayout>
 
 #include "field_form.hpp"
+#include "flow_line.hpp"
 
 namespace gritwright::desktop {
 
 BandRow::BandRow(Bench& bench, const QString& prefix, QWidget* parent) : QWidget(parent) {
-  auto* layout = new QHBoxLayout(this);
+  auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   const auto faults = [&bench] { return &bench.evaluation().faults; };
   auto* from = new FieldForm(bench, faults, this);
@@ -17,9 +18,10 @@ BandRow::BandRow(Bench& bench, const QString& prefix, QWidget* parent) : QWidget
                      [](BenchState& state) -> QString* { return &state.band_from; }, {"/band/from"}, tr("finest size wanted"), {}, {}, {}});
   to->add({prefix + QStringLiteral("band_to"), tr("to"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_to; },
            {"/band/to"}, tr("coarsest size wanted"), {}, {}, {}});
-  layout->addWidget(from);
-  layout->addWidget(to);
-  layout->addStretch(1);
+  auto* line = new FlowLine(this);
+  line->add({}, from);
+  line->add({}, to);
+  layout->addWidget(line);
 }
 
 void BandRow::take_focus() { from_->setFocus(); }

@@ -10,6 +10,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "list_fit.hpp"
 #include "record_table.hpp"
 #include "text.hpp"
 
@@ -52,7 +53,7 @@ RecordListSide::RecordListSide(RecordBook& book, RecordKind kind, const Names& n
   connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RecordListSide::choose);
   // After the list has read the change itself.
   connect(&book, &RecordBook::changed, this, &RecordListSide::keep_selection);
-  fit_columns();
+  new ListFit(*table_, {{0, QStringLiteral("WW-000")}, {2, names.widest_state}});
   keep_selection();
 }
 
@@ -64,18 +65,6 @@ QPushButton* RecordListSide::add_button(const QString& object_name, const QStrin
   button->setMinimumHeight(28);
   tools_->addWidget(button);
   return button;
-}
-
-void RecordListSide::fit_columns() {
-  const QFontMetrics metrics(font());
-  table_->setColumnWidth(0, metrics.horizontalAdvance(QStringLiteral("WW-000")) + 24);
-  table_->setColumnWidth(2, metrics.horizontalAdvance(QStringLiteral("thriving, due 2026")) + 16);
-  table_->verticalHeader()->setDefaultSectionSize(std::max(26, metrics.height() + 8));
-}
-
-void RecordListSide::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) fit_columns();
 }
 
 void RecordListSide::showEvent(QShowEvent* event) {

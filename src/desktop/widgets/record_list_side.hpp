@@ -24,6 +24,7 @@ class RecordListSide : public QWidget {
     QString find_hint;
     QString when_empty;   ///< what to do first
     QString state;        ///< heading of the state column
+    QString widest_state; ///< a state that is hardly ever longer
   };
 
   RecordListSide(RecordBook& book, RecordKind kind, const Names& names, std::function<QString(const RecordLine&)> state, QWidget* parent = nullptr);
@@ -44,14 +45,12 @@ class RecordListSide : public QWidget {
   void chosen();
 
  protected:
-  void changeEvent(QEvent* event) override;
   void hideEvent(QHideEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
  private:
   void choose();
   void keep_selection();
-  void fit_columns();
 
   RecordListModel* list_;
   QSortFilterProxyModel* found_;

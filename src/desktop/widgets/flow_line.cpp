@@ -1,0 +1,96 @@
+#include "flow_line.hpp"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr int between_pieces = 6;
+
+int least_width_of(const QWidget& widget) { return std::max(widget.minimumWidth(), widget.minimumSizeHint().width()); }
+
+}  // namespace
+
+FlowLine::FlowLine(QWidget* parent) : QWidget(parent), lines_(new QVBoxLayout(this)) {
+  lines_->setContentsMargins(0, 0, 0, 0);
+  lines_->setSpacing(between_pieces);
+}
+
+void FlowLine::add(const QString& label, QWidget* field, int stretch, const QString& widest) {
+  Piece piece{nullptr, field, stretch, widest, begins_line_};
+  begins_line_ = false;
+  field->setParent(this);
+  if (!label.isEmpty()) {
+    piece.label = new QLabel(label, this);
+    piece.label->setBuddy(field);
+    piece.label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+    // An underlined first letter is drawn without the kerning that its width was measured with.
+    piece.label->setContentsMargins(0, 0, 2, 0);
+  }
+  give_room(piece);
+  pieces_.push_back(piece);
+  first_of_line_.clear();
+  lay_out();
+}
+
+void FlowLine::give_room(const Piece& piece) const {
+  constexpr int around_text = 16;
+  if (!piece.widest.isEmpty()) piece.field->setMinimumWidth(fontMetrics().horizontalAdvance(piece.widest) + around_text);
+}
+
+int FlowLine::width_of(const Piece& piece) const {
+  return least_width_of(*piece.field) + (piece.label != nullptr ? piece.label->sizeHint().width() + between_pieces : 0);
+}
+
+QSize FlowLine::minimumSizeHint() const {
+  int widest = 0;
+  for (const Piece& piece : pieces_) widest = std::max(widest, width_of(piece));
+  return {widest, lines_->minimumSize().height()};
+}
+
+void FlowLine::lay_out() {
+  std::vector<std::size_t> first;
+  int taken = 0;
+  for (std::size_t at = 0; at < pieces_.size(); ++at) {
+    const int wanted = width_of(pieces_[at]);
+    const bool begins = at == 0 || pieces_[at].begins_line || taken + between_pieces + wanted > width();
+    if (begins) first.push_back(at);
+    taken = begins ? wanted : taken + between_pieces + wanted;
+  }
+  if (first == first_of_line_) return;
+  first_of_line_ = first;
+  while (QLayoutItem* line = lines_->takeAt(0)) delete line;
+  for (std::size_t i = 0; i < first.size(); ++i) {
+    auto* line = new QHBoxLayout;
+    line->setSpacing(between_pieces);
+    lines_->addLayout(line);
+    int stretch = 0;
+    for (std::size_t at = first[i]; at < (i + 1 < first.size() ? first[i + 1] : pieces_.size()); ++at) {
+      if (pieces_[at].label != nullptr) line->addWidget(pieces_[at].label);
+      line->addWidget(pieces_[at].field, pieces_[at].stretch);
+      stretch += pieces_[at].stretch;
+    }
+    if (stretch == 0) line->addStretch(1);
+  }
+  updateGeometry();
+}
+
+void FlowLine::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  lay_out();
+}
+
+void FlowLine::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::FontChange && event->type() != QEvent::StyleChange) return;
+  for (const Piece& piece : pieces_) give_room(piece);
+  lay_out();
+  updateGeometry();
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,123 @@
+#include "list_fit.hpp"
+
+#include <QAbstractItemModel>
+#include <QEvent>
+#include <QFontMetrics>
+#include <QHeaderView>
+#include <QStringList>
+#include <QTableView>
+#include <algorithm>
+#include <cstddef>
+#include <numeric>
+#include <utility>
+
+namespace gritwright::desktop {
+
+namespace {
+
+constexpr int name_column = 1;
+constexpr int least_list_row = 26;
+constexpr int signs_in_one_line = 13;
+constexpr int signs_in_two_lines = 12;
+constexpr int fewest_signs_of_a_name = 9;
+
+}  // namespace
+
+ListFit::ListFit(QTableView& table, std::vector<Column> columns) : QObject(&table), table_(table), columns_(std::move(columns)), font_(table.font()) {
+  table_.horizontalHeader()->setTextElideMode(Qt::ElideRight);
+  table_.viewport()->installEventFilter(this);
+  table_.installEventFilter(this);
+  connect(table_.model(), &QAbstractItemModel::modelReset, this, &ListFit::fit);
+  connect(table_.model(), &QAbstractItemModel::rowsInserted, this, &ListFit::fit);
+  show_wide();
+}
+
+int ListFit::advance(const QString& text) const { return table_.fontMetrics().horizontalAdvance(text); }
+
+int ListFit::wide(const Column& column) const { return advance(column.widest) + 24; }
+
+int ListFit::narrow(const Column& column) const {
+  constexpr int around_words = 10;
+  const QString heading = table_.model()->headerData(column.column, Qt::Horizontal).toString();
+  int widest = 0;
+  for (const QString& word : column.widest.split(u' ') + heading.split(u' ')) widest = std::max(widest, advance(word));
+  return widest + around_words;
+}
+
+bool ListFit::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize && watched == table_.viewport()) fit();
+  // A table is told so when it is shown first, too; then its remembered columns are there already.
+  if (event->type() == QEvent::FontChange && watched == &table_ && table_.font() != font_) {
+    font_ = table_.font();
+    dragged_.clear();
+    if (!is_narrow_) show_wide();
+    fit();
+  }
+  return QObject::eventFilter(watched, event);
+}
+
+void ListFit::fit() {
+  // Before it is laid out it has some width or other, and its remembered columns are not there yet.
+  if (!table_.isVisible()) return;
+  const int room = table_.viewport()->width();
+  const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
+  if (room - taken < signs_in_one_line * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
+  if (!is_narrow_) return;
+  show_wide();
+  // What somebody dragged is there again with the room for it.
+  for (std::size_t i = 0; i < dragged_.size(); ++i) table_.setColumnWidth(columns_[i].column, dragged_[i]);
+}
+
+void ListFit::show_wide() {
+  is_narrow_ = false;
+  table_.setWordWrap(false);
+  for (const Column& column : columns_) {
+    table_.setColumnHidden(column.column, false);
+    table_.setColumnWidth(column.column, wide(column));
+  }
+  set_lines(1);
+}
+
+void ListFit::show_narrow(int room) {
+  if (!is_narrow_) {
+    dragged_.clear();
+    for (const Column& column : columns_) dragged_.push_back(table_.columnWidth(column.column));
+  }
+  is_narrow_ = true;
+  table_.setWordWrap(true);
+  const int sign = table_.fontMetrics().averageCharWidth();
+  for (const Column& column : columns_) {
+    table_.setColumnWidth(column.column, narrow(column));
+    room -= narrow(column);
+  }
+  for (const Column& column : columns_) {
+    const bool goes = column.can_go && room < fewest_signs_of_a_name * sign;
+    table_.setColumnHidden(column.column, goes);
+    if (goes) room += narrow(column);
+  }
+  set_lines(std::clamp(lines_needed(room), 1, room < signs_in_two_lines * sign ? 3 : 2));
+}
+
+int ListFit::lines_needed(int names) const {
+  constexpr int rows_looked_at = 100;
+  constexpr int around_words = 8;
+  int height = 0;
+  const auto look = [&](int row, int column, int room) {
+    const QString text = table_.model()->index(row, column).data().toString();
+    height = std::max(height, table_.fontMetrics().boundingRect(QRect(0, 0, std::max(1, room - around_words), 1000), Qt::TextWordWrap, text).height());
+  };
+  for (int row = 0; row < std::min(rows_looked_at, table_.model()->rowCount()); ++row) {
+    look(row, name_column, names);
+    for (const Column& column : columns_)
+      if (!table_.isColumnHidden(column.column)) look(row, column.column, table_.columnWidth(column.column));
+  }
+  return (height + table_.fontMetrics().lineSpacing() - 1) / table_.fontMetrics().lineSpacing();
+}
+
+void ListFit::set_lines(int lines) {
+  const int height = std::max(least_list_row, lines * table_.fontMetrics().lineSpacing() + 8);
+  table_.verticalHeader()->setMinimumSectionSize(std::min(height, least_list_row));
+  table_.verticalHeader()->setDefaultSectionSize(height);
+}
+
+}  // namespace gritwright::desktop

@@ -1,0 +1,47 @@
+#pragma once
+#include <QFont>
+#include <QObject>
+#include <QString>
+#include <vector>
+
+class QTableView;
+
+namespace gritwright::desktop {
+
+/// Keeps the names in a list of the record readable. They stand in the second column, which takes what room the others leave; where large text or a narrow
+/// window leaves too little, rows get more lines, the others break their words, and at last go.
+class ListFit : public QObject {
+ public:
+  struct Column {
+    int column;
+    QString widest;       ///< a text that is hardly ever longer; it may be broken at its blanks
+    bool can_go = false;  ///< the form beside the list says it too
+  };
+
+  /// Lives as long as the table.
+  ListFit(QTableView& table, std::vector<Column> columns);
+
+  /// Columns as wide as they are in a wide window.
+  void show_wide();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  [[nodiscard]] int advance(const QString& text) const;
+  [[nodiscard]] int wide(const Column& column) const;
+  [[nodiscard]] int narrow(const Column& column) const;
+  void fit();
+  void show_narrow(int room);
+  /// By the first rows, at so much room for names.
+  [[nodiscard]] int lines_needed(int names) const;
+  void set_lines(int lines);
+
+  QTableView& table_;
+  std::vector<Column> columns_;
+  std::vector<int> dragged_;  ///< widths of the columns in a wide window, while they are narrow
+  QFont font_;
+  bool is_narrow_ = false;
+};
+
+}  // namespace gritwright::desktop
