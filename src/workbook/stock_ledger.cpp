@@ -40,6 +40,17 @@ std::optional<BulkDensity> tested_density(const OpenWorkbook& workbook, const Re
   return newest;
 }
 
+/// What a tub weighed by the litre when it was put into stock.
+std::optional<BulkDensity> booked_density(const OpenWorkbook& workbook, const RecordRef& holder) {
+  ListFilter of_holder;
+  of_holder.about = holder;
+  for (const RecordLine& line : workbook.list(RecordKind::stock_entry, of_holder)) {
+    const auto entry = workbook.find(Id<StockEntry>{line.ref.id});
+    if (entry && entry->record.holder == holder && entry->record.density_used) return entry->record.density_used;
+  }
+  return std::nullopt;
+}
+
 struct InGrams {
   Mass mass;
   std::optional<LooseVolume> measured;
@@ -104,6 +115,7 @@ std::optional<BulkDensity> bulk_density_of(const OpenWorkbook& workbook, const R
   }
   if (const auto* fraction = std::get_if<Fraction>(&found->record)) density = own_density(*fraction);
   if (const auto* bin = std::get_if<Bin>(&found->record)) density = bin->bulk_density;
+  if (std::holds_alternative<Batch>(found->record)) density = booked_density(workbook, holder);
   return density ? density : tested_density(workbook, holder);
 }
 

@@ -185,3 +185,24 @@ TEST_CASE("A screening takes out of the bag what it puts into fractions, as one 
   CHECK_THAT(in_g(*workbook.stock_of(bag)), WithinAbs(8680, 1e-6));
   CHECK(workbook.count(RecordKind::fraction) == 0);
 }
+
+TEST_CASE("A tub of left over mix has its litres by the litre weight it came back with", "[stock]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  REQUIRE(workbook.add(Batch{}, "tub", "BT-01"));
+  const RecordRef tub{RecordKind::batch, "BT-01"};
+  CHECK_FALSE(litres_in_stock(workbook, tub));
+  StockEntry back;
+  back.holder = tub;
+  back.reason = StockReason::returned;
+  back.change = mass_g(900);
+  back.measured = loose_l(1.5);
+  back.density_used = bulk_g_l(600);
+  back.day = "2026-03-14";
+  REQUIRE(workbook.add(back, "left over"));
+  CHECK_THAT(in_l(*litres_in_stock(workbook, tub)), WithinAbs(1.5, 1e-9));
+  // By the jug, what is used of it is known in grams.
+  REQUIRE(enter_stock(workbook, tub, StockReason::used, litres(0.5), "2026-04-02"));
+  CHECK_THAT(in_g(*workbook.stock_of(tub)), WithinAbs(600, 1e-6));
+}
