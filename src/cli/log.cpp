@@ -132,12 +132,28 @@ Json line_json(const OpenWorkbook& workbook, const RecordLine& line) {
   return json;
 }
 
+/// How many numbers an array of nothing else holds, however deep; empty where it holds anything else.
+std::optional<std::size_t> numbers_within(const Json& array) {
+  std::size_t count = 0;
+  for (const Json& item : array) {
+    const auto more = item.is_array() ? numbers_within(item) : item.is_number() ? std::optional<std::size_t>(1) : std::nullopt;
+    if (!more) return std::nullopt;
+    count += *more;
+  }
+  return count;
+}
+
 /// "key: value" for every value of a record, with dots for depth.
 void flatten(const Json& json, const std::string& key, std::string& text) {
   if (json.is_object()) {
     for (const auto& [name, value] : json.items())
       if (!(key.empty() && name == "format")) flatten(value, key.empty() ? name : key + "." + name, text);
   } else if (json.is_array()) {
+    constexpr std::size_t most_read = 24;  // more are a picture, not figures to read
+    if (const auto count = numbers_within(json); count && *count > most_read) {
+      text.append("  ").append(key).append(": ").append(std::to_string(*count)).append(" numbers, all of them with --json\n");
+      return;
+    }
     std::size_t index = 0;
     for (const Json& item : json) flatten(item, key + "." + std::to_string(++index), text);
   } else {

@@ -184,3 +184,18 @@ TEST_CASE("What can't be meant is wrong usage or refused, and a missing workbook
   CHECK(reading.exit == Exit::file_trouble);
   CHECK(reading.err.find(bench.file("nursery.gritwright") + ": the record is open for reading only") == 0);
 }
+
+TEST_CASE("A long row of numbers is counted in the plain text and whole in JSON", "[cli][log][regression]") {
+  const Bench bench;
+  std::string boxes = "0,1,0,1,0,1";
+  for (int box = 1; box < 9; ++box) boxes += ",0,1,0,1," + std::to_string(box) + ",9.5";
+  const std::string tree = R"({"format":"gritwright/workbook/1","records":[{"kind":"tree","id":"TR-01","record":{"format":"gritwright/tree/1","name":"old pine","species":"pine",
+    "repottings":[{"day":"2026-03-02","grain":[],"untouched":{"boxes_cm":[)" + boxes + R"(],"trunk_base":{"right_cm":0,"back_cm":0,"up_cm":5}}}]}}]})";
+  const Answer added = bench.log({"import", "-"}, tree);
+  INFO(added.err);
+  REQUIRE(added.exit == Exit::done);
+  const std::string shown = bench.log({"show", "TR-01"}).out;
+  CHECK(shown.find("54 numbers, all of them with --json") != std::string::npos);
+  CHECK(shown.find("boxes_cm.1:") == std::string::npos);
+  CHECK(bench.log({"show", "TR-01", "--json"}).json().dump().find("9.5") != std::string::npos);
+}
