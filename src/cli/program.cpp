@@ -58,6 +58,18 @@ Exit run_program(std::vector<std::string> arguments, Streams streams) {
     verb->declare(*commands.back());
     declare_common(*commands.back(), options);
   }
+  if (!arguments.empty() && !arguments.front().starts_with('-') && std::ranges::none_of(verbs, [&](const auto& verb) { return verb->name() == arguments.front(); })) {
+    const std::string& asked = arguments.front();
+    std::string near;
+    for (const auto& verb : verbs) {
+      const std::string name = verb->name();
+      if (name.starts_with(asked) || asked.starts_with(name)) near.append(near.empty() ? "" : " or ").append(name);
+    }
+    streams.err << "There is no subcommand " << asked;
+    if (!near.empty()) streams.err << "; did you mean " << near << "?";
+    streams.err << "\nRun with --help for more information.\n";
+    return Exit::wrong_usage;
+  }
   try {
     std::ranges::reverse(arguments);  // the parser takes them from the back
     app.parse(arguments);

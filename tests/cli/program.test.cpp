@@ -11,6 +11,8 @@ using namespace gritwright::cli;
 
 TEST_CASE("An unknown verb or option is wrong usage", "[cli][refuses]") {
   CHECK(run({"grind"}).exit == Exit::wrong_usage);
+  CHECK(run({"grind"}).err.starts_with("There is no subcommand grind\n"));
+  CHECK(run({"grad", "x"}).err.starts_with("There is no subcommand grad; did you mean grade?\n"));
   CHECK(run({"grade", "-", "--no-such-option"}).exit == Exit::wrong_usage);
   CHECK(run({}).exit == Exit::wrong_usage);
   CHECK(run({"grade", "-", "--band", "6-2"}).exit == Exit::wrong_usage);
