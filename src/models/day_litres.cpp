@@ -159,7 +159,7 @@ class DayWork {
     mix.batches = tub_batches(task);
     for (std::size_t k = 0; k < mix.components.size(); ++k) mix.components[k].ready = mix.batches->loose[k];
     mix.left_over = mixed_l(std::max(0.0, in_l(mix.batches->made) - in_l(mixed_volume_to_fill(mix.fill, mix.settling, mix.spill))));
-    constexpr double much_off_recipe = 0.1;
+    constexpr double much_off_recipe = 0.05;
     if (mix.batches->off_recipe > much_off_recipe) note("day.batch-off-recipe", Level::warning, mix.name, {{"percent", mix.batches->off_recipe * 100}});
     for (std::size_t k = 0; k < task.parts.size(); ++k) {
       const auto without = std::ranges::count_if(mix.batches->batches, [&](const TubBatch& batch) { return !(in_l(batch.loose[k]) > 0); });

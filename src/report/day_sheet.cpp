@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <iterator>
 #include <map>
 #include <set>
 #include <string_view>
@@ -51,15 +52,31 @@ std::string printed_layers(const TreeOfDay& tree, const Words& words) {
   return words.list(layers);
 }
 
+/// A grain by its name, and what it is where that says only where it comes from: "A-01/2, akadama".
+std::string grain_words(const std::string& name, const std::string& material, const Words& words) {
+  const std::string of = words(material);
+  const auto lower = [](std::string text) {
+    for (char& sign : text) {
+      if (sign >= 'A' && sign <= 'Z') sign = static_cast<char>(sign - 'A' + 'a');
+    }
+    return text;
+  };
+  const std::string shown = words(name);
+  const bool says_it = material.empty() || lower(name).find(lower(material)) != std::string::npos || lower(shown).find(lower(of)) != std::string::npos;
+  return says_it ? shown : words.list({shown, of});
+}
+
 std::string screening_line(const PlannedDay& day, const GrainTaken& taken, const Words& words) {
   const GrainSupply& supply = day.shelf[taken.supply];
   const std::string raw = litres(taken.raw, words.units);
-  if (!taken.yield) return words(GRITWRIGHT_TEXT("Set out {raw} of {bag} for {component}"), {{"raw", raw}, {"bag", supply.bag}, {"component", taken.component}});
+  // A mix can name its grain by the bag.
+  const std::string component = taken.component == supply.bag && !supply.material.empty() ? words(supply.material) : taken.component;
+  if (!taken.yield) return words(GRITWRIGHT_TEXT("Set out {raw} of {bag} for {component}"), {{"raw", raw}, {"bag", supply.bag}, {"component", component}});
   const std::string_view line = supply.keeps ? GRITWRIGHT_TEXT("Screen {raw} of {bag} at {band} for {component}, gives {ready} ({yield})")
                                              : GRITWRIGHT_TEXT("Screen {raw} of {bag} for {component}, gives {ready} ({yield})");
   std::string yield = percent_text(taken.yield->value(), 0);
   if (taken.typical_yield) yield = words(GRITWRIGHT_TEXT("{yield}, typical: measure"), {{"yield", yield}});
-  return words(line, {{"raw", raw}, {"bag", supply.bag}, {"band", supply.keeps ? band_text(*supply.keeps, words) : ""}, {"component", taken.component},
+  return words(line, {{"raw", raw}, {"bag", supply.bag}, {"band", supply.keeps ? band_text(*supply.keeps, words) : ""}, {"component", component},
                       {"ready", litres(taken.ready, words.units)}, {"yield", yield}});
 }
 
@@ -109,7 +126,7 @@ PrintTable batch_table(const MixOfDay& mix, const TubBatch& batch, const Words& 
                    {false, true, true}};
   if (words.units == UnitSystem::us) table.heading[2] = words(GRITWRIGHT_TEXT("Quarts"));
   for (std::size_t k = 0; k < batch.loose.size(); ++k)
-    table.rows.push_back({words(mix.components[k].name), batch.scoops.empty() ? "–" : std::to_string(batch.scoops[k]), litres(batch.loose[k], words.units)});
+    table.rows.push_back({grain_words(mix.components[k].name, mix.components[k].material, words), batch.scoops.empty() ? "–" : std::to_string(batch.scoops[k]), litres(batch.loose[k], words.units)});
   return table;
 }
 
@@ -265,6 +282,11 @@ PrintDocument day_sheet(const PlannedDay& day, const DayAnswer& answer, UnitSyst
   sheet.subtitle = words(GRITWRIGHT_TEXT("{title}, sheet revision {revision}"), {{"title", day.day ? words.list({*day.day, trees}) : trees}, {"revision", std::to_string(day.sheet_revision)}});
   sheet.foot = foot_of(day, words);
   const DayChecklist list = day_checklist(day, answer, units, translate);
+  // Whether it is the day for its trees is read first.
+  const auto of_window = [](const Note& note) { return note.code == "day.outside-window"; };
+  Notes first;
+  std::ranges::copy_if(answer.notes, std::back_inserter(first), of_window);
+  if (PrintSection notes = notes_section(first, words); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
   if (!list.buy.empty()) sheet.sections.push_back(tick_section(words(GRITWRIGHT_TEXT("To buy")), list.buy));
   sheet.sections.push_back(tick_section(words(GRITWRIGHT_TEXT("The evening before")), list.evening));
   if (!list.morning.empty()) sheet.sections.push_back(tick_section(words(GRITWRIGHT_TEXT("In the morning")), list.morning));
@@ -277,7 +299,9 @@ PrintDocument day_sheet(const PlannedDay& day, const DayAnswer& answer, UnitSyst
   PrintSection cautions{words(GRITWRIGHT_TEXT("Take care")), {}};
   for (const std::string& line : day_cautions(day, answer, translate)) cautions.blocks.emplace_back(PrintText{line});
   sheet.sections.push_back(std::move(cautions));
-  if (PrintSection notes = notes_section(answer.notes, words); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
+  Notes others;
+  std::ranges::remove_copy_if(answer.notes, std::back_inserter(others), of_window);
+  if (PrintSection notes = notes_section(others, words); !notes.blocks.empty()) sheet.sections.push_back(std::move(notes));
   return sheet;
 }
 
@@ -340,6 +364,8 @@ PrintDocument batch_cards(const PlannedDay& day, const DayAnswer& answer, UnitSy
                         {}};
       card.blocks.emplace_back(batch_table(mix, batch, words));
       card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Gives {litres} of mix"), {{"litres", litres(batch.made, units)}}), true});
+      for (const Note& note : answer.notes)
+        if (note.where == mix.name && note.code.starts_with("day.batch-")) card.blocks.emplace_back(PrintText{sentence(note, translate, units), true});
       if (day.scoop && !batch.scoops.empty()) card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("One scoop is {litres}, struck off level."), {{"litres", litres(*day.scoop, units)}})});
       card.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("For {trees}"), {{"trees", words.long_list(trees)}})});
       card.blocks.emplace_back(PrintTicks{words.each({GRITWRIGHT_TEXT("mixed, at"), GRITWRIGHT_TEXT("made ________, left over ________")})});
@@ -373,7 +399,8 @@ LabelSheet pot_labels(const PlannedDay& day, const DayAnswer& answer, const Tran
         std::vector<std::string> bags;
         for (const std::string& bag : bags_of[component.name])
           if (bag != component.name) bags.push_back(bag);
-        grain.push_back(bags.empty() ? component.name : fmt::format("{} ({})", component.name, words.list(bags)));
+        const std::string named = grain_words(component.name, component.material, words);
+        grain.push_back(bags.empty() ? named : fmt::format("{} ({})", named, words.list(bags)));
       }
     }
     if (!grain.empty()) label.lines.push_back(words.list(grain));

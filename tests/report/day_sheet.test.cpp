@@ -228,3 +228,50 @@ TEST_CASE("Lifts quote the pot tests that the water rests on", "[day_sheet]") {
   CHECK(text.find("pines: ") == 0);
   CHECK(text.find("PT-01") != std::string::npos);
 }
+
+TEST_CASE("Grain that goes by the number of its bag is named by its material on sheet, card and label", "[day_sheet][regression]") {
+  PlannedDay day = invented_day();
+  Component& grain = day.mixes.front().mix.components.front();
+  grain.name = "A-01/2";
+  grain.material = "akadama";
+  day.shelf.front().bag = "A-01/2";
+  day.shelf.front().component = "A-01/2";
+  day.shelf.front().screened = true;
+  day.shelf.front().keeps.reset();
+  const DayAnswer answer = answered(day);
+  const std::string sheet = all_text(day_sheet(day, answer, UnitSystem::metric));
+  CHECK(sheet.find("of A-01/2 for akadama") != std::string::npos);
+  CHECK(sheet.find("for A-01/2") == std::string::npos);
+  CHECK(all_text(batch_cards(day, answer, UnitSystem::metric)).find("A-01/2, akadama\n") != std::string::npos);
+  const LabelSheet labels = pot_labels(day, answer);
+  CHECK(std::ranges::any_of(labels.labels.front().lines, [](const std::string& line) { return line.find("A-01/2, akadama") != std::string::npos; }));
+}
+
+TEST_CASE("A card whose scoops are off the recipe says by how much", "[day_sheet][regression]") {
+  PlannedDay day = invented_day();
+  DayMix& mix = day.mixes.front();
+  mix.mix.components.push_back(mix.mix.components.back());
+  mix.mix.components.back().name = "pumice";
+  // Of 6 : 1 : 2 the scoops make 3 : 1 : 1, that is 20 % of the bark instead of 11 %.
+  for (const auto& [at, parts] : {std::pair{0, 6.0}, {1, 1.0}, {2, 2.0}}) mix.mix.components[static_cast<std::size_t>(at)].parts = Parts(parts);
+  day.trees.resize(1);
+  day.trees.front().fill = pot_ml(1900);
+  const DayAnswer answer = answered(day);
+  REQUIRE(answer.mixes.front().batches);
+  REQUIRE(answer.mixes.front().batches->batches.front().scoops == std::vector<int>{3, 1, 1});
+  CHECK(all_text(batch_cards(day, answer, UnitSystem::metric)).find("up to 8.9 points off the recipe") != std::string::npos);
+}
+
+TEST_CASE("That a day lies outside a tree's window is read first on its sheet", "[day_sheet][regression]") {
+  PlannedDay day = invented_day();
+  day.trees.front().window_opens = "04-01";
+  day.trees.front().window_closes = "05-01";
+  const PrintDocument sheet = day_sheet(day, answered(day), UnitSystem::metric);
+  PrintDocument first;
+  first.sections = {sheet.sections.front()};
+  CHECK(all_text(first).find("outside the tree's window") != std::string::npos);
+  std::size_t times = 0;
+  const std::string text = all_text(sheet);
+  for (auto at = text.find("outside the tree's window"); at != std::string::npos; at = text.find("outside the tree's window", at + 1)) ++times;
+  CHECK(times == 1);
+}
