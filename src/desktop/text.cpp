@@ -56,6 +56,33 @@ QString day_text(const std::string& iso) {
   return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : to_qt(iso);
 }
 
+std::string typed_day(const QString& text) {
+  static const QRegularExpression iso(QStringLiteral("^([0-9]{4})-([0-9]{1,2})-([0-9]{1,2})$"));
+  const QString typed = text.trimmed();
+  if (const auto parts = iso.match(typed); parts.hasMatch()) {
+    const QDate day(parts.captured(1).toInt(), parts.captured(2).toInt(), parts.captured(3).toInt());
+    return day.isValid() ? day.toString(Qt::ISODate).toStdString() : typed.toStdString();
+  }
+  const QLocale locale;
+  const QString shown = locale.dateFormat(QLocale::ShortFormat);
+  const bool has_whole_year = shown.contains(QStringLiteral("yyyy"));
+  QString with_year = shown;
+  if (!has_whole_year) with_year.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
+  constexpr int first_year = 1000;  // fewer digits are no whole year
+  if (const QDate day = locale.toDate(typed, with_year); day.isValid() && day.year() >= first_year) return day.toString(Qt::ISODate).toStdString();
+  const QDate day = has_whole_year ? QDate() : locale.toDate(typed, shown);
+  if (!day.isValid()) return typed.toStdString();
+  // Two digits are read as of the last century.
+  return (day.year() < 2000 ? day.addYears(100) : day).toString(Qt::ISODate).toStdString();
+}
+
+std::string typed_month_day(const QString& text) {
+  static const QRegularExpression parts(QStringLiteral("^([0-9]{1,2})-([0-9]{1,2})$"));
+  const auto found = parts.match(text.trimmed());
+  if (!found.hasMatch()) return text.trimmed().toStdString();
+  return QStringLiteral("%1-%2").arg(found.captured(1).toInt(), 2, 10, QLatin1Char('0')).arg(found.captured(2).toInt(), 2, 10, QLatin1Char('0')).toStdString();
+}
+
 namespace {
 
 /// With a capital, except where a fact stands first: what was typed, a name or a number keep their letters.

@@ -1,5 +1,7 @@
 #include "models/typed_text.hpp"
 
+#include <QLocale>
+
 #include "models/stock_text.hpp"
 #include "support.hpp"
 #include "text.hpp"
@@ -45,4 +47,23 @@ TEST_CASE("A field shows as many digits as were typed, and of a computed figure 
   CHECK(shown_text(QStringLiteral("12.3456789"), Kind::mass, UnitSystem::metric) == local("12.35"));
   CHECK(shown_text(QStringLiteral("1074,25"), Kind::density, UnitSystem::metric) == QStringLiteral("1074,25"));
   CHECK(shown_text(QStringLiteral("0.1234"), Kind::mass, UnitSystem::metric) == QStringLiteral("0.1234"));
+}
+
+TEST_CASE("A day can be typed with single digits, or as lists show it in any language", "[typed_text][roundtrip]") {
+  CHECK(typed_day(QStringLiteral(" 2026-3-1 ")) == "2026-03-01");
+  CHECK(typed_month_day(QStringLiteral("3-1")) == "03-01");
+  const QLocale before;
+  for (const QLocale& locale : {QLocale::c(), QLocale(QLocale::German), QLocale(QLocale::English, QLocale::UnitedStates), QLocale(QLocale::French), QLocale(QLocale::Spanish), QLocale(QLocale::Japanese)}) {
+    QLocale::setDefault(locale);
+    INFO(locale.name().toStdString());
+    for (const char* day : {"2026-11-29", "2026-03-04", "2031-12-01"}) CHECK(typed_day(day_text(day)) == day);
+  }
+  QLocale::setDefault(QLocale(QLocale::German));
+  CHECK(typed_day(QStringLiteral("29.11.2026")) == "2026-11-29");
+  QLocale::setDefault(before);
+}
+
+TEST_CASE("What is no day stays as it was typed", "[typed_text][refuses]") {
+  for (const char* text : {"", "soon", "3-1", "26-3-1", "2026-13-1", "2026-02-30"}) CHECK(typed_day(QLatin1String(text)) == text);
+  CHECK(typed_month_day(QStringLiteral("March")) == "March");
 }
