@@ -466,6 +466,19 @@ TEST_CASE("The root-plan sheet is written as a PDF file", "[trees_page]") {
   CHECK(written.read(5) == QByteArray("%PDF-"));
 }
 
+TEST_CASE("The root-plan sheet is headed by the numbers of its tree, plan and pot", "[trees_page][regression]") {
+  TreeToRepot planned;
+  const OpenWorkbook& workbook = planned.open.record->workbook();
+  const auto kept = planned.tab().desk().kept();
+  REQUIRE(kept);
+  REQUIRE(kept->record.tree);
+  const RootMassPlan named = with_numbers(workbook, *kept, *planned.tab().desk().plan());
+  CHECK(named.name.starts_with(kept->record.tree->text));
+  CHECK(named.name.ends_with(", " + kept->id.text));
+  const auto pots = workbook.all<RecordedContainer>();
+  CHECK(std::ranges::any_of(pots, [&](const auto& pot) { return named.pot.name.starts_with(pot.id.text); }));
+}
+
 namespace {
 
 /// A plan for a pine whose mass is far too high for its new pot, as a box typed in.

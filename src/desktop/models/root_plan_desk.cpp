@@ -136,6 +136,17 @@ void RootPlanDesk::fill_with(const QString& mix) {
   if (!(record == was->record)) book_.replace(*was, std::move(record), tr("mix of root-mass plan %1").arg(current_));
 }
 
+RootMassPlan with_numbers(const OpenWorkbook& workbook, const Stored<KeptRootMassPlan>& kept, RootMassPlan plan) {
+  const auto numbered = [](const std::string& id, const std::string& name) { return name.empty() || name == id ? id : id + " " + name; };
+  plan.name = kept.record.tree ? numbered(kept.record.tree->text, plan.name) + ", " + kept.id.text : numbered(kept.id.text, plan.name);
+  for (const auto& pot : workbook.all<RecordedContainer>()) {
+    if (!(pot.record.container == plan.pot)) continue;
+    plan.pot.name = numbered(pot.id.text, plan.pot.name);
+    break;
+  }
+  return plan;
+}
+
 QString RootPlanDesk::plan_for(const QString& tree_id) {
   const auto tree = book_.workbook().find(Id<Tree>{tree_id.toStdString()});
   if (!tree || !tree->record.group) return {};

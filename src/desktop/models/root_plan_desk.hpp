@@ -27,6 +27,9 @@ struct RootPlanOutcome {
   bool coarse = false;  ///< while the tree is dragged
 };
 
+/// For a sheet that lies with its tree: the plan called by the numbers of tree and plan, its pot by that of the record's pot that it is.
+[[nodiscard]] RootMassPlan with_numbers(const OpenWorkbook& workbook, const Stored<KeptRootMassPlan>& kept, RootMassPlan plan);
+
 /// The root-mass plan on screen: kept in the record, worked out beside the window; an answer that is no longer asked for is dropped.
 class RootPlanDesk : public QObject {
   Q_OBJECT

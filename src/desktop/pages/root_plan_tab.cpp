@@ -223,9 +223,11 @@ void RootPlanTab::stop_at_bench() {
 std::optional<PrintDocument> RootPlanTab::sheet() const {
   const RootPlanOutcome* outcome = desk_->outcome();
   if (outcome == nullptr || !outcome->answer || outcome->coarse) return std::nullopt;
+  const auto kept = desk_->kept();
+  const RootMassPlan plan = kept ? with_numbers(book_.workbook(), *kept, outcome->plan) : outcome->plan;
   // The sheet's pictures are those of plan A, and so is its section.
-  if (outcome->section && outcome->worked == 0) return root_plan_sheet(outcome->plan, *outcome->answer, units_, *outcome->section, outcome->mix_name, translated);
-  return root_plan_sheet(outcome->plan, *outcome->answer, units_, translated);
+  if (outcome->section && outcome->worked == 0) return root_plan_sheet(plan, *outcome->answer, units_, *outcome->section, outcome->mix_name, translated);
+  return root_plan_sheet(plan, *outcome->answer, units_, translated);
 }
 
 bool RootPlanTab::save_sheet(const QString& file) {
