@@ -1,6 +1,7 @@
 #include "pages/log_page.hpp"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -15,8 +16,11 @@
 #include "models/grain_trace.hpp"
 #include "pages/sick_trees_tab.hpp"
 #include "pages/trace_tab.hpp"
+#include "pages/trees_page.hpp"
+#include "pages/trees_tab.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
+#include "widgets/record_list_side.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
@@ -255,4 +259,40 @@ TEST_CASE("Other trees are compared by ticking them, and the sick ones by one bu
   tab.job().wait();
   CHECK(trees->item(0, 0)->checkState() == Qt::Checked);
   CHECK(open.find<QLabel>("sick_which")->text().contains(QStringLiteral("TR-03")));
+}
+
+TEST_CASE("The log tells what was seen of a tree and what it was repotted into, and finds it by these words", "[log_page][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.window.record_pages()->show_trees();
+  open.window.record_pages()->trees().show_trees();
+  open.window.record_pages()->trees().trees().list().show_record(QStringLiteral("TR-03"));
+  auto* seen = open.find<QComboBox>("tree_seen_as");
+  seen->setCurrentIndex(seen->findData(static_cast<int>(Condition::sick)));
+  open.find<QLineEdit>("tree_seen_note")->setText(QStringLiteral("needles yellow"));
+  open.find<QPushButton>("tree_seen_keep")->click();
+  open.find<QLineEdit>("tree_repotted_day")->setText(QStringLiteral("2026-02-02"));
+  open.find<QLineEdit>("tree_repotted_note")->setText(QStringLiteral("emergency pot"));
+  open.find<QPushButton>("tree_repotted_keep")->click();
+  open.trigger("action_page_log");
+  auto* table = open.find<QTableView>("log_table");
+  auto* find = open.find<QLineEdit>("log_find");
+  for (const char* words : {"sick needles", "emergency"}) {
+    find->setText(QLatin1String(words));
+    INFO(words);
+    REQUIRE(table->model()->rowCount() == 1);
+    CHECK(table->model()->index(0, 1).data().toString().startsWith(QStringLiteral("TR-03 ")));
+  }
+  find->setText(QStringLiteral("nosuchword"));
+  CHECK(std::ranges::any_of(open.window.findChildren<QLabel*>(), [](const QLabel* label) { return label->isVisible() && label->text().contains(QStringLiteral("Nothing fits Find")); }));
+}
+
+TEST_CASE("Where grain went, asked from the log, is that of what the log is narrowed to", "[log_page][trace][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  open.trigger("action_page_log");
+  open.find<QLineEdit>("log_about")->setText(QStringLiteral("P-03"));
+  open.trigger("action_trace_grain");
+  CHECK(open.find<QLineEdit>("trace_of")->text() == QStringLiteral("P-03"));
+  CHECK(open.find<QTableWidget>("trace_trees")->rowCount() > 0);
 }

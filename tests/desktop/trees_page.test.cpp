@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
+#include <QStatusBar>
 #include <QTabWidget>
 #include <QTableWidget>
 
@@ -16,6 +17,7 @@
 #include "models/record_editor.hpp"
 #include "pages/pots_tab.hpp"
 #include "pages/root_plan_tab.hpp"
+#include "pages/trees_tab.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
 #include "widgets/record_list_side.hpp"
@@ -688,4 +690,40 @@ TEST_CASE("Corners that an oval takes off are a step of the plan, a row of its t
   const auto* history = planned.open.find<QTableWidget>("tree_repotting_table");
   REQUIRE(history->item(0, 4) != nullptr);
   CHECK(history->item(0, 4)->text().contains(QStringLiteral("right corners")));
+}
+
+TEST_CASE("What is written down of one tree begins anew for the next, from today and with nothing chosen", "[trees_page][regression]") {
+  OpenWindow open;
+  keep_tray(open);
+  Tree pine;
+  pine.name = "old pine";
+  const QString older = open.record->add(pine, QStringLiteral("tree"));
+  pine.name = "young pine";
+  const QString younger = open.record->add(pine, QStringLiteral("tree"));
+  TreesPage& page = open.window.record_pages()->trees();
+  page.show_trees();
+  TreesTab& trees = page.trees();
+  trees.list().show_record(older);
+  const auto field = [&](const char* name) { return open.find<QLineEdit>(name); };
+  field("tree_seen_day")->setText(QStringLiteral("2021-1-9"));
+  choose(open.find<QComboBox>("tree_seen_as"), static_cast<int>(Condition::watch));
+  open.find<QPushButton>("tree_seen_keep")->click();
+  CHECK(open.record->workbook().find(Id<Tree>{older.toStdString()})->record.conditions.front().day == "2021-01-09");
+  field("tree_repotted_day")->setText(QStringLiteral("2021-03-14"));
+  choose(open.find<QComboBox>("tree_repotted_pot"), to_qt(open.record->workbook().all<RecordedContainer>().front().id.text));
+  field("tree_repotted_note")->setText(QStringLiteral("half a note"));
+  trees.list().show_record(younger);
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("half a note")));
+  CHECK(field("tree_seen_day")->text() == to_qt(today()));
+  CHECK(field("tree_repotted_day")->text().isEmpty());
+  CHECK(field("tree_repotted_note")->text().isEmpty());
+  CHECK(open.find<QComboBox>("tree_repotted_pot")->currentIndex() == 0);
+  choose(open.find<QComboBox>("tree_seen_as"), static_cast<int>(Condition::sick));
+  open.find<QPushButton>("tree_seen_keep")->click();
+  CHECK(open.record->workbook().find(Id<Tree>{younger.toStdString()})->record.conditions.front().day == today());
+  // A fault stands where it was made.
+  field("tree_seen_day")->setText(QStringLiteral("soon"));
+  open.find<QPushButton>("tree_seen_keep")->click();
+  CHECK(open.find<QLabel>("tree_seen_fault")->isVisible());
+  CHECK_FALSE(open.find<QLabel>("tree_history_fault")->isVisible());
 }

@@ -19,6 +19,9 @@ class RecordEditor {
 
   [[nodiscard]] std::optional<Stored<R>> record() const { return once_ ? *once_ : read(); }
 
+  /// What changes along with the record, in the same step; `change` comes with the edit of the record as its first.
+  void set_companions(std::function<void(const Stored<R>& was, const R& now, Change& change)> companions) { companions_ = std::move(companions); }
+
   /// While it lives the record is read once, however many fields are filled from it. Nothing may be saved meanwhile.
   class ReadOnce {
    public:
@@ -32,14 +35,23 @@ class RecordEditor {
   };
 
   /// Saves the record as `change` leaves it, or says what is wrong with that; then it stays as it was.
-  Problems save(const QString& what, const std::function<void(R&)>& change) {
+  Problems save(const QString& what, const std::function<void(R&)>& change) { return save_telling(what, change, {}); }
+
+  /// The same as a step of its own that the log tells with `log`.
+  Problems save_telling(const QString& what, const std::function<void(R&)>& change, std::optional<LogEntry> log) {
     const auto was = read();
     if (!was) return id_().isEmpty() ? Problems{} : Problems{not_there(ref_to(Id<R>{id_().toStdString()}))};
     R now = was->record;
     change(now);
     if (Problems problems = check(now); !problems.empty()) return problems;
-    const QString key = QStringLiteral("%1/%2/%3").arg(QString::fromUtf8(kind_name(kind_of<R>).data()), id_(), what);
-    book_.replace(*was, std::move(now), label_(what, id_()), key);
+    if (now == was->record) return {};
+    Change step;
+    step.label = label_(what, id_()).toStdString();
+    step.edits.push_back({ref_to(was->id), was->revision, Record(now)});
+    if (!log) step.merge_key = QStringLiteral("%1/%2/%3").arg(QString::fromUtf8(kind_name(kind_of<R>).data()), id_(), what).toStdString();
+    step.log = std::move(log);
+    if (companions_) companions_(*was, now, step);
+    book_.apply(std::move(step));
     return {};
   }
 
@@ -80,6 +92,7 @@ class RecordEditor {
   RecordBook& book_;
   std::function<QString()> id_;
   std::function<QString(const QString&, const QString&)> label_;
+  std::function<void(const Stored<R>&, const R&, Change&)> companions_;
   mutable std::optional<std::optional<Stored<R>>> once_;
 };
 

@@ -214,8 +214,11 @@ void LogPage::show_about(const QString& id) {
 }
 
 void LogPage::show_trace(const QString& id) {
+  // What the log is narrowed to is what one looks at.
+  const auto about = id.isEmpty() && tabs_->currentIndex() == 0 ? record_called(book_.workbook(), about_->text()) : std::nullopt;
+  const QString of = about ? to_qt(about->id) : id;
   tabs_->setCurrentWidget(trace_);
-  if (!id.isEmpty()) trace_->trace(id);
+  if (!of.isEmpty()) trace_->trace(of);
   trace_->take_focus();
 }
 
@@ -244,7 +247,7 @@ ListFilter LogPage::asked_for() {
   const auto day_of = [&](const QLineEdit& field) -> std::optional<std::string> {
     const QString text = field.text().trimmed();
     if (text.isEmpty()) return std::nullopt;
-    if (QDate::fromString(text, Qt::ISODate).isValid()) return text.toStdString();
+    if (std::string day = typed_day(text); QDate::fromString(to_qt(day), Qt::ISODate).isValid()) return day;
     faults << tr("%1 is no day like 2026-03-14.").arg(text);
     return std::nullopt;
   };
@@ -266,7 +269,7 @@ void LogPage::tell_left_out() {
   ListFilter all = asked_for();
   all.without_small = false;
   // What narrows may have been filled in by a jump from elsewhere, and be forgotten.
-  const bool narrowed = all.about || all.from_day || all.to_day;
+  const bool narrowed = !find_->text().trimmed().isEmpty() || all.about || all.from_day || all.to_day;
   if (narrowed && list_->rowCount() == 0 && about_fault_->text().isEmpty())
     show_fault(about_fault_, tr("Nothing fits Find, About and the days together; empty one of them to see more."));
   const int small = small_->isChecked() ? 0 : static_cast<int>(book_.workbook().count(RecordKind::log_entry, all)) - list_->rowCount();
@@ -304,7 +307,7 @@ void LogPage::refresh_links() {
 
 void LogPage::write_down() {
   LogEntry entry;
-  entry.day = day_->text().trimmed().toStdString();
+  entry.day = typed_day(day_->text());
   entry.sort = LogSort::observation;
   entry.text = text_->text().trimmed().toStdString();
   if (const auto about = record_called(book_.workbook(), about_->text())) entry.about.push_back(*about);

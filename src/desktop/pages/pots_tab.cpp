@@ -343,8 +343,9 @@ void PotsTab::keep_fresh() {
   if (!fresh_->pot()) return;
   RecordedContainer pot;
   pot.container = *fresh_->pot();
-  const QString id = book_.add(pot, tr("pot added"));
-  if (id.isEmpty()) return;
+  const QString id = to_qt(book_.workbook().suggest_id(RecordKind::container));
+  const QString told = QStringLiteral("%1 %2: %3").arg(id, to_qt(pot.container.name), tr("pot added"));
+  if (book_.add(pot, tr("pot added"), id, event_about({RecordKind::container, id.toStdString()}, told, today())).isEmpty()) return;
   fresh_->forget();
   fresh_->hide();
   list_->show_record(id);

@@ -95,6 +95,15 @@ QComboBox* choice(QWidget* parent, const char* object_name, const QString& name)
   return box;
 }
 
+QLabel* entry_fault(QWidget* parent, const char* object_name) {
+  auto* fault = new QLabel(parent);
+  fault->setObjectName(QString::fromLatin1(object_name));
+  fault->setProperty("role", "fault");
+  fault->setWordWrap(true);
+  fault->hide();
+  return fault;
+}
+
 }  // namespace
 
 QString group_text(SpeciesGroup group) {
@@ -240,13 +249,13 @@ void TreesTab::add_trunk_rows() {
 void TreesTab::add_season_rows() {
   form_->add({QStringLiteral("tree_ready"), tr("Ready when"), Kind::words, tr("as buds swell"), editor_.shown([](const Tree& t) { return to_qt(t.window.ready_when); }),
               editor_.words(tr("window"), [](Tree& t, std::string text) { t.window.ready_when = std::move(text); })});
-  const auto day_row = [this](const char* name, const QString& label, const QString& hint, auto place) {
+  const auto day_row = [this](const char* name, const QString& label, const QString& hint, auto place, auto read) {
     form_->add({QString::fromLatin1(name), label, Kind::words, hint, editor_.shown([place](const Tree& t) { return to_qt(place(t).value_or("")); }),
-                editor_.words(label, [place](Tree& t, std::string text) { place(t) = text.empty() ? std::nullopt : std::optional(std::move(text)); })});
+                editor_.words(label, [place, read](Tree& t, const std::string& text) { place(t) = text.empty() ? std::nullopt : std::optional(read(to_qt(text))); })});
   };
-  day_row("tree_opens", tr("Window opens"), tr("month and day, like 03-01"), [](auto& t) -> auto& { return t.window.opens; });
-  day_row("tree_closes", tr("Window closes"), tr("month and day, like 04-20"), [](auto& t) -> auto& { return t.window.closes; });
-  day_row("tree_due", tr("Next repotting"), tr("a day like 2027-03-15; by interval if empty"), [](auto& t) -> auto& { return t.due; });
+  day_row("tree_opens", tr("Window opens"), tr("month and day, like 03-01"), [](auto& t) -> auto& { return t.window.opens; }, typed_month_day);
+  day_row("tree_closes", tr("Window closes"), tr("month and day, like 04-20"), [](auto& t) -> auto& { return t.window.closes; }, typed_month_day);
+  day_row("tree_due", tr("Next repotting"), tr("a day like 2027-03-15; by interval if empty"), [](auto& t) -> auto& { return t.due; }, typed_day);
   form_->add({QStringLiteral("tree_photos"), tr("Photos"), Kind::words, tr("files by reference, apart by ;"), editor_.shown([](const Tree& t) {
                 QStringList files;
                 for (const std::string& file : t.photos) files << to_qt(file);
@@ -302,6 +311,8 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   lines->add(tr("note"), seen_note_, 1);
   lines->add({}, button);
   layout->addWidget(lines);
+  seen_fault_ = entry_fault(box, "tree_seen_fault");
+  layout->addWidget(seen_fault_);
   connect(button, &QPushButton::clicked, this, &TreesTab::write_seen);
   connect(seen_note_, &QLineEdit::returnPressed, this, &TreesTab::write_seen);
   return box;
@@ -339,44 +350,68 @@ QWidget* TreesTab::repotting_box(QWidget* parent) {
   lines->add(tr("note"), repotted_note_, 1);
   lines->add({}, button);
   layout->addWidget(lines);
-  history_fault_ = new QLabel(box);
-  history_fault_->setObjectName(QStringLiteral("tree_history_fault"));
-  history_fault_->setProperty("role", "fault");
-  history_fault_->setWordWrap(true);
-  history_fault_->hide();
+  history_fault_ = entry_fault(box, "tree_history_fault");
   layout->addWidget(history_fault_);
   connect(button, &QPushButton::clicked, this, &TreesTab::write_repotting);
   return box;
 }
 
+/// What was typed for the tree before was meant for that one alone.
+void TreesTab::begin_entries() {
+  QStringList typed;
+  for (const QLineEdit* note : {seen_note_, repotted_note_}) {
+    if (!note->text().trimmed().isEmpty()) typed << note->text();
+  }
+  if (!typed.isEmpty() && !entries_of_.isEmpty()) emit book_.told(GoneNotice::not_saved_words(tr("Tree %1").arg(entries_of_), typed.join(QStringLiteral("; "))));
+  entries_of_ = list_->current();
+  seen_day_->setText(to_qt(today()));
+  seen_as_->setCurrentIndex(0);
+  for (QLineEdit* field : {seen_note_, repotted_day_, repotted_note_}) field->clear();
+  for (QComboBox* box : {repotted_pot_, repotted_mix_}) box->setCurrentIndex(0);
+  bare_rooted_->setChecked(false);
+  for (QLabel* fault : {seen_fault_, history_fault_}) fault->hide();
+}
+
+/// "TR-03 Crab apple: sick, needles yellow".
+LogEntry TreesTab::event_of_tree(const QStringList& parts, const std::string& day) const {
+  const auto stored = editor_.record();
+  QStringList told = parts;
+  told.removeAll(QString());
+  const QString tree = stored ? QStringLiteral("%1 %2").arg(list_->current(), to_qt(stored->record.name)).trimmed() : list_->current();
+  return event_about({RecordKind::tree, list_->current().toStdString()}, QStringLiteral("%1: %2").arg(tree, told.join(QStringLiteral(", "))), day);
+}
+
 void TreesTab::write_seen() {
-  const std::string day = seen_day_->text().trimmed().toStdString();
+  const std::string day = typed_day(seen_day_->text());
   const std::string note = seen_note_->text().trimmed().toStdString();
   const int as = seen_as_->currentData().toInt();
-  const Problems problems = editor_.save(as == looked_at ? tr("inspection") : tr("condition"), [&](Tree& tree) {
+  LogEntry told = event_of_tree({seen_as_->currentText(), to_qt(note)}, day);
+  told.sort = LogSort::observation;
+  const Problems problems = editor_.save_telling(as == looked_at ? tr("inspection") : tr("condition"), [&](Tree& tree) {
     if (as == looked_at) tree.inspections.push_back({day, note});
     else tree.conditions.push_back({day, static_cast<Condition>(as), note});
     std::ranges::stable_sort(tree.inspections, {}, &Inspection::day);
     std::ranges::stable_sort(tree.conditions, {}, &ConditionEntry::day);
-  });
+  }, std::move(told));
   book_.end_typing();
-  history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
-  history_fault_->setVisible(!problems.empty());
+  seen_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
+  seen_fault_->setVisible(!problems.empty());
   if (!problems.empty()) return seen_day_->setFocus();
   seen_note_->clear();
 }
 
 void TreesTab::write_repotting() {
   Repotting done;
-  done.day = repotted_day_->text().trimmed().toStdString();
+  done.day = typed_day(repotted_day_->text());
   if (const QString pot = repotted_pot_->currentData().toString(); !pot.isEmpty()) done.container = Id<RecordedContainer>{pot.toStdString()};
   if (const QString mix = repotted_mix_->currentData().toString(); !mix.isEmpty()) done.mix = Id<MixVersion>{mix.toStdString()};
   done.bare_rooted = bare_rooted_->isChecked();
   done.note = repotted_note_->text().trimmed().toStdString();
-  const Problems problems = editor_.save(tr("repotting"), [&](Tree& tree) {
+  const auto chosen_in = [](const QComboBox& box) { return box.currentData().toString(); };
+  const Problems problems = editor_.save_telling(tr("repotting"), [&](Tree& tree) {
     tree.repottings.push_back(done);
     std::ranges::stable_sort(tree.repottings, {}, &Repotting::day);
-  });
+  }, event_of_tree({tr("repotting"), chosen_in(*repotted_pot_), chosen_in(*repotted_mix_), to_qt(done.note)}, done.day));
   book_.end_typing();
   history_fault_->setText(problems.empty() ? QString() : sentence_text(problems.front(), units_));
   history_fault_->setVisible(!problems.empty());
@@ -407,8 +442,8 @@ void TreesTab::set_units(UnitSystem units) {
 void TreesTab::add_tree() {
   Tree fresh;
   fresh.name = tr("new tree").toStdString();
-  const QString id = book_.add(fresh, tr("tree added"));
-  if (id.isEmpty()) return;
+  const QString id = to_qt(book_.workbook().suggest_id(RecordKind::tree));
+  if (book_.add(fresh, tr("tree added"), id, event_about({RecordKind::tree, id.toStdString()}, QStringLiteral("%1: %2").arg(id, tr("tree added")), today())).isEmpty()) return;
   list_->show_record(id);
   auto* name = form_->findChild<QLineEdit*>(QStringLiteral("tree_name"));
   name->setFocus();
@@ -429,7 +464,7 @@ void TreesTab::remove_tree() {
 void TreesTab::chosen() {
   gone_->leave();
   book_.end_typing();
-  history_fault_->hide();
+  begin_entries();
   form_->refresh(true);
   refresh();
 }

@@ -45,6 +45,8 @@ class TreesTab : public QWidget {
   void add_season_rows();
   void write_seen();
   void write_repotting();
+  void begin_entries();
+  [[nodiscard]] LogEntry event_of_tree(const QStringList& parts, const std::string& day) const;
   void add_photo();
   void chosen();
   void refresh();
@@ -63,7 +65,9 @@ class TreesTab : public QWidget {
   QLabel* title_ = nullptr;
   QLabel* due_ = nullptr;
   TreeAirNote* air_ = nullptr;
+  QLabel* seen_fault_ = nullptr;
   QLabel* history_fault_ = nullptr;
+  QString entries_of_;  ///< the tree that what stands in the lines of its history was typed for
   QWidget* details_ = nullptr;
   QWidget* history_ = nullptr;
   HistoryTable* seen_ = nullptr;
