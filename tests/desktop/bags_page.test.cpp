@@ -285,3 +285,31 @@ TEST_CASE("A fraction is counted on the same line, once it was chosen", "[bags_p
   CHECK_THAT(in_g(*open.record->workbook().stock_of({RecordKind::fraction, id.toStdString()})), WithinRel(1100.0, 1e-9));
   CHECK_FALSE(open.record->workbook().stock_of({RecordKind::bag, from.toStdString()}));
 }
+
+TEST_CASE("A corrected weight corrects what came into stock, and one undo takes both back", "[bags_page][stock][regression]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  auto* basis = open.find<QComboBox>("bag_moisture_basis");
+  basis->setCurrentIndex(basis->findData(static_cast<int>(MoistureBasis::oven_dry)));
+  emit basis->activated(basis->currentIndex());
+  fill(open, "bag_mass", QStringLiteral("20 kg"));
+  open.trigger("action_take_into_stock");
+  const RecordRef bag = ref_to(open.record->workbook().all<Bag>().front().id);
+  const auto left_kg = [&] { return in_kg(*open.record->workbook().stock_of(bag)); };
+  CHECK_THAT(left_kg(), WithinRel(20, 1e-9));
+  fill(open, "bag_mass", QStringLiteral("18 kg"));
+  CHECK_THAT(left_kg(), WithinRel(18, 1e-9));
+  CHECK(open.record->workbook().count(RecordKind::stock_entry) == 1);
+  open.record->end_typing();
+  open.record->undo();
+  CHECK_THAT(left_kg(), WithinRel(20, 1e-9));
+  CHECK_THAT(in_kg(*only_bag(open).mass_as_bagged), WithinRel(20, 1e-9));
+  // Once it was counted, what is left is what was counted.
+  auto* reason = open.find<QComboBox>("bag_stock_reason");
+  reason->setCurrentIndex(reason->findData(static_cast<int>(StockReason::counted)));
+  fill(open, "bag_stock_amount", QStringLiteral("15 kg"));
+  open.press(Qt::Key_Return);
+  CHECK_THAT(left_kg(), WithinRel(15, 1e-9));
+  fill(open, "bag_mass", QStringLiteral("19 kg"));
+  CHECK_THAT(left_kg(), WithinRel(15, 1e-9));
+}

@@ -86,6 +86,7 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   layout->addWidget(splitter);
   tabs_->addTab(shelf, tr("Bags and fractions"));
   tabs_->addTab(bins_, tr("Bins and tubs"));
+  editor_.set_companions([this](const Stored<Bag>& was, const Bag& now, Change& change) { correct_receipt(was, now, change); });
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
   connect(list_, &RecordListModel::modelReset, this, [this] { rows_moved_ = true; });
@@ -318,7 +319,7 @@ void BagsPage::add_paper_rows() {
               }});
   form_->add({QStringLiteral("bag_received"), tr("Received on"), Kind::words, tr("a day like 2026-03-14"),
               editor_.shown([](const Bag& b) { return to_qt(b.received.value_or("")); }), [this](const QString& text) {
-                return editor_.save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text)); });
+                return editor_.save(tr("day"), [&](Bag& b) { b.received = text.trimmed().isEmpty() ? std::nullopt : std::optional(typed_day(text)); });
               }});
   form_->add({QStringLiteral("bag_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), editor_.shown([](const Bag& b) { return to_qt(b.note); }),
               editor_.words(tr("note"), [](Bag& b, std::string text) { b.note = std::move(text); })});
@@ -338,7 +339,7 @@ void BagsPage::add_reclaimed_rows() {
               editor_.shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->day.value_or("")) : QString(); }),
               [this](const QString& text) {
                 return editor_.save(tr("day"), [&](Bag& b) {
-                  if (b.reclaimed) b.reclaimed->day = text.trimmed().isEmpty() ? std::nullopt : std::optional(trimmed_utf8(text));
+                  if (b.reclaimed) b.reclaimed->day = text.trimmed().isEmpty() ? std::nullopt : std::optional(typed_day(text));
                 });
               },
               is_reclaimed});
@@ -531,6 +532,27 @@ void BagsPage::refresh() {
   title_->setText(comma_list({current_, material_words(stored->record.material)}));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
+}
+
+/// What came in is what the bag says, as long as nobody counted what is left of it.
+void BagsPage::correct_receipt(const Stored<Bag>& was, const Bag& now, Change& change) const {
+  const RecordRef bag = ref_to(was.id);
+  const auto dry = dry_mass_received(now);
+  if (!dry || dry == dry_mass_received(was.record)) return;
+  ListFilter of_bag;
+  of_bag.about = bag;
+  std::optional<Stored<StockEntry>> receipt;
+  for (const RecordLine& line : book_.workbook().list(RecordKind::stock_entry, of_bag)) {
+    auto entry = book_.workbook().find(Id<StockEntry>{line.ref.id});
+    if (!entry || entry->record.holder != bag) continue;
+    if (entry->record.reason == StockReason::counted || (receipt && entry->record.reason == StockReason::received)) return;
+    if (entry->record.reason == StockReason::received) receipt = std::move(entry);
+  }
+  auto corrected = receipt ? arrival_of(bag, now, receipt->record.day) : std::nullopt;
+  if (!corrected) return;
+  corrected->note = receipt->record.note;
+  change.edits.push_back({ref_to(receipt->id), receipt->revision, Record(*std::move(corrected))});
+  change.label = tr("%1, and what came into stock with it").arg(to_qt(change.label)).toStdString();
 }
 
 void BagsPage::refresh_stock(const Stored<Bag>& stored) {
