@@ -66,11 +66,7 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   splitter->setObjectName(QStringLiteral("bins_splitter"));
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
-  const RecordListSide::Names names{QStringLiteral("bins"), tr("Bins and leftover tubs"), tr("bin by number, name or material"),
-                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left"), QStringLiteral("00.0\u00a0kg dry")};
-  list_ = new RecordListSide(book, RecordKind::bin, names, [this](const RecordLine& line) { return list_text(line); }, splitter);
-  connect(list_->add_button(QStringLiteral("bins_add"), tr("Add a &bin or tub")), &QPushButton::clicked, this, &BinsTab::add_bin);
-  splitter->addWidget(list_);
+  splitter->addWidget(list_side(catalogue));
   splitter->addWidget(new ColumnScroll(bin_side(catalogue), splitter));
   splitter->setSizes({540, 700});
   splitter->setStretchFactor(1, 1);
@@ -82,6 +78,56 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   connect(&book_, &RecordBook::changed, this, &BinsTab::refresh);
   form_->refresh(true);
   refresh();
+}
+
+QWidget* BinsTab::list_side(const Catalogue& catalogue) {
+  auto* side = new QWidget(this);
+  auto* layout = new QVBoxLayout(side);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  const RecordListSide::Names names{QStringLiteral("bins"), tr("Bins and leftover tubs"), tr("bin by number, name or material"),
+                                    tr("No bins yet. A bin or leftover tub holds several lots; what is taken out of it may contain each of them."), tr("left"), QStringLiteral("00.0\u00a0kg dry")};
+  list_ = new RecordListSide(book_, RecordKind::bin, names, [this](const RecordLine& line) { return list_text(line); }, side);
+  connect(list_->add_button(QStringLiteral("bins_add"), tr("Add a &bin or tub")), &QPushButton::clicked, this, &BinsTab::add_bin);
+  layout->addWidget(list_, 1);
+  tubs_side_ = new QWidget(side);
+  auto* tubs = new QVBoxLayout(tubs_side_);
+  tubs->setContentsMargins(0, 0, 0, 0);
+  auto* heading = new QLabel(tr("Mix left over in stock"), tubs_side_);
+  heading->setProperty("role", "heading");
+  tubs->addWidget(heading);
+  tubs_ = new TracedTable("leftover_tubs", heading->text(), 1, tubs_side_);
+  connect(tubs_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
+  connect(tubs_, &QTableWidget::currentCellChanged, this, [this](int row) { tub_line_->set_holder(tub_at(row)); });
+  tubs->addWidget(tubs_);
+  tub_line_ = new StockLine(book_, catalogue, QStringLiteral("tub"), tubs_side_);
+  tubs->addWidget(tub_line_);
+  layout->addWidget(tubs_side_);
+  return side;
+}
+
+std::optional<RecordRef> BinsTab::tub_at(int row) const {
+  const auto* cell = row < 0 ? nullptr : tubs_->item(row, 0);
+  return cell == nullptr ? std::nullopt : std::optional(RecordRef{RecordKind::batch, cell->text().toStdString()});
+}
+
+/// Of what a repotting day left over; what is used up is told by the log.
+void BinsTab::show_tubs() {
+  const auto chosen = tub_at(tubs_->currentRow());
+  RecordTable rows;
+  rows.table.heading = {tr("no."), tr("mix"), tr("since"), tr("left")};
+  for (const RecordLine& line : book_.workbook().list(RecordKind::batch)) {
+    if (!line.stock || !(*line.stock > Mass{})) continue;
+    const auto batch = book_.workbook().find(Id<Batch>{line.ref.id});
+    const auto mix = batch && batch->record.mix ? book_.workbook().find(*batch->record.mix) : std::nullopt;
+    rows.table.rows.push_back({to_qt(line.ref.id), to_qt(mix ? mix->record.mix.name : line.title), day_text(line.day), list_text(line)});
+    rows.refs.push_back(line.ref);
+  }
+  tubs_side_->setVisible(!rows.refs.empty());
+  tubs_->show_rows(rows);
+  const auto at = std::ranges::find(rows.refs, chosen.value_or(RecordRef{}));
+  if (!rows.refs.empty()) tubs_->setCurrentCell(at == rows.refs.end() ? 0 : static_cast<int>(at - rows.refs.begin()), 0);
+  tub_line_->set_holder(tub_at(tubs_->currentRow()));
 }
 
 QString BinsTab::list_text(const RecordLine& bin) const {
@@ -258,7 +304,7 @@ void BinsTab::tip_in() {
   const auto amount = amount_of(*source);
   if (!amount) return show_fault(sentence_text(amount.problems().front(), units_));
   Bin now = bin->record;
-  const std::string day = day_->text().trimmed().toStdString();
+  const std::string day = typed_day(day_->text());
   now.contents.push_back({*source, day.empty() ? std::nullopt : std::optional(day), {}, *amount});
   if (const Problems problems = check(now); !problems.empty()) return show_fault(sentence_text(problems.front(), units_));
   Change change;
@@ -289,7 +335,7 @@ void BinsTab::tip_in() {
 void BinsTab::empty_out() {
   const auto bin = editor_.record();
   if (!bin) return;
-  const std::string day = day_->text().trimmed().isEmpty() ? today() : day_->text().trimmed().toStdString();
+  const std::string day = day_->text().trimmed().isEmpty() ? today() : typed_day(day_->text());
   Bin now = bin->record;
   for (BinContent& content : now.contents) {
     if (!content.emptied) content.emptied = day;
@@ -316,6 +362,7 @@ void BinsTab::set_units(UnitSystem units) {
   units_ = units;
   form_->set_units(units);
   stock_line_->set_units(units);
+  tub_line_->set_units(units);
   refresh();
 }
 
@@ -334,6 +381,7 @@ void BinsTab::chosen() {
 
 void BinsTab::refresh() {
   if (!isVisible()) return;
+  show_tubs();
   const RecordEditor<Bin>::ReadOnce once(editor_);
   const auto bin = editor_.record();
   details_->setVisible(bin || gone_->is_holding());

@@ -43,7 +43,10 @@ class BinsTab : public QWidget {
   void showEvent(QShowEvent* event) override;
 
  private:
+  QWidget* list_side(const Catalogue& catalogue);
   QWidget* bin_side(const Catalogue& catalogue);
+  void show_tubs();
+  [[nodiscard]] std::optional<RecordRef> tub_at(int row) const;
   void add_rows(const Catalogue& catalogue);
   QWidget* tipping_lines(QWidget* parent);
   void chosen();
@@ -57,6 +60,9 @@ class BinsTab : public QWidget {
   RecordBook& book_;
   RecordEditor<Bin> editor_;
   RecordListSide* list_ = nullptr;
+  QWidget* tubs_side_ = nullptr;
+  TracedTable* tubs_ = nullptr;
+  StockLine* tub_line_ = nullptr;
   QWidget* details_ = nullptr;
   QLabel* title_ = nullptr;
   RecordForm* form_ = nullptr;
