@@ -1,5 +1,7 @@
 // What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
+#include <QLocale>
 #include <QStatusBar>
+#include <QTableWidget>
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
@@ -733,4 +735,115 @@ TEST_CASE("A day that gets another date takes the ledger's lines of its date wit
   open.type_into("day_date", QStringLiteral("2020-03-16"));
   CHECK(lines_on(was) == later);
   CHECK(lines_on("2020-03-16") == booked);
+}
+
+TEST_CASE("A day that gets another date takes the log's lines of its work with it, and no others", "[day_page][regression]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  open.trigger("action_day_tick");
+  open.return_tub("30", "20");
+  const auto lines_on = [&](const std::string& day, const std::string& beginning) {
+    const auto lines = open.book().all<LogEntry>();
+    return std::ranges::count_if(lines, [&](const auto& line) { return line.record.day == day && line.record.text.starts_with(beginning); });
+  };
+  REQUIRE(lines_on(was, "Repotted ") == 1);
+  REQUIRE(lines_on(was, "Made ") == 1);
+  const auto made_the_day = lines_on(was, "repotting day ");
+  REQUIRE(made_the_day > 0);
+  open.type_into("day_date", QStringLiteral("2031-3-15"));
+  CHECK(open.day().day == "2031-03-15");
+  for (const char* beginning : {"Repotted ", "Made "}) {
+    INFO(beginning);
+    CHECK(lines_on(was, beginning) == 0);
+    CHECK(lines_on("2031-03-15", beginning) == 1);
+  }
+  CHECK(lines_on(was, "repotting day ") == made_the_day);
+  open.trigger("action_record_undo");
+  CHECK(lines_on(was, "Repotted ") == 1);
+}
+
+TEST_CASE("The date of a day on which a tree is done is moved once, when its typing ends", "[day_page][regression]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  open.trigger("action_day_tick");
+  const auto steps = open.book().count(RecordKind::log_entry);
+  auto* date = open.find<QLineEdit>("day_date");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
+  date->setFocus();
+  date->selectAll();
+  open.type(QStringLiteral("2031-03-15"));
+  CHECK(open.day().day == was);
+  open.press(Qt::Key_Return);
+  CHECK(open.day().day == "2031-03-15");
+  CHECK(open.book().count(RecordKind::log_entry) == steps + 1);
+}
+
+TEST_CASE("A tree ticked off after its day has its grain booked on that day", "[day_page][regression]") {
+  DayOnScreen open;
+  open.type_into("day_date", QStringLiteral("2020-03-20"));
+  open.trigger("action_day_tick");
+  REQUIRE(open.day().trees.front().done);
+  const RecordRef day{RecordKind::repotting_day, open.page().current_day().toStdString()};
+  std::size_t lines = 0;
+  for (const auto& entry : open.book().all<StockEntry>()) {
+    if (entry.record.other != day) continue;
+    CHECK(entry.record.day == "2020-03-20");
+    ++lines;
+  }
+  CHECK(lines > 0);
+}
+
+TEST_CASE("Enter on the mix or the pot of a line goes to where it is chosen", "[day_page][regression]") {
+  DayOnScreen open;
+  choose_data(open.find<QComboBox>("day_tree_mix"), "");
+  REQUIRE_FALSE(open.day().trees.front().mix);
+  auto* table = open.find<QTableView>("day_table");
+  auto* tabs = open.find<QTabWidget>("day_tabs");
+  for (const auto& [column, box] : {std::pair{DayTreesModel::mix, "day_tree_mix"}, {DayTreesModel::note, "day_tree_mix"}, {DayTreesModel::pot, "day_tree_pot"}}) {
+    INFO(column);
+    tabs->setCurrentIndex(0);
+    table->setFocus();
+    table->setCurrentIndex(open.lines().index(0, column));
+    open.press(column == DayTreesModel::pot ? Qt::Key_F2 : Qt::Key_Return);
+    CHECK(tabs->currentIndex() == 1);
+    CHECK(open.find<QComboBox>(box)->hasFocus());
+  }
+}
+
+TEST_CASE("Enter in an empty line of what was made takes the planned litres, and what was returned stands below and among the tubs", "[day_page][regression]") {
+  DayOnScreen open;
+  open.trigger("action_day_tick");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(7);
+  CHECK_FALSE(open.find<QLabel>("day_returned")->isVisible());
+  auto* made = open.find<QLineEdit>("day_made");
+  made->setFocus();
+  open.press(Qt::Key_Return);
+  const auto& batches = open.page().answer()->value().mixes.front().batches;
+  REQUIRE(batches);
+  CHECK_THAT(QLocale().toDouble(made->text()), WithinAbs(in_l(batches->made), 0.0051));
+  open.find<QLineEdit>("day_left")->setFocus();
+  open.type(QStringLiteral("1.5"));
+  open.find<QWidget>("day_return")->setFocus();
+  open.press(Qt::Key_Space);
+  const auto tub = open.book().all<Batch>().back();
+  REQUIRE(tub.record.left);
+  const QString id = QString::fromStdString(tub.id.text);
+  CHECK(open.find<QLabel>("day_returned")->isVisible());
+  CHECK(open.find<QLabel>("day_returned")->text().contains(id));
+  open.trigger("action_page_bags");
+  open.find<QTabWidget>("bags_tabs")->setCurrentIndex(1);
+  auto* tubs = open.find<QTableWidget>("leftover_tubs");
+  REQUIRE(tubs->isVisible());
+  const auto shown = tubs->findItems(id, Qt::MatchExactly);
+  REQUIRE(shown.size() == 1);
+  CHECK(tubs->item(shown.front()->row(), 3)->text() == to_local(volume_text(1.5, UnitSystem::metric)));
+  // What is used of it by hand is booked there.
+  tubs->setCurrentCell(shown.front()->row(), 0);
+  auto* reason = open.find<QComboBox>("tub_stock_reason");
+  reason->setCurrentIndex(reason->findData(static_cast<int>(StockReason::used)));
+  open.find<QLineEdit>("tub_stock_amount")->setFocus();
+  open.type(QStringLiteral("0.5 L"));
+  open.press(Qt::Key_Return);
+  REQUIRE(tubs->findItems(id, Qt::MatchExactly).size() == 1);
+  CHECK(tubs->item(tubs->findItems(id, Qt::MatchExactly).front()->row(), 3)->text() == to_local(volume_text(1.0, UnitSystem::metric)));
 }

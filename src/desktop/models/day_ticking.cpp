@@ -674,7 +674,8 @@ class Ticking {
 
 std::optional<TickedOff> tick_off(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day,
                                const std::vector<std::size_t>& rows, const std::string& today) {
-  Ticking ticking(workbook, catalogue, ground, answer, day, today);
+  // What is ticked off later was taken on its day.
+  Ticking ticking(workbook, catalogue, ground, answer, day, std::min(today, day.record.day));
   QStringList names;
   for (const std::size_t row : rows) {
     if (ticking.tick(row)) names << to_qt(day.record.trees[row].tree.text);
@@ -697,6 +698,26 @@ std::optional<std::vector<GrainLitres>> layers_of(const DayGround& ground, const
   const auto tree = std::ranges::find(answer.trees, static_cast<std::size_t>(at - ground.rows.begin()), &TreeOfDay::tree);
   return tree == answer.trees.end() ? std::nullopt : std::optional(tree->layers);
 }
+
+namespace {
+
+/// The log's lines of trees ticked off and tubs made on a day, which name the mix beside the day.
+std::vector<Stored<LogEntry>> told_of_work(const OpenWorkbook& workbook, const RecordRef& day, const std::string& date) {
+  ListFilter of_day;
+  of_day.about = day;
+  of_day.from_day = of_day.to_day = date;
+  std::vector<Stored<LogEntry>> lines;
+  for (const RecordLine& line : workbook.list(RecordKind::log_entry, of_day)) {
+    auto entry = workbook.find(Id<LogEntry>{line.ref.id});
+    if (!entry || entry->record.sort != LogSort::event) continue;
+    const auto& about = entry->record.about;
+    const bool of_work = about.front().kind == RecordKind::tree || about.front().kind == RecordKind::batch;
+    if (of_work && std::ranges::find(about, RecordKind::mix, &RecordRef::kind) != about.end()) lines.push_back(*std::move(entry));
+  }
+  return lines;
+}
+
+}  // namespace
 
 std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today) {
   DayBooking booking(workbook, day, today);
@@ -722,6 +743,11 @@ std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<R
   }
   if (booking.move_lines(was, now.day)) any_moved = true;
   if (!any_moved) return std::nullopt;
+  for (const auto& line : told_of_work(workbook, ref_to(day.id), was)) {
+    LogEntry moved = line.record;
+    moved.day = now.day;
+    booking.replace(line, std::move(moved));
+  }
   LogEntry entry = event_about(ref_to(day.id), TickText::tr("What was done on %1 was done on %2").arg(to_qt(was), to_qt(now.day)), now.day);
   entry.sort = LogSort::bookkeeping;
   booking.log(std::move(entry));
@@ -758,10 +784,15 @@ std::optional<Change> take_tick_back(const OpenWorkbook& workbook, const Catalog
   return booking.finish(TickText::tr("tick of %1 taken back").arg(id));
 }
 
+QString left_over_words(const QString& mix, MixedVolume made, MixedVolume left, const RecordRef& tub) {
+  const auto litres = [](MixedVolume volume) { return to_local(volume_text(in_l(volume), UnitSystem::metric)); };
+  return TickText::tr("Made %1 of %2, %3 left over, kept as %4").arg(litres(made), mix, litres(left), to_qt(tub.id));
+}
+
 std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer, const Stored<RepottingDay>& day, const TubLeft& tub,
                                        const std::string& today) {
   if (tub.mix >= ground.mixes.size()) return std::nullopt;
-  DayBooking booking(workbook, day, today);
+  DayBooking booking(workbook, day, std::min(today, day.record.day));
   const DayMix& mix = ground.plan.mixes[tub.mix];
   const Id<MixVersion>& version = ground.mixes[tub.mix].id;
   MixTaken gone(booking, workbook, day, version);
@@ -785,8 +816,7 @@ std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGr
     const LooseVolume left = loose_l(in_l(tub.left));
     booking.entry(ref, StockReason::returned, left * state->poured->bulk_density, {}, left, state->poured->bulk_density);
   }
-  const auto litres = [](MixedVolume volume) { return to_local(volume_text(in_l(volume), UnitSystem::metric)); };
-  LogEntry entry = event_about(ref, TickText::tr("Made %1 of %2, %3 left over, kept as %4").arg(litres(tub.made), to_qt(mix.name), litres(tub.left), to_qt(ref.id)), day.record.day);
+  LogEntry entry = event_about(ref, left_over_words(to_qt(mix.name), tub.made, tub.left, ref), day.record.day);
   entry.about.push_back(ref_to(version));
   entry.about.push_back(ref_to(day.id));
   booking.log(std::move(entry));

@@ -32,8 +32,8 @@ struct TickCorrection {
 [[nodiscard]] std::optional<Change> correct_tick(const OpenWorkbook& workbook, const Catalogue& catalogue, const DayGround& ground, const DayAnswer& answer,
                                                  const Stored<RepottingDay>& day, const TickCorrection& correction, const std::string& today);
 
-/// A day that gets another date after trees were ticked off or tubs made on it: their histories, its batches and the ledger's lines of that date go with it.
-/// Empty where none were.
+/// A day that gets another date after trees were ticked off or tubs made on it: their histories, its batches, and the ledger's and the log's lines of
+/// that date go with it. Empty where none were.
 [[nodiscard]] std::optional<Change> move_done_day(const OpenWorkbook& workbook, const Stored<RepottingDay>& day, RepottingDay now, const std::string& today);
 
 /// Takes a tick back: the grain returns to its bags, but for what a tub was made of; the tree's history loses this repotting, and its trunk base lies as it did before.
@@ -47,6 +47,8 @@ struct TubLeft {
   MixedVolume made;
   MixedVolume left;
 };
+/// "Made 30.0 L of pines, 2.00 L left over, kept as BT-01"
+[[nodiscard]] QString left_over_words(const QString& mix, MixedVolume made, MixedVolume left, const RecordRef& tub);
 [[nodiscard]] std::optional<Change> return_left_over(const OpenWorkbook& workbook, const DayGround& ground, const DayAnswer& answer,
                                                      const Stored<RepottingDay>& day, const TubLeft& tub, const std::string& today);
 

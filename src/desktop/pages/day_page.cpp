@@ -6,6 +6,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -17,6 +18,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -126,6 +128,10 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->setAccessibleDescription(tr("Space ticks a tree off; plan, litres, buds, helper and note are written into the table."));
   table_->setModel(lines_);
   show_as_record_list(*table_);
+  table_->installEventFilter(this);
+  connect(table_, &QTableView::doubleClicked, this, [this](const QModelIndex& cell) {
+    if (cell.column() != DayColumn::note) go_to_choice(cell);
+  });
   auto* cells = new CellDelegate(table_);
   table_->setItemDelegate(cells);
   table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed | QAbstractItemView::AnyKeyPressed);
@@ -156,7 +162,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   layout->insertWidget(layout->indexOf(splitter), gone_);
   connect(gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undone, form, &RecordForm::forget_typing);
-  connect(&book_, &RecordBook::undo_wanted, tree_form_, &RecordForm::end_typing);
+  for (RecordForm* form : {day_form_, tree_form_}) connect(&book_, &RecordBook::undo_wanted, form, &RecordForm::end_typing);
   connect(&book_, &RecordBook::changed, this, &DayPage::refresh);
   connect(lines_, &DayTreesModel::ticked, this, [this](const QString& tree, bool) {
     bring_to_front(tree);
@@ -243,7 +249,11 @@ QWidget* DayPage::day_tab() {
 
 void DayPage::add_day_rows() {
   day_form_->add({QStringLiteral("day_date"), tr("On"), Kind::words, tr("a day like 2027-03-14"), shown([](const RepottingDay& d) { return to_qt(d.day); }),
-                  [this](const QString& text) { return save(tr("day"), [&](RepottingDay& d) { d.day = trimmed_text(text); }); }});
+                  [this](const QString& text) { return save(tr("day"), [&](RepottingDay& d) { d.day = typed_day(text); }); }, {}, {}, [this] {
+                    // All that was done on it moves along.
+                    const auto stored = day();
+                    return stored && std::ranges::any_of(stored->record.trees, &DayTree::done);
+                  }});
   day_form_->add({QStringLiteral("day_name"), tr("Name"), Kind::words, tr("stands on the sheets"), shown([](const RepottingDay& d) { return to_qt(d.name); }),
                   [this](const QString& text) { return save(tr("name"), [&](RepottingDay& d) { d.name = trimmed_text(text); }); }});
   day_form_->add({QStringLiteral("day_tub"), tr("Tub"), Kind::volume, tr("no batch is larger"), shown([](const RepottingDay& d) { return litre_digits(d.tub); }), [this](const QString& text) {
@@ -452,11 +462,19 @@ QWidget* DayPage::left_over_tab() {
       return typed_litres(text).problems();
     };
   };
-  left_form_->add({QStringLiteral("day_made"), tr("Made in all"), Kind::volume, {}, [this] { return made_text_; }, keep(made_text_)});
-  left_form_->add({QStringLiteral("day_left"), tr("Left over"), Kind::volume, {}, [this] { return left_text_; }, keep(left_text_)});
+  auto* made = left_form_->add({QStringLiteral("day_made"), tr("Made in all"), Kind::volume, {}, [this] { return made_text_; }, keep(made_text_)});
+  auto* left = left_form_->add({QStringLiteral("day_left"), tr("Left over"), Kind::volume, {}, [this] { return left_text_; }, keep(left_text_)});
+  // Enter in an empty line takes the figure that stands there grey.
+  connect(made, &QLineEdit::returnPressed, this, [this] { take_planned(made_text_, planned_made_); });
+  connect(left, &QLineEdit::returnPressed, this, [this] { take_planned(left_text_, likely_left_); });
   layout->addWidget(left_form_);
   auto* button = push_button(tab, "day_return", tr("Return to stock"), tr("Return the leftover to stock"));
   layout->addWidget(button, 0, Qt::AlignLeft);
+  returned_ = new QLabel(tab);
+  returned_->setObjectName(QStringLiteral("day_returned"));
+  returned_->setWordWrap(true);
+  returned_->setTextFormat(Qt::PlainText);
+  layout->addWidget(returned_);
   layout->addStretch(1);
   connect(button, &QPushButton::clicked, this, &DayPage::return_left);
   connect(left_mix_, &QComboBox::activated, this, &DayPage::show_answer);
@@ -470,7 +488,7 @@ QWidget* DayPage::season_tab() {
   season_form_ = new RecordForm(tab);
   season_form_->add({QStringLiteral("season_until"), tr("Trees due by"), Kind::words, tr("a day like 2027-06-30"), [this] { return to_qt(until_); }, [this](const QString& text) -> Problems {
                        PlannedSeason season;
-                       season.until = trimmed_text(text);
+                       season.until = typed_day(text);
                        for (const Problem& problem : check(season)) {
                          if (problem.where.pointer == "/until") return {problem};
                        }
@@ -504,6 +522,35 @@ void DayPage::fit_columns() {
 void DayPage::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::FontChange && table_ != nullptr) fit_columns();
+}
+
+bool DayPage::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == table_ && event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    const bool opens = key == Qt::Key_F2 || key == Qt::Key_Return || key == Qt::Key_Enter;
+    if (opens && go_to_choice(table_->currentIndex())) return true;
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+bool DayPage::go_to_choice(const QModelIndex& cell) {
+  if (!cell.isValid()) return false;
+  const DayLine& line = lines_->lines()[static_cast<std::size_t>(cell.row())];
+  const bool is_of_choice = cell.column() == DayColumn::mix || cell.column() == DayColumn::pot || (cell.column() == DayColumn::note && !line.fault.isEmpty());
+  const auto stored = day();
+  bring_to_front(line.id);
+  const auto row = front_row(stored);
+  if (!is_of_choice || !row) return false;
+  const bool to_mix = cell.column() == DayColumn::mix || (cell.column() == DayColumn::note && !stored->record.trees[*row].mix);
+  tabs_->setCurrentIndex(1);
+  (to_mix ? mix_ : pot_)->setFocus(Qt::ShortcutFocusReason);
+  return true;
+}
+
+void DayPage::take_planned(QString& typed, const std::optional<MixedVolume>& figure) {
+  if (!typed.trimmed().isEmpty() || !figure) return;
+  typed = number_text(std::round(in_l(*figure) * 100) / 100, 9);
+  left_form_->refresh(true);
 }
 
 void DayPage::showEvent(QShowEvent* event) {

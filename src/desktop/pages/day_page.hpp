@@ -64,6 +64,7 @@ class DayPage : public QWidget {
   void find_parts_wanted();
 
  protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
@@ -84,6 +85,10 @@ class DayPage : public QWidget {
   void refresh();
   void refresh_choices();
   void compute();
+  /// Mix and pot of a line are chosen on the tree's own tab.
+  bool go_to_choice(const QModelIndex& cell);
+  void show_returned();
+  void take_planned(QString& typed, const std::optional<MixedVolume>& figure);
   void show_lines();
   void fill_table(std::vector<DayLine> lines);
   /// For another day, where the same tree can stand: no cell stays open.
@@ -161,9 +166,12 @@ class DayPage : public QWidget {
   QListWidget* morning_ = nullptr;
   QComboBox* left_mix_ = nullptr;
   RecordForm* left_form_ = nullptr;
+  QLabel* returned_ = nullptr;
   RecordForm* season_form_ = nullptr;
   QString made_text_;
   QString left_text_;
+  std::optional<MixedVolume> planned_made_;
+  std::optional<MixedVolume> likely_left_;
   std::string until_;
 
   QString current_;

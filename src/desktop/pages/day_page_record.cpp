@@ -62,7 +62,7 @@ Problem DayPage::changed_elsewhere() const {
 QString DayPage::name_on_day(const QString& tree) const { return tr("%1 of repotting day %2").arg(tr("tree %1").arg(tree), day_last_seen_); }
 
 void DayPage::finish_typing() {
-  tree_form_->end_typing();
+  for (RecordForm* form : {day_form_, tree_form_}) form->end_typing();
   book_.end_typing();
 }
 
@@ -241,7 +241,7 @@ void DayPage::new_day() {
   fresh.name = tr("repotting day").toStdString();
   fresh.tub = mixed_l(25);
   fresh.scoop = loose_l(0.5);
-  fresh.checklist = {{tr("Cut wire and mesh").toStdString(), true, false}, {tr("Label the old pots").toStdString(), false, false}};
+  fresh.checklist = {{tr("Label the old pots").toStdString(), false, false}};
   const QString id = book_.add(fresh, tr("repotting day %1").arg(to_qt(fresh.day)));
   if (id.isEmpty()) return;
   show_day(id);

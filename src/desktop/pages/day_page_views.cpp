@@ -23,6 +23,7 @@
 #include "models/day_certainty.hpp"
 #include "models/day_trees_model.hpp"
 #include "models/figures.hpp"
+#include "models/root_plan_desk.hpp"
 #include "print/pdf.hpp"
 #include "settings.hpp"
 #include "text.hpp"
@@ -286,7 +287,8 @@ void DayPage::show_answer() {
     if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest, translated)), to_local(lift_mass_text(*heaviest, units_, translated)));
     if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
     for (const Note& note : answer.notes) {
-      if (note.level == Level::warning) summary << sentence_text(note, units_);
+      if (note.code == "day.outside-window") summary << QStringLiteral("%1: %2").arg(to_qt(note.where), sentence_text(note, units_));
+      else if (note.level == Level::warning) summary << sentence_text(note, units_);
     }
   }
   for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
@@ -306,13 +308,31 @@ void DayPage::show_answer() {
   left_mix_->setCurrentIndex(left_mix_->count() == 0 ? -1 : std::clamp(chosen, 0, left_mix_->count() - 1));
   QString made;
   QString left;
+  planned_made_.reset();
+  likely_left_.reset();
   if (answer_ && answer_->ok() && left_mix_->currentIndex() >= 0) {
     const MixOfDay& mix = answer_->value().mixes[static_cast<std::size_t>(left_mix_->currentIndex())];
-    if (mix.batches) made = tr("planned: %1").arg(to_local(volume_text(in_l(mix.batches->made), units_)));
-    if (mix.left_over) left = tr("likely: %1").arg(to_local(volume_text(in_l(*mix.left_over), units_)));
+    if (mix.batches) planned_made_ = mix.batches->made;
+    likely_left_ = mix.left_over;
+    if (planned_made_) made = tr("planned: %1, Enter takes it").arg(to_local(volume_text(in_l(*planned_made_), units_)));
+    if (likely_left_) left = tr("likely: %1, Enter takes it").arg(to_local(volume_text(in_l(*likely_left_), units_)));
   }
+  show_returned();
   findChild<QLineEdit*>(QStringLiteral("day_made"))->setPlaceholderText(made);
   findChild<QLineEdit*>(QStringLiteral("day_left"))->setPlaceholderText(left);
+}
+
+/// What of the day's mixes became a tub already.
+void DayPage::show_returned() {
+  QStringList tubs;
+  for (const auto& batch : current_.isEmpty() ? std::vector<Stored<Batch>>() : book_.workbook().all<Batch>()) {
+    const Batch& tub = batch.record;
+    if (!tub.repotting_day || tub.repotting_day->text != current_.toStdString() || !tub.mix || !tub.made || !tub.left) continue;
+    const auto mix = book_.workbook().find(*tub.mix);
+    tubs << left_over_words(to_qt(mix ? mix->record.mix.name : tub.mix->text), *tub.made, *tub.left, ref_to(batch.id));
+  }
+  returned_->setText(tubs.join(u'\n'));
+  returned_->setVisible(!tubs.isEmpty());
 }
 
 void DayPage::show_tree() {
@@ -459,12 +479,12 @@ bool DayPage::write_pdf_of(DaySheet sheet, const QString& path) {
   PrintDocument all;
   const auto of_day = day();
   for (const DayTree& tree : of_day ? of_day->record.trees : std::vector<DayTree>()) {
-    const auto stored = tree.plan ? book_.workbook().find(RecordRef{RecordKind::root_mass_plan, tree.plan->text}) : std::nullopt;
-    if (!stored) continue;
-    const auto file = read_root_mass_plan(std::get<KeptRootMassPlan>(stored->record).plan, tree.plan->text, {&catalogue_, {}});
+    const auto kept = tree.plan ? book_.workbook().find(Id<KeptRootMassPlan>{tree.plan->text}) : std::nullopt;
+    if (!kept) continue;
+    const auto file = read_root_mass_plan(kept->record.plan, tree.plan->text, {&catalogue_, {}});
     const auto worked = file ? std::optional(work_out(file->plan)) : std::nullopt;
     if (!worked || !*worked) continue;
-    PrintDocument one = root_plan_sheet(file->plan, **worked, units_, translated);
+    PrintDocument one = root_plan_sheet(with_numbers(book_.workbook(), *kept, file->plan), **worked, units_, translated);
     if (all.title.empty()) {
       all.title = tr("Root-mass plans").toStdString();
       all.foot = comma_list({to_qt(all.title), to_qt(of_day->record.day)}).toStdString();
