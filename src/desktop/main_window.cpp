@@ -522,7 +522,15 @@ void MainWindow::choose_sheet_file() {
 void MainWindow::mark_as_demonstration() {
   setWindowTitle(tr("Gritwright \u2013 demonstration, an invented nursery"));
   auto* words = new QLabel(tr("Demonstration: everything here is invented and goes when this window is closed."), statusBar());
+bool MainWindow::refuse_prediction() {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (index >= bench_.state().components.size() || !bench_.state().components[index].sheet.predicted) return false;
+  say(prediction_words());
+  return true;
+}
+
   words->setObjectName(QStringLiteral("demonstration_words"));
+  if (refuse_prediction()) return;
   statusBar()->addPermanentWidget(words);
   // Its record goes with it; the grower's own is in the other window.
   for (const char* name : {"action_open_record", "action_usual_record"}) findChild<QAction*>(QLatin1String(name))->setEnabled(false);
@@ -535,6 +543,7 @@ void MainWindow::open_demonstration() {
   bench_.edit(tr("demonstration opened"), {}, [&](BenchState& current) { current = *state; });
   bench_.set_current_component(0);
   show_mixes();
+  if (refuse_prediction()) return;
 }
 
 void MainWindow::choose_sieve_tests() {

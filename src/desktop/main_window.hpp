@@ -113,6 +113,8 @@ class MainWindow : public QMainWindow {
   void print_sheet();
   void choose_sheet_file();
   [[nodiscard]] PictureTabs& pictures_in_front();
+  /// Says what to do where the sheet on screen is a prediction: that is no test to put on paper. True then.
+  bool refuse_prediction();
   void set_text_percent(int percent);
   void set_settings(const Settings& settings);
   void apply_settings();

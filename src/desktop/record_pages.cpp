@@ -496,6 +496,7 @@ QString RecordPages::bag_of_sheet(const ComponentSheet& component) {
     return {};
   }
   Bag fresh;
+    drop_prediction(sheet, SieveSheet(sheet));
   fresh.material = component.material.toStdString();
   fresh.lot = component.name.trimmed().toStdString();
   fresh.received = today();
@@ -555,6 +556,7 @@ void RecordPages::keep_fractions() {
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
+  if (component.sheet.predicted) return emit bench_.told(prediction_words());
   if (!bag) return emit bench_.told(tr("Keep the sieve test with its bag first: fractions come from a bag."));
   const QString bag_id = bench_.state().components[index].bag;
   const RecordRef from{RecordKind::bag, bag_id.toStdString()};

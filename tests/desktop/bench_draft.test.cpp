@@ -25,6 +25,8 @@ TEST_CASE("A draft comes back as it was typed, rubbish included", "[bench_draft]
   state.pot.tilt_axis = TiltAxis::width;
   state.components[1].sheet.pan.crumbs = QStringLiteral("2.5");
   state.components[1].sheet.resolution = QStringLiteral("0.1");
+  state.components[1].sheet.predicted = true;
+  state.find.band = {QStringLiteral("2"), QStringLiteral("4"), QStringLiteral("3"), QStringLiteral("6")};
   REQUIRE(write_draft(file, state));
   const auto read = read_draft(file);
   REQUIRE(read);
@@ -51,6 +53,8 @@ TEST_CASE("A draft of the version with one further pot is still read", "[bench_d
   const QByteArray counted = bytes_of(quint32{1}, state.find.also_pots[0]);
   REQUIRE(whole.count(counted) == 1);
   whole.replace(4, 4, bytes_of(quint32{5}));
+  // Nor did it know predictions and where the wanted grain came from.
+  whole.chop(bytes_of(false, false, QString(), QString(), QString(), QString()).size());
   for (const QString& pot : {state.find.also_pots[0], QString()}) {
     QByteArray older = whole;
     older.replace(counted, bytes_of(pot));

@@ -38,6 +38,10 @@ void Bench::edit(const QString& what, const QString& place, const std::function<
   BenchState after = state_;
   change(after);
   if (after == state_) return;
+  // Opening a sheet has no place; typing into one has.
+  for (std::size_t i = 0; !place.isEmpty() && i < after.components.size() && i < state_.components.size(); ++i) {
+    if (after.components[i].sheet != state_.components[i].sheet) drop_prediction(after.components[i].sheet, state_.components[i].sheet);
+  }
   undo_stack_.push(new ReplaceState(*this, std::move(after), what, place, typing_));
 }
 

@@ -18,7 +18,8 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 6;
+constexpr quint32 version = 7;
+constexpr quint32 version_without_predictions = 6;
 constexpr quint32 version_of_one_pot = 5;  // a search asked of one further pot, or none
 constexpr quint32 most_rows = 1000;
 
@@ -108,6 +109,10 @@ void pass_state(Archive& archive, State& state) {
   archive.choice(pot.tilt_axis, TiltAxis::width);
   archive.choice(pot.mound_form, MoundForm::ellipsoid);
   pass_find(archive, state.find);
+  // Earlier drafts end here.
+  for (auto& component : state.components) archive.since_predictions(component.sheet.predicted);
+  auto& band = state.find.band;
+  for (auto* text : {&band.from, &band.to, &band.from_before, &band.to_before}) archive.since_predictions(*text);
 }
 
 class Writer {
@@ -123,6 +128,10 @@ class Writer {
   void list(const List& items, Each each) {
     stream_ << static_cast<quint32>(items.size());
     for (const auto& item : items) each(item);
+  }
+  template <class Value>
+  void since_predictions(const Value& value) {
+    (*this)(value);
   }
   void pots(const std::vector<QString>& ids) {
     list(ids, [&](const QString& id) { (*this)(id); });
@@ -154,6 +163,10 @@ class Reader {
       items.emplace_back();
       each(items.back());
     }
+  }
+  template <class Value>
+  void since_predictions(Value& value) {
+    if (of_version_ > version_without_predictions) (*this)(value);
   }
   void pots(std::vector<QString>& ids) {
     if (of_version_ != version_of_one_pot) return list(ids, [&](QString& id) { (*this)(id); });
@@ -190,7 +203,7 @@ std::optional<BenchState> read_draft(const QString& file) {
   quint32 found_mark = 0;
   quint32 found_version = 0;
   stream >> found_mark >> found_version;
-  if (found_mark != mark || (found_version != version && found_version != version_of_one_pot)) return std::nullopt;
+  if (found_mark != mark || found_version < version_of_one_pot || found_version > version) return std::nullopt;
   BenchState state;
   Reader reader(stream, found_version);
   pass_state(reader, state);

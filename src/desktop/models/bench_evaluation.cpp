@@ -203,6 +203,8 @@ ComponentEvaluation evaluate_component(const ComponentSheet& sheet, const Catalo
   ComponentEvaluation evaluation;
   evaluate_sheet(sheet.sheet, evaluation);
   evaluate_replicates(sheet.sheet, evaluation);
+  // How large a sample or how full a sieve was is nothing to ask of a prediction.
+  if (sheet.sheet.predicted && evaluation.analysis) evaluation.analysis->notes.clear();
   // The sheet's own state must not depend on the grain's figures, so their faults are gathered after it.
   FieldReader read(evaluation.faults);
   const auto grain = grain_of(sheet, catalogue, read);

@@ -30,6 +30,21 @@ SieveSheet same_stack(const SieveSheet& sheet) {
   return next;
 }
 
+void drop_prediction(SieveSheet& sheet, const SieveSheet& before) {
+  if (!before.predicted) return;
+  sheet.predicted = false;
+  const auto drop = [](QString& now, const QString& predicted) {
+    if (now == predicted) now.clear();
+  };
+  for (std::size_t i = 0; i < sheet.rows.size() && i < before.rows.size(); ++i) drop(sheet.rows[i].retained, before.rows[i].retained);
+  drop(sheet.pan.retained, before.pan.retained);
+  drop(sheet.resolution, before.resolution);
+}
+
+QString prediction_words() {
+  return QCoreApplication::translate("BenchState", "Predicted, in percent of the mass; nothing is weighed yet. Sieve it and type what stays on each sieve: then it can be kept and printed as a test.");
+}
+
 BenchState empty_bench() {
   BenchState state;
   const auto name = [](int number) { return QCoreApplication::translate("BenchState", "Component %1").arg(number); };

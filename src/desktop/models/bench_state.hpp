@@ -44,6 +44,7 @@ struct SieveSheet {
   QString sieve_diameter;
   QString resolution;  ///< as an opened test says; empty: the last written digit
   bool on_recovered_mass = false;
+  bool predicted = false;  ///< the masses are a reckoned grading, per 100 g: nothing was weighed
   friend bool operator==(const SieveSheet&, const SieveSheet&) = default;
 };
 
@@ -121,6 +122,12 @@ inline constexpr std::size_t most_components = 6;
 
 /// The sieves, pans and way of measuring of a sheet with nothing weighed yet: the next sample goes onto the same ones.
 [[nodiscard]] SieveSheet same_stack(const SieveSheet& sheet);
+
+/// Takes the masses of a prediction off, so that what is weighed is not mixed with them. What differs from `before` was typed and stays.
+void drop_prediction(SieveSheet& sheet, const SieveSheet& before);
+
+/// What to say of a sheet whose masses are a prediction.
+[[nodiscard]] QString prediction_words();
 
 /// Two empty components, no pot, our defaults for filling.
 [[nodiscard]] BenchState empty_bench();

@@ -33,6 +33,15 @@ struct CandidateText {
   friend bool operator==(const CandidateText&, const CandidateText&) = default;
 };
 
+/// The wanted grain that a group brought along, and the one that stood there before it. Empty texts: none.
+struct BorrowedBand {
+  QString from;
+  QString to;
+  QString from_before;
+  QString to_before;
+  friend bool operator==(const BorrowedBand&, const BorrowedBand&) = default;
+};
+
 struct FindSheet {
   QString profile;   ///< name of the group's profile the wishes started from; may be empty
   std::vector<QString> also_pots;  ///< ids of further pots of the record that air and water are asked of
@@ -43,6 +52,7 @@ struct FindSheet {
   QString components = QStringLiteral("4");
   QString total = QStringLiteral("12");
   bool whole = true;
+  BorrowedBand band;
   friend bool operator==(const FindSheet&, const FindSheet&) = default;
 
   [[nodiscard]] WishText& wish(WishRow row) { return wishes[static_cast<std::size_t>(row)]; }

@@ -171,6 +171,12 @@ void set_densities(ComponentSheet& component, const std::optional<BulkDensity>& 
   if (particle) component.grain.particle_density = number_text(in_g_l(*particle), 9);
 }
 
+ComponentSheet predicted_component(const Grading& grading, const QString& name) {
+  ComponentSheet component = component_of(test_of(grading, mass_g(predicted_sample_g)), name);
+  component.sheet.predicted = true;
+  return component;
+}
+
 ComponentSheet sheet_as_tested(const std::vector<Stored<RecordedSieveTest>>& tests, const QString& id) {
   return tests.empty() ? empty_component(id) : component_of(tests.back().record.test, id);
 }
@@ -187,7 +193,7 @@ ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::
   ComponentSheet component = empty_component(id);
   const auto* predicted = fraction.sizes ? std::get_if<Grading>(&*fraction.sizes) : nullptr;
   if (!tests.empty()) component = component_of(tests.back().record.test, id);
-  else if (predicted != nullptr && !predicted->points.empty()) component = component_of(test_of(*predicted, mass_g(predicted_sample_g)), id);
+  else if (predicted != nullptr && !predicted->points.empty()) component = predicted_component(*predicted, id);
   component.material = to_qt(fraction.material);
   if (bag) set_densities(component, bag->bulk_density, bag->particle_density);
   if (bag && bag->water_absorption) component.grain.water_absorption = number_text(100 * bag->water_absorption->value(), 6);
@@ -239,7 +245,7 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
 ComponentSheet sheet_as_designed(const Component& component, const Catalogue& catalogue) {
   const QString name = to_qt(component.name);
   ComponentSheet sheet = empty_component(name);
-  if (const Grading grading = designed_grading(component.sizes); grading.points.size() > 1) sheet = component_of(test_of(grading, mass_g(predicted_sample_g)), name);
+  if (const Grading grading = designed_grading(component.sizes); grading.points.size() > 1) sheet = predicted_component(grading, name);
   const Material* const material = component.material ? catalogue.find(*component.material) : nullptr;
   if (component.material) sheet.material = to_qt(*component.material);
   // What is the catalogue's typical figure stays that: typed into the sheet it would pass for measured.

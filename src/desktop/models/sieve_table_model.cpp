@@ -3,6 +3,7 @@
 #include <QBrush>
 #include <QRegularExpression>
 #include <algorithm>
+#include <cmath>
 
 #include "pasted_cells.hpp"
 #include "text.hpp"
@@ -17,6 +18,11 @@ const PanText& no_pan() {
   return empty;
 }
 
+bool is_same_opening(QString a, QString b) { return a.trimmed().replace(u',', u'.') == b.trimmed().replace(u',', u'.'); }
+
+/// Two columns that end with the pan in the first one are openings and what stayed on them.
+bool is_stack(const PastedCells& cells) { return !cells.rows.empty() && cells.is_pan(cells.rows.size() - 1); }
+
 std::string row_place(int row, int pan_row, const char* key) {
   const std::string name = key;
   if (row != pan_row) return "/retained/" + std::to_string(row) + "/" + name;
@@ -25,6 +31,12 @@ std::string row_place(int row, int pan_row, const char* key) {
   if (name == "tare_g") return "/pan_tare_g";
   if (name == "retained_l") return "/pan_l";
   return {};
+}
+
+/// A tenth of a percent is more than a prediction knows; in full the masses would pass for weighed.
+QString rounded_prediction(const QString& grams_of_100) {
+  const double grams = grams_of_100.toDouble();
+  return QString::number(std::round(10 * grams) / 10);
 }
 
 /// The text of a further sample at `row`; the row after the last sieve is the pan.
@@ -174,7 +186,7 @@ QVariant SieveTableModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::DisplayRole || role == Qt::EditRole) {
     switch (column) {
       case sieve: return row == pan_row() ? tr("pan") : pan.aperture;
-      case retained: return shown_text(pan.retained, kind_of(column), units);
+      case retained: return shown_text(component()->sheet.predicted ? rounded_prediction(pan.retained) : pan.retained, kind_of(column), units);
       case tare: return shown_text(pan.tare, kind_of(column), units);
       case second:
       case third: return shown_text(replicate_text(row, *replicate_of(column)), kind_of(column), units);
@@ -217,7 +229,9 @@ QVariant SieveTableModel::headerData(int section, Qt::Orientation orientation, i
   const bool by_gross = component() != nullptr && component()->sheet.measure == Measure::gross_and_tare;
   switch (section) {
     case sieve: return tr("sieve, mm");
-    case retained: return by_gross ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
+    case retained:
+      if (component() != nullptr && component()->sheet.predicted) return tr("predicted, %1").arg(unit);
+      return by_gross ? tr("gross, %1").arg(unit) : tr("stayed on, %1").arg(unit);
     case tare: return tr("tare, %1").arg(unit);
     case net: return tr("net");
     case second: return by_gross ? tr("gross %1, %2").arg(2).arg(unit) : tr("sample 2, %1").arg(unit);
@@ -270,13 +284,14 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   const bool into_sieves = at.isValid() && at.column() == sieve;
   const bool into_tare = at.isValid() && at.column() == tare;
   const auto into_sample = at.isValid() ? replicate_of(at.column()) : std::nullopt;
-  const bool with_openings = !into_sample && cells.columns >= (by_gross && !into_sieves ? 3 : 2);
+  const bool with_openings = !into_sample && (cells.columns >= (by_gross && !into_sieves ? 3 : 2) || (cells.columns == 2 && is_stack(cells)));
   const Kind kind = kind_of(retained);
   const auto cell = [&](std::size_t row, qsizetype column) {
     return column < cells.rows[row].size() ? cells.rows[row][column] : QString();
   };
   bench_.edit(tr("paste into %1").arg(component()->name), {}, [&](BenchState& state) {
     SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    drop_prediction(sheet, SieveSheet(sheet));
     if (into_sample) {
       for (std::size_t row = 0; row < cells.rows.size(); ++row) {
         if (*into_sample < sheet.replicates.size()) put(sheet, *into_sample, from_row + static_cast<int>(row), kept_text(cell(row, 0), kind, units));
@@ -284,6 +299,10 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
       return;
     }
     if (with_openings) {
+      // Without a column of tares a sieve keeps its own.
+      const bool same_pans = by_gross && cells.columns < 3;
+      const std::vector<PanText> before = same_pans ? sheet.rows : std::vector<PanText>{};
+      const QString pan_tare = same_pans ? sheet.pan.tare : QString();
       sheet.rows.clear();
       sheet.pan = {};
       // What was typed of further samples belonged to the stack that is gone.
@@ -292,8 +311,11 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
         PanText pan{cell(row, 0), kept_text(cell(row, 1), kind, units), by_gross ? kept_text(cell(row, 2), kind, units) : QString()};
         if (cells.is_pan(row)) {
           pan.aperture.clear();
+          if (same_pans) pan.tare = pan_tare;
           sheet.pan = pan;
         } else {
+          const auto same = std::ranges::find_if(before, [&](const PanText& was) { return is_same_opening(was.aperture, pan.aperture); });
+          if (same != before.end()) pan.tare = same->tare;
           sheet.rows.push_back(pan);
         }
       }
@@ -331,7 +353,11 @@ void SieveTableModel::add_replicate() {
   if (component() == nullptr || component()->sheet.replicates.size() >= most_replicates) return;
   const int current = bench_.current_component();
   bench_.edit(tr("further sample of %1").arg(component()->name), {},
-              [&](BenchState& state) { state.components[static_cast<std::size_t>(current)].sheet.replicates.emplace_back(); });
+              [&](BenchState& state) {
+                SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+                drop_prediction(sheet, SieveSheet(sheet));
+                sheet.replicates.emplace_back();
+              });
 }
 
 void SieveTableModel::remove_replicate() {
@@ -345,10 +371,12 @@ void SieveTableModel::insert_sieve(int row) {
   if (component() == nullptr) return;
   const int current = bench_.current_component();
   bench_.edit(tr("new sieve of %1").arg(component()->name), {}, [&](BenchState& state) {
-    auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
+    SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    drop_prediction(sheet, SieveSheet(sheet));
+    auto& rows = sheet.rows;
     const int above = std::clamp(row, 0, static_cast<int>(rows.size()));
     rows.insert(rows.begin() + above, PanText{});
-    for (ReplicateText& sample : state.components[static_cast<std::size_t>(current)].sheet.replicates) {
+    for (ReplicateText& sample : sheet.replicates) {
       if (above < static_cast<int>(sample.retained.size())) sample.retained.insert(sample.retained.begin() + above, QString());
     }
   });
@@ -358,9 +386,10 @@ void SieveTableModel::remove_sieve(int row) {
   if (component() == nullptr || row < 0 || row >= pan_row()) return;
   const int current = bench_.current_component();
   bench_.edit(tr("sieve %1 of %2 removed").arg(row_name(row), component()->name), {}, [&](BenchState& state) {
-    auto& rows = state.components[static_cast<std::size_t>(current)].sheet.rows;
-    rows.erase(rows.begin() + row);
-    for (ReplicateText& sample : state.components[static_cast<std::size_t>(current)].sheet.replicates) {
+    SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
+    drop_prediction(sheet, SieveSheet(sheet));
+    sheet.rows.erase(sheet.rows.begin() + row);
+    for (ReplicateText& sample : sheet.replicates) {
       if (row < static_cast<int>(sample.retained.size())) sample.retained.erase(sample.retained.begin() + row);
     }
   });

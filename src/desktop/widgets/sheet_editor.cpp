@@ -85,7 +85,10 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
   sample_->add(tr("&Measured"), measure_);
   connect(measure_, &QComboBox::activated, this, [this, name_of](int index) {
     bench_.edit(tr("way of measuring %1").arg(name_of()), {}, [&](BenchState& state) {
-      if (ComponentSheet* component = current_component(bench_, state)) component->sheet.measure = static_cast<Measure>(index);
+      ComponentSheet* const component = current_component(bench_, state);
+      if (component == nullptr || component->sheet.measure == static_cast<Measure>(index)) return;
+      drop_prediction(component->sheet, SieveSheet(component->sheet));
+      component->sheet.measure = static_cast<Measure>(index);
     });
   });
   layout->addWidget(sample_);
@@ -105,6 +108,7 @@ SheetEditor::SheetEditor(Bench& bench, QWidget* parent)
 }
 
 QString SheetEditor::balance_text() const {
+  if (bench_.state().components[static_cast<std::size_t>(bench_.current_component())].sheet.predicted) return prediction_words();
   const ComponentEvaluation& result = bench_.evaluation().components[static_cast<std::size_t>(bench_.current_component())];
   if (result.replicates.empty()) return first_balance();
   QStringList lines{tr("Sample 1: %1").arg(first_balance())};
