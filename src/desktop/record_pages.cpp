@@ -17,6 +17,7 @@
 #include "gritwright/workbook/backups.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "main_window.hpp"
+#include "models/find_problem.hpp"
 #include "models/material_words.hpp"
 #include "models/parts_finder.hpp"
 #include "models/pot_test_records.hpp"
@@ -39,12 +40,24 @@
 #include "pages/trees_tab.hpp"
 #include "text.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
 #include "widgets/record_list_side.hpp"
 #include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
 
 namespace gritwright::desktop {
+
+namespace {
+
+/// As it would be written down: what went over other units differs in its last binary digit.
+bool same_weighing(const SieveTest& a, const SieveTest& b) {
+  const SieveSheet one = sheet_of(a);
+  const SieveSheet other = sheet_of(b);
+  return one.rows == other.rows && one.pan == other.pan && one.dry_mass == other.dry_mass;
+}
+
+}  // namespace
 
 RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMenu& before)
     : QObject(&window),
@@ -436,7 +449,7 @@ void RecordPages::find() {
   bags_->find();
 }
 
-bool RecordPages::lay_on_bench(const QString& bag) {
+bool RecordPages::lay_on_bench(const QString& bag, const QString& parts) {
   const auto& components = bench_.state().components;
   const auto open = std::ranges::find(components, bag, &ComponentSheet::bag);
   if (open != components.end()) {
@@ -448,17 +461,25 @@ bool RecordPages::lay_on_bench(const QString& bag) {
   const auto current = static_cast<std::size_t>(bench_.current_component());
   const bool untested = evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty;
   if (untested && current < components.size()) sheet->sheet = same_stack(components[current].sheet);
+  sheet->parts = parts;
   return window_.put_component(*sheet);
 }
 
 void RecordPages::grade(const QString& bag) {
-  if (!lay_on_bench(bag)) return;
+  // Looking at a bag adds nothing to the mix on the bench.
+  if (!lay_on_bench(bag, QStringLiteral("0"))) return;
   window_.show_sieving();
   window_.sieving_page().show_sheet();
 }
 
 void RecordPages::put_in_mix(const QString& bag) {
-  if (bag.isEmpty() || !lay_on_bench(bag)) return;
+  if (bag.isEmpty() || !lay_on_bench(bag, QStringLiteral("1"))) return;
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  const ComponentSheet& sheet = bench_.state().components[index];
+  // It lay there to be graded; now it is wanted.
+  if (const QString parts = sheet.parts.trimmed(); parts.isEmpty() || parts == QStringLiteral("0")) {
+    bench_.edit(PartsPanel::tr("parts of %1").arg(sheet.name), {}, [&](BenchState& state) { state.components[index].parts = QStringLiteral("1"); });
+  }
   window_.show_mixes();
   window_.mix_page().show_parts();
 }
@@ -475,6 +496,7 @@ void RecordPages::use_sieve_set(const QString& id) {
   const QString name = bench_.state().components[index].name;
   bench_.edit(tr("sieves of %1").arg(name), {}, [&](BenchState& state) {
     SieveSheet& sheet = state.components[index].sheet;
+    drop_prediction(sheet, SieveSheet(sheet));
     // What was weighed stays with its opening; openings the set lacks go if nothing stands on them.
     std::vector<PanText> rows;
     for (const OwnedSieve& sieve : set->record.sieves) rows.push_back({sieve.label.empty() ? number_text(in_mm(sieve.aperture), 6) : to_qt(sieve.label), {}, {}});
@@ -496,7 +518,6 @@ QString RecordPages::bag_of_sheet(const ComponentSheet& component) {
     return {};
   }
   Bag fresh;
-    drop_prediction(sheet, SieveSheet(sheet));
   fresh.material = component.material.toStdString();
   fresh.lot = component.name.trimmed().toStdString();
   fresh.received = today();
@@ -514,9 +535,7 @@ int RecordPages::save_tests(const QString& bag, const ComponentSheet& component,
   Change change;
   change.label = tr("sieve test of bag %1").arg(bag).toStdString();
   for (SieveTest& sample : samples) {
-    const bool already = std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) {
-      return one.record.test.rows == sample.rows && one.record.test.pan == sample.pan && one.record.test.dry_mass == sample.dry_mass;
-    });
+    const bool already = std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, sample); });
     if (already) continue;
     RecordedSieveTest record;
     record.test = std::move(sample);
@@ -537,6 +556,7 @@ void RecordPages::save_sheet() {
   if (index >= bench_.state().components.size()) return;
   const ComponentSheet component = bench_.state().components[index];
   const ComponentEvaluation& evaluation = bench_.evaluation().components[index];
+  if (component.sheet.predicted) return emit bench_.told(prediction_words());
   if (evaluation.state != SheetState::finished || !evaluation.test) {
     emit bench_.told(tr("The sieve test is kept with its bag once the pan is typed and no fault is left; until then it stays on the bench."));
     return;
@@ -556,7 +576,6 @@ void RecordPages::keep_fractions() {
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
-  if (component.sheet.predicted) return emit bench_.told(prediction_words());
   if (!bag) return emit bench_.told(tr("Keep the sieve test with its bag first: fractions come from a bag."));
   const QString bag_id = bench_.state().components[index].bag;
   const RecordRef from{RecordKind::bag, bag_id.toStdString()};
@@ -600,7 +619,11 @@ void RecordPages::keep_mix() {
   MixVersion version;
   version.mix = *evaluation.mix;
   version.mix.name = bench_.state().mix_name.trimmed().toStdString();
-  if (version.mix.name.empty()) return emit bench_.told(tr("Give the mix a name first."));
+  if (version.mix.name.empty()) {
+    window_.show_mixes();
+    window_.mix_page().ask_for_name();
+    return emit bench_.told(tr("Give the mix a name first."));
+  }
   for (const std::size_t i : evaluation.mixed) {
     version.sources.push_back(grain_called(book_.workbook(), bench_.state().components[i].bag));
   }
@@ -627,12 +650,15 @@ void RecordPages::keep_recipe(int recipe, bool reserve) {
   const FoundParts* const found = window_.mix_page().finder().found();
   if (found == nullptr || recipe < 0 || recipe >= static_cast<int>(found->listed().size())) return;
   QString name = bench_.state().mix_name.trimmed();
-  if (name.isEmpty()) name = bench_.state().find.profile;
+  const auto mixes = book_.workbook().all<MixVersion>();
+  // The name of a mix that is open stands for that mix; only one that was typed for this recipe is its own.
+  const bool is_taken = std::ranges::any_of(mixes, [&](const auto& kept) { return to_qt(kept.record.mix.name) == name; });
+  if (name.isEmpty() || is_taken) name = bench_.state().find.profile;
   if (name.isEmpty()) name = tr("found mix");
   MixVersion version = version_of(*found, static_cast<std::size_t>(recipe), name.toStdString(), today());
   if (reserve) version.reserved = found->setup.need;
   std::string id;
-  for (const auto& kept : book_.workbook().all<MixVersion>()) {
+  for (const auto& kept : mixes) {
     if (kept.record.mix.name == version.mix.name) id = book_.workbook().next_version(kept.id).text;
   }
   if (id.empty()) id = book_.workbook().suggest_id(RecordKind::mix);
@@ -640,22 +666,62 @@ void RecordPages::keep_recipe(int recipe, bool reserve) {
   const LogEntry event = event_about({RecordKind::mix, id}, reserve ? tr("Found mix %1, %2, and reserved its grain").arg(shown, name) : tr("Found mix %1, %2").arg(shown, name), today());
   const auto reserved = version.reserved;
   if (book_.add(std::move(version), tr("mix %1").arg(shown), shown, event).isEmpty()) return;
-  open_mix(shown);
-  emit bench_.told(reserved ? tr("Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.")
+  QStringList sentences = lay_mix(shown, true);
+  sentences.prepend(reserved ? tr("Kept as %1 and laid on the bench; its grain for %2 is kept from other searches until it is mixed.")
                                   .arg(shown, to_local(volume_text(in_l(*reserved), bench_.units())))
                             : tr("Kept as %1 and laid on the bench.").arg(shown));
+  emit bench_.told(sentences.join(u' '));
+}
+
+bool RecordPages::has_unkept_test(std::size_t index) const {
+  const ComponentSheet& component = bench_.state().components[index];
+  const auto weighed = [](const PanText& pan) { return !pan.retained.trimmed().isEmpty(); };
+  if (component.sheet.predicted || !(weighed(component.sheet.pan) || std::ranges::any_of(component.sheet.rows, weighed))) return false;
+  const ComponentEvaluation& evaluation = bench_.evaluation().components[index];
+  std::vector<std::optional<SieveTest>> samples{evaluation.test};
+  for (const ReplicateEvaluation& replicate : evaluation.replicates) samples.push_back(replicate.test);
+  const auto of = gradable_called(book_.workbook(), component.bag);
+  if (!of) return true;
+  const auto kept = book_.workbook().sieve_tests_of(*of);
+  return !std::ranges::all_of(samples, [&](const std::optional<SieveTest>& sample) {
+    return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, *sample); });
+  });
+}
+
+std::optional<std::size_t> RecordPages::on_bench_only(const Component& component) const {
+  const BenchState& state = bench_.state();
+  for (std::size_t i = 0; i < state.components.size(); ++i) {
+    const auto& there = bench_.evaluation().components[i].component;
+    if (state.components[i].bag.isEmpty() && there && there->name == component.name && there->sizes == component.sizes && has_unkept_test(i)) return i;
+  }
+  return std::nullopt;
+}
+
+std::optional<SpeciesProfile> RecordPages::profile_called(const QString& name) const {
+  for (TreeGroup& group : tree_groups(book_.workbook()))
+    if (to_qt(group.profile.name) == name) return std::move(group.profile);
+  return std::nullopt;
 }
 
 void RecordPages::open_mix(const QString& id) {
+  const QStringList sentences = lay_mix(id, false);
+  if (!sentences.isEmpty()) emit bench_.told(sentences.join(u' '));
+}
+
+QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
   const auto stored = book_.workbook().find(Id<MixVersion>{id.toStdString()});
-  if (!stored) return;
+  if (!stored) return {};
   std::vector<ComponentSheet> sheets;
+  std::set<std::size_t> laid;
   QStringList without;
   const auto& components = stored->record.mix.components;
   for (std::size_t i = 0; i < components.size() && sheets.size() < most_components; ++i) {
     const auto source = i < stored->record.sources.size() ? stored->record.sources[i] : std::nullopt;
     auto sheet = source ? sheet_of_grain(book_.workbook(), to_qt(source->id)) : std::nullopt;
-    if (!sheet || evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) {
+    if (const auto own = source ? std::nullopt : on_bench_only(components[i])) {
+      sheet = bench_.state().components[*own];
+      laid.insert(*own);
+    } else if (!sheet || evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty) {
       // No sieve test stands behind it: the version says how the grain was known when the mix was designed.
       const QString bag = sheet ? sheet->bag : QString();
       sheet = sheet_as_designed(components[i], bench_.catalogue());
@@ -665,17 +731,35 @@ void RecordPages::open_mix(const QString& id) {
     sheet->parts = number_text(components[i].parts.value(), 6);
     sheets.push_back(std::move(*sheet));
   }
+  // What was typed and is kept nowhere else stays on the bench, outside the mix.
+  QStringList left;
+  for (std::size_t i = 0; i < bench_.state().components.size(); ++i) {
+    if (laid.contains(i) || !has_unkept_test(i)) continue;
+    if (sheets.size() == most_components) {
+      left << bench_.state().components[i].name;
+      continue;
+    }
+    sheets.push_back(bench_.state().components[i]);
+    sheets.back().parts = QStringLiteral("0");
+  }
+  const QString name = to_qt(stored->record.mix.name);
+  const std::optional<SpeciesProfile> group = has_band ? std::nullopt : profile_called(name);
   bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
     state.components = sheets;
-    state.mix_name = to_qt(stored->record.mix.name);
+    state.mix_name = name;
     const auto percent = [](double share) { return share > 0 ? number_text(100 * share, 6) : QString(); };
     state.settling = percent(stored->record.mix.settling.value());
     state.spill = percent(stored->record.mix.spill.value());
+    if (!has_band) give_band_back(state);
+    if (group) borrow_band(state, *group);
   });
   bench_.set_current_component(0);
   window_.show_mixes();
-  if (components.size() > most_components) emit bench_.told(tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id));
-  if (!without.isEmpty()) emit bench_.told(tr("No bag stands behind %1: its sheet is empty.").arg(comma_list(without)));
+  QStringList sentences;
+  if (components.size() > most_components) sentences << tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id);
+  if (!without.isEmpty()) sentences << tr("No bag stands behind %1: its sheet is empty.").arg(comma_list(without));
+  if (!left.isEmpty()) sentences << tr("The sieve test of %1 is not kept and left the bench: undo brings it back.").arg(comma_list(left));
+  return sentences;
 }
 
 void RecordPages::choose_export() {

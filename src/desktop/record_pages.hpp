@@ -2,7 +2,9 @@
 #include <QObject>
 #include <QStringList>
 #include <functional>
+#include <optional>
 
+#include "gritwright/domain/species_profile.hpp"
 #include "models/bench.hpp"
 #include "models/record_book.hpp"
 
@@ -87,10 +89,17 @@ class RecordPages : public QObject {
   void refresh_profiles();
   void find();
   void trace_chosen();
-  /// Puts it on the bench unless it lies there already; false if there is no room or no such bag.
-  bool lay_on_bench(const QString& bag);
+  /// Puts it on the bench with these parts unless it lies there already; false if there is no room or no such bag.
+  bool lay_on_bench(const QString& bag, const QString& parts);
   /// The bag of the component on screen; a new one is added for a sheet without. Empty if it could not be.
   QString bag_of_sheet(const ComponentSheet& component);
+  /// Something was weighed on its sheet that no sieve test of the record has.
+  [[nodiscard]] bool has_unkept_test(std::size_t index) const;
+  /// A component of a mix whose sieve test lies on the bench and nowhere else.
+  [[nodiscard]] std::optional<std::size_t> on_bench_only(const Component& component) const;
+  /// Lays a kept mix on the bench, and says what could not be; `has_band`: the wanted grain there is this mix's.
+  QStringList lay_mix(const QString& id, bool has_band);
+  [[nodiscard]] std::optional<SpeciesProfile> profile_called(const QString& name) const;
   int save_tests(const QString& bag, const ComponentSheet& component, const ComponentEvaluation& evaluation);
 
   Bench& bench_;

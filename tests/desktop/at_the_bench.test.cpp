@@ -101,3 +101,100 @@ TEST_CASE("What was predicted of a fraction is marked so, is no test to keep or 
   open.trigger("action_save_sheet");
   CHECK(open.record->workbook().count(RecordKind::sieve_test) == 1);
 }
+
+TEST_CASE("Grading a bag leaves the mix on the bench as it is, until the bag is put into it", "[at_the_bench]") {
+  OpenWindow open;
+  const QString bag = kept_bag(open, "pumice");
+  open.bench.open(complete_bench());
+  const double air = open.bench.evaluation().water->air_filled_porosity.value();
+  open.window.record_pages()->grade(bag);
+  REQUIRE(open.bench.state().components.size() == 3);
+  open.bench.edit(QStringLiteral("weighed"), {}, [](BenchState& state) {
+    state.components[2].sheet = finished_component({}, {}, {{"8", "0"}, {"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500").sheet;
+  });
+  CHECK(open.bench.evaluation().mixed.size() == 2);
+  CHECK(open.bench.evaluation().water->air_filled_porosity.value() == air);
+  open.window.record_pages()->put_in_mix(bag);
+  CHECK(open.bench.state().components.size() == 3);
+  CHECK(open.bench.state().components[2].parts == QStringLiteral("1"));
+  CHECK(open.bench.evaluation().mixed.size() == 3);
+  CHECK(focus_name() == QStringLiteral("parts_3"));
+}
+
+TEST_CASE("A sieve test that is not kept yet stays on the bench, outside the mix, when a mix is opened", "[at_the_bench]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  const QString mix = keep_as(open, "pines");
+  const QString bag = kept_bag(open, "pumice");
+  open.trigger("action_new");
+  open.window.record_pages()->grade(bag);
+  open.go_to_cell(0, SieveTableModel::retained);
+  open.type(QStringLiteral("37"));
+  open.press(Qt::Key_Return);
+  open.window.record_pages()->open_mix(mix);
+  const auto& components = open.bench.state().components;
+  REQUIRE(components.size() == 3);
+  CHECK(components[2].bag == bag);
+  CHECK(components[2].parts == QStringLiteral("0"));
+  CHECK(components[2].sheet.rows[0].retained == QStringLiteral("37"));
+  CHECK(open.bench.evaluation().mixed.size() == 2);
+  // Kept, it need not stay.
+  open.bench.edit(QStringLiteral("weighed"), {}, [](BenchState& state) {
+    state.components[2].sheet = finished_component({}, {}, {{"8", "0"}, {"4", "100"}, {"2", "250"}, {"1", "100"}}, "50", "500").sheet;
+  });
+  open.bench.set_current_component(2);
+  open.trigger("action_save_sheet");
+  REQUIRE(open.record->workbook().count(RecordKind::sieve_test) == 1);
+  open.window.record_pages()->open_mix(mix);
+  CHECK(open.bench.state().components.size() == 2);
+}
+
+TEST_CASE("A recipe that was found is a mix of its own and takes the wanted grain with it", "[at_the_bench]") {
+  OpenWindow open(Start::mixes);
+  REQUIRE(fill_with_demonstration(*open.record, open.bench.catalogue()).empty());
+  open.bench.open(complete_bench());
+  const QString mine = keep_as(open, "by hand");
+  REQUIRE_FALSE(mine.isEmpty());
+  const QString from = open.bench.state().band_from;
+  const QString to = open.bench.state().band_to;
+  open.trigger("action_find_parts");
+  open.window.mix_page().find_panel().start_from_profile(QStringLiteral("small trees"));
+  const QString group_from = open.bench.state().band_from;
+  const QString group_to = open.bench.state().band_to;
+  REQUIRE((group_from != from || group_to != to));
+  PartsFinder& finder = open.window.mix_page().finder();
+  finder.search();
+  finder.job().wait();
+  QApplication::processEvents();
+  REQUIRE(finder.found() != nullptr);
+  REQUIRE_FALSE(finder.found()->listed().empty());
+  open.window.record_pages()->keep_recipe(0, false);
+  std::vector<std::string> found;
+  for (const auto& mix : open.record->workbook().all<MixVersion>()) {
+    if (mix.record.mix.name == "small trees") found.push_back(mix.id.text);
+    if (mix.record.mix.name == "by hand") CHECK(to_qt(mix.id.text) == mine);
+  }
+  REQUIRE(found.size() == 1);
+  CHECK(open.bench.state().mix_name == QStringLiteral("small trees"));
+  CHECK(open.bench.state().band_from == group_from);
+  open.window.record_pages()->open_mix(mine);
+  CHECK(open.bench.state().band_from == from);
+  CHECK(open.bench.state().band_to == to);
+  open.window.record_pages()->open_mix(to_qt(found.front()));
+  CHECK(open.bench.state().band_from == group_from);
+  CHECK(open.bench.state().band_to == group_to);
+}
+
+TEST_CASE("A mix without a name is asked for one in the line it is typed in", "[at_the_bench][refuses]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  open.bench.edit(QStringLiteral("no name"), {}, [](BenchState& state) { state.mix_name.clear(); });
+  open.trigger("action_keep_mix");
+  CHECK(open.record->workbook().count(RecordKind::mix) == 0);
+  CHECK(focus_name() == QStringLiteral("mix_name"));
+  CHECK(fault_beside(open, "mix_name") != QStringLiteral("what it is for"));
+  open.type(QStringLiteral("pines"));
+  CHECK(fault_beside(open, "mix_name") == QStringLiteral("what it is for"));
+  open.trigger("action_keep_mix");
+  CHECK(open.record->workbook().count(RecordKind::mix) == 1);
+}

@@ -92,7 +92,13 @@ TEST_CASE("From bags over sieving to a kept mix without a mouse", "[window]") {
   });
   open.trigger("action_save_sheet");
   CHECK(open.record->workbook().count(RecordKind::sieve_test) == 2);
-  open.trigger("action_page_mixes");
+  // The first bag is put into the mix from its list, the second by its parts.
+  open.trigger("action_page_bags");
+  open.window.record_pages()->bags().show_bag(QStringLiteral("P-01"));
+  open.trigger("action_put_in_mix");
+  open.find<QLineEdit>("parts_2")->setFocus();
+  open.find<QLineEdit>("parts_2")->selectAll();
+  open.type(QStringLiteral("1"));
   open.trigger("action_show_pot");
   for (const auto& [field, text] : {std::pair{"rim_length", "40"}, {"rim_width", "30"}, {"depth", "6"}}) {
     open.find<QLineEdit>(field)->setFocus();
@@ -211,8 +217,7 @@ TEST_CASE("A picture is saved as PNG, SVG and PDF, and its data as CSV with a po
 TEST_CASE("Every picture has a table twin and one sentence that says what it shows", "[window][accessibility]") {
   OpenWindow open(Start::mixes);
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
-  open.window.record_pages()->grade(QStringLiteral("P-03"));
-  open.window.show_mixes();
+  open.window.record_pages()->put_in_mix(QStringLiteral("P-03"));
   for (const char* action : {"action_show_curve", "action_show_lots", "action_show_pot", "action_show_curves", "action_show_section", "action_show_litres", "action_show_comparison"}) {
     open.trigger(action);
   }

@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/models/litres.hpp"
@@ -293,6 +294,24 @@ FindSetup find_setup(const Bench& bench, const Shelf& shelf) {
   return setup;
 }
 
+void borrow_band(BenchState& state, const SpeciesProfile& profile) {
+  for (const Wish& wish : profile.wishes) {
+    const auto* const band = std::get_if<BandShare>(&wish.figure);
+    if (band == nullptr) continue;
+    give_band_back(state);
+    state.find.band = {digits(in_mm(band->from)), digits(in_mm(band->to)), state.band_from, state.band_to};
+    state.band_from = state.find.band.from;
+    state.band_to = state.find.band.to;
+  }
+}
+
+void give_band_back(BenchState& state) {
+  const BorrowedBand borrowed = std::exchange(state.find.band, {});
+  if (borrowed.from.isEmpty() || state.band_from != borrowed.from || state.band_to != borrowed.to) return;
+  state.band_from = borrowed.from_before;
+  state.band_to = borrowed.to_before;
+}
+
 void start_from(BenchState& state, const SpeciesProfile& profile) {
   FindSheet& sheet = state.find;
   sheet.profile = to_qt(profile.name);
@@ -303,9 +322,8 @@ void start_from(BenchState& state, const SpeciesProfile& profile) {
   };
   constexpr double percent = 100;
   for (const Wish& wish : profile.wishes) {
-    if (const auto* band = std::get_if<BandShare>(&wish.figure)) {
-      state.band_from = digits(in_mm(band->from));
-      state.band_to = digits(in_mm(band->to));
+    if (std::holds_alternative<BandShare>(wish.figure)) {
+      borrow_band(state, profile);
       put(WishRow::band, wish);
     } else if (const auto* finer = std::get_if<FinerShare>(&wish.figure)) {
       sheet.dust_size = digits(in_mm(finer->size));

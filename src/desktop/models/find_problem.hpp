@@ -33,6 +33,12 @@ inline const std::string first_pot = "pot";
 
 [[nodiscard]] FindSetup find_setup(const Bench& bench, const Shelf& shelf);
 
+/// Puts the band a group wishes for on the bench, and remembers the grower's own.
+void borrow_band(BenchState& state, const SpeciesProfile& profile);
+
+/// The band that stood on the bench before a group's, unless another was typed over it since.
+void give_band_back(BenchState& state);
+
 /// What of a profile the sheet has fields for, as typed in them; the band goes to the bench.
 void start_from(BenchState& state, const SpeciesProfile& profile);
 

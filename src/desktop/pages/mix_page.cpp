@@ -3,6 +3,7 @@
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMimeData>
 #include <QPushButton>
 #include <QSplitter>
@@ -69,16 +70,20 @@ QWidget* MixPage::name_row(QWidget* parent) {
   auto* row = new QWidget(parent);
   auto* layout = new QHBoxLayout(row);
   layout->setContentsMargins(0, 0, 0, 0);
-  auto* form = new FieldForm(bench_, [] { return static_cast<const Faults*>(nullptr); }, row);
-  form->add({QStringLiteral("mix_name"), tr("Mix"), Kind::words, [] { return tr("name of the mix"); }, [](BenchState& state) -> QString* { return &state.mix_name; }, {},
-             tr("what it is for"), {}, {}, {}});
+  const auto missing = [this] {
+    if (!bench_.state().mix_name.trimmed().isEmpty()) name_faults_.clear();
+    return static_cast<const Faults*>(&name_faults_);
+  };
+  name_ = new FieldForm(bench_, missing, row);
+  name_->add({QStringLiteral("mix_name"), tr("Mix"), Kind::words, [] { return tr("name of the mix"); }, [](BenchState& state) -> QString* { return &state.mix_name; },
+              {"/mix/name"}, tr("what it is for"), {}, {}, {}});
   auto* keep = new QPushButton(tr("&Keep this mix"), row);
   keep->setObjectName(QStringLiteral("keep_mix"));
   keep->setAccessibleName(tr("Keep this mix in the record"));
   keep->setMinimumHeight(28);
   connect(keep, &QPushButton::clicked, this, &MixPage::keep_wanted);
-  layout->addWidget(form, 1);
-  layout->addWidget(keep);
+  layout->addWidget(name_, 1);
+  layout->addWidget(keep, 0, Qt::AlignTop);
   return row;
 }
 
@@ -229,6 +234,14 @@ void MixPage::show_trade_off() { pictures_->show_picture(trade_off_); }
 void MixPage::show_parts() {
   sides_->setCurrentIndex(0);
   parts_->take_focus();
+}
+
+void MixPage::ask_for_name() {
+  name_faults_ = {{"/mix/name", Problem{"record.no-name", {}, {}}}};
+  name_->refresh();
+  auto* const name = name_->findChild<QLineEdit*>(QStringLiteral("mix_name"));
+  name->setFocus();
+  scroll_to(*name, name->rect());
 }
 
 void MixPage::show_pot() {

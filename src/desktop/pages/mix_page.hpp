@@ -14,6 +14,7 @@ class AgeingView;
 class BandRow;
 class CautionBar;
 class ComparisonView;
+class FieldForm;
 class FigurePanel;
 class FindPanel;
 class GradingChart;
@@ -46,7 +47,10 @@ class MixPage : public QWidget {
   [[nodiscard]] FindPanel& find_panel() { return *find_panel_; }
   [[nodiscard]] RecipesPanel& recipes() { return *recipes_; }
 
+  /// The parts of the component at `index`.
   void show_parts();
+  /// The line the mix is named in, with what is missing beside it until something is typed.
+  void ask_for_name();
   void show_pot();
   void show_band();
   void show_section();
@@ -106,6 +110,8 @@ class MixPage : public QWidget {
   QLabel* narrowing_;
   QLabel* notes_;
   std::vector<FigurePanel*> cards_;
+  FieldForm* name_;
+  Faults name_faults_;  ///< what is missing of the name, once the mix was to be kept
 };
 
 }  // namespace gritwright::desktop
