@@ -198,3 +198,59 @@ TEST_CASE("A mix without a name is asked for one in the line it is typed in", "[
   open.trigger("action_keep_mix");
   CHECK(open.record->workbook().count(RecordKind::mix) == 1);
 }
+
+TEST_CASE("A printed size has the ends that were typed: one alone waits, and the other says that it is missing", "[at_the_bench]") {
+  OpenWindow open;
+  const QString other = kept_bag(open, "akadama");
+  open.trigger("action_receive_bags");
+  const auto bag = [&] {
+    for (const auto& one : open.record->workbook().all<Bag>())
+      if (to_qt(one.id.text) != other) return one;
+    return open.record->workbook().all<Bag>().front();
+  };
+  const QString id = to_qt(bag().id.text);
+  const auto typed = [&](const char* field, const char* text) {
+    open.find<QLineEdit>(field)->setFocus();
+    open.find<QLineEdit>(field)->selectAll();
+    open.type(QString::fromLatin1(text));
+  };
+  typed("bag_size_from", "2");
+  CHECK_FALSE(bag().record.printed_size.has_value());
+  CHECK(open.find<QLineEdit>("bag_size_to")->text().isEmpty());
+  CHECK(fault_beside(open, "bag_size_to").contains(QStringLiteral("missing")));
+  open.window.record_pages()->bags().show_bag(other);
+  CHECK(open.find<QLineEdit>("bag_size_from")->text().isEmpty());
+  open.window.record_pages()->bags().show_bag(id);
+  CHECK(open.find<QLineEdit>("bag_size_from")->text() == QStringLiteral("2"));
+  typed("bag_size_to", "6");
+  REQUIRE(bag().record.printed_size.has_value());
+  CHECK(*bag().record.printed_size == SizeBand{aperture_mm(2), aperture_mm(6)});
+  CHECK_FALSE(fault_beside(open, "bag_size_to").contains(QStringLiteral("missing")));
+  // A coarser grade typed from its fine end first is refused until the coarse end is there.
+  typed("bag_size_from", "8");
+  CHECK(*bag().record.printed_size == SizeBand{aperture_mm(2), aperture_mm(6)});
+  typed("bag_size_to", "12");
+  CHECK(*bag().record.printed_size == SizeBand{aperture_mm(8), aperture_mm(12)});
+}
+
+TEST_CASE("A currency may be typed before its price, and outlives the price", "[at_the_bench]") {
+  OpenWindow open;
+  open.trigger("action_receive_bags");
+  const auto typed = [&](const char* field, const QString& text) {
+    open.find<QLineEdit>(field)->setFocus();
+    open.find<QLineEdit>(field)->selectAll();
+    if (text.isEmpty()) open.press(Qt::Key_Delete);
+    else open.type(text);
+  };
+  const auto price = [&] { return open.record->workbook().all<Bag>().front().record.price; };
+  typed("bag_currency", QStringLiteral("CHF"));
+  CHECK_FALSE(price().has_value());
+  typed("bag_price", QStringLiteral("14"));
+  CHECK(price() == Price{14, "CHF"});
+  CHECK(open.find<QLineEdit>("bag_currency")->text() == QStringLiteral("CHF"));
+  typed("bag_price", QString());
+  CHECK_FALSE(price().has_value());
+  CHECK(open.find<QLineEdit>("bag_currency")->text() == QStringLiteral("CHF"));
+  typed("bag_price", QStringLiteral("15"));
+  CHECK(price() == Price{15, "CHF"});
+}

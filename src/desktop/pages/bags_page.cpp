@@ -258,18 +258,15 @@ void BagsPage::add_arrival_rows() {
   form_->add({QStringLiteral("bag_count"), tr("&Number of bags"), Kind::number, tr("of this lot"), editor_.shown([](const Bag& b) { return QString::number(b.count); }),
               editor_.taken(tr("number"), number, [](Bag& b, std::optional<double> value) { b.count = static_cast<int>(std::min(value.value_or(0), 1e6)); })});
   form_->add({QStringLiteral("bag_size_from"), tr("&Printed size, from"), Kind::aperture, tr("provisional until the lot is sieved"),
-              editor_.shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->from), 9) : QString(); }),
-              editor_.taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> from) {
-                if (!from) return b.printed_size.reset();
-                // The coarse end follows when it was not typed yet; the user sees and mends it in the next field.
-                b.printed_size = SizeBand{*from, b.printed_size && b.printed_size->to > *from ? b.printed_size->to : *from * 2};
-              })});
+              editor_.shown([this](const Bag& b) {
+                if (b.printed_size) return number_text(in_mm(b.printed_size->from), 9);
+                return size_from_.contains(current_) ? number_text(in_mm(size_from_.at(current_)), 9) : QString();
+              }),
+              [this](const QString& text) { return set_size_from(text); }});
   form_->add({QStringLiteral("bag_size_to"), tr("Printed size, to"), Kind::aperture, tr("the coarse end"),
               editor_.shown([](const Bag& b) { return b.printed_size ? number_text(in_mm(b.printed_size->to), 9) : QString(); }),
-              editor_.taken(tr("printed size"), parse_aperture, [](Bag& b, std::optional<Aperture> to) {
-                if (!to) return b.printed_size.reset();
-                b.printed_size = SizeBand{b.printed_size ? b.printed_size->from : Aperture{}, *to};
-              })});
+              [this](const QString& text) { return set_size_to(text); },
+              {}, {}, {}, [this] { return typed_size_from() ? Problems{Problem{"number.missing", {}, {}}} : Problems{}; }});
   form_->add({QStringLiteral("bag_volume"), tr("Litres in one b&ag"), Kind::volume, tr("loose, as printed or measured"),
               editor_.shown([](const Bag& b) { return digits(b.volume, [](LooseVolume v) { return in_l(v); }); }),
               editor_.taken(tr("volume"), [](const std::string& text) { return parse_volume(text, VolumeUnit::litre); },
@@ -307,12 +304,15 @@ void BagsPage::add_grain_rows() {
 void BagsPage::add_paper_rows() {
   form_->add({QStringLiteral("bag_price"), tr("Price of one &bag"), Kind::number, tr("in your money"),
               editor_.shown([](const Bag& b) { return b.price ? number_text(b.price->amount, 9) : QString(); }),
-              editor_.taken(tr("price"), number, [](Bag& b, std::optional<double> value) {
+              editor_.taken(tr("price"), number, [this](Bag& b, std::optional<double> value) {
+                std::string& currency = currency_[current_];
+                if (b.price) currency = b.price->currency;
                 if (!value) return b.price.reset();
-                b.price = Price{*value, b.price ? b.price->currency : std::string()};
+                b.price = Price{*value, currency};
               })});
   form_->add({QStringLiteral("bag_currency"), tr("Currency"), Kind::words, tr("your word for it; after the price"),
-              editor_.shown([](const Bag& b) { return b.price ? to_qt(b.price->currency) : QString(); }), [this](const QString& text) {
+              editor_.shown([this](const Bag& b) { return to_qt(b.price ? b.price->currency : currency_[current_]); }), [this](const QString& text) {
+                currency_[current_] = trimmed_utf8(text);
                 return editor_.save(tr("currency"), [&](Bag& b) {
                   if (b.price) b.price->currency = trimmed_utf8(text);
                 });
@@ -343,6 +343,49 @@ void BagsPage::add_reclaimed_rows() {
                 });
               },
               is_reclaimed});
+}
+
+std::optional<Aperture> BagsPage::typed_size_from() const {
+  if (const auto stored = editor_.record(); !stored || stored->record.printed_size) return std::nullopt;
+  const auto typed = size_from_.find(current_);
+  return typed != size_from_.end() ? std::optional(typed->second) : std::nullopt;
+}
+
+// One end is no size: without the other it waits here, and the other says that it is missing.
+Problems BagsPage::set_size_from(const QString& text) {
+  const auto stored = editor_.record();
+  if (!stored) return {};
+  std::optional<Aperture> from;
+  if (!text.trimmed().isEmpty()) {
+    const auto read = parse_aperture(trimmed_utf8(text));
+    if (!read) return read.problems();
+    from = *read;
+  }
+  if (from && stored->record.printed_size) return editor_.save(tr("printed size"), [&](Bag& b) { b.printed_size->from = *from; });
+  if (from) size_from_.insert_or_assign(current_, *from);
+  else size_from_.erase(current_);
+  Problems problems = editor_.save(tr("printed size"), [](Bag& b) { b.printed_size.reset(); });
+  form_->refresh(false);
+  return problems;
+}
+
+Problems BagsPage::set_size_to(const QString& text) {
+  const auto stored = editor_.record();
+  if (!stored) return {};
+  const auto& size = stored->record.printed_size;
+  if (text.trimmed().isEmpty()) {
+    if (size && size->from > Aperture{}) size_from_.insert_or_assign(current_, size->from);
+    return editor_.save(tr("printed size"), [](Bag& b) { b.printed_size.reset(); });
+  }
+  const auto to = parse_aperture(trimmed_utf8(text));
+  if (!to) return to.problems();
+  // Up to a size is a size too: dust and all.
+  const Aperture from = size ? size->from : typed_size_from().value_or(Aperture{});
+  Problems problems = editor_.save(tr("printed size"), [&](Bag& b) { b.printed_size = SizeBand{from, *to}; });
+  // A fine end that was refused as above the coarse one may be below it now.
+  auto* const fine = form_->findChild<QLineEdit*>(QStringLiteral("bag_size_from"));
+  if (problems.empty() && fine->text() != shown_text(number_text(in_mm(from), 9), Kind::aperture, units_)) emit fine->textEdited(fine->text());
+  return problems;
 }
 
 Problems BagsPage::set_reclaimed_tree(const QString& text) {

@@ -1,5 +1,8 @@
 #pragma once
 #include <QWidget>
+#include <map>
+#include <optional>
+#include <string>
 
 #include "gritwright/domain/material.hpp"
 #include "models/record_editor.hpp"
@@ -66,6 +69,10 @@ class BagsPage : public QWidget {
   void add_grain_rows();
   void add_paper_rows();
   void add_reclaimed_rows();
+  /// The fine end of a printed size whose coarse end is not typed yet.
+  [[nodiscard]] std::optional<Aperture> typed_size_from() const;
+  Problems set_size_from(const QString& text);
+  Problems set_size_to(const QString& text);
   Problems set_reclaimed_tree(const QString& text);
   Problems set_reclaimed_mix(const QString& text);
   /// A bag of the chosen material that comes in today.
@@ -104,6 +111,8 @@ class BagsPage : public QWidget {
   GoneNotice* gone_ = nullptr;
   QString current_;
   RecordEditor<Bag> editor_;
+  std::map<QString, Aperture> size_from_;      ///< by bag: typed, and waits for its other end
+  std::map<QString, std::string> currency_;    ///< by bag: typed, and waits for a price
   bool rows_moved_ = true;  ///< since the selection was last looked at
   bool fraction_used_last_ = false;
   UnitSystem units_ = UnitSystem::metric;

@@ -47,7 +47,7 @@ class MixPage : public QWidget {
   [[nodiscard]] FindPanel& find_panel() { return *find_panel_; }
   [[nodiscard]] RecipesPanel& recipes() { return *recipes_; }
 
-  /// The parts of the component at `index`.
+  /// The parts of the component on screen.
   void show_parts();
   /// The line the mix is named in, with what is missing beside it until something is typed.
   void ask_for_name();

@@ -148,7 +148,7 @@ void RecordForm::show_again(Shown& shown) {
     // Long words are read from their beginning.
     if (!shown.field->hasFocus()) shown.field->setCursorPosition(0);
   }
-  show_fault(shown, QString());
+  show_fault(shown, shown.row.missing ? shown.row.missing() : Problems{});
 }
 
 bool RecordForm::eventFilter(QObject* watched, QEvent* event) {

@@ -29,6 +29,7 @@ class RecordForm : public QWidget {
     std::function<bool()> is_shown = {};              ///< empty: always
     std::function<QString()> label_now = {};          ///< for labels that depend on the record, e.g. diameter instead of length
     std::function<bool()> waits_for_end = {};         ///< true: saved as a whole when typing ends, for what each sign would book; empty: sign by sign
+    std::function<Problems()> missing = {};           ///< what the record needs here before the rest can be saved; empty: nothing
   };
 
   explicit RecordForm(QWidget* parent = nullptr);
