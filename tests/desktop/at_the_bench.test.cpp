@@ -254,3 +254,50 @@ TEST_CASE("A currency may be typed before its price, and outlives the price", "[
   typed("bag_price", QStringLiteral("15"));
   CHECK(price() == Price{15, "CHF"});
 }
+
+TEST_CASE("A cell that can't be read hides no fault of another, and a pan heavier than the sample is marked itself", "[at_the_bench][refuses]") {
+  OpenWindow open;
+  const auto weigh = [&](Measure measure, const std::vector<PanText>& rows, const PanText& pan) {
+    open.bench.edit(QStringLiteral("weighed"), {}, [&](BenchState& state) {
+      SieveSheet& sheet = state.components[0].sheet;
+      sheet.measure = measure;
+      sheet.rows = rows;
+      sheet.pan = pan;
+      sheet.dry_mass = QStringLiteral("612");
+    });
+  };
+  const auto row = [](const char* opening, const char* stayed, const char* tare = "") { return PanText{QString::fromLatin1(opening), QString::fromLatin1(stayed), QString::fromLatin1(tare), {}}; };
+  weigh(Measure::net_mass, {row("8", "x3"), row("4", "-5"), row("2", "1e9"), row("1", "20")}, row("", "9"));
+  CHECK(open.cell(0, SieveTableModel::check).contains(QStringLiteral("x3")));
+  CHECK_FALSE(open.cell(1, SieveTableModel::check).isEmpty());
+  CHECK(open.cell(3, SieveTableModel::check).isEmpty());
+  weigh(Measure::net_mass, {row("8", "x3"), row("4", "5"), row("2", "1000000"), row("1", "20")}, row("", "9"));
+  CHECK_FALSE(open.cell(2, SieveTableModel::check).isEmpty());
+  CHECK(open.cell(1, SieveTableModel::check).isEmpty());
+  weigh(Measure::gross_and_tare, {row("8", "x3", "210"), row("4", "200", "210"), row("2", "260", "210")}, row("", "212", "210"));
+  CHECK(open.cell(1, SieveTableModel::check).contains(QStringLiteral("tare")));
+  CHECK(open.cell(2, SieveTableModel::check).isEmpty());
+  weigh(Measure::gross_and_tare, {row("8", "222.4", "210"), row("4", "431", "210"), row("2", "380", "210")}, row("", "2800", "210"));
+  CHECK(open.cell(3, SieveTableModel::check).contains(QStringLiteral("612")));
+  CHECK(open.cell(1, SieveTableModel::check).isEmpty());
+}
+
+TEST_CASE("Openings and masses pasted where gross and tare are weighed leave the tares of their sieves", "[at_the_bench]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("measure"), {}, [](BenchState& state) {
+    SieveSheet& sheet = state.components[0].sheet;
+    sheet.measure = Measure::gross_and_tare;
+    sheet.rows = {{QStringLiteral("4"), {}, QStringLiteral("210"), {}}, {QStringLiteral("2"), {}, QStringLiteral("211"), {}}};
+    sheet.pan.tare = QStringLiteral("205");
+  });
+  open.go_to_cell(0, SieveTableModel::retained);
+  QGuiApplication::clipboard()->setText(QStringLiteral("4\t310\n2.8\t300\n2\t260\npan\t220\n"));
+  open.trigger("action_paste");
+  const SieveSheet& sheet = open.bench.state().components[0].sheet;
+  REQUIRE(sheet.rows.size() == 3);
+  CHECK(sheet.rows[0] == PanText{QStringLiteral("4"), QStringLiteral("310"), QStringLiteral("210"), {}});
+  CHECK(sheet.rows[1].tare.isEmpty());
+  CHECK(sheet.rows[2] == PanText{QStringLiteral("2"), QStringLiteral("260"), QStringLiteral("211"), {}});
+  CHECK(sheet.pan.retained == QStringLiteral("220"));
+  CHECK(sheet.pan.tare == QStringLiteral("205"));
+}

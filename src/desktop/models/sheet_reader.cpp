@@ -1,6 +1,7 @@
 #include "sheet_reader.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 #include "gritwright/formats/number.hpp"
 #include "gritwright/models/running_sieve_test.hpp"
@@ -53,6 +54,7 @@ class SheetReader {
     }
     if (!evaluation_.faults.empty()) {
       evaluation_.state = SheetState::faulty;
+      check_the_rest();
       return;
     }
     finish(pan_typed);
@@ -86,7 +88,41 @@ class SheetReader {
     if (typed.aperture.trimmed().isEmpty()) read_.missing(keys.aperture);
     const auto retained = fraction(typed, keys, index);
     const auto crumbs = read_.share(typed.crumbs, keys.crumbs);
-    if (aperture && retained) test_.rows.push_back({*aperture, *retained, MassShare(crumbs.value_or(0))});
+    if (!aperture || !retained) return;
+    test_.rows.push_back({*aperture, *retained, MassShare(crumbs.value_or(0))});
+    row_of_.push_back(index);
+  }
+
+  /// One cell that can't be read hides no fault of another.
+  void check_the_rest() {
+    const Faults unread = evaluation_.faults;
+    constexpr std::string_view rows = "/retained/";
+    for (const Problem& problem : check(test_)) {
+      const std::string& pointer = problem.where.pointer;
+      if (problem.code == "sieve-test.sum-above-sample") {
+        read_.fault(pointer, problem);
+        mark_too_heavy(problem);
+      } else if (pointer.starts_with(rows)) {
+        const std::size_t slash = pointer.find('/', rows.size());
+        const std::size_t at = std::stoul(pointer.substr(rows.size(), slash - rows.size()));
+        read_.fault(std::string(rows).append(std::to_string(row_of_[at])).append(pointer.substr(slash)), problem);
+      } else if (pointer.starts_with("/pan") && !unread.contains(pointer)) {
+        read_.fault(pointer, problem);
+      } else if (problem.code == "sieve-test.sample-not-positive") {
+        read_.fault(pointer, problem);
+      }
+    }
+  }
+
+  /// A pan that is heavier than the whole sample is the one to look at.
+  void mark_too_heavy(const Problem& sum) {
+    const auto start = test_.washed_dry_mass ? test_.washed_dry_mass : test_.dry_mass;
+    const bool by_gross = sheet_.measure == Measure::gross_and_tare;
+    for (std::size_t i = 0; start && i < evaluation_.net.size(); ++i) {
+      if (!evaluation_.net[i] || !(*evaluation_.net[i] > *start)) continue;
+      const PanKeys keys = i < sheet_.rows.size() ? row_keys(i) : pan_keys();
+      read_.fault(by_gross ? keys.gross : keys.net, sum);
+    }
   }
 
   std::optional<Retained> fraction(const PanText& typed, const PanKeys& keys, std::size_t index) {
@@ -148,6 +184,7 @@ class SheetReader {
       // Nothing weighed yet on the rows above: not a fault while the stack is being worked through.
       if (problem.code == "sieve-test.nothing-retained" && evaluation_.state == SheetState::begun) continue;
       read_.fault(problem.where.pointer, problem);
+      if (problem.code == "sieve-test.sum-above-sample") mark_too_heavy(problem);
     }
     if (!evaluation_.faults.empty()) evaluation_.state = SheetState::faulty;
   }
@@ -156,6 +193,7 @@ class SheetReader {
   ComponentEvaluation& evaluation_;
   FieldReader read_;
   SieveTest test_;
+  std::vector<std::size_t> row_of_;  ///< the sheet's row of each row of the test
   Mass resolution_ = mass_g(1);
   bool seen_ = false;
 };
