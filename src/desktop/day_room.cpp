@@ -1,5 +1,8 @@
 #include "day_room.hpp"
 
+#include <QAction>
+#include <QKeySequence>
+#include <QList>
 #include <QMenu>
 #include <QStackedWidget>
 #include <QTableView>
@@ -33,12 +36,25 @@ DayRoom::DayRoom(Bench& bench, RecordBook& book, MainWindow& window, QMenu& menu
   print("action_day_cards", tr("&Batch cards as PDF..."), tr("Ctrl+Alt+B"), DaySheet::cards);
   print("action_day_labels", tr("Pot &labels as PDF..."), tr("Ctrl+Alt+L"), DaySheet::labels);
   print("action_day_root_plans", tr("R&oot plans as PDF..."), tr("Ctrl+Alt+O"), DaySheet::root_plans);
+  connect(&window_.pages(), &QStackedWidget::currentChanged, this, &DayRoom::page_changed);
   for (const char* name : {"action_day_tick", "action_day_add_tree", "action_day_remove_tree", "action_day_plan_again"})
     page_->table().addAction(own->findChild<QAction*>(QLatin1String(name)));
   page_->table().setContextMenuPolicy(Qt::ActionsContextMenu);
   connect(&bench, &Bench::units_changed, this, [this, &bench] { page_->set_units(bench.units()); });
   page_->set_units(bench.units());
   connect(page_, &DayPage::find_parts_wanted, this, [this] { window_.findChild<QAction*>(QStringLiteral("action_find_parts"))->trigger(); });
+}
+
+// The keys for paper belong to what is on screen.
+void DayRoom::page_changed() {
+  const bool day = window_.pages().currentWidget() == page_;
+  QList<QKeySequence> keys{QKeySequence(tr("Ctrl+Alt+D"))};
+  for (const char* name : {"action_print_sheet", "action_sheet_pdf"}) {
+    auto* const test = window_.findChild<QAction*>(QLatin1String(name));
+    test->setEnabled(!day);
+    if (day) keys << test->shortcuts();
+  }
+  window_.findChild<QAction*>(QStringLiteral("action_day_sheet"))->setShortcuts(keys);
 }
 
 void DayRoom::show() { window_.pages().setCurrentWidget(page_); }

@@ -23,6 +23,7 @@ class DayRoom : public QObject {
   void show();
 
  private:
+  void page_changed();
   void action(QMenu& menu, const char* object_name, const QString& text, const QString& shortcut, std::function<void()> act);
 
   RecordBook& book_;

@@ -5,6 +5,7 @@
 #include <QCloseEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QLabel>
 #include <QMessageBox>
@@ -109,10 +110,7 @@ MainWindow::MainWindow(Bench& bench, RecordBook* record, QWidget* parent)
     show_sieving();
     sieving_page_->show_sheet();
   });
-  connect(welcome_page_, &WelcomePage::container_wanted, this, [this] {
-    show_mixes();
-    mix_page_->show_pot();
-  });
+  connect(welcome_page_, &WelcomePage::container_wanted, this, &MainWindow::describe_pot);
   bench_.set_units(settings_.units);
   if (record_pages_ != nullptr) record_pages_->set_laboratory_figures(settings_.laboratory_figures);
   // With its frame it must fit the screen: the line at its foot says what happened.
@@ -203,8 +201,20 @@ void MainWindow::make_edit_menu() {
   connect(&steps, &QUndoStack::indexChanged, this, name);
   connect(&steps, &QUndoStack::undoTextChanged, this, name);
   connect(&steps, &QUndoStack::redoTextChanged, this, name);
-  connect(undo, &QAction::triggered, &steps, &QUndoStack::undo);
-  connect(redo, &QAction::triggered, &steps, &QUndoStack::redo);
+  // What changes out of sight is told, or nobody would know.
+  const auto told = [this](const QString& sentence) {
+    if (pages_->currentWidget() != sieving_page_ && pages_->currentWidget() != mix_page_) say(sentence);
+  };
+  connect(undo, &QAction::triggered, this, [&steps, told] {
+    const QString what = steps.undoText();
+    steps.undo();
+    told(RecordBook::tr("Undone: %1").arg(what));
+  });
+  connect(redo, &QAction::triggered, this, [&steps, told] {
+    const QString what = steps.redoText();
+    steps.redo();
+    told(RecordBook::tr("Done again: %1").arg(what));
+  });
   name();
   menu->addSeparator();
   SieveTable* table = &sieving_page_->sheet().table();
@@ -364,7 +374,19 @@ void MainWindow::make_help_menu() {
   });
 }
 
-void MainWindow::show_welcome() { pages_->setCurrentWidget(welcome_page_); }
+void MainWindow::show_welcome() {
+  pages_->setCurrentWidget(welcome_page_);
+  welcome_page_->take_focus();
+}
+
+void MainWindow::describe_pot() {
+  if (record_pages_ != nullptr) {
+    findChild<QAction*>(QStringLiteral("action_add_pot"))->trigger();
+    return findChild<QWidget*>(QStringLiteral("new_pot_rim_length"))->setFocus();
+  }
+  show_mixes();
+  mix_page_->show_pot();
+}
 
 void MainWindow::show_sieving() { pages_->setCurrentWidget(sieving_page_); }
 void MainWindow::show_mixes() { pages_->setCurrentWidget(mix_page_); }
@@ -500,7 +522,15 @@ bool MainWindow::save_picture(const QString& path) {
   return export_picture(*drawn, path);
 }
 
+bool MainWindow::refuse_prediction() {
+  const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (index >= bench_.state().components.size() || !bench_.state().components[index].sheet.predicted) return false;
+  say(prediction_words());
+  return true;
+}
+
 void MainWindow::print_sheet() {
+  if (refuse_prediction()) return;
   QPrinter printer(QPrinter::HighResolution);
   printer.setPageSize(QPageSize(settings_.letter_paper ? QPageSize::Letter : QPageSize::A4));
   printer.setResolution(sheet_dots_per_inch);
@@ -513,6 +543,7 @@ void MainWindow::print_sheet() {
 }
 
 void MainWindow::choose_sheet_file() {
+  if (refuse_prediction()) return;
   const QString path = QFileDialog::getSaveFileName(this, tr("Test sheet as PDF"), tr("sieve test.pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;
   if (record_pages_ != nullptr) record_pages_->catch_up();
@@ -522,15 +553,7 @@ void MainWindow::choose_sheet_file() {
 void MainWindow::mark_as_demonstration() {
   setWindowTitle(tr("Gritwright \u2013 demonstration, an invented nursery"));
   auto* words = new QLabel(tr("Demonstration: everything here is invented and goes when this window is closed."), statusBar());
-bool MainWindow::refuse_prediction() {
-  const auto index = static_cast<std::size_t>(bench_.current_component());
-  if (index >= bench_.state().components.size() || !bench_.state().components[index].sheet.predicted) return false;
-  say(prediction_words());
-  return true;
-}
-
   words->setObjectName(QStringLiteral("demonstration_words"));
-  if (refuse_prediction()) return;
   statusBar()->addPermanentWidget(words);
   // Its record goes with it; the grower's own is in the other window.
   for (const char* name : {"action_open_record", "action_usual_record"}) findChild<QAction*>(QLatin1String(name))->setEnabled(false);
@@ -543,7 +566,6 @@ void MainWindow::open_demonstration() {
   bench_.edit(tr("demonstration opened"), {}, [&](BenchState& current) { current = *state; });
   bench_.set_current_component(0);
   show_mixes();
-  if (refuse_prediction()) return;
 }
 
 void MainWindow::choose_sieve_tests() {
@@ -657,6 +679,13 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   QSettings().setValue(QStringLiteral("window/geometry"), saveGeometry());
   remember_layout(*this);
   QMainWindow::closeEvent(event);
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+  // Outside of a dialogue a button leaves Enter alone; whoever goes by the keyboard expects it to press what has the focus.
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (auto* const button = qobject_cast<QPushButton*>(focusWidget()); enter && button != nullptr && button->isEnabled() && !event->isAutoRepeat()) return button->click();
+  QMainWindow::keyPressEvent(event);
 }
 
 bool MainWindow::focusNextPrevChild(bool next) {

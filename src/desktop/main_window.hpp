@@ -89,6 +89,7 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
   /// Rows come and go, so the order is made when it is asked for.
   bool focusNextPrevChild(bool next) override;
   void showEvent(QShowEvent* event) override;
@@ -107,14 +108,16 @@ class MainWindow : public QMainWindow {
   void make_context_menus();
   [[nodiscard]] QString chapter_on_screen() const;
   void leave_manual();
+  /// A new pot of the record, the cursor in its first length; the bench's own pot without a record.
+  void describe_pot();
   void choose_sieve_tests();
   void choose_container();
   void choose_picture_file();
+  /// Says what to do where the sheet on screen is a prediction: that is no test to put on paper. True then.
+  bool refuse_prediction();
   void print_sheet();
   void choose_sheet_file();
   [[nodiscard]] PictureTabs& pictures_in_front();
-  /// Says what to do where the sheet on screen is a prediction: that is no test to put on paper. True then.
-  bool refuse_prediction();
   void set_text_percent(int percent);
   void set_settings(const Settings& settings);
   void apply_settings();

@@ -301,3 +301,54 @@ TEST_CASE("Openings and masses pasted where gross and tare are weighed leave the
   CHECK(sheet.pan.retained == QStringLiteral("220"));
   CHECK(sheet.pan.tare == QStringLiteral("205"));
 }
+
+TEST_CASE("The doors open with Enter, and a pot is described among the pots, from its first length", "[at_the_bench]") {
+  OpenWindow open;
+  const BenchState before = open.bench.state();
+  open.trigger("action_welcome");
+  CHECK(focus_name() == QStringLiteral("door_demonstration"));
+  auto* door = open.find<QPushButton>("door_container");
+  const QImage rested = door->grab().toImage();
+  door->setFocus(Qt::TabFocusReason);
+  QApplication::processEvents();
+  CHECK(door->grab().toImage() != rested);
+  open.press(Qt::Key_Return);
+  CHECK(focus_name() == QStringLiteral("new_pot_rim_length"));
+  open.type(QStringLiteral("30"));
+  CHECK(open.find<QLineEdit>("new_pot_rim_length")->text() == QStringLiteral("30"));
+  CHECK(open.bench.state() == before);
+  open.find<QPushButton>("new_pot_leave")->click();
+}
+
+TEST_CASE("The key for the wanted grain chooses what stands there, so that typing takes its place", "[at_the_bench]") {
+  OpenWindow open;
+  open.bench.open(complete_bench());
+  open.trigger("action_show_band");
+  open.type(QStringLiteral("3"));
+  CHECK(open.bench.state().band_from == QStringLiteral("3"));
+}
+
+TEST_CASE("On the repotting day the keys for paper are the day sheet's", "[at_the_bench]") {
+  OpenWindow open;
+  const auto has = [&](const char* action, const char* keys) { return open.find<QAction>(action)->shortcuts().contains(QKeySequence(QLatin1String(keys))); };
+  CHECK(open.find<QAction>("action_print_sheet")->isEnabled());
+  open.trigger("action_page_day");
+  CHECK_FALSE(open.find<QAction>("action_print_sheet")->isEnabled());
+  CHECK_FALSE(open.find<QAction>("action_sheet_pdf")->isEnabled());
+  for (const char* keys : {"Ctrl+P", "Ctrl+Shift+P", "Ctrl+Alt+D"}) CHECK(has("action_day_sheet", keys));
+  open.trigger("action_page_sieving");
+  CHECK(open.find<QAction>("action_print_sheet")->isEnabled());
+  CHECK_FALSE(has("action_day_sheet", "Ctrl+P"));
+  CHECK(has("action_day_sheet", "Ctrl+Alt+D"));
+}
+
+TEST_CASE("What undo takes back out of sight on the bench is named", "[at_the_bench]") {
+  OpenWindow open;
+  open.bench.edit(QStringLiteral("band of pines"), {}, [](BenchState& state) { state.band_from = QStringLiteral("3"); });
+  open.trigger("action_page_day");
+  open.trigger("action_undo");
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("band of pines")));
+  open.window.statusBar()->clearMessage();
+  open.trigger("action_redo");
+  CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("band of pines")));
+}

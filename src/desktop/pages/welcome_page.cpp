@@ -54,4 +54,6 @@ WelcomePage::WelcomePage(QWidget* parent) : QWidget(parent) {
   layout->addStretch(2);
 }
 
+void WelcomePage::take_focus() { findChild<QWidget*>(QStringLiteral("door_demonstration"))->setFocus(Qt::OtherFocusReason); }
+
 }  // namespace gritwright::desktop

@@ -9,6 +9,9 @@ class WelcomePage : public QWidget {
  public:
   explicit WelcomePage(QWidget* parent = nullptr);
 
+  /// To the first door.
+  void take_focus();
+
  signals:
   void demonstration_wanted();
   void sieving_wanted();

@@ -24,6 +24,9 @@ BandRow::BandRow(Bench& bench, const QString& prefix, QWidget* parent) : QWidget
   layout->addWidget(line);
 }
 
-void BandRow::take_focus() { from_->setFocus(); }
+void BandRow::take_focus() {
+  from_->setFocus();
+  from_->selectAll();
+}
 
 }  // namespace gritwright::desktop
