@@ -116,6 +116,10 @@
         <source>Component %1</source>
         <translation>Bestandteil %1</translation>
     </message>
+    <message>
+        <source>Predicted, in percent of the mass; nothing is weighed yet. Sieve it and type what stays on each sieve: then it can be kept and printed as a test.</source>
+        <translation>Vorhergesagt, in Prozent der Masse; gewogen ist noch nichts. Absieben und eingeben, was auf jedem Sieb bleibt: Dann kann es aufbewahrt und als Siebanalyse gedruckt werden.</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -2645,6 +2649,10 @@
         <source>mass</source>
         <translation>Masse</translation>
     </message>
+    <message>
+        <source>%1, and what came into stock with it</source>
+        <translation>%1, und was damit in den Vorrat kam</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2874,6 +2882,22 @@
     <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Eine Kiste kann nicht in sich selbst gefüllt werden: eine andere nennen.</translation>
+    </message>
+    <message>
+        <source>Mix left over in stock</source>
+        <translation>Übrige Mischung im Vorrat</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>Mischung</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>seit</translation>
     </message>
 </context>
 <context>
@@ -3313,10 +3337,6 @@
         <translation>Umtopftag</translation>
     </message>
     <message>
-        <source>Cut wire and mesh</source>
-        <translation>Draht und Netz zuschneiden</translation>
-    </message>
-    <message>
         <source>Label the old pots</source>
         <translation>Die alten Schalen beschriften</translation>
     </message>
@@ -3411,14 +3431,6 @@
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
         <translation>%1 von %2 Bäumen erledigt, Blattfassung %3</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>geplant: %1</translation>
-    </message>
-    <message>
-        <source>likely: %1</source>
-        <translation>wahrscheinlich: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
@@ -3551,6 +3563,14 @@
     <message>
         <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
         <translation>In der Geschichte von Baum %1 stehen keine Schnitte, weil sich sein Ballenplan nicht berechnen lässt: den Plan berichtigen, dann den Baum neu abhaken.</translation>
+    </message>
+    <message>
+        <source>planned: %1, Enter takes it</source>
+        <translation>geplant: %1, die Eingabetaste übernimmt es</translation>
+    </message>
+    <message>
+        <source>likely: %1, Enter takes it</source>
+        <translation>wohl: %1, die Eingabetaste übernimmt es</translation>
     </message>
 </context>
 <context>
@@ -7090,6 +7110,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>List of pots (*.csv)</source>
         <translation>Liste der Schalen (*.csv)</translation>
     </message>
+    <message>
+        <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
+        <translation>Die Siebanalyse von %1 ist nicht aufbewahrt und hat den Arbeitstisch verlassen: „Rückgängig“ holt sie zurück.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -8737,6 +8761,14 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <source>There is nothing to paste: copy rows of numbers first.</source>
         <translation>Es gibt nichts einzufügen: erst Zeilen mit Zahlen kopieren.</translation>
     </message>
+    <message>
+        <source>predicted, %1</source>
+        <translation>vorhergesagt, %1</translation>
+    </message>
+    <message>
+        <source>%1 Left out below the pan: %2</source>
+        <translation>%1 Unter dem Boden weggelassen: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
@@ -9493,6 +9525,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>%1 corners</source>
         <translation>%1 Ecken</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>was getan wurde</translation>
     </message>
 </context>
 <context>
@@ -11860,10 +11896,6 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
         <translation>Luft, die frei abzieht</translation>
     </message>
     <message>
-        <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation>Höhe über freiem Wasser, bis zu der die Poren zu neun Zehnteln voll bleiben</translation>
-    </message>
-    <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
         <translation>Volumen der Mischung x (Schüttdichte + 1000 g/L x Topfkapazität)</translation>
     </message>
@@ -13254,6 +13286,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>: </source>
         <translation>: </translation>
+    </message>
+    <message>
+        <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
+        <translation>Höhe über dem Boden der Schale, bis zu der die Poren zu neun Zehnteln voll bleiben</translation>
     </message>
 </context>
 </TS>

@@ -116,6 +116,10 @@
         <source>Component %1</source>
         <translation>Componente %1</translation>
     </message>
+    <message>
+        <source>Predicted, in percent of the mass; nothing is weighed yet. Sieve it and type what stays on each sieve: then it can be kept and printed as a test.</source>
+        <translation>Previsto, en tanto por ciento de la masa; aún no se ha pesado nada. Tamice y escriba lo que queda en cada tamiz: entonces se puede guardar e imprimir como ensayo.</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -2645,6 +2649,10 @@
         <source>mass</source>
         <translation>masa</translation>
     </message>
+    <message>
+        <source>%1, and what came into stock with it</source>
+        <translation>%1, y lo que entró con ello en existencias</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2874,6 +2882,22 @@
     <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Una cubeta no se puede echar en sí misma: nombre otra.</translation>
+    </message>
+    <message>
+        <source>Mix left over in stock</source>
+        <translation>Mezcla sobrante en existencias</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n.º</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mezcla</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>desde</translation>
     </message>
 </context>
 <context>
@@ -3313,10 +3337,6 @@
         <translation>jornada de trasplante</translation>
     </message>
     <message>
-        <source>Cut wire and mesh</source>
-        <translation>Cortar alambre y malla</translation>
-    </message>
-    <message>
         <source>Label the old pots</source>
         <translation>Etiquetar las macetas viejas</translation>
     </message>
@@ -3411,14 +3431,6 @@
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
         <translation>%1 de %2 árboles hechos, revisión %3 de la hoja</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>previsto: %1</translation>
-    </message>
-    <message>
-        <source>likely: %1</source>
-        <translation>probable: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
@@ -3551,6 +3563,14 @@
     <message>
         <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
         <translation>El historial del árbol %1 no tiene cortes, porque su plan de cepellón no se puede calcular: corrija el plan y vuelva a marcar el árbol.</translation>
+    </message>
+    <message>
+        <source>planned: %1, Enter takes it</source>
+        <translation>previsto: %1, Intro lo toma</translation>
+    </message>
+    <message>
+        <source>likely: %1, Enter takes it</source>
+        <translation>probable: %1, Intro lo toma</translation>
     </message>
 </context>
 <context>
@@ -7090,6 +7110,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>List of pots (*.csv)</source>
         <translation>Lista de macetas (*.csv)</translation>
     </message>
+    <message>
+        <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
+        <translation>El ensayo de tamizado de %1 no está guardado y ha dejado el banco: Deshacer lo devuelve.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -8737,6 +8761,14 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <source>There is nothing to paste: copy rows of numbers first.</source>
         <translation>No hay nada que pegar: copie primero filas de números.</translation>
     </message>
+    <message>
+        <source>predicted, %1</source>
+        <translation>previsto, %1</translation>
+    </message>
+    <message>
+        <source>%1 Left out below the pan: %2</source>
+        <translation>%1 Se dejó fuera debajo de la bandeja: %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
@@ -9493,6 +9525,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>%1 corners</source>
         <translation>%1 esquinas</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>lo que se hizo</translation>
     </message>
 </context>
 <context>
@@ -11860,10 +11896,6 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
         <translation>aire tras drenar</translation>
     </message>
     <message>
-        <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation>altura sobre el agua libre hasta la que los poros siguen llenos en nueve décimas</translation>
-    </message>
-    <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
         <translation>volumen de la mezcla x (densidad aparente + 1000 g/L x capacidad de recipiente)</translation>
     </message>
@@ -13254,6 +13286,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>: </source>
         <translation>: </translation>
+    </message>
+    <message>
+        <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
+        <translation>altura sobre el fondo de la maceta hasta la que los poros siguen llenos en nueve décimas partes</translation>
     </message>
 </context>
 </TS>

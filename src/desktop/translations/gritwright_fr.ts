@@ -116,6 +116,10 @@
         <source>Component %1</source>
         <translation>Composant %1</translation>
     </message>
+    <message>
+        <source>Predicted, in percent of the mass; nothing is weighed yet. Sieve it and type what stays on each sieve: then it can be kept and printed as a test.</source>
+        <translation>Prévu, en pour cent de la masse ; rien n’est encore pesé. Tamisez et saisissez ce qui reste sur chaque tamis : il pourra alors être conservé et imprimé comme essai.</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -2645,6 +2649,10 @@
         <source>mass</source>
         <translation>masse</translation>
     </message>
+    <message>
+        <source>%1, and what came into stock with it</source>
+        <translation>%1, et ce qui est entré en stock avec</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2874,6 +2882,22 @@
     <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>Une caisse ne peut pas être versée en elle-même&#xa0;: nommez-en une autre.</translation>
+    </message>
+    <message>
+        <source>Mix left over in stock</source>
+        <translation>Mélange restant en stock</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>n°</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>mélange</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>depuis</translation>
     </message>
 </context>
 <context>
@@ -3313,10 +3337,6 @@
         <translation>journée de rempotage</translation>
     </message>
     <message>
-        <source>Cut wire and mesh</source>
-        <translation>Couper fil et grille</translation>
-    </message>
-    <message>
         <source>Label the old pots</source>
         <translation>Étiqueter les anciens pots</translation>
     </message>
@@ -3411,14 +3431,6 @@
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
         <translation>%1 arbres sur %2 faits, feuille révision %3</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>prévu&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>likely: %1</source>
-        <translation>probable&#xa0;: %1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
@@ -3551,6 +3563,14 @@
     <message>
         <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
         <translation>L’histoire de l’arbre %1 n’a pas de coupes, car son plan de motte n’est pas calculable&#xa0;: corrigez le plan, puis cochez de nouveau l’arbre.</translation>
+    </message>
+    <message>
+        <source>planned: %1, Enter takes it</source>
+        <translation>prévu : %1, Entrée le prend</translation>
+    </message>
+    <message>
+        <source>likely: %1, Enter takes it</source>
+        <translation>probable : %1, Entrée le prend</translation>
     </message>
 </context>
 <context>
@@ -7090,6 +7110,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>List of pots (*.csv)</source>
         <translation>Liste des pots (*.csv)</translation>
     </message>
+    <message>
+        <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
+        <translation>L’essai de tamisage de %1 n’est pas conservé et a quitté l’établi : annulez pour le ramener.</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -8737,6 +8761,14 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <source>There is nothing to paste: copy rows of numbers first.</source>
         <translation>Il n’y a rien à coller&#xa0;: copiez d’abord des lignes de nombres.</translation>
     </message>
+    <message>
+        <source>predicted, %1</source>
+        <translation>prévu, %1</translation>
+    </message>
+    <message>
+        <source>%1 Left out below the pan: %2</source>
+        <translation>%1 Laissé de côté sous le fond : %2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
@@ -9493,6 +9525,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>%1 corners</source>
         <translation>%1 coins</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>ce qui a été fait</translation>
     </message>
 </context>
 <context>
@@ -11860,10 +11896,6 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
         <translation>air qui se libère</translation>
     </message>
     <message>
-        <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation>hauteur au-dessus de l’eau libre jusqu’où les pores restent pleins aux neuf dixièmes</translation>
-    </message>
-    <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
         <translation>volume du mélange x (densité apparente + 1000 g/L x capacité en pot)</translation>
     </message>
@@ -13254,6 +13286,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>: </source>
         <translation>&#xa0;: </translation>
+    </message>
+    <message>
+        <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
+        <translation>hauteur au-dessus du fond du pot jusqu’à laquelle les pores restent pleins aux neuf dixièmes</translation>
     </message>
 </context>
 </TS>

@@ -115,6 +115,10 @@
         <source>Component %1</source>
         <translation>配合材 %1</translation>
     </message>
+    <message>
+        <source>Predicted, in percent of the mass; nothing is weighed yet. Sieve it and type what stays on each sieve: then it can be kept and printed as a test.</source>
+        <translation>質量の百分率による予測です。まだ何も量っていません。ふるい分けて各ふるいに残った質量を入力すると、ふるい試験として保存・印刷できます。</translation>
+    </message>
 </context>
 <context>
     <name>Comparison</name>
@@ -2633,6 +2637,10 @@
         <source>mass</source>
         <translation>重さ</translation>
     </message>
+    <message>
+        <source>%1, and what came into stock with it</source>
+        <translation>%1と、それとともに在庫に入ったもの</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::BandRow</name>
@@ -2862,6 +2870,22 @@
     <message>
         <source>A bin can&apos;t be tipped into itself: name another.</source>
         <translation>保管容器をそれ自身に投入することはできません。別のものを書いてください。</translation>
+    </message>
+    <message>
+        <source>Mix left over in stock</source>
+        <translation>在庫に残った配合</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>番号</translation>
+    </message>
+    <message>
+        <source>mix</source>
+        <translation>配合</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>から</translation>
     </message>
 </context>
 <context>
@@ -3301,10 +3325,6 @@
         <translation>植え替え日</translation>
     </message>
     <message>
-        <source>Cut wire and mesh</source>
-        <translation>針金と鉢底網を切る</translation>
-    </message>
-    <message>
         <source>Label the old pots</source>
         <translation>古い鉢に札を付ける</translation>
     </message>
@@ -3399,14 +3419,6 @@
     <message>
         <source>%1 of %2 trees done, sheet revision %3</source>
         <translation>%2 本中 %1 本済み、シート改訂 %3</translation>
-    </message>
-    <message>
-        <source>planned: %1</source>
-        <translation>予定：%1</translation>
-    </message>
-    <message>
-        <source>likely: %1</source>
-        <translation>見込み：%1</translation>
     </message>
     <message>
         <source>No tree chosen</source>
@@ -3539,6 +3551,14 @@
     <message>
         <source>The history of tree %1 has no cuts, as its root-mass plan can&apos;t be worked out: mend the plan, then tick the tree again.</source>
         <translation>木 %1 の履歴に切断がありません。根鉢計画が計算できないためです。計画を直してから、もう一度済みにしてください。</translation>
+    </message>
+    <message>
+        <source>planned: %1, Enter takes it</source>
+        <translation>計画：%1（Enter で採用）</translation>
+    </message>
+    <message>
+        <source>likely: %1, Enter takes it</source>
+        <translation>見込み：%1（Enter で採用）</translation>
     </message>
 </context>
 <context>
@@ -7069,6 +7089,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>List of pots (*.csv)</source>
         <translation>鉢の一覧 (*.csv)</translation>
     </message>
+    <message>
+        <source>The sieve test of %1 is not kept and left the bench: undo brings it back.</source>
+        <translation>%1 のふるい試験は保存されておらず、作業台から外れました。元に戻すと戻ります。</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::RecordSession</name>
@@ -8712,6 +8736,14 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <source>There is nothing to paste: copy rows of numbers first.</source>
         <translation>貼り付けるものがありません。先に数値の行をコピーしてください。</translation>
     </message>
+    <message>
+        <source>predicted, %1</source>
+        <translation>予測、%1</translation>
+    </message>
+    <message>
+        <source>%1 Left out below the pan: %2</source>
+        <translation>%1 受皿より下は除きました：%2</translation>
+    </message>
 </context>
 <context>
     <name>gritwright::desktop::SievingPage</name>
@@ -9468,6 +9500,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>%1 corners</source>
         <translation>隅 %1</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>行ったこと</translation>
     </message>
 </context>
 <context>
@@ -11835,10 +11871,6 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
         <translation>排水後の気相率</translation>
     </message>
     <message>
-        <source>height over free water up to which the pores stay nine tenths full</source>
-        <translation>自由水面から、孔隙が 9 割満ちている高さ</translation>
-    </message>
-    <message>
         <source>volume of the mix x (bulk density + 1000 g/L x container capacity)</source>
         <translation>用土の容積 x (かさ密度 + 1000 g/L x 容器容水量)</translation>
     </message>
@@ -13229,6 +13261,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>: </source>
         <translation>：</translation>
+    </message>
+    <message>
+        <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
+        <translation>鉢底からの高さで、そこまでは孔隙の九割が満たされているもの</translation>
     </message>
 </context>
 </TS>
