@@ -12,8 +12,10 @@
 #include <vector>
 
 #include "day_trees_on_screen.hpp"
+#include "gritwright/report/quantity_text.hpp"
 #include "gritwright/workbook/trace.hpp"
 #include "models/day_ticking.hpp"
+#include "text.hpp"
 
 using namespace gritwright;
 using namespace gritwright::desktop;
