@@ -80,7 +80,7 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
             {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
            GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},
           {"in_band", GRITWRIGHT_TEXT("passing at the band's coarse end - passing at its fine end, by mass"), {ends}, source},
-          {"finer", GRITWRIGHT_TEXT("passing at the band's fine end, by mass"), {ends}, source},
+          {"finer", GRITWRIGHT_TEXT("passing at the band's fine end less what was lost, by mass"), {ends}, source},
           {"coarser", GRITWRIGHT_TEXT("1 - passing at the band's coarse end, by mass"), {ends}, source},
           {"usable", GRITWRIGHT_TEXT("loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown"), kept,
            "plitt-1971; docs/science/packing.md"}};

@@ -191,7 +191,8 @@ std::optional<TestQuestion> test_question(const Bench& bench) {
   if (index >= bench.evaluation().components.size()) return std::nullopt;
   const ComponentEvaluation& component = bench.evaluation().components[index];
   if (component.state != SheetState::finished || !component.test || !component.analysis || component.pooled) return std::nullopt;
-  TestQuestion question{*component.test, bench.evaluation().band, component.test->bulk_density, component.test->particle_density, false, {}, {}};
+  const auto graded = graded_bag(bench);
+  TestQuestion question{*component.test, graded ? graded->band : std::nullopt, component.test->bulk_density, component.test->particle_density, false, {}, {}};
   question.laboratory = bench.surroundings().laboratory_figures;
   question.owned_sieves = bench.surroundings().owned_sieves;
   question.screening = screening_view(bench).openings;
@@ -215,7 +216,7 @@ std::optional<TestRanges> ranges_of(const TestQuestion& question, const SliceRun
   ranges.screening = screening_ranges(test, *analysis, question.screening, packing.of, {}, {512, 1}, runner);
   if (question.band) {
     ranges.verdict = verdict_ranges(test, *analysis, *question.band, packing.of, {}, {512, 1}, runner);
-    if (const auto judged = judge(analysis->grading, *question.band, {}, {}, packing.of).value) {
+    if (const auto judged = judge(analysis->grading, *question.band, {}, {}, packing.of, lost_share(*analysis)).value) {
       ranges.fractions = screening_ranges(test, *analysis, judged->openings, packing.of, {}, {512, 1}, runner);
       ranges.openings = opening_ranges(test, *analysis, *question.band, shown_choices(analysis->grading, *question.band, question.owned_sieves), {}, {512, 1}, runner);
     }

@@ -36,9 +36,9 @@ std::vector<Aperture> typed_openings(const QString& text, Faults& faults) {
   return openings;
 }
 
-std::vector<Aperture> openings_of_verdict(const Bench& bench, const GradedBag& graded) {
-  if (!bench.evaluation().band) return {};
-  const auto judged = judge(graded.grading, *bench.evaluation().band, {}, {}, graded.packing.of).value;
+std::vector<Aperture> openings_of_verdict(const GradedBag& graded) {
+  if (!graded.band) return {};
+  const auto judged = judge(graded.grading, *graded.band, {}, {}, graded.packing.of, graded.lost).value;
   return judged ? judged->openings : std::vector<Aperture>{};
 }
 
@@ -87,7 +87,7 @@ ScreeningView screening_view(const Bench& bench) {
     view.reason = ScreenedText::tr("Finish the sieve test first: the fractions are predicted from it.");
     return view;
   }
-  if (typed.openings.trimmed().isEmpty()) view.openings = openings_of_verdict(bench, *graded);
+  if (typed.openings.trimmed().isEmpty()) view.openings = openings_of_verdict(*graded);
   if (view.openings.empty()) {
     view.openings_fault = sentences(opening_faults, units);
     view.reason = ScreenedText::tr("Type the openings to screen at; the verdict names none.");

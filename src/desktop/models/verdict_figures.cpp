@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
@@ -18,6 +19,13 @@ namespace {
 class VerdictText {
   Q_DECLARE_TR_FUNCTIONS(Verdict)
 };
+
+std::vector<Aperture> sieves_at_hand(const Grading& grading, const std::vector<Aperture>& owned) {
+  if (!owned.empty()) return owned;
+  std::vector<Aperture> sieves;
+  for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
+  return sieves;
+}
 
 constexpr unsigned most_choices = 8;  // more is a list to study, not to choose from
 
@@ -61,7 +69,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
 }
 
 void add_openings(VerdictView& view, const Grading& grading, const Band& band, const std::vector<Aperture>& owned, UnitSystem units) {
-  view.opening_heading = {VerdictText::tr("screen at"), VerdictText::tr("kept"), VerdictText::tr("usable"), VerdictText::tr("dust in it"), VerdictText::tr("good enough")};
+  view.opening_heading = {VerdictText::tr("screen at"), VerdictText::tr("kept"), VerdictText::tr("usable"), VerdictText::tr("finer in it"), VerdictText::tr("good enough")};
   view.openings_are_owned = !owned.empty();
   for (const OpeningChoice& choice : shown_choices(grading, band, owned)) {
     std::vector<Aperture> at;
@@ -121,13 +129,15 @@ VerdictView verdict_view(const Bench& bench) {
   std::optional<BagVerdict> judged;
   if (reason.isEmpty()) {
     const auto graded = graded_bag(bench);
-    const Estimate<BagVerdict> estimate = judge(graded->grading, *evaluation.band, {}, {}, graded->packing.of);
+    const Band& band = *graded->band;
+    if (band != *evaluation.band) view.figures.title += QStringLiteral(": %1").arg(VerdictText::tr("%1 to %2").arg(to_local(size_text(band.from, units)), to_local(size_text(band.to, units))));
+    const Estimate<BagVerdict> estimate = judge(graded->grading, band, {}, {}, graded->packing.of, graded->lost);
     for (const Note& note : estimate.notes) view.notes << sentence_text(note, units);
     judged = estimate.value;
     if (judged) {
       for (const Note& note : graded->packing.notes) view.notes << sentence_text(note, units);
       add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
-      add_openings(view, graded->grading, *evaluation.band, bench.surroundings().owned_sieves, units);
+      add_openings(view, graded->grading, band, bench.surroundings().owned_sieves, units);
     } else {
       reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
     }
@@ -154,11 +164,7 @@ VerdictView verdict_view(const Bench& bench) {
 }
 
 std::vector<OpeningChoice> shown_choices(const Grading& grading, const Band& band, const std::vector<Aperture>& owned) {
-  std::vector<Aperture> sieves = owned;
-  if (sieves.empty()) {
-    for (const GradingPoint& point : grading.points) sieves.push_back(point.aperture);
-  }
-  auto choices = opening_choices(grading, band, sieves);
+  auto choices = opening_choices(grading, band, sieves_at_hand(grading, owned));
   if (choices.size() > most_choices) choices.resize(most_choices);
   return choices;
 }
@@ -179,7 +185,12 @@ std::optional<GradedBag> graded_bag(const Bench& bench) {
   if (component.state != SheetState::finished || !component.faults.empty()) return std::nullopt;
   const auto bulk = component.component ? std::optional(component.component->grain.bulk_density) : component.test->bulk_density;
   const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
-  return GradedBag{*component.grading(), fraction_packing(*component.grading(), bulk, particle)};
+  const Grading& grading = *component.grading();
+  GradedBag graded{grading, fraction_packing(grading, bulk, particle), {}, bench.evaluation().band};
+  if (!component.pooled) graded.lost = lost_share(*component.analysis);
+  else graded.lost = MassShare(std::max(0.0, grading.points.front().passing.value() - component.pooled->pan.value()));
+  if (graded.band) graded.band = snapped(*graded.band, sieves_at_hand(grading, bench.surroundings().owned_sieves));
+  return graded;
 }
 
 }  // namespace gritwright::desktop

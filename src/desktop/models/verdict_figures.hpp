@@ -1,6 +1,7 @@
 #pragma once
 #include <QString>
 #include <QStringList>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -47,6 +48,8 @@ struct VerdictView {
 struct GradedBag {
   Grading grading;
   FractionPacking packing;
+  MassShare lost{};          ///< found nowhere, though the curve counts it as finer than every sieve
+  std::optional<Band> band;  ///< the wanted grain, its ends at the nearest sieves owned, without any at those of the test
 };
 [[nodiscard]] std::optional<GradedBag> graded_bag(const Bench& bench);
 

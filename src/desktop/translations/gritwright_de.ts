@@ -2117,10 +2117,6 @@
         <translation>nutzbar</translation>
     </message>
     <message>
-        <source>dust in it</source>
-        <translation>Staub darin</translation>
-    </message>
-    <message>
         <source>good enough</source>
         <translation>gut genug</translation>
     </message>
@@ -2227,6 +2223,10 @@
     <message>
         <source>type the wanted grain</source>
         <translation>die gewünschte Körnung eintragen</translation>
+    </message>
+    <message>
+        <source>finer in it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -13290,6 +13290,10 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     <message>
         <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
         <translation>Höhe über dem Boden der Schale, bis zu der die Poren zu neun Zehnteln voll bleiben</translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -2117,10 +2117,6 @@
         <translation>aprovechable</translation>
     </message>
     <message>
-        <source>dust in it</source>
-        <translation>polvo en él</translation>
-    </message>
-    <message>
         <source>good enough</source>
         <translation>vale</translation>
     </message>
@@ -2227,6 +2223,10 @@
     <message>
         <source>type the wanted grain</source>
         <translation>escriba el grano deseado</translation>
+    </message>
+    <message>
+        <source>finer in it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -13290,6 +13290,10 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     <message>
         <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
         <translation>altura sobre el fondo de la maceta hasta la que los poros siguen llenos en nueve décimas partes</translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

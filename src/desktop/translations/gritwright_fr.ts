@@ -2117,10 +2117,6 @@
         <translation>utilisable</translation>
     </message>
     <message>
-        <source>dust in it</source>
-        <translation>poussière dedans</translation>
-    </message>
-    <message>
         <source>good enough</source>
         <translation>suffisant</translation>
     </message>
@@ -2227,6 +2223,10 @@
     <message>
         <source>type the wanted grain</source>
         <translation>saisissez le grain voulu</translation>
+    </message>
+    <message>
+        <source>finer in it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -13290,6 +13290,10 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     <message>
         <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
         <translation>hauteur au-dessus du fond du pot jusqu’à laquelle les pores restent pleins aux neuf dixièmes</translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

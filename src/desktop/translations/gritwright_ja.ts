@@ -2105,10 +2105,6 @@
         <translation>使える</translation>
     </message>
     <message>
-        <source>dust in it</source>
-        <translation>微塵</translation>
-    </message>
-    <message>
         <source>good enough</source>
         <translation>十分か</translation>
     </message>
@@ -2215,6 +2211,10 @@
     <message>
         <source>type the wanted grain</source>
         <translation>希望粒径を入力してください</translation>
+    </message>
+    <message>
+        <source>finer in it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -13265,6 +13265,10 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     <message>
         <source>height over the floor of the pot up to which the pores stay nine tenths full</source>
         <translation>鉢底からの高さで、そこまでは孔隙の九割が満たされているもの</translation>
+    </message>
+    <message>
+        <source>passing at the band&apos;s fine end less what was lost, by mass</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
