@@ -2226,7 +2226,7 @@
     </message>
     <message>
         <source>finer in it</source>
-        <translation type="unfinished"></translation>
+        <translation>feiner darin</translation>
     </message>
 </context>
 <context>
@@ -13293,7 +13293,7 @@ Schätzungen sind allgemeine Hinweise; wo eine Zahl zählt, in einem Schalentest
     </message>
     <message>
         <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang am feinen Ende des Bereichs ohne das Verlorene, nach Masse</translation>
     </message>
 </context>
 </TS>

@@ -2226,7 +2226,7 @@
     </message>
     <message>
         <source>finer in it</source>
-        <translation type="unfinished"></translation>
+        <translation>más fino en él</translation>
     </message>
 </context>
 <context>
@@ -13293,7 +13293,7 @@ Las estimaciones son información general; donde una cifra importe, mídala con 
     </message>
     <message>
         <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>pasa en el extremo fino del calibre menos lo perdido, en masa</translation>
     </message>
 </context>
 </TS>

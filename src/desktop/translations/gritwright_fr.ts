@@ -2226,7 +2226,7 @@
     </message>
     <message>
         <source>finer in it</source>
-        <translation type="unfinished"></translation>
+        <translation>plus fin dedans</translation>
     </message>
 </context>
 <context>
@@ -13293,7 +13293,7 @@ Les estimations sont des informations générales&#xa0;; quand un chiffre compte
     </message>
     <message>
         <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>passant au bout fin de la plage, moins les pertes, en masse</translation>
     </message>
 </context>
 </TS>

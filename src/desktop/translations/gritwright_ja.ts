@@ -2214,7 +2214,7 @@
     </message>
     <message>
         <source>finer in it</source>
-        <translation type="unfinished"></translation>
+        <translation>細かい分</translation>
     </message>
 </context>
 <context>
@@ -13268,7 +13268,7 @@ GNU 一般公衆利用許諾書バージョン 3 以降による自由ソフト�
     </message>
     <message>
         <source>passing at the band&apos;s fine end less what was lost, by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>範囲の下限の通過から失われた分を引いたもの、質量比</translation>
     </message>
 </context>
 </TS>
