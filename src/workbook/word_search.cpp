@@ -95,23 +95,34 @@ void WordSearch::forget_what_changed() {
   found_.clear();
 }
 
+std::vector<std::int64_t> WordSearch::Narrowed::newest_first() const {
+  std::vector<std::int64_t> numbers;
+  numbers.reserve(count);
+  for (std::size_t number = has.size(); number-- > 0;)
+    if (has[number]) numbers.push_back(static_cast<std::int64_t>(number));
+  return numbers;
+}
+
 const WordSearch::Narrowed& WordSearch::narrowed_to(const std::vector<NumberQuery>& narrowings) {
   std::string key = key_of(narrowings);
   if (const Narrowed* known = kept_under(key, narrowed_)) return *known;
   Narrowed narrowed;
   for (std::size_t i = 0; i < narrowings.size(); ++i) {
     std::vector<bool> has;
-    for (const std::int64_t found : gather(narrowings[i].sql, narrowings[i].values)) {
-      const auto number = static_cast<std::size_t>(found);
-      if (i > 0 && (number >= narrowed.has.size() || !narrowed.has[number])) continue;
-      if (number >= has.size()) has.resize(std::max(number + 1, 2 * has.size()));
-      has[number] = true;
+    narrowed.count = 0;
+    for (const std::int64_t number : gather(narrowings[i].sql, narrowings[i].values)) {
+      const auto at = static_cast<std::size_t>(number);
+      if (i > 0 && (at >= narrowed.has.size() || !narrowed.has[at])) continue;
+      if (at >= has.size()) has.resize(std::max(at + 1, 2 * has.size()));
+      if (has[at]) continue;
+      has[at] = true;
+      narrowed.oldest = narrowed.count == 0 ? number : std::min(narrowed.oldest, number);
+      narrowed.newest = narrowed.count == 0 ? number : std::max(narrowed.newest, number);
+      ++narrowed.count;
     }
     narrowed.has = std::move(has);
   }
-  for (std::size_t number = narrowed.has.size(); number-- > 0;)
-    if (narrowed.has[number]) narrowed.newest_first.push_back(static_cast<std::int64_t>(number));
-  if (narrowed.newest_first.size() <= most_indexed_apart) index_words(narrowed);
+  if (narrowed.count <= most_indexed_apart) index_words(narrowed);
   return keep(std::move(key), std::move(narrowed), narrowed_);
 }
 
@@ -122,7 +133,9 @@ void WordSearch::index_words(Narrowed& narrowed) const {
   narrowed.words->exec("BEGIN");
   SQLite::Statement insert(*narrowed.words, "INSERT INTO search(rowid, words) VALUES (?1, ?2)");
   SQLite::Statement words(*inside_->database, "SELECT words FROM search WHERE rowid = ?1");
-  for (auto number = narrowed.newest_first.rbegin(); number != narrowed.newest_first.rend(); ++number) {
+  // Oldest first: each smaller number would begin a new part of the index.
+  const std::vector<std::int64_t> numbers = narrowed.newest_first();
+  for (auto number = numbers.rbegin(); number != numbers.rend(); ++number) {
     words.bind(1, *number);
     if (words.executeStep()) {
       insert.bind(1, *number);
@@ -135,7 +148,7 @@ void WordSearch::index_words(Narrowed& narrowed) const {
   narrowed.words->exec("COMMIT");
 }
 
-std::vector<std::int64_t> WordSearch::gather(const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers) {
+const std::vector<std::int64_t>& WordSearch::gather(const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers) {
   if (!can_gather_) {
     inside_->database->createFunction("put_by", 1, false, &gathered_, nullptr, &put_by, &all_put_by);
     can_gather_ = true;
@@ -144,7 +157,7 @@ std::vector<std::int64_t> WordSearch::gather(const std::string& sql, const std::
   // Within SQLite: stepping out of it for each of a hundred thousand rows takes thrice the time.
   NumberWalk walk(*inside_->database, std::string("SELECT put_by(found.number) FROM (").append(sql).append(") AS found"), texts, numbers);
   walk.step();
-  return std::exchange(gathered_, {});
+  return gathered_;
 }
 
 template <class Take>
@@ -159,11 +172,11 @@ void WordSearch::walk(const std::vector<NumberQuery>& narrowings, const std::str
   }
   const Narrowed& narrowed = narrowed_to(narrowings);
   if (match.empty()) {
-    for (const std::int64_t number : narrowed.newest_first)
+    for (const std::int64_t number : narrowed.newest_first())
       if (!take(number)) return;
     return;
   }
-  if (narrowed.newest_first.empty()) return;
+  if (narrowed.count == 0) return;
   if (narrowed.words != nullptr) {
     NumberWalk found(*narrowed.words, std::string("SELECT rowid FROM search WHERE search MATCH ?1") + order, {match});
     while (found.step() && take(found.number())) {
@@ -171,7 +184,7 @@ void WordSearch::walk(const std::vector<NumberQuery>& narrowings, const std::str
     return;
   }
   NumberWalk found(*inside_->database, std::string(found_among) + order, {match},
-                   {narrowed.newest_first.back(), narrowed.newest_first.front()});
+                   {narrowed.oldest, narrowed.newest});
   while (found.step()) {
     const std::int64_t number = found.number();
     if (narrowed.has[static_cast<std::size_t>(number)] && !take(number)) return;
@@ -191,14 +204,14 @@ const std::vector<std::int64_t>& WordSearch::all(const std::vector<NumberQuery>&
   std::vector<std::int64_t> numbers;
   const Narrowed* narrowed = narrowings.empty() ? nullptr : &narrowed_to(narrowings);
   // The index is read forward in half the time that it takes backward.
-  if (narrowed == nullptr || match.empty() || narrowed->newest_first.empty() || narrowed->words != nullptr) {
+  if (narrowed == nullptr || match.empty() || narrowed->count == 0 || narrowed->words != nullptr) {
     walk(narrowings, match, "", [&numbers](std::int64_t number) {
       numbers.push_back(number);
       return true;
     });
   } else {
-    numbers = gather(found_among, {match}, {narrowed->newest_first.back(), narrowed->newest_first.front()});
-    std::erase_if(numbers, [narrowed](std::int64_t number) { return !narrowed->has[static_cast<std::size_t>(number)]; });
+    for (const std::int64_t number : gather(found_among, {match}, {narrowed->oldest, narrowed->newest}))
+      if (narrowed->has[static_cast<std::size_t>(number)]) numbers.push_back(number);
   }
   if (!numbers.empty() && numbers.front() < numbers.back()) std::ranges::reverse(numbers);
   return keep(std::move(key), std::move(numbers), found_);

@@ -33,8 +33,11 @@ class WordSearch {
 
  private:
   struct Narrowed {
-    std::vector<bool> has;               ///< by number
-    std::vector<std::int64_t> newest_first;
+    std::vector<bool> has;  ///< by number
+    std::int64_t oldest = 0;
+    std::int64_t newest = 0;
+    std::size_t count = 0;
+    [[nodiscard]] std::vector<std::int64_t> newest_first() const;
     /// Few records have an index of their words for themselves, in memory: their words are a small part of everybody's.
     std::unique_ptr<SQLite::Database> words;
   };
@@ -43,8 +46,8 @@ class WordSearch {
   template <class Take>
   void walk(const std::vector<NumberQuery>& narrowings, const std::string& match, const char* order, const Take& take);
   [[nodiscard]] const Narrowed& narrowed_to(const std::vector<NumberQuery>& narrowings);
-  /// All that `sql` gives, in its order.
-  [[nodiscard]] std::vector<std::int64_t> gather(const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers = {});
+  /// All that `sql` gives, in its order. Good until the next call.
+  [[nodiscard]] const std::vector<std::int64_t>& gather(const std::string& sql, const std::vector<std::string>& texts, const std::vector<std::int64_t>& numbers = {});
   void index_words(Narrowed& narrowed) const;
 
   OpenWorkbook::Inside* inside_;
