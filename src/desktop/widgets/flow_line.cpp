@@ -30,7 +30,7 @@ void FlowLine::add(const QString& label, QWidget* field, int stretch, const QStr
     piece.label->setBuddy(field);
     piece.label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
     // An underlined first letter is drawn without the kerning that its width was measured with.
-    piece.label->setContentsMargins(0, 0, 2, 0);
+    piece.label->setContentsMargins(0, 0, 4, 0);
   }
   give_room(piece);
   pieces_.push_back(piece);
