@@ -11,6 +11,8 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr int between_pieces = 6;
+/// An underlined first letter is drawn without the kerning that its width was measured with.
+constexpr int lost_kerning = 4;
 
 int least_width_of(const QWidget& widget) { return std::max(widget.minimumWidth(), widget.minimumSizeHint().width()); }
 
@@ -29,8 +31,6 @@ void FlowLine::add(const QString& label, QWidget* field, int stretch, const QStr
     piece.label = new QLabel(label, this);
     piece.label->setBuddy(field);
     piece.label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
-    // An underlined first letter is drawn without the kerning that its width was measured with.
-    piece.label->setContentsMargins(0, 0, 4, 0);
   }
   give_room(piece);
   pieces_.push_back(piece);
@@ -40,11 +40,12 @@ void FlowLine::add(const QString& label, QWidget* field, int stretch, const QStr
 
 void FlowLine::give_room(const Piece& piece) const {
   constexpr int around_text = 16;
+  if (piece.label != nullptr) piece.label->setMinimumWidth(piece.label->sizeHint().width() + lost_kerning);
   if (!piece.widest.isEmpty()) piece.field->setMinimumWidth(fontMetrics().horizontalAdvance(piece.widest) + around_text);
 }
 
 int FlowLine::width_of(const Piece& piece) const {
-  return least_width_of(*piece.field) + (piece.label != nullptr ? piece.label->sizeHint().width() + between_pieces : 0);
+  return least_width_of(*piece.field) + (piece.label != nullptr ? piece.label->sizeHint().width() + lost_kerning + between_pieces : 0);
 }
 
 QSize FlowLine::minimumSizeHint() const {
