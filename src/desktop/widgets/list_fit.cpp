@@ -4,6 +4,7 @@
 #include <QEvent>
 #include <QFontMetrics>
 #include <QHeaderView>
+#include <QScrollBar>
 #include <QStringList>
 #include <QTableView>
 #include <algorithm>
@@ -59,7 +60,8 @@ bool ListFit::eventFilter(QObject* watched, QEvent* event) {
 void ListFit::fit() {
   // Before it is laid out it has some width or other, and its remembered columns are not there yet.
   if (!table_.isVisible()) return;
-  const int room = table_.viewport()->width();
+  // A scroll bar that comes and goes with the height of the rows would have it think again and again.
+  const int room = table_.contentsRect().width() - table_.verticalScrollBar()->sizeHint().width();
   const int taken = std::accumulate(columns_.begin(), columns_.end(), 0, [this](int sum, const Column& column) { return sum + wide(column); });
   if (room - taken < signs_in_one_line * table_.fontMetrics().averageCharWidth()) return show_narrow(room);
   if (!is_narrow_) return;
