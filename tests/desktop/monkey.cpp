@@ -254,7 +254,8 @@ void Monkey::in_popup(QWidget& popup) {
 // Called by a timer, so that it also comes to those dialogues and menus that hold up whoever opened them.
 void Monkey::answer() {
   if (auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget())) {
-    if (qobject_cast<QMenuBar*>(menu->parentWidget()) != nullptr) return;
+    // A menu of the bar waits for nobody; the button with those that don't fit the bar does.
+    if (const auto* bar = qobject_cast<QMenuBar*>(menu->parentWidget()); bar != nullptr && bar->actions().contains(menu->menuAction())) return;
     note(QStringLiteral("menu answered"));
     const QList<QAction*> actions = menu->actions();
     if (!actions.isEmpty() && chance(50)) {
