@@ -337,6 +337,41 @@ TEST_CASE("A plan begins with the tree's group, its present pot as root mass and
   CHECK(planned.open.find<QLabel>("plan_steps")->text().contains(QStringLiteral("1.")));
 }
 
+TEST_CASE("A plan for a pot that is not in the library as it stands says so, however often the choices are read anew", "[trees_page]") {
+  TreeToRepot planned;
+  OpenWindow& open = planned.open;
+  auto changed = planned.tab().desk().plan()->pot;
+  changed.name = "former";
+  changed.depth = depth_cm(6);
+  REQUIRE(planned.tab().desk().save(QStringLiteral("pot"), [&](RootMassPlan& plan) { plan.pot = changed; }).empty());
+  auto* pot = open.find<QComboBox>("plan_pot");
+  CHECK(pot->currentIndex() == -1);
+  CHECK(pot->placeholderText().contains(QStringLiteral("former")));
+  planned.tab().plan_tree(planned.id);
+  CHECK(pot->currentIndex() == -1);
+}
+
+TEST_CASE("A root mass of typed lengths shows no present pot", "[trees_page]") {
+  TreeToRepot planned;
+  auto* forms = planned.open.find<QComboBox>("plan_block");
+  forms->setCurrentIndex(forms->findData(static_cast<int>(BlockForm::box)));
+  emit forms->activated(forms->currentIndex());
+  CHECK(planned.open.find<QComboBox>("plan_present_pot")->currentIndex() == -1);
+}
+
+TEST_CASE("Over a plan stand its number and its tree, whatever tree a new plan would be for", "[trees_page]") {
+  TreeToRepot planned;
+  Tree other;
+  other.name = "elm";
+  const QString id = planned.open.record->add(other, QStringLiteral("tree"));
+  auto* trees = planned.open.find<QComboBox>("plan_tree");
+  trees->setCurrentIndex(trees->findData(id));
+  const QString heading = planned.open.find<QLabel>("plan_heading")->text();
+  CHECK(heading.contains(QStringLiteral("maple")));
+  CHECK(heading.contains(planned.id));
+  CHECK_FALSE(heading.contains(QStringLiteral("elm")));
+}
+
 TEST_CASE("Asked again for the plan of a tree, the one it has comes to the front", "[trees_page]") {
   TreeToRepot planned;
   OpenWindow& open = planned.open;

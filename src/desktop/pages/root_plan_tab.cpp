@@ -98,7 +98,7 @@ QWidget* RootPlanTab::list_side() {
   add->setAccessibleName(tr("Begin a plan for this tree"));
   add->setMinimumHeight(28);
   connect(add, &QPushButton::clicked, this, &RootPlanTab::add_plan);
-  line->add(tr("&Tree"), trees_, 1);
+  line->add(tr("New plan for &tree"), trees_, 1);
   line->add({}, add);
   layout->addWidget(line);
   tree_fault_ = plan_fault_label(side, "plan_tree_fault");
@@ -126,6 +126,11 @@ QWidget* RootPlanTab::answer_side() {
   auto* top = new QWidget(splitter);
   auto* layout = new QVBoxLayout(top);
   layout->setContentsMargins(0, 0, 0, 0);
+  heading_ = new QLabel(top);
+  heading_->setObjectName(QStringLiteral("plan_heading"));
+  heading_->setProperty("role", "heading");
+  heading_->setWordWrap(true);
+  layout->addWidget(heading_);
   pictures_ = new PictureTabs(top);
   pictures_->setObjectName(QStringLiteral("plan_pictures"));
   pictures_->setAccessibleName(tr("Pictures of the plan"));
@@ -332,9 +337,11 @@ void RootPlanTab::chosen() {
 void RootPlanTab::refresh_choices() {
   const auto fill = [this](QComboBox& box, RecordKind kind) {
     const QVariant was = box.currentData();
+    // A plan whose pot is not in the library has none of its pots chosen, and that stays so.
+    const bool none = box.count() > 0 && box.currentIndex() < 0;
     box.clear();
     for (const RecordLine& line : book_.workbook().list(kind)) box.addItem(QStringLiteral("%1 %2").arg(to_qt(line.ref.id), to_qt(line.title)), to_qt(line.ref.id));
-    box.setCurrentIndex(std::max(0, box.findData(was)));
+    box.setCurrentIndex(none ? -1 : std::max(0, box.findData(was)));
   };
   fill(*trees_, RecordKind::tree);
   fill(*pots_, RecordKind::container);
@@ -364,17 +371,29 @@ void RootPlanTab::refresh() {
     // Plans hold their pots by value: the library's entry is the one that equals it.
     const auto select = [this](QComboBox& choices, const Container& pot) {
       const auto id = pot_in_library(book_.workbook(), pot);
-      choices.setCurrentIndex(id ? choices.findData(to_qt(id->text)) : -1);
       choices.setPlaceholderText(tr("%1, as it was").arg(to_qt(pot.name)));
+      choices.setCurrentIndex(id ? choices.findData(to_qt(id->text)) : -1);
     };
     select(*pots_, plan->pot);
     present_pots_->setEnabled(box == nullptr);
-    if (box == nullptr) select(*present_pots_, std::get<AsPresentPot>(plan->block).pot);
+    if (box == nullptr) {
+      select(*present_pots_, std::get<AsPresentPot>(plan->block).pot);
+    } else {
+      present_pots_->setPlaceholderText(QStringLiteral("\u2013"));
+      present_pots_->setCurrentIndex(-1);
+    }
     QStringList stops;
     for (const StoppedCut& cut : plan->stopped) stops << tr("%1: stopped at %2").arg(direction_text(cut.direction), plan_length_text(cut.depth, units_));
     stops_->setText(semicolon_list(stops));
   }
   refresh_answer();
+}
+
+QString RootPlanTab::heading() const {
+  const auto kept = desk_->kept();
+  if (!kept) return {};
+  const auto tree = kept->record.tree ? book_.workbook().find(*kept->record.tree) : std::nullopt;
+  return tree ? tr("%1: %2 (%3)").arg(to_qt(kept->id.text), to_qt(tree->record.name), to_qt(tree->id.text)) : with_label(to_qt(kept->id.text), to_qt(kept->record.name));
 }
 
 QString RootPlanTab::steps_text(const WorkedPlan& worked) const {
@@ -393,6 +412,7 @@ void RootPlanTab::refresh_answer() {
   pictures_->refresh_table();
   const bool there = worked != nullptr;
   for (QWidget* widget : std::initializer_list<QWidget*>{steps_, figures_, plans_}) widget->setVisible(there);
+  heading_->setText(heading());
   const auto kept = desk_->kept();
   done_->setEnabled(there && kept && kept->record.tree);
   if (!there) {

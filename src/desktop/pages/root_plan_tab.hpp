@@ -71,6 +71,7 @@ class RootPlanTab : public QWidget {
   void refresh();
   void refresh_choices();
   void refresh_answer();
+  [[nodiscard]] QString heading() const;
   [[nodiscard]] QString steps_text(const WorkedPlan& worked) const;
 
   RecordBook& book_;
@@ -94,6 +95,7 @@ class RootPlanTab : public QWidget {
   QLineEdit* stop_depth_ = nullptr;
   QLabel* stops_ = nullptr;
   QLabel* stop_fault_ = nullptr;
+  QLabel* heading_ = nullptr;
   PictureTabs* pictures_ = nullptr;
   RootPlanView* view_ = nullptr;
   RootSectionView* section_ = nullptr;
