@@ -7,6 +7,7 @@
 #include "charts/ageing_view.hpp"
 #include "charts/picture_tabs.hpp"
 #include "gritwright/models/mix_state.hpp"
+#include "models/bench_ranges.hpp"
 #include "models/range_keeper.hpp"
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
@@ -176,6 +177,7 @@ TEST_CASE("A mix without a pot test leans on tests of mixes with its materials, 
   REQUIRE(note != evaluation.notes.end());
   CHECK(std::get<std::string>(note->facts.at("tests")) == "T-07");
   CHECK(std::get<std::string>(note->facts.at("mixes")) == kept.id.text);
+  CHECK(by_pot_tests(*mix_question(open.bench)).contains(QStringLiteral("leaning on pot test T-07")));
   // Its own test goes before; here it holds for the same parts again.
   open.bench.edit(QStringLiteral("parts"), {}, [](BenchState& state) {
     state.components[0].parts = QStringLiteral("1");
@@ -184,6 +186,7 @@ TEST_CASE("A mix without a pot test leans on tests of mixes with its materials, 
   CHECK(open.bench.evaluation().calibration.has_value());
   CHECK_FALSE(open.bench.evaluation().pooled.has_value());
   CHECK(open.bench.evaluation().mix->water.k_cm_mm == 6);
+  CHECK(by_pot_tests(*mix_question(open.bench)).contains(QStringLiteral("by pot test T-07")));
 }
 
 TEST_CASE("Beside a tree's next repotting stands when its ground likely holds too little air", "[years]") {

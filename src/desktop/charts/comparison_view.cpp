@@ -101,11 +101,12 @@ class ComparisonPicture : public QWidget {
   [[nodiscard]] static QString words_of(const ComparedMix& mix) {
     const auto percent = [](const std::optional<Porosity>& share) { return to_local(percent_text(share ? std::optional(share->value()) : std::nullopt, 0)); };
     // A range is not broken at the end of a line.
-  const auto with_range = [](const QString& middle, const std::optional<Range>& range) {
-    return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp)) : middle;
-  };
+    const auto with_range = [](const QString& middle, const std::optional<Range>& range) {
+      return range ? ComparisonView::tr("%1 (%2)").arg(middle, share_range_text(*range, 0).replace(u' ', QChar::Nbsp)) : middle;
+    };
     const QString figures = ComparisonView::tr("air %1, water %2").arg(with_range(percent(mix.air), mix.air_range), with_range(percent(mix.water), mix.water_range));
-    return mix.pot_tests.isEmpty() ? figures : ComparisonView::tr("%1; by pot test %2").arg(figures, mix.pot_tests);
+    if (mix.pot_tests.isEmpty()) return figures;
+    return (mix.tested_itself ? ComparisonView::tr("%1; by pot test %2") : ComparisonView::tr("%1; leaning on pot test %2")).arg(figures, mix.pot_tests);
   }
 
   void paint_mix(QPainter& painter, const ComparedMix& mix, const QRectF& cell) const {

@@ -146,7 +146,8 @@ std::optional<MixQuestion> mix_question(const Bench& bench) {
 QString by_pot_tests(const MixQuestion& question) {
   QStringList tests;
   for (const std::string& test : question.pot_tests) tests << to_qt(test);
-  return tests.isEmpty() ? QString() : RangeText::tr(", by pot test %1").arg(comma_list(tests));
+  if (tests.isEmpty()) return {};
+  return (question.belief ? RangeText::tr(", by pot test %1") : RangeText::tr(", leaning on pot test %1")).arg(comma_list(tests));
 }
 
 MixSpread spread_of(const MixQuestion& question, const Catalogue& catalogue) {

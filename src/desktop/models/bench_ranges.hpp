@@ -48,7 +48,7 @@ struct BenchRanges {
   std::size_t draws = 0;
 };
 
-/// ", by pot test T-01" behind the name of a mix; empty without a test.
+/// ", by pot test T-01" behind the name of a mix, ", leaning on ..." where another mix was tested; empty without a test.
 [[nodiscard]] QString by_pot_tests(const MixQuestion& question);
 
 /// What is uncertain about the mix: the one place that says so, for every page.

@@ -20,6 +20,7 @@ ComparedMix compared_mix(const KeptMix& kept, const PotGeometry* pot, const std:
   QStringList tests;
   for (const std::string& test : kept.of.pot_tests) tests << to_qt(test);
   compared.pot_tests = comma_list(tests);
+  compared.tested_itself = kept.of.belief.has_value();
   const auto state = mix_state(mix);
   if (!state) return compared;
   compared.grading = Grading{state->passing, {}, {}};
@@ -65,7 +66,9 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
   if (comparison.mixes.empty()) return ComparisonText::tr("Nothing to compare yet: keep a mix, or finish the one on the bench.");
   QStringList mixes;
   for (const ComparedMix& mix : comparison.mixes) {
-    const QString name = mix.pot_tests.isEmpty() ? mix.name : ComparisonText::tr("%1 (by pot test %2)").arg(mix.name, mix.pot_tests);
+    const QString name = mix.pot_tests.isEmpty() ? mix.name
+                         : mix.tested_itself     ? ComparisonText::tr("%1 (by pot test %2)").arg(mix.name, mix.pot_tests)
+                                                 : ComparisonText::tr("%1 (leaning on pot test %2)").arg(mix.name, mix.pot_tests);
     mixes << (mix.air ? ComparisonText::tr("%1 holds %2 air and %3 water").arg(name, to_local(percent_text(value_of(mix.air), 0)), to_local(percent_text(value_of(mix.water), 0)))
                       : ComparisonText::tr("%1 without a pot").arg(mix.name));
   }
@@ -76,14 +79,15 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
 PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
   PictureTable table;
   table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("90 of 100") << ComparisonText::tr("water") << ComparisonText::tr("90 of 100") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
-                << ComparisonText::tr("D50") << ComparisonText::tr("by pot test");
+                << ComparisonText::tr("D50") << ComparisonText::tr("pot tests");
   const auto percent = [](const auto& share) { return to_local(percent_text(value_of(share))); };
   const auto ends = [](const std::optional<Range>& range) { return range ? share_range_text(*range, 0) : QStringLiteral("\u2013"); };
   for (const ComparedMix& mix : comparison.mixes) {
     const auto density = mix.bulk_density ? std::optional<double>(in_g_l(*mix.bulk_density)) : std::nullopt;
+    const QString pot_tests = mix.pot_tests.isEmpty() ? QStringLiteral("\u2013") : mix.tested_itself ? mix.pot_tests : ComparisonText::tr("leaning on %1").arg(mix.pot_tests);
     const auto half = mix.grading.points.empty() ? std::nullopt : percentile(mix.grading, 50);
     table.rows.push_back({mix.name, percent(mix.air), ends(mix.air_range), percent(mix.water), ends(mix.water_range), percent(mix.available), percent(mix.in_band), percent(mix.finer),
-                          to_local(density_text(density, units)), to_local(size_text(half, units)), mix.pot_tests.isEmpty() ? QStringLiteral("\u2013") : mix.pot_tests});
+                          to_local(density_text(density, units)), to_local(size_text(half, units)), pot_tests});
   }
   return table;
 }

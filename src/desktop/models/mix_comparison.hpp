@@ -25,6 +25,7 @@ struct ComparedMix {
   QString id;
   QString name;
   QString pot_tests;  ///< "T-01, T-02"; empty without
+  bool tested_itself = false;  ///< else they are tests of mixes of much the same grain
   Grading grading;
   std::optional<Porosity> air;
   std::optional<Porosity> water;
