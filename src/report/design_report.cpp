@@ -33,6 +33,16 @@ std::string amount_text(const WishFigure& figure, double amount, UnitSystem unit
   return std::visit(told, figure);
 }
 
+/// How far an amount lies from another: between shares that is points, for "by 31 %" reads as a part of the share itself.
+std::string difference_text(const WishFigure& figure, double difference, UnitSystem units) {
+  const auto* in_pot = std::get_if<FigureInPot>(&figure);
+  const bool of_share = !std::holds_alternative<ExchangeCapacity>(figure) && !std::holds_alternative<MixPrice>(figure) &&
+                        (in_pot == nullptr || in_pot->figure != PotFigure::wet_mass);
+  if (!of_share) return amount_text(figure, difference, units);
+  const double points = in_pot != nullptr || std::holds_alternative<ShareOf>(figure) ? 100 * difference : difference;
+  return points < 0.05 ? std::string("less than 0.1 points") : fmt::format("{:.1f} points", points);
+}
+
 std::string figure_text(const WishFigure& figure, UnitSystem units) {
   struct {
     UnitSystem system;
@@ -71,7 +81,7 @@ std::string misses_text(const DesignProblem& problem, const RatedRecipe& recipe,
   for (std::size_t i = 0; i < recipe.misses.size(); ++i)
     if (recipe.misses[i].violation > 0)
       text += "    misses " + wish_text(problem.wishes[i], units) + " by " +
-              amount_text(problem.wishes[i].figure, recipe.misses[i].amount, units) + '\n';
+              difference_text(problem.wishes[i].figure, recipe.misses[i].amount, units) + '\n';
   return text;
 }
 
@@ -113,8 +123,8 @@ std::string room_text(const DesignProblem& problem, const DesignAnswer& answer, 
   for (const WishRoom& room : answer.room) {
     const WishFigure& figure = problem.wishes[room.wish].figure;
     std::string moves;
-    if (room.stricter) moves += amount_text(figure, *room.stricter, units) + " stricter";
-    if (room.looser) moves += (moves.empty() ? "" : " or ") + amount_text(figure, *room.looser, units) + " looser";
+    if (room.stricter) moves += difference_text(figure, *room.stricter, units) + " stricter";
+    if (room.looser) moves += (moves.empty() ? "" : " or ") + difference_text(figure, *room.looser, units) + " looser";
     if (!moves.empty()) text += "another recipe comes first with " + wish_text(problem.wishes[room.wish], units) + " " + moves + '\n';
   }
   return text;

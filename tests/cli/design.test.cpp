@@ -55,6 +55,11 @@ TEST_CASE("design exits with 5 where hard wishes contradict each other, and prin
   const Answer text = run({"design", "-"}, input);
   CHECK(text.exit == Exit::no_solution);
   CHECK(text.out.find("cannot hold together") != std::string::npos);
+  // Between shares a distance is points: "by 10 %" would be a part of the share.
+  const std::size_t miss = text.out.find("    misses ");
+  REQUIRE(miss != std::string::npos);
+  const std::string line = text.out.substr(miss, text.out.find('\n', miss) - miss);
+  CHECK(line.substr(line.find(" by ")).find(" points") != std::string::npos);
 }
 
 TEST_CASE("design names a hard wish that no candidate touches on standard error", "[cli][design]") {

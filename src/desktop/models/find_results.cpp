@@ -38,6 +38,17 @@ QString amount_words(const WishFigure& figure, double amount, UnitSystem units) 
   return percent(in_pot != nullptr || std::holds_alternative<ShareOf>(figure) ? amount : amount / 100);
 }
 
+/// How far an amount lies from another: between shares that is points, for "by 31 %" reads as a part of the share itself.
+QString difference_words(const WishFigure& figure, double difference, UnitSystem units) {
+  const auto* in_pot = std::get_if<FigureInPot>(&figure);
+  const bool of_share = !std::holds_alternative<ExchangeCapacity>(figure) && !std::holds_alternative<MixPrice>(figure) && (in_pot == nullptr || in_pot->figure != PotFigure::wet_mass);
+  if (!of_share || !std::isfinite(difference)) return amount_words(figure, difference, units);
+  const double points = in_pot != nullptr || std::holds_alternative<ShareOf>(figure) ? 100 * difference : difference;
+  constexpr double least_told = 0.1;
+  if (points < least_told / 2) return FindResultText::tr("less than %1 points").arg(QLocale().toString(least_told, 'f', 1));
+  return FindResultText::tr("%1 points").arg(QLocale().toString(points, 'f', 1));
+}
+
 QString figure_words(const FoundParts& found, const WishFigure& figure, UnitSystem units) {
   const auto size = [&](Aperture aperture) { return to_local(size_text(aperture, units)); };
   if (const auto* band = std::get_if<BandShare>(&figure)) return FindResultText::tr("%1 to %2").arg(size(band->from), size(band->to));
@@ -225,7 +236,7 @@ PictureTable recipes_table(const FoundParts& found, UnitSystem units) {
     for (std::size_t i = 0; i < recipe->misses.size(); ++i) {
       if (!(recipe->misses[i].violation > 0)) continue;
       const WishFigure& figure = found.problem().wishes[i].figure;
-      misses << FindResultText::tr("%1 by %2").arg(figure_words(found, figure, units), amount_words(figure, recipe->misses[i].amount, units));
+      misses << FindResultText::tr("%1 by %2").arg(figure_words(found, figure, units), difference_words(figure, recipe->misses[i].amount, units));
     }
     const PotWater* water = in_pot(*recipe);
     const QString place = found.answer.recipes.empty() ? FindResultText::tr("nearest") : QLocale().toString(++rank);
@@ -246,7 +257,7 @@ QStringList recipe_sentences(const FoundParts& found, std::size_t index, UnitSys
   const DesignProblem& problem = found.problem();
   for (std::size_t i = 0; i < recipe.misses.size(); ++i) {
     if (!(recipe.misses[i].violation > 0)) continue;
-    sentences << FindResultText::tr("Misses \u201c%1\u201d by %2.").arg(wish_words(found, problem.wishes[i], units), amount_words(problem.wishes[i].figure, recipe.misses[i].amount, units));
+    sentences << FindResultText::tr("Misses \u201c%1\u201d by %2.").arg(wish_words(found, problem.wishes[i], units), difference_words(problem.wishes[i].figure, recipe.misses[i].amount, units));
   }
   QStringList binding;
   for (const std::size_t wish : recipe.binding)
@@ -327,7 +338,7 @@ QStringList answer_sentences(const FoundParts& found, UnitSystem units) {
   sentences << proof_sentence(found);
   for (const WishRoom& room : answer.room) {
     const Wish& wish = found.problem().wishes[room.wish];
-    const auto moved = [&](double amount) { return amount_words(wish.figure, amount, units); };
+    const auto moved = [&](double amount) { return difference_words(wish.figure, amount, units); };
     const QString words = wish_words(found, wish, units);
     if (room.stricter && room.looser) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 stricter or %3 looser.").arg(words, moved(*room.stricter), moved(*room.looser));
     else if (room.stricter) sentences << FindResultText::tr("Another recipe comes first with \u201c%1\u201d %2 stricter.").arg(words, moved(*room.stricter));
