@@ -212,7 +212,7 @@ std::vector<QAction*> menu_actions(MainWindow& window) {
 
 }  // namespace
 
-TEST_CASE("Whatever takes the focus has a name or a label that is its buddy, and an object name", "[accessibility]") {
+TEST_CASE("Whatever takes the focus has a name or a label that is its buddy, and an object name", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -224,7 +224,7 @@ TEST_CASE("Whatever takes the focus has a name or a label that is its buddy, and
   });
 }
 
-TEST_CASE("Every field of a form has a buddy", "[accessibility]") {
+TEST_CASE("Every field of a form has a buddy", "[accessibility][rounds]") {
   OpenWindow open;
   on_every_view(open, [&](const char* view) {
     for (const QWidget* widget : focusable(open.window)) {
@@ -286,7 +286,7 @@ TEST_CASE("No two entries of a menu share a mnemonic", "[accessibility]") {
   for (const QAction* top : open.window.menuBar()->actions()) look_through(top->menu());
 }
 
-TEST_CASE("No two labels or buttons in view share a mnemonic, nor one with a menu", "[accessibility]") {
+TEST_CASE("No two labels or buttons in view share a mnemonic, nor one with a menu", "[accessibility][rounds]") {
   OpenWindow open;
   std::set<QString> menus;
   for (const QAction* top : open.window.menuBar()->actions()) menus.insert(QKeySequence::mnemonic(top->text()).toString());
@@ -309,7 +309,7 @@ TEST_CASE("No two labels or buttons in view share a mnemonic, nor one with a men
   });
 }
 
-TEST_CASE("The tab order follows the reading order, inside every group and from group to group", "[accessibility]") {
+TEST_CASE("The tab order follows the reading order, inside every group and from group to group", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -329,7 +329,7 @@ TEST_CASE("The tab order follows the reading order, inside every group and from 
   });
 }
 
-TEST_CASE("Tab reaches every widget that takes the focus", "[accessibility]") {
+TEST_CASE("Tab reaches every widget that takes the focus", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -343,7 +343,7 @@ TEST_CASE("Tab reaches every widget that takes the focus", "[accessibility]") {
   });
 }
 
-TEST_CASE("Every target is at least 24 pixels high and wide", "[accessibility]") {
+TEST_CASE("Every target is at least 24 pixels high and wide", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -428,7 +428,7 @@ TEST_CASE("Contrast of black and white is 21 to 1", "[accessibility][published]"
   CHECK_THAT(contrast(Qt::red, Qt::red), Catch::Matchers::WithinAbs(1, 1e-12));
 }
 
-TEST_CASE("Every page fits a window of 1024 by 700 at plain text size", "[accessibility]") {
+TEST_CASE("Every page fits a window of 1024 by 700 at plain text size", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -453,7 +453,7 @@ TEST_CASE("A right click offers what the menu bar has, and every list of records
   }
 }
 
-TEST_CASE("Every figure in view answers how so", "[accessibility]") {
+TEST_CASE("Every figure in view answers how so", "[accessibility][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   on_every_view(open, [&](const char* view) {
@@ -500,7 +500,7 @@ TEST_CASE("With large text a table of trees does not scroll sideways, its words 
   }
 }
 
-TEST_CASE("With large text every page fits a window of 1024 by 700", "[accessibility][large_text]") {
+TEST_CASE("With large text every page fits a window of 1024 by 700", "[accessibility][large_text][rounds]") {
   OpenWindow open;
   open.bench.open(complete_bench());
   const LargeText large;

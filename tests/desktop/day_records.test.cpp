@@ -449,7 +449,7 @@ TEST_CASE("Trees ticked in one step share a tub as if they were ticked one by on
   CHECK_THAT(open.gone_l(), WithinRel(5.0, 1e-6));
 }
 
-TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of what the trees took and what was made, and undo gives all back", "[day_page][law]") {
+TEST_CASE("Whatever is done to a day's trees and tubs, gone is the larger of what the trees took and what was made, and undo gives all back", "[day_page][law][rounds]") {
   ThreePines open;
   const auto seed = GENERATE(1U, 2U, 3U);
   std::mt19937 any(seed);

@@ -156,6 +156,6 @@ void let_loose(int actions) {
 
 }  // namespace
 
-TEST_CASE("Whatever is done to the window without a plan can be undone to the last byte", "[monkey][law]") { let_loose(1000); }
+TEST_CASE("Whatever is done to the window without a plan can be undone to the last byte", "[monkey][law][rounds]") { let_loose(1000); }
 
 TEST_CASE("Twenty thousand things done without a plan can be undone to the last byte", "[.many][monkey][law]") { let_loose(20000); }

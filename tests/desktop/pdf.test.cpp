@@ -106,7 +106,7 @@ void check_look(const QImage& page, int margin_px) {
 
 }  // namespace
 
-TEST_CASE("A day sheet of sixty trees prints every name in full on numbered pages", "[pdf]") {
+TEST_CASE("A day sheet of sixty trees prints every name in full on numbered pages", "[pdf][rounds]") {
   const PlannedDay day = large_day(60);
   const PrintDocument sheet = day_sheet(day, answered(day), UnitSystem::metric);
   for (const Paper paper : {Paper::a4, Paper::letter}) {
@@ -205,7 +205,7 @@ TEST_CASE("A batch card is never torn in two by the end of a page", "[pdf]") {
   CHECK(seen == static_cast<int>(cards.sections.size()));
 }
 
-TEST_CASE("Long names of trees, mixes and grain are whole on batch cards, and so are layers on the day sheet", "[pdf]") {
+TEST_CASE("Long names of trees, mixes and grain are whole on batch cards, and so are layers on the day sheet", "[pdf][rounds]") {
   const std::string long_mix = "The mix for those that stand in the wind all summer and want water twice a day nevertheless, third attempt";
   const std::string long_grain = "washed and twice screened crushed pumice of the second delivery from the quarry behind the old railway bridge";
   PlannedDay day = large_day(14);

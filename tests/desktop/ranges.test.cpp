@@ -69,7 +69,7 @@ TEST_CASE("Every figure of a mix in its pot has a range or a dash", "[ranges]") 
   CHECK(open.range("d50") != QStringLiteral("\u2013"));
 }
 
-TEST_CASE("A slider that moves has ranges from the beginning of the same sample, at once", "[ranges]") {
+TEST_CASE("A slider that moves has ranges from the beginning of the same sample, at once", "[ranges][rounds]") {
   RangeWindow open;
   open.keeper().finish();
   const QString still = open.range("air_filled_porosity");

@@ -168,7 +168,7 @@ class Listener : public QTranslator {
 
 }  // namespace
 
-TEST_CASE("No text of the window escapes translation", "[translation]") {
+TEST_CASE("No text of the window escapes translation", "[translation][rounds]") {
   const WithLongLanguage language;
   OpenWindow open;
   open.bench.open(complete_bench());
@@ -200,12 +200,12 @@ TEST_CASE("No text of the window escapes translation", "[translation]") {
   }
 }
 
-TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700", "[translation]") {
+TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700", "[translation][rounds]") {
   const WithLongLanguage language;
   check_that_nothing_is_cut();
 }
 
-TEST_CASE("In no language are texts cut, and all fit 1024 by 700", "[translation]") {
+TEST_CASE("In no language are texts cut, and all fit 1024 by 700", "[translation][rounds]") {
   for (const Language& language : languages) {
     INFO(language.code);
     const WithLanguage chosen(language.code);
@@ -213,7 +213,7 @@ TEST_CASE("In no language are texts cut, and all fit 1024 by 700", "[translation
   }
 }
 
-TEST_CASE("In every language each menu, entry of a menu and field in view has a letter of its own", "[translation]") {
+TEST_CASE("In every language each menu, entry of a menu and field in view has a letter of its own", "[translation][rounds]") {
   for (const Language& language : languages) {
     INFO(language.code);
     const WithLanguage chosen(language.code);
@@ -302,7 +302,7 @@ TEST_CASE("Sentences of the engine and what stands behind a figure are German in
   CHECK(explained);
 }
 
-TEST_CASE("From right to left the window is mirrored and nothing breaks", "[translation]") {
+TEST_CASE("From right to left the window is mirrored and nothing breaks", "[translation][rounds]") {
   QApplication::setLayoutDirection(Qt::RightToLeft);
   {
     OpenWindow open;

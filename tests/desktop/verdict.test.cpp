@@ -128,7 +128,7 @@ void check_share_cell(const QTableWidgetItem& cell, const Range& drawn) {
 
 }  // namespace
 
-TEST_CASE("Every figure of screening and of the openings to choose has its range below it", "[verdict][ranges]") {
+TEST_CASE("Every figure of screening and of the openings to choose has its range below it", "[verdict][ranges][rounds]") {
   OpenWindow open;
   open.bench.open(dusty_bag_bench());
   open.trigger("action_show_verdict");

@@ -209,7 +209,7 @@ TEST_CASE("However implausible a pot test, the estimate it leads to lies in its 
   CHECK(widened > 10);
 }
 
-TEST_CASE("Ninety percent ranges of a thousand synthetic growers hold the truth in 87-93 %", "[calibration][law]") {
+TEST_CASE("Ninety percent ranges of a thousand synthetic growers hold the truth in 87-93 %", "[calibration][law][rounds]") {
   const Mix mix = check_mix();
   const MixState state = state_of(mix);
   std::mt19937_64 random(20260314);

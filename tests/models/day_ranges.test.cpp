@@ -85,7 +85,7 @@ TEST_CASE("Litres of a day spread by its fills, each tree by itself", "[day_rang
   CHECK_THAT(half(ranges.mixes[0].needed_l), WithinRel(score_of_95_percent * relative * needed_l, 0.02));
 }
 
-TEST_CASE("The packing model's error moves the grain and not the mixed litres", "[day_ranges][law]") {
+TEST_CASE("The packing model's error moves the grain and not the mixed litres", "[day_ranges][law][rounds]") {
   const PlannedDay day = uncertain_day();
   std::vector<MixSpread> spreads = certain(day);
   spreads[0].packing_voids = 0.02;

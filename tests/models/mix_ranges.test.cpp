@@ -402,7 +402,7 @@ TEST_CASE("A smaller sample is the beginning of the larger one", "[mix_ranges][l
   CHECK(live->air == range_of(small));
 }
 
-TEST_CASE("No source by itself spreads a figure more than all together", "[mix_ranges][law]") {
+TEST_CASE("No source by itself spreads a figure more than all together", "[mix_ranges][law][rounds]") {
   RandomMixes mixes(21);
   int looked_at = 0;
   for (int i = 0; i < 6; ++i) {

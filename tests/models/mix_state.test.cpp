@@ -293,7 +293,7 @@ TEST_CASE("A mix refused by its own check gives no state", "[mix_state][refuses]
   CHECK(state.problems().front().where.pointer == "/components/1/bulk_density_g_l");
 }
 
-TEST_CASE("Ten thousand random mixes keep the laws of packing", "[mix_state][law]") {
+TEST_CASE("Ten thousand random mixes keep the laws of packing", "[mix_state][law][rounds]") {
   RandomMixes random(1907);
   for (int round = 0; round < 10000; ++round) {
     const Mix mix = random.next();

@@ -54,7 +54,7 @@ Container deeper(Container container, double factor) {
 
 }  // namespace
 
-TEST_CASE("Air and water add up to the open voids in every pot, counted over layers", "[pot_water][law]") {
+TEST_CASE("Air and water add up to the open voids in every pot, counted over layers", "[pot_water][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   int wrong = 0;
   for (int i = 0; i < cases; ++i) {
@@ -77,7 +77,7 @@ TEST_CASE("Air and water add up to the open voids in every pot, counted over lay
   CHECK(wrong == 0);
 }
 
-TEST_CASE("A deeper pot of the same profile and a coarser mix never hold a larger water share", "[pot_water][law]") {
+TEST_CASE("A deeper pot of the same profile and a coarser mix never hold a larger water share", "[pot_water][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   int wrong = 0;
   for (int i = 0; i < cases; ++i) {
@@ -98,7 +98,7 @@ TEST_CASE("A deeper pot of the same profile and a coarser mix never hold a large
   CHECK(wrong == 0);
 }
 
-TEST_CASE("Twice the grain in half the depth holds the same water share", "[pot_water][law]") {
+TEST_CASE("Twice the grain in half the depth holds the same water share", "[pot_water][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   double worst = 0;
   for (int i = 0; i < cases; ++i) {
@@ -112,7 +112,7 @@ TEST_CASE("Twice the grain in half the depth holds the same water share", "[pot_
   CHECK(worst < 1e-7);
 }
 
-TEST_CASE("A pot that widens upward holds a smaller water share than straight walls, one that narrows a larger", "[pot_water][law]") {
+TEST_CASE("A pot that widens upward holds a smaller water share than straight walls, one that narrows a larger", "[pot_water][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   int wrong = 0;
   for (int i = 0; i < cases; ++i) {

@@ -174,7 +174,7 @@ DesignProblem two_component_blend() {
 
 }  // namespace
 
-TEST_CASE("The best recipe, the list with all its figures, the counts and the nearest are those of plain enumeration to the last digit", "[recipe_search][law]") {
+TEST_CASE("The best recipe, the list with all its figures, the counts and the nearest are those of plain enumeration to the last digit", "[recipe_search][law][rounds]") {
   const unsigned seed = Catch::rngSeed();
   INFO("seed " << seed);
   DesignCases cases(seed);
@@ -215,7 +215,7 @@ TEST_CASE("The best recipe, the list with all its figures, the counts and the ne
   CHECK(without > 10);
 }
 
-TEST_CASE("Larger shelves, where bounds exclude most recipes, agree with plain enumeration too", "[recipe_search][law]") {
+TEST_CASE("Larger shelves, where bounds exclude most recipes, agree with plain enumeration too", "[recipe_search][law][rounds]") {
   DesignCases cases(Catch::rngSeed());
   std::uint64_t excluded = 0, all = 0;
   for (int run = 0; run < 3; ++run) {
@@ -649,7 +649,7 @@ TEST_CASE("Air or water that no recipe has is named without a search, and none t
   CHECK(named > beyond / 2);
 }
 
-TEST_CASE("A large space keeps hard wishes, and says which of them free shares cannot hold", "[recipe_search]") {
+TEST_CASE("A large space keeps hard wishes, and says which of them free shares cannot hold", "[recipe_search][rounds]") {
   DesignProblem problem = shelf(30);
   problem.wishes = {{BandShare{aperture_mm(2), aperture_mm(5.6)}, 55.0, {}, true, 1},
                     {FinerShare{aperture_mm(1)}, {}, 12.0, true, 1},

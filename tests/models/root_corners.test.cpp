@@ -137,7 +137,7 @@ TEST_CASE("Where nothing but corners sticks out and the group does not bear all 
   CHECK_THAT(answer_of(plan).plans.front().removed_share, WithinAbs(0.1696, counted));
 }
 
-TEST_CASE("A stage that cuts across corners takes nothing that the new pot has room for", "[root_plan][corners][law]") {
+TEST_CASE("A stage that cuts across corners takes nothing that the new pot has room for", "[root_plan][corners][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   int across = 0;
   for (int i = 0; i < 30; ++i) {
@@ -176,7 +176,7 @@ TEST_CASE("A stage that cuts across corners takes nothing that the new pot has r
   CHECK(across > 5);
 }
 
-TEST_CASE("What is cut and what is shaved add up to what is removed", "[root_plan][corners][law]") {
+TEST_CASE("What is cut and what is shaved add up to what is removed", "[root_plan][corners][law][rounds]") {
   // Upright boxes in straight ovals: a cut takes a slab, counted here by columns.
   test::RandomPots random(Catch::rngSeed());
   int shaved = 0;
@@ -241,7 +241,7 @@ TEST_CASE("A growth around a round root mass that stands between facets holds it
   }
 }
 
-TEST_CASE("A pot grown by what is told fits, and one grown by a millimetre less does not", "[root_plan][corners][law]") {
+TEST_CASE("A pot grown by what is told fits, and one grown by a millimetre less does not", "[root_plan][corners][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   constexpr std::array shapes{Shape::rectangular, Shape::oval, Shape::round, Shape::hexagonal};
   int grown = 0;

@@ -116,14 +116,14 @@ void check_that_parts_add_up(int plans) {
 
 }  // namespace
 
-TEST_CASE("Fill, root mass under the soil, layers, trunk and stones add up to the pot and its mound", "[root_plan][law]") {
+TEST_CASE("Fill, root mass under the soil, layers, trunk and stones add up to the pot and its mound", "[root_plan][law][rounds]") {
   check_that_parts_add_up(300);
 }
 
 // A minute's work; ./start test-long runs it.
 TEST_CASE("They add up for ten thousand random plans", "[.many][root_plan][law]") { check_that_parts_add_up(10000); }
 
-TEST_CASE("At one pose more permission never leaves more of the root mass outside the allowed space", "[root_plan][law]") {
+TEST_CASE("At one pose more permission never leaves more of the root mass outside the allowed space", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   for (int i = 0; i < 25; ++i) {
     RootMassPlan plan = random_plan(random);
@@ -143,7 +143,7 @@ TEST_CASE("At one pose more permission never leaves more of the root mass outsid
   }
 }
 
-TEST_CASE("A larger pot never asks for a deeper straight cut at one pose", "[root_plan][law]") {
+TEST_CASE("A larger pot never asks for a deeper straight cut at one pose", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   for (int i = 0; i < 60; ++i) {
     RootMassPlan plan = random_plan(random);
@@ -169,7 +169,7 @@ TEST_CASE("A larger pot never asks for a deeper straight cut at one pose", "[roo
   }
 }
 
-TEST_CASE("No plan buries the trunk base", "[root_plan][law]") {
+TEST_CASE("No plan buries the trunk base", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   for (int i = 0; i < 15; ++i) {
     RootMassPlan plan = random_plan(random);
@@ -182,7 +182,7 @@ TEST_CASE("No plan buries the trunk base", "[root_plan][law]") {
   }
 }
 
-TEST_CASE("No plan takes a point that its permission does not let go", "[root_plan][law]") {
+TEST_CASE("No plan takes a point that its permission does not let go", "[root_plan][law][rounds]") {
   // Straight rectangular pots, so that the check needs nothing but comparisons.
   test::RandomPots random(Catch::rngSeed());
   int looked_at = 0;
@@ -272,7 +272,7 @@ bool is_kept(const RootMassPlan& plan, const WorkedPlan& worked, const PotOutlin
 
 }  // namespace
 
-TEST_CASE("The kept share is that of a plain look at each of Hammersley's points", "[root_plan][law]") {
+TEST_CASE("The kept share is that of a plain look at each of Hammersley's points", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   constexpr std::uint32_t points = 12500;  // while dragging
   int looked_at = 0;
@@ -305,7 +305,7 @@ TEST_CASE("The kept share is that of a plain look at each of Hammersley's points
   CHECK(looked_at > 5);
 }
 
-TEST_CASE("In slices of any order and on several threads the plans and the stop table are the same", "[root_plan][law]") {
+TEST_CASE("In slices of any order and on several threads the plans and the stop table are the same", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   const SliceRunner backwards = [](std::size_t count, const std::function<void(std::size_t)>& slice) {
     for (std::size_t i = count; i-- > 0;) slice(i);
@@ -344,7 +344,7 @@ TEST_CASE("In slices of any order and on several threads the plans and the stop 
   CHECK(rows > 0);
 }
 
-TEST_CASE("The coarse answer while dragging is the fine one but for the point set", "[root_plan][law]") {
+TEST_CASE("The coarse answer while dragging is the fine one but for the point set", "[root_plan][law][rounds]") {
   test::RandomPots random(Catch::rngSeed());
   // An excess smaller than the coarse set's spacing shows in one answer and not in the other.
   int other_rungs = 0;

@@ -189,7 +189,7 @@ TEST_CASE("A disk that is full when a backup is written leaves no half of it, an
   CHECK(workbook.count(RecordKind::bag) == 2);
 }
 
-TEST_CASE("Killed while a backup is restored, the record is what it was or the backup, and what it was is kept", "[workbook][backup][law]") {
+TEST_CASE("Killed while a backup is restored, the record is what it was or the backup, and what it was is kept", "[workbook][backup][law][rounds]") {
   Hand hand;
   std::mt19937 random(20260303);
   const Folder folder;
@@ -308,7 +308,7 @@ TEST_CASE("The newest intact backup is the one that has seen the most changes, t
   CHECK(bags_in_newest() == 5);
 }
 
-TEST_CASE("What a clock that was set back called very old is not thinned out as old", "[workbook][backup][law]") {
+TEST_CASE("What a clock that was set back called very old is not thinned out as old", "[workbook][backup][law][rounds]") {
   const Folder folder;
   Hand hand;
   for (int day = 1; day <= 14; ++day) {

@@ -356,7 +356,7 @@ TEST_CASE("Files of other kinds are refused and stay as they are", "[workbook][r
   CHECK(refused("other.db", bytes_of(folder.file("other.db"))) == "file.other-kind");
 }
 
-TEST_CASE("A file cut off at any of 1,000 places is recognised as damaged and not touched", "[workbook][refuses]") {
+TEST_CASE("A file cut off at any of 1,000 places is recognised as damaged and not touched", "[workbook][refuses][rounds]") {
   const Folder folder;
   Hand hand;
   const std::string whole = bytes_of_some_bags(folder.file("whole.gritwright"), hand, 30);
@@ -399,7 +399,7 @@ TEST_CASE("The check names every record whose list, words, links or ledger line 
   CHECK(std::get<std::string>(problems.front().facts.at("kind")) + ":" + std::get<std::string>(problems.front().facts.at("id")) == spoilt.told);
 }
 
-TEST_CASE("With any byte of the header flipped a workbook is refused untouched or gives all it held", "[workbook][refuses]") {
+TEST_CASE("With any byte of the header flipped a workbook is refused untouched or gives all it held", "[workbook][refuses][rounds]") {
   const Folder folder;
   Hand hand;
   const std::string whole = bytes_of_some_bags(folder.file("whole.gritwright"), hand, 12);

@@ -417,7 +417,7 @@ std::vector<SeasonCost> run_seasons(int seasons) {
 
 }  // namespace
 
-TEST_CASE("Seasons of a busy nursery keep ledger and traces whole", "[workbook][law][long_use]") { run_seasons(2); }
+TEST_CASE("Seasons of a busy nursery keep ledger and traces whole", "[workbook][law][long_use][rounds]") { run_seasons(2); }
 
 TEST_CASE("After eight seasons of a busy nursery a tick costs no more than after three, and a season adds what one added before", "[.many][workbook][law][long_use]") {
   const std::vector<SeasonCost> costs = run_seasons(8);
