@@ -117,6 +117,22 @@ TEST_CASE("The season in which the air falls below the limit is named as a hint"
   CHECK(has(low.notes, "ageing.below-when-new"));
 }
 
+TEST_CASE("From one sample to another the air of the years stays within a point and a half", "[ageing][law]") {
+  const Mix the_mix = mix();
+  const auto spread = usual_spread(the_mix);
+  const auto first = *air_over_years(the_mix, spread, depth_cm(7), half_soft, 3, least_air_of_old_mix, {4096, 1});
+  for (const unsigned seed : {2u, 3u, 4u, 5u}) {
+    const auto again = *air_over_years(the_mix, spread, depth_cm(7), half_soft, 3, least_air_of_old_mix, {4096, seed});
+    for (std::size_t season = 1; season < first.seasons.size(); ++season) {
+      INFO("seed " << seed << ", season " << season);
+      for (const auto part : {&Range::low, &Range::median, &Range::high}) {
+        CHECK_THAT(again.seasons[season].staying.*part, WithinAbs(first.seasons[season].staying.*part, 0.015));
+        CHECK_THAT(again.seasons[season].washed_down.*part, WithinAbs(first.seasons[season].washed_down.*part, 0.015));
+      }
+    }
+  }
+}
+
 TEST_CASE("A pot is followed as well as a depth, the same in any order of slices and on any threads", "[ageing][law]") {
   const Mix the_mix = mix();
   const auto spread = usual_spread(the_mix);
