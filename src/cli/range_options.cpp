@@ -2,6 +2,9 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <charconv>
+#include <cstdint>
+#include <system_error>
 
 #include "gritwright/formats/catalogue_folder.hpp"
 
@@ -9,7 +12,14 @@ namespace gritwright::cli {
 
 void RangeOptions::declare(CLI::App& app) {
   auto* range = app.add_flag("--range", wanted_, "Add 5, 50 and 95 % of what each figure could be");
-  app.add_option("--seed", seed_, "Another sample for --range (a whole number, 1 if not given)")->needs(range);
+  // The parser wraps what is below 0 or too large.
+  const auto is_seed = [](const std::string& text) {
+    std::uint64_t seed = 0;
+    const auto end = text.data() + text.size();
+    const auto [stop, error] = std::from_chars(text.data(), end, seed);
+    return error == std::errc() && stop == end ? std::string() : std::string("a seed is a whole number from 0 to 18446744073709551615");
+  };
+  app.add_option("--seed", seed_, "Another sample for --range (a whole number, 1 if not given)")->needs(range)->check(is_seed);
 }
 
 std::string RangeOptions::heading() const { return std::string("90 of 100 cases (seed ").append(std::to_string(seed_)).append(")"); }

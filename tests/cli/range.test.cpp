@@ -72,7 +72,7 @@ TEST_CASE("A seed gives the same answer again and another one another", "[cli][r
 TEST_CASE("Without --range no range is told, and a seed alone is refused", "[cli][range][refuses]") {
   CHECK_FALSE(run({"mix", "-", "--depth-cm", "6", "--json"}, mix).json().contains("range"));
   CHECK(run({"mix", "-", "--seed", "2"}, mix).exit == Exit::wrong_usage);
-  CHECK(run({"mix", "-", "--range", "--seed", "two"}, mix).exit == Exit::wrong_usage);
+  for (const char* seed : {"two", "-1", "1.5", "18446744073709551616"}) CHECK(run({"mix", "-", "--range", "--seed", seed}, mix).exit == Exit::wrong_usage);
 }
 
 TEST_CASE("mix --range says in plain words what would narrow it", "[cli][range]") {
