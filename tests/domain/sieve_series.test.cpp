@@ -36,7 +36,7 @@ TEST_CASE("A name that stands for no opening is not guessed at", "[sieve_series]
   }
 }
 
-TEST_CASE("Mesh sold by pitch opens by the pitch less the wire", "[sieve_series][published]") {
+TEST_CASE("Mesh sold by pitch opens by the pitch less the wire", "[sieve_series]") {
   // Common practice, no source: pitch 1/8, 1/4, 1/2 in with the usual wires.
   CHECK_THAT(in_mm(*mesh_opening(length_mm(3.175), length_mm(0.43))), WithinAbs(2.745, 1e-9));
   CHECK_THAT(in_mm(*mesh_opening(length_mm(6.35), length_mm(0.64))), WithinAbs(5.71, 1e-9));

@@ -26,7 +26,7 @@ TEST_CASE("Profiles that a workbook starts with have nothing to complain about",
   }
 }
 
-TEST_CASE("Profiles ask for the bands and starting parts of the trade", "[species_profile][published]") {
+TEST_CASE("Profiles ask for the bands and starting parts of the trade", "[species_profile]") {
   // Common practice, no source: docs/science/recipe-search.md.
   const auto band = [](const char* name) {
     const auto& share = std::get<BandShare>(named(name).wishes.front().figure);

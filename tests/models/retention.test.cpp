@@ -107,7 +107,7 @@ TEST_CASE("A narrow class of solid grain holds the water of the worked table", "
 }
 
 TEST_CASE("The chain meets the measured retention of clean sands", "[retention][published]") {
-  // UNSODA 2.0 (Nemes, Schaap & Leij 2001), soils 1054, 1053 and 3332: grading, porosity and theta at 10, 20 and 50 cm of
+  // UNSODA 2.0 (Nemes, Schaap, Leij & Wösten 2001), soils 1054, 1053 and 3332: grading, porosity and theta at 10, 20 and 50 cm of
   // suction. ±.05 is the chain's score over 29 such sands; the third column is the chain's own figure, to its three digits.
   struct Soil {
     const char* code;
@@ -140,7 +140,7 @@ TEST_CASE("The documented miss stays as far off as the page says", "[retention][
   CHECK(0.346 - computed > 0.04);
 }
 
-TEST_CASE("The coarse sand of the published parameter table drains as computed from it", "[retention][published]") {
+TEST_CASE("The sand of the published parameter table drains as computed from it", "[retention][published]") {
   // Carsel & Parrish 1988, Table of mean van Genuchten parameters, sand: .045, .43, .145/cm, 2.68; four digits.
   const RetentionCurve sand(0.045, 0.43, {0.145}, 2.68);
   CHECK_THAT(capacity(sand, 5), WithinAbs(0.4067, 5.1e-5));

@@ -5,7 +5,7 @@
 using namespace gritwright;
 using Catch::Matchers::WithinAbs;
 
-TEST_CASE("The flooded fill goes through the published 10, 50 and 90 %", "[retention_spread][published]") {
+TEST_CASE("The flooded fill goes through the published 10, 50 and 90 %", "[retention_spread]") {
   // docs/science/water.md: trapped air of 29 sands of UNSODA 2.0, f .84, 10-90 % .69-.98.
   CHECK_THAT(flooded_fill_at(0.84, 0), WithinAbs(0.84, 1e-12));
   CHECK_THAT(flooded_fill_at(0.84, -1.2815515655446004), WithinAbs(0.69, 1e-12));
