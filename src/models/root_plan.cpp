@@ -385,8 +385,10 @@ void add_what_else(RootPlanAnswer& answer, const Planner& planner, const RootMas
       own[slice - 1] = planner.work("", {{planner.face_of(Direction::up), Direction::up, stops_listed_cm[slice - 1]}});
     }
   });
-  for (std::size_t i = 0; i < sources.size(); ++i)
+  for (std::size_t i = 0; i < sources.size(); ++i) {
     answer.stop_table.push_back(row_of(stops_listed_cm[i], sources[i] == RowSource::plan_a ? first : sources[i] == RowSource::plan_b ? fallbacks.front() : own[i]));
+    answer.stop_table.back().far_enough = sources[i] == RowSource::plan_a;
+  }
   for (WorkedPlan& fallback : fallbacks) answer.plans.push_back(std::move(fallback));
 }
 
@@ -515,6 +517,11 @@ FitAtPose fit_at_pose(const RootMassPlan& plan) {
   const PoseNumbers pose = given_pose(ground, space);
   const OutsideShares shares = outside_shares(ground, space, pose);
   return {limitations_at(ground, space, pose), shares.outside, shares.not_permitted};
+}
+
+std::span<const StopRow> told_stops(const RootPlanAnswer& answer) {
+  const auto enough = std::ranges::find(answer.stop_table, true, &StopRow::far_enough);
+  return {answer.stop_table.begin(), enough == answer.stop_table.end() ? enough : enough + 1};
 }
 
 }  // namespace gritwright

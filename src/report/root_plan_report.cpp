@@ -109,8 +109,8 @@ std::string limits_text(const RootPlanAnswer& answer, UnitSystem units) {
 std::string stops_text(const RootPlanAnswer& answer, UnitSystem units) {
   if (answer.stop_table.empty()) return "";
   std::vector<std::vector<std::string>> rows;
-  for (const StopRow& row : answer.stop_table)
-    rows.push_back({long_text(row.stops_at, units), row.fits ? long_text(row.below, units) : "not in one go",
+  for (const StopRow& row : told_stops(answer))
+    rows.push_back({long_text(row.stops_at, units) + (row.far_enough ? " or more" : ""), row.fits ? long_text(row.below, units) : "not in one go",
                     depth_text(row.trunk_base, units), percent_text(row.untouched_share), litres_text(row.fill, units)});
   return "\nif the upper surface stops\n" + text_table({"at", "take below", "trunk base", "untouched", "new mix"}, rows);
 }

@@ -122,8 +122,9 @@ PrintSection stop_section(const RootPlanAnswer& answer, const Words& words) {
   PrintTable table{words.each({GRITWRIGHT_TEXT("The upper cut stops at"), GRITWRIGHT_TEXT("Then below"), GRITWRIGHT_TEXT("Trunk base"), GRITWRIGHT_TEXT("Untouched"), GRITWRIGHT_TEXT("Mix in the pot")}),
                    {},
                    {false, true, true, true, true}};
-  for (const StopRow& row : answer.stop_table) {
-    const std::string stop = cm_text(row.stops_at, words.units);
+  for (const StopRow& row : told_stops(answer)) {
+    const std::string at = cm_text(row.stops_at, words.units);
+    const std::string stop = row.far_enough ? words(GRITWRIGHT_TEXT("{stop} or more"), {{"stop", at}}) : at;
     table.rows.push_back({row.fits ? stop : words(GRITWRIGHT_TEXT("{stop}, then it does not fit: stage it"), {{"stop", stop}}), cm_text(row.below, words.units), depth_text(row.trunk_base, words.units),
                           percent_text(row.untouched_share), root_litres(row.fill, words.units)});
   }

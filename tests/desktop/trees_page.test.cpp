@@ -560,7 +560,7 @@ TEST_CASE("Plans A, B and C can be chosen, and each is told with its own steps",
   CHECK(told[2].startsWith(QStringLiteral("Plan C")));
   CHECK(told[0] != told[1]);
   auto* stops = planned.open.find<QTableWidget>("plan_stop_table");
-  CHECK(stops->rowCount() == static_cast<int>(planned.tab().desk().outcome()->answer->stop_table.size()));
+  CHECK(stops->rowCount() == static_cast<int>(told_stops(*planned.tab().desk().outcome()->answer).size()));
   CHECK(stops->rowCount() > 0);
 }
 

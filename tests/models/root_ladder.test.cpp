@@ -238,6 +238,11 @@ TEST_CASE("Case 11: the fall-backs are for when the largest cut, then its succes
   REQUIRE(answer.stop_table.size() == 4);
   CHECK_THAT(in_cm(answer.stop_table[1].below), WithinAbs(0, 1e-9));
   CHECK_THAT(answer.stop_table[1].untouched_share, WithinAbs(answer.plans[0].untouched_share, 1e-12));
+  // Plan A takes 2 cm: who gets 3 cm deep need not look further.
+  CHECK_FALSE(answer.stop_table[0].far_enough);
+  CHECK(answer.stop_table[1].far_enough);
+  REQUIRE(told_stops(answer).size() == 2);
+  CHECK_THAT(in_cm(told_stops(answer).back().stops_at), WithinAbs(3, 1e-9));
   plan.stopped = {{Direction::up, Length{}}};
   const WorkedPlan stopped = plan_a(plan);
   CHECK_THAT(in_cm(answer.stop_table[0].trunk_base), WithinAbs(in_cm(stopped.trunk_base), 1e-9));

@@ -3,6 +3,7 @@
 // Definitions: docs/science/root-mass-plan.md.
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -97,6 +98,7 @@ struct WorkedPlan {
 /// If the upper cut comes to an end at `stops_at`.
 struct StopRow {
   Length stops_at{};
+  bool far_enough = false;  ///< plan A cuts no deeper, so the row is plan A's
   Length below{};  ///< what the cut from below then takes
   Depth trunk_base{};
   double untouched_share = 0;
@@ -139,5 +141,8 @@ struct FitAtPose {
   double outside_not_permitted_share = 0;
 };
 [[nodiscard]] FitAtPose fit_at_pose(const RootMassPlan& plan);
+
+/// The rows of the stop table up to the first that is far enough: those after it say the same.
+[[nodiscard]] std::span<const StopRow> told_stops(const RootPlanAnswer& answer);
 
 }  // namespace gritwright

@@ -473,12 +473,14 @@ void RootPlanTab::refresh_answer() {
   figures_->show_group(group);
   if (outcome->coarse) return;
   stop_table_->setVisible(!answer.stop_table.empty());
-  stop_table_->setRowCount(static_cast<int>(answer.stop_table.size()));
+  const auto stops = told_stops(answer);
+  stop_table_->setRowCount(static_cast<int>(stops.size()));
   const int line = std::max(26, fontMetrics().height() + 8);
   stop_table_->verticalHeader()->setDefaultSectionSize(line);
   for (int row = 0; row < stop_table_->rowCount(); ++row) {
-    const StopRow& stop = answer.stop_table[static_cast<std::size_t>(row)];
-    const QStringList cells{plan_length_text(stop.stops_at, units_), stop.fits ? plan_length_text(stop.below, units_) : tr("not in one go"), to_local(depth_text(stop.trunk_base, units_)),
+    const StopRow& stop = stops[static_cast<std::size_t>(row)];
+    const QString at = plan_length_text(stop.stops_at, units_);
+    const QStringList cells{stop.far_enough ? tr("%1 or more").arg(at) : at, stop.fits ? plan_length_text(stop.below, units_) : tr("not in one go"), to_local(depth_text(stop.trunk_base, units_)),
                             share(stop.untouched_share), to_local(volume_text(in_ml(stop.fill) / 1000, units_))};
     for (int column = 0; column < cells.size(); ++column) stop_table_->setItem(row, column, new QTableWidgetItem(cells[column]));
   }
