@@ -126,7 +126,7 @@ Result<std::string> read_long_input(const std::string& path, std::istream& stand
   std::error_code trouble;
   if (std::filesystem::is_directory(path, trouble)) return Problem{"file.is-folder", {path, {}, {}, ""}, {}};
   std::ifstream file(path, std::ios::binary);
-  if (!file) return Problem{"file.missing", {path, {}, {}, ""}, {}};
+  if (!file) return Problem{std::filesystem::exists(path, trouble) ? "file.no-access" : "file.missing", {path, {}, {}, ""}, {}};
   return read_up_to_limit(file, path, limit_mb);
 }
 

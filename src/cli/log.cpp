@@ -52,7 +52,7 @@ class LogVerb final : public Verb {
     LogRequest& ask = request_;
     required_choice(app, "ACTION", ask.action, "add TEXT, list [KIND], show ID..., trace ID, export [ID...], import FILE, check",
                     {"add", "list", "show", "trace", "export", "import", "check"});
-    repeatable(app, "WHAT", ask.operands, "Text, ids (K-07 or bag:K-07), a kind or a file, as the action wants", any_text);
+    repeatable(app, "WHAT", ask.operands, "Text, numbers (K-07 or bag:K-07), a kind or a file, as the action wants", any_text);
     argument(app, "--workbook", ask.workbook, "The file of the record; without it the one in your data folder");
     flag(app, "--read-only", ask.read_only, "Open for reading only, also what a newer version wrote");
     flag(app, "--csv", ask.csv, "Answer as CSV (list, trace, export)");
@@ -60,7 +60,7 @@ class LogVerb final : public Verb {
     repeatable(app, "--about", ask.about, "add: what it is about (repeatable)", any_text);
     flag(app, "--observation", ask.observation, "add: something seen, not done");
     argument(app, "--kind", ask.kind, "list, export, import: the kind of record");
-    argument(app, "--words", ask.words, "list: words or ids to find, by their beginning");
+    argument(app, "--words", ask.words, "list: words or numbers to find, by their beginning");
     argument(app, "--from", ask.from_day, "list: from this day on");
     argument(app, "--to", ask.to_day, "list: up to this day");
     argument(app, "--material", ask.material, "list: of this material, or about it");
@@ -69,7 +69,7 @@ class LogVerb final : public Verb {
     flag(app, "--back", ask.back, "trace: where the grain came from");
     flag(app, "--shared", ask.shared, "trace: what the trees named share; without names, the sick ones");
     flag(app, "--preview", ask.preview, "import: say what would be added and add nothing");
-    flag(app, "--replace", ask.replace, "import: let records with the same id take the place of those here");
+    flag(app, "--replace", ask.replace, "import: let records with the same number take the place of those here");
     argument(app, "--output", ask.output, "export: write to this file");
   }
 
@@ -90,7 +90,7 @@ class LogVerb final : public Verb {
       opening.placement = Placement::local;
     }
     auto opened = OpenWorkbook::open(file, std::move(opening));
-    if (!opened) return refuse(opened.problems(), streams.err);
+    if (!opened) return refuse(as_not_begun(opened.problems(), request_), streams.err);
     OpenWorkbook workbook = std::move(opened).value();
     LogCall call{request_, options, streams, workbook};
     Exit exit = Exit::done;
@@ -162,6 +162,13 @@ void flatten(const Json& json, const std::string& key, std::string& text) {
 }
 
 }  // namespace
+
+Problems as_not_begun(Problems problems, const LogRequest& request) {
+  if (!request.workbook.empty()) return problems;
+  for (Problem& problem : problems)
+    if (problem.code == "file.missing") problem.code = "workbook.none-yet";
+  return problems;
+}
 
 Result<RecordRef> ref_asked_for(const OpenWorkbook& workbook, const std::string& text) {
   if (const auto named = ref_named(text)) {
@@ -294,7 +301,7 @@ Exit log_list(LogCall& call) {
 
 Exit log_show(LogCall& call) {
   if (call.request.operands.empty()) {
-    call.streams.err << "log show wants the id of a record, like K-07\n";
+    call.streams.err << "log show wants the number of a record, like K-07\n";
     return Exit::wrong_usage;
   }
   Problems problems;
@@ -310,7 +317,7 @@ Exit log_show(LogCall& call) {
     std::vector<RecordLine> entries;
     if (ref->kind != RecordKind::log_entry)
       entries = call.workbook.list(RecordKind::log_entry, {.subject = {}, .from_day = {}, .to_day = {}, .about = *ref, .limit = 20});
-    text += (text.empty() ? "" : "\n") + ref_text(*ref) + (deleted ? " (deleted)" : "") + '\n';
+    text += (text.empty() ? "" : "\n") + ref_text(*ref) + (deleted ? " (removed)" : "") + '\n';
     flatten(json["record"], "", text);
     if (const auto stock = call.workbook.stock_of(*ref)) {
       const auto litres = litres_in_stock(call.workbook, *ref);

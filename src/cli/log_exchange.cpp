@@ -183,7 +183,7 @@ Exit log_import(LogCall& call) {
 
 Exit log_check(const LogRequest& request, const CommonOptions& options, Streams streams) {
   const fs::path file = workbook_file(request);
-  Problems problems = check_file(file);
+  Problems problems = as_not_begun(check_file(file), request);
   Notes notes;
   fs::path backup_folder = default_backup_folder(file);
   if (problems.empty()) {
@@ -218,11 +218,11 @@ Exit log_check(const LogRequest& request, const CommonOptions& options, Streams 
     json["newest_good_backup"] = newest_good ? Json(newest_good->file.string()) : Json(nullptr);
     streams.out << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
   } else {
-    if (problems.empty()) streams.out << "The record is whole.\n";
+    if (problems.empty()) streams.out << (notes.empty() ? "The record is intact.\n" : "The file is intact.\n");
     streams.out << notes_text(notes, options.units);
     const auto good = std::ranges::count_if(list, [](const Json& backup) { return backup["good"].get<bool>(); });
-    streams.out << backups.size() << (backups.size() == 1 ? " backup, " : " backups, ") << good << " good";
-    if (newest_good) streams.out << "; the newest good one is of " << newest_good->day << ": " << newest_good->file.string();
+    streams.out << backups.size() << (backups.size() == 1 ? " backup, " : " backups, ") << good << " intact";
+    if (newest_good) streams.out << "; the newest intact one is of " << newest_good->day << ": " << newest_good->file.string();
     streams.out << '\n';
     if (!problems.empty() && newest_good) streams.out << "Choose it in the window, gritwright-desktop: it takes the record's place, and the file as it is now is kept.\n";
   }

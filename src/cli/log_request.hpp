@@ -70,5 +70,7 @@ Exit log_check(const LogRequest& request, const CommonOptions& options, Streams 
 /// How every action opens the workbook.
 [[nodiscard]] OpeningOptions opening_options(const LogRequest& request, bool create);
 [[nodiscard]] std::string workbook_file(const LogRequest& request);
+/// Where no file was named, the one that is missing was not begun yet: workbook.none-yet instead of file.missing.
+[[nodiscard]] Problems as_not_begun(Problems problems, const LogRequest& request);
 
 }  // namespace gritwright::cli

@@ -10,24 +10,29 @@ namespace gritwright::cli {
 
 namespace {
 
-void declare_common(CLI::App& app, CommonOptions& options) {
+/// Every verb takes all of them; its help lists those that change its answer.
+void declare_common(CLI::App& app, const std::string& verb, CommonOptions& options) {
+  const auto listed_if = [](bool changes_answer, CLI::Option* option) {
+    if (!changes_answer) option->group("");
+  };
   app.add_flag("--json", options.json, "Answer as JSON, for programs");
-  app.add_flag("--explain", options.explain, "Add formula, inputs and source behind each figure");
-  app.add_flag("--laboratory", options.laboratory, "Add the laboratory figures");
+  listed_if(verb != "log", app.add_flag("--explain", options.explain, "Add formula, inputs and source behind each figure"));
+  listed_if(verb == "grade", app.add_flag("--laboratory", options.laboratory, "Add the laboratory figures"));
   app.add_flag("--strict", options.strict, "Exit with 1 if there are warnings");
-  app.add_option_function<std::string>(
-         "--units", [&options](const std::string& system) { options.units = system == "us" ? UnitSystem::us : UnitSystem::metric; },
-         "Units of the text: metric or us (JSON is always metric)")
-      ->check(CLI::IsMember({"metric", "us"}));
+  listed_if(verb != "catalogue",
+            app.add_option_function<std::string>(
+                   "--units", [&options](const std::string& system) { options.units = system == "us" ? UnitSystem::us : UnitSystem::metric; },
+                   "Units of the text: metric or us (JSON is always metric)")
+                ->check(CLI::IsMember({"metric", "us"})));
 }
 
 // Trouble with reaching the file, as opposed to what stands in it.
 bool is_file_trouble(const Problem& problem) {
   static const std::set<std::string> codes{"file.missing", "file.no-name", "file.unreadable", "file.is-folder",
-                                            "file.no-catalogue",
+                                            "file.no-access", "file.no-catalogue",
                                             "file.damaged", "file.disk-full",  "file.gone",      "file.locked",
                                             "file.newer-version", "file.other-kind", "file.outside-folder", "file.read-only", "file.trouble",
-                                            "file.write-failed", "workbook.not-migrated", "workbook.read-only", "workbook.record-unreadable"};
+                                            "file.write-failed", "workbook.none-yet", "workbook.not-migrated", "workbook.read-only", "workbook.record-unreadable"};
   return codes.contains(problem.code);
 }
 
@@ -56,7 +61,7 @@ Exit run_program(std::vector<std::string> arguments, Streams streams) {
   for (const auto& verb : verbs) {
     commands.push_back(app.add_subcommand(verb->name(), verb->summary()));
     verb->declare(*commands.back());
-    declare_common(*commands.back(), options);
+    declare_common(*commands.back(), verb->name(), options);
   }
   if (!arguments.empty() && !arguments.front().starts_with('-') && std::ranges::none_of(verbs, [&](const auto& verb) { return verb->name() == arguments.front(); })) {
     const std::string& asked = arguments.front();

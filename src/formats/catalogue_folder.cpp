@@ -30,7 +30,7 @@ Result<std::string> text_of(const fs::path& path) {
   if (bytes > largest_text_mb * 1024 * 1024) return Problem{"file.too-large", place, {{"limit_mb", static_cast<double>(largest_text_mb)}}};
   std::ifstream stream(path, std::ios::binary);
   std::string text{std::istreambuf_iterator<char>(stream), {}};
-  if (!stream.is_open() || stream.bad()) return Problem{"file.missing", place, {}};
+  if (!stream.is_open() || stream.bad()) return Problem{"file.no-access", place, {}};
   return text;
 }
 

@@ -21,7 +21,7 @@ Result<std::filesystem::path> file_named_in(const std::filesystem::path& naming,
   if (!lies_in(home) && !lies_in(home.parent_path() / "sieve_tests")) return refused("file.outside-folder");
   const fs::file_type type = fs::status(real, trouble).type();
   const bool ordinary = type == fs::file_type::regular || type == fs::file_type::directory || type == fs::file_type::not_found;
-  if (!ordinary) return refused("file.missing");
+  if (!ordinary) return refused("file.no-access");
   return file;
 }
 

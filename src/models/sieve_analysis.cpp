@@ -83,6 +83,12 @@ Aperture nominal_maximum(const SieveAnalysis& analysis) {
   return std::prev(coarse_end)->aperture;
 }
 
+/// A rule of thumb carries no more digits.
+double up_to_two_digits(double above_zero) {
+  const double step = std::pow(10, std::floor(std::log10(above_zero)) - 1);
+  return std::ceil(above_zero / step - 1e-9) * step;
+}
+
 void note_small_sample(const SieveTest& test, SieveAnalysis& analysis) {
   if (!analysis.base) return;
   const Aperture largest = nominal_maximum(analysis);
@@ -90,7 +96,7 @@ void note_small_sample(const SieveTest& test, SieveAnalysis& analysis) {
   const double start_g = in_g(*analysis.base);
   if (start_g >= least_g * (1 - 1e-9)) return;
   analysis.notes.push_back({test.particle_density ? "sieve-test.sample-small" : "sieve-test.sample-small-for-stone", Level::warning, "",
-                            {{"mass_g", start_g}, {"least_g", least_g}, {"size_mm", in_mm(largest)}}});
+                            {{"mass_g", start_g}, {"least_g", up_to_two_digits(least_g)}, {"size_mm", in_mm(largest)}}});
 }
 
 void note_ends(SieveAnalysis& analysis) {

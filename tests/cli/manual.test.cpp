@@ -71,6 +71,16 @@ class DataFolder {
 
 }  // namespace
 
+TEST_CASE("Before the first line is written the log says that there is no record yet, and a file that was named is missing", "[cli][log][refuses]") {
+  const DataFolder data_folder;
+  for (const char* action : {"list", "check"}) {
+    const Answer answer = run({"log", action});
+    CHECK(answer.exit == Exit::file_trouble);
+    CHECK(answer.err.find("there is no record yet; write the first line with gritwright log add") != std::string::npos);
+  }
+  CHECK(run({"log", "list", "--workbook", "no-such.gritwright"}).err == "no-such.gritwright: the file is not there; look at its name\n");
+}
+
 TEST_CASE("Every command of the manual answers what the manual shows", "[cli][manual]") {
   const DataFolder data_folder;
   const fs::path before = fs::current_path();

@@ -18,10 +18,19 @@ TEST_CASE("An unknown verb or option is wrong usage", "[cli][refuses]") {
   CHECK(run({"grade", "-", "--band", "6-2"}).exit == Exit::wrong_usage);
 }
 
+TEST_CASE("A verb's help lists what changes its answer, and every verb takes the common options all the same", "[cli]") {
+  CHECK(run({"grade", "--help"}).out.find("--laboratory") != std::string::npos);
+  CHECK(run({"mix", "--help"}).out.find("--laboratory") == std::string::npos);
+  CHECK(run({"mix", "--help"}).out.find("--explain") != std::string::npos);
+  CHECK(run({"log", "--help"}).out.find("--explain") == std::string::npos);
+  CHECK(run({"catalogue", "--help"}).out.find("--units") == std::string::npos);
+  CHECK(run({"catalogue", "list", "--units", "us", "--laboratory"}).exit == Exit::done);
+}
+
 TEST_CASE("A file that is missing, or a folder, is file trouble and says which", "[cli][refuses]") {
   const Answer missing = run({"grade", "no-such-file.csv"});
   CHECK(missing.exit == Exit::file_trouble);
-  CHECK(missing.err.starts_with("no-such-file.csv: "));
+  CHECK(missing.err == "no-such-file.csv: the file is not there; look at its name\n");
   CHECK(run({"grade", GRITWRIGHT_SOURCE_DIR}).exit == Exit::file_trouble);
 }
 

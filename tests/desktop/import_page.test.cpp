@@ -152,7 +152,7 @@ TEST_CASE("Records are not written where they can't be", "[import_page][refuses]
   Importing open;
   const auto written = write_records(open.record->workbook(), open.folder.filePath(QStringLiteral("no folder/bags.csv")), RecordKind::bag);
   REQUIRE_FALSE(written);
-  CHECK(written.problems().front().code == "file.not-written");
+  CHECK(written.problems().front().code == "file.write-failed");
 }
 
 TEST_CASE("A file chosen while records are being taken in waits its turn, and both answers come", "[import_page][refuses]") {

@@ -53,5 +53,5 @@ TEST_CASE("A name that leads out of the folder, by dots, from the root or over a
 TEST_CASE("A pipe that never ends is not waited for", "[named_file][refuses]") {
   const Desk desk;
   REQUIRE(::mkfifo((desk.path() / "work/mixes/pipe.csv").c_str(), 0600) == 0);
-  CHECK(desk.answer("pipe.csv") == "file.missing");
+  CHECK(desk.answer("pipe.csv") == "file.no-access");
 }

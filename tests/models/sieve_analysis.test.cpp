@@ -248,6 +248,13 @@ TEST_CASE("The least sample follows the largest grain and its density", "[sieve_
 TEST_CASE("A small sample is warned of", "[sieve_analysis][law]") {
   SieveTest test = weighed({{9.5, 0}, {8, 20}, {4, 60}}, 1);
   CHECK(noted(worked(test), "sieve-test.sample-small-for-stone") == Level::warning);
+  // The rule of thumb, (D/10)^2 kg x 900/2000 of 9.5 mm grain, has two digits: 406.1 g is told as 410 g.
+  SieveTest light = test;
+  light.particle_density = particle_g_l(900);
+  const SieveAnalysis told = worked(light);
+  const auto small = std::ranges::find(told.notes, "sieve-test.sample-small", &Note::code);
+  REQUIRE(small != told.notes.end());
+  CHECK_THAT(std::get<double>(small->facts.at("least_g")), WithinAbs(410, 1e-9));
   test.particle_density = particle_g_l(150);
   CHECK_FALSE(noted(worked(test), "sieve-test.sample-small"));
   test.particle_density = particle_g_l(900);

@@ -49,13 +49,10 @@ std::map<std::string, std::string> sentences_in(const fs::path& folder) {
 }
 
 /// Told for what they are: nothing is wrong, or what to do stands in the sentence told beside it.
-const std::set<std::string> asking_for_nothing{"ageing.plain-pot", "day.settling-learnt", "day.spill-learnt", "day.typical-bag", "day.whole-pot",
-                                               "design.contradictions-linear-only", "grading.passing-rescaled", "laboratory.fineness-interpolated",
-                                               "mix.no-cation-exchange", "mix.pan-size-assumed", "mix.settling-by-jug", "mix.top-size-assumed",
-                                               "mix.typical-figures", "narrow.otherwise", "repotting-day.left-out", "root-plan.bare-root-when-growing",
-                                               "root-plan.shoulder-too-steep", "root-plan.still-too-large", "season.none-due",
-                                               "sieve-tests.weighted-equally", "verdict.screening-leaves-misplaced", "water.one-grain-perched",
-                                               "workbook.nothing-to-redo", "workbook.nothing-to-undo"};
+const std::set<std::string> asking_for_nothing{"ageing.plain-pot", "day.settling-learnt", "day.spill-learnt", "mix.calibrated", "mix.calibrated-by-tests",
+                                               "mix.calibrated-on", "mix.settling-by-jug", "narrow.otherwise", "repotting-day.left-out",
+                                               "root-plan.bare-root-when-growing", "sieve-tests.weighted-equally", "verdict.screening-leaves-misplaced",
+                                               "water.one-grain-perched", "workbook.nothing-to-redo", "workbook.nothing-to-undo"};
 
 }  // namespace
 

@@ -28,8 +28,8 @@ Result<std::string> read_text_file(const QString& path, qint64 limit_mb) {
   if (info.isDir()) return file_problem("file.is-folder", path);
   QFile file(path);
   // A device or a pipe may never end.
-  if (info.exists() && !info.isFile()) return file_problem("file.missing", path);
-  if (!file.open(QIODevice::ReadOnly)) return file_problem("file.missing", path);
+  if (info.exists() && !info.isFile()) return file_problem("file.no-access", path);
+  if (!file.open(QIODevice::ReadOnly)) return file_problem(info.exists() ? "file.no-access" : "file.missing", path);
   if (info.size() > (limit_mb << 20)) return file_problem("file.too-large", path, {{"limit_mb", static_cast<double>(limit_mb)}});
   const QByteArray text = file.read((limit_mb << 20) + 1);
   if (file.error() != QFileDevice::NoError) return file_problem("file.unreadable", path);

@@ -10,7 +10,7 @@
 
 namespace gritwright::desktop {
 
-/// A whole text file. Codes file.missing, file.is-folder, file.too-large, file.unreadable.
+/// A whole text file. Codes file.missing, file.no-access, file.is-folder, file.too-large, file.unreadable.
 [[nodiscard]] Result<std::string> read_text_file(const QString& path, qint64 limit_mb = 64);
 
 [[nodiscard]] Result<SieveTest> open_sieve_test(const QString& path);

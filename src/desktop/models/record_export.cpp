@@ -30,7 +30,7 @@ Result<Done> write_records(const OpenWorkbook& workbook, const QString& path, st
   const std::string text = exported_text(workbook, kind);
   QSaveFile file(path);
   const bool written = file.open(QIODevice::WriteOnly) && file.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && file.commit();
-  if (!written) return Problem{"file.not-written", Place{path.toStdString(), {}, {}, {}}, {}};
+  if (!written) return Problem{"file.write-failed", Place{path.toStdString(), {}, {}, {}}, {}};
   return Done{};
 }
 

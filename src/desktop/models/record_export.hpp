@@ -7,7 +7,7 @@
 namespace gritwright::desktop {
 
 /// Writes all records of `kind` as a list (CSV), or without one the whole record as JSON, so that the file is there whole or not at all.
-/// Error: file.not-written.
+/// Error: file.write-failed.
 [[nodiscard]] Result<Done> write_records(const OpenWorkbook& workbook, const QString& path, std::optional<RecordKind> kind);
 
 }  // namespace gritwright::desktop

@@ -66,7 +66,7 @@ void paint_foot(QPainter& painter, const Page& page, const QString& foot, const 
 QString page_number(int number, int pages) { return PageText::tr("page %1 of %2").arg(number).arg(pages); }
 
 Result<Done> write_pages(const QString& file, const QString& title, Paper paper, int dots_per_inch, const std::function<bool(QPagedPaintDevice&)>& paint) {
-  const auto failed = [&] { return Problem{"file.not-written", {file.toStdString(), {}, {}, ""}, {}}; };
+  const auto failed = [&] { return Problem{"file.write-failed", {file.toStdString(), {}, {}, ""}, {}}; };
   QSaveFile target(file);
   if (!target.open(QIODevice::WriteOnly)) return failed();
   {

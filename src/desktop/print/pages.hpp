@@ -35,7 +35,7 @@ void paint_foot(QPainter& painter, const Page& page, const QString& foot, const 
 [[nodiscard]] QString page_number(int number, int pages);
 
 /// Writes what `paint` draws as a PDF, through a temporary name, so that a full disk leaves the former sheet as it was.
-/// Error: file.not-written.
+/// Error: file.write-failed.
 [[nodiscard]] Result<Done> write_pages(const QString& file, const QString& title, Paper paper, int dots_per_inch,
                                        const std::function<bool(QPagedPaintDevice&)>& paint);
 

@@ -12,7 +12,7 @@ class QPagedPaintDevice;
 namespace gritwright::desktop {
 
 /// Writes `document` to `file`. Sections stay on one page where they fit on one; table headings stand on every page; pages are
-/// numbered. Error: file.not-written.
+/// numbered. Error: file.write-failed.
 [[nodiscard]] Result<Done> write_pdf(const PrintDocument& document, const QString& file, Paper paper);
 
 /// The same for labels, in rows with lines to cut along. Long text makes a label taller, never shorter.
