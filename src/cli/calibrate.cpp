@@ -73,7 +73,7 @@ Json calibration_json(const std::optional<Calibration>& calibration) {
 class CalibrateVerb final : public Verb {
  public:
   std::string name() const override { return "calibrate"; }
-  std::string summary() const override { return "What a saturate-and-drain test says, and what the water model learns from it"; }
+  std::string summary() const override { return "What a pot test says, and what the water model learns from it"; }
   void declare(CLI::App& app) override {
     required_argument(app, "FILE", file_, "A pot test (.json), one or more tests of one mix; - reads standard input");
     argument(app, "--mix", mix_file_, "The mix (.json), where the test does not hold it", is_file_name);

@@ -109,7 +109,7 @@ std::string list_text(const Catalogue& catalogue) {
                     short_number(value(material.particle_density_g_l)), short_number(value(material.skeletal_density_g_l)),
                     short_number(value(material.cec_meq_100g))});
   }
-  return text_table({"material", "bulk g/L", "particle g/L", "skeletal g/L", "CEC meq/100 g"}, rows);
+  return text_table({"material", "litre weight g/L", "grain density g/L", "solid density g/L", "exchange capacity meq/100 g"}, rows);
 }
 
 std::vector<Explanation> explanations() {

@@ -134,7 +134,7 @@ std::string grade_text(const SieveAnalysis& analysis, const std::vector<Band>& b
   const double lost = lost_share(analysis).value();
   rows.push_back({"pan", percent_text(analysis.pan.value()), percent_text(1 - lost), percent_text(lost)});
   if (lost >= 0.0005) rows.push_back({"lost", percent_text(lost), percent_text(1), percent_text(0)});
-  std::string text = text_table({"sieve", "retained", "cumulative", "passing"}, rows);
+  std::string text = text_table({"sieve", "stayed on", "cumulative", "passing"}, rows);
   text += "\nbase " + mass_text(analysis.base, units) + ", recovered " + mass_text(analysis.total, units) + ", lost " +
           percent_text(analysis.loss ? std::optional(analysis.loss->value()) : std::nullopt, 2) + "\n";
   const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), units); };

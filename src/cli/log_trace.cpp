@@ -42,7 +42,7 @@ std::string indented_text(const Trace& walked) {
       if (!step.day.empty()) text += " " + step.day;
       if (!step.until.empty()) text += ", until " + step.until;
       if (!step.certain) text += ", may contain";
-      if (step.deleted) text += ", deleted";
+      if (step.deleted) text += ", removed";
       text += ")";
     }
     text += '\n';
@@ -102,7 +102,7 @@ Exit trace_back(LogCall& call, const RecordRef& start) {
 Exit log_trace(LogCall& call) {
   if (call.request.shared) return shared(call);
   if (call.request.operands.size() != 1) {
-    call.streams.err << "log trace wants one id, like K-07; --shared takes several trees or none\n";
+    call.streams.err << "log trace wants one number, like K-07; --shared takes several trees or none\n";
     return Exit::wrong_usage;
   }
   const auto start = ref_asked_for(call.workbook, call.request.operands.front());

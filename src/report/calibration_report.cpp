@@ -21,7 +21,7 @@ std::string test_rows(const ReportedTest& test, UnitSystem units) {
   };
   const auto density = [&](const std::optional<double>& value) { return density_text(value, units); };
   const std::vector<std::vector<std::string>> rows{
-      {"bulk density", density(test.measured.bulk_density ? std::optional(in_g_l(*test.measured.bulk_density)) : std::nullopt),
+      {"litre weight", density(test.measured.bulk_density ? std::optional(in_g_l(*test.measured.bulk_density)) : std::nullopt),
        density(test.predicted ? std::optional(in_g_l(test.predicted->bulk_density)) : std::nullopt)},
       {"filled when flooded", share(test.measured.theta_0), share(predicted([](const PotWater& w) { return w.theta_0; }))},
       {"air that drained", share(test.measured.air_filled_porosity),
@@ -70,13 +70,13 @@ std::vector<Explanation> explain(const CalibrationReport& report) {
   switch (report.calibration->method) {
     case CalibrationMethod::none: break;
     case CalibrationMethod::k_by_capacity:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("the k whose container capacity is the measured one; the water in the grains is known"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("the k that holds the water measured; the water in the grains is known"), {}, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::weighed_by_prior:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("least (CC - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("least (water held - measured)^2/0.02^2 + (ln(k/k0)/0.24)^2 + ((w - w0)/0.15)^2 over k and w"), {}, "docs/science/calibration.md"});
       break;
     case CalibrationMethod::k_and_w_by_depths:
-      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("k and w that give the capacities measured at two depths"), {}, "docs/science/calibration.md"});
+      list.push_back({"k_cm_mm", GRITWRIGHT_TEXT("k and w that hold the water measured at two depths"), {}, "docs/science/calibration.md"});
       break;
   }
   return list;

@@ -173,7 +173,7 @@ void explain_purchases(std::vector<Explanation>& list, const std::vector<GrainTo
 }
 
 Explanation lifting() {
-  return {"mass_kg", GRITWRIGHT_TEXT("wet mix + kept root mass + tree + pot + layers; wet mix = fill x (bulk density + 1000 g/L x container capacity)"),
+  return {"mass_kg", GRITWRIGHT_TEXT("wet mix + kept root mass + tree + pot + layers; wet mix = fill x (litre weight + 1000 g/L x water held)"),
           {{GRITWRIGHT_TEXT("a part not weighed"), GRITWRIGHT_TEXT("left out, and the mass is said as at least")}},
           "docs/science/repotting-day.md"};
 }

@@ -105,7 +105,7 @@ void leave_out_empty_columns(PrintTable& table) {
 }
 
 PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Words& words) {
-  PrintTable table{words.each({"", GRITWRIGHT_TEXT("Tree"), GRITWRIGHT_TEXT("Mix"), GRITWRIGHT_TEXT("Pot"), GRITWRIGHT_TEXT("Plan"), GRITWRIGHT_TEXT("Buds"), GRITWRIGHT_TEXT("Helper"), GRITWRIGHT_TEXT("Pour"), GRITWRIGHT_TEXT("Scoops"), GRITWRIGHT_TEXT("Layers"), GRITWRIGHT_TEXT("Done: plan, litres, note")}),
+  PrintTable table{words.each({"", GRITWRIGHT_TEXT("tree"), GRITWRIGHT_TEXT("mix"), GRITWRIGHT_TEXT("pot"), GRITWRIGHT_TEXT("plan"), GRITWRIGHT_TEXT("buds"), GRITWRIGHT_TEXT("helper"), GRITWRIGHT_TEXT("pour"), GRITWRIGHT_TEXT("scoops"), GRITWRIGHT_TEXT("layers"), GRITWRIGHT_TEXT("done: plan, litres, note")}),
                    {},
                    {false, false, false, false, false, false, false, true, true, false, false}};
   for (std::size_t place = 0; place < answer.order.size(); ++place) {
@@ -121,17 +121,17 @@ PrintTable trees_table(const PlannedDay& day, const DayAnswer& answer, const Wor
 }
 
 PrintTable batch_table(const MixOfDay& mix, const TubBatch& batch, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Grain"), GRITWRIGHT_TEXT("Scoops"), GRITWRIGHT_TEXT("Litres")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("grain"), GRITWRIGHT_TEXT("scoops"), GRITWRIGHT_TEXT("litres")}),
                    {},
                    {false, true, true}};
-  if (words.units == UnitSystem::us) table.heading[2] = words(GRITWRIGHT_TEXT("Quarts"));
+  if (words.units == UnitSystem::us) table.heading[2] = words(GRITWRIGHT_TEXT("quarts"));
   for (std::size_t k = 0; k < batch.loose.size(); ++k)
     table.rows.push_back({grain_words(mix.components[k].name, mix.components[k].material, words), batch.scoops.empty() ? "–" : std::to_string(batch.scoops[k]), litres(batch.loose[k], words.units)});
   return table;
 }
 
 PrintSection mixes_section(const std::vector<MixOfDay>& mixes, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Mix"), GRITWRIGHT_TEXT("In the pots"), GRITWRIGHT_TEXT("Reserve"), GRITWRIGHT_TEXT("To mix"), GRITWRIGHT_TEXT("Batches"), GRITWRIGHT_TEXT("Made"), GRITWRIGHT_TEXT("Left over")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("mix"), GRITWRIGHT_TEXT("in the pots"), GRITWRIGHT_TEXT("reserve"), GRITWRIGHT_TEXT("to mix"), GRITWRIGHT_TEXT("batches"), GRITWRIGHT_TEXT("made"), GRITWRIGHT_TEXT("left over")}),
                    {},
                    {false, true, true, true, true, true, true}};
   for (const MixOfDay& mix : mixes)
@@ -142,7 +142,7 @@ PrintSection mixes_section(const std::vector<MixOfDay>& mixes, const Words& word
 }
 
 PrintSection grain_section(const std::vector<GrainLitres>& components, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Grain"), GRITWRIGHT_TEXT("Loose"), GRITWRIGHT_TEXT("To have ready")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("grain"), GRITWRIGHT_TEXT("loose"), GRITWRIGHT_TEXT("to have ready")}),
                    {},
                    {false, true, true}};
   for (const GrainLitres& grain : components) table.rows.push_back({words(grain.name), litres(grain.loose, words.units), litres(grain.ready, words.units)});
@@ -150,7 +150,7 @@ PrintSection grain_section(const std::vector<GrainLitres>& components, const Wor
 }
 
 PrintSection shelf_section(const PlannedDay& day, const DayAnswer& answer, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Bag"), GRITWRIGHT_TEXT("Fraction"), GRITWRIGHT_TEXT("For"), GRITWRIGHT_TEXT("Raw"), GRITWRIGHT_TEXT("Usable"), GRITWRIGHT_TEXT("Ready")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("bag"), GRITWRIGHT_TEXT("fraction"), GRITWRIGHT_TEXT("for"), GRITWRIGHT_TEXT("raw"), GRITWRIGHT_TEXT("usable"), GRITWRIGHT_TEXT("ready")}),
                    {},
                    {false, false, false, true, true, true}};
   for (const GrainTaken& taken : answer.taken) {
@@ -164,7 +164,7 @@ PrintSection shelf_section(const PlannedDay& day, const DayAnswer& answer, const
 }
 
 PrintSection buying_section(const std::vector<GrainToBuy>& buy, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Material"), GRITWRIGHT_TEXT("Short of"), GRITWRIGHT_TEXT("Raw"), GRITWRIGHT_TEXT("Usable"), GRITWRIGHT_TEXT("One bag"), GRITWRIGHT_TEXT("Buy"), GRITWRIGHT_TEXT("Price")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("material"), GRITWRIGHT_TEXT("short of"), GRITWRIGHT_TEXT("raw"), GRITWRIGHT_TEXT("usable"), GRITWRIGHT_TEXT("one bag"), GRITWRIGHT_TEXT("buy"), GRITWRIGHT_TEXT("price")}),
                    {},
                    {false, true, true, true, true, true, true}};
   for (const GrainToBuy& purchase : buy) {
@@ -177,7 +177,7 @@ PrintSection buying_section(const std::vector<GrainToBuy>& buy, const Words& wor
 }
 
 PrintSection due_section(const PlannedSeason& season, const SeasonAnswer& answer, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Tree"), GRITWRIGHT_TEXT("Due"), GRITWRIGHT_TEXT("From"), GRITWRIGHT_TEXT("Mix"), GRITWRIGHT_TEXT("Day")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("tree"), GRITWRIGHT_TEXT("due"), GRITWRIGHT_TEXT("from"), GRITWRIGHT_TEXT("mix"), GRITWRIGHT_TEXT("day")}),
                    {},
                    {false, false, false, false, false}};
   for (const DueTree& due : answer.trees) {
@@ -189,7 +189,7 @@ PrintSection due_section(const PlannedSeason& season, const SeasonAnswer& answer
 }
 
 PrintSection reservations_section(const PlannedSeason& season, const SeasonAnswer& answer, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Bag"), GRITWRIGHT_TEXT("Day"), GRITWRIGHT_TEXT("Wants"), GRITWRIGHT_TEXT("Gets")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("bag"), GRITWRIGHT_TEXT("day"), GRITWRIGHT_TEXT("wants"), GRITWRIGHT_TEXT("gets")}),
                    {},
                    {false, false, true, true}};
   for (const Reservation& reservation : answer.reservations)
@@ -199,7 +199,7 @@ PrintSection reservations_section(const PlannedSeason& season, const SeasonAnswe
 }
 
 PrintSection lifts_section(const DayAnswer& answer, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Full and wet"), GRITWRIGHT_TEXT("Mass")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("full and wet"), GRITWRIGHT_TEXT("mass")}),
                    {},
                    {false, true}};
   for (const Lift& lift : answer.lifts) {

@@ -54,7 +54,7 @@ std::string figure_text(const WishFigure& figure, UnitSystem units) {
       switch (in_pot.figure) {
         case PotFigure::air_filled_porosity: return "air in " + in_pot.pot;
         case PotFigure::container_capacity: return "water in " + in_pot.pot;
-        case PotFigure::available_in_pot: return "available water in " + in_pot.pot;
+        case PotFigure::available_in_pot: return "water plants can take in " + in_pot.pot;
         case PotFigure::wet_mass: return "wet mass in " + in_pot.pot;
       }
       return {};
@@ -170,7 +170,7 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
   for (const RatedRecipe& recipe : answer.recipes) text += recipe_text(problem, recipe, fmt::format("{:2}. ", ++rank), units);
   if (answer.recipes.empty()) {
     const bool sure = answer.proven || !answer.contradictions.empty();
-    text += (sure ? "no recipe holds every hard wish\n" : "no recipe was found that holds every hard wish\n") + sets_text(problem, answer, units);
+    text += (sure ? "no recipe holds every wish that must hold\n" : "no recipe was found that holds every wish that must hold\n") + sets_text(problem, answer, units);
     if (answer.nearest) text += recipe_text(problem, *answer.nearest, "nearest: ", units);
   }
   if (answer.rounding_cost) text += "whole parts instead of free shares cost " + four_digits(*answer.rounding_cost) + " of score\n";
@@ -179,15 +179,15 @@ std::string design_text(const DesignProblem& problem, const DesignAnswer& answer
 
 std::vector<Explanation> explain_design() {
   return {{"score",
-           GRITWRIGHT_TEXT("sum of weight (points missed)^2 over soft wishes; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a "
-           "price limit; limits and gradings by root mean square over their apertures"),
+           GRITWRIGHT_TEXT("sum of weight (points missed)^2 over the wishes that need not hold; points: percent of the mass, 100 x shares, 20 g/L, 5 meq/L, 5 % of a "
+           "price limit; limits and gradings by root mean square over their openings"),
            {},
            "docs/science/recipe-search.md"},
           {"order", GRITWRIGHT_TEXT("score, price (unpriced last), fewer components, names, smaller total, larger parts in the order of the names; "
                     "a recipe is listed if some component differs by 10 points of loose volume from every better one listed"),
            {},
            "docs/science/recipe-search.md"},
-          {"proven", GRITWRIGHT_TEXT("examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a hard wish, "
+          {"proven", GRITWRIGHT_TEXT("examined + excluded = all recipes; a recipe is excluded only if a lower bound of its score, or a wish that must hold, "
                      "puts it behind the list"),
            {},
            "docs/science/recipe-search.md"}};

@@ -19,9 +19,9 @@ std::vector<Explanation> explain(const SieveAnalysis& analysis) {
                   GRITWRIGHT_TEXT("ASTM C566, the form, from memory")});
   list.push_back({"base_g", GRITWRIGHT_TEXT("the starting mass, before washing, or what was recovered and washed out; crumbs taken off; dry"),
                   {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}}, GRITWRIGHT_TEXT("ASTM C136-19; crumbs: Folk, Petrology of Sedimentary Rocks, p. 32")});
-  list.push_back({"retained", GRITWRIGHT_TEXT("100 x mass retained / base"), {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}, {GRITWRIGHT_TEXT("pan"), percent_text(analysis.pan.value())}},
+  list.push_back({"retained", GRITWRIGHT_TEXT("100 x mass that stayed on / base"), {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}, {GRITWRIGHT_TEXT("pan"), percent_text(analysis.pan.value())}},
                   "ASTM C136-19"});
-  list.push_back({"passing", GRITWRIGHT_TEXT("100 (1 - cumulative mass retained / base); cumulative masses are divided, rounded shares never added"),
+  list.push_back({"passing", GRITWRIGHT_TEXT("100 (1 - cumulative mass that stayed on / base); cumulative masses are divided, rounded shares never added"),
                   {{GRITWRIGHT_TEXT("base"), mass(analysis.base)}},
                   GRITWRIGHT_TEXT("ASTM C136-19: the base is the original dry mass, before washing, unless the test says recovered")});
   list.push_back({"d_mm", GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated"),
@@ -56,9 +56,9 @@ std::vector<Explanation> explain_blend(const Grading& grading, const std::option
   list.push_back({"d90", reading, {{"D90", size(90)}}, source});
   list.push_back({"cu", "D60 / D10", {{"D60", size(60)}, {"D10", size(10)}}, "ASTM D2487"});
   if (band) {
-    const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("band"), size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
-    list.push_back({"in_band", GRITWRIGHT_TEXT("passing at the band's coarse end - passing at its fine end, by mass"), {ends}, source});
-    list.push_back({"finer", GRITWRIGHT_TEXT("passing at the band's fine end, by mass"), {ends}, source});
+    const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("wanted grain"), size_text(band->from, UnitSystem::metric) + " to " + size_text(band->to, UnitSystem::metric)};
+    list.push_back({"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends}, source});
+    list.push_back({"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain, by mass"), {ends}, source});
   }
   return list;
 }
@@ -66,7 +66,7 @@ std::vector<Explanation> explain_blend(const Grading& grading, const std::option
 std::vector<Explanation> explain(const BagVerdict& judged) {
   const auto size = [](Aperture aperture) { return size_text(aperture, UnitSystem::metric); };
   const auto share = [](MassShare value) { return percent_text(value.value()); };
-  const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("band"), size(judged.band.from) + " to " + size(judged.band.to)};
+  const std::pair<std::string, std::string> ends{GRITWRIGHT_TEXT("wanted grain"), size(judged.band.from) + " to " + size(judged.band.to)};
   const std::string source = "docs/science/grading.md";
   std::string openings;
   for (const Aperture& opening : judged.openings) openings += (openings.empty() ? "" : ", ") + size(opening);
@@ -74,14 +74,14 @@ std::vector<Explanation> explain(const BagVerdict& judged) {
   if (judged.kept) kept.emplace_back(GRITWRIGHT_TEXT("kept, by mass"), share(*judged.kept));
   const VerdictLimits limits;
   return {{"verdict", GRITWRIGHT_TEXT("take: in_band and finer within their limits; take after screening: usable within its limit; else other use or complain"),
-           {{GRITWRIGHT_TEXT("band, its ends at the sieves of the test"), ends.second},
+           {{GRITWRIGHT_TEXT("wanted grain, its ends at the sieves of the test"), ends.second},
             {GRITWRIGHT_TEXT("least in_band"), share(limits.least_in_band)},
             {GRITWRIGHT_TEXT("most finer"), share(limits.most_finer)},
             {GRITWRIGHT_TEXT("least usable"), percent_text(limits.least_usable.value())}},
            GRITWRIGHT_TEXT("docs/science/grading.md; the limits are our assumption")},
-          {"in_band", GRITWRIGHT_TEXT("passing at the band's coarse end - passing at its fine end, by mass"), {ends}, source},
-          {"finer", GRITWRIGHT_TEXT("passing at the band's fine end less what was lost, by mass"), {ends}, source},
-          {"coarser", GRITWRIGHT_TEXT("1 - passing at the band's coarse end, by mass"), {ends}, source},
+          {"in_band", GRITWRIGHT_TEXT("passing at the coarse end of the wanted grain - passing at its fine end, by mass"), {ends}, source},
+          {"finer", GRITWRIGHT_TEXT("passing at the fine end of the wanted grain less what was lost, by mass"), {ends}, source},
+          {"coarser", GRITWRIGHT_TEXT("1 - passing at the coarse end of the wanted grain, by mass"), {ends}, source},
           {"usable", GRITWRIGHT_TEXT("loose litres of the fraction that is kept, per loose litre of bag; by mass share where packing is unknown"), kept,
            "plitt-1971; docs/science/packing.md"}};
 }
@@ -98,7 +98,7 @@ Explanation explain_price(const Bag& bag, const BagVerdict& judged) {
 std::vector<Explanation> explain_band(const Grading& grading, const Band& band) {
   const auto inside = band_share(grading, band);
   return {{"bands", GRITWRIGHT_TEXT("100 (passing at the coarse end - passing at the fine end), read linear in log10(size) between sieves"),
-           {{GRITWRIGHT_TEXT("band"), size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
+           {{GRITWRIGHT_TEXT("wanted grain"), size_text(band.from, UnitSystem::metric) + " to " + size_text(band.to, UnitSystem::metric)},
             {GRITWRIGHT_TEXT("share"), percent_text(inside ? std::optional(inside->value()) : std::nullopt)}},
            "docs/science/grading.md"}};
 }
@@ -107,7 +107,7 @@ std::vector<Explanation> explain(const LaboratoryFigures& figures) {
   const std::string folk_ward = "Folk & Ward 1957";
   const std::vector<std::pair<std::string, std::string>> median{{"f50", figure(figures.median_phi, 2)}};
   return {{"cc", "D30^2 / (D10 D60)", {{"cc", figure(figures.curvature, 2)}}, "ASTM D2487"},
-          {"fineness_modulus", GRITWRIGHT_TEXT("sum of cumulative percent retained on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100"),
+          {"fineness_modulus", GRITWRIGHT_TEXT("sum of cumulative percent that stayed on 0.150, 0.300, 0.600, 1.18, 2.36, 4.75, 9.5, 19.0, 37.5, 75, 150 mm / 100"),
            {{GRITWRIGHT_TEXT("fineness modulus"), figure(figures.fineness_modulus, 2)}}, "ASTM C125, C136; CRD-C 104-80"},
           {"mean_phi", GRITWRIGHT_TEXT("(f16 + f50 + f84) / 3, phi = -log2(d/mm), percentiles counted from the coarse end"), median, folk_ward},
           {"median_phi", "f50", median, folk_ward},

@@ -45,19 +45,19 @@ std::string mix_text(const Mix& mix, const MixState& state, UnitSystem units) {
   }
   text += ": " + volume_text(number(state.poured, [](const PackedState& s) { return in_l(s.volume); }), units) +
           " of the parts taken as litres\n";
-  text += "bulk density " + density_text(number(state.settled, [](const PackedState& s) { return in_g_l(s.bulk_density); }), units) +
+  text += "litre weight " + density_text(number(state.settled, [](const PackedState& s) { return in_g_l(s.bulk_density); }), units) +
           ", voids between grains " + share(&PackedState::voids_between_grains) + ", in grains " +
           share(&PackedState::voids_in_grains) + ", total porosity " + share(&PackedState::total_porosity) + ", water in grains " +
           share(&PackedState::grain_water) + '\n';
   const auto exchange = state.settled ? number(state.settled->cation_exchange, [](auto c) { return c.value(); }) : std::nullopt;
-  text += "cation exchange capacity " + figure(exchange, 0) + (exchange ? " meq/L" : "") + '\n';
+  text += "exchange capacity " + figure(exchange, 0) + (exchange ? " meq/L" : "") + '\n';
   return text;
 }
 
 std::string pot_water_text(const PotWater& water, UnitSystem units) {
   std::string text = "new mix, " + depth_text(water.filled_depth, units) + " deep: air " +
                      percent_text(water.air_filled_porosity.value()) + " (and " + percent_text(water.trapped_air.value()) +
-                     " trapped), water " + percent_text(water.container_capacity.value()) + ", of it available here " +
+                     " trapped), water " + percent_text(water.container_capacity.value()) + ", of it plants can take " +
                      percent_text(water.available_in_pot.value()) + "; wet zone " + depth_text(water.perched_height, units) +
                      " high\n";
   if (const auto& layer = water.bottom_layer) {
@@ -86,7 +86,7 @@ void append_settled(std::vector<Explanation>& list, const Mix& mix, const Packed
   const std::string source = "docs/science/packing.md";
   list.push_back({"bulk_density_g_l", GRITWRIGHT_TEXT("sum of the dry masses / volume of the settled mix"),
                   {{GRITWRIGHT_TEXT("settling"), percent_text(mix.settling.value())}}, source});
-  list.push_back({"voids_in_grains", GRITWRIGHT_TEXT("(1 - voids between grains) x mean porosity of the grains, 1 - particle/skeletal density"),
+  list.push_back({"voids_in_grains", GRITWRIGHT_TEXT("(1 - voids between grains) x mean porosity of the grains, 1 - grain density/solid density"),
                   {{GRITWRIGHT_TEXT("voids between grains"), share(settled.voids_between_grains)}}, source});
   list.push_back({"total_porosity", GRITWRIGHT_TEXT("voids between grains + voids in grains"),
                   {{GRITWRIGHT_TEXT("between"), share(settled.voids_between_grains)}, {"in", share(settled.voids_in_grains)}}, source});
@@ -94,8 +94,8 @@ void append_settled(std::vector<Explanation>& list, const Mix& mix, const Packed
                                  "else w of the open grain pores"),
                   {{"w", significant(mix.water.grain_fill)}}, source});
   if (settled.cation_exchange) {
-    list.push_back({"cec_meq_l", GRITWRIGHT_TEXT("sum over components of mass share x CEC in meq/100 g x 10 x bulk density in kg/L"),
-                    {{GRITWRIGHT_TEXT("bulk density"), density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
+    list.push_back({"cec_meq_l", GRITWRIGHT_TEXT("sum over components of mass share x exchange capacity in meq/100 g x 10 x litre weight in kg/L"),
+                    {{GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(settled.bulk_density), UnitSystem::metric)}}, source});
   }
 }
 
@@ -122,12 +122,12 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
     if (state.class_betas[i]) betas.emplace_back("beta of " + mix.components[i].name, significant(state.class_betas[i]->value()));
   }
   list.push_back({"class_betas", GRITWRIGHT_TEXT("the packing density all classes of a component share for which the model gives back the component's own "
-                                 "phi = dry bulk / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V"),
+                                 "phi = dry litre weight / grain density: V = min over i of (1/phi - G_i)/(1 - F_i - G_i), beta = 1/V"),
                   betas, "docs/science/packing.md"});
   list.push_back({"packing_density", GRITWRIGHT_TEXT("1/phi = max over i of U_i (linear dominant class with wedging), each component with the one "
                                      "class beta that gives back its own packing density"),
                   betas, GRITWRIGHT_TEXT("Yu, Zou & Standish 1996; Kwan, Chan & Wong 2013 (from memory); ±1.5 points of voids")});
-  list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry bulk / grain density"),
+  list.push_back({"volume_l", GRITWRIGHT_TEXT("V = sum E/phi of the parts taken as litres, E = loose litres x dry litre weight / grain density"),
                   {{"phi", significant(state.poured->packing_density.value())}}, "docs/science/packing.md"});
   list.push_back({"shrinkage_percent", GRITWRIGHT_TEXT("1 - V/sum v, with V = sum E/phi"),
                   {{"phi", significant(state.poured->packing_density.value())},
@@ -142,7 +142,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state) {
                     "docs/science/packing.md"});
   }
   if (state.skeletal_density) {
-    list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / skeletal density)"), {{GRITWRIGHT_TEXT("skeletal density"), density(in_g_l(*state.skeletal_density))}},
+    list.push_back({"skeletal_density_g_l", GRITWRIGHT_TEXT("sum m / sum (m / solid density)"), {{GRITWRIGHT_TEXT("solid density"), density(in_g_l(*state.skeletal_density))}},
                     "docs/science/packing.md"});
   }
   append_settled(list, mix, *state.settled);
@@ -153,7 +153,7 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   std::vector<Explanation> list = explain(mix, state);
   const auto share = [](Porosity value) { return percent_text(value.value()); };
   const RetentionConstants& constants = mix.water;
-  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - freeboard"),
+  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - fill line below rim"),
                   {{GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}}, "docs/science/containers.md"});
   list.push_back({"container_capacity", GRITWRIGHT_TEXT("mean of theta(z) over the pot, theta(h) = theta_r + (f phi_v - theta_r) mean_j "
                                         "[1 + (h d'_j/k)^n]^-(1-1/n) + water in grains"),
@@ -164,8 +164,8 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
                    {"f", significant(constants.flooded_fill)},
                    {"w", significant(constants.grain_fill)}},
                   GRITWRIGHT_TEXT("docs/science/water.md; constants fitted to 29 clean sands of UNSODA 2.0; above 2 mm ±.035 at best, wants a pot test")});
-  list.push_back({"air_filled_porosity", "theta(0) - container capacity: the share that drains",
-                  {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}}, "docs/science/water.md"});
+  list.push_back({"air_filled_porosity", GRITWRIGHT_TEXT("theta(0) - water held: the share that drains"),
+                  {{"theta(0)", share(water.theta_0)}, {GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}}, "docs/science/water.md"});
   const std::pair<std::string, std::string> in_grains{GRITWRIGHT_TEXT("water in grains"), share(state.settled->grain_water)};
   list.push_back({"theta_0", GRITWRIGHT_TEXT("theta at no suction: f of the voids between grains + water in grains"),
                   {{"f", significant(constants.flooded_fill)}, {GRITWRIGHT_TEXT("voids between grains"), share(state.settled->voids_between_grains)}, in_grains},
@@ -174,18 +174,18 @@ std::vector<Explanation> explain(const Mix& mix, const MixState& state, const Po
   list.push_back({"theta_50", GRITWRIGHT_TEXT("theta at a suction of 50 cm of water"), {{"theta(50)", share(water.theta_50)}, in_grains}, "docs/science/water.md"});
   list.push_back({"easily_available", "theta(10) - theta(50)", {{"theta(10)", share(water.theta_10)}, {"theta(50)", share(water.theta_50)}},
                   GRITWRIGHT_TEXT("De Boodt & Verdonck 1972, from memory; docs/science/water.md")});
-  list.push_back({"total_air", GRITWRIGHT_TEXT("all open voids, between and in grains, - container capacity"),
+  list.push_back({"total_air", GRITWRIGHT_TEXT("all open voids, between and in grains, - water held"),
                   {{GRITWRIGHT_TEXT("air that drains"), share(water.air_filled_porosity)}, {GRITWRIGHT_TEXT("trapped"), share(water.trapped_air)}}, "docs/science/water.md"});
-  list.push_back({"available_in_pot", GRITWRIGHT_TEXT("container capacity - theta(50)"),
-                  {{GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
+  list.push_back({"available_in_pot", GRITWRIGHT_TEXT("water held - theta(50)"),
+                  {{GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}, {"theta(50)", share(water.theta_50)}}, "docs/science/water.md"});
   list.push_back({"trapped_air", GRITWRIGHT_TEXT("open voids - theta(0): gas a flood does not reach, and grain pores it does not fill"),
                   {{GRITWRIGHT_TEXT("total air"), share(water.total_air)}, {GRITWRIGHT_TEXT("air that drains free"), share(water.air_filled_porosity)}},
                   "docs/science/water.md"});
   list.push_back({"perched_height_cm", GRITWRIGHT_TEXT("height over the floor of the pot up to which the pores stay nine tenths full"),
                   {{"k", significant(constants.k_cm_mm) + " cm mm"}, {GRITWRIGHT_TEXT("filled depth"), depth_text(water.filled_depth, UnitSystem::metric)}},
                   "docs/science/water.md"});
-  list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (bulk density + 1000 g/L x container capacity)"),
-                  {{GRITWRIGHT_TEXT("capacity"), share(water.container_capacity)}, {GRITWRIGHT_TEXT("bulk density"), density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
+  list.push_back({"wet_mass_g", GRITWRIGHT_TEXT("volume of the mix x (litre weight + 1000 g/L x water held)"),
+                  {{GRITWRIGHT_TEXT("water held"), share(water.container_capacity)}, {GRITWRIGHT_TEXT("litre weight"), density_text(in_g_l(state.settled->bulk_density), UnitSystem::metric)}},
                   "docs/science/water.md"});
   return list;
 }
@@ -197,7 +197,7 @@ std::vector<Explanation> explain(const PotGeometry& pot) {
                                   {GRITWRIGHT_TEXT("area at the floor"), figure(in_cm2(pot.area_at(Depth{})), 0) + " cm2"},
                                   {GRITWRIGHT_TEXT("area at the fill line"), figure(in_cm2(pot.area_at(pot.filled_depth())), 0) + " cm2"}},
                                  "docs/science/containers.md"}};
-  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - freeboard"),
+  list.push_back({"depth_cm", GRITWRIGHT_TEXT("height of the fill line over the floor: depth - fill line below rim"),
                   {{GRITWRIGHT_TEXT("filled depth"), depth_text(pot.filled_depth(), UnitSystem::metric)}}, "docs/science/containers.md"});
   list.push_back({"area_cm2", GRITWRIGHT_TEXT("A(z) of the shape at eleven equal heights from the floor to the fill line"),
                   {{GRITWRIGHT_TEXT("area halfway up"), figure(in_cm2(pot.area_at(pot.filled_depth() * 0.5)), 0) + " cm2"}}, "docs/science/containers.md"});

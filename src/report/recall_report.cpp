@@ -24,7 +24,7 @@ std::string way_text(const RecallRow& row) {
 std::string name_text(const RecallRow& row) {
   std::string text = or_dash(row.name);
   if (!row.species.empty() && row.name.find(row.species) == std::string::npos) text += ", " + row.species;
-  if (row.deleted) text += " (deleted)";
+  if (row.deleted) text += " (removed)";
   return text;
 }
 
@@ -48,7 +48,7 @@ std::string trait_text(TraitSort sort) {
     case TraitSort::depth: return "depth";
     case TraitSort::day: return "day of repotting";
     case TraitSort::plan: return "plan";
-    case TraitSort::removed_share: return "removed share";
+    case TraitSort::removed_share: return "taken off";
   }
   return {};
 }
@@ -71,7 +71,7 @@ std::string recall_text(const RecallList& list, UnitSystem units) {
     rows.push_back({row.ref.id, name_text(row), or_dash(row.day), or_dash(row.until), mass_text(row.stock, units), row.certain ? "yes" : "may",
                     way_text(row)});
   }
-  if (!rows.empty()) text += "\nWhere it went or lies:\n" + text_table({"id", "name", "since", "until", "in stock", "contains it", "way"}, rows, LastColumn::words);
+  if (!rows.empty()) text += "\nWhere it went or lies:\n" + text_table({"no.", "name", "since", "until", "in stock", "contains it", "way"}, rows, LastColumn::words);
   return text;
 }
 

@@ -75,7 +75,7 @@ std::string plan_text(const RootMassPlan& plan, const WorkedPlan& worked, UnitSy
   std::string text = "plan " + worked.name + ": " + (worked.fits ? "into " + pot_name(plan, worked) : std::string("not in one go"));
   const std::string rungs = rungs_text(worked);
   text += (rungs.empty() ? "; fits as it is" : "; " + rungs) + '\n' + steps_text(worked, units);
-  text += "  removed " + percent_text(worked.removed_share) + ", untouched " +
+  text += "  taken off " + percent_text(worked.removed_share) + ", untouched " +
           (plan.bare_root ? "–" : percent_text(worked.untouched_share)) + " of the root mass\n";
   if (worked.other_half)
     text += "  untouched last time and again " + percent_text(worked.other_half->left_again) + ", worked last time and again " +

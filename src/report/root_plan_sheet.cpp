@@ -45,7 +45,7 @@ PrintSection limits_section(const RootPlanAnswer& answer, const Words& words) {
   PrintSection section{words(GRITWRIGHT_TEXT("What limits the fit")), {}};
   const bool corners = answer.corners_share > least_told_share;
   if (answer.limitations.empty() && !corners) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Nothing: the root mass fits as it is posed."))});
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Toward"), GRITWRIGHT_TEXT("Sticks out")}), {}, {false, true}};
+  PrintTable table{words.each({GRITWRIGHT_TEXT("toward"), GRITWRIGHT_TEXT("sticks out")}), {}, {false, true}};
   for (const Limitation& limit : answer.limitations) table.rows.push_back({direction_words(limit.direction, words), cm_text(limit.excess, words.units)});
   if (!table.rows.empty()) section.blocks.emplace_back(table);
   if (corners)
@@ -111,7 +111,7 @@ PrintTicks steps_of(const WorkedPlan& plan, const Words& words) {
 PrintSection plan_section(const WorkedPlan& plan, const Words& words) {
   PrintSection section{words(GRITWRIGHT_TEXT("Plan {plan}"), {{"plan", plan.name}}), {steps_of(plan, words)}};
   if (plan.other_pot) section.blocks.emplace_back(PrintText{words(GRITWRIGHT_TEXT("Into another free pot: {pot}"), {{"pot", *plan.other_pot}}), true});
-  PrintTable table{words.each({GRITWRIGHT_TEXT("Untouched"), GRITWRIGHT_TEXT("Taken off"), GRITWRIGHT_TEXT("Soil line"), GRITWRIGHT_TEXT("Mix in the pot")}), {}, {true, true, true, true}};
+  PrintTable table{words.each({GRITWRIGHT_TEXT("untouched"), GRITWRIGHT_TEXT("taken off"), GRITWRIGHT_TEXT("soil line"), GRITWRIGHT_TEXT("mix in the pot")}), {}, {true, true, true, true}};
   table.rows.push_back({percent_text(plan.untouched_share), percent_text(plan.removed_share), depth_text(plan.soil_line, words.units), root_litres(plan.fill, words.units)});
   section.blocks.emplace_back(table);
   for (const Note& caution : plan.cautions) section.blocks.emplace_back(PrintText{caution_text(caution, words), caution.level == Level::warning});
@@ -119,7 +119,7 @@ PrintSection plan_section(const WorkedPlan& plan, const Words& words) {
 }
 
 PrintSection stop_section(const RootPlanAnswer& answer, const Words& words) {
-  PrintTable table{words.each({GRITWRIGHT_TEXT("The upper cut stops at"), GRITWRIGHT_TEXT("Then below"), GRITWRIGHT_TEXT("Trunk base"), GRITWRIGHT_TEXT("Untouched"), GRITWRIGHT_TEXT("Mix in the pot")}),
+  PrintTable table{words.each({GRITWRIGHT_TEXT("the upper cut stops at"), GRITWRIGHT_TEXT("then below"), GRITWRIGHT_TEXT("trunk base"), GRITWRIGHT_TEXT("untouched"), GRITWRIGHT_TEXT("mix in the pot")}),
                    {},
                    {false, true, true, true, true}};
   for (const StopRow& row : told_stops(answer)) {

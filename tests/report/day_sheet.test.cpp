@@ -153,8 +153,8 @@ TEST_CASE("Layers stand on the sheet beside their tree and in the totals", "[day
   const auto section = std::ranges::find(sheet.sections, "Trees in working order", &PrintSection::title);
   REQUIRE(section != sheet.sections.end());
   const auto& table = std::get<PrintTable>(section->blocks.front());
-  CHECK(std::ranges::find(table.heading, "Layers") != table.heading.end());
-  CHECK(table.heading.back() == "Done: plan, litres, note");
+  CHECK(std::ranges::find(table.heading, "layers") != table.heading.end());
+  CHECK(table.heading.back() == "done: plan, litres, note");
   CHECK(static_cast<std::size_t>(table.written_by_hand) == table.heading.size() - 1);
 }
 
