@@ -71,6 +71,7 @@ class LogVerb final : public Verb {
     flag(app, "--preview", ask.preview, "import: say what would be added and add nothing");
     flag(app, "--replace", ask.replace, "import: let records with the same number take the place of those here");
     argument(app, "--output", ask.output, "export: write to this file");
+    flag(app, "--mend", ask.mend, "check: draw lists, search and links anew where they disagree with the records");
   }
 
   Exit run(const CommonOptions& options, Streams streams) override {
@@ -117,7 +118,18 @@ class LogVerb final : public Verb {
   LogRequest request_;
 };
 
-Json line_json(const OpenWorkbook& workbook, const RecordLine& line) {
+/// Litres in stock. Not known where a record that they follow from can't be read, which is added to `unreadable`.
+std::optional<LooseVolume> litres_as_far_as_read(const OpenWorkbook& workbook, const RecordRef& holder, Problems& unreadable) {
+  try {
+    return litres_in_stock(workbook, holder);
+  } catch (const WorkbookTrouble& trouble) {
+    if (trouble.problem().code != "workbook.record-unreadable") throw;
+    unreadable.push_back(trouble.problem());
+    return std::nullopt;
+  }
+}
+
+Json line_json(const OpenWorkbook& workbook, const RecordLine& line, Problems& unreadable) {
   Json json{{"kind", kind_name(line.ref.kind)},
             {"id", line.ref.id},
             {"title", line.title},
@@ -125,7 +137,7 @@ Json line_json(const OpenWorkbook& workbook, const RecordLine& line) {
             {"day", line.day.empty() ? Json(nullptr) : Json(line.day)}};
   json["stock_g"] = line.stock ? Json(in_g(*line.stock)) : Json(nullptr);
   if (line.ref.kind == RecordKind::bag || line.ref.kind == RecordKind::fraction || line.ref.kind == RecordKind::bin) {
-    const auto litres = litres_in_stock(workbook, line.ref);
+    const auto litres = litres_as_far_as_read(workbook, line.ref, unreadable);
     json["stock_l"] = litres ? Json(in_l(*litres)) : Json(nullptr);
     json["sieve_tests"] = line.sieve_tests;
   }
@@ -272,11 +284,13 @@ Exit log_list(LogCall& call) {
     lines.resize(ask.limit);
     call.streams.err << "The newest " << ask.limit << " are shown; there are more: narrow the list, or ask for more with --limit.\n";
   }
+  Problems unreadable;
+  const auto done = [&] { return unreadable.empty() ? Exit::done : refuse(unreadable, call.streams.err); };
   if (call.options.json) {
     Json json{{"records", Json::array()}};
-    for (const RecordLine& line : lines) json["records"].push_back(line_json(call.workbook, line));
+    for (const RecordLine& line : lines) json["records"].push_back(line_json(call.workbook, line, unreadable));
     call.streams.out << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
-    return Exit::done;
+    return done();
   }
   if (call.request.csv) {
     call.streams.out << csv_row({"kind", "id", "day", "title", "subject", "stock_g", "sieve_tests"});
@@ -291,12 +305,12 @@ Exit log_list(LogCall& call) {
   }
   std::vector<std::vector<std::string>> rows;
   for (const RecordLine& line : lines) {
-    const auto litres = line.stock ? litres_in_stock(call.workbook, line.ref) : std::nullopt;
+    const auto litres = line.stock ? litres_as_far_as_read(call.workbook, line.ref, unreadable) : std::nullopt;
     rows.push_back({ref_text(line.ref), or_dash(line.day), mass_text(line.stock, call.options.units),
                     volume_text(litres ? std::optional(in_l(*litres)) : std::nullopt, call.options.units), or_dash(line.title)});
   }
   call.streams.out << text_table({"record", "day", "in stock", "loose", "what"}, rows, LastColumn::words);
-  return Exit::done;
+  return done();
 }
 
 Exit log_show(LogCall& call) {

@@ -35,15 +35,20 @@ std::string arrival_text(Arrival arrival) {
   return {};
 }
 
-Result<IncomingRecords> incoming(const std::string& text, const std::string& name, const std::string& kind) {
+/// The catalogue where `text` names materials and it is there.
+std::optional<Catalogue> catalogue_for(const std::string& text) {
+  if (text.find("material") == std::string::npos) return std::nullopt;
+  const auto folder = catalogue_folder();
+  if (!folder) return std::nullopt;
+  auto content = read_catalogue(*folder);
+  if (!content) return std::nullopt;
+  return std::move(content).value().catalogue;
+}
+
+Result<IncomingRecords> incoming(const std::string& text, const std::string& name, const std::string& kind, const Catalogue* catalogue) {
   const auto named = kind_named(kind);
   if (!kind.empty() && !named) return Problem{"record.unknown-kind", {}, {{"text", kind}}};
-  CatalogueFolder catalogue;
-  if (text.find("\"material\"") != std::string::npos) {
-    if (const auto folder = catalogue_folder())
-      if (auto content = read_catalogue(*folder)) catalogue = std::move(content).value();
-  }
-  return read_incoming(text, name, named, ComponentSources{&catalogue.catalogue, {}});
+  return read_incoming(text, name, named, ComponentSources{catalogue, {}});
 }
 
 void tell(const LogCall& call, const ImportPreview& preview, bool done) {
@@ -104,6 +109,12 @@ Exit write_out(const LogCall& call, const std::string& text) {
   return Exit::done;
 }
 
+/// The same, and tells what could not be written with it.
+Exit write_what_is_left(const LogCall& call, const std::string& text, const Problems& left_out) {
+  const Exit written = write_out(call, text);
+  return written != Exit::done || left_out.empty() ? written : refuse(left_out, call.streams.err);
+}
+
 }  // namespace
 
 std::string workbook_file(const LogRequest& request) {
@@ -124,20 +135,19 @@ Exit log_export(LogCall& call) {
   if (ask.csv || !ask.kind.empty()) {
     const auto kind = kind_named(ask.kind);
     if (!kind) return refuse({Problem{"record.unknown-kind", {}, {{"text", ask.kind}}}}, call.streams.err);
-    std::vector<IdentifiedRecord> records;
-    for (StoredRecord& stored : call.workbook.all_of(*kind)) records.push_back({stored.ref, std::move(stored.record), {}});
+    const RecordsToExport all = records_to_export(call.workbook, *kind);
     if (ask.csv) {
-      text << write_records_csv(*kind, records);
+      text << write_records_csv(*kind, all.records);
     } else {
       ExchangeWriter writer(text);
-      for (const IdentifiedRecord& record : records) writer.add(record.ref, record.record);
+      for (const IdentifiedRecord& record : all.records) writer.add(record.ref, record.record);
       writer.finish();
     }
-    return write_out(call, text.str());
+    return write_what_is_left(call, text.str(), all.left_out);
   }
   if (ask.operands.empty()) {
-    export_workbook(call.workbook, text);
-    return write_out(call, text.str());
+    const Problems left_out = export_workbook(call.workbook, text);
+    return write_what_is_left(call, text.str(), left_out);
   }
   Problems problems;
   std::vector<StoredRecord> records;
@@ -162,9 +172,10 @@ Exit log_import(LogCall& call) {
   const std::string& path = call.request.operands.front();
   const auto text = read_long_input(path, call.streams.in, largest_exchange_mb);
   if (!text) return refuse(text.problems(), call.streams.err);
-  auto read = incoming(*text, shown_name(path), call.request.kind);
+  const std::optional<Catalogue> catalogue = catalogue_for(*text);
+  auto read = incoming(*text, shown_name(path), call.request.kind, catalogue ? &*catalogue : nullptr);
   if (!read) return refuse(read.problems(), call.streams.err);
-  const ImportOptions options{call.request.replace};
+  const ImportOptions options{call.request.replace, catalogue ? &*catalogue : nullptr};
   const IncomingRecords records = std::move(read).value();
   if (call.request.preview || !records.problems.empty()) {
     const ImportPreview preview = preview_import(call.workbook, records.records, options);
@@ -181,29 +192,58 @@ Exit log_import(LogCall& call) {
   return Exit::done;
 }
 
+namespace {
+
+struct Checked {
+  Problems problems;
+  Notes at_odds;  ///< what was written down
+  Notes notes;    ///< of opening
+  fs::path backup_folder;
+  [[nodiscard]] bool has(const char* code) const { return std::ranges::find(problems, code, &Problem::code) != problems.end(); }
+};
+
+Checked checked(const LogRequest& request, const fs::path& file) {
+  Checked found{as_not_begun(check_file(file), request), {}, {}, default_backup_folder(file)};
+  if (!found.problems.empty()) return found;
+  OpeningOptions opening = opening_options(request, false);
+  opening.access = Access::read_only;
+  auto opened = OpenWorkbook::open(file, std::move(opening));
+  found.problems = opened.problems();
+  if (!opened) return found;
+  OpenWorkbook workbook = std::move(opened).value();
+  found.backup_folder = workbook.backup_folder();
+  try {
+    found.problems = check_content(workbook);
+    if (found.problems.empty()) found.at_odds = check_sense(workbook);
+  } catch (const WorkbookTrouble& trouble) {
+    found.problems.push_back(trouble.problem());
+  }
+  found.notes = workbook.take_notes();
+  return found;
+}
+
+Problems mend(const LogRequest& request, const fs::path& file) {
+  auto opened = OpenWorkbook::open(file, opening_options(request, false));
+  if (!opened) return opened.problems();
+  OpenWorkbook workbook = std::move(opened).value();
+  return index_again(workbook).problems();
+}
+
+}  // namespace
+
 Exit log_check(const LogRequest& request, const CommonOptions& options, Streams streams) {
   const fs::path file = workbook_file(request);
-  Problems problems = as_not_begun(check_file(file), request);
-  Notes notes;
-  fs::path backup_folder = default_backup_folder(file);
-  if (problems.empty()) {
-    OpeningOptions opening = opening_options(request, false);
-    opening.access = Access::read_only;
-    auto opened = OpenWorkbook::open(file, std::move(opening));
-    problems = opened.problems();
-    if (opened) {
-      OpenWorkbook workbook = std::move(opened).value();
-      backup_folder = workbook.backup_folder();
-      try {
-        problems = check_content(workbook);
-        if (problems.empty()) notes = check_sense(workbook);
-      } catch (const WorkbookTrouble& trouble) {
-        problems.push_back(trouble.problem());
-      }
-      append(notes, workbook.take_notes());
-    }
+  Checked found = checked(request, file);
+  const bool mends = request.mend && found.has("workbook.index-differs");
+  if (mends) {
+    const Problems hindered = mend(request, file);
+    found = checked(request, file);
+    append(found.problems, hindered);
   }
-  std::vector<BackupFile> backups = backups_of(file, backup_folder);
+  const Problems& problems = found.problems;
+  Notes notes = found.at_odds;
+  append(notes, found.notes);
+  std::vector<BackupFile> backups = backups_of(file, found.backup_folder);
   Json list = Json::array();
   std::optional<BackupFile> newest_good;
   for (const BackupFile& backup : backups) {
@@ -211,20 +251,31 @@ Exit log_check(const LogRequest& request, const CommonOptions& options, Streams 
     if (good && !newest_good) newest_good = backup;
     list.push_back({{"file", backup.file.string()}, {"day", backup.day}, {"good", good}});
   }
+  const bool is_mended = mends && !found.has("workbook.index-differs");
   if (options.json) {
-    Json json{{"problems", Json::array()}, {"notes", to_json(notes)}, {"backups", list}};
+    Json json{{"problems", Json::array()}, {"mended", is_mended}, {"notes", to_json(notes)}, {"backups", list}};
     for (const Problem& problem : problems)
       json["problems"].push_back({{"code", problem.code}, {"place", place_text(problem.where)}, {"text", sentence(problem)}});
     json["newest_good_backup"] = newest_good ? Json(newest_good->file.string()) : Json(nullptr);
     streams.out << json.dump(2, ' ', false, Json::error_handler_t::replace) << '\n';
   } else {
-    if (problems.empty()) streams.out << (notes.empty() ? "The record is intact.\n" : "The file is intact.\n");
+    if (is_mended) streams.out << "Lists, search and links were drawn anew from the records.\n";
+    const std::size_t odd = found.at_odds.size();
+    if (problems.empty() && odd == 0) streams.out << "The record is intact.\n";
+    if (problems.empty() && odd > 0) streams.out << "The file is intact; " << odd << (odd == 1 ? " thing in it needs" : " things in it need") << " a correction:\n";
     streams.out << notes_text(notes, options.units);
     const auto good = std::ranges::count_if(list, [](const Json& backup) { return backup["good"].get<bool>(); });
     streams.out << backups.size() << (backups.size() == 1 ? " backup, " : " backups, ") << good << " intact";
     if (newest_good) streams.out << "; the newest intact one is of " << newest_good->day << ": " << newest_good->file.string();
     streams.out << '\n';
-    if (!problems.empty() && newest_good) streams.out << "Choose it in the window, gritwright-desktop: it takes the record's place, and the file as it is now is kept.\n";
+    // A backup takes the place of all: it is no cure for one record, or for lists that are drawn anew.
+    const bool is_damaged = std::ranges::any_of(problems, [](const Problem& problem) {
+      return problem.code != "workbook.index-differs" && problem.code != "workbook.record-unreadable";
+    });
+    if (is_damaged && newest_good)
+      streams.out << "Choose it in the window, gritwright-desktop: it takes the record's place, and the file as it is now is kept.\n";
+    else if (found.has("workbook.record-unreadable") && newest_good)
+      streams.out << "What can't be read is taken from it with: gritwright log export KIND:ID --workbook BACKUP --output FILE, then gritwright log import FILE --replace\n";
   }
   if (!problems.empty()) return refuse(problems, streams.err);
   return exit_for(notes, options);

@@ -41,6 +41,8 @@ struct LogRequest {
   bool preview = false;
   bool replace = false;
   std::string output;
+  // check
+  bool mend = false;
 };
 
 /// Everything an action needs. `notes` of opening and closing are told by the verb.

@@ -28,7 +28,7 @@ void declare_common(CLI::App& app, const std::string& verb, CommonOptions& optio
 
 // Trouble with reaching the file, as opposed to what stands in it.
 bool is_file_trouble(const Problem& problem) {
-  static const std::set<std::string> codes{"file.missing", "file.no-name", "file.unreadable", "file.is-folder",
+  static const std::set<std::string> codes{"export.left-out", "file.missing", "file.no-name", "file.unreadable", "file.is-folder",
                                             "file.no-access", "file.no-catalogue",
                                             "file.damaged", "file.disk-full",  "file.gone",      "file.locked",
                                             "file.newer-version", "file.other-kind", "file.outside-folder", "file.read-only", "file.trouble",

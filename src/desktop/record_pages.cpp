@@ -775,7 +775,10 @@ void RecordPages::choose_export() {
   const auto form = std::ranges::find(forms, chosen, &std::pair<QString, std::optional<RecordKind>>::first);
   try {
     const auto written = write_records(book_.workbook(), path, form == std::end(forms) ? std::nullopt : form->second);
-    emit bench_.told(written ? tr("Written to %1.").arg(path) : sentence_text(written.problems().front()));
+    if (!written) return emit bench_.told(sentence_text(written.problems().front()));
+    QStringList left_out;
+    for (const Problem& problem : written->left_out) left_out << sentence_text(problem);
+    emit bench_.told(left_out.isEmpty() ? tr("Written to %1.").arg(path) : tr("Written to %1, all but this: %2.").arg(path, semicolon_list(left_out)));
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }

@@ -130,12 +130,18 @@ std::string unknown_code(const std::string& code, const Facts& facts) {
   return text;
 }
 
-std::string sentence_for(const std::string& code, const Facts& facts, const Translate& translate, UnitSystem units) {
+std::string sentence_for(const std::string& code, Facts facts, const Translate& translate, UnitSystem units) {
   const auto text = message_template(code);
   if (!text) return unknown_code(code, facts);
   std::string said = translate ? translate(*text) : std::string(*text);
   if (units == UnitSystem::us) said = in_us_units(std::move(said), facts);
-  return fill(std::move(said), in_readers_words(facts, translate));
+  // A fault within is told in its own words, of the same facts.
+  if (const auto fault = facts.find("fault"); fault != facts.end()) {
+    Facts its = facts;
+    its.erase("fault");
+    fault->second = sentence_for(std::get<std::string>(fault->second), std::move(its), translate, units);
+  }
+  return fill(std::move(said), in_readers_words(std::move(facts), translate));
 }
 
 }  // namespace

@@ -4,7 +4,6 @@
 #include <array>
 #include <map>
 #include <set>
-#include <unordered_set>
 #include <utility>
 
 #include "gritwright/formats/record_csv.hpp"
@@ -39,17 +38,41 @@ Problem placed_problem(const char* code, const IdentifiedRecord& record, Facts f
   return {code, record.from, std::move(facts)};
 }
 
+/// Lines of log and ledger get their numbers by themselves, so another record has other lines under the same.
+bool numbers_itself(RecordKind kind) { return kind == RecordKind::log_entry || kind == RecordKind::stock_entry; }
+
+/// Whether two lines under one number are one line that was corrected since: a log entry that another day was given, a ledger's line
+/// whose grams were put right or that moved with its repotting day.
+bool is_same_line(const Record& one, const Record& other) {
+  if (const auto *a = std::get_if<LogEntry>(&one), *b = std::get_if<LogEntry>(&other); a != nullptr && b != nullptr)
+    return !a->written.empty() && a->written == b->written && a->text == b->text;
+  const auto *a = std::get_if<StockEntry>(&one), *b = std::get_if<StockEntry>(&other);
+  if (a == nullptr || b == nullptr || a->holder != b->holder || a->reason != b->reason || a->other != b->other) return false;
+  return a->day == b->day || (a->other && a->other->kind == RecordKind::repotting_day);
+}
+
 class Previewer {
  public:
   Previewer(OpenWorkbook::Inside& inside, const ImportOptions& options) : inside_(inside), options_(options) {}
 
   ImportPreview run(std::vector<IdentifiedRecord> records) {
+    for (const IdentifiedRecord& record : records) count_in(record);
     for (IdentifiedRecord& record : records) take(std::move(record));
+    tell_renumbered();
+    look_for_materials();
     look_for_names();
     return std::move(preview_);
   }
 
  private:
+  /// A line that is here under its own number stands for no other of the file; and what gets a number gets none of the file's.
+  void count_in(const IdentifiedRecord& record) {
+    if (!numbers_itself(record.ref.kind) || record.ref.id.empty()) return;
+    if (const auto counted = counted_id(record.ref.id)) highest_[record.ref.kind] = std::max(highest_[record.ref.kind], counted->second);
+    const auto row = inside_.row(record.ref);
+    if (row && row->body && is_same(record, *row->body, write_record(record.record))) stood_for_.insert(row->number);
+  }
+
   void take(IdentifiedRecord record) {
     complete(record);
     for (Problem& problem : check(record.record)) {
@@ -60,11 +83,12 @@ class Previewer {
     ImportLine line;
     const std::string body = write_record(record.record);
     if (record.ref.id.empty()) {
-      line.arrival = here_without_id(record.ref.kind, body) ? Arrival::already_there : Arrival::added;
+      line.arrival = is_here_somewhere(record, body) ? Arrival::already_there : Arrival::added;
     } else {
       const RecordRef key{record.ref.kind, lower(record.ref.id)};
       if (!ids_.insert(key).second) preview_.problems.push_back(placed_problem("import.id-twice", record));
       line.arrival = arrival_of(record, body);
+      if (numbers_itself(record.ref.kind)) line.arrival = arrival_of_line(record, body, line.arrival);
       if (line.arrival == Arrival::differs && !options_.replace) preview_.problems.push_back(placed_problem("import.id-differs", record));
     }
     line.title = index_of(record.ref, record.record).title;
@@ -87,23 +111,81 @@ class Previewer {
     if (whole) record.record = std::move(whole).value();
   }
 
-  Arrival arrival_of(const IdentifiedRecord& record, const std::string& body) {
-    Query found = inside_.query("SELECT body, gone FROM record WHERE kind = ?1 AND id = ?2");
-    found.with(std::string(kind_name(record.ref.kind)), record.ref.id);
-    if (!found.step()) return Arrival::added;
-    if (found.is_null(0)) return found.text(1) == body ? Arrival::comes_back : Arrival::differs;
-    return found.text(0) == body ? Arrival::already_there : Arrival::differs;
+  /// What an earlier version wrote in other words is the same all the same.
+  static bool is_same(const IdentifiedRecord& record, const std::string& stored, const std::string& body) {
+    if (stored == body) return true;
+    const Result<Record> here = read_record(record.ref.kind, stored, ref_text(record.ref));
+    return here && *here == record.record;
   }
 
-  /// The same record twice in one file is two records; each stands for one of those here.
-  bool here_without_id(RecordKind kind, const std::string& body) {
-    const std::string kind_text(kind_name(kind));
-    auto& counts = taken_[{kind, body}];
+  Arrival arrival_of(const IdentifiedRecord& record, const std::string& body) {
+    const auto row = inside_.row(record.ref);
+    if (!row) return Arrival::added;
+    if (row->body) return is_same(record, *row->body, body) ? Arrival::already_there : Arrival::differs;
+    return row->gone && is_same(record, *row->gone, body) ? Arrival::comes_back : Arrival::differs;
+  }
+
+  /// Nobody chose the number of a line, so it gives way: the line is here under another, or comes in under the next free one.
+  Arrival arrival_of_line(IdentifiedRecord& record, const std::string& body, Arrival by_number) {
+    if (by_number == Arrival::already_there || by_number == Arrival::comes_back) return by_number;
+    if (is_here_somewhere(record, body)) return Arrival::already_there;
+    if (by_number == Arrival::added) return by_number;
+    const auto row = inside_.row(record.ref);
+    const Result<Record> here = read_record(record.ref.kind, row->body.value_or(""), ref_text(record.ref));
+    if (here && is_same_line(*here, record.record)) {
+      preview_.notes.push_back({"import.line-kept", Level::warning, record.ref.id, {{"kind", std::string(kind_name(record.ref.kind))}}});
+      return Arrival::already_there;
+    }
+    const std::string number = inside_.free_id(record.ref.kind, {}, highest_[record.ref.kind]);
+    highest_[record.ref.kind] = counted_id(number)->second;
+    renumbered_.emplace_back(std::exchange(record.ref.id, number), number);
+    return Arrival::added;
+  }
+
+  /// Whether the same record is here under any number, or what came in with it before. The same record twice in one file is two
+  /// records; each stands for one of those here.
+  bool is_here_somewhere(const IdentifiedRecord& record, const std::string& body) {
     Query found = inside_.query(
-        "SELECT count(*) FROM (SELECT r.number FROM record r WHERE r.kind = ?1 AND r.body = ?2 UNION"
-        " SELECT r.number FROM imported i JOIN record r ON r.number = i.record WHERE i.fingerprint = ?3 AND r.kind = ?1 AND r.body IS NOT NULL)");
-    found.with(kind_text, body, fingerprint_of(body)).step();
-    return counts++ < found.whole(0);
+        "SELECT r.number FROM record r WHERE r.kind = ?1 AND r.day = ?4 AND r.body = ?2 UNION"
+        " SELECT r.number FROM imported i JOIN record r ON r.number = i.record WHERE i.fingerprint = ?3 AND r.kind = ?1 AND r.body IS NOT NULL");
+    found.with(std::string(kind_name(record.ref.kind)), body, fingerprint_of(body), index_of(record.ref, record.record).day);
+    while (found.step())
+      if (stood_for_.insert(found.whole(0)).second) return true;
+    return false;
+  }
+
+  void tell_renumbered() {
+    constexpr std::size_t most_named = 5;
+    for (std::size_t i = 0; i < renumbered_.size() && i < most_named; ++i)
+      preview_.notes.push_back({"import.renumbered", Level::note, renumbered_[i].first, {{"id", renumbered_[i].first}, {"to", renumbered_[i].second}}});
+    if (renumbered_.size() > most_named)
+      preview_.notes.push_back({"import.renumbered-more", Level::note, "", {{"count", static_cast<double>(renumbered_.size() - most_named)}}});
+  }
+
+  /// A material of the grower's own is welcome, and a slip of the pen would pass for one: it is told where it comes in first.
+  void look_for_materials() {
+    if (options_.catalogue == nullptr) return;
+    std::set<std::string> known;
+    for (const ImportLine& line : preview_.lines)
+      if (const auto* own = std::get_if<OwnMaterial>(&line.record.record)) known.insert(lower(own->name));
+    for (const ImportLine& line : preview_.lines) {
+      if (line.arrival == Arrival::already_there) continue;
+      const std::string* name = material_of(line.record.record);
+      if (name == nullptr || name->empty() || options_.catalogue->find(*name) != nullptr || !known.insert(lower(*name)).second) continue;
+      Query used = inside_.query("SELECT 1 FROM record WHERE body IS NOT NULL AND (kind = 'bag' AND subject = ?1 OR kind = 'material' AND title = ?1) LIMIT 1");
+      if (used.with(*name).step()) continue;
+      std::string nearest;
+      for (const std::string& like : options_.catalogue->nearest(*name)) nearest.append(nearest.empty() ? "" : ", ").append(like);
+      preview_.notes.push_back({"import.material-unknown", Level::warning, line.record.ref.id.empty() ? line.title : line.record.ref.id,
+                                {{"name", *name}, {"nearest", nearest}}});
+    }
+  }
+
+  static const std::string* material_of(const Record& record) {
+    if (const auto* bag = std::get_if<Bag>(&record)) return &bag->material;
+    if (const auto* bin = std::get_if<Bin>(&record)) return &bin->material;
+    if (const auto* fraction = std::get_if<Fraction>(&record)) return &fraction->material;
+    return nullptr;
   }
 
   /// A record that names what is nowhere is kept, but the grower is told.
@@ -130,7 +212,9 @@ class Previewer {
   const ImportOptions& options_;
   ImportPreview preview_;
   std::set<RecordRef> ids_;
-  std::map<std::pair<RecordKind, std::string>, std::int64_t> taken_;
+  std::set<std::int64_t> stood_for_;  ///< records here that one of the file is
+  std::map<RecordKind, std::int64_t> highest_;  ///< number of a line, in the file or given to one of it
+  std::vector<std::pair<std::string, std::string>> renumbered_;
 };
 
 }  // namespace
@@ -158,7 +242,8 @@ Result<Imported> import_records(OpenWorkbook& workbook, const std::vector<Identi
     for (const ImportLine& line : imported.preview.lines) {
       if (line.arrival == Arrival::already_there) continue;
       Edit edit{line.record.ref, 0, line.record.record};
-      footing.fingerprints.push_back(line.record.ref.id.empty() ? fingerprint_of(write_record(line.record.record)) : std::string());
+      const bool known_by_content = line.record.ref.id.empty() || numbers_itself(line.record.ref.kind);
+      footing.fingerprints.push_back(known_by_content ? fingerprint_of(write_record(line.record.record)) : std::string());
       if (line.arrival != Arrival::added)
         if (const auto row = inside.read([&] { return inside.row(line.record.ref); })) edit.based_on = row->revision;
       change.edits.push_back(std::move(edit));
@@ -176,22 +261,24 @@ Result<Imported> import_records(OpenWorkbook& workbook, const std::vector<Identi
   }
 }
 
-void export_workbook(const OpenWorkbook& workbook, std::ostream& out, const std::string& note) {
+Problems export_workbook(const OpenWorkbook& workbook, std::ostream& out, const std::string& note) {
   OpenWorkbook::Inside& inside = workbook.inside();
   ExchangeWriter writer(out, note);
   // One statement sees one moment, whatever is written meanwhile.
-  inside.read([&] {
-    Query found = inside.query("SELECT kind, id, body FROM record WHERE body IS NOT NULL ORDER BY number");
-    while (found.step()) {
-      const auto kind = kind_named(found.text(0));
-      if (!kind) continue;
-      const RecordRef ref{*kind, found.text(1)};
-      const Result<Record> record = read_record(*kind, found.text(2), ref_text(ref));
-      if (!record) throw WorkbookTrouble({"workbook.record-unreadable", {}, {{"kind", found.text(0)}, {"id", ref.id}}});
-      writer.add(ref, *record);
-    }
+  Problems left_out = inside.read([&] {
+    return inside.for_each_record({}, "export.left-out", [&](const RecordRef& ref, const Record& record, const Query&) { writer.add(ref, record); });
   });
   writer.finish();
+  return left_out;
+}
+
+RecordsToExport records_to_export(const OpenWorkbook& workbook, RecordKind kind) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  RecordsToExport all;
+  all.left_out = inside.read([&] {
+    return inside.for_each_record(kind, "export.left-out", [&](const RecordRef& ref, Record record, const Query&) { all.records.push_back({ref, std::move(record), {}}); });
+  });
+  return all;
 }
 
 }  // namespace gritwright

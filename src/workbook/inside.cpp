@@ -5,6 +5,7 @@
 #include <cmath>
 #include <ctime>
 #include <system_error>
+#include <utility>
 
 #include "gritwright/formats/record_file.hpp"
 #include "record_index.hpp"
@@ -181,16 +182,40 @@ std::int64_t OpenWorkbook::Inside::next_change() {
   return std::stoll(meta("changes"));
 }
 
-void OpenWorkbook::Inside::count_id(const RecordRef& ref) {
-  const std::string base = ref.id.substr(0, ref.id.find('/'));
+std::optional<std::pair<std::string, std::int64_t>> counted_id(const std::string& id) {
+  const std::string base = id.substr(0, id.find('/'));
   const auto dash = base.rfind('-');
-  if (dash == std::string::npos) return;
+  if (dash == std::string::npos) return std::nullopt;
   const std::string digits = base.substr(dash + 1);
   constexpr std::size_t most_digits = 9;
-  if (digits.empty() || digits.size() > most_digits || digits.find_first_not_of("0123456789") != std::string::npos) return;
+  if (digits.empty() || digits.size() > most_digits || digits.find_first_not_of("0123456789") != std::string::npos) return std::nullopt;
+  return std::pair{base.substr(0, dash), std::int64_t{std::stoll(digits)}};
+}
+
+void OpenWorkbook::Inside::count_id(const RecordRef& ref) {
+  const auto counted = counted_id(ref.id);
+  if (!counted) return;
   query("INSERT INTO counter VALUES (?1, ?2, ?3) ON CONFLICT DO UPDATE SET last = max(last, excluded.last)")
-      .with(std::string(kind_name(ref.kind)), base.substr(0, dash), std::stoll(digits))
+      .with(std::string(kind_name(ref.kind)), counted->first, counted->second)
       .run();
+}
+
+Problems OpenWorkbook::Inside::for_each_record(std::optional<RecordKind> only, const char* code, const EachRecord& then) {
+  Problems unreadable;
+  Query row = query(only ? "SELECT kind, id, body, title, subject, day, number FROM record WHERE body IS NOT NULL AND kind = ?1 ORDER BY number"
+                         : "SELECT kind, id, body, title, subject, day, number FROM record WHERE body IS NOT NULL ORDER BY number");
+  if (only) row.with(std::string(kind_name(*only)));
+  while (row.step()) {
+    const auto kind = kind_named(row.text(0));
+    if (!kind) continue;
+    const RecordRef ref{*kind, row.text(1)};
+    Result<Record> record = read_record(*kind, row.text(2), ref_text(ref));
+    if (record)
+      then(ref, std::move(record).value(), row);
+    else
+      unreadable.push_back({code, {}, {{"kind", row.text(0)}, {"id", ref.id}}});
+  }
+  return unreadable;
 }
 
 std::int64_t OpenWorkbook::Inside::put(const RecordRef& ref, const std::optional<std::string>& body, bool keep_links,

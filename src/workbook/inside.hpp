@@ -9,6 +9,7 @@
 #include <condition_variable>
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <mutex>
@@ -98,6 +99,9 @@ class Query {
 /// The day where this machine stands: what happened late in the evening happened that day.
 [[nodiscard]] std::string local_day(std::chrono::system_clock::time_point time);
 
+/// "L" and 7 of "L-07", as ids are counted; empty for an id of another manner.
+[[nodiscard]] std::optional<std::pair<std::string, std::int64_t>> counted_id(const std::string& id);
+
 /// As the ledger adds it up.
 [[nodiscard]] std::int64_t micrograms_of(Mass mass);
 
@@ -176,10 +180,18 @@ struct OpenWorkbook::Inside {
   };
   [[nodiscard]] std::optional<Row> row(const RecordRef& ref);
 
+  /// Calls `then` for every record that is there, oldest first, where `only` is given for those of that kind. `row` is its row: kind,
+  /// id, body, title, subject, day, number. Those that can't be read are left out and come back as problems with `code`; those of a newer
+  /// version's kinds are passed over.
+  using EachRecord = std::function<void(const RecordRef& ref, Record record, const Query& row)>;
+  [[nodiscard]] Problems for_each_record(std::optional<RecordKind> only, const char* code, const EachRecord& then);
+
   /// Puts `body` (absent: deleted) in place; indexes, links, stock and search follow. `keep_links` when a deletion is meant, so
   /// that what was made of the record can still be traced. Returns the new revision.
   std::int64_t put(const RecordRef& ref, const std::optional<std::string>& body, bool keep_links, std::int64_t change);
   void count_id(const RecordRef& ref);
+  /// An id that was never used, by the manner of the house, with a number above `beyond`. `hint` is a bag's material.
+  [[nodiscard]] std::string free_id(RecordKind kind, const std::string& hint = {}, std::int64_t beyond = 0);
   [[nodiscard]] std::int64_t next_change();
 
   /// What `OpenWorkbook::apply` does, on a further footing.

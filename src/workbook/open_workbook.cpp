@@ -62,20 +62,6 @@ const char* prefix_of(RecordKind kind) {
   return "";
 }
 
-std::string free_id(OpenWorkbook::Inside& inside, RecordKind kind, const std::string& hint) {
-  std::string prefix = prefix_of(kind);
-  if (kind == RecordKind::bag && !hint.empty()) {
-    const char letter = hint.front();
-    if (letter >= 'a' && letter <= 'z') prefix = static_cast<char>(letter - 'a' + 'A');
-    if (letter >= 'A' && letter <= 'Z') prefix = letter;
-  }
-  Query last = inside.query("SELECT last FROM counter WHERE kind = ?1 AND prefix = ?2");
-  last.with(std::string(kind_name(kind)), prefix);
-  std::string number = std::to_string((last.step() ? last.whole(0) : 0) + 1);
-  if (number.size() < 2) number.insert(0, 1, '0');
-  return prefix + "-" + number + (kind == RecordKind::mix ? "/1" : "");
-}
-
 std::string hint_of(const Record& record) {
   const auto* bag = std::get_if<Bag>(&record);
   return bag == nullptr ? std::string() : bag->material;
@@ -86,6 +72,20 @@ constexpr int kept_steps = 200;
 constexpr int dropped_swaps = 200;  // in one change: an import's step holds thousands, and whoever types next shouldn't wait for them
 
 }  // namespace
+
+std::string OpenWorkbook::Inside::free_id(RecordKind kind, const std::string& hint, std::int64_t beyond) {
+  std::string prefix = prefix_of(kind);
+  if (kind == RecordKind::bag && !hint.empty()) {
+    const char letter = hint.front();
+    if (letter >= 'a' && letter <= 'z') prefix = static_cast<char>(letter - 'a' + 'A');
+    if (letter >= 'A' && letter <= 'Z') prefix = letter;
+  }
+  Query last = query("SELECT last FROM counter WHERE kind = ?1 AND prefix = ?2");
+  last.with(std::string(kind_name(kind)), prefix);
+  std::string number = std::to_string(std::max(last.step() ? last.whole(0) : 0, beyond) + 1);
+  if (number.size() < 2) number.insert(0, 1, '0');
+  return prefix + "-" + number + (kind == RecordKind::mix ? "/1" : "");
+}
 
 OpenWorkbook::OpenWorkbook(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 OpenWorkbook::OpenWorkbook(OpenWorkbook&&) noexcept = default;
@@ -266,7 +266,7 @@ bool OpenWorkbook::is_used(const RecordRef& ref) const {
 }
 
 std::string OpenWorkbook::suggest_id(RecordKind kind, const std::string& hint) const {
-  return inside_->read([&] { return free_id(*inside_, kind, hint); });
+  return inside_->read([&] { return inside_->free_id(kind, hint); });
 }
 
 Id<MixVersion> OpenWorkbook::next_version(const Id<MixVersion>& id) const {
@@ -315,7 +315,7 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
   for (std::size_t i = 0; i < change.edits.size(); ++i) {
     Edit& edit = change.edits[i];
     const bool adds = edit.based_on == 0;
-    if (adds && edit.ref.id.empty()) edit.ref.id = free_id(*this, edit.ref.kind, edit.value ? hint_of(*edit.value) : "");
+    if (adds && edit.ref.id.empty()) edit.ref.id = free_id(edit.ref.kind, edit.value ? hint_of(*edit.value) : "");
     const std::optional<Row> was = row(edit.ref);
     if (was) edit.ref.id = was->id;
     if (adds && was) problems.push_back(record_problem("workbook.id-used", edit.ref));
@@ -371,7 +371,7 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
     const bool only_log = std::ranges::all_of(swaps, [](const Swap& swap) { return swap.ref.kind == RecordKind::log_entry; });
     // A note written into the log by hand is its own entry.
     if (change.log || !only_log) {
-      const RecordRef ref{RecordKind::log_entry, free_id(*this, RecordKind::log_entry, "")};
+      const RecordRef ref{RecordKind::log_entry, free_id(RecordKind::log_entry)};
       const Result<std::string> body = encode(ref, entry);
       if (!body) return body.problems();
       put(ref, *body, false, *counter);

@@ -7,7 +7,7 @@
 #include <utility>
 
 #include "backup_copy.hpp"
-#include "gritwright/formats/record_file.hpp"
+#include "indexing_anew.hpp"
 #include "inside.hpp"
 #include "record_index.hpp"
 #include "schema.hpp"
@@ -56,21 +56,14 @@ Problems check_content(const OpenWorkbook& workbook) {
   inside.read([&] {
     // An older version's indexes are drawn anew when it is brought forward.
     const bool of_now = schema_version(*inside.database) == newest_schema();
-    Query found = inside.query("SELECT kind, id, body, title, subject, day, number FROM record WHERE body IS NOT NULL ORDER BY number");
-    while (found.step()) {
-      const auto kind = kind_named(found.text(0));
-      if (!kind) continue;
-      const RecordRef ref{*kind, found.text(1)};
-      const Result<Record> record = read_record(*kind, found.text(2), ref_text(ref));
-      if (!record) {
-        problems.push_back(damage_of("workbook.record-unreadable", ref));
-        continue;
-      }
-      const IndexEntry entry = index_of(ref, *record);
-      const bool listed = entry.title == found.text(3) && entry.subject == found.text(4) && entry.day == found.text(5);
-      if (of_now && !(listed && is_indexed(inside, found.whole(6), entry, *record)))
-        problems.push_back(damage_of("workbook.index-differs", ref));
-    }
+    Problems differing;
+    append(problems, inside.for_each_record({}, "workbook.record-unreadable", [&](const RecordRef& ref, const Record& record, const Query& row) {
+             if (!of_now) return;
+             const IndexEntry entry = index_of(ref, record);
+             const bool listed = entry.title == row.text(3) && entry.subject == row.text(4) && entry.day == row.text(5);
+             if (!(listed && is_indexed(inside, row.whole(6), entry, record))) differing.push_back(damage_of("workbook.index-differs", ref));
+           }));
+    append(problems, std::move(differing));
     Query ledger = inside.query(
         "SELECT r.id FROM stock s JOIN record r ON r.number = s.number WHERE r.kind <> 'stock-entry' OR r.body IS NULL");
     while (ledger.step()) problems.push_back(damage_of("workbook.index-differs", {RecordKind::stock_entry, ledger.text(0)}));
@@ -82,16 +75,14 @@ Notes check_sense(const OpenWorkbook& workbook) {
   OpenWorkbook::Inside& inside = workbook.inside();
   return inside.read([&] {
     Notes notes;
-    Query found = inside.query("SELECT kind, id, body FROM record WHERE body IS NOT NULL ORDER BY number");
-    while (found.step()) {
-      const auto kind = kind_named(found.text(0));
-      if (!kind) continue;
-      const RecordRef ref{*kind, found.text(1)};
-      const Result<Record> record = read_record(*kind, found.text(2), ref_text(ref));
-      if (!record) continue;
-      for (const Problem& problem : check(*record))
-        notes.push_back({"workbook.record-at-odds", Level::warning, ref_text(ref) + problem.where.pointer, {{"reason", problem.code}}});
-    }
+    // What can't be read is told by check_content.
+    (void)inside.for_each_record({}, "workbook.record-unreadable", [&](const RecordRef& ref, const Record& record, const Query&) {
+      for (Problem& problem : check(record)) {
+        Facts facts = std::move(problem.facts);
+        facts["fault"] = problem.code;
+        notes.push_back({"workbook.record-at-odds", Level::warning, ref_text(ref) + problem.where.pointer, std::move(facts)});
+      }
+    });
     for (const char* side : {"from", "to"}) {
       const std::string kind = std::string("l.") + side + "_kind";
       const std::string id = std::string("l.") + side + "_id";
@@ -113,6 +104,27 @@ Notes check_sense(const OpenWorkbook& workbook) {
       notes.push_back({"stock.below-zero", Level::warning, std::move(where), {{"mass_g", static_cast<double>(below.whole(2)) / 1e6}}});
     }
     return notes;
+  });
+}
+
+Result<Done> index_again(OpenWorkbook& workbook) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  if (Problems problems = inside.obstacles(); !problems.empty()) return problems;
+  inside.back_up_before_first_write();
+  return inside.write([&]() -> Result<Done> {
+    inside.query("DELETE FROM search WHERE rowid NOT IN (SELECT number FROM record WHERE body IS NOT NULL)").run();
+    inside.query("DELETE FROM stock WHERE number NOT IN (SELECT number FROM record WHERE kind = 'stock-entry' AND body IS NOT NULL)").run();
+    (void)inside.for_each_record(RecordKind::stock_entry, "workbook.record-unreadable", [&](const RecordRef&, const Record& record, const Query& row) {
+      const auto& line = std::get<StockEntry>(record);
+      inside.query("INSERT OR REPLACE INTO stock VALUES (?1, ?2, ?3, ?4)")
+          .with(row.whole(6), std::string(kind_name(line.holder.kind)), line.holder.id, micrograms_of(line.change))
+          .run();
+    });
+    index_anew(*inside.database);
+    // The signs of words that were there before and are in no record any more.
+    inside.query("INSERT INTO search(search) VALUES ('rebuild')").run();
+    (void)inside.next_change();
+    return Done{};
   });
 }
 

@@ -125,7 +125,7 @@ int build(const fs::path& folder, const LargeSize& size) {
   tell("import", time_of([&] { must(fill_large(workbook, size).ok()); }));
   tell("export", time_of([&] {
          std::ofstream out(folder / "large.json", std::ios::binary);
-         export_workbook(workbook, out);
+         must(export_workbook(workbook, out).empty());
        }));
   return 0;
 }

@@ -1,3 +1,5 @@
+#include <SQLiteCpp/SQLiteCpp.h>
+
 #include <catch2/catch.hpp>
 #include <filesystem>
 #include <fstream>
@@ -198,4 +200,78 @@ TEST_CASE("A long row of numbers is counted in the plain text and whole in JSON"
   CHECK(shown.find("54 numbers, all of them with --json") != std::string::npos);
   CHECK(shown.find("boxes_cm.1:") == std::string::npos);
   CHECK(bench.log({"show", "TR-01", "--json"}).json().dump().find("9.5") != std::string::npos);
+}
+
+TEST_CASE("One record that can't be read keeps no other from being listed and written out, and is told as file trouble", "[cli][log][refuses]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  {
+    SQLite::Database file(bench.file("nursery.gritwright"), SQLite::OPEN_READWRITE);
+    REQUIRE(file.exec("UPDATE record SET body = substr(body, 1, 30) WHERE kind = 'bag' AND id = 'K-07'") == 1);
+  }
+  const Answer all = bench.log({"export"});
+  CHECK(all.exit == Exit::file_trouble);
+  CHECK(all.err == "the bag K-07 can't be read from the file and was left out; take it in from a backup, or write it anew\n");
+  CHECK(all.json()["records"].size() == 2);  // the other bag, and the log's line
+  const Answer csv = bench.log({"export", "--kind", "bag", "--csv", "--output", bench.file("bags.csv")});
+  CHECK(csv.exit == Exit::file_trouble);
+  CHECK(fs::file_size(bench.file("bags.csv")) > 0);
+  const Answer listed = bench.log({"list", "bag", "--json"});
+  CHECK(listed.exit == Exit::file_trouble);
+  CHECK(listed.json()["records"].size() == 2);
+  CHECK(listed.err == "the bag K-07 can't be read from the file; take it in from a backup, or write it anew\n");
+  const Answer checked = bench.log({"check"});
+  CHECK(checked.exit == Exit::file_trouble);
+  CHECK(checked.out.find("takes the record's place") == std::string::npos);
+}
+
+TEST_CASE("Lists that disagree with their records are drawn anew when the check is told to mend", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  const std::string before = bench.log({"export"}).out;
+  {
+    SQLite::Database file(bench.file("nursery.gritwright"), SQLite::OPEN_READWRITE);
+    REQUIRE(file.exec("UPDATE record SET title = 'x' WHERE kind = 'bag'") == 2);
+  }
+  const Answer told = bench.log({"check"});
+  CHECK(told.exit != Exit::done);
+  CHECK(told.err.find("log check --mend") != std::string::npos);
+  CHECK(told.out.find("takes the record's place") == std::string::npos);
+  const Answer mended = bench.log({"check", "--mend"});
+  CHECK(mended.exit == Exit::done);
+  CHECK(mended.out.find("drawn anew") != std::string::npos);
+  CHECK(bench.log({"check", "--json"}).json()["problems"].empty());
+  CHECK(bench.log({"export"}).out == before);
+  CHECK_FALSE(bench.log({"check", "--mend", "--json"}).json()["mended"]);
+}
+
+TEST_CASE("A record is called whole only where nothing in it needs a correction", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"import", "-"}, bags).exit == Exit::done);
+  CHECK(bench.log({"check"}).out.find("The record is whole.") == 0);
+  {
+    SQLite::Database file(bench.file("nursery.gritwright"), SQLite::OPEN_READWRITE);
+    REQUIRE(file.exec("UPDATE record SET body = json_set(body, '$.count', -1) WHERE kind = 'bag' AND id = 'K-07'") == 1);
+  }
+  const Answer odd = bench.log({"check"});
+  CHECK(odd.exit == Exit::done);
+  CHECK(odd.out.find("The file is intact; 1 thing in it needs a correction:\n") == 0);
+  CHECK(odd.out.find("bag:K-07/count: would be refused today: -1 bags can't be; expected 1 or more") != std::string::npos);
+  CHECK(bench.log({"check", "--strict"}).exit == Exit::strict_warnings);
+}
+
+TEST_CASE("A line of the log from another record does not take the place of the grower's own, and a slip in a material is told", "[cli][log]") {
+  const Bench bench;
+  REQUIRE(bench.log({"add", "buds late"}).exit == Exit::done);
+  const Bench other;
+  REQUIRE(other.log({"import", "-"}, bags).exit == Exit::done);
+  const std::string theirs = other.log({"export"}).out;
+  const Answer taken = bench.log({"import", "-", "--replace"}, theirs);
+  CHECK(taken.exit == Exit::done);
+  CHECK(taken.err.find("note: L-01: comes in as L-02, the next free number: L-01 here is another line") != std::string::npos);
+  CHECK(bench.log({"show", "L-01"}).out.find("buds late") != std::string::npos);
+  CHECK(bench.log({"import", "-"}, theirs).out == "0 added, 3 already there.\n");
+  const Answer slip = bench.log({"import", "-"}, "id,material,lot\nX-01,akadma,lot 1\n");
+  CHECK(slip.exit == Exit::done);
+  CHECK(slip.err.find("X-01: there is no material called akadma in the catalogue, so it is taken as your own; nearest there: akadama") != std::string::npos);
 }

@@ -40,7 +40,7 @@ class Complaints {
 
 std::string exported(const RecordBook& record) {
   std::ostringstream out;
-  export_workbook(record.workbook(), out);
+  REQUIRE(export_workbook(record.workbook(), out).empty());
   return out.str();
 }
 

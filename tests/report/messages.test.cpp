@@ -58,3 +58,8 @@ TEST_CASE("A kind of record is named in words, not by its key in files", "[messa
   CHECK(said("container") == "there is no pot X-1; look at its number");
   CHECK(said("bag", [](std::string_view text) { return text == "bag" ? std::string("Sack") : std::string(text); }) == "there is no Sack X-1; look at its number");
 }
+
+TEST_CASE("What would be refused today is told in the words of the refusal", "[messages]") {
+  const gritwright::Note note{"workbook.record-at-odds", gritwright::Level::warning, "bag:P-03/count", {{"fault", "bag.count-below-one"}, {"count", -1.0}}};
+  CHECK(gritwright::sentence(note) == "would be refused today: -1 bags can't be; expected 1 or more");
+}

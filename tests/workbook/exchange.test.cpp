@@ -15,7 +15,7 @@ namespace {
 
 std::string exported(const OpenWorkbook& workbook) {
   std::ostringstream text;
-  export_workbook(workbook, text);
+  REQUIRE(export_workbook(workbook, text).empty());
   return text.str();
 }
 
@@ -122,7 +122,7 @@ TEST_CASE("A record that differs under the same id is refused, or replaced when 
   CHECK(workbook.count(RecordKind::bag) == 1);
   const std::vector<IdentifiedRecord> twice{incoming[1], incoming[1]};
   CHECK(code_of(import_records(workbook, twice, "import")) == "import.id-twice");
-  REQUIRE(import_records(workbook, incoming, "import", {.replace = true}));
+  REQUIRE(import_records(workbook, incoming, "import", {.replace = true, .catalogue = nullptr}));
   CHECK(workbook.find(Id<Bag>{"A-01"})->record.lot == "there");
   REQUIRE(workbook.undo());
   CHECK(workbook.find(Id<Bag>{"A-01"})->record.lot == "here");
@@ -171,7 +171,7 @@ TEST_CASE("A list changes what it has columns for, and a day of a history, and l
     const auto list = read_records_csv(kind, csv, "list.csv");
     REQUIRE(list);
     REQUIRE(list->problems.empty());
-    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true, .catalogue = nullptr});
     REQUIRE(imported);
     return imported->preview.lines.front().arrival;
   };
@@ -229,7 +229,7 @@ TEST_CASE("A list of sieves changes those and what it has columns for, and leave
     const auto list = read_records_csv(RecordKind::sieve_test, csv, "list.csv");
     REQUIRE(list);
     REQUIRE(list->problems.empty());
-    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true, .catalogue = nullptr});
     REQUIRE(imported);
     return imported->preview.lines.front().arrival;
   };
@@ -267,7 +267,7 @@ TEST_CASE("The width of a pot that is measured once follows its length, and that
     const auto list = read_records_csv(RecordKind::container, csv, "list.csv");
     REQUIRE(list);
     if (!list->problems.empty()) return list->problems.front().code;
-    const auto imported = import_records(workbook, list->records, "list", {.replace = true});
+    const auto imported = import_records(workbook, list->records, "list", {.replace = true, .catalogue = nullptr});
     return imported ? "" : imported.problems().front().code;
   };
   const auto kept = [&](const char* id) { return workbook.find(Id<RecordedContainer>{id})->record; };

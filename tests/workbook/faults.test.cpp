@@ -12,6 +12,7 @@
 
 #include "failing_files.hpp"
 #include "gritwright/workbook/backups.hpp"
+#include "gritwright/workbook/search.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "gritwright/workbook/workbook_check.hpp"
 #include "other_program.hpp"
@@ -369,7 +370,8 @@ TEST_CASE("A file cut off at any of 1,000 places is recognised as damaged and no
   }
 }
 
-TEST_CASE("The check names every record whose list, words, links or ledger line say something else than it does", "[workbook][refuses]") {
+TEST_CASE("The check names every record whose list, words, links or ledger line say something else than it does, and they are drawn anew without touching it",
+          "[workbook][refuses]") {
   struct Spoilt {
     const char* by;
     const char* told;
@@ -394,9 +396,24 @@ TEST_CASE("The check names every record whose list, words, links or ledger line 
     SQLite::Database file(folder.file().string(), SQLite::OPEN_READWRITE);
     file.exec(spoilt.by);
   }
-  const Problems problems = check_content(opened(folder.file(), hand.options()));
+  OpenWorkbook workbook = opened(folder.file(), hand.options());
+  const Problems problems = check_content(workbook);
   REQUIRE(problems.size() == 1);
   CHECK(std::get<std::string>(problems.front().facts.at("kind")) + ":" + std::get<std::string>(problems.front().facts.at("id")) == spoilt.told);
+  const auto bodies = [&] {
+    SQLite::Database file(folder.file().string(), SQLite::OPEN_READONLY);
+    return file.execAndGet("SELECT group_concat(number || kind || id || revision || body) FROM record").getString();
+  };
+  const std::string before = bodies();
+  REQUIRE(index_again(workbook));
+  CHECK(bodies() == before);
+  if (problems.front().code == "workbook.record-unreadable") {
+    CHECK(check_content(workbook) == problems);
+    return;
+  }
+  CHECK(check_content(workbook).empty());
+  CHECK(search(workbook, {.words = "akadama", .material = {}}).size() >= 1);
+  CHECK(workbook.stock_of({RecordKind::bag, "A-01"}) == mass_g(14 * 480));
 }
 
 TEST_CASE("With any byte of the header flipped a workbook is refused untouched or gives all it held", "[workbook][refuses][rounds]") {

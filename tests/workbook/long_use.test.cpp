@@ -404,7 +404,7 @@ std::vector<SeasonCost> run_seasons(int seasons) {
     check_ledger(nursery);
     check_traces(nursery);
     std::ostringstream out;
-    export_workbook(nursery.workbook, out);
+    REQUIRE(export_workbook(nursery.workbook, out).empty());
     const double size = static_cast<double>(out.str().size());
     nursery.cost.bytes = size - before;
     before = size;

@@ -193,7 +193,7 @@ TEST_CASE("An id that undo took back, a list brought or another session gave is 
   for (const char* used : {"A-01", "A-02", "A-03", "a-40"}) {
     INFO(used);
     CHECK(code_of(workbook.add(akadama_bag("six"), "a bag", used)) == "workbook.id-used");
-    CHECK_FALSE(import_records(workbook, {{{RecordKind::bag, used}, akadama_bag("six"), {}}}, "a list", {.replace = true}));
+    CHECK_FALSE(import_records(workbook, {{{RecordKind::bag, used}, akadama_bag("six"), {}}}, "a list", {.replace = true, .catalogue = nullptr}));
   }
   CHECK(workbook.count(RecordKind::bag) == 1);
 }

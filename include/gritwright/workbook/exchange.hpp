@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "gritwright/domain/material.hpp"
 #include "gritwright/domain/record_ref.hpp"
 #include "gritwright/formats/exchange_file.hpp"
 #include "gritwright/result.hpp"
@@ -18,7 +19,7 @@ enum class Arrival {
   added,
   already_there,     ///< nothing to do: the same record is there, or came in with an earlier import
   comes_back,        ///< the same record was deleted here and returns under its id
-  differs            ///< another record has the id; refused unless it shall be replaced
+  differs            ///< another record has the id; refused unless it shall be replaced. Never a line of log or ledger, which is added under the next free number
 };
 
 struct ImportLine {
@@ -31,12 +32,16 @@ struct ImportLine {
 struct ImportPreview {
   std::vector<ImportLine> lines;
   Problems problems;  ///< import.id-differs (unless replacing), import.id-twice, and what a record of the kind must fulfil
-  Notes notes;        ///< import.names-unknown: a record names another that is neither here nor in the import
+  /// import.names-unknown: a record names another that is neither here nor in the import. import.renumbered, import.renumbered-more: lines
+  /// that come in under another number. import.material-unknown: a material that is neither in the catalogue nor in use here. import.line-kept: a line that was corrected since the file was written stays as it is here.
+  Notes notes;
   [[nodiscard]] std::size_t count(Arrival arrival) const;
 };
 
 struct ImportOptions {
-  bool replace = false;  ///< records with the same id and other content take the place of those here, as one undoable step
+  /// Records with the same id and other content take the place of those here, as one undoable step; lines of log and ledger never do.
+  bool replace = false;
+  const Catalogue* catalogue = nullptr;  ///< names that materials are held against; null: none are
 };
 
 [[nodiscard]] ImportPreview preview_import(const OpenWorkbook& workbook, std::vector<IdentifiedRecord> records,
@@ -52,7 +57,16 @@ struct Imported {
 [[nodiscard]] Result<Imported> import_records(OpenWorkbook& workbook, const std::vector<IdentifiedRecord>& records, const std::string& label,
                                               const ImportOptions& options = {});
 
-/// All records as "gritwright/workbook/1", from one moment. Deleted ones stay behind.
-void export_workbook(const OpenWorkbook& workbook, std::ostream& out, const std::string& note = {});
+/// All records as "gritwright/workbook/1", from one moment. Deleted ones stay behind. What can't be read is left out and comes back as
+/// problems: export.left-out.
+[[nodiscard]] Problems export_workbook(const OpenWorkbook& workbook, std::ostream& out, const std::string& note = {});
+
+struct RecordsToExport {
+  std::vector<IdentifiedRecord> records;
+  Problems left_out;  ///< export.left-out, of each that can't be read
+};
+
+/// The records of a kind, oldest first.
+[[nodiscard]] RecordsToExport records_to_export(const OpenWorkbook& workbook, RecordKind kind);
 
 }  // namespace gritwright

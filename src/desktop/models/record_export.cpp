@@ -4,7 +4,6 @@
 #include <sstream>
 #include <string>
 #include <utility>
-#include <vector>
 
 #include "gritwright/formats/record_csv.hpp"
 #include "gritwright/workbook/exchange.hpp"
@@ -13,25 +12,26 @@ namespace gritwright::desktop {
 
 namespace {
 
-std::string exported_text(const OpenWorkbook& workbook, std::optional<RecordKind> kind) {
+std::string exported_text(const OpenWorkbook& workbook, std::optional<RecordKind> kind, Problems& left_out) {
   if (!kind) {
     std::ostringstream text;
-    export_workbook(workbook, text);
+    left_out = export_workbook(workbook, text);
     return std::move(text).str();
   }
-  std::vector<IdentifiedRecord> records;
-  for (StoredRecord& stored : workbook.all_of(*kind)) records.push_back({stored.ref, std::move(stored.record), {}});
-  return write_records_csv(*kind, records);
+  RecordsToExport all = records_to_export(workbook, *kind);
+  left_out = std::move(all.left_out);
+  return write_records_csv(*kind, all.records);
 }
 
 }  // namespace
 
-Result<Done> write_records(const OpenWorkbook& workbook, const QString& path, std::optional<RecordKind> kind) {
-  const std::string text = exported_text(workbook, kind);
+Result<WrittenRecords> write_records(const OpenWorkbook& workbook, const QString& path, std::optional<RecordKind> kind) {
+  WrittenRecords records;
+  const std::string text = exported_text(workbook, kind, records.left_out);
   QSaveFile file(path);
   const bool written = file.open(QIODevice::WriteOnly) && file.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && file.commit();
   if (!written) return Problem{"file.write-failed", Place{path.toStdString(), {}, {}, {}}, {}};
-  return Done{};
+  return records;
 }
 
 }  // namespace gritwright::desktop

@@ -40,7 +40,7 @@ Looked look_at(const RecordImport::Request& request, const std::filesystem::path
   looked.records = std::move(incoming->records);
   looked.problems = std::move(incoming->problems);
   try {
-    looked.preview = preview_import(*opened, looked.records, ImportOptions{request.replace});
+    looked.preview = preview_import(*opened, looked.records, ImportOptions{request.replace, &catalogue});
   } catch (const WorkbookTrouble& trouble) {
     return {{}, {}, {trouble.problem()}};
   }
@@ -55,7 +55,7 @@ Result<std::size_t> bring_in(const std::vector<IdentifiedRecord>& records, const
   if (!opened) return opened.problems();
   OpenWorkbook workbook = std::move(opened).value();
   try {
-    const auto imported = import_records(workbook, records, label, ImportOptions{replaces});
+    const auto imported = import_records(workbook, records, label, ImportOptions{replaces, nullptr});
     if (!imported) return imported.problems();
     return imported->preview.lines.size() - imported->preview.count(Arrival::already_there);
   } catch (const WorkbookTrouble& trouble) {
