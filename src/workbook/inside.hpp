@@ -196,7 +196,9 @@ struct OpenWorkbook::Inside {
 
   /// What `OpenWorkbook::apply` does, on a further footing.
   [[nodiscard]] Result<Applied> apply(Change change, const Footing& footing);
-  Result<Applied> apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies, const Footing& footing);
+  Result<Applied> apply_in_transaction(Change& change, std::vector<std::optional<std::string>>& bodies, const Footing& footing);
+  /// Adds what came in with the bags that are corrected, unless the change says itself what it was.
+  [[nodiscard]] Problems add_corrected_receipts(Change& change, std::vector<std::optional<std::string>>& bodies);
   Result<Step> swap_step(std::optional<std::int64_t> wanted, bool undo);
 
   /// Problems that stand in the way of any writing.

@@ -4,6 +4,7 @@
 #include <functional>
 #include <stdexcept>
 
+#include "corrected_receipt.hpp"
 #include "gritwright/formats/record_file.hpp"
 #include "inside.hpp"
 #include "record_index.hpp"
@@ -299,7 +300,31 @@ Result<Applied> OpenWorkbook::Inside::apply(Change change, const Footing& footin
   return write([&] { return apply_in_transaction(change, bodies, footing); });
 }
 
-Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const std::vector<std::optional<std::string>>& bodies,
+Problems OpenWorkbook::Inside::add_corrected_receipts(Change& change, std::vector<std::optional<std::string>>& bodies) {
+  Problems problems;
+  const std::size_t given = change.edits.size();
+  for (std::size_t i = 0; i < given; ++i) {
+    if (change.edits[i].ref.kind != RecordKind::bag || !change.edits[i].value) continue;
+    const std::optional<Row> was = row(change.edits[i].ref);
+    if (!was || !was->body) continue;
+    const RecordRef bag{RecordKind::bag, was->id};
+    auto edit = corrected_receipt(*this, bag, std::get<Bag>(decode(bag, *was->body)), std::get<Bag>(*change.edits[i].value));
+    if (!edit) continue;
+    const auto tells_itself = [&](const Edit& other) {
+      const auto* entry = other.value ? std::get_if<StockEntry>(&*other.value) : nullptr;
+      return other.ref == edit->ref || (entry != nullptr && entry->holder == bag);
+    };
+    if (std::any_of(change.edits.begin(), change.edits.begin() + static_cast<std::ptrdiff_t>(given), tells_itself)) continue;
+    Result<std::string> body = encode(edit->ref, *edit->value);
+    append(problems, body.problems());
+    if (!body) continue;
+    bodies.emplace_back(std::move(body).value());
+    change.edits.push_back(*std::move(edit));
+  }
+  return problems;
+}
+
+Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, std::vector<std::optional<std::string>>& bodies,
                                                            const Footing& footing) {
   struct Swap {
     RecordRef ref;
@@ -308,7 +333,8 @@ Result<Applied> OpenWorkbook::Inside::apply_in_transaction(Change& change, const
   };
   if (footing.workbook_revision && *footing.workbook_revision != std::stoll(meta("changes")))
     return Problem{"workbook.changed-meanwhile", {}, {}};
-  Problems problems;
+  Problems problems = add_corrected_receipts(change, bodies);
+  if (!problems.empty()) return problems;
   std::vector<Swap> swaps;
   Applied applied;
   std::optional<std::int64_t> counter;

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "corrected_receipt.hpp"
 #include "inside.hpp"
 
 namespace gritwright {
@@ -177,6 +178,11 @@ std::optional<StockEntry> arrival_of(const RecordRef& holder, const Bag& bag, co
     entry.change = *dry_mass_received(bag);
   }
   return entry;
+}
+
+bool corrects_receipt(const OpenWorkbook& workbook, const Stored<Bag>& was, const Bag& now) {
+  OpenWorkbook::Inside& inside = workbook.inside();
+  return inside.read([&] { return corrected_receipt(inside, ref_to(was.id), was.record, now).has_value(); });
 }
 
 namespace {

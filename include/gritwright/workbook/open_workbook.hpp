@@ -177,7 +177,8 @@ class OpenWorkbook {
   [[nodiscard]] Id<MixVersion> next_version(const Id<MixVersion>& id) const;
 
   // ---- changing --------------------------------------------------------------------------------------------------------
-  /// One transaction and one undo step; all or nothing. Errors: workbook.stale-change (the record was changed meanwhile),
+  /// One transaction and one undo step; all or nothing. What came into stock with a bag follows the bag (corrects_receipt), unless the
+  /// change has stock entries of the bag itself. Errors: workbook.stale-change (the record was changed meanwhile),
   /// workbook.id-used, workbook.not-there, workbook.read-only, file.gone, file.disk-full, file.locked, file.damaged, and those of
   /// storing a record that could not be read again.
   [[nodiscard]] Result<Applied> apply(Change change);

@@ -47,6 +47,10 @@ struct Measured {
 [[nodiscard]] std::optional<StockEntry> arrival_of(const RecordRef& holder, const Bag& bag, const std::string& day,
                                                    std::optional<BulkDensity> fallback_density = {});
 
+/// Whether the entry of what came in with a bag changes with it, as it does in every change of a bag: what came in is what the bag says,
+/// until somebody counts what is left of it.
+[[nodiscard]] bool corrects_receipt(const OpenWorkbook& workbook, const Stored<Bag>& was, const Bag& now);
+
 /// Adds a bag and, where its dry mass is known, the entry of what was received, as one step. The bag is the first of the revisions.
 /// Litres are converted with the bag's own density, else with `fallback_density`.
 [[nodiscard]] Result<Applied> receive(OpenWorkbook& workbook, const Bag& bag, const std::string& id = {},
