@@ -14,6 +14,9 @@ Problems check(const MixVersion& version) {
   for (std::size_t i = 0; i < version.sources.size(); ++i)
     if (version.sources[i]) check_grain(problems, item("/sources", i), *version.sources[i]);
   check_day(problems, "/day", version.day);
+  if (version.wanted_band && !(version.wanted_band->from < version.wanted_band->to))
+    problems.push_back(problem_at("record.sizes-upside-down", "/wanted_band",
+                                  {{"from_mm", in_mm(version.wanted_band->from)}, {"to_mm", in_mm(version.wanted_band->to)}}));
   check_amount(problems, "/reserved_l", version.reserved);
   return problems;
 }

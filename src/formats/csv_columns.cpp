@@ -59,6 +59,7 @@ constexpr std::array test_columns{CsvColumn{"of", "/of"},
                                   CsvColumn{"bulk_density_g_l", "/test/bulk_density_g_l", number},
                                   CsvColumn{"note", "/note"}};
 constexpr std::array mix_columns{CsvColumn{"name", "/mix/name"}, CsvColumn{"group", "/group"}, CsvColumn{"day", "/day"},
+                                 CsvColumn{"wanted_from_mm", "/wanted_band/from_mm", number}, CsvColumn{"wanted_to_mm", "/wanted_band/to_mm", number},
                                  CsvColumn{"note", "/note"}};
 constexpr std::array container_columns{CsvColumn{"name", "/container/name"},
                                        CsvColumn{"shape", "/container/shape"},

@@ -164,6 +164,7 @@ struct MixVersionFields {
     io.day("day", version.day);
     io.ref("calibrated_by", version.calibrated_by);
     io.flag("settling_measured", version.settling_measured);
+    io.object("wanted_band", version.wanted_band, SizeBandFields{});
     io.number("reserved_l", version.reserved, mixed);
     io.text("note", version.note);
   }
