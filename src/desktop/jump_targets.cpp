@@ -137,7 +137,7 @@ std::vector<JumpBox::Target> jump_targets(MainWindow& window, Bench& bench, cons
     }
   }
   for (std::size_t i = 0; i < bench.state().components.size(); ++i) {
-    const QString text = JumpText::tr("sheet %1").arg(bench.state().components[i].name);
+    const QString text = JumpText::tr("component %1").arg(bench.state().components[i].name);
     if (!fits(text, words)) continue;
     targets.push_back({text, [&window, &bench, i] {
       bench.set_current_component(static_cast<int>(i));

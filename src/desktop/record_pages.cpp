@@ -757,7 +757,7 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
   window_.show_mixes();
   QStringList sentences;
   if (components.size() > most_components) sentences << tr("The bench holds %1 components: the others of mix %2 were left out.").arg(most_components).arg(id);
-  if (!without.isEmpty()) sentences << tr("No bag stands behind %1: its sheet is empty.").arg(comma_list(without));
+  if (!without.isEmpty()) sentences << tr("No bag stands behind %1: type its sieve test.").arg(comma_list(without));
   if (!left.isEmpty()) sentences << tr("The sieve test of %1 is not kept and left the bench: undo brings it back.").arg(comma_list(left));
   return sentences;
 }

@@ -85,29 +85,33 @@ std::string typed_month_day(const QString& text) {
 
 namespace {
 
-/// With a capital, except where a fact stands first: what was typed, a name or a number keep their letters.
+/// What was typed, a name or a number keep their letters where they stand first.
+enum class Begins { with_capital, as_written };
+
 template <class Message>
-QString capital_sentence(const Message& message, UnitSystem units) {
+QString message_text(const Message& message, UnitSystem units, Begins begins) {
   // The template is the first that is translated. These facts hold words of ours.
   constexpr std::array words{"{kind}", "{what}", "{face}", "{direction}"};
   std::optional<bool> begins_with_fact;
   const auto looked_at = [&](std::string_view text) {
-    std::string said = translated(text);
-    if (!begins_with_fact) begins_with_fact = said.starts_with('{') && std::ranges::none_of(words, [&](const char* word) { return said.starts_with(word); });
-    return said;
+    std::string reads = translated(text);
+    if (!begins_with_fact) begins_with_fact = reads.starts_with('{') && std::ranges::none_of(words, [&](const char* word) { return reads.starts_with(word); });
+    return reads;
   };
   QString text = to_local(sentence(message, looked_at, units));
-  if (!text.isEmpty() && !begins_with_fact.value_or(false)) text[0] = text[0].toUpper();
+  if (begins == Begins::with_capital && !text.isEmpty() && !begins_with_fact.value_or(false)) text[0] = text[0].toUpper();
   return text;
 }
 
 }  // namespace
 
-QString sentence_text(const Problem& problem, UnitSystem units) { return capital_sentence(problem, units); }
+QString sentence_text(const Problem& problem, UnitSystem units) { return message_text(problem, units, Begins::with_capital); }
 
 QString sentence_text(const Note& note, UnitSystem units) {
-  const QString text = capital_sentence(note, units);
-  return note.where.empty() ? text : with_label(to_qt(translated(note.where)), text);
+  if (note.where.empty()) return message_text(note, units, Begins::with_capital);
+  // In German a whole sentence begins with a capital after a colon too.
+  const Begins begins = QLocale().language() == QLocale::German ? Begins::with_capital : Begins::as_written;
+  return with_label(to_qt(translated(note.where)), message_text(note, units, begins));
 }
 
 namespace {

@@ -147,12 +147,12 @@ TEST_CASE("How so? tells where each figure of a found recipe comes from, with it
   };
   const PotWater& water = recipe.pots.at(first_pot);
   const QString capacity = to_local(percent_text(water.container_capacity.value()));
-  CHECK(how_so("how_recipe_air", "figure_recipe_air", "Air that drains free").contains(QStringLiteral("capacity: %1").arg(capacity)));
+  CHECK(how_so("how_recipe_air", "figure_recipe_air", "Air that drains free").contains(QStringLiteral("water held: %1").arg(capacity)));
   CHECK(how_so("how_recipe_water", "figure_recipe_water", "Water held").contains(QStringLiteral("cm mm")));
   CHECK(how_so("how_recipe_available", "figure_recipe_available", "Water plants can take").contains(QStringLiteral("theta(50): %1").arg(to_local(percent_text(water.theta_50.value())))));
   CHECK(how_so("how_recipe_weight", "figure_recipe_weight", "Litre weight, dry").contains(QStringLiteral("settling")));
   CHECK(how_so("how_recipe_shrinkage", "figure_recipe_shrinkage", "Shrinks on mixing by").contains(QStringLiteral("phi")));
-  CHECK(how_so("how_recipe_score", "figure_recipe_score", "Score, 0 is best").contains(QStringLiteral("soft wishes")));
+  CHECK(how_so("how_recipe_score", "figure_recipe_score", "Score, 0 is best").contains(QStringLiteral("need not hold")));
   // The price is what its explanation says: loose litres at their price, over the mixed litres.
   const QString price = how_so("how_recipe_price", "figure_recipe_price", "Price of a mixed litre");
   double money = 0;

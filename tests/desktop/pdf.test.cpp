@@ -273,7 +273,7 @@ TEST_CASE("A root-plan sheet prints its pictures, plans and stop table", "[pdf]"
   Printed printed;
   REQUIRE(write_pdf(root_plan_sheet(plan, *answer, UnitSystem::metric), printed.file, Paper::letter));
   const QString text = printed.flowing_text();
-  for (const char* word : {"crooked", "branch", "Plan A", "soil line", "from above", "The upper cut stops at", "untouched"}) {
+  for (const char* word : {"crooked", "branch", "Plan A", "soil line", "from above", "the upper cut stops at", "untouched"}) {
     INFO(word);
     CHECK(text.contains(QLatin1String(word)));
   }

@@ -282,6 +282,14 @@ TEST_CASE("Whatever the window looks up, the catalogues have", "[translation]") 
   }
 }
 
+TEST_CASE("A sentence behind a name keeps its small letter, one by itself begins with a capital", "[translation]") {
+  const WithLanguage english("en");
+  Note note{"water.perched-to-the-top", Level::note, "broadleaf", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};
+  CHECK(sentence_text(note).startsWith(QStringLiteral("broadleaf: the wet zone would reach")));
+  note.where.clear();
+  CHECK(sentence_text(note).startsWith(QStringLiteral("The wet zone would reach")));
+}
+
 TEST_CASE("Sentences of the engine and what stands behind a figure are German in German, with a decimal comma", "[translation]") {
   const WithLanguage german("de");
   const Note note{"water.perched-to-the-top", Level::note, "old top", {{"perched_cm", 7.5}, {"depth_cm", 4.25}}};

@@ -92,7 +92,7 @@ QStringList ageing_notes(const Bench& bench, const BenchAgeing* ageing) {
   for (const Note& note : ageing->years.notes) {
     // The hint stands in the sentence.
     if (note.code == "ageing.no-durability" || note.code == "ageing.plain-pot" || note.code == "ageing.estimate")
-      notes << AgeingText::tr("%1.").arg(note.where.empty() ? sentence_text(note, bench.units()) : with_label(to_qt(note.where), sentence_text(note, bench.units())));
+      notes << AgeingText::tr("%1.").arg(sentence_text(note, bench.units()));
   }
   return notes;
 }

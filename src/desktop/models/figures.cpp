@@ -82,7 +82,7 @@ FigureGroup grain_group(const Bench& bench) {
   Group group(QStringLiteral("grain"), FigureText::tr("Grain of the mix"), grading ? explain_blend(*grading, evaluation.band) : std::vector<Explanation>{},
               why_no_mix(bench));
   const auto size = [&](double percent) { return size_text(grading ? percentile(*grading, percent) : std::nullopt, units); };
-  const QString outside = grading ? FigureText::tr("outside the sieves used; nothing is extrapolated") : why_no_mix(bench);
+  const QString outside = grading ? FigureText::tr("outside the sieves used; a wider set would tell") : why_no_mix(bench);
   group.add("d50", FigureText::tr("D50, half is finer"), size(50), outside);
   group.add("d10", FigureText::tr("D10"), size(10), outside);
   group.add("d90", FigureText::tr("D90"), size(90), outside);
@@ -92,7 +92,7 @@ FigureGroup grain_group(const Bench& bench) {
     const auto in_band = grading ? band_share(*grading, band) : std::nullopt;
     return percent_text(number(in_band, [](MassShare s) { return s.value(); }));
   };
-  group.add("in_band", FigureText::tr("In the wanted band"), evaluation.band ? share(*evaluation.band) : std::string(), no_band);
+  group.add("in_band", FigureText::tr("Wanted grain, by mass"), evaluation.band ? share(*evaluation.band) : std::string(), no_band);
   group.add("finer", FigureText::tr("Finer than it"), evaluation.band ? share({aperture_mm(0), evaluation.band->from}) : std::string(), no_band);
   return group.take();
 }

@@ -65,7 +65,7 @@ QString trait_text(TraitSort sort) {
     case TraitSort::depth: return TraceText::tr("depth");
     case TraitSort::day: return TraceText::tr("day of repotting");
     case TraitSort::plan: return TraceText::tr("plan");
-    case TraitSort::removed_share: return TraceText::tr("removed share");
+    case TraitSort::removed_share: return TraceText::tr("taken off");
   }
   return {};
 }
@@ -232,7 +232,7 @@ std::vector<TreeState> tree_states(const OpenWorkbook& workbook) {
 
 RecordTable shared_table(const SharedTraits& shared) {
   RecordTable made;
-  made.table.heading = {TraceText::tr("what they share"), TraceText::tr("which"), TraceText::tr("these trees"), TraceText::tr("all others")};
+  made.table.heading = {TraceText::tr("shared"), TraceText::tr("which"), TraceText::tr("these trees"), TraceText::tr("all others")};
   for (const SharedTrait& trait : shared.traits) {
     if (shared.trees.size() > 1 && trait.count < 2) continue;
     const QString value = trait.sort == TraitSort::day ? day_text(trait.value) : to_local(trait.value);

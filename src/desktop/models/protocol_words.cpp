@@ -61,7 +61,7 @@ ProtocolWords words_of(Protocol protocol) {
               WordsOfProtocol::tr("A sieve shaken over a sheet on which a little grain lies.")};
     case Protocol::pot_by_balance:
       return {WordsOfProtocol::tr("Pot test by balance"),
-              WordsOfProtocol::tr("Saturate and drain: the air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were."),
+              WordsOfProtocol::tr("The air and water of this mix in a real pot. It corrects the estimates of the mix and shows how far off they were."),
               {WordsOfProtocol::tr("Soak the mix for a day. Fill the pot and work it in as you would around a tree. Seal the holes."),
                WordsOfProtocol::tr("Flood slowly from below until a film shines on top. Weigh. Open the holes and let it drain level for half an hour. Weigh."),
                WordsOfProtocol::tr("Dry everything until it no longer gets lighter. Weigh; the empty pot too. A wet pot is heavy: lift with both hands.")},

@@ -123,7 +123,7 @@ VerdictView verdict_view(const Bench& bench) {
   const ComponentEvaluation& component = evaluation.components[index];
   const UnitSystem units = bench.units();
   view.figures.key = QStringLiteral("verdict");
-  view.figures.title = VerdictText::tr("%1 in the wanted band").arg(bench.state().components[index].name);
+  view.figures.title = VerdictText::tr("Wanted grain in %1").arg(bench.state().components[index].name);
   QString reason = why_no_curve(component);
   if (reason.isEmpty() && !evaluation.band) reason = VerdictText::tr("type the wanted grain");
   std::optional<BagVerdict> judged;
@@ -139,7 +139,7 @@ VerdictView verdict_view(const Bench& bench) {
       add_fractions(view, *graded, *judged, bench.surroundings().bag, units);
       add_openings(view, graded->grading, band, bench.surroundings().owned_sieves, units);
     } else {
-      reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the band") : view.notes.takeFirst();
+      reason = view.notes.isEmpty() ? VerdictText::tr("the sieves do not reach the ends of the wanted grain") : view.notes.takeFirst();
     }
   }
   view.lots = lot_findings(bench);
@@ -153,7 +153,7 @@ VerdictView verdict_view(const Bench& bench) {
     view.figures.figures.push_back(std::move(figure));
   };
   const auto share = [&](MassShare BagVerdict::*member) { return judged ? std::optional(percent_text(((*judged).*member).value())) : std::nullopt; };
-  add("in_band", VerdictText::tr("In the band, by mass"), share(&BagVerdict::in_band));
+  add("in_band", VerdictText::tr("Wanted, by mass"), share(&BagVerdict::in_band));
   add("finer", VerdictText::tr("Finer"), share(&BagVerdict::finer));
   add("coarser", VerdictText::tr("Coarser"), share(&BagVerdict::coarser));
   add("usable", VerdictText::tr("Usable of a litre"), judged ? std::optional(usable_text(judged->usable.value(), units)) : std::nullopt);

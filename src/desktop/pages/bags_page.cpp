@@ -152,11 +152,11 @@ QWidget* BagsPage::list_side(const Catalogue& catalogue) {
 
 // Below the bags what was screened out of them: it goes into a mix as a bag does.
 void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
-  fraction_heading_ = new QLabel(tr("Fractions in stock"), side);
+  fraction_heading_ = new QLabel(tr("Fractions on the shelf"), side);
   fraction_heading_->setProperty("role", "heading");
   fraction_table_ = new QTableView(side);
   fraction_table_->setObjectName(QStringLiteral("fraction_list"));
-  fraction_table_->setAccessibleName(tr("Fractions in stock"));
+  fraction_table_->setAccessibleName(tr("Fractions on the shelf"));
   fraction_table_->setAccessibleDescription(tr("Enter puts the fraction into the mix."));
   fraction_table_->setModel(fraction_list_);
   show_as_record_list(*fraction_table_);
@@ -326,7 +326,7 @@ void BagsPage::add_paper_rows() {
 }
 
 void BagsPage::add_reclaimed_rows() {
-  form_->add({QStringLiteral("bag_reclaimed_tree"), tr("Taken back from"), Kind::words, tr("a tree, like TR-06; empty for grain that was bought"),
+  form_->add({QStringLiteral("bag_reclaimed_tree"), tr("Taken back from"), Kind::words, tr("a tree, like TR-06; empty if bought"),
               editor_.shown([](const Bag& b) { return b.reclaimed ? to_qt(b.reclaimed->tree.text) : QString(); }), [this](const QString& text) { return set_reclaimed_tree(text); }});
   const auto is_reclaimed = [this] {
     const auto stored = editor_.record();

@@ -93,7 +93,7 @@ QWidget* BinsTab::list_side(const Catalogue& catalogue) {
   tubs_side_ = new QWidget(side);
   auto* tubs = new QVBoxLayout(tubs_side_);
   tubs->setContentsMargins(0, 0, 0, 0);
-  auto* heading = new QLabel(tr("Mix left over in stock"), tubs_side_);
+  auto* heading = new QLabel(tr("Mix left over on the shelf"), tubs_side_);
   heading->setProperty("role", "heading");
   tubs->addWidget(heading);
   tubs_ = new TracedTable("leftover_tubs", heading->text(), 1, tubs_side_);

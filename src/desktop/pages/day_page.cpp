@@ -233,7 +233,7 @@ QWidget* DayPage::day_tab() {
   side->addLayout(buttons);
   auto* prints = new QHBoxLayout;
   for (const auto& [name, text, sheet] : {std::tuple{"day_print", tr("Day sheet..."), DaySheet::day}, {"day_print_cards", tr("Batch cards..."), DaySheet::cards},
-                                          {"day_print_labels", tr("Pot labels..."), DaySheet::labels}, {"day_print_roots", tr("Root plans..."), DaySheet::root_plans}}) {
+                                          {"day_print_labels", tr("Pot labels..."), DaySheet::labels}, {"day_print_roots", tr("Root-mass plans..."), DaySheet::root_plans}}) {
     auto* button = push_button(tab, name, text, tr("Write as PDF: %1").arg(text));
     prints->addWidget(button);
     connect(button, &QPushButton::clicked, this, [this, sheet = sheet] { choose_file(sheet); });
@@ -375,7 +375,7 @@ QWidget* DayPage::shelf_tab() {
   layout->setContentsMargins(0, 0, 6, 6);
   shelf_ = new SectionView(QStringLiteral("day_shelf"), tr("Screen and buy"), tab);
   layout->addWidget(shelf_, 1);
-  find_parts_ = push_button(tab, "day_find_parts", tr("Find parts from stock"), tr("Find a recipe from what is on the shelf"));
+  find_parts_ = push_button(tab, "day_find_parts", tr("Find parts from the shelf"), tr("Find a recipe from what is on the shelf"));
   layout->addWidget(find_parts_, 0, Qt::AlignLeft);
   connect(find_parts_, &QPushButton::clicked, this, &DayPage::find_parts_wanted);
   return tab;

@@ -287,8 +287,7 @@ void DayPage::show_answer() {
     if (heaviest != answer.lifts.end()) summary << tr("Heaviest: %1, %2").arg(to_local(lift_name(*heaviest, translated)), to_local(lift_mass_text(*heaviest, units_, translated)));
     if (!answer.buy.empty()) summary << tr("Short of grain: see \u201cScreen and buy\u201d");
     for (const Note& note : answer.notes) {
-      if (note.code == "day.outside-window") summary << QStringLiteral("%1: %2").arg(to_qt(note.where), sentence_text(note, units_));
-      else if (note.level == Level::warning) summary << sentence_text(note, units_);
+      if (note.level == Level::warning || note.code == "day.outside-window") summary << sentence_text(note, units_);
     }
   }
   for (const LeftOutTree& left : ground_.left_out) summary << tr("%1 %2").arg(to_qt(left.tree), left.reason);
@@ -433,7 +432,7 @@ void DayPage::show_how() {
 // ---- printing ------------------------------------------------------------------------------------------------------------
 
 void DayPage::choose_file(DaySheet sheet) {
-  const QString names[] = {tr("day sheet"), tr("batch cards"), tr("pot labels"), tr("root plans"), tr("season")};
+  const QString names[] = {tr("day sheet"), tr("batch cards"), tr("pot labels"), tr("root-mass plans"), tr("season")};
   const QString name = names[static_cast<std::size_t>(sheet)];
   const QString path = QFileDialog::getSaveFileName(this, tr("Write as PDF: %1").arg(name), name + QStringLiteral(".pdf"), tr("PDF (*.pdf)"));
   if (path.isEmpty()) return;

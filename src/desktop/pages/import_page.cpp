@@ -118,7 +118,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   table_->setSelectionMode(QAbstractItemView::SingleSelection);
   show_as_record_list(*table_);
   auto* buttons = new QHBoxLayout;
-  auto* leave = import_button("import_leave", tr("Leave"), this);
+  auto* leave = import_button("import_leave", tr("Close"), this);
   buttons->addWidget(take_in_);
   buttons->addWidget(leave);
   buttons->addStretch(1);

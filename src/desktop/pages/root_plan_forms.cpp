@@ -149,7 +149,7 @@ QWidget* RootPlanTab::mass_form() {
   connect(groups_, &QComboBox::activated, this, [this](int index) {
     save(tr("group"), [&](RootMassPlan& plan) { plan.group = static_cast<SpeciesGroup>(groups_->itemData(index).toInt()); });
   });
-  form->add(tr("Gro&up"), groups_);
+  form->add(tr("Species gro&up"), groups_);
   pots_ = plan_choice(form, "plan_pot", tr("Pot it goes into"));
   connect(pots_, &QComboBox::activated, this, [this](int index) { choose_pot(pots_->itemData(index).toString()); });
   form->add(tr("Into &pot"), pots_);

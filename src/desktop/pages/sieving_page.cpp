@@ -71,7 +71,7 @@ QWidget* SievingPage::choosers(QWidget* parent) {
     grid->addWidget(box, line, column + 1, 1, column == 0 && line == 0 ? 3 : 1);
     return box;
   };
-  sheets_ = chooser("sheet_chooser", tr("Sheet"), 0, 0);
+  sheets_ = chooser("sheet_chooser", tr("Component"), 0, 0);
   bags_ = chooser("bag_chooser", tr("Bag"), 1, 0);
   sets_ = chooser("sieve_set_chooser", tr("Sieves"), 1, 2);
   grid->setColumnStretch(1, 1);

@@ -60,7 +60,7 @@ HistoryTable* history_table(QWidget* parent, const char* object_name, const QStr
 
 QStringList repotting_headings() {
   return {TreesTab::tr("day"),         TreesTab::tr("pot"),     TreesTab::tr("mix"),       TreesTab::tr("plan"), TreesTab::tr("cut"), TreesTab::tr("combed"),
-          TreesTab::tr("bare-rooted"), TreesTab::tr("removed"), TreesTab::tr("untouched"), TreesTab::tr("note")};
+          TreesTab::tr("bare-rooted"), TreesTab::tr("taken off"), TreesTab::tr("untouched"), TreesTab::tr("note")};
 }
 
 /// What a row says, in one: "pot POT-04; mix MX-02; bare-rooted; roots firm".
@@ -134,7 +134,7 @@ TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   splitter->setChildrenCollapsible(false);
   splitter->setHandleWidth(8);
   const RecordListSide::Names names{QStringLiteral("trees"), tr("Trees"), tr("tree by number, name or species"),
-                                    tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("how it is"),
+                                    tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("condition"),
                                     QStringLiteral("%1, %2").arg(condition_word(Condition::thriving), tr("due %1").arg(QStringLiteral("0000")).replace(u' ', QChar(QChar::Nbsp)))};
   list_ = new RecordListSide(book, RecordKind::tree, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
   connect(list_->add_button(QStringLiteral("trees_add"), tr("Add a t&ree")), &QPushButton::clicked, this, &TreesTab::add_tree);
@@ -217,7 +217,7 @@ void TreesTab::add_name_rows() {
     const int chosen = groups_->itemData(index).toInt();
     editor_.save(tr("group"), [&](Tree& t) { t.group = chosen < 0 ? std::nullopt : std::optional(static_cast<SpeciesGroup>(chosen)); });
   });
-  form_->add(tr("Gro&up"), groups_);
+  form_->add(tr("Species gro&up"), groups_);
   form_->add({QStringLiteral("tree_since"), tr("Since the year"), Kind::number, tr("sown, struck or collected"),
               editor_.shown([](const Tree& t) { return t.since_year ? QString::number(*t.since_year) : QString(); }),
               editor_.taken(tr("year"), tree_number, [](Tree& t, std::optional<double> value) {
@@ -237,7 +237,7 @@ void TreesTab::add_trunk_rows() {
                   if (t.trunk_base == TrunkBase{}) t.trunk_base.reset();
                 })});
   };
-  base_row("tree_base_right", tr("Trunk base, right"), tr("of the root mass's middle, from the old front"), &TrunkBase::right);
+  base_row("tree_base_right", tr("Trunk base, right"), tr("of the root mass's middle"), &TrunkBase::right);
   base_row("tree_base_back", tr("Trunk base, back"), tr("behind its middle"), &TrunkBase::back);
   base_row("tree_base_up", tr("Trunk base, up"), tr("over the root mass's underside"), &TrunkBase::up);
   form_->add({QStringLiteral("tree_mass"), tr("&Mass"), Kind::mass, tr("without soil and pot; for lifting"),
@@ -289,14 +289,14 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   box->setObjectName(QStringLiteral("card"));
   auto* layout = new QVBoxLayout(box);
   layout->setContentsMargins(6, 8, 6, 8);
-  auto* heading = new QLabel(tr("How it did"), box);
+  auto* heading = new QLabel(tr("Condition"), box);
   heading->setProperty("role", "heading");
   layout->addWidget(heading);
-  seen_ = history_table(box, "tree_seen_table", tr("How the tree did, newest first"), {tr("day"), tr("seen"), tr("note")}, tr("seen"));
+  seen_ = history_table(box, "tree_seen_table", tr("The tree's condition, newest first"), {tr("day"), tr("condition"), tr("note")}, tr("condition"));
   layout->addWidget(seen_, 1);
   seen_day_ = entry(box, "tree_seen_day", tr("Day it was seen"), tr("like 2026-03-14"));
   seen_day_->setText(to_qt(today()));
-  seen_as_ = choice(box, "tree_seen_as", tr("How it was"));
+  seen_as_ = choice(box, "tree_seen_as", tr("Condition"));
   for (const Condition condition : {Condition::thriving, Condition::watch, Condition::sick, Condition::dead}) seen_as_->addItem(condition_word(condition), static_cast<int>(condition));
   seen_as_->addItem(tr("looked at for repotting"), looked_at);
   seen_note_ = entry(box, "tree_seen_note", tr("What was seen"), tr("colour, buds, water that stands, roots at the hole"));
@@ -306,7 +306,7 @@ QWidget* TreesTab::seen_box(QWidget* parent) {
   button->setMinimumHeight(28);
   auto* lines = new FlowLine(box);
   lines->add(tr("Da&y"), seen_day_, 0, widest_day());
-  lines->add(tr("it was"), seen_as_, 1);
+  lines->add(tr("condition"), seen_as_, 1);
   lines->begin_line();
   lines->add(tr("note"), seen_note_, 1);
   lines->add({}, button);

@@ -13,7 +13,7 @@ BandRow::BandRow(Bench& bench, const QString& prefix, QWidget* parent) : QWidget
   const auto faults = [&bench] { return &bench.evaluation().faults; };
   auto* from = new FieldForm(bench, faults, this);
   auto* to = new FieldForm(bench, faults, this);
-  const auto what = [] { return tr("wanted band"); };
+  const auto what = [] { return tr("wanted grain"); };
   from_ = from->add({prefix + QStringLiteral("band_from"), tr("Wanted grain, from"), Kind::aperture, what,
                      [](BenchState& state) -> QString* { return &state.band_from; }, {"/band/from"}, tr("finest size wanted"), {}, {}, {}});
   to->add({prefix + QStringLiteral("band_to"), tr("to"), Kind::aperture, what, [](BenchState& state) -> QString* { return &state.band_to; },

@@ -119,11 +119,11 @@ void PartsPanel::refresh() {
     const ComponentSheet& component = bench_.state().components[i];
     const Row& row = rows_[i];
     const QString name = component.name.trimmed().isEmpty() ? tr("component %1").arg(i + 1) : component.name;
-    if (row.choose->toolTip() != tr("Show the sheet of %1").arg(name) || row.choose->icon().isNull()) {
+    if (row.choose->toolTip() != tr("Show %1").arg(name) || row.choose->icon().isNull()) {
       row.choose->setText(fontMetrics().elidedText(name, Qt::ElideMiddle, longest_name * fontMetrics().averageCharWidth()));
       row.choose->setIcon(swatch(look_of(static_cast<int>(i)), row.choose->iconSize(), devicePixelRatioF()));
-      row.choose->setAccessibleName(tr("Show the sheet of %1").arg(name));
-      row.choose->setToolTip(tr("Show the sheet of %1").arg(name));
+      row.choose->setAccessibleName(tr("Show %1").arg(name));
+      row.choose->setToolTip(tr("Show %1").arg(name));
       row.slider->setAccessibleName(tr("Parts of %1, slider").arg(name));
       row.parts->setAccessibleName(tr("Parts of %1").arg(name));
     }

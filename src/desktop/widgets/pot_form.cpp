@@ -101,9 +101,9 @@ void PotForm::add_fill() {
               tr("standing water above the floor"), {}, {}, {}});
   form_->add({QStringLiteral("wick"), tr("Wick or ground"), Kind::length, [] { return tr("wick of the pot"); }, pot_text(&PotSheet::wick), {"/wick_cm"},
               tr("length below the floor"), {}, {}, {}});
-  form_->add({QStringLiteral("tilt"), tr("Ti&lt, degrees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
+  form_->add({QStringLiteral("tilt"), tr("Tilt, deg&rees"), Kind::number, [] { return tr("tilt of the pot"); }, pot_text(&PotSheet::tilt), {"/tilt_deg"},
               tr("about the length; level if empty"), {}, {}, {}});
-  form_->add({QStringLiteral("settling"), tr("Wo&rking in"), Kind::percent, [] { return tr("settling"); },
+  form_->add({QStringLiteral("settling"), tr("Sett&ling"), Kind::percent, [] { return tr("settling"); },
               [](BenchState& state) -> QString* { return &state.settling; }, {"/settling"}, tr("lost volume: 0 poured, about 8 worked in; empty: by jug tests of the bags, else as usual"), {}, [this] { return settling_hint(); }, {}});
   form_->add({QStringLiteral("spill"), tr("&Spill"), Kind::percent, [] { return tr("spill"); }, [](BenchState& state) -> QString* { return &state.spill; }, {"/spill"},
               tr("mix that misses the pot, 5 to 10"), {}, {}, {}});

@@ -21,7 +21,7 @@ QString wish_meaning(WishRow row) {
     case WishRow::water: return WishTable::tr("share of the pot that holds water after draining");
     case WishRow::available: return WishTable::tr("share of the pot whose water plants can take");
     case WishRow::wet_mass: return WishTable::tr("mass of a litre, drained");
-    case WishRow::exchange: return WishTable::tr("cation exchange capacity of a litre");
+    case WishRow::exchange: return WishTable::tr("exchange capacity of a litre");
     case WishRow::price: return WishTable::tr("of a mixed litre, in your own currency");
     case WishRow::limits: return WishTable::tr("percent passing between limits at sizes you give");
     case WishRow::nearest: return WishTable::tr("percent passing to come near to at sizes you give");
@@ -80,7 +80,7 @@ QString wish_label(WishRow row, const std::optional<Band>& band, UnitSystem unit
     case WishRow::finer: return WishTable::tr("dust, %");
     case WishRow::air: return WishTable::tr("air in pot, %");
     case WishRow::water: return WishTable::tr("water in pot, %");
-    case WishRow::available: return WishTable::tr("for plants, %");
+    case WishRow::available: return WishTable::tr("plants can take, %");
     case WishRow::wet_mass: return WishTable::tr("wet litre, g/L");
     case WishRow::exchange: return WishTable::tr("exchange, meq/L");
     case WishRow::price: return WishTable::tr("price of a litre");
