@@ -154,7 +154,7 @@ QAction* MainWindow::action(QMenu* menu, const char* object_name, const QString&
 
 void MainWindow::make_file_menu() {
   QMenu* menu = menuBar()->addMenu(tr("&File"));
-  connect(action(menu, "action_new", tr("&New bench"), QKeySequence::New), &QAction::triggered, this, [this] {
+  connect(action(menu, "action_new", tr("Cl&ear the bench"), QKeySequence::New), &QAction::triggered, this, [this] {
     bench_.edit(tr("bench cleared"), {}, [](BenchState& state) {
       BenchState fresh = empty_bench();
       for (ComponentSheet& component : fresh.components) {
@@ -367,10 +367,17 @@ void MainWindow::make_help_menu() {
   QAction* about = action(menu, "action_about", tr("&About Gritwright"), QKeySequence(tr("Ctrl+F1")));
   about->setMenuRole(QAction::AboutRole);
   connect(about, &QAction::triggered, this, [this] {
-    QMessageBox::about(this, tr("About Gritwright"),
-                       tr("Gritwright %1: grading, mixes and pots for trees in shallow containers.\n\nFree software under the GNU General Public License, version 3 or later, "
-                          "without any warranty.\nEstimates are general information; where a figure matters, measure it in a pot test.")
-                           .arg(QCoreApplication::applicationVersion()));
+    auto* box = new QMessageBox(QMessageBox::NoIcon, tr("About Gritwright"),
+                                tr("Gritwright %1: grading, mixes and pots for trees in shallow containers.\n\nFree software under the GNU General Public License, version 3 or later, "
+                                   "without any warranty.\nEstimates are general information; where a figure matters, measure it in a pot test.")
+                                    .arg(QCoreApplication::applicationVersion()),
+                                QMessageBox::Ok, this);
+    box->setObjectName(QStringLiteral("about_box"));
+    constexpr int icon_side = 64;
+    box->setIconPixmap(windowIcon().pixmap(icon_side));
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setModal(false);
+    box->show();
   });
 }
 
