@@ -99,10 +99,13 @@ int run_desktop(int argc, char** argv) {
   parser.addHelpOption();
   parser.addVersionOption();
   const QCommandLineOption demo(QStringLiteral("demo"), QApplication::translate("Application", "Open the demonstration."));
-  const QCommandLineOption shots(QStringLiteral("shots"), QApplication::translate("Application", "Write pictures of the window to DIR and end."), QStringLiteral("DIR"));
-  const QCommandLineOption looks(QStringLiteral("every-look"), QApplication::translate("Application", "With --shots: also high contrast, other window and text sizes."));
+  QCommandLineOption shots(QStringLiteral("shots"), QApplication::translate("Application", "Write pictures of the window to DIR and end."), QStringLiteral("DIR"));
+  QCommandLineOption looks(QStringLiteral("every-look"), QApplication::translate("Application", "With --shots: also high contrast, other window and text sizes."));
   const QCommandLineOption workbook(QStringLiteral("workbook"), QApplication::translate("Application", "The record to open instead of the usual one."), QStringLiteral("FILE"));
   const QCommandLineOption language(QStringLiteral("language"), QApplication::translate("Application", "Language of the window: de, en, es, fr or ja."), QStringLiteral("CODE"));
+  // For those who build it.
+  shots.setFlags(QCommandLineOption::HiddenFromHelp);
+  looks.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOptions({demo, shots, looks, workbook, language});
   parser.addPositionalArgument(QStringLiteral("FILE"), QApplication::translate("Application", "A record to open instead of the usual one, or sieve tests."), QStringLiteral("[FILE...]"));
   if (parser.parse(QApplication::arguments()) && parser.isSet(QStringLiteral("version"))) {

@@ -5,7 +5,11 @@
 #include <QFile>
 #include <QHash>
 #include <QImage>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
 #include <QSet>
+#include <QSignalBlocker>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTextStream>
@@ -87,13 +91,26 @@ bool save_small(const QPixmap& picture, const QString& file) {
   return image.convertToFormat(QImage::Format_Indexed8, chosen_colours(image), Qt::AvoidDither | Qt::ThresholdDither).save(file, "PNG", 0);
 }
 
-bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
+/// Paths are shown as a reader has them, so that a picture taken again is the same.
+void show_usual_places(const MainWindow& window, const QString& here) {
+  const QString usual = QStringLiteral("~/.local/share/gritwright");
+  for (auto* label : window.findChildren<QLabel*>())
+    if (label->text().contains(here)) label->setText(label->text().replace(here, usual));
+  for (auto* line : window.findChildren<QLineEdit*>())
+    if (line->text().contains(here)) {
+      const QSignalBlocker quiet(line);
+      line->setText(line->text().replace(here, usual));
+    }
+}
+
+bool shoot_pages(MainWindow& window, const QString& record_folder, const QString& folder, const char* look) {
   bool written = true;
   const auto shoot = [&](const char* page) {
     QApplication::processEvents();
     window.mix_page().comparison().job().wait();
     window.ranges().finish();
     QApplication::processEvents();
+    show_usual_places(window, record_folder);
     written = save_small(window.grab(), QDir(folder).filePath(QStringLiteral("%1_%2.png").arg(QLatin1String(page), QLatin1String(look)))) && written;
   };
   shoot("welcome");
@@ -184,7 +201,7 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   const std::filesystem::path backups = record.workbook().backup_folder();
   std::error_code trouble;
   std::filesystem::create_directories(backups, trouble);
-  for (const char* name : {"demonstration-2026-03-13.gritwright", "demonstration-2026-03-14.gritwright"}) written = save_copy(record.workbook(), backups / name).ok() && written;
+  for (const char* name : {"record-2026-03-13.gritwright", "record-2026-03-14.gritwright"}) written = save_copy(record.workbook(), backups / name).ok() && written;
   window.show_settings();
   const auto look_through = [](BackupsCard& card) {
     while (card.job().is_running()) card.job().wait();
@@ -194,8 +211,7 @@ bool shoot_pages(MainWindow& window, const QString& folder, const char* look) {
   window.show_backups();
   look_through(*window.findChild<BackupsCard*>());
   shoot("backups");
-  const QTemporaryDir lists;
-  QFile list(lists.filePath(QStringLiteral("bags of 2025.csv")));
+  QFile list(QDir(record_folder).filePath(QStringLiteral("bags of 2025.csv")));
   written = list.open(QIODevice::WriteOnly) && list.write("id,material,lot,count,volume_l\nK-31,akadama,lot 31,4,14\nK-32,akadama,lot 32,two,14\n,pumice,lot 4,2,14\n") > 0 && written;
   list.close();
   window.import_file(list.fileName());
@@ -214,18 +230,21 @@ int write_screenshots(QApplication& application, Bench& bench, const QString& fo
     QTextStream(stderr) << folder << '\n';
     return 4;
   }
+  // Of the language, not of the machine; English without a country writes the month in letters.
+  const QLocale::Language language = QLocale().language();
+  QLocale::setDefault(language == QLocale::English ? QLocale::c() : QLocale(language));
   std::vector<Look> looks(std::begin(manual_looks), std::end(manual_looks));
   if (every_look) looks.insert(looks.end(), std::begin(further_looks), std::end(further_looks));
   bool written = true;
   for (const Look& look : looks) {
     apply_theme(application, look.theme, look.text_percent);
     const QTemporaryDir throw_away;
-    auto record = RecordBook::open(throw_away.filePath(QStringLiteral("demonstration.gritwright")));
+    auto record = RecordBook::open(throw_away.filePath(QStringLiteral("record.gritwright")));
     if (!record || !fill_with_demonstration(**record, bench.catalogue()).empty()) return 4;
     MainWindow window(bench, record->get());
     window.resize(look.size);
     window.show();
-    written = shoot_pages(window, folder, look.name) && written;
+    written = shoot_pages(window, throw_away.path(), folder, look.name) && written;
   }
   return written ? 0 : 4;
 }
