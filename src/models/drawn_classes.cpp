@@ -10,6 +10,9 @@
 
 namespace gritwright {
 
+// Above one half twice what is above it of the chance of a score.
+double no_dust_in_lost(double lost) { return lost > 0 ? std::erf(lost / std::numbers::sqrt2) : 0; }
+
 double operator_deviation(double passing) {
   struct Knot {
     double percent;
@@ -64,8 +67,7 @@ void DrawnClasses::draw_rows(const double* classes, const double* operators, con
     double* const finest = drawn + (shares_.size() - 1) * abreast;
     for (std::size_t lane = 0; lane < abreast; ++lane) {
       if (!(lost[lane] > 0)) continue;
-      // Twice the chance above one half: none of the loss was more than dust in half the cases, any part of it in the others.
-      const double no_dust = lost_ * std::erf(lost[lane] / std::numbers::sqrt2) * moved_sum[lane];
+      const double no_dust = lost_ * no_dust_in_lost(lost[lane]) * moved_sum[lane];
       const double taken = std::min(no_dust, finest[lane]);
       finest[lane] -= taken;
       moved_sum[lane] -= taken;

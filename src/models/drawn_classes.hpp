@@ -38,6 +38,9 @@ class DrawnClasses {
   double lost_ = 0;
 };
 
+/// How much of what was lost was no dust but grain of all sizes, at a score of `lost`: none in half the cases, any part in the others. 0..1
+[[nodiscard]] double no_dust_in_lost(double lost);
+
 /// The operator's standard deviation at a share passing, 0..1: astm-c136-14 Table 2 as a line through the middles of its rows, so
 /// that neighbouring sieves can't cross; 0 at 0 and 1.
 [[nodiscard]] double operator_deviation(double passing);

@@ -29,6 +29,11 @@ class DrawnTest {
   [[nodiscard]] Grading draw(std::span<const double> scores) {
     return grading_.draw({scores.subspan(first_class_score), scores[operators_score], scores[lost_score]});
   }
+  /// Of `lost`, the share that the curve of the draw counts as finer than every sieve.
+  [[nodiscard]] static MassShare lost_in_draw(std::span<const double> scores, MassShare lost) {
+    const double elsewhere = lost.value() * no_dust_in_lost(scores[lost_score]);
+    return MassShare((lost.value() - elsewhere) / (1 - elsewhere));
+  }
 
  private:
   DrawnGrading grading_;
@@ -199,7 +204,8 @@ GradingRanges grading_ranges(const SieveTest& test, const SieveAnalysis& analysi
 std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
                                             const PackingDensityOf& packing, const VerdictLimits& limits, const SampleSize& size,
                                             const SliceRunner& runner) {
-  const auto reached = judge(analysis.grading, wanted, limits, {}, packing);
+  const MassShare lost = lost_share(analysis);
+  const auto reached = judge(analysis.grading, wanted, limits, {}, packing, lost);
   if (!reached.value) return std::nullopt;
   const DrawnTest drawing(test, analysis);
   std::vector<double> in_band(size.draws), finer(size.draws), coarser(size.draws), usable(size.draws), same(size.draws);
@@ -207,9 +213,10 @@ std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAn
              [&](std::size_t first, std::size_t last, std::span<const double> points) {
                DrawnTest mine = drawing;
                for (std::size_t i = first; i < last; ++i) {
-                 Grading grading = mine.draw(points.subspan((i - first) * mine.dimensions(), mine.dimensions()));
+                 const auto scores = points.subspan((i - first) * mine.dimensions(), mine.dimensions());
+                 Grading grading = mine.draw(scores);
                  settle_ends(analysis.grading, grading);
-                 const auto drawn = judge(grading, wanted, limits, {}, packing);
+                 const auto drawn = judge(grading, wanted, limits, {}, packing, DrawnTest::lost_in_draw(scores, lost));
                  const BagVerdict& verdict = drawn.value.value();
                  in_band[i] = verdict.in_band.value();
                  finer[i] = verdict.finer.value();

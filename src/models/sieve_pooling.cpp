@@ -75,6 +75,10 @@ Passing repeat_limit(Passing passing, std::size_t tests) {
   return repeatability(passing) * range_factors[row];
 }
 
+MassShare lost_share(const PooledTests& pooled) {
+  return MassShare(std::max(0.0, pooled.grading.points.front().passing.value() - pooled.pan.value()));
+}
+
 Result<PooledTests> pool(std::span<const SieveAnalysis> tests) {
   if (tests.empty()) return Problem{"sieve-tests.none", {}, {}};
   PooledTests pooled;

@@ -173,6 +173,44 @@ TEST_CASE("A clear verdict holds in nearly every draw and a close one in about h
   CHECK(close < 0.65);
 }
 
+TEST_CASE("The shares of a verdict lie in their ranges whatever was lost, and what was lost is no dust that was found", "[grading_ranges][law]") {
+  std::mt19937 random(20261129);
+  std::uniform_real_distribution<double> grams(5, 300), lost(0, 40);
+  for (int round = 0; round < 40; ++round) {
+    const double pan = round % 3 == 0 ? 0 : grams(random) / 30;
+    std::vector<std::pair<double, double>> pans{{11.2, round % 2 == 0 ? 0 : 10}};
+    double sum = pan + pans.front().second;
+    for (const double mm : {8.0, 5.6, 4.0, 2.0, 1.0}) {
+      pans.emplace_back(mm, grams(random));
+      sum += pans.back().second;
+    }
+    const SieveTest test = test_of(pans, pan, sum + lost(random), 0.1);
+    const SieveAnalysis analysis = analyse(test).value();
+    const PackingDensityOf packing = fraction_packing(analysis.grading, bulk_g_l(480), particle_g_l(1000)).of;
+    for (const Band& wanted : {Band{aperture_mm(2), aperture_mm(8)}, Band{aperture_mm(1), aperture_mm(5.6)}, Band{aperture_mm(0), aperture_mm(4)}}) {
+      INFO("round " << round << ", from " << in_mm(wanted.from) << " mm, lost " << lost_share(analysis).value());
+      const BagVerdict verdict = judge(analysis.grading, wanted, {}, {}, packing, lost_share(analysis)).value.value();
+      const auto ranges = verdict_ranges(test, analysis, wanted, packing);
+      REQUIRE(ranges);
+      const auto holds = [](const Range& range, double value) {
+        CHECK(range.low <= value + 1e-12);
+        CHECK(range.high >= value - 1e-12);
+      };
+      holds(ranges->in_band, verdict.in_band.value());
+      holds(ranges->finer, verdict.finer.value());
+      holds(ranges->coarser, verdict.coarser.value());
+      holds(ranges->usable, verdict.usable.value());
+    }
+  }
+  // 3 % lost over a pan of half a percent: none of the loss is told as found, and the bag is taken.
+  const SieveTest test = test_of({{11.2, 0}, {8, 0}, {5.6, 4000}, {4, 3500}, {2, 2150}}, 50, 10000, 0.1);
+  const SieveAnalysis analysis = analyse(test).value();
+  const auto ranges = verdict_ranges(test, analysis, {aperture_mm(2), aperture_mm(8)}, fraction_packing(analysis.grading, {}, {}).of);
+  REQUIRE(ranges);
+  CHECK(ranges->finer.high < 0.03);
+  CHECK(ranges->holds > 0.9);
+}
+
 TEST_CASE("Laboratory figures lie in their ranges, and have none where the sieves may not reach", "[grading_ranges][law]") {
   const SieveTest test = usual_bag();
   const SieveAnalysis analysis = analyse(test).value();

@@ -159,3 +159,20 @@ TEST_CASE("The spread of a band falls with the root of the sample and is empty o
   CHECK_THAT(small->value() / large->value(), WithinAbs(2, 1e-9));
   CHECK_FALSE(sampling_deviation(grading, {aperture_mm(0.5), aperture_mm(4)}, particle_g_l(1000), mass_g(100)));
 }
+
+// 400 g of which 8 g were lost and 100 g of which 1 g: 9 of 500 g.
+TEST_CASE("What was lost of pooled tests is the part of their grain that was lost of each", "[sieve_pooling][law]") {
+  std::array tests{tested({{1, 5}, {2, 40}, {4, 100}}, 400), tested({{1, 3}, {2, 42}, {4, 100}}, 100)};
+  tests[0].pan = MassShare(0.03);
+  tests[1].pan = MassShare(0.02);
+  CHECK_THAT(lost_share(pool(tests).value()).value(), WithinAbs(9.0 / 500, 1e-12));
+  // Nothing was lost, and a gain is no loss.
+  tests[0].pan = MassShare(0.05);
+  tests[1].pan = MassShare(0.0301);
+  CHECK_THAT(lost_share(pool(tests).value()).value(), WithinAbs(0, 1e-12));
+  // Of tests whose finest sieves differ, too, where one had grain between them.
+  std::array unlike{tested({{1, 5}, {2, 40}, {4, 100}}, 400), tested({{2, 42}, {4, 100}}, 100)};
+  unlike[0].pan = MassShare(0.03);
+  unlike[1].pan = MassShare(0.41);
+  CHECK_THAT(lost_share(pool(unlike).value()).value(), WithinAbs(9.0 / 500, 1e-12));
+}

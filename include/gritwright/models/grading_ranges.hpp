@@ -69,7 +69,7 @@ struct VerdictRanges {
   double holds = 0;  ///< share of the draws that come to the same verdict, 0..1
 };
 
-/// `packing` and `limits` as the verdict was reached with. Absent where the verdict is.
+/// `packing` and `limits` as the verdict was reached with; like it without what was lost (lost_share). Absent where the verdict is.
 [[nodiscard]] std::optional<VerdictRanges> verdict_ranges(const SieveTest& test, const SieveAnalysis& analysis, const Band& wanted,
                                                           const PackingDensityOf& packing, const VerdictLimits& limits = {},
                                                           const SampleSize& size = {512, 1}, const SliceRunner& runner = run_in_order);

@@ -28,6 +28,9 @@ struct PooledTests {
   Notes notes;
 };
 
+/// Share of the pooled base that the curve counts as finer than every sieve although it was found nowhere; 0 for a gain.
+[[nodiscard]] MassShare lost_share(const PooledTests& pooled);
+
 /// Weighted by dry mass; equally if one was measured in litres. Curves are read log-linearly where a test lacked a sieve. Refuses:
 /// no test, tests whose sieves share no range. Source: astm-c136-14 Table 2 (agreement).
 [[nodiscard]] Result<PooledTests> pool(std::span<const SieveAnalysis> tests);
