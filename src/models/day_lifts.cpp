@@ -54,12 +54,15 @@ void DayLifts::add_mix(Lift& lift, std::size_t mix, const PotWater* water, PotVo
   if (water == nullptr) sum.miss("water");
 }
 
-void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, const PotWater* water) const {
+void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, std::size_t mix, const PotWater* water) const {
   LiftSum sum(lift);
+  const std::optional<MixState>& state = states_[mix];
+  const double settled = state && state->poured && state->settled ? state->settled->bulk_density / state->poured->bulk_density : 1;
+  const auto wet_layer = [&](PotVolume volume, BulkDensity loose, double water_share) { return wet(volume, bulk_g_l(in_g_l(loose) * settled), water_share); };
   // A layer above holds at most about what the mix does.
   const double layer_water = water == nullptr ? 0 : water->container_capacity.value();
   for (const GrainLayer& layer : tree.layers)
-    sum.add(layer.bulk_density ? std::optional(wet(layer.volume, *layer.bulk_density, layer_water)) : std::nullopt, "layer");
+    sum.add(layer.bulk_density ? std::optional(wet_layer(layer.volume, *layer.bulk_density, layer_water)) : std::nullopt, "layer");
   const auto geometry = pots_.find(tree.pot);
   if (geometry == pots_.end()) return sum.miss("pot");
   const Container& pot = geometry->second.container();
@@ -67,8 +70,8 @@ void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, const Pot
   if (pot.bottom_layer) {
     std::optional<Mass> mass;
     if (pot.bottom_layer->component)
-      mass = wet(geometry->second.bottom_layer_volume(), dry_bulk_density(pot.bottom_layer->component->grain),
-                 water != nullptr && water->bottom_layer ? water->bottom_layer->layer_capacity.value() : layer_water);
+      mass = wet_layer(geometry->second.bottom_layer_volume(), dry_bulk_density(pot.bottom_layer->component->grain),
+                       water != nullptr && water->bottom_layer ? water->bottom_layer->layer_capacity.value() : layer_water);
     sum.add(mass, "layer");
   }
   if (pot.top_dressing && in_ml(geometry->second.top_dressing_volume()) > 0) {
@@ -77,7 +80,7 @@ void DayLifts::add_pot_and_layers(Lift& lift, const PlannedTree& tree, const Pot
              (supply.bag == tree.top_dressing || supply.component == tree.top_dressing || supply.material == tree.top_dressing);
     });
     std::optional<Mass> mass;
-    if (grain != day_.shelf.end()) mass = wet(geometry->second.top_dressing_volume(), *grain->bulk_density, layer_water);
+    if (grain != day_.shelf.end()) mass = wet_layer(geometry->second.top_dressing_volume(), *grain->bulk_density, layer_water);
     sum.add(mass, "layer");
   }
 }
@@ -91,7 +94,7 @@ Lift DayLifts::of_tree(std::size_t index, std::size_t mix, PotVolume fill) {
   const std::optional<PotWater>& in_pot = water(mix, tree.pot);
   const PotWater* known = in_pot ? &*in_pot : nullptr;
   add_mix(lift, mix, known, fill);
-  add_pot_and_layers(lift, tree, known);
+  add_pot_and_layers(lift, tree, mix, known);
   LiftSum sum(lift);
   // A pot that is filled with mix alone keeps no root mass.
   if (tree.fill || tree.kept_root_mass) sum.add(tree.kept_root_mass, "root-mass");

@@ -27,7 +27,8 @@ class DayLifts {
  private:
   const std::optional<PotWater>& water(std::size_t mix, const std::string& pot);
   void add_mix(Lift& lift, std::size_t mix, const PotWater* water, PotVolume fill) const;
-  void add_pot_and_layers(Lift& lift, const PlannedTree& tree, const PotWater* water) const;
+  /// Layers settle as the tree's mix does, as their litres are counted.
+  void add_pot_and_layers(Lift& lift, const PlannedTree& tree, std::size_t mix, const PotWater* water) const;
 
   const PlannedDay& day_;
   const std::vector<std::optional<MixState>>& states_;

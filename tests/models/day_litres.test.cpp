@@ -421,6 +421,32 @@ TEST_CASE("A full pot is mix with its water, root mass, tree and pot, and what w
   CHECK(note_of(unweighed->notes, "day.heavy-lift-at-least") == nullptr);
 }
 
+// 1 L of pot that a layer fills holds 1/(1 - s) L of its loose grain: what the day takes for it, less what is spilt.
+TEST_CASE("A layer weighs in the full pot what its litres weighed loose, less what was spilt", "[day_litres][law]") {
+  PlannedDay day = plain_day();
+  Container pot;
+  pot.rim = {length_cm(30), length_cm(20)};
+  pot.depth = depth_cm(6);
+  pot.bottom_layer = BottomLayer{depth_cm(1), grain("coarse", 1, 800, 1500, 2600, 8)};
+  day.pots.emplace("tray", pot);
+  day.trees = {tree_of("T-01", "m", 2000)};
+  day.trees[0].pot = "tray";
+  const auto with_moss_of = [&](double g_l) {
+    day.trees[0].layers = {{"sphagnum", pot_ml(874), bulk_g_l(g_l)}};
+    return work_out(day).value();
+  };
+  const DayAnswer light = with_moss_of(25);
+  const DayAnswer heavy = with_moss_of(50);
+  CHECK_THAT(in_g(heavy.lifts.front().mass) - in_g(light.lifts.front().mass), WithinAbs(0.874 * 25 / 0.92, 1e-9));
+  CHECK_THAT(in_g(light.lifts.front().mass), WithinAbs(in_g(heavy.lifts.front().mass) - in_g(*light.trees[0].layers[0].dry_mass) * 0.95, 1e-9));
+  // The bottom layer too: denser grain with the same voids and water in the same place.
+  day.pots.at("tray").bottom_layer->component->grain.bulk_density = bulk_g_l(1000);
+  day.pots.at("tray").bottom_layer->component->grain.particle_density = particle_g_l(1875);
+  day.pots.at("tray").bottom_layer->component->grain.skeletal_density = skeletal_g_l(3250);
+  const DayAnswer denser = with_moss_of(50);
+  CHECK_THAT(in_g(denser.lifts.front().mass) - in_g(heavy.lifts.front().mass), WithinAbs(0.6 * 200 / 0.92, 1e-6));
+}
+
 TEST_CASE("The work goes by buds, the farthest first, then by mix and helper", "[day_litres]") {
   PlannedDay day = plain_day();
   day.mixes.push_back(mix_of("n", {grain("h", 1, 700, 1300, 2600, 4)}));
