@@ -137,7 +137,7 @@ std::string grade_text(const SieveAnalysis& analysis, const std::vector<Band>& b
   std::string text = text_table({"sieve", "stayed on", "cumulative", "passing"}, rows);
   text += "\nbase " + mass_text(analysis.base, units) + ", recovered " + mass_text(analysis.total, units) + ", lost " +
           percent_text(analysis.loss ? std::optional(analysis.loss->value()) : std::nullopt, 2) + "\n";
-  const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), units); };
+  const auto size = [&](double percent) { return grain_size_text(percentile(analysis.grading, percent), units); };
   text += "D10 " + size(10) + ", D50 " + size(50) + ", D90 " + size(90) + ", D60/D10 " +
           figure(uniformity(analysis.grading), 2) + "\n";
   for (const Band& band : bands) {

@@ -44,7 +44,7 @@ std::string screen_text(const Screening& screening, UnitSystem units) {
   for (const ScreenedFraction& fraction : screening.fractions) {
     const auto median = fraction.grading ? percentile(*fraction.grading, 50) : std::nullopt;
     rows.push_back({range_text(fraction, units), percent_text(fraction.share.value()),
-                    units == UnitSystem::us ? percent_text(value_of(fraction.loose_per_loose)) : volume_text(value_of(fraction.loose_per_loose), units), size_text(median, units)});
+                    units == UnitSystem::us ? percent_text(value_of(fraction.loose_per_loose)) : volume_text(value_of(fraction.loose_per_loose), units), grain_size_text(median, units)});
   }
   return text_table({"fraction", "of the mass", units == UnitSystem::us ? "of the volume screened" : "per litre screened", "D50"}, rows);
 }

@@ -8,7 +8,7 @@ namespace gritwright {
 
 std::vector<Explanation> explain(const SieveAnalysis& analysis) {
   const auto mass = [](std::optional<Mass> value) { return mass_text(value, UnitSystem::metric); };
-  const auto size = [&](double percent) { return size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
+  const auto size = [&](double percent) { return grain_size_text(percentile(analysis.grading, percent), UnitSystem::metric); };
   std::vector<Explanation> list;
   if (analysis.loss) {
     list.push_back({"loss_percent", GRITWRIGHT_TEXT("100 (start - washed out - recovered) / start"),
@@ -46,7 +46,7 @@ std::vector<Explanation> explain(const Screening& screening) {
 }
 
 std::vector<Explanation> explain_blend(const Grading& grading, const std::optional<Band>& band) {
-  const auto size = [&](double percent) { return size_text(percentile(grading, percent), UnitSystem::metric); };
+  const auto size = [&](double percent) { return grain_size_text(percentile(grading, percent), UnitSystem::metric); };
   const std::string source = "docs/science/grading.md";
   const std::string reading = GRITWRIGHT_TEXT("size at a percent passing, linear in log10(size) between the two sieves around it; never extrapolated; "
                                               "the curve of a mix is the sum of its components' curves by mass share");

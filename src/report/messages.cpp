@@ -21,7 +21,10 @@ constexpr std::array decimals_of_facts{DecimalsOfFact{"_g_l", 0}, DecimalsOfFact
                                        DecimalsOfFact{"_g", 2},   DecimalsOfFact{"_ml", 0},  DecimalsOfFact{"_l", 2},      DecimalsOfFact{"percent", 1},
                                        DecimalsOfFact{"_deg", 1}};
 
-std::string fact_text(std::string_view key, const Fact& fact) {
+/// What is told of was worked out, or what was typed is said again with all its digits.
+enum class Digits { as_worked_out, as_typed };
+
+std::string fact_text(std::string_view key, const Fact& fact, Digits digits) {
   if (const auto* text = std::get_if<std::string>(&fact)) return *text;
   const double number = std::get<double>(fact);
   // Four digits are more than a balance or a ruler carries; thousands keep theirs instead of turning into powers of ten.
@@ -30,6 +33,11 @@ std::string fact_text(std::string_view key, const Fact& fact) {
   if (unit == decimals_of_facts.end()) return fmt::format("{:.4g}", number);
   const double step = std::pow(10, -unit->decimals);
   const double rounded = std::round(number / step) * step;
+  // Beside a sheet's own lengths the same one has the same digits.
+  if (digits == Digits::as_worked_out && key.ends_with("_cm") && std::abs(number) >= 0.05) {
+    const std::string depth = depth_text(depth_cm(number), UnitSystem::metric);
+    return depth.substr(0, depth.find(' '));
+  }
   // What would round to nothing is small, not absent.
   return rounded == 0 && number != 0 ? fmt::format("{:.2g}", number) : fmt::format("{:.4g}", rounded);
 }
@@ -65,10 +73,10 @@ std::string in_us_units(std::string text, const Facts& facts) {
 }
 
 // Placeholders are {key}; what the input does not supply stays visible, so that a forgotten fact is noticed.
-std::string fill(std::string text, const Facts& facts) {
+std::string fill(std::string text, const Facts& facts, Digits digits) {
   for (const auto& [key, fact] : facts) {
     const std::string placeholder = "{" + key + "}";
-    const std::string value = fact_text(key, fact);
+    const std::string value = fact_text(key, fact, digits);
     for (std::size_t at = text.find(placeholder); at != std::string::npos; at = text.find(placeholder, at + value.size())) {
       text.replace(at, placeholder.size(), value);
     }
@@ -126,11 +134,11 @@ Facts in_readers_words(Facts facts, const Translate& translate) {
 
 std::string unknown_code(const std::string& code, const Facts& facts) {
   std::string text = code;
-  for (const auto& [key, fact] : facts) text += fmt::format(" {}={}", key, fact_text(key, fact));
+  for (const auto& [key, fact] : facts) text += fmt::format(" {}={}", key, fact_text(key, fact, Digits::as_typed));
   return text;
 }
 
-std::string sentence_for(const std::string& code, Facts facts, const Translate& translate, UnitSystem units) {
+std::string sentence_for(const std::string& code, Facts facts, const Translate& translate, UnitSystem units, Digits digits) {
   const auto text = message_template(code);
   if (!text) return unknown_code(code, facts);
   std::string said = translate ? translate(*text) : std::string(*text);
@@ -139,9 +147,9 @@ std::string sentence_for(const std::string& code, Facts facts, const Translate& 
   if (const auto fault = facts.find("fault"); fault != facts.end()) {
     Facts its = facts;
     its.erase("fault");
-    fault->second = sentence_for(std::get<std::string>(fault->second), std::move(its), translate, units);
+    fault->second = sentence_for(std::get<std::string>(fault->second), std::move(its), translate, units, digits);
   }
-  return fill(std::move(said), in_readers_words(std::move(facts), translate));
+  return fill(std::move(said), in_readers_words(std::move(facts), translate), digits);
 }
 
 }  // namespace
@@ -166,11 +174,11 @@ std::string place_text(const Problem& problem) {
 }
 
 std::string sentence(const Problem& problem, const Translate& translate, UnitSystem units) {
-  return sentence_for(problem.code, problem.facts, translate, units);
+  return sentence_for(problem.code, problem.facts, translate, units, Digits::as_typed);
 }
 
 std::string sentence(const Note& note, const Translate& translate, UnitSystem units) {
-  return sentence_for(note.code, note.facts, translate, units);
+  return sentence_for(note.code, note.facts, translate, units, Digits::as_worked_out);
 }
 
 bool has_template(std::string_view code) { return message_template(code).has_value(); }

@@ -44,6 +44,12 @@ std::string size_text(std::optional<Aperture> size, UnitSystem units) {
   return with_unit(mm ? std::optional(*mm / mm_per_inch) : std::nullopt, "in");
 }
 
+std::string grain_size_text(std::optional<Aperture> size, UnitSystem units) {
+  const auto mm = number(size, [](Aperture value) { return in_mm(value); });
+  if (units == UnitSystem::metric) return with_unit(mm, "mm");
+  return with_unit(mm ? std::optional(*mm / mm_per_inch) : std::nullopt, "in");
+}
+
 std::string scoops_text(std::optional<double> scoops) {
   return scoops ? fmt::format("{:.4g}", std::round(4 * *scoops) / 4) : figure(std::nullopt, 0);
 }

@@ -90,7 +90,7 @@ std::string ranges_text(const SieveAnalysis& analysis, const GradingRanges& rang
   std::vector<Row> rows;
   for (std::size_t i = 0; i < ranges.passing.size(); ++i)
     add_row(rows, fmt::format("passing {}", size_text(analysis.sieves[i].aperture, units)), std::optional(ranges.passing[i]), share_text);
-  const auto open_end = [&](const std::optional<double>& mm) { return size_text(mm ? std::optional(aperture_mm(*mm)) : std::nullopt, units); };
+  const auto open_end = [&](const std::optional<double>& mm) { return grain_size_text(mm ? std::optional(aperture_mm(*mm)) : std::nullopt, units); };
   for (std::size_t i = 0; i < reported_percentiles.size(); ++i) {
     const int percent = reported_percentiles[i];
     const auto& range = ranges.percentiles_mm[i];

@@ -1,4 +1,5 @@
 #include "gritwright/report/messages.hpp"
+#include "gritwright/report/quantity_text.hpp"
 
 #include <catch2/catch.hpp>
 #include <string>
@@ -27,12 +28,21 @@ TEST_CASE("A message quotes numbers with a point under every locale", "[messages
 
 TEST_CASE("A fact has no more digits than what is measured in its unit carries", "[messages]") {
   const auto said = [](double cm) { return sentence(Note{"root-plan.shoulder", Level::note, "", {{"rise_cm", cm}}}); };
-  CHECK(said(0.57812).find("0.58 cm") != std::string::npos);
-  CHECK(said(2).find(" 2 cm") != std::string::npos);
+  CHECK(said(0.57812).find("0.6 cm") != std::string::npos);
+  CHECK(said(2).find(" 2.0 cm") != std::string::npos);
   // Small is not nothing.
   CHECK(said(0.0031).find("0.0031 cm") != std::string::npos);
   CHECK(sentence(Problem{"root-plan.volume-negative", {}, {{"volume_ml", -1234.56}}}).find("-1235 mL") != std::string::npos);
   CHECK(sentence(Problem{"root-plan.volume-negative", {}, {{"volume_ml", -12.56}}}).find("-13 mL") != std::string::npos);
+}
+
+TEST_CASE("A length that was worked out has the digits a sheet gives it, and one that was typed its own", "[messages][law]") {
+  for (const double cm : {0.05, 0.45, 1.65, 2.0, 12.34, -3.25}) {
+    INFO(cm);
+    const std::string note = sentence(Note{"root-plan.shoulder", Level::note, "", {{"rise_cm", cm}}});
+    CHECK(note.find(" " + depth_text(depth_cm(cm), UnitSystem::metric)) != std::string::npos);
+  }
+  CHECK(sentence(Problem{"root-plan.length-negative", {}, {{"length_cm", -1.65}}}).find("-1.65 cm") != std::string::npos);
 }
 
 TEST_CASE("A message can give its masses and sizes in US units", "[messages]") {

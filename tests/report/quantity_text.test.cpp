@@ -20,6 +20,16 @@ TEST_CASE("Text gives a unit with every figure and a dash without one", "[quanti
   CHECK(percent_text(std::nullopt) == "–");
 }
 
+TEST_CASE("Sizes read off a curve stand beside each other with three digits, and a sieve keeps its own name", "[quantity_text]") {
+  CHECK(grain_size_text(aperture_mm(5.5), UnitSystem::metric) == "5.50 mm");
+  CHECK(grain_size_text(aperture_mm(5.65), UnitSystem::metric) == "5.65 mm");
+  CHECK(grain_size_text(aperture_mm(12), UnitSystem::metric) == "12.0 mm");
+  CHECK(grain_size_text(aperture_mm(0.25), UnitSystem::metric) == "0.250 mm");
+  CHECK(grain_size_text(aperture_mm(4.75), UnitSystem::us) == "0.187 in");
+  CHECK(grain_size_text(std::nullopt, UnitSystem::metric) == "–");
+  CHECK(size_text(aperture_mm(2), UnitSystem::metric) == "2 mm");
+}
+
 TEST_CASE("US text names standard sieves and converts by the published factors", "[quantity_text][published]") {
   // NIST Special Publication 811, appendix B: 1 in = 25.4 mm, 1 oz = 28.34952 g, 1 qt (US liquid) = 0.9463529 L,
   // 1 lb/ft3 = 16.01846 kg/m3. Designation: ASTM E11.

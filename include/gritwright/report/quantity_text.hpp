@@ -14,6 +14,8 @@ enum class UnitSystem { metric, us };
 
 /// "4.75 mm", "No. 4" or "0.187 in" (a standard sieve by its designation).
 [[nodiscard]] std::string size_text(std::optional<Aperture> size, UnitSystem units);
+/// A size read off a curve: three digits, so that those beside each other end alike; "5.50 mm", "0.217 in".
+[[nodiscard]] std::string grain_size_text(std::optional<Aperture> size, UnitSystem units);
 /// "6.0 cm", "2.36 in".
 [[nodiscard]] std::string depth_text(std::optional<Depth> depth, UnitSystem units);
 /// "1200 cm2", "186 in2".
