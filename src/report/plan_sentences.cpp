@@ -90,6 +90,7 @@ constexpr std::array plan_templates{
     MessageTemplate{"import.id-differs", GRITWRIGHT_TEXT("another {kind} {id} is here already, so nothing was taken in; give this one another number, or let it take the place of the one here")},
     MessageTemplate{"import.id-twice", GRITWRIGHT_TEXT("the {kind} {id} stands twice in this file; give one of them another number, or take it out")},
     MessageTemplate{"import.line-kept", GRITWRIGHT_TEXT("this {kind} was corrected since the file was written; it stays as it is here: look which of the two is right")},
+    MessageTemplate{"import.line-kept-more", GRITWRIGHT_TEXT("as many more lines were corrected since and stay as they are here: {count}")},
     MessageTemplate{"import.material-unknown", GRITWRIGHT_TEXT("there is no material called {name} in the catalogue, so it is taken as your own; nearest there: {nearest}")},
     MessageTemplate{"import.names-unknown", GRITWRIGHT_TEXT("names {text}, which is not in the record; add it there, or take the name out")},
     MessageTemplate{"import.no-kind", GRITWRIGHT_TEXT("what this list holds can't be told from its columns; say which kind of record it lists (on the command line with --kind)")},

@@ -58,7 +58,8 @@ class Previewer {
   ImportPreview run(std::vector<IdentifiedRecord> records) {
     for (const IdentifiedRecord& record : records) count_in(record);
     for (IdentifiedRecord& record : records) take(std::move(record));
-    tell_renumbered();
+    tell_lines(std::move(renumbered_), "import.renumbered-more");
+    tell_lines(std::move(kept_), "import.line-kept-more");
     look_for_materials();
     look_for_names();
     return std::move(preview_);
@@ -69,6 +70,11 @@ class Previewer {
   void count_in(const IdentifiedRecord& record) {
     if (!numbers_itself(record.ref.kind) || record.ref.id.empty()) return;
     if (const auto counted = counted_id(record.ref.id)) highest_[record.ref.kind] = std::max(highest_[record.ref.kind], counted->second);
+    if (!has_lines_.contains(record.ref.kind)) {
+      Query any = inside_.query("SELECT 1 FROM record WHERE kind = ?1 AND body IS NOT NULL LIMIT 1");
+      has_lines_[record.ref.kind] = any.with(std::string(kind_name(record.ref.kind))).step();
+    }
+    if (!has_lines_[record.ref.kind]) return;
     const auto row = inside_.row(record.ref);
     if (row && row->body && is_same(record, *row->body, write_record(record.record))) stood_for_.insert(row->number);
   }
@@ -128,17 +134,19 @@ class Previewer {
   /// Nobody chose the number of a line, so it gives way: the line is here under another, or comes in under the next free one.
   Arrival arrival_of_line(IdentifiedRecord& record, const std::string& body, Arrival by_number) {
     if (by_number == Arrival::already_there || by_number == Arrival::comes_back) return by_number;
-    if (is_here_somewhere(record, body)) return Arrival::already_there;
+    if (has_lines_[record.ref.kind] && is_here_somewhere(record, body)) return Arrival::already_there;
     if (by_number == Arrival::added) return by_number;
     const auto row = inside_.row(record.ref);
     const Result<Record> here = read_record(record.ref.kind, row->body.value_or(""), ref_text(record.ref));
     if (here && is_same_line(*here, record.record)) {
-      preview_.notes.push_back({"import.line-kept", Level::warning, record.ref.id, {{"kind", std::string(kind_name(record.ref.kind))}}});
+      kept_.push_back({"import.line-kept", Level::warning, record.ref.id, {{"kind", std::string(kind_name(record.ref.kind))}}});
       return Arrival::already_there;
     }
     const std::string number = inside_.free_id(record.ref.kind, {}, highest_[record.ref.kind]);
-    highest_[record.ref.kind] = counted_id(number)->second;
-    renumbered_.emplace_back(std::exchange(record.ref.id, number), number);
+    const auto counted = counted_id(number);
+    highest_[record.ref.kind] = counted ? counted->second : highest_[record.ref.kind] + 1;
+    renumbered_.push_back({"import.renumbered", Level::note, record.ref.id, {{"id", record.ref.id}, {"to", number}}});
+    record.ref.id = number;
     return Arrival::added;
   }
 
@@ -154,12 +162,16 @@ class Previewer {
     return false;
   }
 
-  void tell_renumbered() {
+  /// Of many alike the first say enough.
+  void tell_lines(Notes notes, const char* code_of_more) {
     constexpr std::size_t most_named = 5;
-    for (std::size_t i = 0; i < renumbered_.size() && i < most_named; ++i)
-      preview_.notes.push_back({"import.renumbered", Level::note, renumbered_[i].first, {{"id", renumbered_[i].first}, {"to", renumbered_[i].second}}});
-    if (renumbered_.size() > most_named)
-      preview_.notes.push_back({"import.renumbered-more", Level::note, "", {{"count", static_cast<double>(renumbered_.size() - most_named)}}});
+    const std::size_t more = notes.size() - std::min(notes.size(), most_named);
+    if (more > 0) {
+      const Level level = notes.front().level;
+      notes.resize(most_named);
+      notes.push_back({code_of_more, level, "", {{"count", static_cast<double>(more)}}});
+    }
+    append(preview_.notes, std::move(notes));
   }
 
   /// A material of the grower's own is welcome, and a slip of the pen would pass for one: it is told where it comes in first.
@@ -212,9 +224,11 @@ class Previewer {
   const ImportOptions& options_;
   ImportPreview preview_;
   std::set<RecordRef> ids_;
-  std::set<std::int64_t> stood_for_;  ///< records here that one of the file is
+  std::set<std::int64_t> stood_for_;            ///< records here that one of the file is
   std::map<RecordKind, std::int64_t> highest_;  ///< number of a line, in the file or given to one of it
-  std::vector<std::pair<std::string, std::string>> renumbered_;
+  std::map<RecordKind, bool> has_lines_;        ///< whether any line of log or ledger is here
+  Notes renumbered_;
+  Notes kept_;
 };
 
 }  // namespace
@@ -239,10 +253,11 @@ Result<Imported> import_records(OpenWorkbook& workbook, const std::vector<Identi
     Footing footing{workbook.revision(), {}};
     Imported imported{preview_import(workbook, records, options), {}};
     if (!imported.preview.problems.empty()) return imported.preview.problems;
+    auto in_file = records.begin();
     for (const ImportLine& line : imported.preview.lines) {
+      const bool known_by_content = (in_file++)->ref.id != line.record.ref.id || line.record.ref.id.empty();
       if (line.arrival == Arrival::already_there) continue;
       Edit edit{line.record.ref, 0, line.record.record};
-      const bool known_by_content = line.record.ref.id.empty() || numbers_itself(line.record.ref.kind);
       footing.fingerprints.push_back(known_by_content ? fingerprint_of(write_record(line.record.record)) : std::string());
       if (line.arrival != Arrival::added)
         if (const auto row = inside.read([&] { return inside.row(line.record.ref); })) edit.based_on = row->revision;

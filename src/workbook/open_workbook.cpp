@@ -83,9 +83,13 @@ std::string OpenWorkbook::Inside::free_id(RecordKind kind, const std::string& hi
   }
   Query last = query("SELECT last FROM counter WHERE kind = ?1 AND prefix = ?2");
   last.with(std::string(kind_name(kind)), prefix);
-  std::string number = std::to_string(std::max(last.step() ? last.whole(0) : 0, beyond) + 1);
-  if (number.size() < 2) number.insert(0, 1, '0');
-  return prefix + "-" + number + (kind == RecordKind::mix ? "/1" : "");
+  for (std::int64_t next = std::max(last.step() ? last.whole(0) : 0, beyond) + 1;; ++next) {
+    std::string id = std::to_string(next);
+    if (id.size() < 2) id.insert(0, 1, '0');
+    id = prefix + "-" + id + (kind == RecordKind::mix ? "/1" : "");
+    // Numbers too long to be counted may be in use all the same.
+    if (!row({kind, id})) return id;
+  }
 }
 
 OpenWorkbook::OpenWorkbook(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}

@@ -176,6 +176,18 @@ TEST_CASE("Hundreds of lines come in under other numbers without as many words",
   CHECK(one.count(RecordKind::log_entry) == 405);
 }
 
+TEST_CASE("A number too long to be counted costs no line its place", "[exchange][law]") {
+  const Folder folder;
+  Hand hand;
+  OpenWorkbook workbook = grower(folder.file(), hand, "A-01", 14, "buds late");
+  const LogEntry far{"2026-03-01", "", LogSort::event, "far", {}};
+  const LogEntry other{"2026-03-01", "", LogSort::event, "other", {}};
+  REQUIRE(import_records(workbook, {{{RecordKind::log_entry, "L-999999999"}, far, {}}, {{RecordKind::log_entry, "L-01"}, other, {}}}, "import"));
+  for (int i = 0; i < 3; ++i) REQUIRE(workbook.apply({"log entry", {}, LogEntry{"2026-03-01", "", LogSort::event, "after", {}}, {}}));
+  CHECK(workbook.count(RecordKind::log_entry) == 7);  // two at first, two that came in, three
+  CHECK(check_content(workbook).empty());
+}
+
 TEST_CASE("A material that is neither in the catalogue nor in use here is told once, and comes in", "[exchange]") {
   const Folder folder;
   Hand hand;

@@ -19,7 +19,7 @@ enum class Arrival {
   added,
   already_there,     ///< nothing to do: the same record is there, or came in with an earlier import
   comes_back,        ///< the same record was deleted here and returns under its id
-  differs            ///< another record has the id; refused unless it shall be replaced. Never a line of log or ledger, which is added under the next free number
+  differs            ///< another record has the id; refused unless it shall be replaced. A line of log or ledger is added under another number instead
 };
 
 struct ImportLine {
@@ -33,7 +33,8 @@ struct ImportPreview {
   std::vector<ImportLine> lines;
   Problems problems;  ///< import.id-differs (unless replacing), import.id-twice, and what a record of the kind must fulfil
   /// import.names-unknown: a record names another that is neither here nor in the import. import.renumbered, import.renumbered-more: lines
-  /// that come in under another number. import.material-unknown: a material that is neither in the catalogue nor in use here. import.line-kept: a line that was corrected since the file was written stays as it is here.
+  /// that come in under another number. import.line-kept, import.line-kept-more: lines that were corrected since the file was written stay.
+  /// import.material-unknown: a material that is neither in the catalogue nor in use here.
   Notes notes;
   [[nodiscard]] std::size_t count(Arrival arrival) const;
 };
