@@ -778,7 +778,7 @@ void RecordPages::choose_export() {
     if (!written) return emit bench_.told(sentence_text(written.problems().front()));
     QStringList left_out;
     for (const Problem& problem : written->left_out) left_out << sentence_text(problem);
-    emit bench_.told(left_out.isEmpty() ? tr("Written to %1.").arg(path) : tr("Written to %1, all but this: %2.").arg(path, semicolon_list(left_out)));
+    emit bench_.told(left_out.isEmpty() ? tr("Written to %1.").arg(path) : tr("Written to %1, but not all of it. %2.").arg(path, left_out.join(QStringLiteral(". "))));
   } catch (const WorkbookTrouble& trouble) {
     emit bench_.told(sentence_text(trouble.problem()));
   }

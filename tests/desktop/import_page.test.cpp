@@ -195,3 +195,31 @@ TEST_CASE("What a list says of its records has room in a longer language too", "
     CHECK(table->columnWidth(column) >= table->fontMetrics().horizontalAdvance(open.cell(1, column)) + 8);
   }
 }
+
+TEST_CASE("A line of another record's log comes in under the next free number, whatever is ticked, and the page says so", "[import_page]") {
+  Importing open;
+  open.look_at(two_bags);
+  open.take_in();
+  const auto own = open.record->workbook().find(Id<LogEntry>{"L-01"});
+  REQUIRE(own);
+  open.look_at(R"({"format":"gritwright/workbook/1","records":[{"kind":"log-entry","id":"L-01","record":
+    {"format":"gritwright/log-entry/1","day":"2026-03-01","sort":"observation","text":"buds late"}}]})");
+  open.find<QAbstractButton>("import_replace")->click();
+  open.wait();
+  CHECK(open.cell(0, 0) == QStringLiteral("L-02"));
+  CHECK(open.cell(0, 3) == QStringLiteral("new"));
+  REQUIRE(open.faults().size() == 1);
+  CHECK(open.faults().front() == QStringLiteral("L-01: Comes in as L-02, the next free number: L-01 here is another line"));
+  open.take_in();
+  CHECK(open.record->workbook().find(Id<LogEntry>{"L-01"})->record == own->record);
+  CHECK(open.record->workbook().find(Id<LogEntry>{"L-02"})->record.text == "buds late");
+}
+
+TEST_CASE("A slip in the name of a material is told before the list is taken in, and keeps it not out", "[import_page]") {
+  Importing open;
+  open.look_at("id,material,lot\nX-01,akadma,7 B\n");
+  REQUIRE(open.faults().size() == 1);
+  CHECK(open.faults().front().startsWith(QStringLiteral("X-01: There is no material called akadma in the catalogue")));
+  open.take_in();
+  CHECK(open.bags() == 1);
+}

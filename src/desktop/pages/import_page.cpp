@@ -52,13 +52,6 @@ QString fault_text(const Problem& problem) {
   return place.isEmpty() ? sentence_text(problem) : QStringLiteral("%1: %2").arg(place, sentence_text(problem));
 }
 
-/// "L-01: comes in as L-57, the next free number".
-QString note_words(const Note& note) {
-  if (note.code == "import.names-unknown")
-    return ImportPage::tr("%1 %2 (taken in all the same)").arg(to_qt(note.where), sentence_text(note));
-  return note.where.empty() ? sentence_text(note) : with_label(to_qt(note.where), sentence_text(note));
-}
-
 }  // namespace
 
 ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
@@ -187,8 +180,9 @@ void ImportPage::show_what_was_found() {
   table_model_->show(preview, replace_->isChecked());
   faults_->clear();
   for (const Problem& problem : problems) faults_->addItem(fault_text(problem));
-  // What is said of names that are nowhere keeps nothing out.
-  for (const Note& note : preview.notes) faults_->addItem(note_words(note));
+  // What is said of names that are nowhere keeps nothing out; the others say themselves what becomes of it.
+  for (const Note& note : preview.notes)
+    faults_->addItem(note.code == "import.names-unknown" ? tr("%1 (taken in all the same)").arg(sentence_text(note)) : sentence_text(note));
   faults_->setVisible(faults_->count() > 0);
   table_->setVisible(!preview.lines.empty());
   fit();
