@@ -63,7 +63,7 @@ QString figure_words(const FoundParts& found, const WishFigure& figure, UnitSyst
   switch (in_pot.figure) {
     case PotFigure::air_filled_porosity: name = FindResultText::tr("air"); break;
     case PotFigure::container_capacity: name = FindResultText::tr("water"); break;
-    case PotFigure::available_in_pot: name = FindResultText::tr("water for plants"); break;
+    case PotFigure::available_in_pot: name = FindResultText::tr("water plants can take"); break;
     case PotFigure::wet_mass: name = FindResultText::tr("wet litre weight"); break;
   }
   return in_pot.pot == first_pot ? name : FindResultText::tr("%1 in %2").arg(name, found.pot_name(in_pot.pot));

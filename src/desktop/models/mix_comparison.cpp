@@ -78,7 +78,7 @@ QString comparison_sentence(const Comparison& comparison, UnitSystem units) {
 
 PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
   PictureTable table;
-  table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("90 of 100") << ComparisonText::tr("water") << ComparisonText::tr("90 of 100") << ComparisonText::tr("for plants") << ComparisonText::tr("in band") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
+  table.heading << ComparisonText::tr("mix") << ComparisonText::tr("air") << ComparisonText::tr("90 of 100") << ComparisonText::tr("water") << ComparisonText::tr("90 of 100") << ComparisonText::tr("plants can take") << ComparisonText::tr("wanted") << ComparisonText::tr("finer") << ComparisonText::tr("litre weight")
                 << ComparisonText::tr("D50") << ComparisonText::tr("pot tests");
   const auto percent = [](const auto& share) { return to_local(percent_text(value_of(share))); };
   const auto ends = [](const std::optional<Range>& range) { return range ? share_range_text(*range, 0) : QStringLiteral("\u2013"); };

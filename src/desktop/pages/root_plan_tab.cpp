@@ -151,17 +151,17 @@ QWidget* RootPlanTab::answer_side() {
   line->add({}, done_);
   auto* print = new QPushButton(tr("Pri&nt..."), top);
   print->setObjectName(QStringLiteral("plan_print"));
-  print->setAccessibleName(tr("Print the root-plan sheet"));
+  print->setAccessibleName(tr("Print the root-mass plan"));
   auto* pdf = new QPushButton(tr("P&DF..."), top);
   pdf->setObjectName(QStringLiteral("plan_pdf"));
-  pdf->setAccessibleName(tr("Save the root-plan sheet as PDF"));
+  pdf->setAccessibleName(tr("Save the root-mass plan as PDF"));
   for (QPushButton* button : {print, pdf}) {
     button->setMinimumHeight(28);
     line->add({}, button);
   }
   connect(print, &QPushButton::clicked, this, &RootPlanTab::print_sheet);
   connect(pdf, &QPushButton::clicked, this, [this] {
-    const QString file = QFileDialog::getSaveFileName(this, tr("Root-plan sheet as PDF"), tr("root plan %1.pdf").arg(desk_->current()), tr("PDF (*.pdf)"));
+    const QString file = QFileDialog::getSaveFileName(this, tr("Root-mass plan as PDF"), tr("root-mass plan %1.pdf").arg(desk_->current()), tr("PDF (*.pdf)"));
     if (!file.isEmpty()) save_sheet(file);
   });
   layout->addWidget(line);
