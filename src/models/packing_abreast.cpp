@@ -85,7 +85,7 @@ void PackingAbreast::specific_volumes(const double* shares, const double* loose_
       if (!any(masks)) continue;
       for (std::size_t p = 0; p < pairs_together; ++p) {
         const Pair one = volume(p, raised_e(log_base_coarser * coarser.apart[p]) - 1.0, raised_e(log_base_finer * finer.apart[p]) - 1.0);
-        largest[p] = masks[p] & (one > largest[p]) ? one : largest[p];
+        largest[p] = (masks[p] & (one > largest[p])) ? one : largest[p];
       }
     }
     for (std::size_t p = 0; p < pairs_together; ++p) put_pair(largest[p], volumes + lane + 2 * p);
@@ -115,7 +115,7 @@ void PackingAbreast::class_volumes(const double* shares, const double* own, doub
       if (!any(masks)) continue;
       for (std::size_t p = 0; p < pairs_together; ++p) {
         const Pair one = volume(p, raised_e(log_base_coarser * coarser.apart[p]) - 1.0, raised_e(log_base_finer * finer.apart[p]) - 1.0);
-        least[p] = masks[p] & (one < least[p]) ? one : least[p];
+        least[p] = (masks[p] & (one < least[p])) ? one : least[p];
       }
     }
     for (std::size_t p = 0; p < pairs_together; ++p) put_pair(least[p], volumes + lane + 2 * p);
