@@ -1,7 +1,10 @@
 // What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
+#include <QAction>
 #include <QLocale>
+#include <QSettings>
 #include <QStatusBar>
 #include <QTableWidget>
+#include <QTest>
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
@@ -778,6 +781,75 @@ TEST_CASE("The date of a day on which a tree is done is moved once, when its typ
   open.press(Qt::Key_Return);
   CHECK(open.day().day == "2031-03-15");
   CHECK(open.book().count(RecordKind::log_entry) == steps + 1);
+}
+
+TEST_CASE("A date that is being typed on a done day outlives a crash: it stands in its field again and is saved by Enter alone", "[day_page][regression]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  const QString id = open.page().current_day();
+  open.trigger("action_day_tick");
+  auto* date = open.find<QLineEdit>("day_date");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
+  date->setFocus();
+  date->selectAll();
+  open.type(QStringLiteral("2031-03-15"));
+  // From here on the first window is as good as dead.
+  date->blockSignals(true);
+  date->removeEventFilter(date->parent());
+  const auto day_in = [&](const OpenWorkbook& workbook) { return workbook.find(Id<RepottingDay>{id.toStdString()})->record.day; };
+  {
+    auto record = RecordBook::open(open.record->file());
+    REQUIRE(record);
+    Bench bench(test_catalogue());
+    MainWindow window(bench, record->get());
+    window.resize(1280, 800);
+    window.show();
+    QApplication::setActiveWindow(&window);
+    window.findChild<QAction*>(QStringLiteral("action_page_day"))->trigger();
+    window.findChild<DayPage*>(QStringLiteral("day_page"))->show_day(id);
+    window.findChild<QTabWidget*>(QStringLiteral("day_tabs"))->setCurrentIndex(0);
+    QApplication::processEvents();
+    auto* again = window.findChild<QLineEdit*>(QStringLiteral("day_date"));
+    CHECK(again->text() == QStringLiteral("2031-03-15"));
+    CHECK(again->accessibleDescription().contains(QStringLiteral("not saved")));
+    CHECK(day_in((*record)->workbook()) == was);
+    // Half a date must not move a day because somebody passed by.
+    again->setFocus();
+    QTest::keyClick(again, Qt::Key_Tab);
+    CHECK(day_in((*record)->workbook()) == was);
+    again->setFocus();
+    QTest::keyClick(again, Qt::Key_Return);
+    CHECK(day_in((*record)->workbook()) == "2031-03-15");
+    CHECK_FALSE(again->accessibleDescription().contains(QStringLiteral("not saved")));
+  }
+  auto record = RecordBook::open(open.record->file());
+  REQUIRE(record);
+  Bench bench(test_catalogue());
+  MainWindow window(bench, record->get());
+  window.findChild<QAction*>(QStringLiteral("action_page_day"))->trigger();
+  window.findChild<DayPage*>(QStringLiteral("day_page"))->show_day(id);
+  CHECK(window.findChild<QLineEdit*>(QStringLiteral("day_date"))->text() == QStringLiteral("2031-03-15"));
+  CHECK_FALSE(window.findChild<QLineEdit*>(QStringLiteral("day_date"))->accessibleDescription().contains(QStringLiteral("not saved")));
+}
+
+TEST_CASE("A date that outlived a crash is given up by Escape, and the day stays", "[day_page]") {
+  DayOnScreen open;
+  const std::string was = open.day().day;
+  open.trigger("action_day_tick");
+  auto* date = open.find<QLineEdit>("day_date");
+  open.find<QTabWidget>("day_tabs")->setCurrentIndex(0);
+  QSettings().setValue(QStringLiteral("typed/%1/%2/day_date").arg(open.record->settings_key(), open.page().current_day()), QStringLiteral("2031-03-15"));
+  const QString day = open.page().current_day();
+  open.trigger("action_new_day");
+  open.page().show_day(day);
+  CHECK(date->text() == QStringLiteral("2031-03-15"));
+  date->setFocus();
+  open.press(Qt::Key_Escape);
+  CHECK(date->text().toStdString() == was);
+  open.trigger("action_new_day");
+  open.page().show_day(day);
+  CHECK(date->text().toStdString() == was);
+  CHECK(open.day().day == was);
 }
 
 TEST_CASE("A tree ticked off after its day has its grain booked on that day", "[day_page][regression]") {

@@ -1,5 +1,6 @@
 #include "record_book.hpp"
 
+#include <QCryptographicHash>
 #include <QDate>
 #include <QTimer>
 #include <chrono>
@@ -31,6 +32,8 @@ RecordBook::RecordBook(OpenWorkbook workbook) : workbook_(std::move(workbook)), 
 }
 
 QString RecordBook::file() const { return QString::fromStdString(workbook_.file().string()); }
+
+QString RecordBook::settings_key() const { return QString::fromLatin1(QCryptographicHash::hash(file().toUtf8(), QCryptographicHash::Sha1).toHex().left(12)); }
 
 bool RecordBook::finish(const Result<Applied>& applied) {
   if (!applied) {

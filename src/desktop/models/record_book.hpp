@@ -21,6 +21,8 @@ class RecordBook : public QObject {
   /// What its pot tests taught about its mixes.
   [[nodiscard]] const std::vector<MixCalibration>& calibrations() const { return calibrations_.of(workbook_); }
   [[nodiscard]] QString file() const;
+  /// Names this file among the settings, where what is typed and not yet saved is kept.
+  [[nodiscard]] QString settings_key() const;
   [[nodiscard]] bool is_read_only() const { return workbook_.access() == Access::read_only; }
   /// Looks for changes by others and for what the workbook has to say, as it does by itself twice a second.
   void look_for_changes();

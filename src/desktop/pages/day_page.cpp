@@ -253,7 +253,7 @@ void DayPage::add_day_rows() {
                     // All that was done on it moves along.
                     const auto stored = day();
                     return stored && std::ranges::any_of(stored->record.trees, &DayTree::done);
-                  }});
+                  }, {}, [this] { return QStringLiteral("typed/%1/%2/day_date").arg(book_.settings_key(), current_); }});
   day_form_->add({QStringLiteral("day_name"), tr("Name"), Kind::words, tr("stands on the sheets"), shown([](const RepottingDay& d) { return to_qt(d.name); }),
                   [this](const QString& text) { return save(tr("name"), [&](RepottingDay& d) { d.name = trimmed_text(text); }); }});
   day_form_->add({QStringLiteral("day_tub"), tr("Tub"), Kind::volume, tr("no batch is larger"), shown([](const RepottingDay& d) { return litre_digits(d.tub); }), [this](const QString& text) {

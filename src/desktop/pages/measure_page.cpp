@@ -1,7 +1,6 @@
 #include "measure_page.hpp"
 
 #include <QComboBox>
-#include <QCryptographicHash>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -133,9 +132,8 @@ QWidget* MeasurePage::answer_side() {
 
 // Grain soaks for a day and dries for another: what is typed outlives the window.
 QString MeasurePage::draft_key(const QString& field) const {
-  const QByteArray file = QCryptographicHash::hash(book_.file().toUtf8(), QCryptographicHash::Sha1).toHex().left(12);
   const QString subject = sheet_.subject ? to_qt(ref_text(*sheet_.subject)).replace(u'/', u'_') : QStringLiteral("none");
-  return QStringLiteral("measuring/%1/%2/%3/%4").arg(QLatin1String(file), QLatin1String(key_of(sheet_.protocol)), subject, field);
+  return QStringLiteral("measuring/%1/%2/%3/%4").arg(book_.settings_key(), QLatin1String(key_of(sheet_.protocol)), subject, field);
 }
 
 void MeasurePage::show_protocol(Protocol protocol, const QString& subject) {

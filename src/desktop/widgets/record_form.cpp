@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QSettings>
 #include <algorithm>
 #include <utility>
 
@@ -58,10 +59,12 @@ void RecordForm::set_units(UnitSystem units) {
 void RecordForm::typed(std::size_t at, const QString& text) {
   Shown& shown = rows_[at];
   shown.typed_in = true;
+  shown.kept = false;
   if (gone_) return;
   if (changed_elsewhere(shown)) return tell_change_elsewhere(shown);
   if (shown.row.waits_for_end && shown.row.waits_for_end()) {
     shown.waits = true;
+    keep(shown, text);
     return show_fault(shown, QString());
   }
   take(shown, text);
@@ -87,6 +90,16 @@ void RecordForm::take(Shown& shown, const QString& text) {
   show_fault(shown, shown.row.take(kept_text(text, shown.row.kind, units_)));
   saving_ = false;
   shown.known = shown.row.show();
+  shown.kept = false;
+  if (shown.fault->text().isEmpty()) forget_kept(shown);
+}
+
+void RecordForm::keep(const Shown& shown, const QString& text) {
+  if (shown.row.kept_under) QSettings().setValue(shown.row.kept_under(), text);
+}
+
+void RecordForm::forget_kept(const Shown& shown) {
+  if (shown.row.kept_under) QSettings().remove(shown.row.kept_under());
 }
 
 void RecordForm::forget_typing() {
@@ -126,6 +139,7 @@ void RecordForm::save_typed() {
 void RecordForm::drop_typing() {
   for (Shown& shown : rows_) {
     shown.typed_in = shown.waits = false;
+    forget_kept(shown);
     show_fault(shown, QString());
   }
 }
@@ -140,7 +154,7 @@ void RecordForm::tell_change_elsewhere(const Shown& shown) const {
 
 void RecordForm::show_again(Shown& shown) {
   shown.known = shown.row.show();
-  shown.typed_in = shown.waits = false;
+  shown.typed_in = shown.waits = shown.kept = false;
   const QString text = shown_text(shown.known, shown.row.kind, units_);
   // Where nothing changes the cursor and what is selected stay.
   if (shown.field->text() != text) {
@@ -149,6 +163,15 @@ void RecordForm::show_again(Shown& shown) {
     if (!shown.field->hasFocus()) shown.field->setCursorPosition(0);
   }
   show_fault(shown, shown.row.missing ? shown.row.missing() : Problems{});
+  if (shown.row.kept_under) show_kept(shown);
+}
+
+void RecordForm::show_kept(Shown& shown) {
+  const QVariant kept = QSettings().value(shown.row.kept_under());
+  if (!kept.isValid() || kept.toString() == shown.field->text()) return;
+  shown.field->setText(kept.toString());
+  shown.typed_in = shown.kept = true;
+  show_fault(shown, tr("Typed before and not saved yet. Enter saves it, Escape takes back what was there."));
 }
 
 bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
@@ -169,8 +192,9 @@ bool RecordForm::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     const auto at = std::ranges::find(rows_, watched, &Shown::field);
-    if (at != rows_.end() && !gone_ && at->typed_in && changed_elsewhere(*at)) {
+    if (at != rows_.end() && !gone_ && at->typed_in && (at->kept || changed_elsewhere(*at))) {
       if (key == Qt::Key_Escape) {
+        forget_kept(*at);
         show_again(*at);
         return true;
       }

@@ -30,6 +30,7 @@ class RecordForm : public QWidget {
     std::function<QString()> label_now = {};          ///< for labels that depend on the record, e.g. diameter instead of length
     std::function<bool()> waits_for_end = {};         ///< true: saved as a whole when typing ends, for what each sign would book; empty: sign by sign
     std::function<Problems()> missing = {};           ///< what the record needs here before the rest can be saved; empty: nothing
+    std::function<QString()> kept_under = {};         ///< key of the settings that hold what waits, so that it outlives the window
   };
 
   explicit RecordForm(QWidget* parent = nullptr);
@@ -69,6 +70,7 @@ class RecordForm : public QWidget {
     QString known = {};      ///< the record's text that the field was shown or saved as
     bool typed_in = false;   ///< since it was shown
     bool waits = false;      ///< was typed and is saved when typing ends
+    bool kept = false;       ///< waited when the window went away
   };
 
   void typed(std::size_t at, const QString& text);
@@ -77,6 +79,10 @@ class RecordForm : public QWidget {
   [[nodiscard]] static bool changed_elsewhere(const Shown& shown);
   void tell_change_elsewhere(const Shown& shown) const;
   void show_again(Shown& shown);
+  /// What waited when the window went away stands in its field again, not saved: it may be half a text.
+  void show_kept(Shown& shown);
+  static void keep(const Shown& shown, const QString& text);
+  static void forget_kept(const Shown& shown);
   /// Enter goes to the next field in view, so that a tape measure can be read off line by line.
   void move_on(std::size_t from);
   void show_fault(const Shown& shown, const Problems& problems) const;
