@@ -599,11 +599,15 @@ bool MainWindow::put_component(const ComponentSheet& component) {
   const auto current = static_cast<std::size_t>(bench_.current_component());
   const auto untouched = std::ranges::find_if(components, is_untouched);
   const bool add = untouched == components.end() && components.size() < most_components;
-  if (untouched == components.end() && !add) {
+  std::size_t at = add ? components.size() : static_cast<std::size_t>(untouched - components.begin());
+  // Where the bench is full, the first that lies there only to be looked at gives its place.
+  if (!add && record_pages_ != nullptr)
+    for (std::size_t i = 0; at == components.size() && i < components.size(); ++i)
+      if (record_pages_->only_looked_at(i)) at = i;
+  if (!add && at == components.size()) {
     say(tr("A mix here has up to %1 components; remove one first.").arg(most_components));
     return false;
   }
-  std::size_t at = add ? components.size() : static_cast<std::size_t>(untouched - components.begin());
   if (current < components.size() && is_untouched(components[current])) at = current;
   bench_.edit(tr("%1 opened").arg(component.name), {}, [&](BenchState& state) {
     if (at < state.components.size()) state.components[at] = component;

@@ -45,6 +45,7 @@
 #include "widgets/record_list_side.hpp"
 #include "widgets/recipes_panel.hpp"
 #include "widgets/screening_panel.hpp"
+#include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
 
@@ -232,6 +233,7 @@ void RecordPages::make_context_menus() {
   give(&bags_->table(), {"action_receive_bags", "action_grade_bag", "action_put_in_mix", "action_measure", "action_take_into_stock", "action_trace_grain", "action_remove_bag"});
   give(&bags_->fractions(), {"action_put_in_mix", "action_trace_grain"});
   give(&bags_->bins().list().table(), {"action_add_bin", "action_grade_bag", "action_put_in_mix", "action_trace_grain", "action_remove_bag"});
+  give(&bags_->bins().tubs(), {"action_put_in_mix", "action_trace_grain"});
   give(&trees_->trees().list().table(), {"action_add_tree", "action_plan_tree", "action_take_back", "action_trace_grain", "action_find", "action_remove_tree_or_pot"});
   give(&trees_->pots().list().table(), {"action_add_pot", "action_find", "action_remove_tree_or_pot"});
   give(&trees_->plans().list().table(), {"action_find", "action_remove_tree_or_pot"});
@@ -339,7 +341,7 @@ void RecordPages::record_changed() {
   }
   seen_revision_ = revision;
   const bool grain = kinds.contains(RecordKind::bag) || kinds.contains(RecordKind::sieve_test) || kinds.contains(RecordKind::stock_entry);
-  const bool gradable = kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::bin) || kinds.contains(RecordKind::tree) || kinds.contains(RecordKind::mix);
+  const bool gradable = kinds.contains(RecordKind::fraction) || kinds.contains(RecordKind::bin) || kinds.contains(RecordKind::tree) || kinds.contains(RecordKind::mix) || kinds.contains(RecordKind::batch);
   if (grain || gradable || kinds.contains(RecordKind::sieve_set)) {
     seen_material_ = QString();
     seen_bag_ = QStringLiteral("?");
@@ -417,8 +419,11 @@ void RecordPages::refresh_choices() {
   std::vector<SievingPage::Choice> bags;
   for (const RecordLine& line : book_.workbook().list(RecordKind::bag, newest)) bags.push_back({to_qt(line.ref.id), QStringLiteral("%1 %2").arg(to_qt(line.ref.id), title_words(line))});
   // Bins and tubs, a tree's used ground and a mix are graded as a bag is.
-  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used soil of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
+  for (const auto& [kind, text] : {std::pair{RecordKind::fraction, tr("fraction %1: %2")}, {RecordKind::bin, tr("bin %1: %2")}, {RecordKind::tree, tr("used ground of %1: %2")}, {RecordKind::mix, tr("mix %1: %2")}}) {
     for (const RecordLine& line : book_.workbook().list(kind, newest)) bags.push_back({to_qt(line.ref.id), text.arg(to_qt(line.ref.id), title_words(line))});
+  }
+  for (const RecordLine& line : book_.workbook().list(RecordKind::batch, newest)) {
+    if (line.stock && *line.stock > Mass{}) bags.push_back({to_qt(line.ref.id), tr("tub %1: %2").arg(to_qt(line.ref.id), title_words(line))});
   }
   std::vector<SievingPage::Choice> sets;
   for (const RecordLine& line : book_.workbook().list(RecordKind::sieve_set)) sets.push_back({to_qt(line.ref.id), to_qt(line.title)});
@@ -575,6 +580,7 @@ void RecordPages::keep_fractions() {
   const ScreeningView view = screening_view(bench_);
   const auto& bag = bench_.surroundings().bag;
   const auto index = static_cast<std::size_t>(bench_.current_component());
+  if (!view.day_fault.isEmpty()) return emit bench_.told(view.day_fault);
   if (!view.is_measured || !view.screened) return emit bench_.told(tr("Weigh every fraction first, then they can be kept."));
   if (!bag) return emit bench_.told(tr("Keep the sieve test with its bag first: fractions come from a bag."));
   const QString bag_id = bench_.state().components[index].bag;
@@ -587,15 +593,15 @@ void RecordPages::keep_fractions() {
     entry.reason = reason;
     entry.change = mass;
     entry.other = other;
-    entry.day = today();
+    entry.day = view.day;
     change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(std::move(entry))});
   };
   if (!book_.workbook().stock_of(from)) {
     // A bag that was never taken in gives nothing away before it is.
-    if (auto received = arrival_of(from, *bag, today())) change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(*std::move(received))});
+    if (auto received = arrival_of(from, *bag, view.day)) change.edits.push_back({RecordRef{RecordKind::stock_entry, {}}, 0, Record(*std::move(received))});
   }
   int number = 1;
-  for (Fraction& fraction : fractions_of(view, *bag, bag_id, today())) {
+  for (Fraction& fraction : fractions_of(view, *bag, bag_id)) {
     RecordRef tub;
     do {
       tub = RecordRef{RecordKind::fraction, QStringLiteral("%1/%2").arg(bag_id).arg(number++).toStdString()};
@@ -607,7 +613,7 @@ void RecordPages::keep_fractions() {
   }
   // What went up as dust is no longer in the bag either.
   if (view.loss && view.loss->value() > 0) booked(from, StockReason::spilt, *view.screened * -view.loss->value(), from);
-  change.log = event_about(from, tr("Screened bag %1. %2").arg(bag_id, view.balance), today());
+  change.log = event_about(from, tr("Screened bag %1. %2").arg(bag_id, view.balance), view.day);
   if (!book_.apply(std::move(change))) return;
   bench_.edit(tr("screening kept of %1").arg(bag_id), {}, [&](BenchState& state) { state.components[index].screening = {}; });
   emit bench_.told(tr("The fractions of bag %1 are in stock.").arg(bag_id));
@@ -630,12 +636,15 @@ void RecordPages::keep_mix() {
   version.day = today();
   version.settling_measured = evaluation.settled_by == SettledBy::jug;
   if (evaluation.calibration) version.calibrated_by = evaluation.calibration->calibrated_by;
+  if (evaluation.band) version.wanted_band = SizeBand{evaluation.band->from, evaluation.band->to};
   std::string id;
   for (const auto& kept : book_.workbook().all<MixVersion>()) {
     if (kept.record.mix.name != version.mix.name) continue;
     // As written, because a length that went through a file can differ in its last binary digit.
     MixVersion same = version;
     same.day = kept.record.day;
+    // A mix that was kept without a band is the same mix in any.
+    if (!kept.record.wanted_band) same.wanted_band.reset();
     if (write_record(Record(kept.record)) == write_record(Record(same))) return emit bench_.told(tr("This mix is kept already, as %1.").arg(to_qt(kept.id.text)));
     id = book_.workbook().next_version(kept.id).text;
   }
@@ -686,6 +695,13 @@ bool RecordPages::has_unkept_test(std::size_t index) const {
   return !std::ranges::all_of(samples, [&](const std::optional<SieveTest>& sample) {
     return sample && std::ranges::any_of(kept, [&](const Stored<RecordedSieveTest>& one) { return same_weighing(one.record.test, *sample); });
   });
+}
+
+bool RecordPages::only_looked_at(std::size_t index) const {
+  const ComponentSheet& component = bench_.state().components[index];
+  if (component.bag.isEmpty() || component.parts.trimmed() != QStringLiteral("0") || component.screening != ScreeningText{} || has_unkept_test(index)) return false;
+  const auto kept = sheet_of_grain(book_.workbook(), component.bag);
+  return kept && kept->grain == component.grain;
 }
 
 std::optional<std::size_t> RecordPages::on_bench_only(const Component& component) const {
@@ -743,6 +759,7 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
     sheets.back().parts = QStringLiteral("0");
   }
   const QString name = to_qt(stored->record.mix.name);
+  const std::optional<SizeBand>& wanted = stored->record.wanted_band;
   const std::optional<SpeciesProfile> group = has_band ? std::nullopt : profile_called(name);
   bench_.edit(tr("mix %1 opened").arg(id), {}, [&](BenchState& state) {
     state.components = sheets;
@@ -751,7 +768,8 @@ QStringList RecordPages::lay_mix(const QString& id, bool has_band) {
     state.settling = percent(stored->record.mix.settling.value());
     state.spill = percent(stored->record.mix.spill.value());
     if (!has_band) give_band_back(state);
-    if (group) borrow_band(state, *group);
+    if (!has_band && wanted) borrow_band(state, *wanted);
+    else if (group) borrow_band(state, *group);
   });
   bench_.set_current_component(0);
   window_.show_mixes();

@@ -59,6 +59,10 @@ class RecordPages : public QObject {
   /// Reads what the bench shows of the record, where the record changed since; done by itself while the bench is in sight.
   void catch_up();
 
+  /// Grain of the record that lies on the bench outside the mix, to be looked at, with nothing on it that is kept nowhere else: its place
+  /// can be another's.
+  [[nodiscard]] bool only_looked_at(std::size_t index) const;
+
   [[nodiscard]] RecordBook& book() { return book_; }
   /// The menu of the record, for rooms that come later.
   [[nodiscard]] QMenu& menu() { return *menu_; }

@@ -267,4 +267,25 @@ Result<MixState> mix_state(const Mix& mix) {
   return Blend(mix).run();
 }
 
+std::optional<Component> mix_as_grain(const Mix& mix) {
+  const Result<MixState> state = mix_state(mix);
+  if (!state || !state->poured) return std::nullopt;
+  const PackedState& poured = *state->poured;
+  Component grain;
+  grain.name = mix.name;
+  grain.parts = Parts(1);
+  grain.grain.bulk_density = poured.bulk_density;
+  grain.grain.particle_density = state->particle_density;
+  grain.grain.skeletal_density = state->skeletal_density;
+  const double bulk = in_g_l(poured.bulk_density);
+  if (poured.voids_in_grains.value() > 0) grain.grain.open_share = OpenShare(std::min(1.0, poured.open_voids_in_grains.value() / poured.voids_in_grains.value()));
+  grain.grain.water_absorption = WaterAbsorption(poured.grain_water.value() * water_density_g_l / bulk);
+  if (poured.cation_exchange) grain.grain.cation_exchange = CationExchange(poured.cation_exchange->value() / bulk * 100);
+  Grading sizes{state->passing, {}, {}};
+  // Sums of shares may fall by their last digit where nothing lies between two sieves.
+  for (std::size_t i = 1; i < sizes.points.size(); ++i) sizes.points[i].passing = std::max(sizes.points[i].passing, sizes.points[i - 1].passing);
+  grain.sizes = std::move(sizes);
+  return check(grain).empty() ? std::optional(std::move(grain)) : std::nullopt;
+}
+
 }  // namespace gritwright

@@ -8,6 +8,7 @@
 #include <QPixmap>
 #include <QPushButton>
 #include <QStatusBar>
+#include <algorithm>
 
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
@@ -351,4 +352,35 @@ TEST_CASE("What undo takes back out of sight on the bench is named", "[at_the_be
   open.window.statusBar()->clearMessage();
   open.trigger("action_redo");
   CHECK(open.window.statusBar()->currentMessage().contains(QStringLiteral("band of pines")));
+}
+
+TEST_CASE("Bags that are only looked at never fill the bench: the first gives its place, the mix and what is kept nowhere else stay", "[at_the_bench][regression]") {
+  OpenWindow open;
+  REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
+  QString said;
+  QObject::connect(&open.bench, &Bench::told, [&](const QString& sentence) { said = sentence; });
+  BenchState state = complete_bench();  // two components of the mix, kept nowhere
+  open.bench.open(state);
+  const BenchState before = open.bench.state();
+  QStringList bags;
+  for (const auto& bag : open.record->workbook().all<Bag>()) bags << to_qt(bag.id.text);
+  REQUIRE(bags.size() > static_cast<int>(desktop::most_components) + 1);
+  for (const QString& bag : bags) {
+    INFO(bag.toStdString());
+    open.window.record_pages()->grade(bag);
+    const auto& components = open.bench.state().components;
+    CHECK(components.size() <= desktop::most_components);
+    CHECK(components[static_cast<std::size_t>(open.bench.current_component())].bag == bag);
+    for (std::size_t i = 0; i < before.components.size(); ++i) CHECK(components[i] == before.components[i]);
+  }
+  // A weighing that is kept nowhere else is not laid over, nor is a part of the mix.
+  for (std::size_t i = 2; i < desktop::most_components; ++i)
+    open.bench.edit(QStringLiteral("weighed"), {}, [&](BenchState& typed) { typed.components[i].sheet.pan.retained = QStringLiteral("77"); });
+  const BenchState full = open.bench.state();
+  for (const QString& bag : bags) {
+    if (std::ranges::any_of(full.components, [&](const ComponentSheet& component) { return component.bag == bag; })) continue;
+    open.window.record_pages()->grade(bag);
+    CHECK(open.bench.state() == full);
+    break;
+  }
 }

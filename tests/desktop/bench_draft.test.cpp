@@ -53,8 +53,8 @@ TEST_CASE("A draft of the version with one further pot is still read", "[bench_d
   const QByteArray counted = bytes_of(quint32{1}, state.find.also_pots[0]);
   REQUIRE(whole.count(counted) == 1);
   whole.replace(4, 4, bytes_of(quint32{5}));
-  // Nor did it know predictions and where the wanted grain came from.
-  whole.chop(bytes_of(false, false, QString(), QString(), QString(), QString()).size());
+  // Nor did it know predictions, where the wanted grain came from, and days of screenings.
+  whole.chop(bytes_of(false, false, QString(), QString(), QString(), QString(), QString(), QString()).size());
   for (const QString& pot : {state.find.also_pots[0], QString()}) {
     QByteArray older = whole;
     older.replace(counted, bytes_of(pot));
@@ -67,6 +67,33 @@ TEST_CASE("A draft of the version with one further pot is still read", "[bench_d
     REQUIRE(read);
     CHECK(*read == expected);
   }
+}
+
+TEST_CASE("A draft of the version without days of screenings is still read, and a day comes back", "[bench_draft][roundtrip]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("bench.draft"));
+  BenchState state = complete_bench();
+  state.components[1].screening.day = QStringLiteral("2026-03-14");
+  REQUIRE(write_draft(file, state));
+  CHECK(read_draft(file) == state);
+  state.components[1].screening.day.clear();
+  REQUIRE(write_draft(file, state));
+  QFile written(file);
+  REQUIRE(written.open(QIODevice::ReadOnly));
+  QByteArray whole = written.readAll();
+  written.close();
+  QByteArray version;
+  QByteArray days;
+  QDataStream version_stream(&version, QIODevice::WriteOnly);
+  version_stream << quint32{7};
+  QDataStream days_stream(&days, QIODevice::WriteOnly);
+  days_stream << QString() << QString();
+  whole.replace(4, 4, version);
+  whole.chop(days.size());
+  REQUIRE(written.open(QIODevice::WriteOnly | QIODevice::Truncate));
+  written.write(whole);
+  written.close();
+  CHECK(read_draft(file) == state);
 }
 
 TEST_CASE("A damaged, short or foreign draft is left alone", "[bench_draft][refuses]") {

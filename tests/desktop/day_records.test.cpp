@@ -1,6 +1,7 @@
 // What a repotting day writes into the record: corrections after the tick, grain of several bags and tubs, layers, what spill is learnt from.
 #include <QAction>
 #include <QLocale>
+#include <QPushButton>
 #include <QSettings>
 #include <QStatusBar>
 #include <QTableWidget>
@@ -15,9 +16,12 @@
 #include <vector>
 
 #include "day_trees_on_screen.hpp"
+#include "gritwright/models/mix_state.hpp"
 #include "gritwright/report/quantity_text.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "gritwright/workbook/trace.hpp"
 #include "models/day_ticking.hpp"
+#include "models/shelf.hpp"
 #include "text.hpp"
 
 using namespace gritwright;
@@ -920,4 +924,65 @@ TEST_CASE("Enter in an empty line of what was made takes the planned litres, and
   open.press(Qt::Key_Return);
   REQUIRE(tubs->findItems(id, Qt::MatchExactly).size() == 1);
   CHECK(tubs->item(tubs->findItems(id, Qt::MatchExactly).front()->row(), 3)->text() == to_local(volume_text(1.0, UnitSystem::metric)));
+}
+
+TEST_CASE("A leftover tub goes into the next mix: it is offered, its litres come off it, and its grain is traced on", "[day_page][stock][law]") {
+  DayOnScreen open;
+  open.trigger("action_day_tick");
+  open.return_tub("30", "20");
+  const auto tub = open.book().all<Batch>().back();
+  const RecordRef left = ref_to(tub.id);
+  const QString id = QString::fromStdString(tub.id.text);
+  REQUIRE_FALSE(tub.record.parts.empty());
+  // Where bags are offered: for a search, on the bench, and among the bins.
+  const auto on_shelf = [&]() -> std::optional<ShelfItem> {
+    const Shelf shelf = shelf_of(open.book(), test_catalogue());
+    const auto item = std::ranges::find(shelf.grain, std::optional(left), &ShelfItem::source);
+    return item == shelf.grain.end() ? std::nullopt : std::optional(*item);
+  };
+  REQUIRE(on_shelf());
+  CHECK_THAT(in_l(*on_shelf()->candidate.stock), WithinAbs(20, 1e-6));
+  open.trigger("action_page_sieving");
+  CHECK(open.find<QComboBox>("bag_chooser")->findData(id) >= 0);
+  open.bench.open(BenchState{});
+  open.trigger("action_page_bags");
+  open.find<QTabWidget>("bags_tabs")->setCurrentIndex(1);
+  auto* tubs = open.find<QTableWidget>("leftover_tubs");
+  tubs->setCurrentCell(tubs->findItems(id, Qt::MatchExactly).front()->row(), 0);
+  open.find<QPushButton>("tub_mix")->click();
+  // It is the mix it was poured as.
+  const auto poured = mix_state(open.book().find(*tub.record.mix)->record.mix).value();
+  REQUIRE(open.bench.evaluation().mix);
+  const auto again = mix_state(*open.bench.evaluation().mix).value();
+  CHECK_THAT(in_g_l(again.poured->bulk_density), WithinRel(in_g_l(poured.poured->bulk_density), 1e-6));
+  CHECK_THAT(again.poured->total_porosity.value(), WithinRel(poured.poured->total_porosity.value(), 1e-6));
+  CHECK_THAT(again.poured->grain_water.value(), WithinRel(poured.poured->grain_water.value(), 1e-6));
+  open.bench.edit(QStringLiteral("name"), {}, [](BenchState& state) { state.mix_name = QStringLiteral("from the tub"); });
+  open.trigger("action_keep_mix");
+  const auto kept = open.book().all<MixVersion>().back();
+  REQUIRE(kept.record.sources == std::vector<std::optional<RecordRef>>{left});
+  // The next day takes it out of the tub, and gives it back with the tick.
+  open.mix = kept.id;
+  const std::string tree = open.add_tree("young pine");
+  open.trigger("action_new_day");
+  open.put(tree);
+  const auto before = stock_g(open.book());
+  open.write(0, DayTreesModel::used, QStringLiteral("3"));
+  open.tick(0);
+  INFO(open.window.statusBar()->currentMessage().toStdString());
+  REQUIRE(open.day().trees.front().done);
+  const double taken_g = 3 * in_g_l(*bulk_density_of(open.book(), left));
+  auto expected = before;
+  expected[left] -= taken_g;
+  check_same(stock_g(open.book()), expected);
+  CHECK_THAT(in_l(*on_shelf()->candidate.stock), WithinAbs(17, 1e-6));
+  const auto potted = open.tree(tree).repottings.back();
+  CHECK(potted.grain == std::vector<RecordRef>{left});
+  for (const BatchPart& part : tub.record.parts) {
+    INFO(part.source.id);
+    CHECK(trees_of(open.book(), part.source).contains(tree));
+  }
+  CHECK(trees_of(open.book(), left).contains(tree));
+  open.tick(0);
+  check_same(stock_g(open.book()), before);
 }

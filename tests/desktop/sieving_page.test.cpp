@@ -204,6 +204,41 @@ TEST_CASE("Screening a bag is predicted, then weighed, then kept in stock withou
   CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
 }
 
+TEST_CASE("A screening is kept under the day on which it was done, in its fractions, the stock and the log", "[sieving_page][regression]") {
+  OpenWindow open;
+  const QString bag = dusty_bag(open);
+  open.trigger("action_show_screening");
+  auto* day = open.find<QLineEdit>("screened_on");
+  auto* table = open.find<QTableWidget>("screening_table");
+  open.find<QLineEdit>("screen_at")->setFocus();
+  open.type(QStringLiteral("4 2"));
+  REQUIRE(table->rowCount() == 3);
+  const char* weighed[] = {"1300", "3600", "2030"};
+  for (int row = 0; row < 3; ++row) table->item(row, 4)->setText(QString::fromLatin1(weighed[row]));
+  CHECK(screening_view(open.bench).day == today());
+  day->setFocus();
+  open.type(QStringLiteral("2026-02-30"));
+  CHECK(screening_view(open.bench).day_fault.contains(QStringLiteral("2026-02-30")));
+  CHECK_FALSE(open.find<QPushButton>("keep_fractions")->isEnabled());
+  open.trigger("action_keep_fractions");
+  CHECK(open.record->workbook().count(RecordKind::fraction) == 0);
+  day->selectAll();
+  open.type(QStringLiteral("2026-02-27"));
+  open.trigger("action_keep_fractions");
+  const auto fractions = open.record->workbook().all<Fraction>();
+  REQUIRE(fractions.size() == 3);
+  for (const auto& fraction : fractions) CHECK(fraction.record.day == std::optional<std::string>("2026-02-27"));
+  std::size_t entries = 0;
+  for (const auto& entry : open.record->workbook().all<StockEntry>()) {
+    if (entry.record.reason == StockReason::received) continue;
+    CHECK(entry.record.day == "2026-02-27");
+    ++entries;
+  }
+  CHECK(entries == 7);
+  CHECK(open.record->workbook().all<LogEntry>().back().record.day == "2026-02-27");
+  CHECK(day->text().isEmpty());
+}
+
 TEST_CASE("A screening that is not whole keeps nothing and says why", "[sieving_page][refuses]") {
   OpenWindow open;
   dusty_bag(open);

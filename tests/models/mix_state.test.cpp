@@ -332,6 +332,34 @@ TEST_CASE("Ten thousand random mixes keep the laws of packing", "[mix_state][law
   }
 }
 
+TEST_CASE("A mix that is a part of its own is the mix it was poured as", "[mix_state][law]") {
+  RandomMixes random(1911);
+  for (int round = 0; round < 300; ++round) {
+    Mix mix = random.next();
+    mix.settling = Settling(0);
+    const MixState state = mix_state_of(mix);
+    const auto grain = mix_as_grain(mix);
+    INFO("round " << round);
+    REQUIRE(grain);
+    Mix alone;
+    alone.water = mix.water;
+    alone.components = {*grain};
+    const MixState again = mix_state_of(alone);
+    const auto same = [](double one, double other) { return std::abs(one - other) <= 1e-9 * std::max(1.0, std::abs(other)); };
+    CHECK(same(in_g_l(again.poured->bulk_density), in_g_l(state.poured->bulk_density)));
+    CHECK(same(again.poured->voids_between_grains.value(), state.poured->voids_between_grains.value()));
+    CHECK(same(again.poured->grain_water.value(), state.poured->grain_water.value()));
+    if (state.skeletal_density) CHECK(same(again.poured->total_porosity.value(), state.poured->total_porosity.value()));
+    if (state.poured->cation_exchange) CHECK(same(again.poured->cation_exchange->value(), state.poured->cation_exchange->value()));
+    for (const GradingPoint& point : state.passing) CHECK(same(passing_at(again, in_mm(point.aperture)), in_percent(point.passing)));
+  }
+  // Without a particle density its litres can't be told.
+  Mix unknown = coarse_and_fine();
+  unknown.components[0].grain.particle_density.reset();
+  unknown.components[0].grain.skeletal_density.reset();
+  CHECK_FALSE(mix_as_grain(unknown));
+}
+
 TEST_CASE("Adding a component never makes a mix smaller than it was", "[mix_state][law]") {
   RandomMixes random(71);
   for (int round = 0; round < 1000; ++round) {

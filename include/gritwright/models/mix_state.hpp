@@ -58,6 +58,10 @@ struct MixState {
 /// Blends the components by loose volume. Fails with the problems of check(mix), or where the settling leaves no voids.
 [[nodiscard]] Result<MixState> mix_state(const Mix& mix);
 
+/// The mix, poured, as one part of another: what is left of it in a tub. Its sizes are told by the sieves of its components. Empty where
+/// check(mix) finds anything or a particle density is not known.
+[[nodiscard]] std::optional<Component> mix_as_grain(const Mix& mix);
+
 /// Pores and water of a grain: n_g = 1 - rho_e/rho_s, e = open share of n_g, s = WA·rho_e/rho_w or e·w; e is at least s.
 /// `grain_fill` is w, 0..1. Empty without particle density.
 [[nodiscard]] std::optional<GrainPores> grain_pores(const GrainProperties& grain, double grain_fill);

@@ -136,7 +136,7 @@ QString grading_sentence(const Bench& bench, Curves which) {
       continue;
     }
     const auto half = percentile(series.grading, 50);
-    curves << (half ? SeriesText::tr("half of %1 is finer than %2").arg(series.name, to_local(size_text(half, bench.units())))
+    curves << (half ? SeriesText::tr("half of %1 is finer than %2").arg(series.name, to_local(grain_size_text(half, bench.units())))
                     : SeriesText::tr("%1 has no middle size inside its sieves").arg(series.name));
   }
   if (curves.isEmpty()) return SeriesText::tr("Grading chart, still empty: no sieve test has a curve yet.");

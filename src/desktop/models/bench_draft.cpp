@@ -18,7 +18,8 @@ namespace gritwright::desktop {
 namespace {
 
 constexpr quint32 mark = 0x47724264;  // so that no other file is taken for a draft
-constexpr quint32 version = 7;
+constexpr quint32 version = 8;
+constexpr quint32 version_without_screening_days = 7;
 constexpr quint32 version_without_predictions = 6;
 constexpr quint32 version_of_one_pot = 5;  // a search asked of one further pot, or none
 constexpr quint32 most_rows = 1000;
@@ -110,9 +111,10 @@ void pass_state(Archive& archive, State& state) {
   archive.choice(pot.mound_form, MoundForm::ellipsoid);
   pass_find(archive, state.find);
   // Earlier drafts end here.
-  for (auto& component : state.components) archive.since_predictions(component.sheet.predicted);
+  for (auto& component : state.components) archive.after(version_without_predictions, component.sheet.predicted);
   auto& band = state.find.band;
-  for (auto* text : {&band.from, &band.to, &band.from_before, &band.to_before}) archive.since_predictions(*text);
+  for (auto* text : {&band.from, &band.to, &band.from_before, &band.to_before}) archive.after(version_without_predictions, *text);
+  for (auto& component : state.components) archive.after(version_without_screening_days, component.screening.day);
 }
 
 class Writer {
@@ -130,7 +132,7 @@ class Writer {
     for (const auto& item : items) each(item);
   }
   template <class Value>
-  void since_predictions(const Value& value) {
+  void after(quint32, const Value& value) {
     (*this)(value);
   }
   void pots(const std::vector<QString>& ids) {
@@ -165,8 +167,8 @@ class Reader {
     }
   }
   template <class Value>
-  void since_predictions(Value& value) {
-    if (of_version_ > version_without_predictions) (*this)(value);
+  void after(quint32 last_without, Value& value) {
+    if (of_version_ > last_without) (*this)(value);
   }
   void pots(std::vector<QString>& ids) {
     if (of_version_ != version_of_one_pot) return list(ids, [&](QString& id) { (*this)(id); });

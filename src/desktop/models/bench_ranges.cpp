@@ -69,7 +69,7 @@ class RangeOf {
     const TextOf share = share_text;
     const TextOf litres = [units](double l) { return volume_text(l, units); };
     const TextOf density = [units](double g_l) { return density_text(g_l, units); };
-    const TextOf size = [units](double mm) { return size_text(aperture_mm(mm), units); };
+    const TextOf size = [units](double mm) { return grain_size_text(aperture_mm(mm), units); };
     if (is("air_filled_porosity")) put(figure, of(MixFigure::air_filled_porosity), share);
     else if (is("container_capacity")) put(figure, of(MixFigure::container_capacity), share);
     else if (is("available_in_pot")) put(figure, of(MixFigure::available_in_pot), share);
@@ -265,7 +265,7 @@ void put_below(QString& cell, const QString& range) { cell += u'\n' + range; }
 
 QString middle_range_text(const std::optional<OpenRange>& range, UnitSystem units) {
   if (!range) return QStringLiteral("\u2013");
-  const auto end = [&](const std::optional<double>& mm) { return mm ? to_local(size_text(aperture_mm(*mm), units)) : RangeText::tr("open"); };
+  const auto end = [&](const std::optional<double>& mm) { return mm ? to_local(grain_size_text(aperture_mm(*mm), units)) : RangeText::tr("open"); };
   return span(end(range->low), end(range->high));
 }
 

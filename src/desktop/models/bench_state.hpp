@@ -61,6 +61,7 @@ struct GrainText {
 struct ScreeningText {
   QString openings;  ///< "6.3 2"; empty: as the verdict says
   QString screened;  ///< dry grain that went over the sieves; empty: all that is left of the bag
+  QString day;       ///< on which it was done; empty: today
   std::vector<PanText> measured;  ///< coarse to fine: `retained` the dry mass, `tare` the litres
   friend bool operator==(const ScreeningText&, const ScreeningText&) = default;
 };

@@ -81,7 +81,7 @@ FigureGroup grain_group(const Bench& bench) {
   const std::optional<Grading>& grading = evaluation.mix_grading;
   Group group(QStringLiteral("grain"), FigureText::tr("Grain of the mix"), grading ? explain_blend(*grading, evaluation.band) : std::vector<Explanation>{},
               why_no_mix(bench));
-  const auto size = [&](double percent) { return size_text(grading ? percentile(*grading, percent) : std::nullopt, units); };
+  const auto size = [&](double percent) { return grain_size_text(grading ? percentile(*grading, percent) : std::nullopt, units); };
   const QString outside = grading ? FigureText::tr("outside the sieves used; a wider set would tell") : why_no_mix(bench);
   group.add("d50", FigureText::tr("D50, half is finer"), size(50), outside);
   group.add("d10", FigureText::tr("D10"), size(10), outside);

@@ -79,7 +79,7 @@ QString lot_figure_name(LotFigure figure) {
 
 QString lot_figure_text(LotFigure figure, std::optional<double> value, UnitSystem units) {
   if (!value) return QStringLiteral("\u2013");
-  if (figure == LotFigure::d50_mm) return to_local(size_text(aperture_mm(*value), units));
+  if (figure == LotFigure::d50_mm) return to_local(grain_size_text(aperture_mm(*value), units));
   return to_local(percent_text(value));
 }
 

@@ -87,7 +87,7 @@ PictureTable comparison_table(const Comparison& comparison, UnitSystem units) {
     const QString pot_tests = mix.pot_tests.isEmpty() ? QStringLiteral("\u2013") : mix.tested_itself ? mix.pot_tests : ComparisonText::tr("leaning on %1").arg(mix.pot_tests);
     const auto half = mix.grading.points.empty() ? std::nullopt : percentile(mix.grading, 50);
     table.rows.push_back({mix.name, percent(mix.air), ends(mix.air_range), percent(mix.water), ends(mix.water_range), percent(mix.available), percent(mix.in_band), percent(mix.finer),
-                          to_local(density_text(density, units)), to_local(size_text(half, units)), pot_tests});
+                          to_local(density_text(density, units)), to_local(grain_size_text(half, units)), pot_tests});
   }
   return table;
 }

@@ -19,8 +19,8 @@ class RecordEditor {
 
   [[nodiscard]] std::optional<Stored<R>> record() const { return once_ ? *once_ : read(); }
 
-  /// What changes along with the record, in the same step; `change` comes with the edit of the record as its first.
-  void set_companions(std::function<void(const Stored<R>& was, const R& now, Change& change)> companions) { companions_ = std::move(companions); }
+  /// Says more in the name of a change where more changes with it.
+  void set_label_of(std::function<QString(const Stored<R>& was, const R& now, const QString& label)> label_of) { label_of_ = std::move(label_of); }
 
   /// While it lives the record is read once, however many fields are filled from it. Nothing may be saved meanwhile.
   class ReadOnce {
@@ -46,11 +46,11 @@ class RecordEditor {
     if (Problems problems = check(now); !problems.empty()) return problems;
     if (now == was->record) return {};
     Change step;
-    step.label = label_(what, id_()).toStdString();
+    const QString label = label_(what, id_());
+    step.label = (label_of_ ? label_of_(*was, now, label) : label).toStdString();
     step.edits.push_back({ref_to(was->id), was->revision, Record(now)});
     if (!log) step.merge_key = QStringLiteral("%1/%2/%3").arg(QString::fromUtf8(kind_name(kind_of<R>).data()), id_(), what).toStdString();
     step.log = std::move(log);
-    if (companions_) companions_(*was, now, step);
     book_.apply(std::move(step));
     return {};
   }
@@ -92,7 +92,7 @@ class RecordEditor {
   RecordBook& book_;
   std::function<QString()> id_;
   std::function<QString(const QString&, const QString&)> label_;
-  std::function<void(const Stored<R>&, const R&, Change&)> companions_;
+  std::function<QString(const Stored<R>&, const R&, const QString&)> label_of_;
   mutable std::optional<std::optional<Stored<R>>> once_;
 };
 

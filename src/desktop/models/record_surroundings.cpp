@@ -6,7 +6,9 @@
 #include <initializer_list>
 
 #include "gritwright/models/measured_properties.hpp"
+#include "gritwright/models/mix_state.hpp"
 #include "gritwright/models/sieve_analysis.hpp"
+#include "gritwright/workbook/stock_ledger.hpp"
 #include "known_mix.hpp"
 #include "material_words.hpp"
 #include "sheets_from_records.hpp"
@@ -155,11 +157,11 @@ std::optional<RecordRef> kind_called(const OpenWorkbook& workbook, const QString
 }  // namespace
 
 std::optional<RecordRef> grain_called(const OpenWorkbook& workbook, const QString& id) {
-  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin});
+  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin, RecordKind::batch});
 }
 
 std::optional<RecordRef> gradable_called(const OpenWorkbook& workbook, const QString& id) {
-  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin, RecordKind::tree, RecordKind::mix});
+  return kind_called(workbook, id, {RecordKind::bag, RecordKind::fraction, RecordKind::bin, RecordKind::batch, RecordKind::tree, RecordKind::mix});
 }
 
 namespace {
@@ -203,6 +205,25 @@ ComponentSheet sheet_of(const Fraction& fraction, const QString& id, const std::
   return component;
 }
 
+/// What is left of a mix, by its own sieve test or as its mix was designed.
+ComponentSheet sheet_of_tub(const OpenWorkbook& workbook, const RecordRef& tub, const std::vector<Stored<RecordedSieveTest>>& tests) {
+  const auto batch = workbook.find(Id<Batch>{tub.id});
+  const auto stored = batch && batch->record.mix ? workbook.find_even_deleted(ref_to(*batch->record.mix)) : std::nullopt;
+  const Mix mix = stored ? std::get<MixVersion>(stored->record).mix : Mix{};
+  const auto grain = mix_as_grain(mix);
+  const QString name = SurroundingsText::tr("tub %1 of %2").arg(to_qt(tub.id), to_qt(mix.name));
+  ComponentSheet component = grain ? sheet_as_designed(*grain, Catalogue()) : empty_component(name);
+  if (!tests.empty()) {
+    const GrainText known = component.grain;
+    component = component_of(tests.back().record.test, name);
+    component.grain = known;
+  }
+  // Its litres are turned into grams by the weight they were booked with.
+  set_densities(component, bulk_density_of(workbook, tub), {});
+  component.name = name;
+  return component;
+}
+
 /// A step of one size as a class so narrow that it is one to the eye.
 Grading designed_grading(const GrainSizes& sizes) {
   if (const auto* grading = std::get_if<Grading>(&sizes)) return *grading;
@@ -227,9 +248,13 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
     component = sheet_as_tested(tests, id);
     component.material = to_qt(bin.material);
     set_densities(component, bin.bulk_density, {});
+  } else if (ref->kind == RecordKind::batch) {
+    component = sheet_of_tub(workbook, *ref, tests);
+    component.bag = id;
+    return component;
   } else if (ref->kind != RecordKind::fraction) {
     component = sheet_as_tested(tests, id);
-    component.name = ref->kind == RecordKind::tree ? SurroundingsText::tr("used soil of %1").arg(id) : SurroundingsText::tr("mix %1").arg(id);
+    component.name = ref->kind == RecordKind::tree ? SurroundingsText::tr("used ground of %1").arg(id) : SurroundingsText::tr("mix %1").arg(id);
     component.bag = id;
     return component;
   } else {

@@ -1,11 +1,13 @@
 #include "screening_view.hpp"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QRegularExpression>
 #include <algorithm>
 
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
+#include "record_book.hpp"
 #include "sheet_reader.hpp"
 #include "text.hpp"
 #include "verdict_figures.hpp"
@@ -82,6 +84,8 @@ ScreeningView screening_view(const Bench& bench) {
   if (const auto mass = read.mass(typed.screened, "/screened")) view.screened = mass->mass;
   else if (typed.screened.trimmed().isEmpty()) view.screened = bench.surroundings().stock;
   view.screened_fault = sentences(mass_faults, units);
+  view.day = typed.day.trimmed().isEmpty() ? today() : typed_day(typed.day);
+  if (!QDate::fromString(to_qt(view.day), Qt::ISODate).isValid()) view.day_fault = sentence_text(Problem{"date.not-a-day", {}, {{"text", view.day}}}, units);
   const auto graded = graded_bag(bench);
   if (!graded) {
     view.reason = ScreenedText::tr("Finish the sieve test first: the fractions are predicted from it.");
@@ -102,7 +106,7 @@ ScreeningView screening_view(const Bench& bench) {
   }
   const auto& bag = bench.surroundings().bag;
   const auto amounts = fraction_amounts(*screened, view.screened, bag && view.screened ? loose_volume_of(*bag, *view.screened) : std::nullopt);
-  bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty();
+  bool all_weighed = view.screened_fault.isEmpty() && view.openings_fault.isEmpty() && view.day_fault.isEmpty();
   for (std::size_t i = 0; i < screened->fractions.size(); ++i) {
     ScreeningRow row{fraction_name(screened->fractions[i], units), screened->fractions[i], amounts[i], {}, {}, {}};
     if (i < typed.measured.size()) take_measured(row, typed.measured[i], units);
@@ -114,7 +118,7 @@ ScreeningView screening_view(const Bench& bench) {
   return view;
 }
 
-std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, const QString& bag_id, const std::string& day) {
+std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, const QString& bag_id) {
   std::vector<Fraction> fractions;
   for (const ScreeningRow& row : view.rows) {
     // A sieve on which nothing stayed leaves no tub.
@@ -124,7 +128,7 @@ std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, co
     fraction.material = bag.material;
     fraction.from = row.predicted.from;
     fraction.to = row.predicted.to;
-    fraction.day = day;
+    fraction.day = view.day;
     fraction.dry_mass = row.weighed;
     fraction.volume = row.litres;
     if (row.predicted.grading) {

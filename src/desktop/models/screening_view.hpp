@@ -1,6 +1,7 @@
 #pragma once
 #include <QString>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "bench.hpp"
@@ -24,16 +25,18 @@ struct ScreeningView {
   QString reason;  ///< why there is nothing to predict, else empty
   std::vector<Aperture> openings;
   std::optional<Mass> screened;
+  std::string day;  ///< on which it was done: as typed, else today
   std::vector<ScreeningRow> rows;  ///< coarse to fine
   QString balance;                 ///< sum of what was weighed and the loss
   std::optional<Loss> loss;        ///< once every fraction is weighed
   QString openings_fault;
   QString screened_fault;
+  QString day_fault;
   bool is_measured = false;  ///< every fraction weighed, no fault
 };
 [[nodiscard]] ScreeningView screening_view(const Bench& bench);
 
 /// The fractions as records of the workbook, measured where they were, their gradings as predicted.
-[[nodiscard]] std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, const QString& bag_id, const std::string& day);
+[[nodiscard]] std::vector<Fraction> fractions_of(const ScreeningView& view, const Bag& bag, const QString& bag_id);
 
 }  // namespace gritwright::desktop

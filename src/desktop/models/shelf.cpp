@@ -128,12 +128,13 @@ void add_catalogue(std::vector<ShelfItem>& grain, const Bench& bench) {
 Shelf shelf_of(const OpenWorkbook& workbook, const Catalogue& catalogue) {
   Shelf shelf;
   const auto reserved = reserved_l(workbook);
-  for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction}) {
+  for (const RecordKind kind : {RecordKind::bag, RecordKind::fraction, RecordKind::batch}) {
     ListFilter part;
     part.limit = most_looked_at;
     for (const RecordLine& line : workbook.list(kind, part)) {
       if (shelf.grain.size() == most_offered) break;
-      if (line.stock && !(*line.stock > Mass{})) continue;
+      // Of a tub only what was left over is there.
+      if (kind == RecordKind::batch ? !line.stock || !(*line.stock > Mass{}) : line.stock && !(*line.stock > Mass{})) continue;
       auto item = item_of(workbook, catalogue, line.ref, reserved);
       if (!item) continue;
       // More than can be searched: the newest are taken, the others are for the grower to choose.

@@ -13,7 +13,7 @@ namespace gritwright::desktop {
 /// Grain that can go into a recipe.
 struct ShelfItem {
   QString key;                      ///< "bag:K-07", "bench:2", "material:pumice"
-  std::optional<RecordRef> source;  ///< a bag or fraction of the record
+  std::optional<RecordRef> source;  ///< a bag, fraction or tub of the record
   Candidate candidate;              ///< stock and price as the record has them, what is reserved taken off
   std::optional<LooseVolume> reserved;
   bool is_printed_size = false;  ///< graded by what is printed on the bag, not sieved yet

@@ -7,6 +7,7 @@
 #include "gritwright/models/bag_verdict.hpp"
 #include "gritwright/models/fraction_packing.hpp"
 #include "gritwright/models/laboratory_figures.hpp"
+#include "gritwright/models/sieve_pooling.hpp"
 #include "gritwright/report/explanations.hpp"
 #include "gritwright/report/text_table.hpp"
 #include "lot_history.hpp"
@@ -63,7 +64,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
     const auto of_bag = amounts[i].volume ? std::optional<double>(in_l(*amounts[i].volume)) : std::nullopt;
     view.fraction_shares.push_back(fraction.share.value());
     view.fractions.push_back({fraction_name(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
-                              to_local(volume_text(of_bag, units)), to_local(size_text(median, units))});
+                              to_local(volume_text(of_bag, units)), to_local(grain_size_text(median, units))});
   }
   for (const Note& note : screened->notes) view.notes << sentence_text(note, units);
 }
@@ -187,8 +188,7 @@ std::optional<GradedBag> graded_bag(const Bench& bench) {
   const auto particle = component.component ? component.component->grain.particle_density : component.test->particle_density;
   const Grading& grading = *component.grading();
   GradedBag graded{grading, fraction_packing(grading, bulk, particle), {}, bench.evaluation().band};
-  if (!component.pooled) graded.lost = lost_share(*component.analysis);
-  else graded.lost = MassShare(std::max(0.0, grading.points.front().passing.value() - component.pooled->pan.value()));
+  graded.lost = component.pooled ? lost_share(*component.pooled) : lost_share(*component.analysis);
   if (graded.band) graded.band = snapped(*graded.band, sieves_at_hand(grading, bench.surroundings().owned_sieves));
   return graded;
 }

@@ -86,7 +86,9 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   layout->addWidget(splitter);
   tabs_->addTab(shelf, tr("Bags and fractions"));
   tabs_->addTab(bins_, tr("Bins and tubs"));
-  editor_.set_companions([this](const Stored<Bag>& was, const Bag& now, Change& change) { correct_receipt(was, now, change); });
+  editor_.set_label_of([this](const Stored<Bag>& was, const Bag& now, const QString& label) {
+    return corrects_receipt(book_.workbook(), was, now) ? tr("%1, and what came into stock with it").arg(label) : label;
+  });
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &BagsPage::refresh);
   connect(list_, &RecordListModel::modelReset, this, [this] { rows_moved_ = true; });
@@ -182,7 +184,7 @@ void BagsPage::add_fractions(QWidget* side, QLayout& layout) {
 }
 
 QString BagsPage::chosen_grain() const {
-  if (tabs_->currentWidget() == bins_) return bins_->list().current();
+  if (tabs_->currentWidget() == bins_) return bins_->chosen_grain();
   const bool of_fractions = fraction_used_last_ && fraction_table_->currentIndex().isValid();
   return of_fractions ? to_qt(fraction_list_->ref_at(fraction_table_->currentIndex().row()).id) : current_;
 }
@@ -575,27 +577,6 @@ void BagsPage::refresh() {
   title_->setText(comma_list({current_, material_words(stored->record.material)}));
   basis_->setCurrentIndex(basis_->findData(static_cast<int>(stored->record.moisture_basis)));
   refresh_stock(*stored);
-}
-
-/// What came in is what the bag says, as long as nobody counted what is left of it.
-void BagsPage::correct_receipt(const Stored<Bag>& was, const Bag& now, Change& change) const {
-  const RecordRef bag = ref_to(was.id);
-  const auto dry = dry_mass_received(now);
-  if (!dry || dry == dry_mass_received(was.record)) return;
-  ListFilter of_bag;
-  of_bag.about = bag;
-  std::optional<Stored<StockEntry>> receipt;
-  for (const RecordLine& line : book_.workbook().list(RecordKind::stock_entry, of_bag)) {
-    auto entry = book_.workbook().find(Id<StockEntry>{line.ref.id});
-    if (!entry || entry->record.holder != bag) continue;
-    if (entry->record.reason == StockReason::counted || (receipt && entry->record.reason == StockReason::received)) return;
-    if (entry->record.reason == StockReason::received) receipt = std::move(entry);
-  }
-  auto corrected = receipt ? arrival_of(bag, now, receipt->record.day) : std::nullopt;
-  if (!corrected) return;
-  corrected->note = receipt->record.note;
-  change.edits.push_back({ref_to(receipt->id), receipt->revision, Record(*std::move(corrected))});
-  change.label = tr("%1, and what came into stock with it").arg(to_qt(change.label)).toStdString();
 }
 
 void BagsPage::refresh_stock(const Stored<Bag>& stored) {

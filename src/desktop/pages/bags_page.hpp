@@ -82,7 +82,6 @@ class BagsPage : public QWidget {
   void fit_columns();
   void choose();
   void refresh();
-  void correct_receipt(const Stored<Bag>& was, const Bag& now, Change& change) const;
   void refresh_stock(const Stored<Bag>& stored);
   void keep_selection();
   /// The line of the stock is for the grain that was chosen last, bag or fraction.

@@ -102,8 +102,18 @@ QWidget* BinsTab::list_side(const Catalogue& catalogue) {
   tubs->addWidget(tubs_);
   tub_line_ = new StockLine(book_, catalogue, QStringLiteral("tub"), tubs_side_);
   tubs->addWidget(tub_line_);
+  auto* into_mix = bin_button(tubs_side_, "tub_mix", tr("Put this tub into the mix"));
+  connect(into_mix, &QPushButton::clicked, this, [this] {
+    if (const auto tub = tub_at(tubs_->currentRow())) emit mix_wanted(to_qt(tub->id));
+  });
+  tubs->addWidget(into_mix, 0, Qt::AlignLeft);
   layout->addWidget(tubs_side_);
   return side;
+}
+
+QString BinsTab::chosen_grain() const {
+  const auto tub = tubs_->hasFocus() ? tub_at(tubs_->currentRow()) : std::nullopt;
+  return tub ? to_qt(tub->id) : list_->current();
 }
 
 std::optional<RecordRef> BinsTab::tub_at(int row) const {

@@ -32,6 +32,9 @@ class BinsTab : public QWidget {
   void empty_out();
   void set_units(UnitSystem units);
   [[nodiscard]] RecordListSide& list() { return *list_; }
+  [[nodiscard]] TracedTable& tubs() { return *tubs_; }
+  /// The tub, where the keys are in their table, else the bin.
+  [[nodiscard]] QString chosen_grain() const;
 
  signals:
   void grade_wanted(const QString& bin);

@@ -66,6 +66,8 @@ ScreeningPanel::ScreeningPanel(Bench& bench, RangeKeeper& ranges, QWidget* paren
               tr("as the verdict says; or type 6.3 2"), {}, {}, {}});
   form_->add({QStringLiteral("screened_mass"), tr("Dry grain screened"), Kind::mass, [] { return tr("grain screened"); }, text(&ScreeningText::screened), {},
               tr("all that is left of the bag; kg can be typed"), {}, {}, {}});
+  form_->add({QStringLiteral("screened_on"), tr("Screened on"), Kind::words, [] { return tr("day of the screening"); }, text(&ScreeningText::day), {},
+              tr("today; or a day like 2026-03-14"), {}, {}, {}});
   layout->addWidget(form_);
   fault_->setProperty("role", "fault");
   reason_->setProperty("role", "muted");
@@ -134,7 +136,7 @@ void ScreeningPanel::refresh() {
   const ScreeningView view = screening_view(bench_);
   const UnitSystem units = bench_.units();
   QStringList faults;
-  for (const QString& fault : {view.openings_fault, view.screened_fault}) {
+  for (const QString& fault : {view.openings_fault, view.screened_fault, view.day_fault}) {
     if (!fault.isEmpty()) faults << fault;
   }
   for (const ScreeningRow& row : view.rows) {
