@@ -263,6 +263,48 @@ TEST_CASE("A found recipe becomes a version of a mix, lies on the bench, and can
   CHECK(open.record->workbook().count(RecordKind::mix) == 0);
 }
 
+TEST_CASE("A found recipe kept under a name of one's own has its group's wanted band when it is opened again", "[find_parts][regression]") {
+  FindWindow open;
+  open.bench.edit(QStringLiteral("band"), {}, [](BenchState& state) { state.band_from = QStringLiteral("1"), state.band_to = QStringLiteral("9"); });
+  open.choose("find_group", 3);
+  const BenchState searched = open.bench.state();
+  REQUIRE(searched.band_from == QStringLiteral("3"));
+  open.searched();
+  open.bench.edit(QStringLiteral("name"), {}, [](BenchState& state) { state.mix_name = QStringLiteral("for the old pine"); });
+  open.find<QPushButton>("keep_recipe")->click();
+  QApplication::processEvents();
+  const auto kept = open.record->workbook().all<MixVersion>().front();
+  CHECK(kept.record.mix.name == "for the old pine");
+  REQUIRE(kept.record.wanted_band);
+  CHECK_THAT(in_mm(kept.record.wanted_band->from), Catch::Matchers::WithinAbs(3, 1e-9));
+  // A mix that was kept before bands were gives back the grower's own.
+  MixVersion older = kept.record;
+  older.wanted_band.reset();
+  older.mix.name = "of earlier years";
+  const QString earlier = open.record->add(older, QStringLiteral("mix"));
+  open.window.record_pages()->open_mix(earlier);
+  CHECK(open.bench.state().band_from == QStringLiteral("1"));
+  CHECK(open.bench.state().band_to == QStringLiteral("9"));
+  open.window.record_pages()->open_mix(QString::fromStdString(kept.id.text));
+  CHECK(open.bench.state().band_from == searched.band_from);
+  CHECK(open.bench.state().band_to == searched.band_to);
+  // Kept from the bench it has the band that lies there.
+  open.window.record_pages()->open_mix(earlier);
+  open.bench.edit(QStringLiteral("name"), {}, [](BenchState& state) { state.mix_name = QStringLiteral("of this year"); });
+  open.trigger("action_keep_mix");
+  const auto newest = open.record->workbook().all<MixVersion>().back();
+  CHECK(newest.record.mix.name == "of this year");
+  REQUIRE(newest.record.wanted_band);
+  CHECK_THAT(in_mm(newest.record.wanted_band->to), Catch::Matchers::WithinAbs(9, 1e-9));
+  // Nor is one that was kept without a band another mix for that.
+  MixVersion without = newest.record;
+  without.wanted_band.reset();
+  open.record->replace(newest, without, QStringLiteral("band"));
+  const auto count = open.record->workbook().count(RecordKind::mix);
+  open.trigger("action_keep_mix");
+  CHECK(open.record->workbook().count(RecordKind::mix) == count);
+}
+
 TEST_CASE("What pot tests taught of a material counts in the search, is told, and is what the bench shows of the kept recipe", "[find_parts]") {
   FindWindow open;
   MixVersion tested;

@@ -61,3 +61,23 @@ TEST_CASE("A number of fourteen digits is kept as typed, a longer one rounded on
   text.replace(text.find(typed), typed.size(), typed.substr(0, typed.size() - 1));
   CHECK(written(text).find("\"flooded_g\":120.99999999999") != std::string::npos);
 }
+
+TEST_CASE("A mix keeps the grain that was wanted of it, one of earlier versions opens without, and sizes upside down are refused", "[record][roundtrip][refuses]") {
+  const auto mix_with = [](const std::string& band) {
+    return read_record("{\"format\":\"gritwright/mix-version/1\",\"mix\":{\"name\":\"pines\",\"components\":[{\"name\":\"a\",\"parts\":1,\"bulk_density_g_l\":600,\"class_mm\":4}]}" + band + "}", "mix.json");
+  };
+  const auto older = mix_with("");
+  REQUIRE(older);
+  CHECK_FALSE(std::get<MixVersion>(*older).wanted_band);
+  CHECK(write_record(*older).find("wanted_band") == std::string::npos);
+  const auto wanted = mix_with(",\"wanted_band\":{\"from_mm\":0,\"to_mm\":6}");
+  REQUIRE(wanted);
+  CHECK(std::get<MixVersion>(*wanted).wanted_band == SizeBand{aperture_mm(0), aperture_mm(6)});
+  CHECK(read_record(write_record(*wanted), "again.json").value() == *wanted);
+  const auto upside_down = mix_with(",\"wanted_band\":{\"from_mm\":6,\"to_mm\":2}");
+  REQUIRE(upside_down);
+  const Problems problems = check(*upside_down);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().code == "record.sizes-upside-down");
+  CHECK(problems.front().where.pointer == "/wanted_band");
+}

@@ -297,12 +297,15 @@ FindSetup find_setup(const Bench& bench, const Shelf& shelf) {
 void borrow_band(BenchState& state, const SpeciesProfile& profile) {
   for (const Wish& wish : profile.wishes) {
     const auto* const band = std::get_if<BandShare>(&wish.figure);
-    if (band == nullptr) continue;
-    give_band_back(state);
-    state.find.band = {digits(in_mm(band->from)), digits(in_mm(band->to)), state.band_from, state.band_to};
-    state.band_from = state.find.band.from;
-    state.band_to = state.find.band.to;
+    if (band != nullptr) borrow_band(state, SizeBand{band->from, band->to});
   }
+}
+
+void borrow_band(BenchState& state, const SizeBand& band) {
+  give_band_back(state);
+  state.find.band = {digits(in_mm(band.from)), digits(in_mm(band.to)), state.band_from, state.band_to};
+  state.band_from = state.find.band.from;
+  state.band_to = state.find.band.to;
 }
 
 void give_band_back(BenchState& state) {

@@ -35,6 +35,8 @@ inline const std::string first_pot = "pot";
 
 /// Puts the band a group wishes for on the bench, and remembers the grower's own.
 void borrow_band(BenchState& state, const SpeciesProfile& profile);
+/// The same with the band a kept mix was wanted in.
+void borrow_band(BenchState& state, const SizeBand& band);
 
 /// The band that stood on the bench before a group's, unless another was typed over it since.
 void give_band_back(BenchState& state);

@@ -377,6 +377,9 @@ MixVersion version_of(const FoundParts& found, std::size_t index, const std::str
     if (recipe.parts[i] > 0) version.sources.push_back(found.setup.grain[found.setup.taken[i]].source);
   }
   version.day = day;
+  for (const Wish& wish : found.setup.problem->wishes) {
+    if (const auto* band = std::get_if<BandShare>(&wish.figure)) version.wanted_band = SizeBand{band->from, band->to};
+  }
   return version;
 }
 
