@@ -254,7 +254,7 @@ class CellGrid {
   }
 
  private:
-  [[nodiscard]] std::size_t row() const { return static_cast<std::size_t>(right_ + 2); }
+  [[nodiscard]] std::size_t row() const { return static_cast<std::size_t>(right_) + 2; }
   [[nodiscard]] int cells(double extent_cm) const { return std::max(1, static_cast<int>(std::ceil(extent_cm / wide_cm_ - 1e-9))); }
   [[nodiscard]] int place(double from_low_cm, int count) const { return std::clamp(static_cast<int>(from_low_cm / wide_cm_), 0, count - 1); }
 
@@ -352,7 +352,9 @@ void RootPoints::gather_clumps(std::size_t count) {
     const std::size_t in_clump = end[clump];
     end[clump] = begin;
     if (in_clump == 0) continue;
-    const Point3 at{static_cast<double>(clump / up / back), static_cast<double>(clump / up % back), static_cast<double>(clump % up)};
+    const std::size_t level = clump % up, column = clump / up;
+    const std::size_t rightwards = column / back, backwards = column % back;
+    const Point3 at{static_cast<double>(rightwards), static_cast<double>(backwards), static_cast<double>(level)};
     clumps_.push_back({begin, begin + in_clump, low + clump_cm * at + half_clump_});
     begin += in_clump;
   }

@@ -65,9 +65,10 @@ bool keeps_at(const RootBlockBody& block, const Cutting& cutting, const Point3& 
 /// Height of the kept root mass straight above a kept point of it.
 double surface_cm(const RootBlockBody& block, const Cutting& cutting, Point3 at) {
   constexpr double exactness_cm = 1e-4;
-  double low = at.z;
-  for (double step = column_cm / 2; step > exactness_cm; step /= 2) {
+  double low = at.z, step = column_cm / 2;
+  while (step > exactness_cm) {
     while (keeps_at(block, cutting, {at.x, at.y, low + step})) low += step;
+    step /= 2;
   }
   return low;
 }

@@ -114,11 +114,12 @@ int places_apart(double n) { return n <= 8 ? 4 : n <= 12 ? 2 : 1; }
 /// Weights of the values at -2 ... 3 for a place 0..1 (Lagrange).
 std::array<double, 6> weights_at(double place) {
   std::array<double, 6> weights{};
-  for (int i = -2; i <= 3; ++i) {
+  for (std::size_t at = 0; at < weights.size(); ++at) {
+    const int i = static_cast<int>(at) - 2;
     double weight = 1;
     for (int j = -2; j <= 3; ++j)
       if (j != i) weight *= (place - j) / (i - j);
-    weights[static_cast<std::size_t>(i + 2)] = weight;
+    weights[at] = weight;
   }
   return weights;
 }
