@@ -6,6 +6,7 @@
 #include <QRegularExpression>
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 #include <optional>
 
 namespace gritwright::desktop {
@@ -35,6 +36,16 @@ QString with_units_kept(QString text) {
     if (std::ranges::find(units, unit) != units.end()) text[space] = QChar::Nbsp;
   }
   return text;
+}
+
+QString in_two_lines(QString name) {
+  qsizetype at = -1;
+  for (qsizetype i = 1; i + 1 < name.size(); ++i) {
+    const bool can_break = name[i] == u' ' || name[i] == u'-';
+    if (can_break && (at < 0 || std::abs(2 * i - name.size()) < std::abs(2 * at - name.size()))) at = i;
+  }
+  if (at < 0) return name;
+  return name[at] == u' ' ? name.replace(at, 1, u'\n') : name.insert(at + 1, u'\n');
 }
 
 QString with_plain_spaces(QString text) { return text.replace(QChar::Nbsp, u' '); }

@@ -25,6 +25,9 @@ namespace gritwright::desktop {
 /// A no-break space between a number, or a place for one ("%1", "{mass_g}"), and its unit.
 [[nodiscard]] QString with_units_kept(QString text);
 
+/// A name in two lines, broken at the space or hyphen nearest to its middle.
+[[nodiscard]] QString in_two_lines(QString name);
+
 /// Plain spaces, for what is written into the record: it is found by what is typed.
 [[nodiscard]] QString with_plain_spaces(QString text);
 

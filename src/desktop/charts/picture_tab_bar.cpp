@@ -1,8 +1,8 @@
 #include "picture_tab_bar.hpp"
 
 #include <QStyleOptionTab>
-#include <cstdlib>
 
+#include "text.hpp"
 #include "theme_style.hpp"
 
 namespace gritwright::desktop {
@@ -13,16 +13,6 @@ namespace {
 constexpr int least_tab_height = 32;
 
 }  // namespace
-
-QString in_two_lines(QString name) {
-  qsizetype at = -1;
-  for (qsizetype i = 1; i + 1 < name.size(); ++i) {
-    const bool can_break = name[i] == u' ' || name[i] == u'-';
-    if (can_break && (at < 0 || std::abs(2 * i - name.size()) < std::abs(2 * at - name.size()))) at = i;
-  }
-  if (at < 0) return name;
-  return name[at] == u' ' ? name.replace(at, 1, u'\n') : name.insert(at + 1, u'\n');
-}
 
 int PictureTabBar::needed() const {
   int sum = 0;
@@ -39,17 +29,23 @@ void PictureTabBar::fit_into(int beside_one_line, int beside_two_lines) {
   if (has_two_lines() && needed() > beside_two_lines) {
     fit_ = Fit::close;
     setProperty(close_names, true);
+    if (can_give_way_ && needed() > beside_two_lines) fit_ = Fit::none;
   }
   if (fit_ != before && count() > 0) setTabText(0, tabText(0));  // has the bar measure its tabs anew
 }
 
 QSize PictureTabBar::tabSizeHint(int index) const {
   QSize hint = QTabBar::tabSizeHint(index).expandedTo({0, least_tab_height});
+  if (gives_way()) return {0, hint.height()};
   if (!has_two_lines()) return hint;
   const QSize whole = fontMetrics().size(Qt::TextShowMnemonic, tabText(index));
   const QSize in_two = fontMetrics().size(Qt::TextShowMnemonic, in_two_lines(tabText(index)));
   hint += QSize(in_two.width() - whole.width(), fontMetrics().lineSpacing());
   return hint;
+}
+
+void PictureTabBar::paintEvent(QPaintEvent* event) {
+  if (!gives_way()) QTabBar::paintEvent(event);
 }
 
 void PictureTabBar::initStyleOption(QStyleOptionTab* option, int index) const {

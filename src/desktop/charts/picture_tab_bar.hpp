@@ -3,27 +3,28 @@
 
 namespace gritwright::desktop {
 
-/// A name in two lines, broken at the space or hyphen nearest to its middle.
-[[nodiscard]] QString in_two_lines(QString name);
-
-/// The bar above the pictures. Names that would not all be in sight beside each other stand in two lines, and at last closer together.
+/// A bar of many names. Where they would not all be in sight beside each other they stand in two lines, then closer together; at last the bar gives way to
+/// a list to choose from, where there is one.
 class PictureTabBar : public QTabBar {
  public:
-  using QTabBar::QTabBar;
+  explicit PictureTabBar(QWidget* parent, bool can_give_way = false) : QTabBar(parent), can_give_way_(can_give_way) {}
 
   /// Decides for so much room beside the button whose words stand in one line, or like the names in two.
   void fit_into(int beside_one_line, int beside_two_lines);
-  [[nodiscard]] bool has_two_lines() const { return fit_ != Fit::one_line; }
+  [[nodiscard]] bool has_two_lines() const { return fit_ == Fit::two_lines || fit_ == Fit::close; }
+  [[nodiscard]] bool gives_way() const { return fit_ == Fit::none; }
 
  protected:
   QSize tabSizeHint(int index) const override;
   void initStyleOption(QStyleOptionTab* option, int index) const override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
-  enum class Fit { one_line, two_lines, close };
+  enum class Fit { one_line, two_lines, close, none };
 
   [[nodiscard]] int needed() const;
 
+  bool can_give_way_;
   Fit fit_ = Fit::one_line;
 };
 

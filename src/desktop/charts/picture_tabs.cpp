@@ -1,5 +1,6 @@
 #include "picture_tabs.hpp"
 
+#include <QComboBox>
 #include <QEvent>
 #include <QHeaderView>
 #include <QStackedWidget>
@@ -31,7 +32,7 @@ void fill(QTableWidget* table, const PictureTable& from) {
 
 }  // namespace
 
-PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this)), twin_(new QToolButton(this)) {
+PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this, true)), twin_(new QToolButton(this)), chooser_(new QComboBox(this)) {
   setTabBar(bar_);
   setDocumentMode(true);
   twin_->setObjectName(QStringLiteral("picture_twin"));
@@ -39,6 +40,11 @@ PictureTabs::PictureTabs(QWidget* parent) : QTabWidget(parent), bar_(new Picture
   twin_->setCheckable(true);
   twin_->setMinimumSize(28, 26);
   setCornerWidget(twin_);
+  chooser_->setObjectName(QStringLiteral("picture_chooser"));
+  chooser_->setMinimumHeight(28);
+  chooser_->hide();
+  connect(chooser_, &QComboBox::activated, this, &QTabWidget::setCurrentIndex);
+  connect(this, &QTabWidget::currentChanged, chooser_, &QComboBox::setCurrentIndex);
   connect(twin_, &QToolButton::toggled, this, &PictureTabs::set_as_table);
   connect(this, &QTabWidget::currentChanged, this, &PictureTabs::refresh_table);
 }
@@ -56,6 +62,7 @@ void PictureTabs::add(Picture picture) {
   stack->addWidget(table);
   // Before the tab, which may come to the front at once and ask for its table.
   shown_.push_back({picture, stack, table});
+  chooser_->addItem(picture.title);
   addTab(stack, picture.title);
   fit_tabs();
 }
@@ -79,6 +86,13 @@ void PictureTabs::fit_tabs() {
   const int beside_two_lines = beside(in_two_lines(words));
   bar_->fit_into(beside(words), beside_two_lines);
   if (bar_->has_two_lines()) twin_->setText(in_two_lines(words));
+  if (bar_->gives_way() == (cornerWidget(Qt::TopLeftCorner) == chooser_)) return;
+  const bool had_focus = bar_->hasFocus() || chooser_->hasFocus();
+  chooser_->setAccessibleName(accessibleName());
+  setCornerWidget(bar_->gives_way() ? chooser_ : nullptr, Qt::TopLeftCorner);
+  chooser_->setVisible(bar_->gives_way());
+  bar_->setFocusPolicy(bar_->gives_way() ? Qt::NoFocus : Qt::TabFocus);
+  if (had_focus) (bar_->gives_way() ? static_cast<QWidget*>(chooser_) : bar_)->setFocus();
 }
 
 void PictureTabs::show_picture(const QWidget* view) {

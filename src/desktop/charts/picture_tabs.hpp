@@ -5,6 +5,7 @@
 
 #include "picture_table.hpp"
 
+class QComboBox;
 class QStackedWidget;
 class QTableWidget;
 class QToolButton;
@@ -55,6 +56,7 @@ class PictureTabs : public QTabWidget {
   bool as_table_ = false;
   PictureTabBar* bar_;
   QToolButton* twin_;
+  QComboBox* chooser_;  ///< in place of the bar's names, where they have no room
   std::vector<Shown> shown_;
 };
 

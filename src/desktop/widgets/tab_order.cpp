@@ -24,6 +24,7 @@ class ReadingOrder {
       if (one != nullptr && (one->focusPolicy() & Qt::TabFocus) != 0) add(one);
     }
     if (auto* tabs = qobject_cast<QTabWidget*>(widget)) {
+      read(tabs->cornerWidget(Qt::TopLeftCorner));
       add(tabs->tabBar());
       read(tabs->cornerWidget());
       for (int i = 0; i < tabs->count(); ++i) read(tabs->widget(i));
