@@ -6,6 +6,8 @@
 #include <QSplitter>
 #include <QTableView>
 
+#include "widgets/folding_sides.hpp"
+
 namespace gritwright::desktop {
 
 namespace {
@@ -20,7 +22,7 @@ bool keeps_columns(const QTableView& table) { return table.objectName() == QStri
 void remember_layout(const QMainWindow& window) {
   QSettings settings;
   for (const QSplitter* splitter : window.findChildren<QSplitter*>()) {
-    if (!splitter->objectName().isEmpty()) settings.setValue(key_of(*splitter), splitter->saveState());
+    if (!splitter->objectName().isEmpty() && !is_part_of_folded(*splitter)) settings.setValue(key_of(*splitter), splitter->saveState());
   }
   for (const QTableView* table : window.findChildren<QTableView*>()) {
     // Broken into lines it is as large text or a narrow window make it.

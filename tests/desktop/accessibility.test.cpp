@@ -31,6 +31,7 @@
 #include "models/demonstration_record.hpp"
 #include "models/parts_finder.hpp"
 #include "models/protocols.hpp"
+#include "pages/bags_page.hpp"
 #include "pages/import_page.hpp"
 #include "pages/log_page.hpp"
 #include "pages/mix_page.hpp"
@@ -467,14 +468,6 @@ TEST_CASE("Every figure in view answers how so", "[accessibility][rounds]") {
 
 namespace {
 
-class LargeText {
- public:
-  explicit LargeText(int percent = 150) { apply_theme(*qApp, Theme::light, percent); }
-  ~LargeText() { apply_theme(*qApp, Theme::light, 100); }
-  LargeText(const LargeText&) = delete;
-  LargeText& operator=(const LargeText&) = delete;
-};
-
 void open_nursery(OpenWindow& open) {
   REQUIRE(fill_with_demonstration(*open.record, open.bench.catalogue()).empty());
   open.window.open_demonstration();
@@ -500,14 +493,17 @@ TEST_CASE("With large text a table of trees does not scroll sideways, its words 
   }
 }
 
-TEST_CASE("With large text every page fits a window of 1024 by 700", "[accessibility][large_text][rounds]") {
+TEST_CASE("With large text every page fits a window of 1024 by 700 and scrolls up and down only", "[accessibility][large_text][rounds]") {
+  const int percent = GENERATE(150, 200);
   OpenWindow open;
   open.bench.open(complete_bench());
-  const LargeText large;
+  open.window.resize(1024, 700);
+  const LargeText large(percent);
   on_every_view(open, [&](const char* view) {
-    INFO(view);
+    INFO(percent << " %: " << view << " needs " << open.window.minimumSizeHint().width() << " by " << open.window.minimumSizeHint().height());
     CHECK(open.window.minimumSizeHint().width() <= 1024);
     CHECK(open.window.minimumSizeHint().height() <= 700);
+    CHECK(cut_at_the_side(open.window) == "");
   });
 }
 
@@ -605,6 +601,72 @@ TEST_CASE("With large text the name of every picture of a mix is in sight", "[ac
   }
   for (const QToolButton* arrow : bar->findChildren<QToolButton*>()) CHECK_FALSE(arrow->isVisible());
   CHECK(bar->tabText(1) == QStringLiteral("Pot in section"));  // said in one piece to a screen reader
+}
+
+TEST_CASE("The three doors of the first start speak in the size of all other text", "[accessibility][large_text]") {
+  OpenWindow open;
+  open.window.show_welcome();
+  const LargeText large;
+  QApplication::processEvents();
+  for (const char* name : {"door_demonstration", "door_sieving", "door_container"}) {
+    const auto* door = open.find<QPushButton>(name);
+    INFO(name << " is " << door->width() << " by " << door->height());
+    CHECK(door->height() >= door->heightForWidth(door->width()));
+    for (const QLabel* words : door->findChildren<QLabel*>()) {
+      CHECK(words->font().pointSizeF() == QApplication::font().pointSizeF());
+      CHECK(words->height() >= words->heightForWidth(words->width()));
+    }
+  }
+}
+
+TEST_CASE("In a small window the names of pictures and of a day's tabs need no arrows, whatever the size of the text", "[accessibility][large_text]") {
+  const int percent = GENERATE(100, 150, 200);
+  INFO(percent << " %");
+  OpenWindow open(Start::mixes);
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const LargeText text(percent);
+  QApplication::processEvents();
+  const auto has_arrows = [](const QTabBar& bar) { return std::ranges::any_of(bar.findChildren<QToolButton*>(), &QWidget::isVisible); };
+  PictureTabs& pictures = open.window.mix_page().pictures();
+  CHECK_FALSE(has_arrows(*pictures.tabBar()));
+  auto* chooser = pictures.findChild<QComboBox*>(QStringLiteral("picture_chooser"));
+  if (chooser->isVisible()) {
+    REQUIRE(chooser->count() == pictures.count());
+    chooser->setCurrentIndex(2);
+    emit chooser->activated(2);
+    CHECK(pictures.currentIndex() == 2);
+    pictures.setCurrentIndex(1);
+    CHECK(chooser->currentText() == pictures.tabText(1));
+  } else {
+    for (int tab = 0; tab < pictures.count(); ++tab) CHECK(pictures.tabBar()->rect().contains(pictures.tabBar()->tabRect(tab)));
+  }
+  open.trigger("action_page_day");
+  CHECK_FALSE(has_arrows(*open.find<QTabBar>("day_tab_bar")));
+}
+
+TEST_CASE("With large text what is weighed of a screening is in sight beside what was predicted", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const LargeText large;
+  open.trigger("action_show_screening");
+  const auto* table = open.find<QTableWidget>("screening_table");
+  REQUIRE(table->rowCount() > 0);
+  CHECK(table->horizontalScrollBar()->maximum() == 0);
+}
+
+TEST_CASE("With large text what was tipped into a bin does not scroll sideways", "[accessibility][large_text]") {
+  OpenWindow open;
+  open_nursery(open);
+  open.window.resize(1024, 700);
+  const LargeText large;
+  open.trigger("action_page_bags");
+  open.window.record_pages()->bags().show_bins();
+  QApplication::processEvents();
+  const auto* table = open.find<QTableWidget>("bin_contents");
+  REQUIRE(table->rowCount() > 0);
+  CHECK(table->horizontalScrollBar()->maximum() == 0);
 }
 
 TEST_CASE("The button beside the names of pictures is no lower than they are", "[accessibility]") {

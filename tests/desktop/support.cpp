@@ -1,9 +1,11 @@
 #include "support.hpp"
 
+#include <QScrollArea>
 #include <QStatusBar>
 
 #include "models/bench_files.hpp"
 #include "text.hpp"
+#include "theme.hpp"
 #include "translation.hpp"
 #include "widgets/sieve_table.hpp"
 
@@ -16,6 +18,21 @@ WithLanguage::WithLanguage(const char* code) { use_language(*qApp, QString::from
 WithLanguage::~WithLanguage() {
   QLocale::setDefault(former_);
   install_translations(*qApp, QLocale(QLocale::English));
+}
+
+LargeText::LargeText(int percent) { apply_theme(*qApp, Theme::light, percent); }
+
+LargeText::~LargeText() { apply_theme(*qApp, Theme::light, 100); }
+
+std::string cut_at_the_side(const QWidget& window) {
+  std::string found;
+  for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
+    if (!area->isVisible() || area->widget() == nullptr || area->widget()->width() <= area->viewport()->width()) continue;
+    QString of = area->objectName();
+    for (const QWidget* at = area; of.isEmpty() && at != nullptr; at = at->parentWidget()) of = at->objectName();
+    found += QStringLiteral("%1 in %2: %3 in %4; ").arg(QLatin1String(area->widget()->metaObject()->className()), of).arg(area->widget()->width()).arg(area->viewport()->width()).toStdString();
+  }
+  return found;
 }
 
 QString local(const char* figure) { return with_units_kept(QString::fromLatin1(figure).replace(u'.', QLocale().decimalPoint())); }

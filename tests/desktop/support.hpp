@@ -50,6 +50,18 @@ class OpenWindow {
   [[nodiscard]] QString cell(int row, int column);
 };
 
+/// Text of that size as long as it lives.
+class LargeText {
+ public:
+  explicit LargeText(int percent = 150);
+  ~LargeText();
+  LargeText(const LargeText&) = delete;
+  LargeText& operator=(const LargeText&) = delete;
+};
+
+/// Of what scrolls up and down in the window: those whose content is wider than they are, so that its edge is out of sight.
+[[nodiscard]] std::string cut_at_the_side(const QWidget& window);
+
 /// The texts, numbers and dates of a language as long as it lives.
 class WithLanguage {
  public:

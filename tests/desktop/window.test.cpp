@@ -177,6 +177,21 @@ TEST_CASE("Settings hold at once and are there after a restart", "[window]") {
   write_settings(before);
 }
 
+TEST_CASE("The letters of a setting choose it, however long its change takes", "[window]") {
+  const Settings before = read_settings();
+  OpenWindow open;
+  open.trigger("action_settings");
+  auto* theme = open.find<QComboBox>("settings_theme");
+  theme->setFocus();
+  QObject::connect(theme, &QComboBox::activated, [] { QTest::qSleep(QApplication::keyboardInputInterval() + 50); });
+  open.type(QStringLiteral("dark"));
+  CHECK(theme->currentText() == QStringLiteral("dark"));
+  CHECK(read_settings().theme == Theme::dark);
+  theme->setCurrentIndex(0);
+  emit theme->activated(0);
+  write_settings(before);
+}
+
 TEST_CASE("Owned sieves are typed as one line, in any order, and what can't be read is refused", "[window][refuses]") {
   OpenWindow open;
   open.trigger("action_settings");

@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStyledItemDelegate>
@@ -23,15 +24,18 @@
 #include <utility>
 #include <vector>
 
+#include "charts/picture_tab_bar.hpp"
 #include "day_typing.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "models/bud_words.hpp"
 #include "models/day_trees_model.hpp"
 #include "text.hpp"
+#include "widgets/card_grid.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_table.hpp"
@@ -93,6 +97,25 @@ class CellDelegate : public QStyledItemDelegate {
   }
 };
 
+/// Their names are all in sight in large text too.
+class DayTabs : public QTabWidget {
+ public:
+  explicit DayTabs(QWidget* parent) : QTabWidget(parent), bar_(new PictureTabBar(this)) { setTabBar(bar_); }
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override {
+    QTabWidget::resizeEvent(event);
+    bar_->fit_into(width(), width());
+  }
+  void changeEvent(QEvent* event) override {
+    QTabWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange) bar_->fit_into(width(), width());
+  }
+
+ private:
+  PictureTabBar* bar_;
+};
+
 /// The thirtieth of June ends the season that today belongs to.
 std::string end_of_season() {
   const QDate now = QDate::currentDate();
@@ -140,7 +163,7 @@ DayPage::DayPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
   table_->horizontalHeader()->setSectionResizeMode(DayColumn::tree, QHeaderView::Interactive);
   table_->horizontalHeader()->setStretchLastSection(true);
   columns_ = new ColumnFit(*table_, {DayColumn::tree, DayColumn::mix, DayColumn::pot, DayColumn::buds, DayColumn::helper});
-  tabs_ = new QTabWidget(splitter);
+  tabs_ = new DayTabs(splitter);
   tabs_->setObjectName(QStringLiteral("day_tabs"));
   tabs_->setAccessibleName(tr("What the day takes"));
   tabs_->tabBar()->setObjectName(QStringLiteral("day_tab_bar"));
@@ -213,35 +236,42 @@ QWidget* DayPage::tools() {
 
 QWidget* DayPage::day_tab() {
   auto* tab = new QWidget(tabs_);
-  auto* layout = new QHBoxLayout(tab);
-  day_form_ = new RecordForm(tab);
+  auto* layout = new QVBoxLayout(tab);
+  auto* cards = new CardGrid(tab);
+  auto* form = new QWidget(cards);
+  auto* rows = new QVBoxLayout(form);
+  rows->setContentsMargins(0, 0, 0, 0);
+  day_form_ = new RecordForm(form);
   add_day_rows();
   connect(day_form_, &RecordForm::typing_ended, this, [this] { book_.end_typing(); });
-  layout->addWidget(day_form_, 1, Qt::AlignTop);
-  auto* side = new QVBoxLayout;
+  rows->addWidget(day_form_);
+  rows->addStretch(1);
+  auto* answer = new QWidget(cards);
+  auto* side = new QVBoxLayout(answer);
+  side->setContentsMargins(0, 0, 0, 0);
   summary_ = new QLabel(tab);
   summary_->setObjectName(QStringLiteral("day_summary"));
   summary_->setWordWrap(true);
   summary_->setTextFormat(Qt::PlainText);
   side->addWidget(summary_);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new FlowLine(tab);
   auto* how = push_button(tab, "day_how", tr("How so?"), tr("How the figures of the day come about"));
   auto* evening = push_button(tab, "day_evening", tr("Tick off what has litres"), tr("Tick off every tree whose litres were written"));
-  buttons->addWidget(how);
-  buttons->addWidget(evening);
-  buttons->addStretch(1);
-  side->addLayout(buttons);
-  auto* prints = new QHBoxLayout;
+  buttons->add({}, how);
+  buttons->add({}, evening);
+  side->addWidget(buttons);
+  auto* prints = new FlowLine(tab);
   for (const auto& [name, text, sheet] : {std::tuple{"day_print", tr("Day sheet..."), DaySheet::day}, {"day_print_cards", tr("Batch cards..."), DaySheet::cards},
                                           {"day_print_labels", tr("Pot labels..."), DaySheet::labels}, {"day_print_roots", tr("Root-mass plans..."), DaySheet::root_plans}}) {
     auto* button = push_button(tab, name, text, tr("Write as PDF: %1").arg(text));
-    prints->addWidget(button);
+    prints->add({}, button);
     connect(button, &QPushButton::clicked, this, [this, sheet = sheet] { choose_file(sheet); });
   }
-  prints->addStretch(1);
-  side->addLayout(prints);
+  side->addWidget(prints);
   side->addStretch(1);
-  layout->addLayout(side, 2);
+  cards->add_card(form);
+  cards->add_card(answer);
+  layout->addWidget(cards);
   connect(how, &QPushButton::clicked, this, &DayPage::show_how);
   connect(evening, &QPushButton::clicked, this, &DayPage::enter_evening);
   return tab;
@@ -298,13 +328,12 @@ QWidget* DayPage::tree_tab() {
   connect(tree_gone_, &GoneNotice::let_go, this, &DayPage::refresh);
   layout->addWidget(tree_gone_);
   layout->addWidget(tree_form_);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new FlowLine(tab);
   auto* again = push_button(tab, "day_tree_plan_again", tr("Take the plan from the record"), tr("Take pot litres from the tree's newest root-mass plan"));
   auto* off = push_button(tab, "day_tree_remove", tr("Take off the day"), tr("Take this tree off the day"));
-  buttons->addWidget(again);
-  buttons->addWidget(off);
-  buttons->addStretch(1);
-  layout->addLayout(buttons);
+  buttons->add({}, again);
+  buttons->add({}, off);
+  layout->addWidget(buttons);
   layout->addStretch(1);
   connect(again, &QPushButton::clicked, this, &DayPage::take_plan_again);
   connect(off, &QPushButton::clicked, this, &DayPage::remove_tree);
@@ -383,17 +412,20 @@ QWidget* DayPage::shelf_tab() {
 
 QWidget* DayPage::list_tab() {
   auto* tab = new QWidget(tabs_);
-  auto* layout = new QHBoxLayout(tab);
+  auto* layout = new QVBoxLayout(tab);
   layout->setContentsMargins(4, 4, 4, 4);
+  auto* sides = new FoldingSides(QStringLiteral("day_lists_splitter"), tab);
+  layout->addWidget(sides);
   const auto column = [&](const char* object_name, const QString& title, bool evening) {
-    auto* side = new QWidget(tab);
-    layout->addWidget(side, 1);
-    return checklist(side, object_name, title, evening);
+    auto* side = new QWidget(sides);
+    QListWidget* const list = checklist(side, object_name, title, evening);
+    sides->add(side, 1);
+    return list;
   };
   evening_ = column("day_list_evening", tr("The evening before"), true);
   morning_ = column("day_list_morning", tr("In the morning"), false);
-  computed_list_ = new SectionView(QStringLiteral("day_list_computed"), tr("What follows from the figures"), tab);
-  layout->addWidget(computed_list_, 2);
+  computed_list_ = new SectionView(QStringLiteral("day_list_computed"), tr("What follows from the figures"), sides);
+  sides->add(computed_list_, 2);
   return tab;
 }
 

@@ -9,7 +9,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -20,6 +19,7 @@
 #include "trees_tab.hpp"
 #include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/wish_table.hpp"
@@ -46,15 +46,11 @@ GroupsPage::GroupsPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   setObjectName(QStringLiteral("groups_page"));
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("groups_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(list_side());
-  splitter->addWidget(new ColumnScroll(form_side(), splitter));
-  splitter->setSizes({420, 700});
-  splitter->setStretchFactor(1, 1);
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("groups_splitter"), this);
+  sides->add(list_side());
+  sides->add(new ColumnScroll(form_side(), sides), 1);
+  sides->set_sizes({420, 700});
+  layout->addWidget(sides);
   connect(&book_, &RecordBook::undone, form_, &RecordForm::forget_typing);
   connect(&book_, &RecordBook::changed, this, &GroupsPage::refresh);
 }
@@ -75,7 +71,7 @@ QWidget* GroupsPage::list_side() {
   layout->setContentsMargins(10, 8, 10, 8);
   layout->setSpacing(6);
   layout->addWidget(wrapped_label(tr("Groups of trees"), "heading", card));
-  layout->addWidget(wrapped_label(tr("What a search for parts starts with. It is common practice, never the only way: your climate, your water and your hands know better."), "muted", card));
+  layout->addWidget(wrapped_label(tr("What a mix for these trees should be like, and so what a search for parts starts with. What a tree's roots bear goes by the group on its own page. It is common practice, never the only way: your climate, your water and your hands know better."), "muted", card));
   list_ = new QTableWidget(card);
   list_->setObjectName(QStringLiteral("groups_table"));
   list_->setAccessibleName(tr("Groups of trees"));

@@ -20,7 +20,9 @@
 
 #include "text.hpp"
 #include "theme_style.hpp"
+#include "widgets/flow_line.hpp"
 #include "widgets/record_table.hpp"
+#include "widgets/two_line_check.hpp"
 
 namespace gritwright::desktop {
 
@@ -61,7 +63,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
       table_model_(new ImportTableModel(this)),
       file_(new QLabel(this)),
       kind_(new QComboBox(this)),
-      replace_(new QCheckBox(tr("Where a record here differs, the file's takes its place"), this)),
+      replace_(new TwoLineCheck(tr("Where a record here differs, the file's takes its place"), this)),
       summary_(new QLabel(this)),
       faults_(new QListWidget(this)),
       table_(new QTableView(this)),
@@ -83,23 +85,17 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
   }
-  auto* choices = new QHBoxLayout;
+  auto* choices = new FlowLine(this);
   auto* choose = import_button("import_choose", tr("Another file..."), this);
-  auto* kind_label = new QLabel(tr("The &list holds"), this);
   kind_->setObjectName(QStringLiteral("import_kind"));
   kind_->setAccessibleName(tr("What the list holds"));
   kind_->addItems({tr("what its columns say"), tr("bags"), tr("sieve tests"), tr("pots"), tr("trees")});
   kind_->setMinimumHeight(28);
-  kind_label->setBuddy(kind_);
   replace_->setObjectName(QStringLiteral("import_replace"));
-  replace_->setAccessibleName(replace_->text());
   replace_->setMinimumHeight(28);
-  choices->addWidget(choose);
-  choices->addWidget(again_);
-  choices->addSpacing(12);
-  choices->addWidget(kind_label);
-  choices->addWidget(kind_);
-  choices->addStretch(1);
+  choices->add({}, choose);
+  choices->add({}, again_);
+  choices->add(tr("The &list holds"), kind_);
   faults_->setObjectName(QStringLiteral("import_faults"));
   faults_->setItemDelegate(new RoomyLines(faults_));
   faults_->setAccessibleName(tr("What is wrong in the file, by row"));
@@ -118,7 +114,7 @@ ImportPage::ImportPage(RecordBook& book, const Catalogue& catalogue, QWidget* pa
   layout->addWidget(heading);
   layout->addWidget(words);
   layout->addWidget(file_);
-  layout->addLayout(choices);
+  layout->addWidget(choices);
   layout->addWidget(replace_);
   layout->addWidget(summary_);
   layout->addWidget(faults_, 1);

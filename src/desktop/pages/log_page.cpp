@@ -3,14 +3,12 @@
 #include <QCheckBox>
 #include <QDate>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QLocale>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
@@ -21,6 +19,8 @@
 #include "sick_trees_tab.hpp"
 #include "text.hpp"
 #include "trace_tab.hpp"
+#include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/record_table.hpp"
 
 namespace gritwright::desktop {
@@ -29,19 +29,19 @@ namespace {
 
 using Column = RecordListModel::Column;
 
-/// A line with its label, both laid out into `layout`.
-QLineEdit* labelled(QHBoxLayout* layout, QWidget* parent, const char* object_name, const QString& label_text, const QString& hint, int stretch) {
-  auto* field = new QLineEdit(parent);
+/// As wide as a field for words must be.
+QString few_words() { return QString(14, u'n'); }
+
+/// A line with its label, both laid out into `line`.
+QLineEdit* labelled(FlowLine* line, const char* object_name, const QString& label_text, const QString& hint, int stretch, const QString& widest) {
+  auto* field = new QLineEdit(line);
   field->setObjectName(QString::fromLatin1(object_name));
   field->setPlaceholderText(hint);
   field->setMinimumHeight(26);
   QString name = label_text;
   field->setAccessibleName(name.remove(u'&'));
   field->setAccessibleDescription(hint);
-  auto* label = new QLabel(label_text, parent);
-  label->setBuddy(field);
-  layout->addWidget(label);
-  layout->addWidget(field, stretch);
+  line->add(label_text, field, stretch, widest);
   return field;
 }
 
@@ -93,7 +93,7 @@ QWidget* LogPage::happened() {
   auto* layout = new QVBoxLayout(page);
   layout->setContentsMargins(0, 8, 0, 0);
   layout->setSpacing(8);
-  layout->addLayout(tools(page));
+  layout->addWidget(tools(page));
   small_ = new QCheckBox(page);
   small_->setObjectName(QStringLiteral("log_small"));
   small_->setMinimumHeight(26);
@@ -103,21 +103,18 @@ QWidget* LogPage::happened() {
   layout->addWidget(small_);
   about_fault_ = fault_label(page);
   layout->addWidget(about_fault_);
-  auto* splitter = new QSplitter(Qt::Horizontal, page);
-  splitter->setObjectName(QStringLiteral("log_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  table_ = new QTableView(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("log_splitter"), page);
+  table_ = new QTableView(sides);
   table_->setObjectName(QStringLiteral("log_table"));
   table_->setAccessibleName(tr("Log, newest first"));
   table_->setModel(list_);
   show_as_record_list(*table_);
   fit_columns();
-  splitter->addWidget(table_);
-  splitter->addWidget(linked_side());
-  splitter->setSizes({860, 360});
-  layout->addWidget(splitter, 1);
-  layout->addLayout(writing_line(page));
+  sides->add(table_);
+  sides->add(linked_side());
+  sides->set_sizes({860, 360});
+  layout->addWidget(sides, 1);
+  layout->addWidget(writing_line(page));
   writing_fault_ = fault_label(page);
   layout->addWidget(writing_fault_);
   return page;
@@ -148,33 +145,29 @@ void LogPage::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange) fit_columns();
 }
 
-QLayout* LogPage::tools(QWidget* parent) {
-  auto* layout = new QHBoxLayout;
-  find_ = labelled(layout, parent, "log_find", tr("F&ind"), tr("any word of the log"), 2);
-  layout->addSpacing(12);
-  about_ = labelled(layout, parent, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1);
-  layout->addSpacing(12);
-  from_ = labelled(layout, parent, "log_from", tr("From"), tr("like 2026-03-14"), 0);
-  to_ = labelled(layout, parent, "log_to", tr("to"), tr("like 2026-04-30"), 0);
-  for (QLineEdit* field : {from_, to_}) field->setMinimumWidth(fontMetrics().horizontalAdvance(field->placeholderText()) + 24);
-  return layout;
+QWidget* LogPage::tools(QWidget* parent) {
+  auto* line = new FlowLine(parent);
+  find_ = labelled(line, "log_find", tr("F&ind"), tr("any word of the log"), 2, few_words());
+  about_ = labelled(line, "log_about", tr("&About"), tr("a bag, mix or tree, like K-07"), 1, few_words());
+  from_ = labelled(line, "log_from", tr("From"), tr("like 2026-03-14"), 0, tr("like 2026-03-14"));
+  to_ = labelled(line, "log_to", tr("to"), tr("like 2026-04-30"), 0, tr("like 2026-04-30"));
+  return line;
 }
 
-QLayout* LogPage::writing_line(QWidget* parent) {
-  auto* layout = new QHBoxLayout;
-  day_ = labelled(layout, parent, "log_day", tr("&Day"), tr("like 2026-03-14"), 0);
+QWidget* LogPage::writing_line(QWidget* parent) {
+  auto* line = new FlowLine(parent);
+  day_ = labelled(line, "log_day", tr("&Day"), tr("like 2026-03-14"), 0, QStringLiteral("0000-00-00"));
   day_->setText(to_qt(today()));
-  day_->setFixedWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000-00-00")) + 24);
-  layout->addSpacing(12);
-  text_ = labelled(layout, parent, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1);
-  auto* button = new QPushButton(tr("&Keep"), parent);
+  day_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+  text_ = labelled(line, "log_text", tr("&Write down"), tr("what you saw or did; with About above it is kept there too"), 1, few_words());
+  auto* button = new QPushButton(tr("&Keep"), line);
   button->setObjectName(QStringLiteral("log_keep"));
   button->setAccessibleName(tr("Keep this line in the log"));
   button->setMinimumHeight(28);
-  layout->addWidget(button);
+  line->add({}, button);
   connect(button, &QPushButton::clicked, this, &LogPage::write_down);
   connect(text_, &QLineEdit::returnPressed, this, &LogPage::write_down);
-  return layout;
+  return line;
 }
 
 QWidget* LogPage::linked_side() {

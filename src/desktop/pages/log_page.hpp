@@ -46,8 +46,8 @@ class LogPage : public QWidget {
  private:
   void fit_columns();
   QWidget* happened();
-  QLayout* tools(QWidget* parent);
-  QLayout* writing_line(QWidget* parent);
+  QWidget* tools(QWidget* parent);
+  QWidget* writing_line(QWidget* parent);
   QWidget* linked_side();
   void narrow();
   [[nodiscard]] ListFilter asked_for();

@@ -1,7 +1,6 @@
 #include "manual_page.hpp"
 
 #include <QFile>
-#include <QHBoxLayout>
 #include <QImage>
 #include <QKeyEvent>
 #include <QLabel>
@@ -13,6 +12,8 @@
 #include <QTextBrowser>
 #include <QVBoxLayout>
 #include <algorithm>
+
+#include "widgets/flow_line.hpp"
 
 namespace gritwright::desktop {
 
@@ -51,15 +52,13 @@ class ManualReader : public QTextBrowser {
 ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("manual_page"));
   auto* layout = new QVBoxLayout(this);
-  auto* tools = new QHBoxLayout;
-  layout->addLayout(tools);
-  auto* label = new QLabel(tr("Search the manual"), this);
+  auto* tools = new FlowLine(this);
+  layout->addWidget(tools);
   words_ = new QLineEdit(this);
   words_->setObjectName(QStringLiteral("manual_words"));
   words_->setPlaceholderText(tr("one word or several"));
   words_->setClearButtonEnabled(true);
   words_->setMinimumHeight(28);
-  label->setBuddy(words_);
   found_ = new QLabel(this);
   found_->setObjectName(QStringLiteral("manual_found"));
   const auto button = [&](const char* name, const QString& text) {
@@ -71,11 +70,10 @@ ManualPage::ManualPage(QWidget* parent) : QWidget(parent) {
   };
   auto* back = button("manual_back", tr("Page before"));
   auto* leave = button("manual_leave", tr("To the work (Esc)"));
-  tools->addWidget(label);
-  tools->addWidget(words_, 1);
-  tools->addWidget(found_);
-  tools->addWidget(back);
-  tools->addWidget(leave);
+  tools->add(tr("Search the manual"), words_, 1, QString(14, u'n'));
+  tools->add({}, found_, 0, tr("in %n chapter(s)", nullptr, 10));
+  tools->add({}, back);
+  tools->add({}, leave);
   auto* sides = new QSplitter(this);
   sides->setObjectName(QStringLiteral("manual_sides"));
   layout->addWidget(sides, 1);

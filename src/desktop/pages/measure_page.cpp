@@ -6,7 +6,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSettings>
-#include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -16,6 +15,7 @@
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/form_row.hpp"
 #include "widgets/protocol_drawing.hpp"
 #include "widgets/record_form.hpp"
@@ -48,14 +48,11 @@ QComboBox* measure_chooser(QWidget* parent, const char* object_name, const QStri
 MeasurePage::MeasurePage(RecordBook& book, const Catalogue& catalogue, QWidget* parent) : QWidget(parent), book_(book), catalogue_(catalogue) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("measure_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(asked_side());
-  splitter->addWidget(answer_side());
-  splitter->setSizes({700, 560});
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("measure_splitter"), this);
+  sides->add(asked_side());
+  sides->add(answer_side());
+  sides->set_sizes({700, 560});
+  layout->addWidget(sides);
   connect(&book_, &RecordBook::changed, this, [this] {
     kept_text_.clear();  // it may have been undone
     if (!isVisible()) return;

@@ -32,6 +32,8 @@
 #include "widgets/field_form.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/find_panel.hpp"
+#include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/parts_panel.hpp"
 #include "widgets/pot_form.hpp"
 #include "widgets/recipes_panel.hpp"
@@ -43,16 +45,11 @@ MixPage::MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(p
   setAcceptDrops(true);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("mix_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(inputs());
-  splitter->addWidget(answers());
-  splitter->setSizes({440, 840});
-  splitter->setStretchFactor(0, 0);
-  splitter->setStretchFactor(1, 1);
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("mix_splitter"), this);
+  sides->add(inputs());
+  sides->add(answers(), 1);
+  sides->set_sizes({440, 840});
+  layout->addWidget(sides);
   connect(&bench_, &Bench::changed, this, &MixPage::refresh);
   connect(&bench_, &Bench::units_changed, this, &MixPage::refresh);
   connect(&ranges_, &RangeKeeper::mix_changed, this, [this] {
@@ -67,9 +64,7 @@ MixPage::MixPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(p
 }
 
 QWidget* MixPage::name_row(QWidget* parent) {
-  auto* row = new QWidget(parent);
-  auto* layout = new QHBoxLayout(row);
-  layout->setContentsMargins(0, 0, 0, 0);
+  auto* row = new FlowLine(parent);
   const auto missing = [this] {
     if (!bench_.state().mix_name.trimmed().isEmpty()) name_faults_.clear();
     return static_cast<const Faults*>(&name_faults_);
@@ -82,8 +77,8 @@ QWidget* MixPage::name_row(QWidget* parent) {
   keep->setAccessibleName(tr("Keep this mix in the record"));
   keep->setMinimumHeight(28);
   connect(keep, &QPushButton::clicked, this, &MixPage::keep_wanted);
-  layout->addWidget(name_, 1);
-  layout->addWidget(keep, 0, Qt::AlignTop);
+  row->add({}, name_, 1, QString(18, u'n'));
+  row->add({}, keep);
   return row;
 }
 

@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -25,6 +24,7 @@
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/new_pot_form.hpp"
 #include "widgets/pot_form.hpp"
@@ -88,18 +88,15 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
       editor_(book, [this] { return list_ == nullptr ? QString() : list_->current(); }, [](const QString& what, const QString& id) { return tr("%1 of pot %2").arg(what, id); }) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("pots_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
+  auto* sides = new FoldingSides(QStringLiteral("pots_splitter"), this);
   const RecordListSide::Names names{QStringLiteral("pots"), tr("Pots"), tr("pot by number or name"),
                                     tr("No pots yet. Add one and measure its inside: length and width at the rim and at the floor, and the depth."), tr("free or taken"),
                                     tr("taken: %1").arg(QStringLiteral("TR-000"))};
-  list_ = new RecordListSide(book, RecordKind::container, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
+  list_ = new RecordListSide(book, RecordKind::container, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, sides);
   QPushButton* add = list_->add_button(QStringLiteral("pots_add"), tr("Add a &pot"));
   connect(add, &QPushButton::clicked, this, &PotsTab::add_pot);
-  splitter->addWidget(list_);
-  auto* column = new QWidget(splitter);
+  sides->add(list_);
+  auto* column = new QWidget(sides);
   auto* forms = new QVBoxLayout(column);
   forms->setContentsMargins(0, 0, 0, 0);
   fresh_ = new NewPotForm(column);
@@ -107,11 +104,10 @@ PotsTab::PotsTab(RecordBook& book, QWidget* parent)
   forms->addWidget(fresh_);
   forms->addWidget(form_side(), 1);
   forms->addStretch(0);
-  splitter->addWidget(new ColumnScroll(column, splitter));
-  splitter->addWidget(answer_side());
-  splitter->setSizes({350, 450, 460});
-  splitter->setStretchFactor(2, 1);
-  layout->addWidget(splitter);
+  sides->add(new ColumnScroll(column, sides));
+  sides->add(answer_side(), 1);
+  sides->set_sizes({350, 450, 460});
+  layout->addWidget(sides);
   connect(list_, &RecordListSide::chosen, this, &PotsTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::container, id.toStdString()}); });
   connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);

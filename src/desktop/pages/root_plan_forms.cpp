@@ -135,10 +135,14 @@ QWidget* RootPlanTab::form_side() {
   tabs_->setDocumentMode(true);
   tabs_->setUsesScrollButtons(true);
   tabs_->tabBar()->setMinimumHeight(32);
-  tabs_->addTab(new ColumnScroll(mass_form(), tabs_), tr("Root mass"));
-  tabs_->addTab(new ColumnScroll(pose_form(), tabs_), tr("Stand"));
-  tabs_->addTab(new ColumnScroll(permission_form(), tabs_), tr("May come off"));
-  tabs_->addTab(new ColumnScroll(bench_form(), tabs_), tr("Bench"));
+  const auto add = [this](QWidget* form, const QString& name) {
+    form->setContentsMargins(0, 6, 6, 0);  // units would touch the scroll bar
+    tabs_->addTab(new ColumnScroll(form, tabs_), name);
+  };
+  add(mass_form(), tr("Root mass"));
+  add(pose_form(), tr("Stand"));
+  add(permission_form(), tr("May come off"));
+  add(bench_form(), tr("Bench"));
   return tabs_;
 }
 

@@ -34,6 +34,7 @@
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
@@ -54,11 +55,8 @@ void tell_fault(QLabel& label, const QString& text) {
 RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent) : QWidget(parent), book_(book), desk_(new RootPlanDesk(book, catalogue, this)) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("plan_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  auto* left = new QSplitter(Qt::Vertical, splitter);
+  auto* sides = new FoldingSides(QStringLiteral("plan_splitter"), this);
+  auto* left = new QSplitter(Qt::Vertical, sides);
   left->setObjectName(QStringLiteral("plan_left_splitter"));
   left->setChildrenCollapsible(false);
   left->setHandleWidth(8);
@@ -71,12 +69,11 @@ RootPlanTab::RootPlanTab(RecordBook& book, const Catalogue& catalogue, QWidget* 
   form_layout->insertWidget(0, gone_);
   left->addWidget(forms);
   left->setSizes({190, 500});
-  splitter->addWidget(left);
+  sides->add(left);
   answer_ = answer_side();
-  splitter->addWidget(answer_);
-  splitter->setSizes({480, 780});
-  splitter->setStretchFactor(1, 1);
-  layout->addWidget(splitter);
+  sides->add(answer_, 1);
+  sides->set_sizes({480, 780});
+  layout->addWidget(sides);
   connect(list_, &RecordListSide::chosen, this, &RootPlanTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::root_mass_plan, id.toStdString()}); });
   connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);

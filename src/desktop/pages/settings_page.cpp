@@ -7,6 +7,7 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -22,6 +23,7 @@
 #include "translation.hpp"
 #include "widgets/backups_card.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/two_line_check.hpp"
 
 namespace gritwright::desktop {
 
@@ -35,6 +37,35 @@ int index_of(const List& list, const Value& value) {
   const auto found = std::ranges::find(list, value);
   return found == list.end() ? 0 : static_cast<int>(found - list.begin());
 }
+
+/// A list whose entries are found by their first letters. What an entry changes at once, like the colours of the whole window, can take longer than the
+/// pause after which a list of Qt's takes a letter for the first of another word; here the pause is that between the keys.
+class TypedChoice : public QComboBox {
+ public:
+  using QComboBox::QComboBox;
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override {
+    const QString sign = event->text();
+    const bool is_letter = sign.size() == 1 && sign[0].isPrint() && !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    if (!is_letter || (sign[0].isSpace() && typed_.isEmpty())) {
+      typed_.clear();
+      return QComboBox::keyPressEvent(event);
+    }
+    constexpr quint64 pause_ms = 1000;
+    if (event->timestamp() - last_key_ > pause_ms) typed_.clear();
+    last_key_ = event->timestamp();
+    typed_ += sign;
+    const int found = findText(typed_, Qt::MatchStartsWith);
+    if (found < 0 || found == currentIndex()) return;
+    setCurrentIndex(found);
+    emit activated(found);
+  }
+
+ private:
+  QString typed_;
+  quint64 last_key_ = 0;
+};
 
 }  // namespace
 
@@ -84,12 +115,14 @@ SettingsPage::SettingsPage(RecordBook* book, const Settings& settings, QWidget* 
 }
 
 QComboBox* SettingsPage::chooser(QGridLayout* grid, const char* object_name, const QString& label_text, const QStringList& texts) {
-  auto* box = new QComboBox(this);
+  auto* box = new TypedChoice(this);
   box->setObjectName(QString::fromLatin1(object_name));
   QString name = label_text;
   box->setAccessibleName(name.remove(u'&'));
   box->addItems(texts);
   box->setMinimumHeight(26);
+  box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  box->setMinimumContentsLength(14);
   auto* label = new QLabel(label_text, this);
   label->setBuddy(box);
   const int line = grid->rowCount();
@@ -121,9 +154,8 @@ QWidget* SettingsPage::choices() {
   theme_ = chooser(grid, "settings_theme", tr("Colours"), {tr("as the system"), tr("light"), tr("dark"), tr("high contrast")});
   text_size_ = chooser(grid, "settings_text_size", tr("Text size"), percents);
   paper_ = chooser(grid, "settings_paper", tr("Paper"), {tr("A4"), tr("Letter")});
-  laboratory_ = new QCheckBox(tr("Show laboratory figures beside the verdict"), card);
+  laboratory_ = new TwoLineCheck(tr("Show laboratory figures beside the verdict"), card);
   laboratory_->setObjectName(QStringLiteral("settings_laboratory"));
-  laboratory_->setAccessibleName(laboratory_->text());
   laboratory_->setMinimumHeight(26);
   connect(laboratory_, &QCheckBox::toggled, this, &SettingsPage::take);
   grid->addWidget(laboratory_, grid->rowCount(), 1);

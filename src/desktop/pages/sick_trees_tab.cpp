@@ -6,7 +6,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -17,6 +16,7 @@
 #include "theme.hpp"
 #include "widgets/column_fit.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/traced_table.hpp"
 
 namespace gritwright::desktop {
@@ -56,14 +56,11 @@ Result<SharedTraits> shared_in(const std::string& file, const std::vector<Id<Tre
 SickTreesTab::SickTreesTab(RecordBook& book, QWidget* parent) : QWidget(parent), book_(book) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("sick_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(trees_side());
-  splitter->addWidget(new ColumnScroll(shared_side(), splitter));
-  splitter->setSizes({840, 420});
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("sick_splitter"), this);
+  sides->add(trees_side());
+  sides->add(new ColumnScroll(shared_side(), sides));
+  sides->set_sizes({840, 420});
+  layout->addWidget(sides);
   connect(&book_, &RecordBook::changed, this, &SickTreesTab::refresh);
 }
 

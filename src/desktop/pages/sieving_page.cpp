@@ -2,7 +2,6 @@
 
 #include <QComboBox>
 #include <QGridLayout>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QSplitter>
 #include <QTabBar>
@@ -18,6 +17,8 @@
 #include "widgets/band_row.hpp"
 #include "widgets/caution_bar.hpp"
 #include "widgets/column_scroll.hpp"
+#include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/grain_form.hpp"
 #include "widgets/screening_panel.hpp"
 #include "widgets/sheet_editor.hpp"
@@ -29,16 +30,11 @@ namespace gritwright::desktop {
 SievingPage::SievingPage(Bench& bench, RangeKeeper& ranges, QWidget* parent) : QWidget(parent), bench_(bench), ranges_(ranges) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(8, 8, 8, 8);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("sieving_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(inputs());
-  splitter->addWidget(answers());
-  splitter->setSizes({500, 780});
-  splitter->setStretchFactor(0, 0);
-  splitter->setStretchFactor(1, 1);
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("sieving_splitter"), this);
+  sides->add(inputs());
+  sides->add(answers(), 1);
+  sides->set_sizes({500, 780});
+  layout->addWidget(sides);
   connect(&bench_, &Bench::changed, this, &SievingPage::refresh);
   connect(&bench_, &Bench::units_changed, this, &SievingPage::refresh);
   connect(&bench_, &Bench::surroundings_changed, this, &SievingPage::refresh);
@@ -121,10 +117,10 @@ QWidget* SievingPage::inputs() {
   keep->setObjectName(QStringLiteral("sheet_keep"));
   keep->setMinimumHeight(28);
   keep->hide();
-  auto* foot = new QHBoxLayout;
-  foot->addWidget(&sheet_->balance(), 1);
-  foot->addWidget(keep, 0, Qt::AlignBottom);
-  rows->addLayout(foot);
+  auto* foot = new FlowLine(side);
+  foot->add({}, &sheet_->balance(), 1, QString(24, u'n'));
+  foot->add({}, keep);
+  rows->addWidget(foot);
   return side;
 }
 

@@ -21,6 +21,7 @@
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/history_table.hpp"
 #include "widgets/record_form.hpp"
@@ -129,22 +130,18 @@ TreesTab::TreesTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent
       editor_(book, [this] { return list_ == nullptr ? QString() : list_->current(); }, [](const QString& what, const QString& id) { return tr("%1 of tree %2").arg(what, id); }) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("trees_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
+  auto* sides = new FoldingSides(QStringLiteral("trees_splitter"), this);
   const RecordListSide::Names names{QStringLiteral("trees"), tr("Trees"), tr("tree by number, name or species"),
                                     tr("No trees yet. Add the first: its species and group, then what it was last repotted into."), tr("condition"),
                                     QStringLiteral("%1, %2").arg(condition_word(Condition::thriving), tr("due %1").arg(QStringLiteral("0000")).replace(u' ', QChar(QChar::Nbsp)))};
-  list_ = new RecordListSide(book, RecordKind::tree, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, splitter);
+  list_ = new RecordListSide(book, RecordKind::tree, names, [this](const RecordLine& line) { return state_of(line.ref.id); }, sides);
   connect(list_->add_button(QStringLiteral("trees_add"), tr("Add a t&ree")), &QPushButton::clicked, this, &TreesTab::add_tree);
-  splitter->addWidget(list_);
-  splitter->addWidget(new ColumnScroll(form_side(), splitter));
+  sides->add(list_);
+  sides->add(new ColumnScroll(form_side(), sides));
   history_ = history_side();
-  splitter->addWidget(new ColumnScroll(history_, splitter));
-  splitter->setSizes({390, 370, 500});
-  splitter->setStretchFactor(2, 1);
-  layout->addWidget(splitter);
+  sides->add(new ColumnScroll(history_, sides), 1);
+  sides->set_sizes({390, 370, 500});
+  layout->addWidget(sides);
   connect(list_, &RecordListSide::chosen, this, &TreesTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::tree, id.toStdString()}); });
   connect(gone_, &GoneNotice::let_go, this, [this] {
@@ -210,7 +207,7 @@ void TreesTab::add_name_rows() {
               editor_.words(tr("species"), [](Tree& t, std::string text) { t.species = std::move(text); })});
   groups_ = choice(form_, "tree_group", tr("Species group"));
   groups_->setMinimumContentsLength(14);
-  groups_->setToolTip(tr("what the tree bears when it is repotted goes by its group"));
+  groups_->setToolTip(tr("What its roots bear when it is repotted goes by this group. What its mix should be like is chosen for a mix, under Groups of trees."));
   groups_->addItem(tr("not chosen yet"), -1);
   for (const SpeciesGroup group : species_groups) groups_->addItem(group_text(group), static_cast<int>(group));
   connect(groups_, &QComboBox::activated, this, [this](int index) {

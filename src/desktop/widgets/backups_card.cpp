@@ -2,7 +2,6 @@
 
 #include <QDate>
 #include <QEvent>
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
@@ -12,6 +11,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "flow_line.hpp"
 #include "record_table.hpp"
 #include "text.hpp"
 
@@ -53,17 +53,16 @@ BackupsCard::BackupsCard(std::filesystem::path record, std::filesystem::path fol
   show_as_record_list(*table_);
   restore_->setObjectName(QStringLiteral("backups_restore"));
   look_->setObjectName(QStringLiteral("backups_look"));
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new FlowLine(this);
   for (QPushButton* button : {restore_, look_}) {
     button->setAccessibleName(button->text());
     button->setMinimumHeight(28);
-    buttons->addWidget(button);
+    buttons->add({}, button);
   }
-  buttons->addStretch(1);
   layout->addWidget(heading);
   layout->addWidget(words_);
   layout->addWidget(table_);
-  layout->addLayout(buttons);
+  layout->addWidget(buttons);
   connect(table_, &QTableWidget::itemSelectionChanged, this, &BackupsCard::show_buttons);
   connect(restore_, &QPushButton::clicked, this, [this] {
     if (const Row* row = chosen()) emit restore_wanted(to_qt(row->backup.file.string()));

@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QScrollBar>
+#include <algorithm>
 
 namespace gritwright::desktop {
 
@@ -15,7 +16,7 @@ ColumnScroll::ColumnScroll(QWidget* content, QWidget* parent) : QScrollArea(pare
 
 QSize ColumnScroll::minimumSizeHint() const {
   QSize size = QScrollArea::minimumSizeHint();
-  if (widget() != nullptr) size.setWidth(widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width());
+  if (widget() != nullptr) size.setWidth(std::max(widget()->minimumSizeHint().width(), widget()->minimumWidth()) + verticalScrollBar()->sizeHint().width());
   return size;
 }
 
@@ -31,7 +32,7 @@ void scroll_to(const QWidget& widget, const QRect& part) {
     auto* column = qobject_cast<QScrollArea*>(above);
     if (column == nullptr || column->widget() == nullptr || !column->widget()->isAncestorOf(&widget)) continue;
     const QPoint middle = widget.mapTo(column->widget(), part.center());
-    return column->ensureVisible(middle.x(), middle.y(), 0, part.height());
+    column->ensureVisible(middle.x(), middle.y(), 0, part.height());
   }
 }
 

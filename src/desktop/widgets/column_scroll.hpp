@@ -15,7 +15,7 @@ class ColumnScroll : public QScrollArea {
   bool eventFilter(QObject* watched, QEvent* event) override;
 };
 
-/// Scrolls the column that holds `widget` to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.
+/// Scrolls the column that holds `widget`, and the page that holds the column, to a part of it. Only the Tab key does that by itself, a shortcut or an arrow doesn't.
 void scroll_to(const QWidget& widget, const QRect& part);
 
 }  // namespace gritwright::desktop
