@@ -7,11 +7,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSplitter>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "gritwright/formats/number.hpp"
 #include "gritwright/formats/typed_quantity.hpp"
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "models/grain_trace.hpp"
@@ -20,6 +18,7 @@
 #include "text.hpp"
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/record_form.hpp"
 #include "widgets/record_list_side.hpp"
@@ -29,8 +28,6 @@
 namespace gritwright::desktop {
 
 namespace {
-
-Result<double> bin_number(const std::string& text) { return parse_number(text, DecimalMark::point_or_comma); }
 
 QPushButton* bin_button(QWidget* parent, const char* object_name, const QString& text) {
   auto* button = new QPushButton(text, parent);
@@ -62,15 +59,11 @@ BinsTab::BinsTab(RecordBook& book, const Catalogue& catalogue, QWidget* parent)
       editor_(book, [this] { return list_ == nullptr ? QString() : list_->current(); }, [](const QString& what, const QString& id) { return tr("%1 of bin %2").arg(what, id); }) {
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, this);
-  splitter->setObjectName(QStringLiteral("bins_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(list_side(catalogue));
-  splitter->addWidget(new ColumnScroll(bin_side(catalogue), splitter));
-  splitter->setSizes({540, 700});
-  splitter->setStretchFactor(1, 1);
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("bins_splitter"), this);
+  sides->add(list_side(catalogue));
+  sides->add(new ColumnScroll(bin_side(catalogue), sides), 1);
+  sides->set_sizes({540, 700});
+  layout->addWidget(sides);
   connect(list_, &RecordListSide::chosen, this, &BinsTab::chosen);
   list_->set_hold([this](const QString& id) { return gone_->hold({RecordKind::bin, id.toStdString()}); });
   connect(gone_, &GoneNotice::let_go, list_, &RecordListSide::look_again);
@@ -176,7 +169,7 @@ QWidget* BinsTab::bin_side(const Catalogue& catalogue) {
   card->addWidget(left_);
   stock_line_ = new StockLine(book_, catalogue, QStringLiteral("bin"), details);
   card->addWidget(stock_line_);
-  contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, details);
+  contents_ = new TracedTable("bin_contents", tr("What was tipped into it"), 1, {0, 1, 2, 3}, details);
   contents_->setMinimumHeight(150);
   connect(contents_, &TracedTable::record_wanted, this, &BinsTab::trace_wanted);
   card->addWidget(contents_, 1);
@@ -208,7 +201,7 @@ void BinsTab::add_rows(const Catalogue& catalogue) {
   form_->add(tr("&Material"), material_);
   form_->add({QStringLiteral("bin_density"), tr("&Litre weight, dry"), Kind::density, tr("measured on what lies in it"),
               editor_.shown([](const Bin& b) { return b.bulk_density ? measured_text(in_g_l(*b.bulk_density)) : QString(); }),
-              editor_.taken(tr("litre weight"), bin_number, [](Bin& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
+              editor_.taken(tr("litre weight"), parse_density, [](Bin& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bin_note"), tr("Note"), Kind::words, tr("anything worth knowing next year"), editor_.shown([](const Bin& b) { return to_qt(b.note); }),
               editor_.words(tr("note"), [](Bin& b, std::string text) { b.note = std::move(text); })});
 }
@@ -233,7 +226,7 @@ QWidget* BinsTab::tipping_lines(QWidget* parent) {
     return made;
   };
   source_ = field(0, "bin_source", tr("Tip in"), tr("bag, batch or bin"));
-  amount_ = field(1, "bin_amount", tr("How much"), tr("900 g or 2 L, dry"));
+  amount_ = field(1, "bin_amount", tr("How much"), amount_hint(units_));
   day_ = field(2, "bin_day", tr("On"), tr("like 2026-03-14"));
   day_->setText(to_qt(today()));
   grid->setColumnStretch(0, 3);
@@ -370,6 +363,8 @@ void BinsTab::empty_out() {
 
 void BinsTab::set_units(UnitSystem units) {
   units_ = units;
+  amount_->setPlaceholderText(amount_hint(units));
+  amount_->setAccessibleDescription(amount_->placeholderText());
   form_->set_units(units);
   stock_line_->set_units(units);
   tub_line_->set_units(units);

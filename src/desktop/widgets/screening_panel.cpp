@@ -5,6 +5,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -12,7 +13,6 @@
 #include "caution_bar.hpp"
 #include "field_form.hpp"
 #include "models/range_keeper.hpp"
-#include "models/screening_view.hpp"
 #include "sheet_editor.hpp"
 #include "text.hpp"
 #include "theme.hpp"
@@ -113,7 +113,7 @@ void ScreeningPanel::showEvent(QShowEvent* event) {
 
 void ScreeningPanel::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange && table_ != nullptr) fit();
+  if (event->type() == QEvent::FontChange) fit_anew();
 }
 
 void ScreeningPanel::take(int row, int column) {
@@ -133,29 +133,40 @@ void ScreeningPanel::take(int row, int column) {
 
 void ScreeningPanel::refresh() {
   if (!isVisible()) return;
-  const ScreeningView view = screening_view(bench_);
-  const UnitSystem units = bench_.units();
+  view_ = screening_view(bench_);
   QStringList faults;
-  for (const QString& fault : {view.openings_fault, view.screened_fault, view.day_fault}) {
+  for (const QString& fault : {view_.openings_fault, view_.screened_fault, view_.day_fault}) {
     if (!fault.isEmpty()) faults << fault;
   }
-  for (const ScreeningRow& row : view.rows) {
+  for (const ScreeningRow& row : view_.rows) {
     if (!row.fault.isEmpty()) faults << with_label(row.name, row.fault);
   }
   fault_->setText(semicolon_list(faults));
   fault_->setVisible(!faults.isEmpty());
-  reason_->setText(view.reason);
-  reason_->setVisible(!view.reason.isEmpty() && faults.isEmpty());
+  reason_->setText(view_.reason);
+  reason_->setVisible(!view_.reason.isEmpty() && faults.isEmpty());
+  table_->setVisible(!view_.rows.empty());
+  balance_->setText(view_.balance);
+  balance_->setVisible(!view_.balance.isEmpty());
+  keep_->setEnabled(view_.is_measured);
+  keep_->setToolTip(view_.is_measured ? QString() : tr("Weigh every fraction first"));
+  fill();
+  fit();
+}
+
+void ScreeningPanel::fill() {
+  const UnitSystem units = bench_.units();
+  const auto heading = [this](const QString& words) { return room_ == Room::ample ? words : in_two_lines(words); };
   filling_ = true;
-  table_->setVisible(!view.rows.empty());
-  table_->setHorizontalHeaderLabels({tr("fraction"), tr("share"), tr("predicted"), tr("litres"), tr("weighed, %1").arg(unit_of(Kind::mass, units)),
-                                     tr("measured, %1").arg(unit_of(Kind::volume, units))});
-  table_->setRowCount(static_cast<int>(view.rows.size()));
+  table_->setHorizontalHeaderLabels({tr("fraction"), tr("share"), tr("predicted"), tr("litres"), heading(tr("weighed, %1").arg(unit_of(Kind::mass, units))),
+                                     heading(tr("measured, %1").arg(unit_of(Kind::volume, units)))});
+  table_->setRowCount(static_cast<int>(view_.rows.size()));
+  for (const int column : {share, litres}) table_->setColumnHidden(column, room_ != Room::ample);
   const auto index = static_cast<std::size_t>(bench_.current_component());
   const TestRanges* const ranges = ranges_.test();
   for (int line = 0; line < table_->rowCount(); ++line) {
     const auto at = static_cast<std::size_t>(line);
-    const ScreeningRow& row = view.rows[at];
+    const ScreeningRow& row = view_.rows[at];
     const auto& typed = bench_.state().components[index].screening.measured;
     const PanText none;
     const PanText& own = at < typed.size() ? typed[at] : none;
@@ -170,27 +181,54 @@ void ScreeningPanel::refresh() {
     const auto litres_predicted = row.amount.volume ? std::optional<double>(in_l(*row.amount.volume)) : std::nullopt;
     cell(fraction, row.name, false);
     const FractionRangeTexts range = fraction_range_texts(row, ranges != nullptr && at < ranges->screening.size() ? &ranges->screening[at] : nullptr, units);
-    const auto above = [](const std::string& predicted, const QString& below) { return QStringLiteral("%1\n%2").arg(to_local(predicted), below); };
-    cell(share, above(percent_text(row.predicted.share.value()), range.share), false);
-    cell(mass, above(mass_text(row.amount.dry_mass, units), range.mass), false);
-    cell(litres, above(volume_text(litres_predicted, units), range.litres), false);
+    const QString between = room_ == Room::ample ? QStringLiteral("\n") : QStringLiteral("  ");
+    const QString of_share = to_local(percent_text(row.predicted.share.value()));
+    const QString of_mass = to_local(mass_text(row.amount.dry_mass, units));
+    const QString of_litres = to_local(volume_text(litres_predicted, units));
+    const QStringList with_ranges{of_share + between + range.share, of_mass + between + range.mass, of_litres + between + range.litres};
+    cell(share, with_ranges[0], false);
+    cell(mass, room_ == Room::ample ? with_ranges[1] : (room_ == Room::little ? with_ranges : QStringList{of_share, of_mass, of_litres}).join(u'\n'), false);
+    table_->item(line, mass)->setToolTip(room_ == Room::least ? with_ranges.join(u'\n') : QString());
+    cell(litres, with_ranges[2], false);
     cell(weighed, shown_text(own.retained, Kind::mass, units), true);
     cell(measured, shown_text(own.tare, Kind::volume, units), true);
   }
   filling_ = false;
-  balance_->setText(view.balance);
-  balance_->setVisible(!view.balance.isEmpty());
-  keep_->setEnabled(view.is_measured);
-  keep_->setToolTip(view.is_measured ? QString() : tr("Weigh every fraction first"));
-  fit();
+}
+
+bool ScreeningPanel::is_too_wide() const {
+  QHeaderView& header = *table_->horizontalHeader();
+  header.setSectionResizeMode(fraction, QHeaderView::Fixed);
+  table_->resizeColumnsToContents();
+  constexpr int fewest_signs = 9;  // of a fraction's name, which can be broken
+  const int name = room_ == Room::ample ? header.sectionSize(fraction) : fewest_signs * table_->fontMetrics().averageCharWidth();
+  const QMargins around = layout()->contentsMargins();
+  return header.length() - header.sectionSize(fraction) + name + 2 * table_->frameWidth() > width() - around.left() - around.right();
 }
 
 void ScreeningPanel::fit() {
-  const int line = std::max(24, 2 * table_->fontMetrics().lineSpacing() + 8);  // a figure and its range below it
+  while (is_too_wide() && room_ != Room::least) {
+    room_ = room_ == Room::ample ? Room::little : Room::least;
+    fill();
+  }
+  QHeaderView& header = *table_->horizontalHeader();
+  header.setSectionResizeMode(fraction, QHeaderView::Stretch);
+  const int lines = room_ == Room::ample ? 2 : 3;  // a figure and its range below it, or all three
+  const int line = std::max(24, lines * table_->fontMetrics().lineSpacing() + 8);
   table_->verticalHeader()->setDefaultSectionSize(line);
-  table_->resizeColumnsToContents();
-  table_->horizontalHeader()->setSectionResizeMode(fraction, QHeaderView::Stretch);
-  table_->setFixedHeight(table_->rowCount() * line + table_->horizontalHeader()->sizeHint().height() + 2 * table_->frameWidth());
+  table_->setFixedHeight(table_->rowCount() * line + header.sizeHint().height() + 2 * table_->frameWidth());
+}
+
+void ScreeningPanel::fit_anew() {
+  if (!isVisible()) return;
+  room_ = Room::ample;
+  fill();
+  fit();
+}
+
+void ScreeningPanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) fit_anew();
 }
 
 }  // namespace gritwright::desktop

@@ -2,6 +2,7 @@
 #include <QWidget>
 
 #include "models/bench.hpp"
+#include "models/screening_view.hpp"
 
 class QLabel;
 class QPushButton;
@@ -27,10 +28,17 @@ class ScreeningPanel : public QWidget {
  protected:
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
+  /// For what is typed to be in sight beside what is predicted: in three columns, in one, or in one with its ranges in the tip.
+  enum class Room { ample, little, least };
+
   void refresh();
+  void fill();
   void fit();
+  void fit_anew();
+  [[nodiscard]] bool is_too_wide() const;
   void take(int row, int column);
 
   Bench& bench_;
@@ -41,7 +49,9 @@ class ScreeningPanel : public QWidget {
   QTableWidget* table_;
   QLabel* balance_;
   QPushButton* keep_;
+  ScreeningView view_;
   bool filling_ = false;
+  Room room_ = Room::ample;
 };
 
 }  // namespace gritwright::desktop

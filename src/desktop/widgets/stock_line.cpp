@@ -61,10 +61,8 @@ StockLine::StockLine(RecordBook& book, const Catalogue& catalogue, const QString
   reason_->setMinimumHeight(28);
   amount_->setObjectName(prefix + QStringLiteral("_stock_amount"));
   amount_->setAccessibleName(tr("How much, dry"));
-  amount_->setPlaceholderText(tr("900 g or 2 L, dry"));
-  amount_->setAccessibleDescription(amount_->placeholderText());
   amount_->setMinimumHeight(28);
-  amount_->setMinimumWidth(amount_->fontMetrics().horizontalAdvance(amount_->placeholderText()) + 20);
+  set_units(units_);
   auto* enter_button = new QPushButton(tr("Book it"), this);
   enter_button->setObjectName(prefix + QStringLiteral("_stock_enter"));
   enter_button->setAccessibleName(tr("Book it in the stock"));
@@ -87,6 +85,15 @@ StockLine::StockLine(RecordBook& book, const Catalogue& catalogue, const QString
   connect(enter_button, &QPushButton::clicked, this, &StockLine::enter);
   connect(amount_, &QLineEdit::returnPressed, this, &StockLine::enter);
   connect(amount_, &QLineEdit::textEdited, this, [this] { show_fault({}); });
+}
+
+QString amount_hint(UnitSystem units) { return units == UnitSystem::us ? StockLine::tr("32 oz or 2 qt, dry") : StockLine::tr("900 g or 2 L, dry"); }
+
+void StockLine::set_units(UnitSystem units) {
+  units_ = units;
+  amount_->setPlaceholderText(amount_hint(units));
+  amount_->setAccessibleDescription(amount_->placeholderText());
+  amount_->setMinimumWidth(amount_->fontMetrics().horizontalAdvance(amount_->placeholderText()) + 20);
 }
 
 void StockLine::set_holder(const std::optional<RecordRef>& holder) {

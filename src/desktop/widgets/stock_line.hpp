@@ -12,6 +12,9 @@ class QLineEdit;
 
 namespace gritwright::desktop {
 
+/// An amount as it may be typed, in the units shown.
+[[nodiscard]] QString amount_hint(UnitSystem units);
+
 /// One line to enter what was counted, used, spilt, thrown out or put back of a bag, fraction or bin, by balance or by jug. A count never
 /// overwrites: the difference is a line of the stock.
 class StockLine : public QWidget {
@@ -22,7 +25,7 @@ class StockLine : public QWidget {
 
   /// Empty: there is none.
   void set_holder(const std::optional<RecordRef>& holder);
-  void set_units(UnitSystem units) { units_ = units; }
+  void set_units(UnitSystem units);
 
  private:
   void enter();

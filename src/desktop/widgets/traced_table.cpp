@@ -10,7 +10,10 @@
 
 namespace gritwright::desktop {
 
-TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : QTableWidget(parent), columns_(new ColumnFit(*this, {0, stretched}, stretched)) {
+TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent) : TracedTable(object_name, name, stretched, {0, stretched}, parent) {}
+
+TracedTable::TracedTable(const char* object_name, const QString& name, int stretched, std::vector<int> giving, QWidget* parent)
+    : QTableWidget(parent), columns_(new ColumnFit(*this, std::move(giving), stretched)) {
   setObjectName(QString::fromLatin1(object_name));
   setAccessibleName(name);
   setAccessibleDescription(tr("Enter goes on to the record of the row."));

@@ -1,5 +1,6 @@
 #pragma once
 #include <QTableWidget>
+#include <vector>
 
 #include "models/grain_trace.hpp"
 
@@ -13,6 +14,8 @@ class TracedTable : public QTableWidget {
  public:
   /// `stretched`: the column that takes what width is left.
   TracedTable(const char* object_name, const QString& name, int stretched, QWidget* parent);
+  /// `giving`: the columns that break their words where there is little room; else the first and the stretched one.
+  TracedTable(const char* object_name, const QString& name, int stretched, std::vector<int> giving, QWidget* parent);
 
   void show_rows(const RecordTable& rows);
 
