@@ -15,7 +15,7 @@ namespace gritwright {
 
 namespace {
 
-/// A unit's spelling and how many base units (m, kg, m3) it holds, as a ratio: 14 g must be the same number here as at the
+/// A unit's spelling and how many base units (m, kg, m3, g/L) it holds, as a ratio: 14 g must be the same number here as at the
 /// other doors, which divide by 1000.
 struct Unit {
   std::string_view spelling;
@@ -30,6 +30,7 @@ constexpr double ounce_kg = 0.02834952;
 constexpr double pound_kg = 0.4535924;
 constexpr double quart_m3 = 0.9463529e-3;
 constexpr double gallon_m3 = 3.785412e-3;
+constexpr double pound_per_cubic_foot_g_l = 16.01846;
 
 constexpr std::array lengths{Unit{"mm", 1, 1000},    Unit{"cm", 1, 100},      Unit{"m", 1},        Unit{"in", inch_m},
                              Unit{"inch", inch_m}, Unit{"inches", inch_m}, Unit{"\"", inch_m}, Unit{"\u2033", inch_m}};
@@ -40,6 +41,9 @@ constexpr std::array volumes{Unit{"ml", 1, 1e6},          Unit{"cm3", 1, 1e6},  
                              Unit{"l", 1, 1000},           Unit{"litre", 1, 1000},     Unit{"litres", 1, 1000},    Unit{"liter", 1, 1000},
                              Unit{"liters", 1, 1000},      Unit{"qt", quart_m3},    Unit{"quart", quart_m3}, Unit{"quarts", quart_m3},
                              Unit{"gal", gallon_m3},    Unit{"gallon", gallon_m3}, Unit{"gallons", gallon_m3}};
+
+constexpr std::array densities{Unit{"g/l", 1},        Unit{"kg/m3", 1},      Unit{"kg/l", 1000},
+                               Unit{"g/ml", 1000}, Unit{"g/cm3", 1000}, Unit{"lb/ft3", pound_per_cubic_foot_g_l}};
 
 /// Splits "2,5 l" into the number's and the unit's text. An exponent's e belongs to the number only if digits follow.
 std::pair<std::string_view, std::string_view> split(std::string_view text) {
@@ -79,7 +83,7 @@ Result<double> number_or_fraction(std::string_view text) {
 }
 
 struct Typed {
-  double base = 0;       ///< in m, kg, m3
+  double base = 0;       ///< in m, kg, m3, g/L
   Unit unit{{}, 1, 1};  ///< it was typed in
   std::string_view number;
 };
@@ -159,6 +163,12 @@ Result<Aperture> parse_aperture(std::string_view text) {
   const auto length = parse_length(text, LengthUnit::millimetre);
   if (!length) return length.problems();
   return Aperture(*length);
+}
+
+Result<double> parse_density(std::string_view text) {
+  const auto value = typed(text, densities, Unit{{}, 1});
+  if (!value) return value.problems();
+  return value->base;
 }
 
 Result<double> parse_percent(std::string_view text) {

@@ -18,6 +18,19 @@ TEST_CASE("A bare number keeps its meaning when the units are switched", "[typed
   CHECK(shown_text(QStringLiteral("354.4"), Kind::mass, UnitSystem::us) == local("12.5"));
 }
 
+// NIST SP 811, appendix B: pound per cubic foot 16.01846 kg/m3; inch 2.54 cm.
+TEST_CASE("In US units a density is in pounds per cubic foot, and the lengths of a hint are in inches", "[typed_text][published]") {
+  CHECK(unit_of(Kind::density, UnitSystem::us) == QStringLiteral("lb/ft3"));
+  CHECK(kept_text(QStringLiteral("43.7"), Kind::density, UnitSystem::us) == QStringLiteral("43.7 lb/ft3"));
+  CHECK(shown_text(QStringLiteral("700"), Kind::density, UnitSystem::us) == local("43.7"));
+  CHECK(shown_text(QStringLiteral("43.7 lb/ft3"), Kind::density, UnitSystem::us) == QStringLiteral("43.7"));
+  CHECK(shown_text(QStringLiteral("43.7 lb/ft3"), Kind::density, UnitSystem::metric) == QStringLiteral("700"));
+  const QString hint = QStringLiteral("common practice: 0.3 to 1 cm");
+  CHECK(hint_text(hint, UnitSystem::us) == with_units_kept(QStringLiteral("common practice: %1 to %2 in").arg(local("0.118"), local("0.394"))));
+  CHECK(hint_text(hint, UnitSystem::metric) == hint);
+  CHECK(hint_text(QStringLiteral("depth, like 2,54 cm"), UnitSystem::us) == QStringLiteral("depth, like %1\u00a0in").arg(local("1.00")));
+}
+
 TEST_CASE("A unit that was typed stays in sight", "[typed_text]") {
   CHECK(kept_text(QStringLiteral("2,5 kg"), Kind::mass, UnitSystem::us) == QStringLiteral("2,5 kg"));
   CHECK(shown_text(QStringLiteral("2,5 kg"), Kind::mass, UnitSystem::metric) == QStringLiteral("2,5 kg"));
@@ -42,7 +55,7 @@ TEST_CASE("A measured figure shows as many digits as were typed, and a computed 
 
 TEST_CASE("A field shows as many digits as were typed, and of a computed figure the sensible ones", "[typed_text]") {
   CHECK(shown_text(QStringLiteral("1074.29719"), Kind::density, UnitSystem::metric) == local("1074.3"));
-  CHECK(shown_text(QStringLiteral("1074,29719"), Kind::density, UnitSystem::us) == local("1074.3"));
+  CHECK(shown_text(QStringLiteral("1074,29719"), Kind::density, UnitSystem::us) == local("67.1"));
   CHECK(shown_text(QStringLiteral("23.4567891"), Kind::percent, UnitSystem::metric) == local("23.5"));
   CHECK(shown_text(QStringLiteral("12.3456789"), Kind::mass, UnitSystem::metric) == local("12.35"));
   CHECK(shown_text(QStringLiteral("1074,25"), Kind::density, UnitSystem::metric) == QStringLiteral("1074,25"));

@@ -22,6 +22,14 @@ TEST_CASE("Ounces, pounds, quarts and gallons convert by the published factors",
   CHECK_THAT(in_l(LooseVolume(*parse_volume("2", VolumeUnit::gallon))), WithinRel(7.570824, 1e-6));
 }
 
+// NIST SP 811, appendix B: pound per cubic foot 16.01846 kg/m3.
+TEST_CASE("A density is in grams a litre unless it says otherwise", "[typed_quantity][published]") {
+  CHECK_THAT(*parse_density("696"), WithinRel(696.0, 1e-12));
+  CHECK_THAT(*parse_density("0,7 kg/L"), WithinRel(700.0, 1e-12));
+  CHECK_THAT(*parse_density("650 kg/m3"), WithinRel(650.0, 1e-12));
+  CHECK_THAT(*parse_density("10 lb/ft3"), WithinRel(160.1846, 1e-6));
+}
+
 TEST_CASE("A mass remembers what its last digit stands for", "[typed_quantity]") {
   CHECK_THAT(in_g(parse_mass("12.50", MassUnit::gram)->last_digit), WithinRel(0.01, 1e-9));
   CHECK_THAT(in_g(parse_mass("1,2 kg", MassUnit::gram)->last_digit), WithinRel(100.0, 1e-9));
@@ -41,6 +49,7 @@ TEST_CASE("Rubbish and foreign units are refused by name", "[typed_quantity][ref
   CHECK(parse_mass("", MassUnit::gram).problems().front().code == "number.missing");
   CHECK(parse_mass("12 l", MassUnit::gram).problems().front().code == "quantity.unknown-unit");
   CHECK(parse_length("1/0 in", LengthUnit::inch).problems().front().code == "number.not-a-number");
+  CHECK(parse_density("5 g").problems().front().code == "quantity.unknown-unit");
   CHECK(parse_percent("5 g").problems().front().code == "quantity.unknown-unit");
   CHECK_THAT(*parse_percent("12,5 %"), WithinRel(0.125, 1e-12));
 }

@@ -32,6 +32,9 @@ struct WrittenMass {
 /// A sieve's opening: a trade or standard name ("No. 4", "3/8 in"), else a length, bare numbers in mm.
 [[nodiscard]] Result<Aperture> parse_aperture(std::string_view text);
 
+/// What a volume weighs, in g/L: "700", "0.7 kg/L", "43.7 lb/ft3". Bare numbers are in g/L.
+[[nodiscard]] Result<double> parse_density(std::string_view text);
+
 /// A number in percent, with or without its sign: "12,5 %". As a share, 0.125.
 [[nodiscard]] Result<double> parse_percent(std::string_view text);
 

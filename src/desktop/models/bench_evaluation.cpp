@@ -17,9 +17,9 @@ std::optional<GrainProperties> grain_of(const ComponentSheet& sheet, const Catal
   std::optional<GrainProperties> grain;
   const Material* const material = catalogue.find(sheet.material.toStdString());
   if (material != nullptr) grain = typical_grain(*material);
-  const auto bulk = read.number(sheet.grain.bulk_density, "/bulk_density_g_l");
-  const auto particle = read.number(sheet.grain.particle_density, "/particle_density_g_l");
-  const auto skeletal = read.number(sheet.grain.skeletal_density, "/skeletal_density_g_l");
+  const auto bulk = read.density_g_l(sheet.grain.bulk_density, "/bulk_density_g_l");
+  const auto particle = read.density_g_l(sheet.grain.particle_density, "/particle_density_g_l");
+  const auto skeletal = read.density_g_l(sheet.grain.skeletal_density, "/skeletal_density_g_l");
   const auto absorption = read.share(sheet.grain.water_absorption, "/water_absorption");
   if (!grain && !bulk) return std::nullopt;
   if (!grain) grain.emplace();

@@ -130,7 +130,8 @@ class SetupReader {
     if (row == WishRow::limits || row == WishRow::nearest) return curve(row);
     const WishText& typed = sheet_.wish(row);
     const auto side = [&](const QString& text, const char* below) {
-      return is_in_percent(row) ? read_.share(text, place_of(row, below)) : read_.number(text, place_of(row, below));
+      if (is_in_percent(row)) return read_.share(text, place_of(row, below));
+      return row == WishRow::wet_mass ? read_.density_g_l(text, place_of(row, below)) : read_.number(text, place_of(row, below));
     };
     const auto least = side(typed.least, "/least");
     const auto most = side(typed.most, "/most");

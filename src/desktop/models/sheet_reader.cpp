@@ -249,6 +249,11 @@ std::optional<double> FieldReader::share(const QString& percent, const std::stri
   return taken(parse_percent(utf8(percent)), place);
 }
 
+std::optional<double> FieldReader::density_g_l(const QString& text, const std::string& place) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  return taken(parse_density(utf8(text)), place);
+}
+
 std::optional<double> FieldReader::number(const QString& text, const std::string& place) {
   if (text.trimmed().isEmpty()) return std::nullopt;
   return taken(parse_number(utf8(text), DecimalMark::point_or_comma), place);

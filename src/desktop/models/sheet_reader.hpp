@@ -17,6 +17,7 @@ class FieldReader {
   [[nodiscard]] std::optional<Volume> volume_l(const QString& text, const std::string& place);
   [[nodiscard]] std::optional<Volume> volume_ml(const QString& text, const std::string& place);
   [[nodiscard]] std::optional<double> share(const QString& percent, const std::string& place);
+  [[nodiscard]] std::optional<double> density_g_l(const QString& text, const std::string& place);
   [[nodiscard]] std::optional<double> number(const QString& text, const std::string& place);
 
   void fault(const std::string& place, Problem problem);

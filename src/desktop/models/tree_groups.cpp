@@ -60,11 +60,12 @@ WishFigure figure_without_sizes(WishRow row) {
   }
 }
 
+Result<double> plain_number(std::string_view text) { return parse_number(text, DecimalMark::point_or_comma); }
+
 /// Empty for an empty text; a fault is put at `side`.
-std::optional<double> side_of(const QString& text, const char* side, bool in_shares, Problems& problems) {
+std::optional<double> side_of(const QString& text, const char* side, Result<double> (*reading)(std::string_view), Problems& problems) {
   if (text.trimmed().isEmpty()) return std::nullopt;
-  const std::string typed = text.trimmed().toStdString();
-  const auto read = in_shares ? parse_percent(typed) : parse_number(typed, DecimalMark::point_or_comma);
+  const auto read = reading(text.trimmed().toStdString());
   for (Problem problem : read.problems()) {
     problem.where.pointer = side;
     problems.push_back(std::move(problem));
@@ -119,13 +120,13 @@ Problems change_wish(SpeciesProfile& profile, WishRow row, const WishText& typed
     }
     if (figure) wish.figure = *figure;
   } else {
-    const bool in_shares = pot_figure_of(row) && row != WishRow::wet_mass;
-    wish.least = side_of(typed.least, "/least", in_shares, problems);
-    wish.most = side_of(typed.most, "/most", in_shares, problems);
+    const auto reading = row == WishRow::wet_mass ? parse_density : pot_figure_of(row) ? parse_percent : plain_number;
+    wish.least = side_of(typed.least, "/least", reading, problems);
+    wish.most = side_of(typed.most, "/most", reading, problems);
     is_nothing = !wish.least && !wish.most;
   }
   wish.hard = typed.hard;
-  wish.weight = side_of(typed.weight, "/weight", false, problems).value_or(1);
+  wish.weight = side_of(typed.weight, "/weight", plain_number, problems).value_or(1);
   if (!problems.empty()) return problems;
   if (is_nothing) {
     if (was != profile.wishes.end()) profile.wishes.erase(was);

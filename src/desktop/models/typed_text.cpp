@@ -1,6 +1,7 @@
 #include "typed_text.hpp"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "gritwright/formats/number.hpp"
@@ -53,6 +54,9 @@ std::string converted(const QString& kept, Kind kind, UnitSystem units) {
     case Kind::pot_volume:
       if (const auto volume = parse_volume(text, VolumeUnit::millilitre)) return volume_text(in_l(LooseVolume(*volume)), units);
       break;
+    case Kind::density:
+      if (const auto g_per_l = parse_density(text)) return density_text(*g_per_l, units);
+      break;
     default: break;
   }
   return {};
@@ -84,10 +88,23 @@ QString unit_of(Kind kind, UnitSystem units) {
     case Kind::frame: return us ? QStringLiteral("in") : QStringLiteral("mm");
     case Kind::volume: return us ? QStringLiteral("qt") : QStringLiteral("L");
     case Kind::pot_volume: return us ? QStringLiteral("qt") : QStringLiteral("mL");
-    case Kind::density: return QStringLiteral("g/L");
+    case Kind::density: return us ? QStringLiteral("lb/ft3") : QStringLiteral("g/L");
     case Kind::percent: return QStringLiteral("%");
   }
   return {};
+}
+
+QString hint_text(const QString& hint, UnitSystem units) {
+  if (units == UnitSystem::metric) return hint;
+  static const QRegularExpression lengths(QStringLiteral("([0-9]+(?:[.,][0-9]+)?)(?:( [^0-9]{1,8} )([0-9]+(?:[.,][0-9]+)?))?[ \\x{a0}]cm\\b"));
+  const auto inches = [](const QString& cm) { return number_of(converted(cm, Kind::length, UnitSystem::us)); };
+  QString text = hint;
+  for (auto found = lengths.match(text); found.hasMatch(); found = lengths.match(text)) {
+    const QString first = inches(found.captured(1));
+    const QString range = found.captured(3).isEmpty() ? first : first + found.captured(2) + inches(found.captured(3));
+    text.replace(found.capturedStart(), found.capturedLength(), range + QChar(QChar::Nbsp) + unit_of(Kind::length, units));
+  }
+  return text;
 }
 
 QString kept_text(const QString& typed, Kind kind, UnitSystem units) {

@@ -18,7 +18,7 @@ enum class Kind {
   frame,          ///< mm | in
   volume,         ///< L | qt
   pot_volume,     ///< mL | qt
-  density,        ///< g/L in both
+  density,        ///< g/L | lb/ft3
   percent,
   number,
 };
@@ -32,5 +32,8 @@ enum class Kind {
 /// The text to show for what was kept: as typed where its unit is the shown one, converted otherwise; rubbish stays as it is. Digits of
 /// a computed density, share or mass that nobody typed are rounded off; what is kept has them all.
 [[nodiscard]] QString shown_text(const QString& kept, Kind kind, UnitSystem units);
+
+/// A hint whose lengths, like "0.3 to 1 cm", are in the units shown.
+[[nodiscard]] QString hint_text(const QString& hint, UnitSystem units);
 
 }  // namespace gritwright::desktop

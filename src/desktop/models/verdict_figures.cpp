@@ -63,7 +63,7 @@ void add_fractions(VerdictView& view, const GradedBag& graded, const BagVerdict&
     const auto litres = fraction.loose_per_loose ? std::optional<double>(fraction.loose_per_loose->value()) : std::nullopt;
     const auto of_bag = amounts[i].volume ? std::optional<double>(in_l(*amounts[i].volume)) : std::nullopt;
     view.fraction_shares.push_back(fraction.share.value());
-    view.fractions.push_back({fraction_name(fraction, units), to_local(percent_text(fraction.share.value())), to_local(volume_text(litres, units)),
+    view.fractions.push_back({fraction_name(fraction, units), to_local(percent_text(fraction.share.value())), litres ? to_local(usable_text(*litres, units)) : QStringLiteral("\u2013"),
                               to_local(volume_text(of_bag, units)), to_local(grain_size_text(median, units))});
   }
   for (const Note& note : screened->notes) view.notes << sentence_text(note, units);

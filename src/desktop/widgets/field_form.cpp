@@ -65,14 +65,15 @@ void FieldForm::refresh_row(const Shown& shown) {
   const bool visible = !shown.row.is_shown || shown.row.is_shown();
   const QString fault = faults != nullptr && visible ? fault_sentences(*faults, shown.row.fault_places, bench_.units()) : QString();
   if (shown.row.label_now) shown.label->setText(shown.row.label_now());
-  if (shown.row.placeholder) shown.field->setPlaceholderText(shown.row.placeholder());
+  const QString hint = hint_text(shown.row.hint, bench_.units());
+  shown.field->setPlaceholderText(shown.row.placeholder ? shown.row.placeholder() : hint);
   const QString unit = unit_of(shown.row.kind, bench_.units());
   shown.unit->setText(unit);
   QString name = shown.label->text();
   name.remove(u'&');
   shown.field->setAccessibleName(unit.isEmpty() ? name : tr("%1 in %2").arg(name, unit));
-  shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
-  shown.field->setToolTip(fault.isEmpty() ? shown.row.hint : fault);
+  shown.field->setAccessibleDescription(fault.isEmpty() ? hint : fault);
+  shown.field->setToolTip(fault.isEmpty() ? hint : fault);
   shown.fault->setText(fault);
   shown.label->setVisible(visible);
   shown.field->setVisible(visible);

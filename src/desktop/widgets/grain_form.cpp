@@ -39,26 +39,28 @@ GrainForm::GrainForm(Bench& bench, QWidget* parent)
       return component != nullptr ? &(component->grain.*member) : nullptr;
     };
   };
-  const auto typical = [this](const std::optional<CatalogueFigure> Material::*figure, double factor) {
-    return [this, figure, factor]() -> QString {
+  const auto typical_text = [this](double value, Kind kind) { return tr("%1 (typical)").arg(shown_text(number_text(value, 4), kind, bench_.units())); };
+  const auto typical = [this, typical_text](const std::optional<CatalogueFigure> Material::*figure, Kind kind) {
+    return [this, typical_text, figure, kind]() -> QString {
       const Material* chosen = material();
       if (chosen == nullptr || !(chosen->*figure)) return tr("not known");
-      return tr("%1 (typical)").arg(number_text((chosen->*figure)->value * factor, 4));
+      constexpr double percent = 100;
+      return typical_text((chosen->*figure)->value * (kind == Kind::percent ? percent : 1), kind);
     };
   };
   form_->add({QStringLiteral("bulk_density"), tr("&Litre weight, dry"), Kind::density, [] { return tr("litre weight"); }, text(&GrainText::bulk_density),
-              {"/bulk_density_g_l"}, tr("grams of one loosely poured litre"), {},
-              [this] {
+              {"/bulk_density_g_l"}, tr("of one litre, loosely poured"), {},
+              [this, typical_text] {
                 const Material* chosen = material();
-                return chosen == nullptr ? tr("weigh a litre") : tr("%1 (typical)").arg(number_text(chosen->bulk_density_g_l.value, 4));
+                return chosen == nullptr ? tr("weigh a litre") : typical_text(chosen->bulk_density_g_l.value, Kind::density);
               },
               {}});
   form_->add({QStringLiteral("particle_density"), tr("Gr&ain density"), Kind::density, [] { return tr("grain density"); }, text(&GrainText::particle_density),
-              {"/particle_density_g_l"}, tr("dry mass of the grain with its inner pores"), {}, typical(&Material::particle_density_g_l, 1), {}});
+              {"/particle_density_g_l"}, tr("dry mass of the grain with its inner pores"), {}, typical(&Material::particle_density_g_l, Kind::density), {}});
   form_->add({QStringLiteral("skeletal_density"), tr("Soli&d density"), Kind::density, [] { return tr("solid density"); }, text(&GrainText::skeletal_density),
-              {"/skeletal_density_g_l"}, tr("dry mass of the solid without pores"), {}, typical(&Material::skeletal_density_g_l, 1), {}});
+              {"/skeletal_density_g_l"}, tr("dry mass of the solid without pores"), {}, typical(&Material::skeletal_density_g_l, Kind::density), {}});
   form_->add({QStringLiteral("water_absorption"), tr("&Water after 24 h"), Kind::percent, [] { return tr("water absorption"); }, text(&GrainText::water_absorption),
-              {"/water_absorption"}, tr("water in the soaked, surface-dry grain, of its dry mass"), {}, typical(&Material::water_absorption, 100), {}});
+              {"/water_absorption"}, tr("water in the soaked, surface-dry grain, of its dry mass"), {}, typical(&Material::water_absorption, Kind::percent), {}});
   layout->addWidget(form_);
   description_->setObjectName(QStringLiteral("material_description"));
   description_->setWordWrap(true);

@@ -52,6 +52,10 @@ void RecordForm::add(const QString& label_text, QWidget* widget) {
 
 void RecordForm::set_units(UnitSystem units) {
   end_typing();
+  for (const Shown& shown : rows_) {
+    const QString hint = hint_text(shown.row.hint, units);
+    if (hint != hint_text(shown.row.hint, units_)) shown.field->setPlaceholderText(hint);
+  }
   units_ = units;
   refresh(true);
 }
@@ -221,8 +225,9 @@ void RecordForm::show_fault(const Shown& shown, const Problems& problems) const 
 void RecordForm::show_fault(const Shown& shown, const QString& fault) const {
   shown.fault->setText(fault);
   shown.fault->setVisible(!fault.isEmpty());
-  shown.field->setAccessibleDescription(fault.isEmpty() ? shown.row.hint : fault);
-  shown.field->setToolTip(fault.isEmpty() ? shown.row.hint : fault);
+  const QString words = fault.isEmpty() ? hint_text(shown.row.hint, units_) : fault;
+  shown.field->setAccessibleDescription(words);
+  shown.field->setToolTip(words);
 }
 
 void RecordForm::refresh(bool other) {

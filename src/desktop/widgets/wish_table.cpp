@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <algorithm>
 
+#include "models/typed_text.hpp"
 #include "text.hpp"
 #include "theme.hpp"
 
@@ -29,6 +30,7 @@ QString wish_meaning(WishRow row) {
   return {};
 }
 
+Kind kind_of_wish(WishRow row) { return row == WishRow::wet_mass ? Kind::density : Kind::words; }
 bool is_curve(WishRow row) { return row == WishRow::limits || row == WishRow::nearest; }
 
 }  // namespace
@@ -81,7 +83,7 @@ QString wish_label(WishRow row, const std::optional<Band>& band, UnitSystem unit
     case WishRow::air: return WishTable::tr("air in pot, %");
     case WishRow::water: return WishTable::tr("water in pot, %");
     case WishRow::available: return WishTable::tr("plants can take, %");
-    case WishRow::wet_mass: return WishTable::tr("wet litre, g/L");
+    case WishRow::wet_mass: return WishTable::tr("wet litre, %1").arg(unit_of(Kind::density, units));
     case WishRow::exchange: return WishTable::tr("exchange, meq/L");
     case WishRow::price: return WishTable::tr("price of a litre");
     case WishRow::limits: return WishTable::tr("curve within");
@@ -100,6 +102,7 @@ void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const
                             const std::function<QString(WishRow, const char*)>& fault) {
   filling_ = true;
   shown_ = wishes;
+  units_ = units;
   for (int line = 0; line < rowCount(); ++line) {
     const auto row = static_cast<WishRow>(line);
     const WishText& wish = wishes[static_cast<std::size_t>(line)];
@@ -109,8 +112,8 @@ void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const
     };
     put(wish_name, label, {}, false, true);
     item(line, wish_name)->setToolTip(wish_meaning(row));
-    put(wish_least, wish.least, fault(row, "/least"), true, true);
-    put(wish_most, wish.most, fault(row, "/most"), !is_curve(row), true);
+    put(wish_least, shown_text(wish.least, kind_of_wish(row), units), fault(row, "/least"), true, true);
+    put(wish_most, shown_text(wish.most, kind_of_wish(row), units), fault(row, "/most"), !is_curve(row), true);
     put(wish_weight, wish.weight.isEmpty() && !wish.hard ? QStringLiteral("1") : wish.weight, fault(row, "/weight"), !wish.hard, !wish.weight.isEmpty());
     QTableWidgetItem* must = typed_cell(*this, line, wish_must);
     must->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
@@ -129,13 +132,14 @@ void WishTable::show_wishes(const std::array<WishText, wish_rows>& wishes, const
 void WishTable::typed(const QTableWidgetItem* item) {
   if (filling_) return;
   const int column = item->column();
+  const auto row = static_cast<WishRow>(item->row());
   WishText wish = shown_[static_cast<std::size_t>(item->row())];
   const QString text = item->text().trimmed();
-  if (column == wish_least) wish.least = text;
-  else if (column == wish_most) wish.most = text;
+  if (column == wish_least) wish.least = kept_text(text, kind_of_wish(row), units_);
+  else if (column == wish_most) wish.most = kept_text(text, kind_of_wish(row), units_);
   else if (column == wish_must) wish.hard = item->checkState() == Qt::Checked;
   else if (column == wish_weight) wish.weight = text;
-  emit wish_typed(static_cast<WishRow>(item->row()), wish);
+  emit wish_typed(row, wish);
 }
 
 }  // namespace gritwright::desktop

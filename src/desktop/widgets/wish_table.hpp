@@ -39,6 +39,7 @@ class WishTable : public QTableWidget {
   void typed(const QTableWidgetItem* item);
 
   std::array<WishText, wish_rows> shown_;
+  UnitSystem units_ = UnitSystem::metric;
   bool filling_ = false;
 };
 
