@@ -1,6 +1,5 @@
 #include "theme_style.hpp"
 
-#include <QCommandLinkButton>
 #include <QLabel>
 #include <QPainter>
 #include <QStyleOption>
@@ -102,8 +101,6 @@ void ThemeStyle::drawControl(ControlElement element, const QStyleOption* option,
     return QProxyStyle::drawControl(element, &fitting, painter, widget);
   }
   QProxyStyle::drawControl(element, option, painter, widget);
-  // It has no panel whose edge could show where the keys go.
-  if (element == CE_PushButtonBevel && (option->state & State_HasFocus) && qobject_cast<const QCommandLinkButton*>(widget) != nullptr) draw_edge(option, option->rect, painter);
   if (element != CE_TabBarTabShape || !(option->state & State_Selected)) return;
   painter->fillRect(QRect(option->rect.left() + 2, option->rect.top() + 1, option->rect.width() - 4, 2), current_colours().palette.color(QPalette::Highlight));
 }

@@ -1,6 +1,8 @@
 #pragma once
 #include <QWidget>
 
+class QLabel;
+
 namespace gritwright::desktop {
 
 /// The three doors at the first start: look at the demonstration, record a sieving, describe a container.
@@ -16,6 +18,14 @@ class WelcomePage : public QWidget {
   void demonstration_wanted();
   void sieving_wanted();
   void container_wanted();
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void fit_heading();
+
+  QLabel* heading_ = nullptr;
 };
 
 }  // namespace gritwright::desktop
