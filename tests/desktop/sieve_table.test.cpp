@@ -181,6 +181,26 @@ TEST_CASE("Two columns pasted bring their own sieves", "[sieve_table]") {
   CHECK(open.bench.evaluation().components[0].analysis.has_value());
 }
 
+TEST_CASE("A stack pasted from fine to coarse is turned round, and says so", "[sieve_table]") {
+  OpenWindow open;
+  open.go_to_cell(0, amount);
+  QString told;
+  QObject::connect(&open.bench, &Bench::told, [&told](const QString& text) { told = text; });
+  QGuiApplication::clipboard()->setText(QStringLiteral("mm\tg\npan\t40\n2\t150\n4\t200\n6.3\t10\n"));
+  open.trigger("action_paste");
+  CHECK(open.cell(0, SieveTableModel::sieve) == QStringLiteral("6.3"));
+  CHECK(open.cell(0, amount) == QStringLiteral("10"));
+  CHECK(open.cell(2, amount) == QStringLiteral("150"));
+  CHECK(open.cell(3, amount) == QStringLiteral("40"));
+  CHECK(open.bench.evaluation().components[0].analysis.has_value());
+  CHECK(told.contains(QStringLiteral("turned round")));
+  // Neither order: that can be a slip of the keys, so it stays and is told.
+  QGuiApplication::clipboard()->setText(QStringLiteral("2\t150\n6.3\t10\n4\t200\npan\t40\n"));
+  open.trigger("action_paste");
+  CHECK(open.cell(0, SieveTableModel::sieve) == QStringLiteral("2"));
+  CHECK_FALSE(open.bench.evaluation().components[0].analysis.has_value());
+}
+
 TEST_CASE("Pasting words changes nothing", "[sieve_table][refuses]") {
   OpenWindow open;
   open.go_to_cell(0, amount);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gritwright/formats/typed_quantity.hpp"
 #include "pasted_cells.hpp"
 #include "text.hpp"
 #include "theme.hpp"
@@ -20,8 +21,19 @@ const PanText& no_pan() {
 
 bool is_same_opening(QString a, QString b) { return a.trimmed().replace(u',', u'.') == b.trimmed().replace(u',', u'.'); }
 
-/// Two columns that end with the pan in the first one are openings and what stayed on them.
-bool is_stack(const PastedCells& cells) { return !cells.rows.empty() && cells.is_pan(cells.rows.size() - 1); }
+/// Two columns that begin or end with the pan in the first one are openings and what stayed on them.
+bool is_stack(const PastedCells& cells) { return !cells.rows.empty() && (cells.is_pan(cells.rows.size() - 1) || cells.is_pan(0)); }
+
+/// Every opening can be read and is wider than the one before: a list from fine to coarse, whose order leaves no doubt.
+bool is_fine_to_coarse(const std::vector<PanText>& rows) {
+  std::optional<Aperture> before;
+  for (const PanText& row : rows) {
+    const auto opening = parse_aperture(row.aperture.trimmed().toStdString());
+    if (!opening || (before && !(*before < *opening))) return false;
+    before = *opening;
+  }
+  return rows.size() > 1;
+}
 
 std::string row_place(int row, int pan_row, const char* key) {
   const std::string name = key;
@@ -289,6 +301,7 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
   const auto cell = [&](std::size_t row, qsizetype column) {
     return column < cells.rows[row].size() ? cells.rows[row][column] : QString();
   };
+  bool was_turned = false;
   bench_.edit(tr("paste into %1").arg(component()->name), {}, [&](BenchState& state) {
     SieveSheet& sheet = state.components[static_cast<std::size_t>(current)].sheet;
     drop_prediction(sheet, SieveSheet(sheet));
@@ -319,6 +332,8 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
           sheet.rows.push_back(pan);
         }
       }
+      was_turned = is_fine_to_coarse(sheet.rows);
+      if (was_turned) std::ranges::reverse(sheet.rows);
       return;
     }
     const auto rows_before = sheet.rows.size();
@@ -345,7 +360,8 @@ QString SieveTableModel::paste(const QString& text, const QModelIndex& at) {
       if (by_gross && cells.columns == 2) pan.tare = kept_text(cell(row, 1), kind, units);
     }
   });
-  const QString pasted = tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
+  QString pasted = tr("Pasted %n row(s).", nullptr, static_cast<int>(cells.rows.size()));
+  if (was_turned) pasted = tr("%1 They came from fine to coarse and were turned round.").arg(pasted);
   return cells.below_pan.isEmpty() ? pasted : tr("%1 Left out below the pan: %2").arg(pasted, cells.below_pan.join(QStringLiteral("; ")));
 }
 
