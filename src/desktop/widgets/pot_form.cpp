@@ -80,9 +80,9 @@ void PotForm::add_lengths() {
               tr("inside, at the rim"), with_width, {}, {}});
   form_->add({QStringLiteral("middle"), tr("&Middle, diameter"), Kind::length, [] { return tr("middle of the pot"); }, pot_text(&PotSheet::middle),
               {"/middle", "/middle/diameter_cm"}, tr("inside, at half the depth"), [shape] { return shape() == Shape::drum; }, {}, {}});
-  form_->add({QStringLiteral("base_length"), tr("&Base, length"), Kind::length, [] { return tr("base of the pot"); }, pot_text(&PotSheet::base_length), fields("/base"),
-              tr("as the rim: straight walls"), with_base, {}, named(tr("&Base, length"), tr("&Base, diameter"), tr("&Base, across flats"))});
-  form_->add({QStringLiteral("base_width"), tr("Base, wi&dth"), Kind::length, [] { return tr("base width of the pot"); }, pot_text(&PotSheet::base_width), {"/base/width_cm"},
+  form_->add({QStringLiteral("base_length"), tr("Floor, length"), Kind::length, [] { return tr("floor of the pot"); }, pot_text(&PotSheet::base_length), fields("/base"),
+              tr("as the rim: straight walls"), with_base, {}, named(tr("Floor, length"), tr("Floor, diameter"), tr("Floor, across flats"))});
+  form_->add({QStringLiteral("base_width"), tr("Floor, width"), Kind::length, [] { return tr("floor width of the pot"); }, pot_text(&PotSheet::base_width), {"/base/width_cm"},
               tr("as the rim: straight walls"), [with_width, with_base] { return with_width() && with_base(); }, {}, {}});
   form_->add({QStringLiteral("exponent"), tr("Corner e&xponent"), Kind::number, [] { return tr("corner exponent of the pot"); }, pot_text(&PotSheet::exponent), {"/exponent"},
               tr("2 an ellipse, 4 soft corners, 6 nearly square"), [shape] { return shape() == Shape::superellipse; }, {}, {}});
