@@ -45,6 +45,9 @@ void go_to(MainWindow& window, const RecordRef& ref) {
   if (ref.kind == RecordKind::bag) {
     pages->show_bags();
     pages->bags().show_bag(id);
+  } else if (ref.kind == RecordKind::fraction) {
+    pages->show_bags();
+    pages->bags().show_fraction(id);
   } else if (ref.kind == RecordKind::bin) {
     pages->show_bags();
     pages->bags().show_bins();

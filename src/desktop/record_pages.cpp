@@ -58,6 +58,8 @@ bool same_weighing(const SieveTest& a, const SieveTest& b) {
   return one.rows == other.rows && one.pan == other.pan && one.dry_mass == other.dry_mass;
 }
 
+constexpr QLatin1String no_parts("0");
+
 }  // namespace
 
 RecordPages::RecordPages(Bench& bench, RecordBook& book, MainWindow& window, QMenu& before)
@@ -465,14 +467,18 @@ bool RecordPages::lay_on_bench(const QString& bag, const QString& parts) {
   if (!sheet) return false;
   const auto current = static_cast<std::size_t>(bench_.current_component());
   const bool untested = evaluate_component(*sheet, bench_.catalogue()).state == SheetState::empty;
-  if (untested && current < components.size()) sheet->sheet = same_stack(components[current].sheet);
+  // In a mix its printed size stands in for a test; to be graded it begins with empty pans.
+  if (untested && parts != no_parts) sheet = by_printed_size(book_.workbook(), *sheet);
+  if (untested && !sheet->sheet.predicted && current < components.size()) sheet->sheet = same_stack(components[current].sheet);
   sheet->parts = parts;
-  return window_.put_component(*sheet);
+  if (!window_.put_component(*sheet)) return false;
+  if (untested && sheet->sheet.predicted) emit bench_.told(prediction_words());
+  return true;
 }
 
 void RecordPages::grade(const QString& bag) {
   // Looking at a bag adds nothing to the mix on the bench.
-  if (!lay_on_bench(bag, QStringLiteral("0"))) return;
+  if (!lay_on_bench(bag, no_parts)) return;
   window_.show_sieving();
   window_.sieving_page().show_sheet();
 }
@@ -482,7 +488,7 @@ void RecordPages::put_in_mix(const QString& bag) {
   const auto index = static_cast<std::size_t>(bench_.current_component());
   const ComponentSheet& sheet = bench_.state().components[index];
   // It lay there to be graded; now it is wanted.
-  if (const QString parts = sheet.parts.trimmed(); parts.isEmpty() || parts == QStringLiteral("0")) {
+  if (const QString parts = sheet.parts.trimmed(); parts.isEmpty() || parts == no_parts) {
     bench_.edit(PartsPanel::tr("parts of %1").arg(sheet.name), {}, [&](BenchState& state) { state.components[index].parts = QStringLiteral("1"); });
   }
   window_.show_mixes();

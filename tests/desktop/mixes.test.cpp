@@ -13,6 +13,7 @@
 #include "models/range_keeper.hpp"
 #include "models/record_list_model.hpp"
 #include "models/record_surroundings.hpp"
+#include "pages/bags_page.hpp"
 #include "pages/mix_page.hpp"
 #include "record_pages.hpp"
 #include "support.hpp"
@@ -189,6 +190,32 @@ TEST_CASE("A bag dragged onto the mix lies on the bench, and the menu does the s
   CHECK(open.window.focusWidget()->isVisible());
 }
 
+TEST_CASE("A bag that was not sieved goes into a mix by its printed size, marked as predicted, and to its test with empty pans", "[mixes]") {
+  OpenWindow open(Start::mixes);
+  Bag bag;
+  bag.material = "pumice";
+  bag.printed_size = SizeBand{aperture_mm(2), aperture_mm(6)};
+  const QString id = open.record->add(bag, QStringLiteral("bag"));
+  open.trigger("action_page_bags");
+  open.window.record_pages()->bags().show_bag(id);
+  open.trigger("action_put_in_mix");
+  const ComponentSheet& sheet = open.bench.state().components[0];
+  REQUIRE(sheet.bag == id);
+  CHECK(sheet.sheet.predicted);
+  const Grading* laid = open.bench.evaluation().components[0].grading();
+  REQUIRE(laid != nullptr);
+  CHECK_THAT(in_mm(laid->points.front().aperture), WithinAbs(2, 1e-9));
+  CHECK_THAT(laid->points.front().passing.value(), WithinAbs(0, 1e-9));
+  CHECK_THAT(in_mm(laid->points.back().aperture), WithinAbs(6, 1e-9));
+  CHECK_THAT(laid->points.back().passing.value(), WithinAbs(1, 1e-9));
+  open.trigger("action_undo");
+  open.window.record_pages()->bags().show_bag(id);
+  open.trigger("action_page_bags");
+  open.trigger("action_grade_bag");
+  CHECK(open.bench.state().components[0].bag == id);
+  CHECK(open.bench.evaluation().components[0].state == SheetState::empty);
+}
+
 TEST_CASE("A screened fraction goes into the mix with the grading that was predicted of it", "[mixes]") {
   OpenWindow open(Start::mixes);
   REQUIRE(fill_with_demonstration(*open.record, test_catalogue()).empty());
@@ -208,8 +235,14 @@ TEST_CASE("A screened fraction goes into the mix with the grading that was predi
   auto* list = open.find<QTableView>("fraction_list");
   REQUIRE(list->isVisible());
   CHECK(list->model()->index(0, 0).data().toString() == id);
-  list->setFocus();
-  list->selectRow(0);
+  // Ctrl+K with its number leads to where the next key puts it into the mix.
+  open.trigger("action_page_log");
+  open.trigger("action_jump");
+  auto* words = open.find<QLineEdit>("jump_words");
+  words->setText(id);
+  QTest::keyClick(words, Qt::Key_Return);
+  CHECK(list->isVisible());
+  CHECK(open.window.focusWidget() == list);
   open.trigger("action_put_in_mix");
   const ComponentSheet& sheet = open.bench.state().components[0];
   CHECK(sheet.bag == id);

@@ -11,6 +11,7 @@
 #include "gritwright/workbook/stock_ledger.hpp"
 #include "known_mix.hpp"
 #include "material_words.hpp"
+#include "shelf.hpp"
 #include "sheets_from_records.hpp"
 #include "text.hpp"
 
@@ -265,6 +266,12 @@ std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const
   component.name = QStringLiteral("%1 %2").arg(material_words(component.material.toStdString()), id);
   component.bag = id;
   return component;
+}
+
+ComponentSheet by_printed_size(const OpenWorkbook& workbook, ComponentSheet sheet) {
+  const auto bag = workbook.find(Id<Bag>{sheet.bag.toStdString()});
+  if (bag && bag->record.printed_size) sheet.sheet = predicted_component(printed_grading(bag->record.printed_size->from, bag->record.printed_size->to), sheet.name).sheet;
+  return sheet;
 }
 
 ComponentSheet sheet_as_designed(const Component& component, const Catalogue& catalogue) {

@@ -39,6 +39,9 @@ namespace gritwright::desktop {
 /// stack, with material and densities. Empty if there is no such grain.
 [[nodiscard]] std::optional<ComponentSheet> sheet_of_grain(const OpenWorkbook& workbook, const QString& id);
 
+/// The sheet of a bag without a test, predicted by the size printed on the bag; as it is where none is printed.
+[[nodiscard]] ComponentSheet by_printed_size(const OpenWorkbook& workbook, ComponentSheet sheet);
+
 /// A sheet that gives a component of a kept mix again, its grading as if 100 g had been sieved; figures that are the catalogue's typical
 /// ones stay the catalogue's.
 [[nodiscard]] ComponentSheet sheet_as_designed(const Component& component, const Catalogue& catalogue);

@@ -25,13 +25,6 @@ class ShelfText {
 constexpr std::size_t most_offered = 60;     // a longer list is not looked through
 constexpr std::size_t most_looked_at = 600;  // the newest; older ones with grain left are laid on the bench by hand
 
-/// Grain from `from` to `to` with even shares over the logarithm of its size: what a printed size says until the bag is sieved.
-Grading printed_grading(Aperture from, Aperture to) {
-  Grading grading;
-  grading.points = {{from, Passing(0)}, {to, Passing(1)}};
-  return grading;
-}
-
 /// Litres still kept for reserved mixes, by the grain they come from.
 std::map<RecordRef, double> reserved_l(const OpenWorkbook& workbook) {
   std::map<RecordRef, double> reserved;
@@ -124,6 +117,12 @@ void add_catalogue(std::vector<ShelfItem>& grain, const Bench& bench) {
 }
 
 }  // namespace
+
+Grading printed_grading(Aperture from, Aperture to) {
+  Grading grading;
+  grading.points = {{from, Passing(0)}, {to, Passing(1)}};
+  return grading;
+}
 
 Shelf shelf_of(const OpenWorkbook& workbook, const Catalogue& catalogue) {
   Shelf shelf;

@@ -36,6 +36,9 @@ struct Shelf {
   friend bool operator==(const Shelf&, const Shelf&) = default;
 };
 
+/// Grain from `from` to `to` with even shares over the logarithm of its size: what a printed size says until the bag is sieved.
+[[nodiscard]] Grading printed_grading(Aperture from, Aperture to);
+
 [[nodiscard]] Shelf shelf_of(const OpenWorkbook& workbook, const Catalogue& catalogue);
 
 /// The record's grain, the bench's that is in no bag, and, left out unless asked for, the catalogue's materials in the wanted band.

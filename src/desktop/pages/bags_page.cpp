@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTableView>
@@ -24,6 +23,7 @@
 #include "widgets/column_scroll.hpp"
 #include "widgets/figure_panel.hpp"
 #include "widgets/flow_line.hpp"
+#include "widgets/folding_sides.hpp"
 #include "widgets/gone_notice.hpp"
 #include "widgets/list_fit.hpp"
 #include "widgets/record_form.hpp"
@@ -75,15 +75,11 @@ BagsPage::BagsPage(RecordBook& book, const Catalogue& catalogue, QWidget* parent
   auto* shelf = new QWidget(tabs_);
   auto* layout = new QHBoxLayout(shelf);
   layout->setContentsMargins(0, 8, 0, 0);
-  auto* splitter = new QSplitter(Qt::Horizontal, shelf);
-  splitter->setObjectName(QStringLiteral("bags_splitter"));
-  splitter->setChildrenCollapsible(false);
-  splitter->setHandleWidth(8);
-  splitter->addWidget(list_side(catalogue));
-  splitter->addWidget(form_side(catalogue));
-  splitter->setStretchFactor(0, 1);
-  splitter->setSizes({800, 440});
-  layout->addWidget(splitter);
+  auto* sides = new FoldingSides(QStringLiteral("bags_splitter"), shelf);
+  sides->add(list_side(catalogue), 1);
+  sides->add(form_side(catalogue));
+  sides->set_sizes({800, 440});
+  layout->addWidget(sides);
   tabs_->addTab(shelf, tr("Bags and fractions"));
   tabs_->addTab(bins_, tr("Bins and tubs"));
   editor_.set_label_of([this](const Stored<Bag>& was, const Bag& now, const QString& label) {
@@ -296,10 +292,10 @@ void BagsPage::add_grain_rows() {
                     [](Bag& b, std::optional<double> value) { b.moisture = value ? std::optional(Moisture(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_bulk_density"), tr("Litre weight, &dry"), Kind::density, tr("measured on this lot"),
               editor_.shown([](const Bag& b) { return b.bulk_density ? measured_text(in_g_l(*b.bulk_density)) : QString(); }),
-              editor_.taken(tr("litre weight"), number, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
+              editor_.taken(tr("litre weight"), parse_density, [](Bag& b, std::optional<double> value) { b.bulk_density = value ? std::optional(bulk_g_l(*value)) : std::nullopt; })});
   form_->add({QStringLiteral("bag_particle_density"), tr("Grain densit&y"), Kind::density, tr("measured on this lot"),
               editor_.shown([](const Bag& b) { return b.particle_density ? measured_text(in_g_l(*b.particle_density)) : QString(); }),
-              editor_.taken(tr("grain density"), number,
+              editor_.taken(tr("grain density"), parse_density,
                     [](Bag& b, std::optional<double> value) { b.particle_density = value ? std::optional(particle_g_l(*value)) : std::nullopt; })});
 }
 
@@ -505,7 +501,8 @@ void BagsPage::take_into_stock() {
   const auto stored = editor_.record();
   if (!stored) return;
   const auto entry = arrival_of(ref_to(stored->id), stored->record, stored->record.received.value_or(today()));
-  if (!entry || book_.workbook().stock_of(ref_to(stored->id))) return;
+  if (!entry) return emit book_.told(not_in_stock_->text());
+  if (book_.workbook().stock_of(ref_to(stored->id))) return;
   book_.add(*entry, tr("bag %1 taken into stock").arg(current_));
 }
 
@@ -521,6 +518,17 @@ void BagsPage::show_bag(const QString& id) {
   if (row < 0) return;
   table_->setCurrentIndex(list_->index(row, 0));
   choose();
+}
+
+void BagsPage::show_fraction(const QString& id) {
+  show_bags();
+  if (fraction_list_->row_of(id) < 0) find_->clear();
+  const int row = fraction_list_->row_of(id);
+  if (row < 0) return;
+  fraction_table_->setCurrentIndex(fraction_list_->index(row, 0));
+  fraction_table_->setFocus();
+  fraction_used_last_ = true;
+  show_stock_line();
 }
 
 void BagsPage::choose() {

@@ -39,6 +39,7 @@ class BagsPage : public QWidget {
   void find();
   void set_units(UnitSystem units);
   void show_bag(const QString& id);
+  void show_fraction(const QString& id);
   void show_bags();
   void show_bins();
   [[nodiscard]] BinsTab& bins() { return *bins_; }
