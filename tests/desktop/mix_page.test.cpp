@@ -59,6 +59,26 @@ TEST_CASE("Shape and lengths set the pot, a fault stands under its field", "[mix
   CHECK(open.bench.undo_stack().undoText() == QStringLiteral("shape of the pot"));
 }
 
+TEST_CASE("In a field of the bench the keys of undo are the window's, so that undo goes on behind what was typed there", "[mix_page]") {
+  OpenWindow open(Start::mixes);
+  open.bench.open(complete_bench());
+  open.trigger("action_show_pot");
+  auto* width = open.find<QLineEdit>("rim_width");
+  auto* depth = open.find<QLineEdit>("depth");
+  for (QLineEdit* field : {width, depth}) {
+    field->setFocus();
+    field->selectAll();
+    open.type(QStringLiteral("9"));
+    QKeyEvent keys(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+    QApplication::sendEvent(field, &keys);
+    CHECK_FALSE(keys.isAccepted());
+  }
+  open.trigger("action_undo");
+  CHECK(depth->text() == QStringLiteral("6"));
+  open.trigger("action_undo");
+  CHECK(width->text() == QStringLiteral("30"));
+}
+
 TEST_CASE("US units change what is read and not what was recorded", "[mix_page]") {
   OpenWindow open(Start::mixes);
   open.bench.open(complete_bench());

@@ -1,5 +1,6 @@
 #include "typed_field.hpp"
 
+#include <QKeyEvent>
 #include <utility>
 
 namespace gritwright::desktop {
@@ -13,6 +14,18 @@ TypedField::TypedField(Bench& bench, Kind kind, std::function<QString()> what, Q
   connect(&bench_, &Bench::units_changed, this, &TypedField::read);
   connect(&bench_, &Bench::current_component_changed, this, &TypedField::read);
   read();
+}
+
+// The keys of undo are the window's: it undoes what was typed here too, and goes on with what was done before.
+bool TypedField::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto* const key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return true;
+    }
+  }
+  return QLineEdit::event(event);
 }
 
 void TypedField::write(const QString& typed) {

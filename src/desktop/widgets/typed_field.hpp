@@ -19,6 +19,9 @@ class TypedField : public QLineEdit {
 
   [[nodiscard]] Kind kind() const { return kind_; }
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   void write(const QString& typed);
   void read();
