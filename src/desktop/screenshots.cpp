@@ -185,6 +185,8 @@ bool shoot_pages(MainWindow& window, const QString& record_folder, const QString
   auto* day_tabs = window.findChild<QTabWidget*>(QStringLiteral("day_tabs"));
   day_tabs->setCurrentIndex(3);
   shoot("day_shelf");
+  day_tabs->setCurrentIndex(day_tabs->count() - 2);
+  shoot("day_left_over");
   day_tabs->setCurrentIndex(day_tabs->count() - 1);
   shoot("day_season");
   day_tabs->setCurrentIndex(0);
