@@ -201,7 +201,7 @@ TEST_CASE("No text of the window escapes translation", "[translation][rounds]") 
 }
 
 TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700, in large text too", "[translation][rounds]") {
-  const int percent = GENERATE(100, 150);
+  const int percent = GENERATE(100, 150, 200);
   INFO(percent << " %");
   const WithLongLanguage language;
   const LargeText text(percent);
@@ -209,7 +209,7 @@ TEST_CASE("Texts a third longer are not cut and still fit 1024 by 700, in large 
 }
 
 TEST_CASE("In no language are texts cut, and all fit 1024 by 700, in large text too", "[translation][rounds]") {
-  const int percent = GENERATE(100, 150);
+  const int percent = GENERATE(100, 150, 200);
   INFO(percent << " %");
   const LargeText text(percent);
   for (const Language& language : languages) {

@@ -8,7 +8,10 @@
 
 namespace gritwright::desktop {
 
-TwoLineCheck::TwoLineCheck(const QString& words, QWidget* parent) : QCheckBox(words, parent), words_(words) { setAccessibleName(words); }
+TwoLineCheck::TwoLineCheck(const QString& words, QWidget* parent) : QCheckBox(words, parent), words_(words) {
+  setAccessibleName(words);
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);  // by itself it would never be narrower than one line
+}
 
 QSize TwoLineCheck::size_with(const QString& words) const {
   ensurePolished();
